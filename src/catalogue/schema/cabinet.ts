@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { parseDate } from '../../core/dating/parse-date.ts';
+import { field, words } from './fields.ts';
+
+/** `cabinet.yaml`: what the whole site needs to know. */
+export const cabinetSchema = z.strictObject({
+  title: words,
+  /** The keeper's public name, as the site prints it. */
+  keeper: words,
+  /** The language of the texts: `en`. */
+  language: words.default('en'),
+  /** Where the site will stand: `https://example.org/coins/`. */
+  address: z
+    .url({ protocol: /^https?$/, error: 'An address begins with https://, like https://example.org/coins/.' })
+    .optional(),
+  /** What this cabinet is, in a few sentences. */
+  about: words.optional(),
+  /** `yes` marks invented data; only then may git track `private/`. */
+  demo: z.enum(['yes', 'no']).default('no'),
+  units: z.enum(['metric', 'grains']).default('metric'),
+  /** The money the ledger is kept in: GBP. */
+  currency: z.string().regex(/^[A-Z]{3}$/, 'A currency is three capitals, like GBP.').default('GBP'),
+  /** Your own metal prices, a troy ounce, each with its day and source. */
+  'metal-prices': z
+    .array(
+      z.strictObject({
+        metal: words,
+        /** A troy ounce: `24.10 GBP`. */
+        price: words,
+        date: field((text) => parseDate(text), 'date-unreadable'),
+        source: words,
+      }),
+    )
+    .default([]),
+});
+
+export type CabinetFields = z.infer<typeof cabinetSchema>;
+
+/** The columns of `private/ledger.csv`; `piece` names the piece, everything else never leaves. */
+export const LEDGER_COLUMNS = [
+  'piece', 'cost', 'value', 'insured', 'storage', 'seller', 'find-spot', 'certificate', 'acquired', 'notes',
+] as const; // prettier-ignore
+/** The columns of `private/guide.csv`. */
+export const GUIDE_COLUMNS = ['set', 'place', 'grade', 'low', 'high', 'currency', 'source', 'date'] as const;

@@ -1,0 +1,97 @@
+import { z } from 'zod';
+import { parseDate } from '../../core/dating/parse-date.ts';
+import { field, id, oneOrMore, words } from './fields.ts';
+
+const date = field((text) => parseDate(text), 'date-unreadable');
+
+/** `eras/<id>.yaml`: one authority's way to cut up time. */
+export const eraSchema = z.strictObject({
+  title: words,
+  /** Who cuts time this way, and where it is printed. */
+  source: words,
+  /** Where the scheme holds. */
+  region: words.optional(),
+  /** `inclusive`: 1066 belongs to one period; `shared`: it ends one and begins the next. */
+  ends: z.enum(['inclusive', 'shared']),
+  /** `yes` when the scheme itself has periods that overlap or years between them. */
+  gaps: z.enum(['yes', 'no']).default('no'),
+  periods: z.array(z.strictObject({ id, name: words, from: date, to: date, note: words.optional() })).min(1),
+  note: words.optional(),
+});
+
+const values = oneOrMore(words);
+
+/** What a piece must be to count: any public fact, one value or several, or `not: …`. */
+export const whereSchema = z.strictObject({
+  kind: values.optional(),
+  ruler: values.optional(),
+  'struck-for': values.optional(),
+  issuer: values.optional(),
+  mint: values.optional(),
+  area: values.optional(),
+  denomination: values.optional(),
+  metal: values.optional(),
+  tag: values.optional(),
+  shape: values.optional(),
+  made: values.optional(),
+  references: values.optional(),
+  realm: values.optional(),
+  date: date.optional(),
+  /** The same fields, for what must not be so. */
+  not: z
+    .strictObject({
+      kind: values.optional(),
+      ruler: values.optional(),
+      issuer: values.optional(),
+      mint: values.optional(),
+      denomination: values.optional(),
+      metal: values.optional(),
+      tag: values.optional(),
+    })
+    .optional(),
+});
+
+/** `sets/<id>.yaml`: a goal with a written rule. */
+export const setSchema = z.strictObject({
+  title: words,
+  /** The rule in the keeper's own words. */
+  rule: words.optional(),
+  source: z.array(z.strictObject({ work: id, pages: words.optional() })).default([]),
+  'one-per': z.enum(['ruler', 'mint', 'area', 'date', 'reference', 'die', 'listed']),
+  /** Whether a ruler counts as the name on the piece or as the one it was struck for. */
+  count: z.enum(['ruler', 'struck-for']).default('ruler'),
+  where: whereSchema.default({}),
+  /** Every position; absent: every value the rule yields from the list files. */
+  places: z
+    .array(
+      z.union([
+        id.transform((is) => ({ is })),
+        z.strictObject({
+          is: id,
+          label: words.optional(),
+          where: whereSchema.optional(),
+          /** Why nothing can stand here. */
+          excused: words.optional(),
+        }),
+      ]),
+    )
+    .optional(),
+  accept: z
+    .strictObject({
+      altered: z.enum(['yes', 'no']).default('no'),
+      details: z.enum(['filler', 'yes', 'no']).default('filler'),
+      uncertain: z.enum(['count-as-possible', 'no']).default('count-as-possible'),
+      'joint-reign': z.enum(['one', 'both']).default('one'),
+      copies: z.enum(['yes', 'no']).default('no'),
+      'one-piece': z.enum(['one-place', 'any-places']).default('one-place'),
+    })
+    .prefault({}),
+  /** The grade aimed at, on any scale. */
+  aim: words.optional(),
+  'aim-scale': words.optional(),
+  note: words.optional(),
+});
+
+export type EraFields = z.infer<typeof eraSchema>;
+export type WhereFields = z.infer<typeof whereSchema>;
+export type SetFields = z.infer<typeof setSchema>;

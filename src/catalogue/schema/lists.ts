@@ -1,0 +1,110 @@
+import { z } from 'zod';
+import { parseDate } from '../../core/dating/parse-date.ts';
+import { parseFineness } from '../../core/metal/parse-fineness.ts';
+import { parseLength } from '../../core/measures/parse-length.ts';
+import { parseWeight } from '../../core/measures/parse-weight.ts';
+import { field, id, oneOrMore, words, yesOrNo } from './fields.ts';
+
+const date = field((text) => parseDate(text), 'date-unreadable');
+
+/** The same thing in other people's lists: `{ nomisma: edward_i, wikidata: Q57798 }`. */
+const identifiers = z.record(z.string(), words).optional();
+
+/** A place on the earth in degrees, north and east positive: `53.958, -1.080`. */
+const coordinates = z
+  .string()
+  .regex(/^-?\d{1,2}(\.\d+)?,\s*-?\d{1,3}(\.\d+)?$/, 'Coordinates are degrees north, then degrees east: 53.958, -1.080.')
+  .transform((text) => {
+    const [north = 0, east = 0] = text.split(',').map(Number);
+    return { north, east };
+  });
+
+/** `rulers/<id>.yaml`: in whose name pieces stand. */
+export const rulerSchema = z.strictObject({
+  /** The name used on pages. */
+  name: words,
+  /** Other forms of it, as lists write them. */
+  'other-names': z.array(words).default([]),
+  /** What was ruled. */
+  realm: words,
+  /** One reign or several, oldest first. */
+  reigns: z
+    .array(
+      z.strictObject({
+        from: date,
+        to: date,
+        /** The day the regnal years are counted from, when it is not `from`. */
+        'regnal-from': words.optional(),
+        /** Those who reigned jointly. */
+        with: oneOrMore(id).optional(),
+        /** `no` where no coins were struck in the name. */
+        coins: yesOrNo.optional(),
+        note: words.optional(),
+      }),
+    )
+    .min(1),
+  identifiers,
+  note: words.optional(),
+  source: words.optional(),
+});
+
+/** `mints/<id>.yaml`: where pieces were made. */
+export const mintSchema = z.strictObject({
+  name: words,
+  /** Its names through time. */
+  names: z.array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: words.optional() })).default([]),
+  /** The region it stands in. */
+  area: words.optional(),
+  coordinates: coordinates.optional(),
+  identifiers,
+  note: words.optional(),
+  source: words.optional(),
+});
+
+/** `denominations/<id>.yaml`: what pieces were worth, and by which standards they were struck. */
+export const denominationSchema = z.strictObject({
+  name: words,
+  plural: words.optional(),
+  /** The lawful or usual weights and finenesses, oldest first. */
+  standards: z
+    .array(
+      z.strictObject({
+        from: date,
+        to: date,
+        /** One weight, or the ends of a disputed one: `1.42/1.45 g`. */
+        weight: field(parseWeight, 'weight-unreadable').optional(),
+        /** The other end of a disputed weight. */
+        'weight-to': field(parseWeight, 'weight-unreadable').optional(),
+        fineness: field(parseFineness, 'fineness-unreadable').optional(),
+        diameter: field(parseLength, 'length-unreadable').optional(),
+        metal: words.optional(),
+        source: words,
+        note: words.optional(),
+      }),
+    )
+    .default([]),
+  identifiers,
+  note: words.optional(),
+  source: words.optional(),
+});
+
+/** `works/<id>.yaml`: the books cited. */
+export const workSchema = z.strictObject({
+  author: words.optional(),
+  title: words,
+  /** Year of printing as the title page gives it. */
+  year: words.optional(),
+  /** How it is cited in a line: `North`. */
+  short: words.optional(),
+  place: words.optional(),
+  series: words.optional(),
+  pages: words.optional(),
+  /** Where it can be read. */
+  address: words.optional(),
+  note: words.optional(),
+});
+
+export type RulerFields = z.infer<typeof rulerSchema>;
+export type MintFields = z.infer<typeof mintSchema>;
+export type DenominationFields = z.infer<typeof denominationSchema>;
+export type WorkFields = z.infer<typeof workSchema>;
