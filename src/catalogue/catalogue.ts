@@ -1,0 +1,45 @@
+import type { EraScheme } from '../core/eras/era-scheme.ts';
+import type { Grade } from '../core/grade/grade.ts';
+import type { Reference } from '../core/references/parse-reference.ts';
+import type { CabinetFields } from './schema/cabinet.ts';
+import type { ExhibitFields } from './schema/exhibit.ts';
+import type { EraFields, SetFields } from './schema/goals.ts';
+import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
+import type { PieceFields } from './schema/piece.ts';
+import type { Filed, Picture } from './records.ts';
+
+/** A piece with its words read and its names checked against the lists. */
+export type Piece = {
+  readonly id: string;
+  readonly file: string;
+  readonly fields: PieceFields;
+  /** Markdown. */
+  readonly story: string;
+  readonly pictures: readonly Picture[];
+  /** Null when no grade is recorded. */
+  readonly grade: Grade | null;
+  readonly references: readonly Reference[];
+};
+
+export type ById<T> = Readonly<Record<string, T>>;
+export type Ruler = Filed<RulerFields>;
+export type Mint = Filed<MintFields>;
+export type Denomination = Filed<DenominationFields>;
+export type Work = Filed<WorkFields>;
+export type Era = Filed<EraFields> & { readonly scheme: EraScheme };
+export type CollectingSet = Filed<SetFields>;
+export type Exhibit = Filed<ExhibitFields>;
+
+/** A cabinet in which every name leads to what it names. Nothing here has been kept from a page yet: `publicPiece` does that. */
+export type Catalogue = {
+  readonly cabinet: CabinetFields;
+  /** In the order of their inventory numbers. */
+  readonly pieces: readonly Piece[];
+  readonly rulers: ById<Ruler>;
+  readonly mints: ById<Mint>;
+  readonly denominations: ById<Denomination>;
+  readonly works: ById<Work>;
+  readonly eras: readonly Era[];
+  readonly sets: readonly CollectingSet[];
+  readonly exhibits: readonly Exhibit[];
+};

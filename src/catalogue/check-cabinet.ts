@@ -1,0 +1,22 @@
+import { checkRecords } from './check-records.ts';
+import { readFolder } from './files.ts';
+import { checkPrivate } from './private.ts';
+import type { Problem } from './problem.ts';
+import { orderProblems, problem } from './problem.ts';
+import { readCabinet } from './read-cabinet.ts';
+import type { Records } from './records.ts';
+
+export type CheckedCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
+
+const NOTHING: Records = {
+  cabinet: null, pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [],
+}; // prettier-ignore
+
+/** Reads a cabinet and finds every problem its texts have, in file order. */
+export async function checkCabinet(at: string): Promise<CheckedCabinet> {
+  const folder = await readFolder(at);
+  if (folder === null) return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)] };
+  const { records, problems } = readCabinet(folder);
+  const all = [...problems, ...checkRecords(records, folder), ...checkPrivate(records, folder)];
+  return { records, problems: orderProblems(all) };
+}

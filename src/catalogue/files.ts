@@ -1,0 +1,46 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+
+/** A file of the cabinet as it lies on the disk; `text` is null for what is not text and for what is not UTF-8. */
+export type CabinetFile = { readonly file: string; readonly text: string | null };
+
+/** The folder of a cabinet: its text files read, its other files named. Paths use forward slashes. */
+export type CabinetFolder = { readonly at: string; readonly files: readonly CabinetFile[] };
+
+const TEXT = /\.(md|ya?ml|csv)$/i;
+const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*)$/i;
+
+/** Reads a cabinet's folder; null when there is none. Files come in the order of their paths. */
+export async function readFolder(at: string): Promise<CabinetFolder | null> {
+  if (!(await isFolder(at))) return null;
+  const entries = await readdir(at, { recursive: true, withFileTypes: true });
+  const paths = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)))
+    .sort();
+  const files = await Promise.all(paths.map(async (file) => ({ file, text: await readText(at, file) })));
+  return { at, files };
+}
+
+async function readText(at: string, file: string): Promise<string | null> {
+  if (!TEXT.test(file)) return null;
+  const bytes = await readFile(join(at, file));
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+async function isFolder(at: string): Promise<boolean> {
+  try {
+    return (await stat(at)).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+export function isText(file: string): boolean {
+  return TEXT.test(file);
+}

@@ -1,0 +1,15 @@
+/** The two halves of a Markdown file: the facts between the lines `---`, and the text below. */
+export type FrontMatter = {
+  readonly facts: string;
+  /** The line of the file on which the facts begin, counted from 1. */
+  readonly factsFrom: number;
+  readonly story: string;
+};
+
+/** Null when the file does not begin with a line `---` that a later line `---` closes. */
+export function splitFrontMatter(text: string): FrontMatter | null {
+  const clean = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+  const match = /^---[ \t]*\n([\s\S]*?)\n?---[ \t]*(?:\n|$)([\s\S]*)$/.exec(clean);
+  if (match === null) return null;
+  return { facts: match[1] ?? '', factsFrom: 2, story: (match[2] ?? '').trim() };
+}

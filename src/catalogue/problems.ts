@@ -1,0 +1,54 @@
+import { nearestName } from './nearest.ts';
+
+const quote = (text: string): string => `"${text}"`;
+
+/** "Write york." when a known name is near, otherwise where the names come from. */
+function suggest(found: string, known: readonly string[], otherwise: string): string {
+  const nearest = nearestName(found, known);
+  return nearest === null ? otherwise : `Write ${nearest}.`;
+}
+
+/**
+ * Every problem a cabinet can have, under a permanent name: what is wrong, then text that can be pasted in.
+ * Problems that a parser of the core finds carry the parser's own sentence.
+ */
+export const PROBLEMS = {
+  // The cabinet and its files
+  'cabinet-missing': (folder: string) =>
+    `There is no cabinet at ${folder}. Name the folder that holds cabinet.yaml with --cabinet.`,
+  'file-not-utf-8': () => 'This file is not UTF-8 text. Open it in a text editor and save it again as UTF-8.',
+  'file-unknown': (name: string) =>
+    `Nothing reads a file called ${quote(name)} here. Move it out of the cabinet, or give it the name it should have.`,
+  'file-missing': (name: string) => `There is no ${name} here. Add one, or remove the folder.`,
+  'folder-name': (name: string) =>
+    `A folder or list file is named with small letters, digits and single hyphens; this is ${quote(name)}. Write ${quote(
+      name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'york-penny',
+    )}.`,
+  'front-matter-missing': () => 'This file has no facts at its top. Begin it with a line ---, the facts, and another line ---.',
+  'yaml-unreadable': (reason: string) =>
+    `The facts cannot be read from here on: ${reason}. Check the indentation, the quotes and the colons of this line.`,
+  'field-twice': (name: string) => `The field ${quote(name)} stands here twice. Remove one of the two.`,
+  // The fields
+  'field-misspelt': (found: string, known: readonly string[]) =>
+    `There is no field ${quote(found)} here. ${suggest(found, known, `The fields are ${known.join(', ')}.`)}`,
+  'field-missing': (name: string) => `The field ${quote(name)} is wanted here and is not there. Add a line ${name}: with its value.`,
+  'choice-unknown': (found: string, known: readonly string[]) =>
+    `${quote(found)} is not one of the words this field takes. ${suggest(found, known, `Write one of ${known.join(', ')}.`)}`,
+  'form-wrong': (wanted: string) => `This field wants ${wanted}.`,
+  'value-wrong': (sentence: string) => sentence,
+  'date-unreadable': (sentence: string) => sentence,
+  'weight-unreadable': (sentence: string) => sentence,
+  'length-unreadable': (sentence: string) => sentence,
+  'size-unreadable': (sentence: string) => sentence,
+  'fineness-unreadable': (sentence: string) => sentence,
+  'axis-unreadable': (sentence: string) => sentence,
+  'legend-unreadable': (sentence: string) => sentence,
+  'grade-unreadable': (sentence: string) => sentence,
+  'reference-unreadable': (sentence: string) => sentence,
+  'money-unreadable': (sentence: string) => sentence,
+  // Between files
+  'number-twice': (number: string, holder: string) =>
+    `The number ${quote(number)} already belongs to the piece ${holder}. Give this one a number of its own.`,
+  'name-unknown': (found: string, folder: string, known: readonly string[]) =>
+    `There is no file ${folder}/${found}.yaml. ${suggest(found, known, `Add one, or write one of the names in ${folder}/.`)}`,
+} as const;

@@ -1,0 +1,114 @@
+import type { z } from 'zod';
+import type { Reign } from '../core/dating/dating.ts';
+import type { CabinetFile, CabinetFolder } from './files.ts';
+import { isText } from './files.ts';
+import { splitFrontMatter } from './front-matter.ts';
+import type { Problem } from './problem.ts';
+import { problem } from './problem.ts';
+import { readForm } from './read-form.ts';
+import type { Filed, Picture, Records } from './records.ts';
+import { reignsOf } from './reigns.ts';
+import { cabinetSchema } from './schema/cabinet.ts';
+import { exhibitSchema } from './schema/exhibit.ts';
+import { eraSchema, setSchema } from './schema/goals.ts';
+import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schema/lists.ts';
+import { pieceSchema } from './schema/piece.ts';
+
+export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
+
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+const LIST = /^(rulers|mints|denominations|eras|sets|works)\/([^/]+)\.yaml$/;
+const FOLDER = /^(pieces|exhibits)\/([^/]+)\/([^/]+)$/;
+const PICTURE = /^(obverse|reverse|edge|detail-[a-z0-9-]+)\.(jpe?g|png|tiff?|webp|avif)$/i;
+
+/** Reads every file of a cabinet against its form, and says everything that is wrong with any of them. */
+export function readCabinet(folder: CabinetFolder): ReadCabinet {
+  const problems: Problem[] = [];
+  for (const { file, text } of folder.files) {
+    if (isText(file) && text === null) problems.push(problem('file-not-utf-8', { file }));
+    else if (!isKnown(file)) problems.push(problem('file-unknown', { file }, file.split('/').at(-1) ?? file));
+  }
+  const list = <T>(kind: string, form: z.ZodType<T>): readonly Filed<T>[] =>
+    folder.files.flatMap(({ file, text }) => {
+      const match = LIST.exec(file);
+      if (match?.[1] !== kind || text === null) return [];
+      return filed(form, match[2] ?? '', file, text, 1, '', problems);
+    });
+  const folders = <T>(kind: string, name: string, form: z.ZodType<T>): readonly Filed<T>[] =>
+    foldersOf(folder.files, kind).flatMap((id) => {
+      const file = `${kind}/${id}/${name}`;
+      const found = folder.files.find((held) => held.file === file);
+      if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
+      if (typeof found?.text !== 'string') return [];
+      const halves = splitFrontMatter(found.text);
+      if (halves === null) {
+        problems.push(problem('front-matter-missing', { file, line: 1 }));
+        return [];
+      }
+      return filed(form, id, file, halves.facts, halves.factsFrom, halves.story, problems);
+    });
+
+  const cabinetFile = folder.files.find((held) => held.file === 'cabinet.yaml');
+  if (cabinetFile === undefined) problems.push(problem('file-missing', { file: 'cabinet.yaml' }, 'cabinet.yaml'));
+  const cabinet =
+    typeof cabinetFile?.text === 'string'
+      ? (filed(cabinetSchema, 'cabinet', 'cabinet.yaml', cabinetFile.text, 1, '', problems)[0] ?? null)
+      : null;
+  const rulers = list('rulers', rulerSchema);
+  const reigns: readonly Reign[] = rulers.flatMap(reignsOf);
+  const pieces = folders('pieces', 'piece.md', pieceSchema(reigns)).map((piece) => ({
+    ...piece,
+    pictures: picturesOf(folder.files, piece.id),
+  }));
+  return {
+    records: {
+      cabinet,
+      pieces,
+      rulers,
+      mints: list('mints', mintSchema),
+      denominations: list('denominations', denominationSchema),
+      eras: list('eras', eraSchema),
+      sets: list('sets', setSchema),
+      exhibits: folders('exhibits', 'exhibit.md', exhibitSchema),
+      works: list('works', workSchema),
+    },
+    problems,
+  };
+}
+
+function filed<T>(
+  form: z.ZodType<T>,
+  id: string,
+  file: string,
+  facts: string,
+  factsFrom: number,
+  story: string,
+  problems: Problem[],
+): readonly Filed<T>[] {
+  if (!ID.test(id)) problems.push(problem('folder-name', { file }, id));
+  const read = readForm(form, facts, file, factsFrom);
+  problems.push(...read.problems);
+  return read.fields === null ? [] : [{ id, file, fields: read.fields, story }];
+}
+
+function foldersOf(files: readonly CabinetFile[], kind: string): readonly string[] {
+  const names = files.flatMap(({ file }) => {
+    const match = FOLDER.exec(file);
+    return match?.[1] === kind ? [match[2] ?? ''] : [];
+  });
+  return [...new Set(names)];
+}
+
+function picturesOf(files: readonly CabinetFile[], id: string): readonly Picture[] {
+  return files.flatMap(({ file }) => {
+    const match = FOLDER.exec(file);
+    const picture = match?.[1] === 'pieces' && match[2] === id ? PICTURE.exec(match[3] ?? '') : null;
+    return picture === null ? [] : [{ face: (picture[1] ?? '').toLowerCase(), file }];
+  });
+}
+
+function isKnown(file: string): boolean {
+  if (file === 'cabinet.yaml' || LIST.test(file) || file.startsWith('private/')) return true;
+  const [kind, , name] = FOLDER.exec(file)?.slice(1) ?? [];
+  return kind === 'pieces' ? name === 'piece.md' || PICTURE.test(name ?? '') : kind === 'exhibits' && name === 'exhibit.md';
+}

