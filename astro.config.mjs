@@ -1,0 +1,17 @@
+import process from 'node:process';
+import { defineConfig } from 'astro/config';
+import { photographsInDev } from './src/photographs/in-dev.ts';
+
+// The address and the folder come from `src/commands/build.ts`, which reads them from the cabinet and its own flags.
+export default defineConfig({
+  site: process.env.SITE ?? 'http://localhost:4321',
+  base: process.env.BASE ?? '/',
+  outDir: process.env.OUT ?? './dist',
+  output: 'static',
+  trailingSlash: 'always',
+  // `data/pieces.json.ts` makes a file, every page a folder with an index.html.
+  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 8 },
+  devToolbar: { enabled: false },
+  integrations: [photographsInDev()],
+  vite: { build: { assetsInlineLimit: 0 } },
+});

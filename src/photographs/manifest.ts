@@ -1,0 +1,34 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import process from 'node:process';
+
+/** One made picture: a file under `/photographs/`, with its size in pixels. */
+export type MadePicture = { readonly file: string; readonly width: number; readonly height: number };
+
+/** What was made of one photograph of one face. */
+export type FacePictures = {
+  readonly face: string;
+  /** WebP with the board faded out round the piece, smallest first. */
+  readonly webp: readonly MadePicture[];
+  /** One JPEG on its board, for sharing. */
+  readonly jpeg: MadePicture;
+  /** How much of the picture's width and height the piece itself fills, 0–1; the whole when it could not be found. */
+  readonly span: { readonly width: number; readonly height: number };
+};
+
+/** By the id of the piece. */
+export type PhotographManifest = Readonly<Record<string, readonly FacePictures[]>>;
+
+/** Where the step puts what it makes, unless told otherwise. */
+export function photographsFolder(): string {
+  return process.env['PHOTOGRAPHS'] ?? join(process.cwd(), '.cache', 'photographs');
+}
+
+/** What the last run of the step made; nothing when it has not run. */
+export async function readManifest(): Promise<PhotographManifest> {
+  try {
+    return JSON.parse(await readFile(join(photographsFolder(), 'manifest.json'), 'utf8')) as PhotographManifest;
+  } catch {
+    return {};
+  }
+}
