@@ -46,6 +46,11 @@ export const PROBLEMS = {
   'grade-unreadable': (sentence: string) => sentence,
   'reference-unreadable': (sentence: string) => sentence,
   'money-unreadable': (sentence: string) => sentence,
+  // Photographs
+  'picture-unreadable': () =>
+    'This photograph cannot be opened. Save it again as JPEG, PNG, TIFF, WebP or AVIF, or remove it.',
+  'picture-too-small': (width: number, height: number, least: number) =>
+    `This photograph is ${width} × ${height} pixels, too small to show a piece. Use one of at least ${least} pixels each way.`,
   // Between files
   'number-twice': (number: string, holder: string) =>
     `The number ${quote(number)} already belongs to the piece ${holder}. Give this one a number of its own.`,

@@ -1,0 +1,85 @@
+import { createHash } from 'node:crypto';
+import { join, relative, resolve } from 'node:path';
+import process from 'node:process';
+import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import type { Problem } from '../catalogue/problem.ts';
+import { formatProblem } from '../catalogue/problem.ts';
+import type { Outcome } from '../core/outcome.ts';
+import { good, refuse } from '../core/outcome.ts';
+import { checkPictures } from '../photographs/check-pictures.ts';
+import { linkPhotographs } from '../photographs/link-photographs.ts';
+import { makePhotographs } from '../photographs/make-photographs.ts';
+import { inspectBuilt } from '../publish/inspect-built.ts';
+import type { MeantCabinet } from './command-line.ts';
+import { progressLine } from './progress-line.ts';
+import { refuseFolder } from './refuse-folder.ts';
+
+export type BuildWish = {
+  readonly cabinet: MeantCabinet;
+  /** The folder that is emptied and filled. */
+  readonly out: string;
+  /** Where the site will stand; null for what the cabinet says. */
+  readonly address: string | null;
+};
+
+/** What was built: the folder, the path the site expects to stand under, and a sentence about it. */
+export type Built = { readonly out: string; readonly base: string; readonly says: string };
+
+/** Checks a cabinet, makes its pictures and pages, and inspects every byte of what was made. */
+export async function buildSite({ cabinet, out, address }: BuildWish): Promise<Outcome<Built>> {
+  const started = performance.now();
+  const into = resolve(out);
+  const refusal = await refuseFolder(into, cabinet.at);
+  if (refusal !== null) return refuse(refusal);
+
+  const { records, problems } = await checkCabinet(cabinet.at);
+  const pictureProblems = problems.some(({ kind }) => kind === 'cabinet-missing') ? [] : await checkPictures(records.pieces, cabinet.at);
+  const all = [...problems, ...pictureProblems];
+  if (all.length > 0) return refuse(`${inFull(all, cabinet.shown)}\n\nNothing was built: mend the ${counted(all.length, 'problem')} above first.`);
+
+  const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
+  if (!where.ok) return where;
+  const folder = join('.cache', 'photographs', createHash('sha256').update(cabinet.at).digest('hex').slice(0, 12));
+  const photographs = resolve(folder);
+  const run = await makePhotographs(records.pieces, cabinet.at, photographs, progressLine('Photographs'));
+
+  Object.assign(process.env, {
+    CABINET: cabinet.at,
+    PHOTOGRAPHS: photographs,
+    OUT: into,
+    SITE: where.value.origin,
+    BASE: where.value.base,
+    HAS_ADDRESS: where.value.isPublic ? 'yes' : 'no',
+    ASTRO_TELEMETRY_DISABLED: '1',
+  });
+  const { build } = await import('astro');
+  await build({ logLevel: 'warn' });
+  await linkPhotographs(photographs, into);
+
+  const found = await inspectBuilt(into, records, cabinet.at);
+  if (found.length > 0)
+    return refuse(`${inFull(found, relative(process.cwd(), into) || '.')}\n\nDo not publish this folder: ${counted(found.length, 'leak')} above.`);
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  return good({
+    out: into,
+    base: where.value.base,
+    says: `${counted(records.pieces.filter(({ fields }) => fields.publish !== 'no').length, 'piece')} and ${counted(run.pictures, 'photograph')} (${run.made} made now) published to ${relative(process.cwd(), into) || '.'} in ${seconds} s; every byte inspected, nothing private in it.`,
+  });
+}
+
+function inFull(problems: readonly Problem[], folder: string): string {
+  return problems.map((found) => formatProblem(found, folder)).join('\n\n');
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** An address in its two halves: `https://example.org` and `/coins/`. */
+function addressOf(address: string | null): Outcome<{ origin: string; base: string; isPublic: boolean }> {
+  if (address === null) return good({ origin: 'http://localhost:4321', base: '/', isPublic: false });
+  if (!URL.canParse(address) || !/^https?:$/.test(new URL(address).protocol))
+    return refuse(`An address begins with https://; this says "${address}". Write https://example.org/coins/.`);
+  const { origin, pathname } = new URL(address);
+  return good({ origin, base: pathname.endsWith('/') ? pathname : `${pathname}/`, isPublic: true });
+}

@@ -1,0 +1,24 @@
+import { createHash } from 'node:crypto';
+import { join, resolve } from 'node:path';
+import process from 'node:process';
+import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { formatProblem } from '../catalogue/problem.ts';
+import { makePhotographs } from '../photographs/make-photographs.ts';
+import { readWords } from './command-line.ts';
+import { progressLine } from './progress-line.ts';
+
+const HELP = `npm run dev                      serve the cabinet in content/ and follow every edit
+npm run dev -- --cabinet DIR     another cabinet
+
+Problems are said in this window; the last good state stays on show. Ctrl+C ends it.
+`;
+
+const { cabinet } = readWords(HELP, { cabinet: { type: 'string' } });
+const { records, problems } = await checkCabinet(cabinet.at);
+for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
+const folder = resolve(join('.cache', 'photographs', createHash('sha256').update(cabinet.at).digest('hex').slice(0, 12)));
+await makePhotographs(records.pieces, cabinet.at, folder, progressLine('Photographs'));
+Object.assign(process.env, { CABINET: cabinet.at, PHOTOGRAPHS: folder, ASTRO_TELEMETRY_DISABLED: '1' });
+const { dev } = await import('astro');
+const server = await dev({ logLevel: 'info' });
+process.stdout.write(`Open http://localhost:${server.address.port}/\n`);

@@ -1,0 +1,90 @@
+import { rename, writeFile, mkdir } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import process from 'node:process';
+import sharp from 'sharp';
+import { findPiece } from './find-piece.ts';
+import type { FoundPiece } from './find-piece.ts';
+import type { FacePictures, MadePicture } from './manifest.ts';
+
+/** Changing anything here changes the recipe's name, and so every picture is made anew. */
+export const RECIPE = { name: 'r1', widths: [160, 320, 640, 1280], webp: 82, jpeg: 84, share: 1000, margin: 0.07, lookAt: 320 } as const;
+
+/** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
+export const MOST_PIXELS = 120_000_000;
+
+/** Opens a photograph upright, in sRGB and without anything else it carries. */
+export function openPhotograph(file: string): sharp.Sharp {
+  return sharp(file, { limitInputPixels: MOST_PIXELS, failOn: 'error' }).autoOrient().toColourspace('srgb').removeAlpha();
+}
+
+/**
+ * Makes everything a page needs of one photograph: WebP at several widths with the board faded out round the piece,
+ * and one JPEG on its board. Nothing the photograph carried besides its pixels is kept.
+ */
+export async function makeFace(photograph: string, face: string, folder: string, stamp: string): Promise<FacePictures> {
+  const upright = await openPhotograph(photograph).raw().toBuffer({ resolveWithObject: true });
+  const raw = { width: upright.info.width, height: upright.info.height, channels: 3 as const };
+  const whole = (): sharp.Sharp => sharp(upright.data, { raw, limitInputPixels: MOST_PIXELS });
+
+  const small = await whole()
+    .resize(RECIPE.lookAt, RECIPE.lookAt, { fit: 'inside' })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const look = { width: small.info.width, height: small.info.height };
+  const found = findPiece({ ...look, rgb: new Uint8Array(small.data) });
+  const times = raw.width / look.width;
+  const crop = cropAround(found, look, times, raw);
+
+  const alpha = found === null ? null : await fade(found, look, raw, crop);
+  const cropped = await whole().extract(crop).raw().toBuffer();
+  const cutRaw = { width: crop.width, height: crop.height, channels: 3 as const };
+  const widths = RECIPE.widths.filter((width) => width < crop.width);
+  if (widths.length < RECIPE.widths.length) widths.push(Math.min(crop.width, RECIPE.widths.at(-1) ?? crop.width));
+  const webp: MadePicture[] = [];
+  for (const width of widths) {
+    const picture = alpha === null ? sharp(cropped, { raw: cutRaw }) : sharp(cropped, { raw: cutRaw }).joinChannel(alpha, { raw: { ...cutRaw, channels: 1 } });
+    webp.push(await write(picture.resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }), folder, `${face}-${width}.${stamp}.webp`));
+  }
+  const share = sharp(cropped, { raw: cutRaw }).resize(RECIPE.share, RECIPE.share, { fit: 'inside', withoutEnlargement: true });
+  const jpeg = await write(share.jpeg({ quality: RECIPE.jpeg, mozjpeg: true }), folder, `${face}-share.${stamp}.jpg`);
+  const span = found === null ? { width: 1, height: 1 } : { width: (found.box.width * times) / crop.width, height: (found.box.height * times) / crop.height };
+  return { face, webp, jpeg, span };
+}
+
+type Box = { left: number; top: number; width: number; height: number };
+
+/** The piece with a margin, as a box inside the photograph; the whole photograph when no piece was found. */
+function cropAround(found: FoundPiece | null, _look: { width: number; height: number }, times: number, raw: { width: number; height: number }): Box {
+  if (found === null) return { left: 0, top: 0, width: raw.width, height: raw.height };
+  const margin = RECIPE.margin * Math.max(found.box.width, found.box.height) * times;
+  const left = Math.max(0, Math.floor(found.box.left * times - margin));
+  const top = Math.max(0, Math.floor(found.box.top * times - margin));
+  const right = Math.min(raw.width, Math.ceil((found.box.left + found.box.width) * times + margin));
+  const bottom = Math.min(raw.height, Math.ceil((found.box.top + found.box.height) * times + margin));
+  return { left, top, width: right - left, height: bottom - top };
+}
+
+/** How solid each pixel of the crop is: the piece whole, the board fading out within a hair's breadth. */
+async function fade(found: FoundPiece, look: { width: number; height: number }, raw: { width: number; height: number }, crop: Box): Promise<Buffer> {
+  const solid = Buffer.from(found.mask.map((on) => (on === 1 ? 255 : 0)));
+  const grown = await sharp(solid, { raw: { ...look, channels: 1 } })
+    .blur(Math.max(0.6, found.box.width * 0.008))
+    .linear(4, 0)
+    .blur(Math.max(0.5, found.box.width * 0.006))
+    .toColourspace('b-w')
+    .raw()
+    .toBuffer();
+  const large = await sharp(grown, { raw: { ...look, channels: 1 } }).resize(raw.width, raw.height, { fit: 'fill', kernel: 'cubic' }).toColourspace('b-w').raw().toBuffer();
+  return sharp(large, { raw: { width: raw.width, height: raw.height, channels: 1 } }).extract(crop).toColourspace('b-w').raw().toBuffer();
+}
+
+/** Writes a picture so that no half-written file ever carries its name. */
+async function write(picture: sharp.Sharp, folder: string, name: string): Promise<MadePicture> {
+  const { data, info } = await picture.toBuffer({ resolveWithObject: true });
+  const file = join(folder, name);
+  await mkdir(dirname(file), { recursive: true });
+  const unfinished = `${file}.${process.pid}.unfinished`;
+  await writeFile(unfinished, data);
+  await rename(unfinished, file);
+  return { file: name, width: info.width, height: info.height };
+}
