@@ -56,4 +56,13 @@ export const PROBLEMS = {
     `The number ${quote(number)} already belongs to the piece ${holder}. Give this one a number of its own.`,
   'name-unknown': (found: string, folder: string, known: readonly string[]) =>
     `There is no file ${folder}/${found}.yaml. ${suggest(found, known, `Add one, or write one of the names in ${folder}/.`)}`,
+  // What was built
+  'leak-private': (column: string, from: string) =>
+    `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,
+  'leak-unpublished': (id: string) => `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
+  'leak-unlisted': (id: string) => `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
+  'leak-path': (path: string) => `This file names a folder of this machine, ${path}. Take it out of the text that holds it.`,
+  'leak-in-picture': (name: string) => `This picture carries ${name} besides its pixels. Remove the folder .cache and build again.`,
+  'leak-picture-unread': () => 'This picture could not be inspected. Remove the folder .cache and build again.',
+  'leak-unknown-file': () => 'This is a kind of file that cannot be inspected. Take it out of public/.',
 } as const;

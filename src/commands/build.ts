@@ -1,6 +1,6 @@
 import process from 'node:process';
-import { buildSite } from './build-site.ts';
-import { endWith, readWords } from './command-line.ts';
+import { buildSite } from './parts/build-site.ts';
+import { endWith, readWords } from './parts/command-line.ts';
 
 const HELP = `npm run build                            check, compute and publish content/ to dist/, then inspect every byte
 npm run build -- --cabinet DIR           another cabinet

@@ -1,7 +1,7 @@
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
-import { readWords } from './command-line.ts';
+import { readWords } from './parts/command-line.ts';
 
 const HELP = `npm run check                 every problem of the cabinet in content/, in one run
 npm run check -- --cabinet DIR    another cabinet

@@ -4,8 +4,8 @@ import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { makePhotographs } from '../photographs/make-photographs.ts';
-import { readWords } from './command-line.ts';
-import { progressLine } from './progress-line.ts';
+import { readWords } from './parts/command-line.ts';
+import { progressLine } from './parts/progress-line.ts';
 
 const HELP = `npm run dev                      serve the cabinet in content/ and follow every edit
 npm run dev -- --cabinet DIR     another cabinet

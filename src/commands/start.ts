@@ -1,7 +1,7 @@
 import process from 'node:process';
-import { buildSite } from './build-site.ts';
-import { endWith, readWords } from './command-line.ts';
-import { serveFolder } from './serve-folder.ts';
+import { buildSite } from './parts/build-site.ts';
+import { endWith, readWords } from './parts/command-line.ts';
+import { serveFolder } from './parts/serve-folder.ts';
 
 const HELP = `npm start                        build the cabinet in content/ and serve it on this machine
 npm start -- --cabinet DIR       another cabinet

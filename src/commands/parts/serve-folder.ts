@@ -1,8 +1,8 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import sirv from 'sirv';
-import type { Outcome } from '../core/outcome.ts';
-import { good, refuse } from '../core/outcome.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
 
 export type Served = { readonly address: string; readonly close: () => Promise<void> };
 
