@@ -1,8 +1,27 @@
 import { defineConfig } from 'vitest/config';
 
+/** `unit` needs nothing built; `built` reads what a build of the demo made; `browser` opens it in Chromium. */
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/browser/**', 'tests/built/**', 'tests/benchmarks/**'],
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/built/**', 'tests/browser/**'],
+          testTimeout: 30_000,
+        },
+      },
+      { test: { name: 'built', include: ['tests/built/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 240_000 } },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
   },
 });

@@ -1,0 +1,68 @@
+import js from '@eslint/js';
+import astro from 'eslint-plugin-astro';
+import ts from 'typescript-eslint';
+
+/** Who may not import whom: the direction of the house, pages → site → publish, photographs → catalogue → core. */
+const ABOVE = {
+  core: ['catalogue', 'photographs', 'publish', 'site', 'pages', 'commands'],
+  catalogue: ['photographs', 'publish', 'site', 'pages', 'commands'],
+  photographs: ['publish', 'site', 'pages', 'commands'],
+  publish: ['site', 'pages', 'commands'],
+  site: ['pages', 'commands'],
+  pages: ['commands', 'catalogue', 'core', 'photographs'],
+  commands: ['site', 'pages'],
+};
+
+const astroContent = {
+  name: 'astro:content',
+  message: 'Only src/site/cabinet.ts and src/content.config.ts say astro:content; ask them.',
+};
+
+const directions = Object.entries(ABOVE).map(([room, above]) => ({
+  files: [`src/${room}/**/*.{ts,astro}`],
+  rules: {
+    'no-restricted-imports': [
+      'error',
+      {
+        paths: [astroContent],
+        patterns: [
+          { regex: `^(\\.\\./)+(${above.join('|')})/`, message: 'Nothing points back: see the direction of imports in DEVELOPERS.md.' },
+          ...(room === 'core'
+            ? [{ regex: '^[^.]', message: 'The core imports only itself.' }]
+            : [{ regex: '^node:fs', message: 'Only files.ts and its like touch the disk.' }].slice(1)),
+        ],
+      },
+    ],
+  },
+}));
+
+export default ts.config(
+  { ignores: ['dist/**', 'dist-*/**', 'node_modules/**', '.astro/**', '.cache/**', 'content/**'] },
+  js.configs.recommended,
+  ...ts.configs.strictTypeChecked.map((config) => ({ ...config, files: ['src/**/*.ts', 'tests/**/*.ts'] })),
+  {
+    files: ['src/**/*.ts', 'tests/**/*.ts'],
+    languageOptions: { parserOptions: { projectService: true } },
+    rules: {
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-misused-promises': ['error', { checksVoidReturn: false }],
+    },
+  },
+  ...astro.configs['flat/recommended'],
+  ...directions,
+  {
+    files: ['src/core/**/*.ts'],
+    rules: {
+      'no-restricted-globals': ['error', 'Date', 'console', 'process', 'document', 'window', 'fetch'],
+      'no-restricted-properties': ['error', { object: 'Math', property: 'random' }],
+    },
+  },
+  { files: ['src/site/cabinet.ts'], rules: { 'no-restricted-imports': 'off' } },
+  {
+    files: ['**/*.mjs'],
+    languageOptions: { globals: { process: 'readonly', console: 'readonly' } },
+  },
+);
