@@ -1,0 +1,62 @@
+import { periodYears } from './era-scheme.ts';
+import type { EraPeriod, EraScheme, Interval } from './era-scheme.ts';
+
+export type PeriodShare = {
+  readonly id: string;
+  readonly name: string;
+  /** The part of the piece's years that falls in this period, from 0 to 1; null when its years have no end to measure by. */
+  readonly share: number | null;
+};
+
+/**
+ * Where a piece falls under a scheme.
+ * `within`: one period at least holds all its years (others may hold some of them, where a scheme overlaps itself).
+ * `straddles`: its years run over a boundary of the scheme, or out of it. `outside`: no period touches them.
+ * `unknown`: the piece is undated. `periods` holds every period touched, in the order of the scheme; none is preferred.
+ */
+export type EraPlacing = {
+  readonly state: 'within' | 'straddles' | 'outside' | 'unknown';
+  readonly periods: readonly PeriodShare[];
+};
+
+/** Every year of the interval counts alike: nothing is known of which is likelier. */
+export function placeInScheme(interval: Interval | null, scheme: EraScheme): EraPlacing {
+  if (interval === null || (interval.low === -Infinity && interval.high === Infinity)) {
+    return { state: 'unknown', periods: [] };
+  }
+  const touched = scheme.periods.flatMap((period) => {
+    const share = shareOf(interval, period, scheme);
+    return share === 0 ? [] : [{ id: period.id, name: period.name, share, whole: holdsAll(interval, period, scheme) }];
+  });
+  const state = touched.length === 0 ? 'outside' : touched.some(({ whole }) => whole) ? 'within' : 'straddles';
+  return { state, periods: touched.map(({ id, name, share }) => ({ id, name, share })) };
+}
+
+function shareOf(interval: Interval, period: EraPeriod, scheme: EraScheme): number | null {
+  const years = periodYears(period);
+  const low = Math.max(interval.low, years.low);
+  const high = Math.min(interval.high, years.high);
+  if (low > high) return 0;
+  if (holdsAll(interval, period, scheme)) return Number.isFinite(interval.high - interval.low) ? 1 : null;
+  if (!Number.isFinite(interval.high - interval.low)) return null;
+  const halves = sharedEnds(period, scheme).filter((year) => low <= year && year <= high).length;
+  return (high - low + 1 - halves / 2) / (interval.high - interval.low + 1);
+}
+
+/** Whether every year of the interval belongs to the period and to it alone among its neighbours. */
+function holdsAll(interval: Interval, period: EraPeriod, scheme: EraScheme): boolean {
+  const years = periodYears(period);
+  const inside = years.low <= interval.low && interval.high <= years.high;
+  return inside && !sharedEnds(period, scheme).some((year) => interval.low <= year && year <= interval.high);
+}
+
+/** The first or last year of a period, where the scheme shares ends and a neighbour ends or begins in the same year. */
+function sharedEnds(period: EraPeriod, scheme: EraScheme): readonly number[] {
+  if (scheme.ends === 'inclusive') return [];
+  const { low, high } = periodYears(period);
+  const neighbours = scheme.periods.filter((other) => other !== period).map(periodYears);
+  const ends: number[] = [];
+  if (Number.isFinite(low) && neighbours.some((other) => other.high === low)) ends.push(low);
+  if (high !== low && Number.isFinite(high) && neighbours.some((other) => other.low === high)) ends.push(high);
+  return ends;
+}

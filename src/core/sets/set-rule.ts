@@ -1,0 +1,99 @@
+import type { Interval } from '../eras/era-scheme.ts';
+
+type Values = readonly string[] | undefined;
+
+/** The facts that a set may ask about, each with the values that will do. */
+export type WhereFacts = {
+  readonly kind?: Values;
+  readonly ruler?: Values;
+  /** The actual authority; for a piece that names none, its ruler. */
+  readonly 'struck-for'?: Values;
+  readonly issuer?: Values;
+  readonly mint?: Values;
+  readonly area?: Values;
+  readonly denomination?: Values;
+  readonly metal?: Values;
+  readonly tag?: Values;
+  readonly shape?: Values;
+  readonly made?: Values;
+  /** A work and the number as printed there: `north 1018`. */
+  readonly references?: Values;
+  readonly realm?: Values;
+  /** An obverse die, a reverse die, or the pair: `a1`, `obverse-a1`, `reverse-b3`, `a1-b3`. */
+  readonly die?: Values;
+};
+
+export type Fact = keyof WhereFacts;
+
+/** What a piece must be: every fact named, in one of its values; made wholly within the date; and nothing under `not`. */
+export type Where = WhereFacts & {
+  readonly date?: Interval | undefined;
+  readonly not?: WhereFacts | undefined;
+};
+
+/** A place as the keeper writes it: an id, or an id with its label, its own rule, or the reason why nothing can stand there. */
+export type PlaceWritten = {
+  readonly is: string;
+  readonly label?: string | undefined;
+  readonly where?: Where | undefined;
+  readonly excused?: string | undefined;
+};
+
+export type OnePer = 'ruler' | 'mint' | 'area' | 'date' | 'reference' | 'die' | 'listed';
+
+export type Accept = {
+  /** `yes`: a piece made over from another may fill a place, also one of its host's ruler. */
+  readonly altered: 'yes' | 'no';
+  /** What a piece with a problem does: stand in, fill like any other, or nothing. */
+  readonly details: 'filler' | 'yes' | 'no';
+  /** Whether an uncertain statement makes a possible place or none. */
+  readonly uncertain: 'count-as-possible' | 'no';
+  /** `both`: a piece of a joint reign fills the places of all its rulers; `one`: of one of them. */
+  readonly 'joint-reign': 'one' | 'both';
+  /** `yes`: counterfeits and replicas may fill places; they also may where the rule asks for that kind. */
+  readonly copies: 'yes' | 'no';
+  readonly 'one-piece': 'one-place' | 'any-places';
+};
+
+/** The written rule of a set, in the words of its file. */
+export type SetRule = {
+  readonly id: string;
+  readonly title: string;
+  readonly 'one-per': OnePer;
+  /** Whether a ruler counts as the name on the piece or as the one it was struck for; the name when left out. */
+  readonly count?: 'ruler' | 'struck-for' | undefined;
+  readonly where: Where;
+  /** Absent: every value the rule yields from the list files. */
+  readonly places?: readonly PlaceWritten[] | undefined;
+  /** What is left out stands as in `ACCEPT`. */
+  readonly accept?: Partial<Accept> | undefined;
+  /** The grade aimed at, on the numeric scale. */
+  readonly aim?: Interval | null | undefined;
+};
+
+export const ACCEPT: Accept = {
+  altered: 'no',
+  details: 'filler',
+  uncertain: 'count-as-possible',
+  'joint-reign': 'one',
+  copies: 'no',
+  'one-piece': 'one-place',
+};
+
+/** What the list files say, as far as a rule may draw places from them. */
+export type Lists = {
+  readonly rulers: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly realm: string;
+    /** `coins: false` for a reign that struck none. */
+    readonly reigns: readonly (Interval & { readonly coins?: boolean | undefined })[];
+  }[];
+  readonly mints: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly area?: string | undefined;
+    /** When it struck coins; left out when the file does not say. */
+    readonly struck?: readonly Interval[] | undefined;
+  }[];
+};
