@@ -1,14 +1,9 @@
-import { parseGrade } from '../core/grade/parse-grade.ts';
-import type { Grade } from '../core/grade/grade.ts';
-import { isScaleId } from '../core/grade/scales.ts';
 import { parseReference } from '../core/references/parse-reference.ts';
 import type { Reference } from '../core/references/parse-reference.ts';
-import type { Outcome } from '../core/outcome.ts';
-import { refuse } from '../core/outcome.ts';
 import type { ById, Catalogue, Piece } from './catalogue.ts';
 import { eraSchemeOf } from './era-scheme.ts';
+import { gradeOf } from './grade-of.ts';
 import type { Filed, FiledPiece, Records } from './records.ts';
-import type { PieceFields } from './schema/piece.ts';
 
 const NUMBERS = new Intl.Collator('en', { numeric: true });
 
@@ -46,17 +41,6 @@ function linkPiece(piece: FiledPiece, works: readonly { id: string; names: reado
       return outcome.ok ? [outcome.value] : [];
     }),
   };
-}
-
-/** The grade of a piece from its words, scale and problem; null when none is recorded. */
-export function gradeOf(fields: PieceFields): Outcome<Grade> | null {
-  const scale = fields['grade-scale'];
-  if (fields.grade === undefined) return null;
-  if (scale !== undefined && !isScaleId(scale)) return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
-  return parseGrade(fields.grade, {
-    ...(scale === undefined ? {} : { scale }),
-    ...(fields.problem === undefined ? {} : { problem: fields.problem }),
-  });
 }
 
 function byId<T extends Filed<unknown>>(filed: readonly T[]): ById<T> {

@@ -56,6 +56,36 @@ export const PROBLEMS = {
     `The number ${quote(number)} already belongs to the piece ${holder}. Give this one a number of its own.`,
   'name-unknown': (found: string, folder: string, known: readonly string[]) =>
     `There is no file ${folder}/${found}.yaml. ${suggest(found, known, `Add one, or write one of the names in ${folder}/.`)}`,
+  'work-unknown': (found: string, known: readonly string[]) =>
+    `There is no file works/${found}.yaml for this book. ${suggest(found, known, 'Add one, or begin the reference with one of the names in works/.')}`,
+  'date-outside-reign': (date: string, ruler: string, reigns: string) =>
+    `${ruler} ruled ${reigns}; this piece is dated ${date}. Mend the date, or add struck-for: with the ruler it was made for.`,
+  'struck-for-same': () => 'This names the ruler the piece is in the name of anyway. Take the line out, or name the ruler it was made for.',
+  'axis-on-uniface': (hours: number) => `A uniface piece has no die axis; this says ${hours}h. Write axis: none.`,
+  'reverse-on-uniface': () => 'A uniface piece has no legend on its reverse. Take the reverse out, or write faces: two.',
+  'photograph-missing': (face: string) =>
+    `This credits a photograph of the ${face}, and none lies beside the file. Add ${face}.jpg to the folder, or take the line out.`,
+  'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
+  'doubt-about-nothing': (field: string) => `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
+  'grade-on-ungraded': (kind: string) => `A piece of the kind ${kind} is not graded. Write grade: not graded, or take the line out.`,
+  'spot-too-exact': (text: string) =>
+    `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
+  'range-reversed': (from: string, to: string) => `This runs backwards, from ${from} to ${to}. Write the earlier date first.`,
+  'formerly-itself': (old: string) => `A piece was not formerly itself. Take ${old} out of formerly.`,
+  'formerly-in-use': (old: string, id: string) => `${old} is the id of another piece and cannot lead to ${id}. Take it out of formerly.`,
+  'formerly-circular': (old: string, id: string) => `${old} and ${id} each say they were formerly the other. Take one of the two lines out.`,
+  'formerly-twice': (old: string, other: string) => `The old id ${old} already leads to ${other}. Take it out of one of the two.`,
+  // Eras, sets, exhibits
+  'period-reversed': (name: string) => `The period ${quote(name)} ends before it begins. Write the earlier year in from.`,
+  'periods-overlap': (before: string, name: string, wanted: number) =>
+    `${quote(name)} begins before ${quote(before)} has ended. Write from: ${wanted}, or gaps: yes if the scheme itself overlaps.`,
+  'periods-gap': (before: string, name: string, wanted: number) =>
+    `There are years between ${quote(before)} and ${quote(name)}. Write from: ${wanted}, or gaps: yes if the scheme itself leaves them out.`,
+  'exhibit-piece-unknown': (found: string, known: readonly string[]) =>
+    `There is no piece ${quote(found)} to show. ${suggest(found, known, 'Write the name of a folder in pieces/.')}`,
+  'exhibit-piece-unpublished': (id: string) => `${id} is not published to every visitor and cannot be shown. Write publish: yes in its file, or take it out here.`,
+  'exhibit-piece-gone': (id: string, status: string) => `${id} is ${status} and no longer with you. Take it out of the exhibit.`,
+  'exhibit-piece-twice': (id: string) => `${id} is shown twice in this exhibit. A piece lies in one place; take one of the two out.`,
   // What was built
   'leak-private': (column: string, from: string) =>
     `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,

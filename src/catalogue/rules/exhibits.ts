@@ -1,0 +1,32 @@
+import type { Rule } from '../check-records.ts';
+import type { Problem } from '../problem.ts';
+import { problem } from '../problem.ts';
+
+/** An exhibit shows pieces that are published, each once, and cites works that have a file. */
+export const checkExhibits: Rule = (records, place) => {
+  const pieces = new Map(records.pieces.map((piece) => [piece.id, piece]));
+  const works = records.works.map(({ id }) => id);
+  return records.exhibits.flatMap(({ file, fields }): readonly Problem[] => {
+    const shown = new Set<string>();
+    const found: Problem[] = [];
+    fields.cases.forEach((one, c) =>
+      one.groups.forEach((group, g) =>
+        group.pieces.forEach((entry, p) => {
+          const spot = place(file, ['cases', c, 'groups', g, 'pieces', p]);
+          const piece = pieces.get(entry.piece);
+          if (piece === undefined) found.push(problem('exhibit-piece-unknown', spot, entry.piece, [...pieces.keys()]));
+          else if (piece.fields.publish !== 'yes') found.push(problem('exhibit-piece-unpublished', spot, entry.piece));
+          else if (!['kept', 'lent'].includes(piece.fields.status))
+            found.push(problem('exhibit-piece-gone', spot, entry.piece, piece.fields.status));
+          if (shown.has(entry.piece)) found.push(problem('exhibit-piece-twice', spot, entry.piece));
+          shown.add(entry.piece);
+        }),
+      ),
+    );
+    for (const list of ['bibliography', 'further-reading'] as const)
+      fields[list].forEach((work, index) => {
+        if (!works.includes(work)) found.push(problem('work-unknown', place(file, [list, index]), work, works));
+      });
+    return found;
+  });
+};
