@@ -1,8 +1,68 @@
+import { parseDate } from '../core/dating/parse-date.ts';
+import { parseMoney } from '../core/money/parse-money.ts';
+import { readCsv } from './csv.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
+import { problem } from './problem.ts';
 import type { Records } from './records.ts';
+import { GUIDE_COLUMNS, LEDGER_COLUMNS } from './schema/cabinet.ts';
 
-/** Finds what is wrong in the ledger and the guide. */
-export function checkPrivate(_records: Records, _folder: CabinetFolder): readonly Problem[] {
-  return [];
+type Column = {
+  /** The ids a cell may hold, where it holds one. */
+  readonly names?: { readonly folder: string; readonly known: readonly string[] };
+  /** Reads a cell; its sentence is a problem. */
+  readonly read?: (cell: string) => string | null;
+};
+
+/** Finds what is wrong in the ledger and the guide: columns, names of pieces and sets, money, dates. */
+export function checkPrivate(records: Records, folder: CabinetFolder): readonly Problem[] {
+  const names = (of: 'pieces' | 'sets') => ({ folder: of, known: records[of].map(({ id }) => id) });
+  const money = (cell: string): string | null => sentence(parseMoney(cell));
+  const date = (cell: string): string | null => sentence(parseDate(cell));
+  const figure = (cell: string): string | null =>
+    /^\d+(\.\d{1,2})?$/.test(cell) ? null : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
+  return [
+    ...checkTable(folder, 'private/ledger.csv', LEDGER_COLUMNS, {
+      piece: { names: names('pieces') },
+      cost: { read: money },
+      value: { read: money },
+      insured: { read: money },
+      acquired: { read: date },
+    }),
+    ...checkTable(folder, 'private/guide.csv', GUIDE_COLUMNS, {
+      set: { names: names('sets') },
+      low: { read: figure },
+      high: { read: figure },
+      date: { read: date },
+    }),
+  ];
+}
+
+function checkTable(
+  folder: CabinetFolder,
+  file: string,
+  columns: readonly string[],
+  forms: Readonly<Record<string, Column>>,
+): readonly Problem[] {
+  const text = folder.files.find((held) => held.file === file)?.text;
+  if (text === undefined || text === null) return [];
+  const { headings, rows } = readCsv(text);
+  const unknown = headings
+    .filter((heading) => !columns.includes(heading))
+    .map((heading) => problem('column-unknown', { file, line: 1, field: heading }, heading, columns));
+  const cells = rows.flatMap((row, index) =>
+    Object.entries(forms).flatMap(([column, { names, read }]): readonly Problem[] => {
+      const cell = (row[column] ?? '').trim();
+      if (cell === '') return [];
+      const spot = { file, line: index + 2, field: column };
+      if (names !== undefined && !names.known.includes(cell)) return [problem('row-names-nothing', spot, cell, names.folder, names.known)];
+      const says = read?.(cell) ?? null;
+      return says === null ? [] : [problem('cell-unreadable', spot, says)];
+    }),
+  );
+  return [...unknown, ...cells];
+}
+
+function sentence(outcome: { ok: true } | { ok: false; problem: string }): string | null {
+  return outcome.ok ? null : outcome.problem;
 }

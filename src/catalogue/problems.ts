@@ -86,6 +86,12 @@ export const PROBLEMS = {
   'exhibit-piece-unpublished': (id: string) => `${id} is not published to every visitor and cannot be shown. Write publish: yes in its file, or take it out here.`,
   'exhibit-piece-gone': (id: string, status: string) => `${id} is ${status} and no longer with you. Take it out of the exhibit.`,
   'exhibit-piece-twice': (id: string) => `${id} is shown twice in this exhibit. A piece lies in one place; take one of the two out.`,
+  // The private tables
+  'column-unknown': (found: string, known: readonly string[]) =>
+    `There is no column ${quote(found)} here, so nothing guards it. ${suggest(found, known, `The columns are ${known.join(', ')}.`)}`,
+  'row-names-nothing': (found: string, folder: string, known: readonly string[]) =>
+    `${quote(found)} is the name of nothing in ${folder}/. ${suggest(found, known, `Write one of the names in ${folder}/.`)}`,
+  'cell-unreadable': (sentence: string) => sentence,
   // What was built
   'leak-private': (column: string, from: string) =>
     `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,

@@ -59,6 +59,8 @@ export type PublicPiece = {
   readonly dies: PieceFields['dies'] | null;
   readonly tags: readonly string[];
   readonly formerly: readonly string[];
+  /** The keeper's choice between equals in a set. */
+  readonly prefer: number | null;
   /** Markdown. */
   readonly story: string;
   readonly pictures: readonly PublicPicture[];
@@ -125,6 +127,7 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     dies: fields.dies ?? null,
     tags: fields.tags,
     formerly: fields.formerly ?? [],
+    prefer: fields.prefer ?? null,
     story: piece.story,
     pictures: piece.pictures.map(({ face }) => pictureOf(face, fields)),
     years,

@@ -53,6 +53,8 @@ export const mintSchema = z.strictObject({
   name: words,
   /** Its names through time. */
   names: z.array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: words.optional() })).default([]),
+  /** When it struck coins, as far as that is known: `[{ from: 1279, to: 1281 }]`. */
+  struck: z.array(z.strictObject({ from: date, to: date, note: words.optional() })).optional(),
   /** The region it stands in. */
   area: words.optional(),
   coordinates: coordinates.optional(),

@@ -1,0 +1,45 @@
+import { isBlank } from '../catalogue/schema/fields.ts';
+import { yearsOf } from '../core/dating/interval.ts';
+import type { SetPiece } from '../core/sets/set-piece.ts';
+import type { PublicPiece } from './public-piece.ts';
+
+/** What a set may know of a piece: its public facts and no more. */
+export function setPieceOf(piece: PublicPiece): SetPiece {
+  const { grade, date } = piece;
+  const named = <T extends object>(value: T | string | null): T | null => (value === null || typeof value === 'string' ? null : value);
+  return {
+    id: piece.id,
+    title: piece.title,
+    kind: piece.kind,
+    status: piece.status,
+    rulers: (named(piece.rulers) ?? []).map(({ id }) => id),
+    struckFor: piece.struckFor.map(({ id }) => id),
+    issuer: piece.issuer ?? undefined,
+    mint: named(piece.mint)?.id,
+    area: named(piece.mint)?.area ?? undefined,
+    denomination: named(piece.denomination)?.id,
+    metal: piece.metal ?? undefined,
+    shape: piece.shape ?? undefined,
+    made: piece.made ?? undefined,
+    interval: piece.years,
+    years: date === null || date === undefined || isBlank(date) ? undefined : date.years,
+    references: piece.references,
+    tags: piece.tags,
+    dies: piece.dies ?? undefined,
+    altered: piece.altered !== null && piece.altered !== undefined,
+    host: piece.altered?.['host-ruler'],
+    details: piece.problem !== null,
+    grade: grade === null || grade.low === null || grade.high === null ? null : { low: grade.low, high: grade.high },
+    sure: piece.sure,
+    acquired: acquiredIn(piece),
+    prefer: piece.prefer ?? undefined,
+  };
+}
+
+/** The year the last dated link of the provenance brought it, as far as the keeper publishes it. */
+function acquiredIn(piece: PublicPiece): number | null {
+  const last = piece.provenance.at(-1)?.when;
+  if (last === undefined || isBlank(last)) return null;
+  const { high } = yearsOf(last);
+  return Number.isFinite(high) ? high : null;
+}
