@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { PROBLEMS } from '../../src/catalogue/problems.ts';
+import type { ProblemKind } from '../../src/catalogue/problem.ts';
+import type { Change } from './small-cabinet.ts';
+import { changed, markedCabinet, problemsOf } from './small-cabinet.ts';
+
+const PENNY = 'pieces/plain-penny/piece.md';
+const MEDAL = 'pieces/old-medal/piece.md';
+const GROAT = 'pieces/unlisted-groat/piece.md';
+const SHOW = 'exhibits/small-show/exhibit.md';
+const ERAS = 'eras/plain-eras.yaml';
+const LEDGER = 'private/ledger.csv';
+const GUIDE = 'private/guide.csv';
+
+const put = (from: string | RegExp, to: string) => (text: string) => {
+  const after = text.replace(from, to);
+  if (after === text) throw new Error(`The marked cabinet no longer holds ${String(from)}.`);
+  return after;
+};
+const fact = (line: string) => (text: string) => text.replace(/^---\n/, `---\n${line}\n`);
+
+type Row = { readonly kind: ProblemKind; readonly change: Change; readonly line?: number; readonly says: string };
+
+/** Each slip of the pen, and the words a keeper is told. */
+const ROWS: readonly Row[] = [
+  { kind: 'file-not-utf-8', change: { 'rulers/plain-king.yaml': null, 'rulers/latin.yaml': '\u0000' }, says: 'save it again as UTF-8' },
+  { kind: 'file-unknown', change: { 'pieces/plain-penny/notes.txt': null, 'coins/penny.md': 'x' }, says: 'Nothing reads a file called "penny.md"' },
+  { kind: 'file-missing', change: { 'cabinet.yaml': null }, says: 'There is no cabinet.yaml here' },
+  { kind: 'folder-name', change: { 'rulers/Plain King.yaml': 'name: X\nrealm: Y\nreigns: [{ from: 1000, to: 1001 }]' }, says: 'Write "plain-king"' },
+  { kind: 'front-matter-missing', change: { [PENNY]: 'Only a story.' }, line: 1, says: 'Begin it with a line ---' },
+  { kind: 'yaml-unreadable', change: { [PENNY]: put('tags: [first]', 'tags: [first') }, says: 'Check the indentation' },
+  { kind: 'field-twice', change: { [PENNY]: fact('mint: plain-town') }, says: 'stands here twice' },
+  { kind: 'field-misspelt', change: { [PENNY]: put('weight:', 'wieght:') }, line: 12, says: 'Write weight.' },
+  { kind: 'field-missing', change: { [PENNY]: put('kind: coin\n', '') }, says: 'The field "kind" is wanted' },
+  { kind: 'choice-unknown', change: { [PENNY]: put('kind: coin', 'kind: coyn') }, line: 4, says: 'Write coin.' },
+  { kind: 'form-wrong', change: { [PENNY]: put('title: Penny of a plain king', 'title: [a, b]') }, line: 3, says: 'wants plain text' },
+  { kind: 'value-wrong', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'An id is small letters' },
+  { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 1281/1279') }, line: 8, says: '1281/1279' },
+  { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 128u') }, line: 8, says: '128X' },
+  { kind: 'weight-unreadable', change: { [PENNY]: put('1.38 g ± 0.01', '1.38') }, line: 12, says: '1.38 g' },
+  { kind: 'weight-unreadable', change: { [PENNY]: put('1.38 g ± 0.01', '0.04 oz') }, line: 12, says: 'oz t' },
+  { kind: 'size-unreadable', change: { [PENNY]: put('diameter: 18.6 mm', 'diameter: 18.6') }, line: 13, says: '18.6 mm' },
+  { kind: 'length-unreadable', change: { [PENNY]: fact('thickness: thin') }, line: 2, says: 'thin' },
+  { kind: 'fineness-unreadable', change: { [PENNY]: put('925/1000', '1925/1000') }, line: 11, says: '1925/1000' },
+  { kind: 'axis-unreadable', change: { [PENNY]: put('axis: 6h', 'axis: 13h') }, line: 14, says: 'clock hour from 1h to 12h; this says "13h"' },
+  { kind: 'grade-unreadable', change: { [PENNY]: put('grade: VF', 'grade: splendid-ish') }, line: 15, says: 'splendid-ish' },
+  { kind: 'money-unreadable', change: { 'cabinet.yaml': (text) => `${text}metal-prices:\n  - { metal: silver, price: dear, date: 2024, source: mine }\n` }, says: 'dear' },
+  { kind: 'picture-name-unknown', change: { 'pieces/plain-penny/IMG_1234.jpg': null, 'pieces/plain-penny/front.jpg': '' }, says: 'obverse.jpg' },
+  { kind: 'number-twice', change: { [MEDAL]: put('"0004"', '"0001"') }, says: 'already belongs to the piece' },
+  { kind: 'name-unknown', change: { [PENNY]: put('ruler: plain-king', 'ruler: plane-king') }, line: 5, says: 'Write plain-king.' },
+  { kind: 'work-unknown', change: { [PENNY]: put('plain-book 12', 'plain-bok 12') }, says: 'Write plain-book.' },
+  { kind: 'reference-unreadable', change: { [PENNY]: put('plain-book 12', 'plain-book') }, says: 'plain-book' },
+  { kind: 'date-outside-reign', change: { [PENNY]: put('date: 1281', 'date: 1481') }, line: 8, says: 'ruled 1272 to 1307' },
+  { kind: 'struck-for-same', change: { [PENNY]: fact('struck-for: plain-king') }, line: 2, says: 'Take the line out' },
+  { kind: 'axis-on-uniface', change: { [MEDAL]: put('axis: none', 'axis: 6h') }, says: 'Write axis: none.' },
+  { kind: 'reverse-on-uniface', change: { [MEDAL]: fact('reverse: { legend: ABC }') }, line: 2, says: 'faces: two' },
+  { kind: 'photograph-missing', change: { [PENNY]: fact('photographs: { obverse: { by: me } }') }, says: 'Add obverse.jpg' },
+  { kind: 'photograph-twice', change: { 'pieces/plain-penny/obverse.jpg': '', 'pieces/plain-penny/obverse.png': '' }, says: 'detail-1' },
+  { kind: 'doubt-about-nothing', change: { [PENNY]: put('sure: { mint: probable }', 'sure: { issuer: possible }') }, says: 'issuer is not stated' },
+  { kind: 'grade-on-ungraded', change: { [PENNY]: put('kind: coin', 'kind: ingot') }, line: 15, says: 'grade: not graded' },
+  { kind: 'spot-too-exact', change: { [PENNY]: fact('found: { area: near SE 603 523 }') }, says: 'find-spot' },
+  { kind: 'spot-too-exact', change: { [PENNY]: (text) => `${text}\nFound at 53.95812, -1.08034 in a field.` }, says: '53.95812, -1.08034' },
+  { kind: 'range-reversed', change: { 'rulers/plain-king.yaml': put('from: 1272, to: 1307', 'from: 1307, to: 1272') }, line: 4, says: 'runs backwards' },
+  { kind: 'formerly-itself', change: { [PENNY]: put('formerly: penny-one', 'formerly: plain-penny') }, says: 'not formerly itself' },
+  { kind: 'formerly-in-use', change: { [PENNY]: put('formerly: penny-one', 'formerly: old-medal') }, says: 'old-medal is the id of another piece' },
+  { kind: 'formerly-circular', change: { [PENNY]: put('formerly: penny-one', 'formerly: old-medal'), [MEDAL]: fact('formerly: plain-penny') }, says: 'each say they were formerly the other' },
+  { kind: 'formerly-twice', change: { [MEDAL]: fact('formerly: penny-one') }, says: 'already leads to' },
+  { kind: 'period-reversed', change: { [ERAS]: put('from: 1286, to: 1500', 'from: 1286, to: 1285') }, says: 'ends before it begins' },
+  { kind: 'periods-overlap', change: { [ERAS]: put('from: 1286', 'from: 1280') }, line: 6, says: 'Write from: 1286' },
+  { kind: 'periods-gap', change: { [ERAS]: put('from: 1286', 'from: 1300') }, line: 6, says: 'Write from: 1286' },
+  { kind: 'set-yields-nothing', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Nowhere') }, says: 'Nowhere' },
+  { kind: 'set-place-unfillable', change: { 'sets/plain-set.yaml': (text) => `${text.replace('one-per: ruler', 'one-per: listed')}places:\n  - { is: a, where: { realm: Otherland } }\n` }, says: 'a' },
+  { kind: 'set-name-unknown', change: { 'sets/plain-set.yaml': put('where: { realm: Plainland }', 'where: { mint: plane-town }') }, line: 4, says: 'Write plain-town.' },
+  { kind: 'set-place-twice', change: { 'sets/plain-set.yaml': (text) => `${text}places: [plain-king, plain-king]\n` }, says: 'plain-king' },
+  { kind: 'aim-unreadable', change: { 'sets/plain-set.yaml': put('aim: VF', 'aim: very shiny') }, line: 5, says: 'very shiny' },
+  { kind: 'exhibit-piece-unknown', change: { [SHOW]: put('[plain-penny]', '[plain-peny]') }, says: 'Write plain-penny.' },
+  { kind: 'exhibit-piece-unpublished', change: { [SHOW]: put('[plain-penny]', '[hidden-noble]') }, says: 'publish: yes' },
+  { kind: 'exhibit-piece-gone', change: { [PENNY]: fact('status: sold') }, says: 'is sold and no longer with you' },
+  { kind: 'exhibit-piece-twice', change: { [SHOW]: put('[plain-penny]', '[plain-penny, plain-penny]') }, says: 'shown twice' },
+  { kind: 'column-unknown', change: { [LEDGER]: put('seller', 'sellar') }, line: 1, says: 'Write seller.' },
+  { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\nplain-peny') }, line: 2, says: 'Write plain-penny.' },
+  { kind: 'cell-unreadable', change: { [GUIDE]: put('120,180', '£120,180') }, line: 2, says: '120.50' },
+  { kind: 'guide-place-unknown', change: { [GUIDE]: put('hidden-king', 'hidden-kin') }, line: 2, says: 'Write hidden-king.' },
+  { kind: 'date-unreadable', change: { [GROAT]: put('c. 1290', 'one fine day') }, line: 9, says: 'one fine day' },
+]; // prettier-ignore
+
+/** Problems that another test provokes, because they need a disk, a photograph, git or a built site. */
+const ELSEWHERE: readonly ProblemKind[] = [
+  'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'private-tracked', 'legend-unreadable',
+  'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
+]; // prettier-ignore
+
+describe('a slip of the pen', () => {
+  test.for(ROWS)('$kind is said with what to write instead ($says)', async ({ kind, change, line, says }) => {
+    const folder = changed(await markedCabinet(), change);
+    const files = folder.files.map((held) => (held.text === '\u0000' ? { ...held, text: null } : held));
+    const found = problemsOf({ ...folder, files }).filter((problem) => problem.kind === kind);
+    expect(found.map((problem) => problem.says).join('\n')).toContain(says);
+    if (line !== undefined) expect(found[0]?.line).toBe(line);
+  });
+
+  test('every kind of problem in the table is provoked by a test', () => {
+    const provoked = new Set<string>([...ROWS.map(({ kind }) => kind), ...ELSEWHERE]);
+    expect(Object.keys(PROBLEMS).filter((kind) => !provoked.has(kind))).toEqual([]);
+  });
+
+  test('no sentence uses a programmer’s words', async () => {
+    for (const { kind, change } of ROWS) {
+      const folder = changed(await markedCabinet(), change);
+      const files = folder.files.map((held) => (held.text === '\u0000' ? { ...held, text: null } : held));
+      for (const { says } of problemsOf({ ...folder, files }))
+        expect(says, kind).not.toMatch(/\b(invalid|unexpected|null|undefined|schema|object|string|NaN)\b/i);
+    }
+  });
+});
+
+test('the marked cabinet as it stands has no problem', async () => {
+  expect(problemsOf(await markedCabinet())).toEqual([]);
+});
+
+test('all problems of all files come in one run, in file order', async () => {
+  const folder = changed(await markedCabinet(), {
+    [PENNY]: (text) => text.replace('axis: 6h', 'axis: 13h').replace('weight:', 'wieght:'),
+    [MEDAL]: put('kind: medal', 'kind: meddle'),
+    [ERAS]: put('from: 1286', 'from: 1280'),
+  });
+  const found = problemsOf(folder);
+  expect(found.map(({ file, field }) => `${file} ${field ?? ''}`)).toEqual([
+    `${ERAS} periods.1.from`,
+    `${MEDAL} kind`,
+    `${PENNY} wieght`,
+    `${PENNY} axis`,
+    // What names the pieces that could not be read
+    ...found.slice(4).map(({ file, field }) => `${file} ${field ?? ''}`),
+  ]);
+});
