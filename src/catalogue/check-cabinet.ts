@@ -5,6 +5,7 @@ import type { Problem } from './problem.ts';
 import { orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
 import type { Records } from './records.ts';
+import { checkTracked } from './tracked.ts';
 
 export type CheckedCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
@@ -17,6 +18,8 @@ export async function checkCabinet(at: string): Promise<CheckedCabinet> {
   const folder = await readFolder(at);
   if (folder === null) return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)] };
   const { records, problems } = readCabinet(folder);
-  const all = [...problems, ...checkRecords(records, folder), ...checkPrivate(records, folder)];
+  // The demo's private figures are invented and are kept in the repository on purpose.
+  const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await checkTracked(at);
+  const all = [...tracked, ...problems, ...checkRecords(records, folder), ...checkPrivate(records, folder)];
   return { records, problems: orderProblems(all) };
 }

@@ -11,6 +11,7 @@ import { checkNames } from './rules/names.ts';
 import { checkNumbers } from './rules/numbers.ts';
 import type { Place } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
+import { checkSets } from './rules/sets.ts';
 import { checkThief } from './rules/thief.ts';
 import { checkGrades, checkReferences } from './rules/words.ts';
 
@@ -30,6 +31,7 @@ const RULES: readonly Rule[] = [
   checkThief,
   checkLists,
   checkEras,
+  checkSets,
   checkExhibits,
 ];
 

@@ -1,11 +1,16 @@
 import { parseDate } from '../core/dating/parse-date.ts';
 import { parseMoney } from '../core/money/parse-money.ts';
+import { placesOf } from '../core/sets/places.ts';
 import { readCsv } from './csv.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import type { Records } from './records.ts';
 import { GUIDE_COLUMNS, LEDGER_COLUMNS } from './schema/cabinet.ts';
+import { setListsOf, setRuleOf } from './set-rule.ts';
+
+const LEDGER = 'private/ledger.csv';
+const GUIDE = 'private/guide.csv';
 
 type Column = {
   /** The ids a cell may hold, where it holds one. */
@@ -22,20 +27,36 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
   const figure = (cell: string): string | null =>
     /^\d+(\.\d{1,2})?$/.test(cell) ? null : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
   return [
-    ...checkTable(folder, 'private/ledger.csv', LEDGER_COLUMNS, {
+    ...checkTable(folder, LEDGER, LEDGER_COLUMNS, {
       piece: { names: names('pieces') },
       cost: { read: money },
       value: { read: money },
       insured: { read: money },
       acquired: { read: date },
     }),
-    ...checkTable(folder, 'private/guide.csv', GUIDE_COLUMNS, {
+    ...checkTable(folder, GUIDE, GUIDE_COLUMNS, {
       set: { names: names('sets') },
       low: { read: figure },
       high: { read: figure },
       date: { read: date },
     }),
+    ...checkGuidePlaces(records, folder),
   ];
+}
+
+/** A guide price is for a place that its set has. */
+function checkGuidePlaces(records: Records, folder: CabinetFolder): readonly Problem[] {
+  const text = folder.files.find(({ file }) => file === GUIDE)?.text ?? '';
+  const lists = setListsOf(records);
+  return readCsv(text).rows.flatMap((row, index) => {
+    const set = records.sets.find(({ id }) => id === row['set']);
+    const places = set === undefined ? null : placesOf(setRuleOf(set), lists);
+    const place = (row['place'] ?? '').trim();
+    if (set === undefined || places?.ok !== true || place === '') return [];
+    const known = places.value.map(({ id }) => id);
+    const spot = { file: GUIDE, line: index + 2, field: 'place' };
+    return known.includes(place) ? [] : [problem('guide-place-unknown', spot, place, set.id, known)];
+  });
 }
 
 function checkTable(

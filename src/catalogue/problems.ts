@@ -63,6 +63,8 @@ export const PROBLEMS = {
   'struck-for-same': () => 'This names the ruler the piece is in the name of anyway. Take the line out, or name the ruler it was made for.',
   'axis-on-uniface': (hours: number) => `A uniface piece has no die axis; this says ${hours}h. Write axis: none.`,
   'reverse-on-uniface': () => 'A uniface piece has no legend on its reverse. Take the reverse out, or write faces: two.',
+  'picture-name-unknown': (name: string) =>
+    `A photograph is called obverse, reverse, edge or detail-1; this is ${quote(name)}. Call it obverse.jpg, or move it out of the cabinet.`,
   'photograph-missing': (face: string) =>
     `This credits a photograph of the ${face}, and none lies beside the file. Add ${face}.jpg to the folder, or take the line out.`,
   'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
@@ -81,6 +83,8 @@ export const PROBLEMS = {
     `${quote(name)} begins before ${quote(before)} has ended. Write from: ${wanted}, or gaps: yes if the scheme itself overlaps.`,
   'periods-gap': (before: string, name: string, wanted: number) =>
     `There are years between ${quote(before)} and ${quote(name)}. Write from: ${wanted}, or gaps: yes if the scheme itself leaves them out.`,
+  'set-rule': (sentence: string) => sentence,
+  'aim-unreadable': (sentence: string) => sentence,
   'exhibit-piece-unknown': (found: string, known: readonly string[]) =>
     `There is no piece ${quote(found)} to show. ${suggest(found, known, 'Write the name of a folder in pieces/.')}`,
   'exhibit-piece-unpublished': (id: string) => `${id} is not published to every visitor and cannot be shown. Write publish: yes in its file, or take it out here.`,
@@ -92,6 +96,10 @@ export const PROBLEMS = {
   'row-names-nothing': (found: string, folder: string, known: readonly string[]) =>
     `${quote(found)} is the name of nothing in ${folder}/. ${suggest(found, known, `Write one of the names in ${folder}/.`)}`,
   'cell-unreadable': (sentence: string) => sentence,
+  'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
+    `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
+  'private-tracked': (file: string) =>
+    `git tracks ${file}, and would publish it with the rest. Write private/ into .gitignore and run: git rm --cached -r private`,
   // What was built
   'leak-private': (column: string, from: string) =>
     `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,

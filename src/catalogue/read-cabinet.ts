@@ -26,7 +26,7 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
   const problems: Problem[] = [];
   for (const { file, text } of folder.files) {
     if (isText(file) && text === null) problems.push(problem('file-not-utf-8', { file }));
-    else if (!isKnown(file)) problems.push(problem('file-unknown', { file }, file.split('/').at(-1) ?? file));
+    else if (!isKnown(file)) problems.push(unknownFile(file));
   }
   const list = <T>(kind: string, form: z.ZodType<T>): readonly Filed<T>[] =>
     folder.files.flatMap(({ file, text }) => {
@@ -105,6 +105,14 @@ function picturesOf(files: readonly CabinetFile[], id: string): readonly Picture
     const picture = match?.[1] === 'pieces' && match[2] === id ? PICTURE.exec(match[3] ?? '') : null;
     return picture === null ? [] : [{ face: (picture[1] ?? '').toLowerCase(), file }];
   });
+}
+
+const ANY_PICTURE = /\.(jpe?g|png|tiff?|webp|avif|hei[cf]|gif|bmp)$/i;
+
+function unknownFile(file: string): Problem {
+  const name = file.split('/').at(-1) ?? file;
+  const isPicture = file.startsWith('pieces/') && ANY_PICTURE.test(name);
+  return problem(isPicture ? 'picture-name-unknown' : 'file-unknown', { file }, name);
 }
 
 function isKnown(file: string): boolean {

@@ -1,27 +1,32 @@
 import type { Rule } from '../check-records.ts';
-import type { Problem } from '../problem.ts';
+import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
 import type { Filed } from '../records.ts';
 import { isBlank } from '../schema/fields.ts';
 
+const FOLDERS = { ruler: 'rulers', 'struck-for': 'rulers', 'host-ruler': 'rulers', mint: 'mints', denomination: 'denominations' } as const;
+
+/** The names in a field that have no file in the folder they belong to. */
+export function nameOf(
+  field: keyof typeof FOLDERS,
+  value: string | readonly string[] | undefined,
+  filed: readonly Filed<unknown>[],
+  spot: (field: string) => Spot,
+): readonly Problem[] {
+  if (value === undefined || isBlank(value)) return [];
+  const known = filed.map(({ id }) => id);
+  return [value]
+    .flat()
+    .filter((name) => !known.includes(name))
+    .map((name) => problem('name-unknown', spot(field), name, FOLDERS[field], known));
+}
+
 /** A ruler, mint or denomination that a piece names has a file. */
-export const checkNames: Rule = (records, place) => {
-  const ids = (filed: readonly Filed<unknown>[]): readonly string[] => filed.map(({ id }) => id);
-  const rulers = ids(records.rulers);
-  const mints = ids(records.mints);
-  const denominations = ids(records.denominations);
-  return records.pieces.flatMap(({ file, fields }): readonly Problem[] => {
-    const named = (field: string, value: string | readonly string[] | undefined, known: readonly string[], folder: string) =>
-      value === undefined || isBlank(value)
-        ? []
-        : [value].flat().flatMap((name) =>
-            known.includes(name) ? [] : [problem('name-unknown', place(file, [field]), name, folder, known)],
-          );
-    return [
-      ...named('ruler', fields.ruler, rulers, 'rulers'),
-      ...named('struck-for', fields['struck-for'], rulers, 'rulers'),
-      ...named('mint', fields.mint, mints, 'mints'),
-      ...named('denomination', fields.denomination, denominations, 'denominations'),
-    ];
-  });
-};
+export const checkNames: Rule = (records, place) =>
+  records.pieces.flatMap(({ file, fields }): readonly Problem[] => [
+    ...nameOf('ruler', fields.ruler, records.rulers, (field) => place(file, [field])),
+    ...nameOf('struck-for', fields['struck-for'], records.rulers, (field) => place(file, [field])),
+    ...nameOf('mint', fields.mint, records.mints, (field) => place(file, [field])),
+    ...nameOf('denomination', fields.denomination, records.denominations, (field) => place(file, [field])),
+    ...nameOf('host-ruler', fields.altered?.['host-ruler'], records.rulers, (field) => place(file, ['altered', field])),
+  ]);
