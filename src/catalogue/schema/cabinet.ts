@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
+import { parseMoney } from '../../core/money/parse-money.ts';
 import { field, words } from './fields.ts';
 
 /** `cabinet.yaml`: what the whole site needs to know. */
@@ -26,7 +27,7 @@ export const cabinetSchema = z.strictObject({
       z.strictObject({
         metal: words,
         /** A troy ounce: `24.10 GBP`. */
-        price: words,
+        price: field(parseMoney, 'money-unreadable'),
         date: field((text) => parseDate(text), 'date-unreadable'),
         source: words,
       }),

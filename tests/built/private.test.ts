@@ -1,0 +1,49 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { buildInto } from './build-into.ts';
+import { builtFiles } from './site-links.ts';
+
+/** A value of every private field of tests/cabinets/marked, and of the piece that is not published. */
+const MARKS = [
+  '431.17', '532.19', '633.21', 'MARK-', 'bank box', 'SE 603 523', '4317.17', '5327.19', '6337.21',
+  'hidden-noble', 'HIDDEN-0003', 'Noble that must not be seen', 'hidden-tag', 'HIDDENLEGEND', 'Hidden design', 'A hidden story',
+]; // prettier-ignore
+
+describe('a cabinet with a mark in every private field', () => {
+  let built = '';
+  let files: readonly (readonly [file: string, bytes: Buffer])[] = [];
+
+  beforeAll(async () => {
+    built = await buildInto({ cabinet: 'tests/cabinets/marked' });
+    files = await Promise.all((await builtFiles(built)).map(async (file) => [file, await readFile(join(built, file))] as const));
+  });
+
+  test.for(MARKS)('%s stands in no byte of the site', (mark) => {
+    expect(files.filter(([file, bytes]) => file.includes(mark) || bytes.includes(mark)).map(([file]) => file)).toEqual([]);
+  });
+
+  test('an unlisted piece has its page and stands nowhere else', () => {
+    const naming = files.filter(([file, bytes]) => file.includes('unlisted-groat') || bytes.includes('unlisted-groat'));
+    const elsewhere = naming.map(([file]) => file).filter((file) => !file.includes('unlisted-groat'));
+    expect(naming.map(([file]) => file)).toContain('pieces/unlisted-groat/index.html');
+    expect(elsewhere).toEqual([]);
+  });
+
+  test('an unlisted piece asks search engines to leave it alone', () => {
+    const page = files.find(([file]) => file === 'pieces/unlisted-groat/index.html')?.[1].toString() ?? '';
+    expect(page).toMatch(/<meta name="robots" content="noindex/);
+  });
+
+  test('an unlisted piece is in no count', () => {
+    const set = files.find(([file]) => file === 'data/sets/plain-set.json')?.[1].toString() ?? '{}';
+    expect(JSON.parse(set)).toMatchObject({ of: 2, filled: { low: 1, high: 1 } });
+    const pieces = files.find(([file]) => file === 'data/pieces.json')?.[1].toString() ?? '[]';
+    expect((JSON.parse(pieces) as { id: string }[]).map(({ id }) => id)).toEqual(['plain-penny', 'old-medal']);
+  });
+
+  test('an old id is alive as a redirect', () => {
+    const page = files.find(([file]) => file === 'pieces/penny-one/index.html')?.[1].toString() ?? '';
+    expect(page).toContain('/marked/pieces/plain-penny/');
+  });
+});
