@@ -1,0 +1,61 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { quoted, tidy } from './amount.ts';
+
+/** The turn of the reverse against the obverse, as a clock hour from 1 to 12; null for a piece that has no axis. */
+export type Axis = { readonly hours: number | null };
+
+const HOUR = /^(\d{1,3})(?: ?(?:h|h\.|hrs?|hours?|o'?clock|o’clock|uhr))?$/i;
+const DEGREES = /^(\d{1,3}) ?(?:°|deg\.?|degrees?)$/i;
+
+/** Turns that have a name or a sign. Common practice. */
+const NAMED: ReadonlyMap<string, number | null> = new Map<string, number | null>([
+  ['none', null],
+  ['coin', 6],
+  ['coin alignment', 6],
+  ['coin turn', 6],
+  ['medal', 12],
+  ['medal alignment', 12],
+  ['medal turn', 12],
+  ['↑↓', 6],
+  ['↑↑', 12],
+  ['↑→', 3],
+  ['↑←', 9],
+]);
+
+const ASK = 'Write a clock hour like 6h, or none for a piece with one face or cast.';
+
+/** Reads `6h`, `6`, `6 o'clock`, `180°`, `↑↓`, `medal alignment`, `none`. */
+export function parseAxis(text: string): Outcome<Axis> {
+  const words = tidy(text).toLowerCase();
+  const named = NAMED.get(words.replace(/ ?([↑↓→←]) ?/g, '$1'));
+  if (named !== undefined) return good({ hours: named });
+  const hour = HOUR.exec(words)?.[1];
+  if (hour !== undefined) return readHour(Number(hour), text);
+  const degrees = DEGREES.exec(words)?.[1];
+  if (degrees !== undefined) return readDegrees(Number(degrees), text);
+  return refuse(`A die axis is a clock hour from 1h to 12h; this says ${quoted(text)}. ${ASK}`);
+}
+
+/** `6h`, or `none`. */
+export function formatAxis(axis: Axis): string {
+  return axis.hours === null ? 'none' : `${axis.hours}h`;
+}
+
+/** Degrees the reverse is turned, for drawing: 6h is 180, 12h is 0. Null when there is no axis. */
+export function axisDegrees(axis: Axis): number | null {
+  return axis.hours === null ? null : (axis.hours % 12) * 30;
+}
+
+function readHour(hours: number, text: string): Outcome<Axis> {
+  if (hours >= 1 && hours <= 12) return good({ hours });
+  const instead = hours === 0 ? 'Write 12h.' : hours <= 24 ? `Write ${hours - 12}h.` : ASK;
+  return refuse(`A die axis is a clock hour from 1h to 12h; this says ${quoted(text)}. ${instead}`);
+}
+
+function readDegrees(degrees: number, text: string): Outcome<Axis> {
+  const hours = Math.round(degrees / 30) % 12 || 12;
+  if (degrees <= 360 && degrees % 30 === 0) return good({ hours });
+  if (degrees > 360) return refuse(`A turn has 360 degrees; this says ${quoted(text)}. ${ASK}`);
+  return refuse(`A die axis is kept to the nearest hour of 30 degrees; this says ${quoted(text)}. Write ${hours}h.`);
+}

@@ -1,0 +1,142 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { AMOUNT, quoted, readAmount, tidy, writeAmount } from './amount.ts';
+import type { Interval } from './units.ts';
+import { WEIGHT_UNITS, readWeightUnit } from './weight-units.ts';
+import type { WeightUnit } from './weight-units.ts';
+
+/** A weight as it was written. */
+export type Weight = {
+  readonly text: string;
+  readonly grams: number;
+  /** How far off it may be, in grams; null when that was not stated. */
+  readonly plusMinus: number | null;
+  /** The unit it was written in; the smallest, where there were several. */
+  readonly unit: WeightUnit;
+  /** Digits after the point, in that unit; null for a vulgar fraction. */
+  readonly decimals: number | null;
+  /** True when two ends were written, `1.42/1.45 g`; `grams` is then the middle. */
+  readonly range: boolean;
+};
+
+const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
+const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d-]*?) ?(?:-|/| to | or ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
+const PART = new RegExp(`(${AMOUNT}) ?([a-z][a-z. ]*?)(?=[ ,]+[\\d½¼¾]|$)`, 'gi');
+const TWICE = /^(.+?) ?(?:\((.+)\)|= ?(.+))$/;
+const LONGEST = 80;
+const ASK = 'Write a number and its unit, like 1.38 g, 21.3 gr, 2 dwt or 0.5 oz t.';
+
+/** Reads `1.38 g`, `21.3 gr`, `1 dwt 4½ gr`, `1.38 g ± 0.01`, `1.42/1.45 g`, `1.38 g (21.3 gr)`. */
+export function parseWeight(text: string): Outcome<Weight> {
+  const words = tidy(text);
+  if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a weight. ${ASK}`);
+  const outcome = readPrecise(words) ?? readTwice(words) ?? readSpan(words) ?? readSum(words);
+  return outcome.ok ? good({ ...outcome.value, text: text.trim() }) : outcome;
+}
+
+/** The weight in the unit it was written in, so that it can be read back: `1.38 g ± 0.01`. */
+export function formatWeight(weight: Weight): string {
+  const { perUnit, sign } = WEIGHT_UNITS[weight.unit];
+  const number = (grams: number) => writeAmount(grams / perUnit, 4);
+  const { low, high } = weightSpan(weight);
+  if (weight.range) return `${number(low)}–${number(high)} ${sign}`;
+  const value = weight.decimals === null ? number(weight.grams) : (weight.grams / perUnit).toFixed(weight.decimals);
+  return weight.plusMinus === null ? `${value} ${sign}` : `${value} ${sign} ± ${number(weight.plusMinus)}`;
+}
+
+/** Where the weight lies, in grams; a weight with no stated precision is taken as written. */
+export function weightSpan(weight: { readonly grams: number; readonly plusMinus: number | null }): Interval {
+  const off = weight.plusMinus ?? 0;
+  return { low: weight.grams - off, high: weight.grams + off };
+}
+
+function readPrecise(words: string): Outcome<Weight> | null {
+  const [, before = '', amount = '', after = ''] = PRECISION.exec(words) ?? [];
+  if (amount === '') return null;
+  const unitAfter = readWeightUnit(after);
+  const whole = readSum(/[a-z]/i.test(before) ? before : `${before} ${after}`);
+  if (!whole.ok) return whole;
+  const unit = after === '' ? whole.value.unit : unitAfter;
+  const off = readAmount(amount);
+  if (unit === null || unit === 'ounce' || off === null || off === 'two ways') {
+    return refuse(`The precision in ${quoted(words)} cannot be read. Write it like 1.38 g ± 0.01.`);
+  }
+  const plusMinus = off.value * WEIGHT_UNITS[unit].perUnit;
+  if (plusMinus >= whole.value.grams) {
+    return refuse(`${quoted(words)} leaves no weight at its low end. Write a precision smaller than the weight.`);
+  }
+  return good({ ...whole.value, plusMinus });
+}
+
+/** A weight in two units, as English lists give it; the two must agree as far as the rougher of them goes. */
+function readTwice(words: string): Outcome<Weight> | null {
+  const [, first = '', inside, after] = TWICE.exec(words) ?? [];
+  const second = inside ?? after;
+  if (second === undefined) return null;
+  const [one, other] = [readSum(first), readSum(second)];
+  if (!one.ok) return one;
+  if (!other.ok) return other;
+  const apart = Math.abs(one.value.grams - other.value.grams);
+  if (apart <= lastPlace(one.value) + lastPlace(other.value)) return one;
+  const instead = `${writeAmount(other.value.grams, 3)} g`;
+  return refuse(`${quoted(second)} is ${instead}, not ${first}. Write the one that is right.`);
+}
+
+function readSpan(words: string): Outcome<Weight> | null {
+  const match = RANGE.exec(words);
+  const fraction = readAmount(words.replace(/ ?[a-z. ]+$/i, ''));
+  if (match === null || (fraction !== null && fraction !== 'two ways')) return null;
+  const [, from = '', unitFrom = '', to = '', unitTo = ''] = match;
+  const low = readSum(`${from} ${unitFrom === '' ? unitTo : unitFrom}`);
+  const high = readSum(`${to} ${unitTo}`);
+  if (!low.ok) return low;
+  if (!high.ok) return high;
+  const [a, b] = [low.value.grams, high.value.grams];
+  if (a > b) return refuse(`${quoted(words)} runs from heavy to light. Write ${to}/${from} ${unitTo.trim()}.`);
+  const decimals = Math.max(low.value.decimals ?? 4, high.value.decimals ?? 4);
+  return good({ ...high.value, grams: (a + b) / 2, plusMinus: (b - a) / 2, decimals, range: true });
+}
+
+function readSum(words: string): Outcome<Weight> {
+  const parts = [...words.matchAll(PART)];
+  if (parts.length === 0 || words.replace(PART, '').replace(/[ ,]/g, '') !== '') return refuse(blame(words));
+  const pennyweights = parts.some(([, , unit = '']) => readWeightUnit(unit) === 'dwt');
+  let grams = 0;
+  let last: { unit: WeightUnit; decimals: number | null } | null = null;
+  for (const [, number = '', unitText = ''] of parts) {
+    const read = readWeightUnit(unitText);
+    // Only the troy ounce is counted in pennyweights, so an ounce beside them is no guess.
+    const unit = read === 'ounce' && pennyweights ? 'oz t' : read;
+    if (unit === 'ounce') return refuse(whichOunce(words, number));
+    if (unit === null) return refuse(blame(words));
+    const amount = readAmount(number);
+    if (amount === 'two ways') return refuse(whichComma(words, number));
+    if (amount === null) return refuse(blame(words));
+    const { perUnit } = WEIGHT_UNITS[unit];
+    if (last !== null && perUnit >= WEIGHT_UNITS[last.unit].perUnit) return refuse(blame(words));
+    grams += amount.value * perUnit;
+    last = { unit, decimals: amount.decimals };
+  }
+  if (last === null || !(grams > 0))
+    return refuse(`${quoted(words)} weighs nothing. Leave the weight out when it was not taken.`);
+  return good({ text: words, grams, plusMinus: null, ...last, range: false });
+}
+
+/** Grams in one step of the last digit written; half a thousandth of the unit for a fraction. */
+export function lastPlace(weight: Pick<Weight, 'unit' | 'decimals'>): number {
+  return WEIGHT_UNITS[weight.unit].perUnit * (weight.decimals === null ? 0.0005 : 10 ** -weight.decimals);
+}
+
+const whichOunce = (words: string, number: string) =>
+  `${quoted(words)} does not say which ounce. Write ${number} oz t (troy, 31.103 g) or ${number} oz av (avoirdupois, 28.350 g).`;
+
+const whichComma = (words: string, number: string) =>
+  `The comma in ${quoted(words)} can be read two ways. Write ${number.replace(',', '.')} or ${number.replace(',', '')}.`;
+
+function blame(words: string): string {
+  if (/^[\d.,/ ½¼¾]+$/.test(words))
+    return `${quoted(words)} has no unit. Write ${words} g for grams or ${words} gr for grains.`;
+  if (/^(c|ca|about|circa|approx)\b/i.test(words))
+    return `${quoted(words)} does not say how near it is. Write it like 1.4 g ± 0.1.`;
+  return `${quoted(words)} is not a weight. ${ASK}`;
+}

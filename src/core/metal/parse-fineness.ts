@@ -1,0 +1,92 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { AMOUNT, quoted, readAmount, tidy, writeAmount } from '../measures/amount.ts';
+import type { Interval } from '../measures/units.ts';
+import { FINENESS_DENOMINATORS, NAMED_FINENESS } from './fineness.ts';
+import type { Fineness } from './fineness.ts';
+import { readOldFineness } from './old-fineness.ts';
+
+export type { Fineness } from './fineness.ts';
+
+const ASK = 'Write it like 925/1000, 0.925, 92.5 %, 22 ct or 11 oz 2 dwt.';
+const RANGE = /^(.+?) ?(?:-| to | or ) ?(.+)$/i;
+const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
+const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
+const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,2})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
+const DECIMAL = /^(0?[.,]\d{1,9}|1[.,]0{1,9})$/;
+const LONGEST = 60;
+
+/** Reads `925/1000`, `.925`, `92.5 %`, `22 ct`, `23 ct 3½ gr`, `11 oz 2 dwt`, `15 loth`, `0.90/0.92`, `sterling`. */
+export function parseFineness(text: string): Outcome<Fineness> {
+  const words = tidy(text);
+  if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a fineness. ${ASK}`);
+  const ends = readSlash(words) ?? readRange(words) ?? readOne(words);
+  if (!ends.ok) return ends;
+  if (ends.value.high > 1) return refuse(`Nothing is finer than fine; ${quoted(text)} is more than 1000/1000. ${ASK}`);
+  if (!(ends.value.low > 0))
+    return refuse(`${quoted(text)} leaves no fine metal. Leave the fineness out when it is not known.`);
+  return good({ ...ends.value, text: text.trim() });
+}
+
+/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`. */
+export function formatFineness({ low, high }: Interval): string {
+  return low === high ? writeOne(low) : `${String(low)}–${String(high)}`;
+}
+
+function writeOne(value: number): string {
+  for (const below of [1000, 12, 16, 24, 96, 72, 192, 240, 288, 384]) {
+    const above = Math.round(value * below * (below === 1000 ? 10 : 1)) / (below === 1000 ? 10 : 1);
+    if (above > 0 && above / below === value) return `${writeAmount(above)}/${below}`;
+  }
+  return String(value);
+}
+
+function readSlash(words: string): Outcome<Interval> | null {
+  const [, first, second = ''] = SLASH.exec(words) ?? [];
+  if (first === undefined) return null;
+  const [a, b] = [Number(first.replace(',', '.')), Number(second.replace(',', '.'))];
+  if (a <= 1 && b <= 1 && /[.,]/.test(words)) return ordered(a, b, words);
+  if (b > 0 && FINENESS_DENOMINATORS.has(b)) return good({ low: a / b, high: a / b });
+  if (a >= 100 && a < b && b < 1000) {
+    return refuse(`${quoted(words)} may be a range or a fraction. Write ${a / 1000}/${b / 1000} for the range.`);
+  }
+  return refuse(`${quoted(words)} is not a fineness. ${ASK}`);
+}
+
+function readRange(words: string): Outcome<Interval> | null {
+  const [, first, second = ''] = RANGE.exec(words) ?? [];
+  if (first === undefined) return null;
+  const high = readSlash(second) ?? readOne(second);
+  if (!high.ok) return high;
+  // In `900-925/1000` and `20-22 ct` the first number borrows what stands after the second.
+  const borrowed = /^[\d.,½¼¾ /]+$/.test(first) ? `${first}${second.replace(/^[\d.,½¼¾]+/, '')}` : first;
+  const alone = readSlash(first) ?? readOne(first);
+  const low = alone.ok ? alone : (readSlash(borrowed) ?? readOne(borrowed));
+  return low.ok ? ordered(low.value.low, high.value.high, words) : low;
+}
+
+function ordered(low: number, high: number, words: string): Outcome<Interval> {
+  if (low <= high) return good({ low, high });
+  return refuse(`${quoted(words)} runs from fine to base. Write ${writeAmount(high, 4)}/${writeAmount(low, 4)}.`);
+}
+
+function readOne(words: string): Outcome<Interval> {
+  const exactly = (value: number) => good<Interval>({ low: value, high: value });
+  const plain = words.toLowerCase().replace(/ (?:fine|silver|gold)$/, '');
+  const named = NAMED_FINENESS.find(({ name }) => name === words.toLowerCase() || name === plain);
+  if (named !== undefined) return exactly(named.fineness);
+  const decimal = DECIMAL.exec(plain)?.[1];
+  if (decimal !== undefined) return exactly(Number(decimal.replace(',', '.')));
+  const percent = PERCENT.exec(plain)?.[1];
+  if (percent !== undefined) {
+    const amount = readAmount(percent.replace(',', '.'));
+    if (amount !== null && amount !== 'two ways') return exactly(amount.value / 100);
+  }
+  const millesimal = MILLESIMAL.exec(plain)?.[1];
+  if (millesimal !== undefined) return exactly(Number(millesimal.replace(',', '.')) / 1000);
+  const old = readOldFineness(plain);
+  if (old !== null) return old.ok ? exactly(old.value) : old;
+  if (/^[\d.,½¼¾ /]+$/.test(plain))
+    return refuse(`${quoted(words)} does not say of how many. Write ${plain} ct, ${plain} % or the like.`);
+  return refuse(`${quoted(words)} is not a fineness. ${ASK}`);
+}

@@ -1,0 +1,67 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { weightSpan } from '../measures/parse-weight.ts';
+import type { Interval } from '../measures/units.ts';
+
+/** The weight and fineness a denomination was struck to for a time. Null is *not known*. */
+export type Standard = {
+  /** The years it held, both ends included; infinite where open. */
+  readonly years: Interval;
+  readonly grams: Interval | null;
+  readonly fineness: Interval | null;
+  /** Millimetres. */
+  readonly diameter: Interval | null;
+  /** `silver`, `gold`, or another metal; null when not said. */
+  readonly metal: string | null;
+  readonly source: string;
+};
+
+/** A piece beside one standard it may have been struck to. */
+export type StandardRow = {
+  readonly standard: Standard;
+  /** Per cent of the standard weight. */
+  readonly percent: Interval;
+  /** The share, 0 to 1, of the years of the piece that fall under this standard. */
+  readonly share: number;
+};
+
+export type AgainstStandard = {
+  /** The standards the piece may have been struck to, the likeliest first. */
+  readonly rows: readonly StandardRow[];
+  /** Per cent under any of them. */
+  readonly percent: Interval;
+};
+
+type Weighed = { readonly grams: number; readonly plusMinus: number | null };
+
+/** The weight of a piece as per cent of each standard in force in the years it may have been made. */
+export function againstStandard(
+  weight: Weighed,
+  standards: readonly Standard[],
+  years: Interval,
+): Outcome<AgainstStandard> {
+  const span = weightSpan(weight);
+  const rows = standards.flatMap((standard) => {
+    const { grams } = standard;
+    const share = shareUnder(standard.years, years);
+    if (grams === null || share === null) return [];
+    return [{ standard, share, percent: { low: (100 * span.low) / grams.high, high: (100 * span.high) / grams.low } }];
+  });
+  const percent = unionOf(rows.map((row) => row.percent));
+  if (percent === null) return refuse('No standard weight is known here for the years of this piece.');
+  return good({ rows: rows.toSorted((a, b) => b.share - a.share), percent });
+}
+
+/** Null when the two do not meet; a single shared year counts as meeting. */
+function shareUnder(standard: Interval, piece: Interval): number | null {
+  const low = Math.max(standard.low, piece.low);
+  const high = Math.min(standard.high, piece.high);
+  if (!(low <= high)) return null;
+  const years = piece.high - piece.low + 1;
+  return Number.isFinite(years) ? (high - low + 1) / years : 0;
+}
+
+function unionOf(spans: readonly Interval[]): Interval | null {
+  if (spans.length === 0) return null;
+  return { low: Math.min(...spans.map(({ low }) => low)), high: Math.max(...spans.map(({ high }) => high)) };
+}
