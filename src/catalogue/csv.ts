@@ -11,3 +11,8 @@ export function readCsv(text: string): CsvTable {
   });
   return { headings: meta.fields ?? [], rows: data };
 }
+
+/** A table as a file: UTF-8 with a mark, so that spreadsheets read its letters right, and lines ending as RFC 4180 has it. */
+export function writeCsv(headings: readonly string[], rows: readonly (readonly string[])[]): string {
+  return `\uFEFF${Papa.unparse({ fields: [...headings], data: rows.map((row) => [...row]) }, { newline: '\r\n' })}\r\n`;
+}

@@ -1,0 +1,35 @@
+/** The letters of the Cyrillic numerals in the order of their values: 1–9, 10–90, 100–900. */
+const UNITS = 'АВГДЕЅЗИѲ';
+const TENS = 'ІКЛМНѮОПЧ';
+const HUNDREDS = 'РСТУФХѰѠЦ';
+
+/** Letters that coins put for others. */
+const LIKENESSES: readonly (readonly [RegExp, string])[] = [
+  [/[\u0483\u0484\u0487.·\s]/g, ''],
+  [/Ꙁ|Ꙃ/g, 'З'],
+  [/Ѯ|Ѯ/g, 'Ѯ'],
+  [/Ѿ|Ѡ|Ѻ/g, 'Ѡ'],
+  [/Ѹ|Ꙋ|Ѵ/g, 'У'],
+  [/Ҁ/g, 'Ч'],
+  [/Ѕ|S/g, 'Ѕ'],
+  [/Ф(?=.*Ѳ)|Ф/g, 'Ф'],
+  [/I|Ї/g, 'І'],
+];
+
+const NUMERAL = new RegExp(
+  `^(?:҂?(?<thousands>[${UNITS}]))??(?<hundreds>[${HUNDREDS}])?(?:(?<teen>[${UNITS}])І|(?<tens>[${TENS}])?(?<units>[${UNITS}])?)$`,
+);
+
+/**
+ * The number that Cyrillic letters stand for, as on the coins of Peter I: ҂АѰА is 1701, ҂АѰГІ is 1713. The sign of
+ * thousands is often left off and the place of the letter tells. Undefined when the letters are no number.
+ */
+export function readCyrillic(text: string): number | undefined {
+  const letters = LIKENESSES.reduce((written, [sign, letter]) => written.replace(sign, letter), text.toUpperCase());
+  const groups = NUMERAL.exec(letters)?.groups;
+  if (!groups || letters === '') return undefined;
+  const place = (order: string, letter: string | undefined) => (letter === undefined ? 0 : order.indexOf(letter) + 1);
+  const tens = groups['teen'] === undefined ? place(TENS, groups['tens']) : 1;
+  const units = place(UNITS, groups['teen'] ?? groups['units']);
+  return 1000 * place(UNITS, groups['thousands']) + 100 * place(HUNDREDS, groups['hundreds']) + 10 * tens + units;
+}

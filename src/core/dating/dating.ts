@@ -1,0 +1,51 @@
+import type { Reckoning } from '../calendars/reckoning.ts';
+
+/** An end of a dating: an astronomical year (44 BC is -43), EDTF's `..` for no end at all, or null for an end not known. */
+export type Bound = number | 'open' | null;
+
+export type CalendarName =
+  | 'gregorian'
+  | 'julian'
+  | 'hijri'
+  | 'seleucid'
+  | 'hebrew'
+  | 'saka'
+  | 'japanese'
+  | 'minguo'
+  | 'cyclical'
+  | 'regnal';
+
+/** A date as it was written and as it is understood. */
+export interface Dating {
+  /** The words of the keeper. */
+  readonly text: string;
+  readonly earliest: Bound;
+  readonly latest: Bound;
+  /** The same in the Extended Date/Time Format, 2019. It reads back to the same years. */
+  readonly edtf: string;
+  /** The calendar of the text. Plain years count as Gregorian; a day before 15 October 1582 is Julian. */
+  readonly calendar: CalendarName;
+  /** The writer said "about". The interval is not widened for it: how far *about* reaches is not ours to invent. */
+  readonly about: boolean;
+  /** The writer said "perhaps". */
+  readonly doubtful: boolean;
+  /** First and last day, where the text or its calendar settles them; both named in `reckoning`. */
+  readonly from?: string;
+  readonly to?: string;
+  readonly reckoning?: Reckoning;
+  /** The single spans, when the date is one (or all) of several: 1279 or 1280; a year of the sixty-year cycle. */
+  readonly years?: readonly (readonly [number, number])[];
+}
+
+/** A dating before it has met its text. */
+export type Reading = Omit<Dating, 'text'>;
+
+/** A reign, as a ruler's file states it, for `Edward I, year 7`. */
+export interface Reign {
+  readonly ruler: string;
+  readonly names: readonly string[];
+  readonly from: string;
+  readonly to: string;
+  /** The day from which regnal years are counted, when it is not the first of the reign. */
+  readonly regnalFrom?: string;
+}

@@ -1,0 +1,98 @@
+import type { Ring } from './ring.ts';
+import { readMask, readRing } from './ring.ts';
+import { LOST } from './normal-legend.ts';
+
+/** Whether a mask can be part of a legend; the letter of the normal form it begins at; 0–1, how much of the legend it is. */
+export type MaskMatch = { readonly matches: boolean; readonly at: number | null; readonly score: number };
+
+const NO_MATCH: MaskMatch = { matches: false, at: null, score: 0 };
+
+/** Thorn on a printed legend is th or, standing for wynn, w: each is two letters of a mask. */
+const THORN = 'Þ';
+const THORN_READ_AS = ['TH', 'VV'];
+
+/**
+ * The greatest weight with which the signs can stand on the ring when the first stands at `start`; −1 when they cannot.
+ * `best[i][j]`: the first i signs used up, the first j letters after `start` passed.
+ */
+function weightFrom(signs: readonly string[], ring: Ring, start: number): number {
+  const around = ring.letters.length;
+  const best = Array.from({ length: signs.length + 1 }, () => new Array<number>(around + 1).fill(-1));
+  const raise = (i: number, j: number, weight: number): void => {
+    const row = best[i];
+    if (row !== undefined && j <= around && weight > (row[j] ?? weight)) row[j] = weight;
+  };
+  best[0]?.fill(0, 0, 1);
+  for (const [i, row] of best.entries()) {
+    const sign = signs[i];
+    for (let j = 0; j <= around; j += 1) {
+      const weight = row[j] ?? -1;
+      if (weight < 0) continue;
+      if (sign === '*') {
+        raise(i + 1, j, weight);
+        raise(i, j + 1, weight);
+        continue;
+      }
+      if (j === around || sign === undefined) continue;
+      const at = (start + j) % around;
+      const letter = ring.letters[at];
+      const gained = weight + (ring.weights[at] ?? 0);
+      if (letter === LOST) {
+        raise(i + 1, j, weight);
+        if (i > 0) raise(i, j + 1, weight);
+      } else if (sign === '?') {
+        raise(i + 1, j + 1, weight);
+        raise(i + 1, j + (ring.widths[at] ?? 1), weight);
+      } else if (letter === sign) raise(i + 1, j + 1, gained);
+      const pair = sign + (signs[i + 1] ?? '');
+      if (letter === THORN && THORN_READ_AS.includes(pair)) raise(i + 2, j + 1, gained * 2 - weight);
+      const next = (letter ?? '') + (ring.letters[(at + 1) % around] ?? '');
+      if (sign === THORN && THORN_READ_AS.includes(next)) raise(i + 1, j + 2, gained);
+    }
+  }
+  return Math.max(...(best[signs.length] ?? [-1]));
+}
+
+/**
+ * Finds a worn stretch on a legend. The mask is what can be seen: letters, `?` for one character, `*` for any run, none
+ * included. It may begin anywhere on the rim and run past the end to the beginning, once round at most; it need not
+ * account for the whole rim. Both are compared in the normal form. A loss in the legend may stand for any letters of
+ * the mask, but at least half the mask's letters must stand on letters cut (restored ones count half). A mask without
+ * a letter or `?` asks nothing, and nothing answers it.
+ *
+ * Cost: starts × signs × letters, each tried once, because the best weight for each pair is kept: 40 × 12 × 40 =
+ * 19,200 steps for twelve signs on a legend of forty letters, and far fewer when few starts fit the first sign.
+ */
+export function matchRing(mask: string, ring: Ring): MaskMatch {
+  const signs = readMask(mask, ring.script);
+  const first = signs[0];
+  if (first === undefined) return NO_MATCH;
+  let at: number | null = null;
+  let weight = signs.filter((sign) => sign !== '?' && sign !== '*').length - 1;
+  for (const [start, letter] of ring.letters.entries()) {
+    if (letter !== first && letter !== LOST && letter !== THORN && first !== '?' && first !== THORN) continue;
+    const found = weightFrom(signs, ring, start);
+    if (found > weight) [at, weight] = [start, found];
+  }
+  if (at === null) return NO_MATCH;
+  const whole = ring.letters.filter((letter) => letter !== LOST).length * 2;
+  return { matches: true, at, score: whole === 0 ? 0 : Math.min(1, weight / whole) };
+}
+
+/** {@link matchRing} on text. */
+export function matchMask(mask: string, legend: string): MaskMatch {
+  return matchRing(mask, readRing(legend));
+}
+
+/** The candidates a mask could be part of, best first: those it is the greater part of; equals in the order given. */
+export function findLegends<T extends { readonly id: string; readonly legend: string }>(
+  mask: string,
+  candidates: readonly T[],
+): readonly (T & { readonly at: number; readonly score: number })[] {
+  return candidates
+    .flatMap((candidate) => {
+      const { at, score } = matchMask(mask, candidate.legend);
+      return at === null ? [] : [{ ...candidate, at, score }];
+    })
+    .sort((one, other) => other.score - one.score);
+}

@@ -1,0 +1,29 @@
+import { writeCsv } from '../catalogue/csv.ts';
+import type { PublicFacts } from './public-facts.ts';
+
+/** The columns of `pieces.csv`, in the order of a ticket. */
+const COLUMNS = [
+  'id', 'number', 'title', 'kind', 'status', 'ruler', 'struckFor', 'issuer', 'mint', 'denomination', 'date', 'edtf', 'dated',
+  'references', 'metal', 'fineness', 'weight', 'diameter', 'thickness', 'axis', 'made', 'faces', 'shape', 'treatments',
+  'peculiarities', 'gradeAsGiven', 'gradeScale', 'gradedBy', 'problem', 'obverse legend', 'obverse reading', 'obverse design',
+  'reverse legend', 'reverse reading', 'reverse design', 'makers', 'sure', 'tags', 'address',
+] as const; // prettier-ignore
+
+/** One row a piece, every cell in the keeper's words; several values in a cell are parted by `; `. */
+export function piecesCsv(facts: readonly PublicFacts[]): string {
+  return writeCsv(
+    COLUMNS,
+    facts.map((piece) => COLUMNS.map((column) => cell(column.split(' ').reduce<unknown>(within, piece)))),
+  );
+}
+
+function within(held: unknown, field: string): unknown {
+  return typeof held === 'object' && held !== null ? (held as Readonly<Record<string, unknown>>)[field] : undefined;
+}
+
+function cell(value: unknown): string {
+  if (value === undefined || value === null) return '';
+  if (Array.isArray(value)) return value.map(cell).join('; ');
+  if (typeof value === 'object') return Object.entries(value).map(([name, held]) => `${name}: ${cell(held)}`).join(', ');
+  return String(value);
+}
