@@ -15,7 +15,8 @@ const CUTS: readonly (readonly [PartKind, RegExp])[] = [
   ['cut', /^[\p{L}\p{M}\p{N}&⁊\u200C\u200D]+/u],
 ];
 
-const ONE_OF = 'Write [ ] for letters restored, ( ) for letters supplied to complete an abbreviation, … for letters lost';
+const ONE_OF =
+  'Write [ ] for letters restored, ( ) for letters supplied to complete an abbreviation, … for letters lost';
 
 function nextPart(rest: string): Part | null {
   for (const [kind, pattern] of CUTS) {
@@ -28,7 +29,8 @@ function nextPart(rest: string): Part | null {
 /** What a bracket turns a stretch into: letters change kind, everything else is marked as supplied. */
 function within(part: Part, restored: boolean, expanded: boolean): Part {
   const letters = part.kind === 'cut';
-  if (letters && expanded) return restored ? { kind: 'expanded', text: part.text, supplied: true } : { kind: 'expanded', text: part.text };
+  if (letters && expanded)
+    return restored ? { kind: 'expanded', text: part.text, supplied: true } : { kind: 'expanded', text: part.text };
   if (letters && restored) return { kind: 'restored', text: part.text };
   return restored && part.kind !== 'lost' ? { ...part, supplied: true } : part;
 }
@@ -40,15 +42,29 @@ function within(part: Part, restored: boolean, expanded: boolean): Part {
  */
 export function parseLegend(text: string): Outcome<Legend> {
   const written = text.trim();
-  if (written === '') return refuse('A legend needs at least one letter or mark; leave the field out when there is none.');
-  if (written.length > LONGEST) return refuse(`A legend is at most ${LONGEST} characters here; this has ${written.length}. Put the rest in the story.`);
+  if (written === '')
+    return refuse('A legend needs at least one letter or mark; leave the field out when there is none.');
+  if (written.length > LONGEST)
+    return refuse(
+      `A legend is at most ${LONGEST} characters here; this has ${written.length}. Put the rest in the story.`,
+    );
   const parts: Part[] = [];
   let restored = false;
   let expanded = false;
-  for (let at = 0; at < written.length; ) {
+  for (let at = 0; at < written.length;) {
     const sign = written.charAt(at);
-    if (sign === '[' ? restored || expanded : sign === ']' ? !restored || expanded : sign === '(' ? expanded : sign === ')' && !expanded)
-      return refuse(`The bracket ${sign} after "${written.slice(Math.max(0, at - 12), at)}" has no partner. ${ONE_OF}.`);
+    if (
+      sign === '['
+        ? restored || expanded
+        : sign === ']'
+          ? !restored || expanded
+          : sign === '('
+            ? expanded
+            : sign === ')' && !expanded
+    )
+      return refuse(
+        `The bracket ${sign} after "${written.slice(Math.max(0, at - 12), at)}" has no partner. ${ONE_OF}.`,
+      );
     if (sign === '[' || sign === ']') restored = sign === '[';
     else if (sign === '(' || sign === ')') expanded = sign === '(';
     else {

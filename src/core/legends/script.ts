@@ -9,7 +9,8 @@ const SCRIPTS: readonly (readonly [Script, RegExp])[] = [
   ['runic', /\p{Script=Runic}/u],
 ];
 
-const RIGHT_TO_LEFT = /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Phoenician}\p{Script=Inscriptional_Pahlavi}\p{Script=Imperial_Aramaic}\p{Script=Kharoshthi}]/u;
+const RIGHT_TO_LEFT =
+  /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Phoenician}\p{Script=Inscriptional_Pahlavi}\p{Script=Imperial_Aramaic}\p{Script=Kharoshthi}]/u;
 
 function scriptOfLetter(letter: string): Script {
   return SCRIPTS.find(([, pattern]) => pattern.test(letter))?.[0] ?? 'other';

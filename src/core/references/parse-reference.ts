@@ -13,7 +13,8 @@ const AFTER: readonly (readonly [RegExp, Relation])[] = [
   [/[\s,(]+(?:unlisted|not listed|[-–—])\.?\)?$/iu, 'unlisted'],
 ];
 
-const HOW = 'Write the work, then the number as printed there: north 1018, cf. north 176, north 1018 var., north unlisted';
+const HOW =
+  'Write the work, then the number as printed there: north 1018, cf. north 176, north 1018 var., north unlisted';
 
 /** The key and the rest, for the longest key or name the text begins with. */
 function namedWork(text: string, works: readonly CitedWork[]): { readonly work: string; readonly rest: string } | null {
@@ -22,7 +23,8 @@ function namedWork(text: string, works: readonly CitedWork[]): { readonly work: 
   for (const { id, names = [] } of works) {
     for (const name of [id, ...names]) {
       const fits = plain.startsWith(name.toLowerCase()) && !/^[\p{L}\p{M}\p{N}-]/u.test(text.slice(name.length));
-      if (fits && name.length > (found?.length ?? 0)) found = { work: id, rest: text.slice(name.length), length: name.length };
+      if (fits && name.length > (found?.length ?? 0))
+        found = { work: id, rest: text.slice(name.length), length: name.length };
     }
   }
   return found;
@@ -50,12 +52,20 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
     return refuse(`"${written}" says both ${before[1]} and ${after[1]}. Write one of them.`);
   const named = works.length === 0 ? firstWord(plain) : namedWork(plain, works);
   if (named === null) {
-    const known = works.slice(0, 6).map((work) => work.id).join(', ');
-    return refuse(works.length === 0 ? `"${written}" does not begin with a work. ${HOW}.` : `"${written}" begins with no work in the list. Write one of ${known}${works.length > 6 ? ' …' : ''}, then the number.`);
+    const known = works
+      .slice(0, 6)
+      .map((work) => work.id)
+      .join(', ');
+    return refuse(
+      works.length === 0
+        ? `"${written}" does not begin with a work. ${HOW}.`
+        : `"${written}" begins with no work in the list. Write one of ${known}${works.length > 6 ? ' …' : ''}, then the number.`,
+    );
   }
   const relation = after?.[1] ?? before?.[1] ?? 'is';
   const printed = named.rest.replace(/^[\s,:.]+/u, '').trim();
   if (printed === '' && relation !== 'unlisted') return refuse(`"${written}" names a work without a number. ${HOW}.`);
-  if (printed !== '' && !/[\p{L}\p{N}]/u.test(printed)) return refuse(`"${printed}" is not a number in a book. ${HOW}.`);
+  if (printed !== '' && !/[\p{L}\p{N}]/u.test(printed))
+    return refuse(`"${printed}" is not a number in a book. ${HOW}.`);
   return good({ text: written, work: named.work, relation, ...splitRange(printed) });
 }

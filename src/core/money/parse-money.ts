@@ -1,0 +1,64 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { SIGNS, isCurrency, placesOf } from './currencies.ts';
+import type { Money } from './money.ts';
+import { parseSterling } from './sterling.ts';
+
+const HOW = 'Write the amount with its currency: £5.00, GBP 5.00 or EUR 1234.50';
+
+/** The figures before and after the point, thousands signs gone; null when it cannot be told which sign is the point. */
+function figures(amount: string, places: number): { readonly whole: string; readonly part: string } | null {
+  const plain = /^(\d+)(?:[.,](\d+))?$/u.exec(amount);
+  const grouped = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,2}))?$/u.exec(amount);
+  if (plain !== null && !(plain[2]?.length === 3 && grouped !== null))
+    return { whole: plain[1] ?? '', part: plain[2] ?? '' };
+  if (grouped === null || grouped[3] === grouped[4]) return null;
+  // Three figures after a single point: thousands on the Continent, thousandths in Kuwait. After a comma: thousands.
+  const single = plain !== null;
+  if (single && (grouped[3] === '.' || places === 3)) return null;
+  return { whole: (grouped[1] ?? '') + (grouped[2] ?? '').replace(/\D/gu, ''), part: grouped[5] ?? '' };
+}
+
+/** The currency a text begins or ends with, and the amount between. */
+function takeCurrency(text: string): { readonly currency: string; readonly amount: string } | string {
+  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(text) ?? [];
+  const named = [before.trim(), after.trim()].filter((word) => word !== '' && word !== '-' && word !== '.-');
+  if (amount === '') return `"${text}" has no amount. ${HOW}.`;
+  if (named.length === 0) return `"${text}" does not say in which currency. ${HOW}.`;
+  const currencies = named.map((word) => SIGNS[word.toUpperCase()] ?? word.toUpperCase());
+  const unknown = named.find((_, i) => !isCurrency(currencies[i] ?? ''));
+  if (unknown === '-' || /^[-−]/u.test(before)) return `"${text}" is less than nothing. Write what was paid: £5.00.`;
+  if (unknown !== undefined)
+    return `"${unknown}" is no currency that can be told from others. Write its three letters: GBP, USD, EUR, JPY.`;
+  const [currency = '', second = currency] = currencies;
+  if (second !== currency) return `"${text}" names two currencies. ${HOW}.`;
+  return { currency, amount };
+}
+
+/**
+ * Reads `£5.00`, `GBP 5`, `1,234.50 USD`, `€ 1.234,50`, and pounds, shillings and pence that come to whole new pence
+ * (`£1 2s`). The amount is exact: no more places than the currency has.
+ */
+export function parseMoney(text: string): Outcome<Money> {
+  const written = text.trim();
+  if (written.length > 60) return refuse(`An amount of money is short; this has ${written.length} characters. ${HOW}.`);
+  const old = parseSterling(written);
+  if (old !== null) return old.ok ? good({ ...old.value, text: written }) : old;
+  const taken = takeCurrency(written);
+  if (typeof taken === 'string') return refuse(taken);
+  const places = placesOf(taken.currency);
+  const read = figures(taken.amount, places);
+  if (read === null)
+    return refuse(
+      `It is not clear which sign in "${written}" is the decimal point. Write it without thousands: 1234.50.`,
+    );
+  if (read.part.length > places && !/^0*$/u.test(read.part.slice(places))) {
+    const kept = places === 0 ? read.whole : `${read.whole}.${read.part.slice(0, places)}`;
+    return refuse(
+      `${taken.currency} has ${places === 0 ? 'no' : places} decimal places; this has ${read.part.length}. Write ${taken.currency} ${kept}.`,
+    );
+  }
+  const minor = Number(read.whole + read.part.slice(0, places).padEnd(places, '0'));
+  if (!Number.isSafeInteger(minor)) return refuse(`"${written}" is more money than there is. ${HOW}.`);
+  return good({ minor, currency: taken.currency, text: written });
+}
