@@ -1,6 +1,5 @@
 import sharp from 'sharp';
 import { chanceFrom } from './chance.ts';
-import type { Chance } from './chance.ts';
 import { blank, blurred, depthWithin, RADIUS, SIDE } from './field.ts';
 import type { Field } from './field.ts';
 import { flanShape } from './flan.ts';
@@ -82,7 +81,3 @@ async function developed(rgb: Uint8Array): Promise<Buffer> {
     .toBuffer();
 }
 
-/** A generator for what a recipe leaves to the hand: the same for the same face. */
-export function handOf(name: string): Chance {
-  return chanceFrom(`${name} hand`);
-}

@@ -61,7 +61,7 @@ export function photographed({ height, relief, piece, deposit, metal, surface }:
         const fall = (x + y) / SIDE - 1;
         const light = (lightOn((left - right) * 0.5, (up - down) * 0.5, shine) - 0.05 * fall) * (1 - 0.55 * Math.min(1, hollow));
         const rubbed = Math.min(1, raised * 0.06 + Math.max(0, relief[at] ?? 0) * 0.014);
-        const mottled = (patch[at] ?? 0) * 0.34;
+        const mottled = (patch[at] ?? 0) * 0.27;
         const dark = Math.min(1, Math.max(0, tone * (0.38 + mottled + 1.5 * hollow) - rubbed * 0.45));
         shadeOf(bare, light, clean);
         shadeOf(toned, light, dull);
@@ -84,7 +84,7 @@ function lightOn(slopeX: number, slopeY: number, shine: number): number {
   const long = Math.sqrt(slopeX * slopeX + slopeY * slopeY + 1);
   const [nx, ny, nz] = [slopeX / long, slopeY / long, 1 / long];
   const [mx, my, mz] = [2 * nz * nx, 2 * nz * ny, 2 * nz * nz - 1];
-  let light = 0.07 + 0.06 * Math.max(0, mz);
+  let light = 0.1 + 0.06 * Math.max(0, mz);
   for (const lamp of LAMPS) {
     const glance = mx * lamp.x + my * lamp.y + mz * lamp.z;
     light += lamp.bright * (0.86 * Math.exp(lamp.small * shine * 1.25 * (glance - 1)) + 0.14 * Math.max(0, nx * lamp.x + ny * lamp.y + nz * lamp.z));

@@ -63,7 +63,7 @@ export async function skin(surface: Surface, chance: Chance): Promise<{ readonly
   const crumbs = noise(chance, 11, 3);
   for (let at = 0; at < height.length; at += 1) {
     const spread = 0.7 + 0.6 * (rough[at] ?? 0);
-    let level = grain * spread * ((fine[at] ?? 0) * 0.75 + (middling[at] ?? 0) * 1.1);
+    let level = grain * spread * ((fine[at] ?? 0) * 0.55 + (middling[at] ?? 0) * 1.1);
     const hole = corrosion <= 0 ? 0 : Math.min(1, Math.max(0, ((eaten[at] ?? 0) - 0.42 + corrosion * 0.42) * 5));
     if (hole > 0) {
       level -= hole * (1.2 + 3.2 * Math.max(0, 0.4 + (crumbs[at] ?? 0))) * (0.5 + corrosion);
