@@ -1,0 +1,116 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { quoted, tidy } from '../measures/amount.ts';
+import { PROBLEM_NOT_SAID, notGraded } from './grade.ts';
+import type { Grade, ScaleId } from './grade.ts';
+import { readNumeric } from './read-numeric.ts';
+import { readWords, union } from './read-words.ts';
+import type { WordedGrade } from './read-words.ts';
+import { readRemark } from './remarks.ts';
+import type { Said } from './remarks.ts';
+import { ASKED_IN_ORDER, SCALES } from './scales.ts';
+
+export type GradeOptions = { readonly scale?: ScaleId; readonly problem?: string };
+
+const NOT_GRADED =
+  /^(?:not graded|ungraded|no grade|n\/g|unbewertet|non class[ée]e?|non classificat[ao]|sin clasificar)(?:[:,; ]+\(?(.+?)\)?)?$/i;
+const DETAILS = /^(.+?),? \(?(?:details?|detail grade)\)?(?:[:,;. -]+\(?(.+?)\)?)?$/i;
+const COLOUR_AFTER = /^(.+\d\+?) ?(rd|rb|bn|pl|dpl|dmpl|cam|dcam|ucam)$/i;
+const LONGEST = 160;
+
+/** Reads a grade as it is written in lists: `MS-63 RD`, `good VF/F`, `fast ss`, `EF details, cleaned`, `not graded: cut`. */
+export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Grade> {
+  const words = tidy(text).replace(/[“”"]/g, '');
+  if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a grade. ${ask(options.scale)}`);
+  const ungraded = NOT_GRADED.exec(words);
+  if (ungraded !== null) return good(notGraded(ungraded[1] ?? 'no reason given', text.trim()));
+  const [, detailed, detailsOf] = DETAILS.exec(words) ?? [];
+  const [first = '', ...rest] = detailed === undefined ? phrases(words) : [detailed];
+  const said = rest.map(readRemark);
+  const leftOver = said.find((each) => each.kind === 'unknown');
+  if (leftOver?.kind === 'unknown') {
+    return refuse(
+      `What ${quoted(leftOver.words)} says of the grade is not known here. Write it as the problem, or in the story.`,
+    );
+  }
+  const stated = detailed === undefined ? undefined : (detailsOf ?? PROBLEM_NOT_SAID);
+  return readOn(first, said, text, { ...options, stated });
+}
+
+type Stated = GradeOptions & { readonly stated: string | undefined };
+
+function readOn(words: string, said: readonly Said[], text: string, options: Stated): Outcome<Grade> {
+  const [, bare = words, after] = COLOUR_AFTER.exec(words) ?? [];
+  const all = after === undefined ? said : [...said, readRemark(after)];
+  const { scale } = options;
+  if (scale !== 'nordic') {
+    const numeric = readNumeric(bare);
+    if (numeric !== null && !numeric.ok) return numeric;
+    if (numeric !== null && scale !== undefined && scale !== 'numeric' && scale !== 'us' && scale !== 'ancient') {
+      return refuse(
+        `${quoted(words)} is on the numeric scale and not the ${SCALES[scale].title} one. Write grade-scale: numeric.`,
+      );
+    }
+    if (numeric !== null) return good(gradeFrom([['numeric', numeric.value]], all, text, options));
+  }
+  const scales = scale === undefined ? ASKED_IN_ORDER : [scale];
+  const read = scales.flatMap((id): (readonly [ScaleId, WordedGrade])[] => {
+    const worded = readWords(bare, id);
+    return worded === null ? [] : [[id, worded]];
+  });
+  if (read.length === 0)
+    return refuse(
+      `${quoted(words)} is not a grade ${scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`}. ${ask(scale)}`,
+    );
+  return good(gradeFrom(read, all, text, options));
+}
+
+function gradeFrom(
+  read: readonly (readonly [ScaleId, WordedGrade])[],
+  said: readonly Said[],
+  text: string,
+  options: Stated,
+): Grade {
+  const mappings = read.flatMap(([, { mappings: each }]) => each);
+  const problems = [
+    options.stated,
+    ...said.map((each) => (each.kind === 'problem' ? each.words : undefined)),
+    options.problem,
+  ];
+  const known = problems.filter((each) => each !== undefined && each !== '');
+  const named = known.length > 1 ? known.filter((each) => each !== PROBLEM_NOT_SAID) : known;
+  const problem = [...new Set(named)].join('; ');
+  const remarks = said.flatMap((each) => (each.kind === 'remark' ? [each.words] : []));
+  const colour = said.find((each) => each.kind === 'colour');
+  const outOfFive = (kind: 'strike' | 'surface') => said.find((each) => each.kind === kind);
+  const [strike, surface] = [outOfFive('strike'), outOfFive('surface')];
+  return {
+    text: text.trim(),
+    scale: read[0]?.[0] ?? 'numeric',
+    words: read[0]?.[1].words ?? '',
+    ...union(mappings),
+    mappings,
+    ...(read.length > 1 ? { alsoOn: read.slice(1).map(([id]) => id) } : {}),
+    ...(problem === '' ? {} : { problem }),
+    ...(read[0]?.[1].proof === true ? { proof: true as const } : {}),
+    ...(colour?.kind === 'colour' ? { colour: colour.colour } : {}),
+    ...(strike?.kind === 'strike' ? { strike: strike.outOfFive } : {}),
+    ...(surface?.kind === 'surface' ? { surface: surface.outOfFive } : {}),
+    ...(remarks.length === 0 ? {} : { remarks }),
+  };
+}
+
+/** The grade, then what is said beside it: `VF, toned (weak strike)` → `VF`, `toned`, `weak strike`. */
+function phrases(words: string): readonly string[] {
+  return words
+    .split(/[,;()]| with /)
+    .map((phrase) => phrase.trim())
+    .filter((phrase) => phrase !== '');
+}
+
+function ask(scale: ScaleId | undefined): string {
+  if (scale === undefined || scale === 'numeric')
+    return 'Write it like VF, good Fine, MS-63 or ss+, and name its scale.';
+  const some = SCALES[scale].words.map(({ word }) => word).filter((_, at) => at % 2 === 1);
+  return `Write it like ${some.slice(0, 4).join(', ')}.`;
+}

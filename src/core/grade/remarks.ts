@@ -1,0 +1,50 @@
+/** Words for what ails a piece, in the languages of the lists. Common practice. */
+const PROBLEMS: readonly RegExp[] = [
+  /clean|polish|whizz|scrub|brush|dipped|lacquer|gereinigt|poliert|geputzt|nettoy|pulit[ao]|lucidat|limpiad/,
+  /scratch|graffit|hairline|gouge|scrape|kratzer|kr\.|rayure|graffi|raya|raspad/,
+  /hole|pierc|plug|gelocht|loch|trou|perc|fori|forat|foro|perfora|agujero/,
+  /mount|solder|jewel|loop|henkel|hsp|hksp|broschier|monture|b[ée]li[èe]re|appiccagnolo|montura|soldad/,
+  /tool|smooth|re-?engrav|alter|repair|recolou?r|repatinat|retusch|tooled|ritocc|repar/,
+  /corro|verdigris|pitt|porous|poros|granular|rust|korro|zinkfra|piqu|porosit/,
+  /bent|straighten|crack|chip|fragment|broken|crimp|creas|verbogen|geknickt|riss|pli[ée]|f[êe]l[ée]|piegat|rott[ao]|doblad|rot[ao]|grieta/,
+  /edge|rim|randfehler|rf\b|schrötlingsfehler|tranche|bordo|canto|golpe|colp[oi]|coups?\b/,
+  /clip|filed|shaved|damag|defac|counterstamp|test ?cut|chop|burn|fire|environment|stain|spot|fleck|tache|macchi|mancha/,
+];
+
+/** Words that describe and find no fault. Common practice. */
+const REMARKS: readonly RegExp[] = [
+  /\b(?:ton(?:ed|ing)|patina|patin[ée]e?|lust(?:re|er|rous)|bloom|colou?r|cabinet|eye appeal|attractive|pleasing|scarce|rare)\b/,
+  /\b(?:prooflike|pl|dpl|dmpl|cam|dcam|ucam|cameo|deep cameo|ultra cameo|specimen)\b/,
+  /\b(?:weak|soft|flat|double|well|bold|full|centred|centered|off-?centre|off-?center|struck|strike|as struck|as made|round flan)\b/,
+];
+
+const COLOURS: ReadonlyMap<string, 'red' | 'red and brown' | 'brown'> = new Map([
+  ['rd', 'red'],
+  ['red', 'red'],
+  ['rb', 'red and brown'],
+  ['red and brown', 'red and brown'],
+  ['red-brown', 'red and brown'],
+  ['bn', 'brown'],
+  ['brown', 'brown'],
+]);
+
+const OUT_OF_FIVE = /^(strike|surfaces?):? ?([1-5])(?:\/5| of 5)?$/;
+
+/** What a phrase beside a grade says; `'unknown'` when nothing here knows it. */
+export type Said =
+  | { readonly kind: 'problem' | 'remark'; readonly words: string }
+  | { readonly kind: 'colour'; readonly colour: 'red' | 'red and brown' | 'brown' }
+  | { readonly kind: 'strike' | 'surface'; readonly outOfFive: number }
+  | { readonly kind: 'unknown'; readonly words: string };
+
+export function readRemark(words: string): Said {
+  const low = words.toLowerCase();
+  const colour = COLOURS.get(low);
+  if (colour !== undefined) return { kind: 'colour', colour };
+  const [, face = '', points] = OUT_OF_FIVE.exec(low) ?? [];
+  if (points !== undefined) return { kind: face === 'strike' ? 'strike' : 'surface', outOfFive: Number(points) };
+  // A remark is looked for first: "weak strike at the edge" is no damage.
+  if (REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };
+  if (PROBLEMS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
+  return { kind: 'unknown', words };
+}

@@ -1,0 +1,35 @@
+import { US } from './scale/american.ts';
+import { ANCIENT } from './scale/ancient.ts';
+import { UK } from './scale/british.ts';
+import { NL } from './scale/dutch.ts';
+import { FR } from './scale/french.ts';
+import { DE } from './scale/german.ts';
+import { IT } from './scale/italian.ts';
+import { NORDIC } from './scale/nordic.ts';
+import { ES } from './scale/spanish.ts';
+import { SCALE_IDS } from './grade.ts';
+import type { ScaleId } from './grade.ts';
+import type { Scale } from './sources.ts';
+
+export { SOURCES } from './sources.ts';
+
+/** Every scale, with its words from poorest to best and where each table puts them. */
+export const SCALES: Readonly<Record<ScaleId, Scale>> = {
+  numeric: { ...US, title: 'Numeric' },
+  us: US,
+  uk: UK,
+  de: DE,
+  fr: FR,
+  it: IT,
+  es: ES,
+  nl: NL,
+  nordic: NORDIC,
+  ancient: ANCIENT,
+};
+
+/** The order in which the scales are asked when a grade names none. Figures of the Nordic scale must name it. */
+export const ASKED_IN_ORDER: readonly ScaleId[] = ['uk', 'us', 'ancient', 'de', 'fr', 'it', 'es', 'nl'];
+
+export function isScaleId(text: string): text is ScaleId {
+  return SCALE_IDS.some((id) => id === text);
+}

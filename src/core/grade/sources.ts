@@ -1,0 +1,53 @@
+/** The tables that say where a word stands on the numeric scale. A living seller's list is called by its kind. */
+export const SOURCES = {
+  numeric: 'the words that go with the numeric scale; common practice',
+  french: 'a French glossary table of terms in six countries',
+  british: 'a published note of 2003 on British and American grading',
+  german: 'a German list of terms beside numbers',
+  italian: 'an Italian table of terms in five languages, read by its English word',
+  spanish: "a Spanish collectors' table of terms, read by its American word",
+  finnish: 'a Finnish list of terms, read by its English word',
+  essay: 'an essay on ancient coins that puts fair, good and fine near 5, 10 and 15',
+  memory: 'common practice, from memory',
+} as const;
+
+export type SourceId = keyof typeof SOURCES;
+
+/** One word of a scale. Its names are compared without case, stops, spaces and hyphens. */
+export type ScaleWord = {
+  /** The short form it is printed in. */
+  readonly word: string;
+  readonly means: string;
+  readonly names: readonly string[];
+  readonly mappings: readonly (readonly [source: SourceId, low: number, high: number])[];
+  readonly proof?: true;
+};
+
+/** How a language says *a little less* and *a little more* than a word. */
+export type Qualifiers = {
+  /** The forms printed. */
+  readonly near: string;
+  readonly good: string;
+  /** Words that stand before, with a space. */
+  readonly nearWords: readonly string[];
+  readonly goodWords: readonly string[];
+  /** Letters or signs that lean on the word: `aVF`, `GVF`, `qSPL`. */
+  readonly nearLetters: readonly string[];
+  readonly goodLetters: readonly string[];
+};
+
+export type Scale = {
+  readonly title: string;
+  readonly qualifiers: Qualifiers;
+  /** From the poorest to the best. */
+  readonly words: readonly ScaleWord[];
+};
+
+export const ENGLISH_QUALIFIERS: Qualifiers = {
+  near: 'near',
+  good: 'good',
+  nearWords: ['about', 'abt', 'near', 'nearly', 'almost', 'nr'],
+  goodWords: ['good', 'gd', 'choice', 'strong', 'bold'],
+  nearLetters: ['a', 'n'],
+  goodLetters: ['g'],
+};
