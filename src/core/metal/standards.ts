@@ -65,3 +65,26 @@ function unionOf(spans: readonly Interval[]): Interval | null {
   if (spans.length === 0) return null;
   return { low: Math.min(...spans.map(({ low }) => low)), high: Math.max(...spans.map(({ high }) => high)) };
 }
+
+/** A standard as a list of denominations states it: one weight, the ends of a disputed one, or none. */
+export type StatedStandard = {
+  readonly weight?: Weighed | undefined;
+  readonly 'weight-to'?: Weighed | undefined;
+  readonly fineness?: Interval | undefined;
+  readonly diameter?: Interval | undefined;
+  readonly metal?: string | undefined;
+  readonly source: string;
+};
+
+/** The standard a list states, for the years it held. */
+export function standardOf(stated: StatedStandard, years: Interval): Standard {
+  const spans = [stated.weight, stated['weight-to']].filter((each) => each !== undefined).map(weightSpan);
+  return {
+    years,
+    grams: unionOf(spans),
+    fineness: stated.fineness ?? null,
+    diameter: stated.diameter ?? null,
+    metal: stated.metal ?? null,
+    source: stated.source,
+  };
+}

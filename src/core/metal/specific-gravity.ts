@@ -1,0 +1,96 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { lastPlace, parseWeight } from '../measures/parse-weight.ts';
+import type { Weight } from '../measures/parse-weight.ts';
+import { tidy, writeAmount } from '../measures/amount.ts';
+import type { Interval } from '../measures/units.ts';
+import { ALLOYS, finenessOf, readAlloy } from './alloys.ts';
+import type { Alloy } from './alloys.ts';
+
+export type Gravity = {
+  readonly specificGravity: Interval;
+  /** Null when the density fits no share of the two metals. */
+  readonly fineness: Interval | null;
+  readonly alloy: Alloy;
+  /** What was taken for granted, a sentence each, to be printed with the figure. */
+  readonly assumed: readonly string[];
+};
+
+/** What weighing in water cannot tell. To be printed wherever a fineness by specific gravity is. */
+export const GRAVITY_CANNOT_TELL: readonly string[] = [
+  'Whether the alloy is of the two metals named: a third, such as lead, tin or zinc, moves the figure either way.',
+  'Whether the surface is the metal of the core: a plated or enriched piece answers for its mean.',
+  'A piece with a hollow, a crack, a porous core, a mount, a plug or dirt in its letters weighs too little in water.',
+  'Whether it is genuine: a forger can mix a metal of the right density.',
+  'Small pieces: under about a gram the last figure of the scale outweighs the difference sought.',
+  'Better than about one part in a hundred: published densities of 22 carat gold run from 17.48 to 17.62.',
+];
+
+const ALWAYS = [
+  'Water is taken as 1 g/cm³ and the lift of the air is left out; at 20 °C together they change the third figure at most.',
+  'The volumes of the two metals are taken to add up, which they do nearly and not exactly.',
+];
+
+/** Reads two weighings, `26.922 g` in air and `24.283 g` in water, and the alloy, if it is known. */
+export function parseGravity(air: string, water: string, alloy?: string): Outcome<Gravity> {
+  const [inAir, inWater] = [weighing(air), weighing(water)];
+  if (!inAir.ok) return inAir;
+  if (!inWater.ok) return inWater;
+  const named = alloy === undefined || alloy.trim() === '' ? undefined : readAlloy(alloy);
+  if (named === null)
+    return refuse(
+      `The alloy "${alloy ?? ''}" is not known here. Write silver and copper, gold and copper, or gold and silver.`,
+    );
+  return specificGravity(inAir.value, inWater.value, named);
+}
+
+/** Specific gravity and the fineness it points to. Each weighing is as good as its last figure, or its stated precision. */
+export function specificGravity(air: Weight, water: Weight, alloy?: Alloy): Outcome<Gravity> {
+  const [offAir, offWater] = [precision(air), precision(water)];
+  if (!(water.grams < air.grams))
+    return refuse('A piece weighs less in water than in air. Write the weight in air first.');
+  const loss = air.grams - water.grams;
+  if (!(loss > offAir + offWater)) {
+    return refuse(
+      'The scale is too rough for this piece: the loss in water is within its error. Weigh it to one more figure.',
+    );
+  }
+  const specific = {
+    low: (air.grams + offAir) / (loss + offAir + offWater),
+    high: (air.grams - offAir) / (loss - offAir - offWater),
+  };
+  const middle = air.grams / loss;
+  const chosen = alloy ?? ALLOYS.find(({ base, precious }) => base <= middle && middle <= precious) ?? ALLOYS[0];
+  if (chosen === undefined) return refuse('No alloy is known here.');
+  const fineness = finenessOf(chosen, specific);
+  return good({
+    specificGravity: specific,
+    fineness,
+    alloy: chosen,
+    assumed: assumptions(chosen, alloy === undefined, fineness, [offAir, offWater]),
+  });
+}
+
+function assumptions(
+  alloy: Alloy,
+  guessed: boolean,
+  fineness: Interval | null,
+  [air = 0, water = 0]: readonly number[],
+): readonly string[] {
+  const first = guessed
+    ? `No alloy was named: ${alloy.title} was taken, as the nearest that has this density.`
+    : `The piece is taken to be ${alloy.title} and nothing else.`;
+  const scale = `The weighings are taken as good to ${writeAmount(air, 5)} g in air and ${writeAmount(water, 5)} g in water.`;
+  const outside = `The density lies outside ${alloy.title}: no share of the two has it.`;
+  return [first, scale, ...(fineness === null ? [outside] : []), ...ALWAYS];
+}
+
+/** Half a step of the last figure written, unless a precision is stated. */
+function precision(weight: Weight): number {
+  return weight.plusMinus ?? lastPlace(weight) / 2;
+}
+
+/** Only the ratio counts, so a bare number will do; it is taken as grams. */
+function weighing(text: string): Outcome<Weight> {
+  return parseWeight(/^[\d.,]+$/.test(tidy(text)) ? `${tidy(text)} g` : text);
+}
