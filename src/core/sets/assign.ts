@@ -65,6 +65,6 @@ function seatOf(place: SetPlace, at: number, piece: SetPiece, rule: SetRule): st
   const accept = { ...ACCEPT, ...rule.accept };
   if (accept['one-piece'] === 'any-places') return String(at);
   if (rule['one-per'] !== 'ruler' || accept['joint-reign'] === 'one') return '';
-  const asked = place.where[rule.count === 'struck-for' ? 'struck-for' : 'ruler'];
-  return piece.rulers.concat(piece.struckFor).find((ruler) => asked?.includes(ruler)) ?? '';
+  const asked = place.where['struck-for'] ?? place.where.ruler ?? [];
+  return [...piece.rulers, ...piece.struckFor].find((ruler) => asked.includes(ruler)) ?? '';
 }

@@ -45,7 +45,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       piece.struckFor.length === 0 ? stated(rulers, sure['ruler']) : stated(piece.struckFor, sure['struck-for']),
     issuer: stated([piece.issuer], sure['issuer']),
     mint: stated([piece.mint], sure['mint']),
-    area: stated([piece.area ?? mintArea], piece.area === undefined ? sure['mint'] : 'certain'),
+    area: stated([piece.area ?? mintArea], sure['mint']),
     denomination: stated([piece.denomination], sure['denomination']),
     metal: stated([piece.metal], sure['metal']),
     tag: stated(piece.tags, 'certain'),
