@@ -1,6 +1,6 @@
 import type { EraScheme } from '../core/eras/era-scheme.ts';
 import type { Grade } from '../core/grade/grade.ts';
-import type { Reference } from '../core/references/parse-reference.ts';
+import type { Reference } from '../core/references/reference.ts';
 import type { CabinetFields } from './schema/cabinet.ts';
 import type { ExhibitFields } from './schema/exhibit.ts';
 import type { EraFields, SetFields } from './schema/goals.ts';

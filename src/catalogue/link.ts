@@ -1,5 +1,5 @@
 import { parseReference } from '../core/references/parse-reference.ts';
-import type { Reference } from '../core/references/parse-reference.ts';
+import type { Reference } from '../core/references/reference.ts';
 import type { ById, Catalogue, Piece } from './catalogue.ts';
 import { eraSchemeOf } from './era-scheme.ts';
 import { gradeOf } from './grade-of.ts';

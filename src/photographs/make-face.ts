@@ -2,18 +2,41 @@ import { rename, writeFile, mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import sharp from 'sharp';
+import type { Sharp } from 'sharp';
 import { findPiece } from './find-piece.ts';
 import type { FoundPiece } from './find-piece.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
 
 /** Changing anything here changes the recipe's name, and so every picture is made anew. */
-export const RECIPE = { name: 'r1', widths: [160, 320, 640, 1280], webp: 82, jpeg: 84, share: 1000, margin: 0.07, lookAt: 320 } as const;
+export const RECIPE: Recipe = {
+  name: 'r1',
+  widths: [160, 320, 640, 1280],
+  webp: 82,
+  jpeg: 84,
+  share: 1000,
+  margin: 0.07,
+  lookAt: 320,
+};
+
+type Recipe = {
+  readonly name: string;
+  /** Widths of the WebP pictures in pixels, smallest first. */
+  readonly widths: readonly number[];
+  readonly webp: number;
+  readonly jpeg: number;
+  /** The longest side of the JPEG for sharing, in pixels. */
+  readonly share: number;
+  /** Board left round the piece, as a part of its longer side. */
+  readonly margin: number;
+  /** The longest side, in pixels, of the small copy in which the piece is sought. */
+  readonly lookAt: number;
+};
 
 /** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
 export const MOST_PIXELS = 120_000_000;
 
 /** Opens a photograph upright, in sRGB and without anything else it carries. */
-export function openPhotograph(file: string): sharp.Sharp {
+export function openPhotograph(file: string): Sharp {
   return sharp(file, { limitInputPixels: MOST_PIXELS, failOn: 'error' }).autoOrient().toColourspace('srgb').removeAlpha();
 }
 
@@ -24,7 +47,7 @@ export function openPhotograph(file: string): sharp.Sharp {
 export async function makeFace(photograph: string, face: string, folder: string, stamp: string): Promise<FacePictures> {
   const upright = await openPhotograph(photograph).raw().toBuffer({ resolveWithObject: true });
   const raw = { width: upright.info.width, height: upright.info.height, channels: 3 as const };
-  const whole = (): sharp.Sharp => sharp(upright.data, { raw, limitInputPixels: MOST_PIXELS });
+  const whole = (): Sharp => sharp(upright.data, { raw, limitInputPixels: MOST_PIXELS });
 
   const small = await whole()
     .resize(RECIPE.lookAt, RECIPE.lookAt, { fit: 'inside' })
@@ -79,7 +102,7 @@ async function fade(found: FoundPiece, look: { width: number; height: number }, 
 }
 
 /** Writes a picture so that no half-written file ever carries its name. */
-async function write(picture: sharp.Sharp, folder: string, name: string): Promise<MadePicture> {
+async function write(picture: Sharp, folder: string, name: string): Promise<MadePicture> {
   const { data, info } = await picture.toBuffer({ resolveWithObject: true });
   const file = join(folder, name);
   await mkdir(dirname(file), { recursive: true });

@@ -7,7 +7,7 @@ import { placeInScheme } from '../core/eras/place-in-scheme.ts';
 import type { EraPlacing } from '../core/eras/place-in-scheme.ts';
 import type { Grade } from '../core/grade/grade.ts';
 import { fineMetal } from '../core/metal/fine-metal.ts';
-import type { Reference } from '../core/references/parse-reference.ts';
+import type { Reference } from '../core/references/reference.ts';
 
 /** A name and the id of the page that tells about it. */
 export type Named = { readonly id: string; readonly name: string };

@@ -1,3 +1,4 @@
+import { periodYears } from '../../core/eras/era-scheme.ts';
 import type { Rule } from '../check-records.ts';
 import { eraSchemeOf } from '../era-scheme.ts';
 import type { Problem } from '../problem.ts';
@@ -11,12 +12,13 @@ export const checkEras: Rule = (records, place) =>
     const step = ends === 'inclusive' ? 1 : 0;
     return periods.flatMap((period, index): readonly Problem[] => {
       const found: Problem[] = [];
-      if (period.from > period.to) found.push(problem('period-reversed', at(index, 'to'), period.name));
+      const { low: from, high: to } = periodYears(period);
+      if (from > to) found.push(problem('period-reversed', at(index, 'to'), period.name));
       const before = periods[index - 1];
       if (before === undefined || era.fields.gaps === 'yes') return found;
-      const wanted = before.to + step;
-      if (period.from < wanted) found.push(problem('periods-overlap', at(index, 'from'), before.name, period.name, wanted));
-      if (period.from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
+      const wanted = periodYears(before).high + step;
+      if (from < wanted) found.push(problem('periods-overlap', at(index, 'from'), before.name, period.name, wanted));
+      if (from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
       return found;
     });
   });
