@@ -38,6 +38,12 @@ export function isoDay({ year, month, day }: CivilDay): string {
   return `${isoYear(year)}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }
 
+/** The fixed number of a day written by `isoDay`. */
+export function dayFromIso(iso: string, reckoning: Reckoning): number {
+  const [, year, month, day] = /^(Y?-?\d+)-(\d\d)-(\d\d)$/.exec(iso) ?? [];
+  return dayFromCivil({ year: Number(year?.replace('Y', '')), month: Number(month), day: Number(day) }, reckoning);
+}
+
 /** A first and a last day in one reckoning: Julian when both lie before the reform, else Gregorian for both. */
 export function isoDays(first: number, last: number): { from: string; to: string; reckoning: Reckoning } {
   const reckoning = last < REFORM_DAY ? 'julian' : 'gregorian';

@@ -3,8 +3,8 @@ import { modulo } from './civil-day.ts';
 /** The ten heavenly stems and twelve earthly branches, in letters and in characters. */
 export const STEMS = ['jia', 'yi', 'bing', 'ding', 'wu', 'ji', 'geng', 'xin', 'ren', 'gui'] as const;
 export const BRANCHES = ['zi', 'chou', 'yin', 'mao', 'chen', 'si', 'wu', 'wei', 'shen', 'you', 'xu', 'hai'] as const;
-export const STEM_CHARACTERS = [...'甲乙丙丁戊己庚辛壬癸'];
-export const BRANCH_CHARACTERS = [...'子丑寅卯辰巳午未申酉戌亥'];
+export const STEM_CHARACTERS = '甲乙丙丁戊己庚辛壬癸'.split('');
+export const BRANCH_CHARACTERS = '子丑寅卯辰巳午未申酉戌亥'.split('');
 
 /** AD 4 was a *jiazi*, first of its cycle of sixty: so were 1864, 1924 and 1984. */
 const A_FIRST_YEAR = 4;

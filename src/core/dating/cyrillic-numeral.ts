@@ -3,17 +3,18 @@ const UNITS = 'АВГДЕЅЗИѲ';
 const TENS = 'ІКЛМНѮОПЧ';
 const HUNDREDS = 'РСТУФХѰѠЦ';
 
-/** Letters that coins put for others. */
+/** Latin letters typed for the Cyrillic ones they look like. */
+const LATIN = 'ABEKMHOPCTXSI';
+const CYRILLIC = 'АВЕКМНОРСТХЅІ';
+
+/** Signs to pass over, and forms of one letter that coins put for another. */
 const LIKENESSES: readonly (readonly [RegExp, string])[] = [
   [/[\u0483\u0484\u0487.·\s]/g, ''],
-  [/Ꙁ|Ꙃ/g, 'З'],
-  [/Ѯ|Ѯ/g, 'Ѯ'],
-  [/Ѿ|Ѡ|Ѻ/g, 'Ѡ'],
-  [/Ѹ|Ꙋ|Ѵ/g, 'У'],
+  [/[ꙀꙂ]/g, 'З'],
+  [/[ѾѺ]/g, 'Ѡ'],
+  [/[ѸꙊѴ]/g, 'У'],
   [/Ҁ/g, 'Ч'],
-  [/Ѕ|S/g, 'Ѕ'],
-  [/Ф(?=.*Ѳ)|Ф/g, 'Ф'],
-  [/I|Ї/g, 'І'],
+  [/Ї/g, 'І'],
 ];
 
 const NUMERAL = new RegExp(
@@ -25,7 +26,9 @@ const NUMERAL = new RegExp(
  * thousands is often left off and the place of the letter tells. Undefined when the letters are no number.
  */
 export function readCyrillic(text: string): number | undefined {
-  const letters = LIKENESSES.reduce((written, [sign, letter]) => written.replace(sign, letter), text.toUpperCase());
+  if (!/[\u0400-\u04FF]/.test(text)) return undefined;
+  const cyrillic = text.toUpperCase().replace(/[A-Z]/g, (letter) => CYRILLIC[LATIN.indexOf(letter)] ?? letter);
+  const letters = LIKENESSES.reduce((written, [sign, letter]) => written.replace(sign, letter), cyrillic);
   const groups = NUMERAL.exec(letters)?.groups;
   if (!groups || letters === '') return undefined;
   const place = (order: string, letter: string | undefined) => (letter === undefined ? 0 : order.indexOf(letter) + 1);

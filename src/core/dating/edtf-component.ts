@@ -50,9 +50,12 @@ function parseLongYear(text: string, groups: Record<string, string>, marks: Mark
   const digits = groups['digits'] ?? '';
   const year = Number(digits) * 10 ** Number(groups['zeros'] ?? 0);
   if (groups['zeros'] === undefined && Math.abs(year) < 10_000) {
-    return refuse(`Y is for years of five digits and more; write ${digits.replace(/\d+/, (all) => all.padStart(4, '0'))}.`);
+    return refuse(
+      `Y is for years of five digits and more; write ${digits.replace(/\d+/, (all) => all.padStart(4, '0'))}.`,
+    );
   }
-  if (!Number.isSafeInteger(year)) return refuse(`"${text}" is further away than years are counted here; write a nearer year.`);
+  if (!Number.isSafeInteger(year))
+    return refuse(`"${text}" is further away than years are counted here; write a nearer year.`);
   const years = yearsOfDigits(String(year), groups['significant']);
   if (!years) return refuse(`"${text}" asks for more significant digits than a year has; write Y${String(year)}.`);
   return placeInYear(text, years, undefined, undefined, marks);

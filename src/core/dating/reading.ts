@@ -19,7 +19,12 @@ export function readYears(earliest: Bound, latest: Bound, calendar: CalendarName
 }
 
 /** A reading of whole days, given as fixed numbers. The EDTF says years only, unless `edtf: 'days'` asks for more. */
-export function readDays(first: number, last: number, calendar: CalendarName, edtf: 'years' | 'days' = 'years'): Reading {
+export function readDays(
+  first: number,
+  last: number,
+  calendar: CalendarName,
+  edtf: 'years' | 'days' = 'years',
+): Reading {
   const { from, to, reckoning } = isoDays(first, last);
   const reading = { ...readYears(yearOfIso(from), yearOfIso(to), calendar), from, to, reckoning };
   if (edtf === 'years') return reading;

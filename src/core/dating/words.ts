@@ -21,12 +21,38 @@ export const ASIDE = [
 
 export const UNDATED = [
   ...['n.d.', 'n. d.', 'nd', 'no date', 'undated', 'date unknown', 'not dated', 'unknown'],
-  ...['o.J.', 'o. J.', 'ohne Jahr', 'undatiert', 's.d.', 's. d.', 'sans date', 'non daté', 's.a.', 's. a.', 'sine anno'],
+  ...[
+    'o.J.',
+    'o. J.',
+    'ohne Jahr',
+    'undatiert',
+    's.d.',
+    's. d.',
+    'sans date',
+    'non daté',
+    's.a.',
+    's. a.',
+    'sine anno',
+  ],
 ];
 
 export const OR = ['or', 'or else', 'oder', 'ou', 'vel', 'aut', 'o'];
 export const AND = ['and', 'und', 'et', '&'];
-export const TO = ['to', '-', 'until', 'till', 'through', 'up to', 'bis', 'à', 'au', "jusqu'à", "jusqu'en", 'ad', 'usque ad'];
+export const TO = [
+  'to',
+  '-',
+  'until',
+  'till',
+  'through',
+  'up to',
+  'bis',
+  'à',
+  'au',
+  "jusqu'à",
+  "jusqu'en",
+  'ad',
+  'usque ad',
+];
 export const FROM = ['from', 'von', 'de', 'ab', 'a'];
 export const BETWEEN = ['between', 'btw.', 'betw.', 'zwischen', 'entre', 'inter'];
 
@@ -60,7 +86,17 @@ export const BOUND_WORDS: readonly BoundWord[] = [
   },
   {
     words: [
-      ...['by', 'not after', 'not later than', 'no later than', 'at the latest', 'terminus ante quem', 'taq', 'TAQ', 't.a.q.'],
+      ...[
+        'by',
+        'not after',
+        'not later than',
+        'no later than',
+        'at the latest',
+        'terminus ante quem',
+        'taq',
+        'TAQ',
+        't.a.q.',
+      ],
       ...['in or before', 'spätestens', 'non post', 'pas après', 'au plus tard'],
     ],
     fixes: 'latest',
@@ -82,7 +118,12 @@ export const BOUND_WORDS: readonly BoundWord[] = [
     nameIsAllowed: true,
     other: null,
   },
-  { words: ['until', 'up to', 'till', 'bis', "jusqu'en", "jusqu'à"], fixes: 'latest', nameIsAllowed: true, other: 'open' },
+  {
+    words: ['until', 'up to', 'till', 'bis', "jusqu'en", "jusqu'à"],
+    fixes: 'latest',
+    nameIsAllowed: true,
+    other: 'open',
+  },
   {
     words: ['from', 'since', 'ab', 'seit', 'dès', 'depuis', 'à partir de'],
     fixes: 'earliest',

@@ -1,0 +1,70 @@
+import { formatPart } from './format-part.ts';
+import { formatDays } from './format-days.ts';
+import type { Dating } from './dating.ts';
+import { formatGloss, formatYear, formatYears } from './format-year.ts';
+import { plainText } from './written-text.ts';
+
+export { formatYear } from './format-year.ts';
+
+/** Longer lists of single years are cut short for a visitor. */
+const MOST_SINGLE_YEARS = 4;
+
+/**
+ * A date for a visitor: "about 1280", "1279–81", "44 BC", "first half of the 12th century", "AH 294 (906/7)". What
+ * it says reads back to the same years.
+ */
+export function formatDate(dating: Dating): string {
+  if (!COUNTED_FROM_CHRIST.has(dating.calendar)) return formatCounted(dating);
+  const perhaps = dating.doubtful ? 'perhaps ' : '';
+  if (!dating.about) return perhaps + formatPlain(dating);
+  // "before about 1351", but "about 1280".
+  const words = formatPlain(dating);
+  const bound = BOUND_FIRST.exec(words)?.[0] ?? '';
+  return `${perhaps}${bound}about ${words.slice(bound.length)}`;
+}
+
+const BOUND_FIRST = /^(?:not before|not after|before|until) /;
+const COUNTED_FROM_CHRIST = new Set(['gregorian', 'julian']);
+
+/** Another era keeps its own words, and the years of ours follow in parentheses. */
+function formatCounted(dating: Dating): string {
+  const { text, earliest, latest, years } = dating;
+  if (/\([^)]*\d[^)]*\)$/.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
+  if (years && years.length > MOST_SINGLE_YEARS) return text;
+  return `${text} (${dating.calendar === 'cyclical' ? formatSet(dating) : formatGloss(earliest, latest)})`;
+}
+
+function formatPlain(dating: Dating): string {
+  const { earliest, latest, years, from, to } = dating;
+  if (years) return formatSet(dating);
+  if (from !== undefined || to !== undefined) {
+    const days = formatDays(dating);
+    if (days !== undefined) return days;
+  }
+  if (typeof earliest === 'number' && typeof latest === 'number') {
+    return formatSpan(dating.text, earliest, latest);
+  }
+  return formatOpen(dating);
+}
+
+function formatSet({ text, years = [], edtf }: Dating): string {
+  const named = years.map(([low, high]) => formatSpan(text, low, high));
+  return named.join(edtf.startsWith('{') ? ' and ' : ' or ').replace(/ (?:or|and) (?=.* (?:or|and) )/g, ', ');
+}
+
+/** A keeper who wrote no year in figures wrote of a century, or of ten years, and is answered so. */
+function formatSpan(text: string, low: number, high: number): string {
+  if (/^\d{3}X|\d0(?:s|er)/.test(text) && low % 10 === 0 && low % 100 !== 0 && high === low + 9)
+    return `${String(low)}s`;
+  const part = /\d{3}/.test(plainText(text)) ? undefined : formatPart(low, high);
+  return part ?? formatYears(low, high);
+}
+
+function formatOpen({ earliest, latest, text }: Dating): string {
+  if (typeof latest === 'number')
+    return earliest === 'open' ? `until ${formatYear(latest)}` : `before ${formatYear(latest + 1)}`;
+  if (typeof earliest === 'number') {
+    return latest === 'open' ? `${formatYear(earliest)} onwards` : `not before ${formatYear(earliest)}`;
+  }
+  return earliest === null && latest === null ? 'undated' : text;
+}

@@ -1,0 +1,56 @@
+import { good, refuse, type Outcome } from '../outcome.ts';
+import type { Reading } from './dating.ts';
+
+const YEARS = '(?:AD )?(?<first>\\d{1,4})(?:(?:/| - |-)(?<last>\\d{1,4}))?(?<bc> ?BC)?(?: AD)?';
+const IN_PARENTHESES = new RegExp(`^(?<date>.*\\S) ?\\((?:= ?)?${YEARS}\\)$`);
+const AFTER_EQUALS = new RegExp(`^(?<date>.*\\S) ?= ?${YEARS}$`);
+
+/**
+ * `AH 1255 (1839/40)`, `AH 1255 = AD 1839`: the years of ours beside a year of another era must agree with it, and
+ * beside a cyclical year they choose among its years. Undefined when there is no such pair.
+ */
+export function readGlossed(
+  text: string,
+  read: (date: string) => Outcome<Reading> | undefined,
+): Outcome<Reading> | undefined {
+  const groups = (IN_PARENTHESES.exec(text) ?? AFTER_EQUALS.exec(text))?.groups;
+  if (!groups) return undefined;
+  const date = groups['date'] ?? '';
+  const reading = read(date);
+  if (!reading?.ok || reading.value.calendar === 'gregorian' || reading.value.calendar === 'julian') return undefined;
+  const { low, high } = yearsOfGloss(groups);
+  const agreed =
+    reading.value.calendar === 'cyclical' ? chosen(reading.value, low, high) : agreeing(reading.value, low, high);
+  return agreed
+    ? good(agreed)
+    : refuse(`The two years of "${text}" do not agree; write ${date} alone to see what it comes to.`);
+}
+
+/** First and last year, the figures that the last leaves out taken from the first: 906/7. */
+function yearsOfGloss({ first = '', last = first, bc }: Record<string, string>): { low: number; high: number } {
+  if (bc !== undefined) return { low: 1 - Number(first), high: 1 - Number(last) };
+  const isCut = last.length < first.length;
+  return { low: Number(first), high: Number(isCut ? first.slice(0, -last.length) + last : last) };
+}
+
+function agreeing(reading: Reading, low: number, high: number): Reading | undefined {
+  const { earliest, latest } = reading;
+  if (typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
+  return low <= high && earliest <= low && high <= latest ? reading : undefined;
+}
+
+/** The years of a cyclical date that lie within others. */
+function chosen(reading: Reading, low: number, high: number): Reading | undefined {
+  const years = (reading.years ?? []).filter(([first, last]) => first >= low && last <= high);
+  const members = reading.edtf.replace(/[[\]]/g, '').split(',');
+  const kept = members.filter((member) => years.some(([year]) => Number.parseInt(member, 10) === year));
+  const [only] = kept;
+  if (only === undefined) return undefined;
+  return {
+    ...reading,
+    years,
+    earliest: years.at(0)?.[0] ?? null,
+    latest: years.at(-1)?.[1] ?? null,
+    edtf: kept.length === 1 ? only : `[${kept.join(',')}]`,
+  };
+}

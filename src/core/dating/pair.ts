@@ -1,0 +1,86 @@
+import type { Outcome } from '../outcome.ts';
+import type { Reading } from './dating.ts';
+import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
+import { anyOf } from './written-text.ts';
+
+/** Two dates read together, and the words they were read from once each had what it shares with the other. */
+export interface Pair {
+  readonly left: Outcome<Reading>;
+  readonly right: Outcome<Reading>;
+  readonly words: { readonly left: string; readonly right: string };
+}
+
+const ENDS_BEFORE_CHRIST = new RegExp(`${anyOf(BEFORE_CHRIST)}$`, 'i');
+const NAMES_ERA = new RegExp(`${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$|^AD `, 'i');
+
+type Read = (text: string) => Outcome<Reading> | undefined;
+
+/** More joints than this make no date; the limit keeps hostile text cheap. */
+const MOST_JOINTS = 6;
+
+/** Every way to cut a text in two at a joint. */
+export function splits(text: string, joint: RegExp): readonly { left: string; right: string }[] {
+  return [...text.matchAll(joint)].slice(0, MOST_JOINTS).map((found) => ({
+    left: text.slice(0, found.index).trim(),
+    right: text.slice(found.index + found[0].length).trim(),
+  }));
+}
+
+/**
+ * Reads two dates that may share words: "27-14 BC" lends its BC to the left, "AD 71-73" its AD to the right,
+ * "late 1st to early 2nd century" its century, "20-25 November 1278" its month, "1279-81" its figures.
+ */
+export function readPair(left: string, right: string, read: Read): Pair | undefined {
+  if (left === '' || right === '') return undefined;
+  const rightWords = [withFigures(left, right), right, ...lentByLeft(left, right)].filter(
+    (words) => words !== undefined,
+  );
+  const rightFound = firstRead(rightWords, read);
+  if (!rightFound) return undefined;
+  const lent = lentByRight(left, right);
+  // A bare number, or a century before one BC, takes the era of its partner before it is taken for a year of its own.
+  const lentFirst = /^\d{1,4}$/.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
+  const leftWords = lentFirst ? [...lent, left] : [left, ...lent];
+  const leftFound = firstRead(leftWords, read);
+  if (!leftFound) return undefined;
+  return {
+    left: leftFound.outcome,
+    right: rightFound.outcome,
+    words: { left: leftFound.words, right: rightFound.words },
+  };
+}
+
+/** The first of several wordings that can be read; failing that, the first refusal. */
+function firstRead(wordings: readonly string[], read: Read): { words: string; outcome: Outcome<Reading> } | undefined {
+  let refused: { words: string; outcome: Outcome<Reading> } | undefined;
+  for (const words of wordings) {
+    const outcome = read(words);
+    if (outcome?.ok) return { words, outcome };
+    if (outcome) refused ??= { words, outcome };
+  }
+  return refused;
+}
+
+/** The last words of the right-hand date put after the left: most of them first. */
+function lentByRight(left: string, right: string): readonly string[] {
+  const words = right.split(/(?<=\.)(?=\p{L})| /u);
+  return words.slice(1, 7).map((_, index) => `${left} ${words.slice(index + 1).join(' ')}`);
+}
+
+/** The first words of the left-hand date put before the right: most of them first. */
+function lentByLeft(left: string, right: string): readonly string[] {
+  const words = left.split(' ').slice(0, 7);
+  return words.slice(1).map((_, index) => `${words.slice(0, words.length - 1 - index).join(' ')} ${right}`);
+}
+
+/** `1279-81` is 1281 and `AH 290-9` is AH 299: the leading figures of the left stand for those the right leaves out. */
+function withFigures(left: string, right: string): string | undefined {
+  const first = /^(?<before>\D*?)(?<year>\d{2,4})(?<after>\D*)$/.exec(left)?.groups;
+  const second = /^(?<year>\d{1,3})(?<after>(?: \D*)?)$/.exec(right)?.groups;
+  const year = first?.['year'] ?? '';
+  const rest = second?.['year'] ?? '';
+  if (!first || !second || rest.length >= year.length) return undefined;
+  if (ENDS_BEFORE_CHRIST.test(left) || ENDS_BEFORE_CHRIST.test(right)) return undefined;
+  const full = year.slice(0, year.length - rest.length) + rest;
+  return `${first['before'] ?? ''}${full}${second['after'] ?? ''}${second['after'] ? '' : (first['after'] ?? '')}`;
+}

@@ -1,0 +1,54 @@
+import { good, refuse, type Outcome } from '../outcome.ts';
+import type { Dating, Reading, Reign } from './dating.ts';
+import { refuseFormerEdtf } from './edtf-former.ts';
+import { readEdtf } from './edtf.ts';
+import type { Surroundings } from './point-reader.ts';
+import { readPhrase } from './read-phrase.ts';
+import { readYears } from './reading.ts';
+import { UNDATED } from './words.ts';
+import { anyOf, plainText } from './written-text.ts';
+
+const LONGEST = 200;
+const UNDATED_WORDS = new RegExp(`^${anyOf(UNDATED)}(?:[,;:]? ?(?<inner>[[(].*[\\])]|(?<=[,;:] ?).*))?$`, 'i');
+const UNDATED_AFTER = new RegExp(`^(?<inner>.*\\S) ?\\(${anyOf(UNDATED)}\\)$`, 'i');
+const EXAMPLES = '1279, 1279/1281, c. 1280, 44 BC, AH 294 or 12th century';
+
+/**
+ * Reads a date as keepers, books and standards write it: see `readings.ts` for the grammar by example. Refuses with a
+ * sentence that says what to write; a word left over or a range that runs backwards is never a value.
+ */
+export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<Dating> {
+  const plain = plainText(text);
+  if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
+  if (plain.length > LONGEST) return refuse(`The date is too long to be one; write a date such as ${EXAMPLES}.`);
+  const outcome = readWhole(plain, { reigns });
+  if (!outcome) return refuse(notUnderstood(plain, { reigns }));
+  return outcome.ok ? good({ text: text.trim(), ...outcome.value }) : outcome;
+}
+
+function readWhole(text: string, surroundings: Surroundings): Outcome<Reading> | undefined {
+  const undated = (UNDATED_WORDS.exec(text) ?? UNDATED_AFTER.exec(text))?.groups;
+  if (undated) {
+    const inner = undated['inner']?.replace(/^[[(](.*)[\])]$/, '$1');
+    return inner === undefined ? good({ ...readYears(null, null) }) : readWhole(inner, surroundings);
+  }
+  const edtf = readEdtf(text);
+  if (edtf?.ok) return edtf;
+  // Hyphen and two figures that are no month may be years, 1279-81.
+  if (edtf && !/^\d{4}-\d\d$/.test(text)) return edtf;
+  const former = refuseFormerEdtf(text);
+  if (former !== undefined) return refuse(former);
+  return readPhrase(text, surroundings) ?? edtf;
+}
+
+/** Names the words that were left over, when what stands before them is a date. */
+function notUnderstood(text: string, surroundings: Surroundings): string {
+  const words = text.split(' ');
+  for (let kept = Math.min(words.length - 1, 6); kept > 0; kept -= 1) {
+    const date = words.slice(0, kept).join(' ').replace(/[,;]$/, '');
+    if (readWhole(date, surroundings)?.ok) {
+      return `"${date}" is a date, but "${words.slice(kept).join(' ')}" after it is not understood; write ${date} alone.`;
+    }
+  }
+  return `"${text}" is not a date that can be read here; write one such as ${EXAMPLES}.`;
+}

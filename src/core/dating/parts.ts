@@ -1,0 +1,85 @@
+import { anyOf } from './written-text.ts';
+
+/** A part of a century or decade: the `number`th of `of` equal parts. */
+export interface Part {
+  readonly number: number;
+  readonly of: number;
+}
+
+/** Early, middle and late are thirds, as PeriodO reads them in published periods and as Latin palaeography's in., med., ex. */
+const THIRDS: readonly (readonly string[])[] = [
+  [
+    ...[
+      'early',
+      'beginning of',
+      'beginning',
+      'beg. of',
+      'start of',
+      'opening of',
+      'Anfang',
+      'Beginn',
+      'frühes',
+      'frühe',
+    ],
+    ...['début', 'déb.', 'in.', 'in', 'ineunte'],
+  ],
+  ['mid', 'middle of', 'middle', 'Mitte', 'mittleres', 'milieu', 'mil.', 'med.', 'med', 'medio', 'mediante'],
+  [...['late', 'end of', 'end', 'ending of', 'close of', 'Ende', 'spätes', 'späte', 'fin', 'ex.', 'ex', 'exeunte']],
+];
+
+const FRACTIONS: readonly { readonly of: number; readonly words: readonly string[] }[] = [
+  { of: 2, words: ['half', 'Hälfte', 'H.', 'Hft.', 'moitié', 'dimidium'] },
+  { of: 3, words: ['third', 'Drittel', 'tiers'] },
+  { of: 4, words: ['quarter', 'Viertel', 'V.', 'quart'] },
+];
+
+const ORDINALS: readonly (readonly string[])[] = [
+  ['first', '1st', '1.', '1', 'erste', 'erstes', 'ersten', 'première', 'premier', '1re', '1ère', '1er'],
+  ['second', '2nd', '2.', '2', 'zweite', 'zweites', 'zweiten', 'seconde', 'deuxième', '2e', '2de', '2nde'],
+  ['third', '3rd', '3.', '3', 'dritte', 'drittes', 'dritten', 'troisième', '3e'],
+  ['fourth', '4th', '4.', '4', 'vierte', 'viertes', 'vierten', 'quatrième', '4e'],
+];
+const LAST = ['last', 'letzte', 'letztes', 'letzten', 'dernier', 'dernière'];
+
+const JOIN = /[\s-]*(?:of the|of|in the|des|der|dem|du|de la|d'|de)?\s*$/i;
+const ORDINAL_FRACTION = new RegExp(
+  `^(?:(?<last>${anyOf(LAST)})|(?<ordinal>${anyOf(ORDINALS.flat())})) ?(?<fraction>${anyOf(FRACTIONS.flatMap(({ words }) => words))})$`,
+  'i',
+);
+/** Palaeographers' `s. XIII¹`, `s. XIII 2/4`: halves by a bare figure. */
+const FIGURES = /^(?:(?<half>[12])|(?<number>[1-4])\/(?<of>[234]))$/;
+
+/** Reads the words for a part: "late", "first half of the", "letztes Viertel des", "3/4". Undefined if they name none. */
+export function parsePart(text: string): Part | undefined {
+  const words = text.trim();
+  return partOfWords(words) ?? partOfWords(words.replace(JOIN, ''));
+}
+
+function partOfWords(words: string): Part | undefined {
+  const third = THIRDS.findIndex((row) => row.some((word) => word.toLowerCase() === words.toLowerCase()));
+  if (third >= 0) return { number: third + 1, of: 3 };
+  const figures = FIGURES.exec(words)?.groups;
+  if (figures) return existing(Number(figures['half'] ?? figures['number']), Number(figures['of'] ?? 2));
+  const named = ORDINAL_FRACTION.exec(words)?.groups;
+  if (!named) return undefined;
+  const has = (row: readonly string[], word: string | undefined) =>
+    row.some((candidate) => candidate.toLowerCase() === word?.toLowerCase());
+  const of = FRACTIONS.find((fraction) => has(fraction.words, named['fraction']))?.of ?? 0;
+  const number = named['last'] ? of : ORDINALS.findIndex((row) => has(row, named['ordinal'])) + 1;
+  return existing(number, of);
+}
+
+function existing(number: number, of: number): Part | undefined {
+  return number <= of ? { number, of } : undefined;
+}
+
+/**
+ * The years of a part, rounded outwards: a hundred years do not divide in three, so the year in which one third passes
+ * into the next (34 and 67) belongs to both, which is how PeriodO's published bounds have it.
+ */
+export function yearsOfPart(first: number, length: number, { number, of }: Part): { low: number; high: number } {
+  return {
+    low: first + Math.floor((length * (number - 1)) / of),
+    high: first + Math.ceil((length * number) / of) - 1,
+  };
+}

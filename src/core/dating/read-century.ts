@@ -1,0 +1,80 @@
+import { good, refuse } from '../outcome.ts';
+import { parsePart, yearsOfPart } from './parts.ts';
+import type { PointReader } from './point-reader.ts';
+import { readYears } from './reading.ts';
+import { readRoman } from './roman-numeral.ts';
+import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
+import { anyOf } from './written-text.ts';
+
+const CENTURY = [
+  ...[
+    'century',
+    'centuries',
+    'cent.',
+    'cent',
+    'c.',
+    'c',
+    'Jahrhundert',
+    'Jahrhunderts',
+    'Jahrhunderte',
+    'Jh.',
+    'Jh',
+    'Jhs.',
+  ],
+  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 's.', 's', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.'],
+];
+const SAECULUM = ['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi'];
+const NAMES = [
+  ...[
+    'first',
+    'second',
+    'third',
+    'fourth',
+    'fifth',
+    'sixth',
+    'seventh',
+    'eighth',
+    'ninth',
+    'tenth',
+    'eleventh',
+    'twelfth',
+  ],
+  ...['thirteenth', 'fourteenth', 'fifteenth', 'sixteenth', 'seventeenth', 'eighteenth', 'nineteenth', 'twentieth'],
+  'twenty-first',
+];
+
+const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
+const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)?|(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?|${anyOf(NAMES)})`;
+
+/** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe siècle`, `C12`, `s. XIII ex.`, each with `BC` or its like. */
+const FORMS = [
+  new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'),
+  new RegExp(`^${anyOf(SAECULUM)} ?(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
+  new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`),
+];
+
+/** A century, or a half, third or quarter of one. The 12th runs from 1101 to 1200, the 1st BC from 100 to 1 BC. */
+export const readCentury: PointReader = (text) => {
+  for (const form of FORMS) {
+    const groups = form.exec(text)?.groups;
+    if (!groups) continue;
+    const part = groups['part'] ? parsePart(groups['part']) : undefined;
+    if (groups['part'] && !part) continue;
+    const number = numberOf(groups['ordinal'] ?? '');
+    if (number === undefined) continue;
+    if (number < 1 || number > 50)
+      return refuse(`"${text}" is no century; write a year such as 1250, or 13th century.`);
+    const first = groups['bc'] === undefined ? 100 * (number - 1) + 1 : 1 - 100 * number;
+    const { low, high } = part ? yearsOfPart(first, 100, part) : { low: first, high: first + 99 };
+    return good(readYears(low, high));
+  }
+  return undefined;
+};
+
+function numberOf(ordinal: string): number | undefined {
+  const name = NAMES.indexOf(ordinal.toLowerCase());
+  if (name >= 0) return name + 1;
+  const digits = /^\d+/.exec(ordinal)?.[0];
+  if (digits !== undefined) return Number(digits);
+  return readRoman((/^[IVX]+/i.exec(ordinal)?.[0] ?? '').toUpperCase());
+}

@@ -1,0 +1,65 @@
+import { good, refuse, type Outcome } from '../outcome.ts';
+import { COUNTED_ERAS, HIJRI, type CountedEra } from './counted-eras.ts';
+import type { Reading } from './dating.ts';
+import { readHanNumber } from './han-numeral.ts';
+import { readHebrewNumber } from './hebrew-numeral.ts';
+import type { PointReader } from './point-reader.ts';
+import { followingYear } from './read-year.ts';
+import { anyOf } from './written-text.ts';
+
+const NUMBER = '(?:year )?(?<number>\\d{0,4}X{0,3}|[元〇一二三四五六七八九十廿卅百]+)(?:年|nen)?';
+
+const FORMS = COUNTED_ERAS.map((era) => {
+  const words = anyOf(era.words);
+  return { era, forms: [new RegExp(`^${words} ?${NUMBER}$`, 'i'), new RegExp(`^${NUMBER} ?${words}$`, 'i')] };
+});
+
+/** `AH 294`, `294 AH`, `AH 29X`, `SE 182`, `AM 5708`, `Saka 1894`, `Minguo 3`, `民國三年`, `תש״ח`. */
+export const readCountedEra: PointReader = (text) => {
+  for (const { era, forms } of FORMS) {
+    for (const form of forms) {
+      const number = form.exec(text)?.groups?.['number'];
+      if (number !== undefined && number !== '') return yearsOfEra(era, number);
+    }
+  }
+  const hebrew = readHebrewNumber(text);
+  return hebrew === undefined ? undefined : yearsOfEra(hebrewEra, String(hebrew));
+};
+
+const hebrewEra: CountedEra = COUNTED_ERAS.find(({ calendar }) => calendar === 'hebrew') ?? HIJRI;
+
+function yearsOfEra(era: CountedEra, written: string): Outcome<Reading> {
+  const number = readHanNumber(written) ?? written.toUpperCase();
+  const first = Number(String(number).replaceAll('X', '0'));
+  const last = Number(String(number).replaceAll('X', '9'));
+  if (last < 1) return refuse(`Years ${era.sign} begin at 1; write ${era.sign} 1 or the year that was meant.`);
+  return good(era.read(Math.max(1, first), last));
+}
+
+const YEAR_OF_REIGN = '(?:regnal year|accession year|year|yr\\.?|r\\. ?y\\.|ry|Jahr|année|an|sene)';
+const ACCESSION = new RegExp(
+  `^(?:accession )?(?<accession>.*\\d.*?)(?:,? ?${YEAR_OF_REIGN} ?|(?<slash> ?//? ?))(?<year>\\d{1,2})$`,
+  'i',
+);
+
+/**
+ * `AH 1255, year 15`: coins that keep the year of a ruler's accession and add the year of his reign, as the Ottoman
+ * ones do. The first year of the reign is the year of accession, so this is AH 1269.
+ */
+export const readFrozenYear: PointReader = (text) => {
+  const groups = ACCESSION.exec(text)?.groups;
+  const accession = groups?.['accession']?.trim() ?? '';
+  const forms = FORMS.find(({ era }) => era === HIJRI)?.forms ?? [];
+  const number = forms.map((form) => form.exec(accession)?.groups?.['number']).find((found) => found !== undefined);
+  if (number === undefined || !/^\d+$/.test(number)) return undefined;
+  const year = groups?.['year'] ?? '';
+  if (Number(year) === 0) return refuse(`A reign begins with year 1; write AH ${number}, year 1.`);
+  // One stroke may stand between two years that follow just as well as before a year of reign.
+  if (groups?.['slash']?.trim() === '/' && followingYear(number, year) === Number(number) + 1) {
+    return refuse(
+      `"${text}" may be two years or a year of reign; write AH ${number}-${String(Number(number) + 1)} or AH ${number}, year ${year}.`,
+    );
+  }
+  const struck = Number(number) + Number(year) - 1;
+  return good(HIJRI.read(struck, struck));
+};

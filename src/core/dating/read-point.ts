@@ -1,0 +1,39 @@
+import type { PointReader } from './point-reader.ts';
+import { readCentury } from './read-century.ts';
+import { readCountedEra, readFrozenYear } from './read-counted-era.ts';
+import { readCyclical } from './read-cyclical.ts';
+import { readDay } from './read-day.ts';
+import { readJapanese } from './read-japanese.ts';
+import { regnalReader, type DateReader } from './read-regnal.ts';
+import { readDecade, readLetterYear, readYear } from './read-year.ts';
+import { ASIDE } from './words.ts';
+import { anyOf } from './written-text.ts';
+
+const ASIDES = new RegExp(`^(?:${anyOf(ASIDE)} )+`, 'i');
+const PLAIN: readonly PointReader[] = [
+  readYear,
+  readDay,
+  readCentury,
+  readDecade,
+  readFrozenYear,
+  readCountedEra,
+  readJapanese,
+  readCyclical,
+  readLetterYear,
+];
+
+/** Reads one point in time, whatever it is counted by. `readDate` reads the bounds of reigns. */
+export function pointReader(readDate: DateReader): PointReader {
+  const readers = [...PLAIN, regnalReader(readDate)];
+  const readBare: PointReader = (text, surroundings) => {
+    for (const reader of readers) {
+      const outcome = reader(text, surroundings);
+      if (outcome) return outcome;
+    }
+    return undefined;
+  };
+  return (text, surroundings) => {
+    const words = text.replace(ASIDES, '');
+    return readBare(text, surroundings) ?? (words === text ? undefined : readBare(words, surroundings));
+  };
+}
