@@ -19,7 +19,8 @@ const cabinet = values.cabinet ?? 'content';
 const into = values.out ?? join(cabinet, 'pieces');
 const only = values.only?.split(',');
 const unknown = only?.find((id) => RECIPES[id] === undefined);
-if (unknown !== undefined) endWith(`There is no drawing for a piece called "${unknown}". The drawings are in src/photographs/drawing/recipes.`);
+if (unknown !== undefined)
+  endWith(`There is no drawing for a piece called "${unknown}". The drawings are in src/photographs/drawing/recipes.`);
 
 let bytes = 0;
 for (const [id, faces] of Object.entries(RECIPES)) {

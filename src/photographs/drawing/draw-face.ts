@@ -5,6 +5,7 @@ import type { Field } from './field.ts';
 import { flanShape } from './flan.ts';
 import type { Flan } from './flan.ts';
 import { photographed } from './light.ts';
+import type { Plate } from './light.ts';
 import type { MetalName } from './metals.ts';
 import { masked, struck } from './relief.ts';
 import type { Layer, Strike } from './relief.ts';
@@ -24,6 +25,8 @@ export type Face = {
   /** A second blow beside the first: how far moved and turned, and how strong. */
   readonly second?: Strike & { readonly strong: number };
   readonly metal: MetalName;
+  /** A skin of another metal, and how much of it has gone (0 to 1). */
+  readonly plate?: Plate;
   readonly surface: Surface;
 };
 
@@ -46,7 +49,7 @@ export async function drawFace(name: string, face: Face): Promise<Buffer> {
   const height = blank();
   for (let at = 0; at < height.length; at += 1)
     height[at] = (relief[at] ?? 0) + (rough[at] ?? 0) + (wave[at] ?? 0) + (body[at] ?? 0) + (marks?.[at] ?? 0);
-  const rgb = photographed({ height, relief, piece, deposit, metal: face.metal, surface }, chance);
+  const rgb = photographed({ height, relief, piece, deposit, metal: face.metal, surface, ...(face.plate === undefined ? {} : { plate: face.plate }) }, chance);
   return developed(rgb);
 }
 

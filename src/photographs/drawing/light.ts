@@ -22,6 +22,9 @@ function way(x: number, y: number, z: number): { x: number; y: number; z: number
   return { x: x / long, y: y / long, z: z / long };
 }
 
+/** A skin of another metal, and how much of it has gone (0 to 1). */
+export type Plate = { readonly metal: MetalName; readonly gone: number };
+
 /** What lies under the lamps: a surface in pixels of height, where it is, and what covers it. */
 export type Lit = {
   readonly height: Field;
@@ -30,20 +33,24 @@ export type Lit = {
   readonly piece: Field;
   readonly deposit: Field;
   readonly metal: MetalName;
+  readonly plate?: Plate;
   readonly surface: Surface;
 };
 
 /** The photograph: red, green and blue, one byte each, SIDE pixels square. */
-export function photographed({ height, relief, piece, deposit, metal, surface }: Lit, chance: Chance): Uint8Array {
+export function photographed({ height, relief, piece, deposit, metal, plate, surface }: Lit, chance: Chance): Uint8Array {
   const { bare, toned, deposit: soil, shine } = METALS[metal];
   const { tone = 0.4, dirt = 0.3 } = surface;
   const near = blurred(height, 3.5);
   const wide = blurred(height, 15);
   const patch = patches(chance);
+  const flakes = plate === undefined ? null : noise(chance, 130, 5);
+  const over = METALS[plate?.metal ?? metal];
   const board = boardUnder(piece, chance);
   const out = new Uint8Array(SIDE * SIDE * 3);
   const clean: [number, number, number] = [0, 0, 0];
   const dull: [number, number, number] = [0, 0, 0];
+  const plated: [number, number, number] = [0, 0, 0];
   for (let y = 0; y < SIDE; y += 1) {
     for (let x = 0; x < SIDE; x += 1) {
       const at = y * SIDE + x;
@@ -61,10 +68,17 @@ export function photographed({ height, relief, piece, deposit, metal, surface }:
         const fall = (x + y) / SIDE - 1;
         const light = (lightOn((left - right) * 0.5, (up - down) * 0.5, shine) - 0.05 * fall) * (1 - 0.55 * Math.min(1, hollow));
         const rubbed = Math.min(1, raised * 0.06 + Math.max(0, relief[at] ?? 0) * 0.014);
-        const mottled = (patch[at] ?? 0) * 0.27;
-        const dark = Math.min(1, Math.max(0, tone * (0.38 + mottled + 1.5 * hollow) - rubbed * 0.45));
+        const mottled = (patch[at] ?? 0) * 0.55;
+        const dark = Math.min(1, Math.max(0, tone * (0.3 + mottled + 1.7 * hollow) - rubbed * 0.45));
         shadeOf(bare, light, clean);
         shadeOf(toned, light, dull);
+        if (flakes !== null && plate !== undefined) {
+          const kept = Math.min(1, Math.max(0, 0.5 + ((flakes[at] ?? 0) * 1.5 - plate.gone + 0.62 - rubbed * 0.55) * 9));
+          shadeOf(over.bare, light, plated);
+          for (const one of [0, 1, 2] as const) clean[one] = mix(clean[one], plated[one], kept);
+          shadeOf(over.toned, light, plated);
+          for (const one of [0, 1, 2] as const) dull[one] = mix(dull[one], plated[one], kept);
+        }
         const filth = Math.min(0.85, (deposit[at] ?? 0) * (0.35 + dirt * 0.6) + dirt * Math.max(0, hollow - 0.22) * 0.9);
         const glow = 0.45 + 0.75 * light;
         red = red * (1 - cover) + cover * (mix(clean[0], dull[0], dark) * (1 - filth) + soil[0] * glow * filth);

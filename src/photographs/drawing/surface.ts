@@ -142,7 +142,25 @@ export function waves(bent: number, chance: Chance): Field {
   return blurred(out, 12);
 }
 
-/** Patches of tone from -1 to 1, larger than any letter. */
+/** Patches of tone, about -1 to 1, larger than any letter and never square to the picture. */
 export function patches(chance: Chance): Field {
-  return noise(chance, SIDE / 5.2, 5);
+  const one = noise(chance, 310, 4);
+  const other = noise(chance, 170, 3);
+  const turn = between(chance, 0.3, 1.2);
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  const half = SIDE / 2;
+  const out = blank();
+  let sum = 0;
+  for (let y = 0; y < SIDE; y += 1) {
+    for (let x = 0; x < SIDE; x += 1) {
+      const across = Math.round(half + ((x - half) * cos - (y - half) * sin) * 0.7);
+      const down = Math.round(half + ((x - half) * sin + (y - half) * cos) * 0.7);
+      const value = (one[down * SIDE + across] ?? 0) + 0.6 * (other[y * SIDE + x] ?? 0);
+      out[y * SIDE + x] = value;
+      sum += value;
+    }
+  }
+  const mean = sum / out.length;
+  for (let at = 0; at < out.length; at += 1) out[at] = (out[at] ?? 0) - mean;
+  return blurred(out, 6);
 }

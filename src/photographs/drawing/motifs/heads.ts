@@ -30,7 +30,8 @@ export function head({ hair, beard = false, wear, bust = 'neck', young = false }
     ...(beard ? bearded() : []),
     { draw: fill(HAIRLINE), height: 7, round: 26 },
     ...HAIRS[hair],
-    { draw: crescent(-22, -8, 20, 31, -80, 250, 15, 0.5) + crescent(-20, -2, 9, 16, 120, 300, 8, 0.4), height: 8, mode: 'over', round: 7 },
+    { draw: oval(-20, -6, 25, 36, 12), height: 6, round: 16 },
+    { draw: crescent(-21, -8, 17, 27, -80, 230, 12, 0.5) + crescent(-18, -2, 8, 14, 120, 300, 7, 0.4), height: 6, round: 6 },
     ...(wear === undefined ? [] : WORN[wear]),
   ];
 }
