@@ -7,9 +7,11 @@ export type MaskMatch = { readonly matches: boolean; readonly at: number | null;
 
 const NO_MATCH: MaskMatch = { matches: false, at: null, score: 0 };
 
-/** Thorn on a printed legend is th or, standing for wynn, w: each is two letters of a mask. */
-const THORN = 'Þ';
-const THORN_READ_AS = ['TH', 'VV'];
+/**
+ * Letters of a printed legend that a mask may spell with two: thorn is th, and both thorn and P stand for wynn, that is
+ * w, in catalogues whose printers had no wynn (`EADÞARD`, `PILLELM`; common practice).
+ */
+const SPELLED_WITH_TWO: Readonly<Record<string, readonly string[]>> = { Þ: ['TH', 'VV'], P: ['VV'] };
 
 /**
  * The greatest weight with which the signs can stand on the ring when the first stands at `start`; −1 when they cannot.
@@ -45,12 +47,18 @@ function weightFrom(signs: readonly string[], ring: Ring, start: number): number
         raise(i + 1, j + (ring.widths[at] ?? 1), weight);
       } else if (letter === sign) raise(i + 1, j + 1, gained);
       const pair = sign + (signs[i + 1] ?? '');
-      if (letter === THORN && THORN_READ_AS.includes(pair)) raise(i + 2, j + 1, gained * 2 - weight);
+      if (SPELLED_WITH_TWO[letter ?? '']?.includes(pair) === true) raise(i + 2, j + 1, gained * 2 - weight);
       const next = (letter ?? '') + (ring.letters[(at + 1) % around] ?? '');
-      if (sign === THORN && THORN_READ_AS.includes(next)) raise(i + 1, j + 2, gained);
+      if (SPELLED_WITH_TWO[sign]?.includes(next) === true) raise(i + 1, j + 2, gained);
     }
   }
   return Math.max(...(best[signs.length] ?? [-1]));
+}
+
+/** Whether a mask that opens with this sign can begin at this letter at all. */
+function mayBegin(first: string, letter: string): boolean {
+  if (first === '?' || letter === LOST || letter === first) return true;
+  return SPELLED_WITH_TWO[letter] !== undefined || SPELLED_WITH_TWO[first] !== undefined;
 }
 
 /**
@@ -70,7 +78,7 @@ export function matchRing(mask: string, ring: Ring): MaskMatch {
   let at: number | null = null;
   let weight = signs.filter((sign) => sign !== '?' && sign !== '*').length - 1;
   for (const [start, letter] of ring.letters.entries()) {
-    if (letter !== first && letter !== LOST && letter !== THORN && first !== '?' && first !== THORN) continue;
+    if (!mayBegin(first, letter)) continue;
     const found = weightFrom(signs, ring, start);
     if (found > weight) [at, weight] = [start, found];
   }

@@ -1,0 +1,83 @@
+import { resolve } from 'node:path';
+import process from 'node:process';
+import { parseArgs } from 'node:util';
+import { readFolder } from '../catalogue/files.ts';
+import { readCabinet } from '../catalogue/read-cabinet.ts';
+import { reignsOf } from '../catalogue/reigns.ts';
+import type { Outcome } from '../core/outcome.ts';
+import { refuse } from '../core/outcome.ts';
+import { help } from './read/help.ts';
+import type { Answer, Beside, Kind } from './read/kind.ts';
+import { kinds } from './read/kinds.ts';
+
+const OPTIONS = {
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  scale: { type: 'string' },
+  problem: { type: 'string' },
+  cabinet: { type: 'string' },
+} as const;
+
+/** Stands before a word that begins with a hyphen and is no flag, such as the year -0043. */
+const GUARD = '\u0000';
+
+function commandLine(words: readonly string[]) {
+  const guarded = words.map((word) => (/^-[^-h]/u.test(word) ? GUARD + word : word));
+  const { values, positionals } = parseArgs({ args: guarded, options: OPTIONS, allowPositionals: true, strict: true });
+  return { values, positionals: positionals.map((word) => word.replace(GUARD, '')) };
+}
+
+/** The reigns in the rulers' files of a cabinet; none when there is no such cabinet. */
+async function reignsIn(cabinet: string): Promise<Parameters<typeof kinds>[0]> {
+  const folder = await readFolder(resolve(cabinet));
+  return folder === null ? [] : readCabinet(folder).records.rulers.flatMap(reignsOf);
+}
+
+/** Reads the words as the kind does; a date that cannot be read by itself is tried with the cabinet's reigns. */
+async function read(kind: Kind, words: readonly string[], beside: Beside, cabinet: string): Promise<Outcome<Answer>> {
+  const least = kind.args.length - (kind.optional ?? 0);
+  if (words.length < least)
+    return refuse(`${kind.name} takes ${kind.args.slice(0, least).join(', then ')}. Write --help to see examples.`);
+  const most = kind.args.length === 1 || kind.optional !== undefined ? Infinity : kind.args.length;
+  if (words.length > most)
+    return refuse(`${kind.name} takes ${kind.args.join(', then ')} and nothing more. Put each in quotation marks.`);
+  const outcome = kind.read(words, beside);
+  if (outcome.ok || kind.name !== 'date') return outcome;
+  const [withReigns] = kinds(await reignsIn(cabinet));
+  return withReigns?.read(words, beside) ?? outcome;
+}
+
+function print(outcome: Outcome<Answer>, json: boolean): void {
+  process.exitCode = outcome.ok ? 0 : 1;
+  if (json)
+    process.stdout.write(`${JSON.stringify(outcome.ok ? { ok: true, ...outcome.value.fields } : outcome, null, 2)}\n`);
+  else if (outcome.ok) process.stdout.write(`${outcome.value.sentence}\n`);
+  else process.stderr.write(`${outcome.problem}\n`);
+}
+
+async function run(): Promise<void> {
+  const { values, positionals } = commandLine(process.argv.slice(2));
+  const [name, ...words] = positionals;
+  const all = kinds();
+  const kind = all.find((one) => one.name === name);
+  if (values.help === true || name === undefined) {
+    process.stdout.write(help(kind));
+    process.exitCode = values.help === true ? 0 : 1;
+    return;
+  }
+  const known = all.map((one) => one.name).join(', ');
+  const { scale, problem } = values;
+  const beside = { ...(scale === undefined ? {} : { scale }), ...(problem === undefined ? {} : { problem }) };
+  const outcome =
+    kind === undefined
+      ? refuse(`There is no kind "${name}" to read. Write one of ${known}, then the text.`)
+      : await read(kind, words, beside, values.cabinet ?? process.env['CABINET'] ?? 'content');
+  print(outcome, values.json === true);
+}
+
+try {
+  await run();
+} catch (error) {
+  const said = error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error);
+  print(refuse(`${said}. Write --help to see what this command takes.`), process.argv.includes('--json'));
+}

@@ -1,0 +1,79 @@
+import { formatAxis, parseAxis } from '../../core/measures/parse-axis.ts';
+import { formatLength, parseLength } from '../../core/measures/parse-length.ts';
+import { formatWeight, parseWeight } from '../../core/measures/parse-weight.ts';
+import { fineMetal } from '../../core/metal/fine-metal.ts';
+import { formatFineness, parseFineness } from '../../core/metal/parse-fineness.ts';
+import { parseGravity } from '../../core/metal/specific-gravity.ts';
+import { answer, figure, ofOneText, span } from './kind.ts';
+import type { Kind } from './kind.ts';
+
+const weight = ofOneText('weight', ['1.38 g ± 0.01', '21.3 gr', '1 oz'], (text) =>
+  answer(parseWeight(text), (read) => ({
+    sentence: `${formatWeight(read)}: ${figure(read.grams, 4)} grams${read.plusMinus === null ? ', no precision stated' : ` ± ${figure(read.plusMinus, 4)}`}.`,
+    fields: { grams: read.grams, plusMinus: read.plusMinus },
+  })),
+);
+
+const length = ofOneText('length', ['18.6 mm', '18.2-19.4 mm', '1.205 in'], (text) =>
+  answer(parseLength(text), (read) => ({
+    sentence: `${formatLength(read)}.`,
+    fields: { millimetres: read.low === read.high ? read.low : [read.low, read.high] },
+  })),
+);
+
+const fineness = ofOneText('fineness', ['11 oz 2 dwt', '22 ct', '0.90/0.92'], (text) =>
+  answer(parseFineness(text), (read) => ({
+    sentence: `${formatFineness(read)}: ${span({ low: read.low * 1000, high: read.high * 1000 }, 1)} parts in a thousand are fine metal.`,
+    fields: { low: read.low, high: read.high },
+  })),
+);
+
+const metal: Kind = {
+  name: 'metal',
+  args: ['weight', 'fineness'],
+  examples: [['412.5 gr', '900/1000']],
+  read: ([heavy = '', fine = '']) => {
+    const [weighed, assayed] = [parseWeight(heavy), parseFineness(fine)];
+    if (!weighed.ok) return weighed;
+    return answer(assayed, (read) => {
+      const found = fineMetal(weighed.value, read);
+      return {
+        sentence:
+          `Fine metal: ${span(found.grams, 4)} g, or ${span(found.troyOunces, 4)} oz t. ${found.assumed.join(' ')}`.trim(),
+        fields: { fineGrams: found.grams, fineTroyOunces: found.troyOunces },
+      };
+    });
+  },
+};
+
+const gravity: Kind = {
+  name: 'gravity',
+  args: ['weight in air', 'weight in water', 'alloy'],
+  optional: 1,
+  examples: [['26.922 g', '24.283 g', 'silver and copper']],
+  read: ([air = '', water = '', ...alloy]) =>
+    answer(parseGravity(air, water, alloy.join(' ')), (read) => {
+      const share =
+        read.fineness === null
+          ? 'no share of the two metals has it'
+          : `${span({ low: read.fineness.low * 1000, high: read.fineness.high * 1000 }, 0)} parts in a thousand`;
+      return {
+        sentence:
+          `Specific gravity ${span(read.specificGravity, 2)}; as ${read.alloy.title}, ${share}. ${read.assumed.join(' ')}`.trim(),
+        fields: { specificGravity: read.specificGravity, fineness: read.fineness },
+      };
+    }),
+};
+
+const axis = ofOneText('axis', ['6h', '180°', 'none'], (text) =>
+  answer(parseAxis(text), (read) => ({
+    sentence:
+      read.hours === null
+        ? 'The piece has no axis.'
+        : `${formatAxis(read)}: the reverse is turned ${(read.hours % 12) * 30} degrees.`,
+    fields: { hours: read.hours },
+  })),
+);
+
+/** What is weighed and measured. */
+export const MEASURED: readonly Kind[] = [weight, length, fineness, metal, gravity, axis];
