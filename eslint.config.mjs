@@ -26,7 +26,10 @@ const directions = Object.entries(ABOVE).map(([room, above]) => ({
       {
         paths: [astroContent],
         patterns: [
-          { regex: `^(\\.\\./)+(${above.join('|')})/`, message: 'Nothing points back: see the direction of imports in DEVELOPERS.md.' },
+          {
+            regex: `^(\\.\\./)+(${above.join('|')})/`,
+            message: 'Nothing points back: see the direction of imports in DEVELOPERS.md.',
+          },
           ...(room === 'core'
             ? [{ regex: '^[^.]', message: 'The core imports only itself.' }]
             : [{ regex: '^node:fs', message: 'Only files.ts and its like touch the disk.' }].slice(1)),

@@ -10,6 +10,7 @@ import { checkTracked } from './tracked.ts';
 export type CheckedCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
 const NOTHING: Records = {
+  named: { pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [] },
   cabinet: null, pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [],
 }; // prettier-ignore
 

@@ -1,7 +1,10 @@
 import Papa from 'papaparse';
 
 /** A table as written: the headings, and each row by heading. Every cell is text. */
-export type CsvTable = { readonly headings: readonly string[]; readonly rows: readonly Readonly<Record<string, string>>[] };
+export type CsvTable = {
+  readonly headings: readonly string[];
+  readonly rows: readonly Readonly<Record<string, string>>[];
+};
 
 export function readCsv(text: string): CsvTable {
   const { data, meta } = Papa.parse<Record<string, string>>(text.replace(/^\uFEFF/, ''), {

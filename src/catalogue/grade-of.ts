@@ -9,7 +9,8 @@ import type { PieceFields } from './schema/piece.ts';
 export function gradeOf(fields: PieceFields): Outcome<Grade> | null {
   const scale = fields['grade-scale'];
   if (fields.grade === undefined) return null;
-  if (scale !== undefined && !isScaleId(scale)) return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
+  if (scale !== undefined && !isScaleId(scale))
+    return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
   return parseGrade(fields.grade, {
     ...(scale === undefined ? {} : { scale }),
     ...(fields.problem === undefined ? {} : { problem: fields.problem }),

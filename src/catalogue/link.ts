@@ -8,8 +8,11 @@ import type { Filed, FiledPiece, Records } from './records.ts';
 const NUMBERS = new Intl.Collator('en', { numeric: true });
 
 /** Joins the records of a cabinet to one another. The records have been checked: see `checkRecords`. */
-export function linkRecords(records: Records): Catalogue {
-  const works = records.works.map(({ id, fields }) => ({ id, names: fields.short === undefined ? [] : [fields.short] }));
+export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
+  const works = records.works.map(({ id, fields }) => ({
+    id,
+    names: fields.short === undefined ? [] : [fields.short],
+  }));
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
@@ -46,4 +49,3 @@ function linkPiece(piece: FiledPiece, works: readonly { id: string; names: reado
 function byId<T extends Filed<unknown>>(filed: readonly T[]): ById<T> {
   return Object.fromEntries(filed.map((one) => [one.id, one]));
 }
-

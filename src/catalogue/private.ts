@@ -21,11 +21,13 @@ type Column = {
 
 /** Finds what is wrong in the ledger and the guide: columns, names of pieces and sets, money, dates. */
 export function checkPrivate(records: Records, folder: CabinetFolder): readonly Problem[] {
-  const names = (of: 'pieces' | 'sets') => ({ folder: of, known: records[of].map(({ id }) => id) });
+  const names = (of: 'pieces' | 'sets') => ({ folder: of, known: records.named[of] });
   const money = (cell: string): string | null => sentence(parseMoney(cell));
   const date = (cell: string): string | null => sentence(parseDate(cell));
   const figure = (cell: string): string | null =>
-    /^\d+(\.\d{1,2})?$/.test(cell) ? null : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
+    /^\d+(\.\d{1,2})?$/.test(cell)
+      ? null
+      : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
   return [
     ...checkTable(folder, LEDGER, LEDGER_COLUMNS, {
       piece: { names: names('pieces') },
@@ -76,7 +78,8 @@ function checkTable(
       const cell = (row[column] ?? '').trim();
       if (cell === '') return [];
       const spot = { file, line: index + 2, field: column };
-      if (names !== undefined && !names.known.includes(cell)) return [problem('row-names-nothing', spot, cell, names.folder, names.known)];
+      if (names !== undefined && !names.known.includes(cell))
+        return [problem('row-names-nothing', spot, cell, names.folder, names.known)];
       const says = read?.(cell) ?? null;
       return says === null ? [] : [problem('cell-unreadable', spot, says)];
     }),

@@ -22,16 +22,21 @@ export const PROBLEMS = {
   'file-missing': (name: string) => `There is no ${name} here. Add one, or remove the folder.`,
   'folder-name': (name: string) =>
     `A folder or list file is named with small letters, digits and single hyphens; this is ${quote(name)}. Write ${quote(
-      name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'york-penny',
+      name
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, '-')
+        .replace(/^-|-$/g, '') || 'york-penny',
     )}.`,
-  'front-matter-missing': () => 'This file has no facts at its top. Begin it with a line ---, the facts, and another line ---.',
+  'front-matter-missing': () =>
+    'This file has no facts at its top. Begin it with a line ---, the facts, and another line ---.',
   'yaml-unreadable': (reason: string) =>
     `The facts cannot be read from here on: ${reason}. Check the indentation, the quotes and the colons of this line.`,
   'field-twice': (name: string) => `The field ${quote(name)} stands here twice. Remove one of the two.`,
   // The fields
   'field-misspelt': (found: string, known: readonly string[]) =>
     `There is no field ${quote(found)} here. ${suggest(found, known, `The fields are ${known.join(', ')}.`)}`,
-  'field-missing': (name: string) => `The field ${quote(name)} is wanted here and is not there. Add a line ${name}: with its value.`,
+  'field-missing': (name: string) =>
+    `The field ${quote(name)} is wanted here and is not there. Add a line ${name}: with its value.`,
   'choice-unknown': (found: string, known: readonly string[]) =>
     `${quote(found)} is not one of the words this field takes. ${suggest(found, known, `Write one of ${known.join(', ')}.`)}`,
   'form-wrong': (wanted: string) => `This field wants ${wanted}.`,
@@ -60,25 +65,34 @@ export const PROBLEMS = {
     `There is no file works/${found}.yaml for this book. ${suggest(found, known, 'Add one, or begin the reference with one of the names in works/.')}`,
   'date-outside-reign': (date: string, ruler: string, reigns: string) =>
     `${ruler} ruled ${reigns}; this piece is dated ${date}. Mend the date, or add struck-for: with the ruler it was made for.`,
-  'struck-for-same': () => 'This names the ruler the piece is in the name of anyway. Take the line out, or name the ruler it was made for.',
+  'struck-for-same': () =>
+    'This names the ruler the piece is in the name of anyway. Take the line out, or name the ruler it was made for.',
   'axis-on-uniface': (hours: number) => `A uniface piece has no die axis; this says ${hours}h. Write axis: none.`,
-  'reverse-on-uniface': () => 'A uniface piece has no legend on its reverse. Take the reverse out, or write faces: two.',
+  'reverse-on-uniface': () =>
+    'A uniface piece has no legend on its reverse. Take the reverse out, or write faces: two.',
   'picture-name-unknown': (name: string) =>
     `A photograph is called obverse, reverse, edge or detail-1; this is ${quote(name)}. Call it obverse.jpg, or move it out of the cabinet.`,
   'photograph-missing': (face: string) =>
     `This credits a photograph of the ${face}, and none lies beside the file. Add ${face}.jpg to the folder, or take the line out.`,
   'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
-  'doubt-about-nothing': (field: string) => `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
-  'grade-on-ungraded': (kind: string) => `A piece of the kind ${kind} is not graded. Write grade: not graded, or take the line out.`,
+  'doubt-about-nothing': (field: string) =>
+    `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
+  'grade-on-ungraded': (kind: string) =>
+    `A piece of the kind ${kind} is not graded. Write grade: not graded, or take the line out.`,
   'spot-too-exact': (text: string) =>
     `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
-  'range-reversed': (from: string, to: string) => `This runs backwards, from ${from} to ${to}. Write the earlier date first.`,
+  'range-reversed': (from: string, to: string) =>
+    `This runs backwards, from ${from} to ${to}. Write the earlier date first.`,
   'formerly-itself': (old: string) => `A piece was not formerly itself. Take ${old} out of formerly.`,
-  'formerly-in-use': (old: string, id: string) => `${old} is the id of another piece and cannot lead to ${id}. Take it out of formerly.`,
-  'formerly-circular': (old: string, id: string) => `${old} and ${id} each say they were formerly the other. Take one of the two lines out.`,
-  'formerly-twice': (old: string, other: string) => `The old id ${old} already leads to ${other}. Take it out of one of the two.`,
+  'formerly-in-use': (old: string, id: string) =>
+    `${old} is the id of another piece and cannot lead to ${id}. Take it out of formerly.`,
+  'formerly-circular': (old: string, id: string) =>
+    `${old} and ${id} each say they were formerly the other. Take one of the two lines out.`,
+  'formerly-twice': (old: string, other: string) =>
+    `The old id ${old} already leads to ${other}. Take it out of one of the two.`,
   // Eras, sets, exhibits
-  'period-reversed': (name: string) => `The period ${quote(name)} ends before it begins. Write the earlier year in from.`,
+  'period-reversed': (name: string) =>
+    `The period ${quote(name)} ends before it begins. Write the earlier year in from.`,
   'periods-overlap': (before: string, name: string, wanted: number) =>
     `${quote(name)} begins before ${quote(before)} has ended. Write from: ${wanted}, or gaps: yes if the scheme itself overlaps.`,
   'periods-gap': (before: string, name: string, wanted: number) =>
@@ -87,9 +101,12 @@ export const PROBLEMS = {
   'aim-unreadable': (sentence: string) => sentence,
   'exhibit-piece-unknown': (found: string, known: readonly string[]) =>
     `There is no piece ${quote(found)} to show. ${suggest(found, known, 'Write the name of a folder in pieces/.')}`,
-  'exhibit-piece-unpublished': (id: string) => `${id} is not published to every visitor and cannot be shown. Write publish: yes in its file, or take it out here.`,
-  'exhibit-piece-gone': (id: string, status: string) => `${id} is ${status} and no longer with you. Take it out of the exhibit.`,
-  'exhibit-piece-twice': (id: string) => `${id} is shown twice in this exhibit. A piece lies in one place; take one of the two out.`,
+  'exhibit-piece-unpublished': (id: string) =>
+    `${id} is not published to every visitor and cannot be shown. Write publish: yes in its file, or take it out here.`,
+  'exhibit-piece-gone': (id: string, status: string) =>
+    `${id} is ${status} and no longer with you. Take it out of the exhibit.`,
+  'exhibit-piece-twice': (id: string) =>
+    `${id} is shown twice in this exhibit. A piece lies in one place; take one of the two out.`,
   // The private tables
   'column-unknown': (found: string, known: readonly string[]) =>
     `There is no column ${quote(found)} here, so nothing guards it. ${suggest(found, known, `The columns are ${known.join(', ')}.`)}`,
@@ -103,10 +120,14 @@ export const PROBLEMS = {
   // What was built
   'leak-private': (column: string, from: string) =>
     `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,
-  'leak-unpublished': (id: string) => `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
-  'leak-unlisted': (id: string) => `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
-  'leak-path': (path: string) => `This file names a folder of this machine, ${path}. Take it out of the text that holds it.`,
-  'leak-in-picture': (name: string) => `This picture carries ${name} besides its pixels. Remove the folder .cache and build again.`,
+  'leak-unpublished': (id: string) =>
+    `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
+  'leak-unlisted': (id: string) =>
+    `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
+  'leak-path': (path: string) =>
+    `This file names a folder of this machine, ${path}. Take it out of the text that holds it.`,
+  'leak-in-picture': (name: string) =>
+    `This picture carries ${name} besides its pixels. Remove the folder .cache and build again.`,
   'leak-picture-unread': () => 'This picture could not be inspected. Remove the folder .cache and build again.',
   'leak-unknown-file': () => 'This is a kind of file that cannot be inspected. Take it out of public/.',
 } as const;

@@ -6,7 +6,8 @@ import { splitFrontMatter } from './front-matter.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import { readForm } from './read-form.ts';
-import type { Filed, Picture, Records } from './records.ts';
+import { NAMED_FOLDERS } from './records.ts';
+import type { Filed, NamedFolder, Picture, Records } from './records.ts';
 import { reignsOf } from './reigns.ts';
 import { cabinetSchema } from './schema/cabinet.ts';
 import { exhibitSchema } from './schema/exhibit.ts';
@@ -62,6 +63,7 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
   }));
   return {
     records: {
+      named: namedIn(folder.files),
       cabinet,
       pieces,
       rulers,
@@ -91,6 +93,16 @@ function filed<T>(
   return read.fields === null ? [] : [{ id, file, fields: read.fields, story }];
 }
 
+function namedIn(files: readonly CabinetFile[]): Records['named'] {
+  const listed = (kind: NamedFolder): readonly string[] =>
+    files.flatMap(({ file }) => {
+      const match = LIST.exec(file);
+      return match?.[1] === kind ? [match[2] ?? ''] : [];
+    });
+  const entries = NAMED_FOLDERS.map((kind) => [kind, [...listed(kind), ...foldersOf(files, kind)]] as const);
+  return Object.fromEntries(entries) as Records['named'];
+}
+
 function foldersOf(files: readonly CabinetFile[], kind: string): readonly string[] {
   const names = files.flatMap(({ file }) => {
     const match = FOLDER.exec(file);
@@ -118,5 +130,7 @@ function unknownFile(file: string): Problem {
 function isKnown(file: string): boolean {
   if (file === 'cabinet.yaml' || LIST.test(file) || file.startsWith('private/')) return true;
   const [kind, , name] = FOLDER.exec(file)?.slice(1) ?? [];
-  return kind === 'pieces' ? name === 'piece.md' || PICTURE.test(name ?? '') : kind === 'exhibits' && name === 'exhibit.md';
+  return kind === 'pieces'
+    ? name === 'piece.md' || PICTURE.test(name ?? '')
+    : kind === 'exhibits' && name === 'exhibit.md';
 }

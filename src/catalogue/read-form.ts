@@ -10,12 +10,7 @@ type Issue = z.core.$ZodIssue;
 export type FormOutcome<T> = { readonly fields: T | null; readonly problems: readonly Problem[] };
 
 /** Facts against the form for that kind of file: the fields, or every problem with its line. */
-export function readForm<T>(
-  form: z.ZodType<T>,
-  facts: string,
-  file: string,
-  factsFrom = 1,
-): FormOutcome<T> {
+export function readForm<T>(form: z.ZodType<T>, facts: string, file: string, factsFrom = 1): FormOutcome<T> {
   const yaml = readYaml(facts);
   if (!yaml.ok) {
     const spot = { file, line: yaml.line + factsFrom - 1 };
@@ -30,17 +25,22 @@ export function readForm<T>(
   if (outcome.success) return { fields: outcome.data, problems: [] };
   const problems = outcome.error.issues
     .flatMap((issue) => meant(issue, yaml.value))
-    .flatMap((issue) => inWords(issue, yaml.value, form, { file, lineAt: (path) => lineOf(facts, path) + factsFrom - 1 }));
+    .flatMap((issue) =>
+      inWords(issue, yaml.value, form, { file, lineAt: (path) => lineOf(facts, path) + factsFrom - 1 }),
+    );
   return { fields: null, problems };
 }
 
 /** Of a choice between forms, the issues of the one the collector seems to have meant. */
 function meant(issue: Issue, written: Written): readonly Issue[] {
   if (issue.code !== 'invalid_union') return [issue];
-  const branches = issue.errors.map((errors) => errors.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })));
+  const branches = issue.errors.map((errors) =>
+    errors.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })),
+  );
   const depth = issue.path.length;
   const fitting = branches.filter(
-    (branch) => !branch.some((inner) => inner.path.length === depth && ['invalid_type', 'invalid_value'].includes(inner.code)),
+    (branch) =>
+      !branch.some((inner) => inner.path.length === depth && ['invalid_type', 'invalid_value'].includes(inner.code)),
   );
   const chosen = fitting.at(-1) ?? branches.at(-1) ?? [];
   return chosen.flatMap((inner) => meant(inner, written));
@@ -60,7 +60,12 @@ function inWords(
       return issue.keys.map((key) => {
         const path = [...issue.path, key];
         const known = fieldsAt(form, issue.path);
-        return problem('field-misspelt', { ...spot, line: where.lineAt(path), field: path.map(String).join('.') }, key, known);
+        return problem(
+          'field-misspelt',
+          { ...spot, line: where.lineAt(path), field: path.map(String).join('.') },
+          key,
+          known,
+        );
       });
     case 'invalid_value':
       if (found === undefined) return [problem('field-missing', spot, name)];
@@ -71,7 +76,13 @@ function inWords(
       if (found === undefined) return [problem('field-missing', spot, name)];
       return [problem('form-wrong', spot, FORMS[issue.expected] ?? 'another form')];
     case 'too_small':
-      return [problem('form-wrong', spot, found === '' ? `a value; take the line out if ${name} is not recorded` : 'at least one entry')];
+      return [
+        problem(
+          'form-wrong',
+          spot,
+          found === '' ? `a value; take the line out if ${name} is not recorded` : 'at least one entry',
+        ),
+      ];
     case 'custom': {
       const kind: unknown = issue.params?.['kind'];
       return [problem(isSentenceKind(kind) ? kind : 'value-wrong', spot, issue.message)];
@@ -89,7 +100,9 @@ const FORMS: Readonly<Record<string, string>> = {
   record: 'fields, like { name: value }',
 };
 
-type SentenceKind = { [K in ProblemKind]: (typeof PROBLEMS)[K] extends (sentence: string) => string ? K : never }[ProblemKind];
+type SentenceKind = {
+  [K in ProblemKind]: (typeof PROBLEMS)[K] extends (sentence: string) => string ? K : never;
+}[ProblemKind];
 
 function isSentenceKind(kind: unknown): kind is SentenceKind {
   return typeof kind === 'string' && kind.endsWith('-unreadable') && kind in PROBLEMS;
@@ -117,7 +130,11 @@ function fieldsAt(form: z.ZodType, path: readonly PropertyKey[]): readonly strin
   let forms: readonly z.core.$ZodType[] = open(form);
   for (const step of path) {
     forms = forms.flatMap((here) => {
-      const def = here._zod.def as { shape?: Record<string, z.core.$ZodType>; element?: z.core.$ZodType; valueType?: z.core.$ZodType };
+      const def = here._zod.def as {
+        shape?: Record<string, z.core.$ZodType>;
+        element?: z.core.$ZodType;
+        valueType?: z.core.$ZodType;
+      };
       const inner = def.shape?.[String(step)] ?? def.element ?? def.valueType;
       return inner === undefined ? [] : open(inner);
     });
@@ -127,7 +144,11 @@ function fieldsAt(form: z.ZodType, path: readonly PropertyKey[]): readonly strin
 
 /** A form without its wrappers (optional, default, transform), and every branch of a choice. */
 function open(form: z.core.$ZodType): readonly z.core.$ZodType[] {
-  const def = form._zod.def as { innerType?: z.core.$ZodType; in?: z.core.$ZodType; options?: readonly z.core.$ZodType[] };
+  const def = form._zod.def as {
+    innerType?: z.core.$ZodType;
+    in?: z.core.$ZodType;
+    options?: readonly z.core.$ZodType[];
+  };
   if (def.innerType !== undefined) return open(def.innerType);
   if (def.in !== undefined) return open(def.in);
   if (def.options !== undefined) return def.options.flatMap(open);

@@ -8,11 +8,31 @@ import type { PieceFields } from './schema/piece.ts';
 export type Picture = { readonly face: string; readonly file: string };
 
 /** One file of the cabinet, read: its id, where it stands, its fields, and the text below them. */
-export type Filed<Fields> = { readonly id: string; readonly file: string; readonly fields: Fields; readonly story: string };
+export type Filed<Fields> = {
+  readonly id: string;
+  readonly file: string;
+  readonly fields: Fields;
+  readonly story: string;
+};
 export type FiledPiece = Filed<PieceFields> & { readonly pictures: readonly Picture[] };
+
+/** The folders of a cabinet that hold named things. */
+export const NAMED_FOLDERS = [
+  'pieces',
+  'rulers',
+  'mints',
+  'denominations',
+  'eras',
+  'sets',
+  'exhibits',
+  'works',
+] as const;
+export type NamedFolder = (typeof NAMED_FOLDERS)[number];
 
 /** Every file of a cabinet, read and not yet linked. */
 export type Records = {
+  /** The ids that have a file, also where it could not be read: so that one slip is told once. */
+  readonly named: Readonly<Record<NamedFolder, readonly string[]>>;
   readonly cabinet: Filed<CabinetFields> | null;
   readonly pieces: readonly FiledPiece[];
   readonly rulers: readonly Filed<RulerFields>[];

@@ -30,11 +30,14 @@ export function setRuleOf({ id, fields }: Filed<SetFields>): SetRule {
 export function aimOf(fields: SetFields): Outcome<{ low: number; high: number }> | null {
   const scale = fields['aim-scale'] ?? 'uk';
   if (fields.aim === undefined) return null;
-  if (!isScaleId(scale)) return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
+  if (!isScaleId(scale))
+    return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
   const grade = parseGrade(fields.aim, { scale });
   if (!grade.ok) return grade;
   const { low, high } = grade.value;
-  return low === null || high === null ? refuse(`"${fields.aim}" is not a grade to aim at. Write VF.`) : good({ low, high });
+  return low === null || high === null
+    ? refuse(`"${fields.aim}" is not a grade to aim at. Write VF.`)
+    : good({ low, high });
 }
 
 function whereOf({ date, ...facts }: WhereFields): Where {

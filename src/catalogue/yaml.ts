@@ -18,7 +18,7 @@ export function readYaml(text: string): YamlOutcome {
     const twice = error.reason.includes('duplicated mapping key')
       ? (text.split('\n')[line - 1]?.match(/([\w-]+)\s*:/)?.[1] ?? 'this')
       : null;
-    return { ok: false, reason: error.reason, line, twice };
+    return { ok: false, reason: reasonOf(error.reason), line, twice };
   }
 }
 
@@ -47,3 +47,20 @@ function startOf(node: unknown): number | null {
   const range: unknown = node.range;
   return Array.isArray(range) && typeof range[0] === 'number' ? range[0] : null;
 }
+
+/** What the reader of YAML stumbled over, in words for someone who has never heard of it. */
+function reasonOf(said: string): string {
+  return STUMBLES.find(([pattern]) => pattern.test(said))?.[1] ?? 'something here is out of place';
+}
+
+const STUMBLES: readonly (readonly [RegExp, string])[] = [
+  [
+    /flow collection|flow sequence|flow mapping|missed comma/,
+    'a bracket or a brace is not closed, or a comma is missing',
+  ],
+  [/tab/, 'a tab stands where spaces should'],
+  [/quoted scalar/, 'a quotation mark is not closed'],
+  [/implicit key|mapping entry|mapping pair/, 'a colon is missing or one too many, or the line is indented wrongly'],
+  [/indent/, 'the line is indented wrongly'],
+  [/escape/, 'a backslash stands between double quotation marks: use single ones'],
+];

@@ -16,7 +16,9 @@ Problems are said in this window; the last good state stays on show. Ctrl+C ends
 const { cabinet } = readWords(HELP, { cabinet: { type: 'string' } });
 const { records, problems } = await checkCabinet(cabinet.at);
 for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
-const folder = resolve(join('.cache', 'photographs', createHash('sha256').update(cabinet.at).digest('hex').slice(0, 12)));
+const folder = resolve(
+  join('.cache', 'photographs', createHash('sha256').update(cabinet.at).digest('hex').slice(0, 12)),
+);
 await makePhotographs(records.pieces, cabinet.at, folder, progressLine('Photographs'));
 Object.assign(process.env, { CABINET: cabinet.at, PHOTOGRAPHS: folder, ASTRO_TELEMETRY_DISABLED: '1' });
 const { dev } = await import('astro');

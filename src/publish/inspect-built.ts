@@ -20,7 +20,10 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
-  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)).sort();
+  const files = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
   const problems: Problem[] = [];
   for (const path of files) {
     const file = relative(built, path).split(sep).join('/');
@@ -48,14 +51,20 @@ function inspectText(
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
-  for (const { value, from, column } of secrets) if (text.includes(value)) found.push(problem('leak-private', { file }, column, from));
+  for (const { value, from, column } of secrets)
+    if (text.includes(value)) found.push(problem('leak-private', { file }, column, from));
   for (const { id, fields } of pieces.hidden)
     if (hasWord(text, id) || text.includes(fields.title)) found.push(problem('leak-unpublished', { file }, id));
   for (const { id, fields } of pieces.unlisted) {
-    const own = file.startsWith(`pieces/${id}/`) || (fields.formerly ?? []).some((old) => file.startsWith(`pieces/${old}/`)) || file.includes(`/${id}/`) || file.includes(`/${id}.`);
+    const own =
+      file.startsWith(`pieces/${id}/`) ||
+      (fields.formerly ?? []).some((old) => file.startsWith(`pieces/${old}/`)) ||
+      file.includes(`/${id}/`) ||
+      file.includes(`/${id}.`);
     if (!own && hasWord(text, id)) found.push(problem('leak-unlisted', { file }, id));
   }
-  for (const path of [process.cwd(), cabinet]) if (path.length > 5 && text.includes(`${path}/`)) found.push(problem('leak-path', { file }, path));
+  for (const path of [process.cwd(), cabinet])
+    if (path.length > 5 && text.includes(`${path}/`)) found.push(problem('leak-path', { file }, path));
   return found;
 }
 

@@ -25,7 +25,8 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: stri
     artMedium: piece.metal ?? undefined,
     temporalCoverage: date === null || date === undefined || isBlank(date) ? undefined : date.edtf,
     dateCreated: date === null || date === undefined || isBlank(date) ? undefined : date.edtf,
-    locationCreated: piece.mint === null || typeof piece.mint === 'string' ? undefined : { '@type': 'Place', name: piece.mint.name },
+    locationCreated:
+      piece.mint === null || typeof piece.mint === 'string' ? undefined : { '@type': 'Place', name: piece.mint.name },
     creator: piece.makers.map(({ name, role }) => ({ '@type': 'Person', name, jobTitle: role })),
     weight: weight === null || weight === undefined || isBlank(weight) ? undefined : quantity(weight.grams, 'GRM'),
     width: span === null ? undefined : quantity(span.width, 'MMT'),
@@ -34,7 +35,8 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: stri
     image: at.pictures,
     isPartOf: { '@type': 'Collection', '@id': at.site, name: collection },
     'nmo:hasAuthority': names(piece.rulers),
-    'nmo:hasDenomination': piece.denomination === null || typeof piece.denomination === 'string' ? undefined : piece.denomination.name,
+    'nmo:hasDenomination':
+      piece.denomination === null || typeof piece.denomination === 'string' ? undefined : piece.denomination.name,
     'nmo:hasAxis': piece.axis?.hours ?? undefined,
     'nmo:hasObverse': sideOf(piece.obverse),
     'nmo:hasReverse': sideOf(piece.reverse),

@@ -24,6 +24,9 @@ function within(held: unknown, field: string): unknown {
 function cell(value: unknown): string {
   if (value === undefined || value === null) return '';
   if (Array.isArray(value)) return value.map(cell).join('; ');
-  if (typeof value === 'object') return Object.entries(value).map(([name, held]) => `${name}: ${cell(held)}`).join(', ');
+  if (typeof value === 'object')
+    return Object.entries(value)
+      .map(([name, held]) => `${name}: ${cell(held)}`)
+      .join(', ');
   return String(value);
 }

@@ -38,7 +38,12 @@ export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
     weight: textOf(piece.weight),
     diameter: textOf(piece.size),
     thickness: textOf(piece.thickness),
-    axis: piece.axis === null || piece.axis === undefined ? null : piece.axis.hours === null ? 'none' : `${piece.axis.hours}h`,
+    axis:
+      piece.axis === null || piece.axis === undefined
+        ? null
+        : piece.axis.hours === null
+          ? 'none'
+          : `${piece.axis.hours}h`,
     made: piece.made,
     faces: piece.faces,
     shape: piece.shape,
@@ -77,7 +82,11 @@ function textOf(value: { readonly text: string } | string | null | undefined): s
 
 function sideOf(side: PublicPiece['obverse']): object | null {
   if (side === null || side === undefined) return null;
-  return withoutBlanks({ legend: side.legend?.text ?? null, reading: side.reading ?? null, design: side.design ?? null });
+  return withoutBlanks({
+    legend: side.legend?.text ?? null,
+    reading: side.reading ?? null,
+    design: side.design ?? null,
+  });
 }
 
 function withoutBlanks(facts: Readonly<Record<string, unknown>>): object {

@@ -12,7 +12,12 @@ import type { Reference } from '../core/references/reference.ts';
 /** A name and the id of the page that tells about it. */
 export type Named = { readonly id: string; readonly name: string };
 export type Span = { readonly low: number; readonly high: number };
-export type PublicPicture = { readonly face: string; readonly alt: string; readonly by: string | null; readonly licence: string | null };
+export type PublicPicture = {
+  readonly face: string;
+  readonly alt: string;
+  readonly by: string | null;
+  readonly licence: string | null;
+};
 
 /**
  * All that a page, a file of data or the search may know of a piece. Blanks stay apart: `null` is *not recorded*,
@@ -83,7 +88,9 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
   const { weight, fineness } = fields;
   const mint = fields.mint === undefined || isBlank(fields.mint) ? null : catalogue.mints[fields.mint];
   const denomination =
-    fields.denomination === undefined || isBlank(fields.denomination) ? null : catalogue.denominations[fields.denomination];
+    fields.denomination === undefined || isBlank(fields.denomination)
+      ? null
+      : catalogue.denominations[fields.denomination];
   return {
     id: piece.id,
     number: fields.number,

@@ -6,7 +6,8 @@ import type { PublicPiece } from './public-piece.ts';
 /** What a set may know of a piece: its public facts and no more. */
 export function setPieceOf(piece: PublicPiece): SetPiece {
   const { grade, date } = piece;
-  const named = <T extends object>(value: T | string | null): T | null => (value === null || typeof value === 'string' ? null : value);
+  const named = <T extends object>(value: T | string | null): T | null =>
+    value === null || typeof value === 'string' ? null : value;
   return {
     id: piece.id,
     title: piece.title,

@@ -6,7 +6,10 @@ function escape(text: string): string {
 export type FeedEntry = { readonly title: string; readonly address: string; readonly says: string };
 
 /** An RSS 2.0 feed of the newest pieces. Entries carry no day: the cabinet does not publish when a piece came. */
-export function rssFeed(feed: { title: string; address: string; own: string; says: string }, entries: readonly FeedEntry[]): string {
+export function rssFeed(
+  feed: { title: string; address: string; own: string; says: string },
+  entries: readonly FeedEntry[],
+): string {
   const items = entries.map(
     ({ title, address, says }) =>
       `<item><title>${escape(title)}</title><link>${escape(address)}</link><guid isPermaLink="true">${escape(address)}</guid><description>${escape(says)}</description></item>`,

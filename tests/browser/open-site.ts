@@ -12,12 +12,19 @@ const BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/go
 /** Serves a built folder and starts Chromium: the one named by CHROMIUM, or Debian's. */
 export async function openSite(folder: string, base = '/'): Promise<OpenSite> {
   const executablePath = process.env['CHROMIUM'] ?? BROWSERS.find((path) => existsSync(path));
-  if (executablePath === undefined) throw new Error('There is no Chromium here. Install it, or name it in the variable CHROMIUM.');
+  if (executablePath === undefined)
+    throw new Error('There is no Chromium here. Install it, or name it in the variable CHROMIUM.');
   const served = await serveFolder(folder, base, 0);
   if (!served.ok) throw new Error(served.problem);
   const browser = await chromium.launch({
     executablePath,
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
   });
   return {
     address: served.value.address,

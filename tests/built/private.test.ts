@@ -16,11 +16,15 @@ describe('a cabinet with a mark in every private field', () => {
 
   beforeAll(async () => {
     built = await buildInto({ cabinet: 'tests/cabinets/marked' });
-    files = await Promise.all((await builtFiles(built)).map(async (file) => [file, await readFile(join(built, file))] as const));
+    files = await Promise.all(
+      (await builtFiles(built)).map(async (file) => [file, await readFile(join(built, file))] as const),
+    );
   });
 
   test.for(MARKS)('%s stands in no byte of the site', (mark) => {
-    expect(files.filter(([file, bytes]) => file.includes(mark) || bytes.includes(mark)).map(([file]) => file)).toEqual([]);
+    expect(files.filter(([file, bytes]) => file.includes(mark) || bytes.includes(mark)).map(([file]) => file)).toEqual(
+      [],
+    );
   });
 
   test('an unlisted piece has its page and stands nowhere else', () => {

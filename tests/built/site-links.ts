@@ -6,7 +6,11 @@ import type { DefaultTreeAdapterTypes } from 'parse5';
 type Node = DefaultTreeAdapterTypes.Node;
 
 /** A page of a built site: its path under the base, the addresses it points to, and the anchors it holds. */
-export type BuiltPage = { readonly path: string; readonly to: readonly string[]; readonly anchors: ReadonlySet<string> };
+export type BuiltPage = {
+  readonly path: string;
+  readonly to: readonly string[];
+  readonly anchors: ReadonlySet<string>;
+};
 
 const ADDRESSES: Readonly<Record<string, readonly string[]>> = {
   a: ['href'], area: ['href'], link: ['href'], img: ['src', 'srcset'], source: ['src', 'srcset'], script: ['src'],
@@ -17,20 +21,24 @@ const ADDRESSES: Readonly<Record<string, readonly string[]>> = {
 export async function builtPages(built: string): Promise<readonly BuiltPage[]> {
   const files = await builtFiles(built);
   return Promise.all(
-    files.filter((file) => file.endsWith('.html')).map(async (file) => {
-      const to: string[] = [];
-      const anchors = new Set<string>();
-      walk(parse(await readFile(join(built, file), 'utf8')), (tag, attributes) => {
-        for (const [name, value] of attributes) {
-          if (name === 'id') anchors.add(value);
-          if (name === 'content' && attributes.some(([other, how]) => other === 'http-equiv' && how === 'refresh'))
-            to.push(value.replace(/^.*url=/i, ''));
-          if (ADDRESSES[tag]?.includes(name) === true)
-            to.push(...(name === 'srcset' ? value.split(',').map((one) => one.trim().split(/\s+/)[0] ?? '') : [value]));
-        }
-      });
-      return { path: file.replace(/index\.html$/, ''), to, anchors };
-    }),
+    files
+      .filter((file) => file.endsWith('.html'))
+      .map(async (file) => {
+        const to: string[] = [];
+        const anchors = new Set<string>();
+        walk(parse(await readFile(join(built, file), 'utf8')), (tag, attributes) => {
+          for (const [name, value] of attributes) {
+            if (name === 'id') anchors.add(value);
+            if (name === 'content' && attributes.some(([other, how]) => other === 'http-equiv' && how === 'refresh'))
+              to.push(value.replace(/^.*url=/i, ''));
+            if (ADDRESSES[tag]?.includes(name) === true)
+              to.push(
+                ...(name === 'srcset' ? value.split(',').map((one) => one.trim().split(/\s+/)[0] ?? '') : [value]),
+              );
+          }
+        });
+        return { path: file.replace(/index\.html$/, ''), to, anchors };
+      }),
   );
 }
 
@@ -43,7 +51,11 @@ export async function builtFiles(built: string): Promise<readonly string[]> {
 }
 
 function walk(node: Node, visit: (tag: string, attributes: readonly (readonly [string, string])[]) => void): void {
-  if ('tagName' in node) visit(node.tagName, node.attrs.map(({ name, value }) => [name, value] as const));
+  if ('tagName' in node)
+    visit(
+      node.tagName,
+      node.attrs.map(({ name, value }) => [name, value] as const),
+    );
   if ('childNodes' in node) for (const child of node.childNodes) walk(child, visit);
   if ('content' in node) walk(node.content, visit);
 }
@@ -64,7 +76,10 @@ export async function brokenLinks(built: string, base: string, origin: string): 
       const inside = path.slice(base.length);
       const file = inside === '' || inside.endsWith('/') ? `${inside}index.html` : inside;
       if (!files.has(file)) broken.push(`${page.path} → ${to}`);
-      else if (url.hash !== '' && !anchors.get(file.replace(/index\.html$/, ''))?.has(decodeURIComponent(url.hash.slice(1))))
+      else if (
+        url.hash !== '' &&
+        !anchors.get(file.replace(/index\.html$/, ''))?.has(decodeURIComponent(url.hash.slice(1)))
+      )
         broken.push(`${page.path} → ${to} (no such anchor)`);
     }
   }

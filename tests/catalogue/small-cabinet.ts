@@ -22,7 +22,10 @@ export function changed(folder: CabinetFolder, change: Change): CabinetFolder {
     else if (to === null) files.delete(file);
     else files.set(file, to);
   }
-  return { ...folder, files: [...files].map(([file, text]) => ({ file, text })).sort((a, b) => (a.file < b.file ? -1 : 1)) };
+  return {
+    ...folder,
+    files: [...files].map(([file, text]) => ({ file, text })).sort((a, b) => (a.file < b.file ? -1 : 1)),
+  };
 }
 
 export function problemsOf(folder: CabinetFolder): readonly Problem[] {

@@ -18,7 +18,9 @@ export const checkDates: Rule = (records, place) => {
     if (named.length === 0 || named.some((one) => ruled(one, made))) return [];
     return named
       .slice(0, 1)
-      .map((one) => problem('date-outside-reign', place(file, ['date']), date.text, one.fields.name, reignsInWords(one)));
+      .map((one) =>
+        problem('date-outside-reign', place(file, ['date']), date.text, one.fields.name, reignsInWords(one)),
+      );
   });
 };
 

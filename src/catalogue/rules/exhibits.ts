@@ -5,7 +5,7 @@ import { problem } from '../problem.ts';
 /** An exhibit shows pieces that are published, each once, and cites works that have a file. */
 export const checkExhibits: Rule = (records, place) => {
   const pieces = new Map(records.pieces.map((piece) => [piece.id, piece]));
-  const works = records.works.map(({ id }) => id);
+  const { works } = records.named;
   return records.exhibits.flatMap(({ file, fields }): readonly Problem[] => {
     const shown = new Set<string>();
     const found: Problem[] = [];
@@ -14,8 +14,10 @@ export const checkExhibits: Rule = (records, place) => {
         group.pieces.forEach((entry, p) => {
           const spot = place(file, ['cases', c, 'groups', g, 'pieces', p]);
           const piece = pieces.get(entry.piece);
-          if (piece === undefined) found.push(problem('exhibit-piece-unknown', spot, entry.piece, [...pieces.keys()]));
-          else if (piece.fields.publish !== 'yes') found.push(problem('exhibit-piece-unpublished', spot, entry.piece));
+          if (!records.named.pieces.includes(entry.piece))
+            found.push(problem('exhibit-piece-unknown', spot, entry.piece, records.named.pieces));
+          if (piece === undefined) return;
+          if (piece.fields.publish !== 'yes') found.push(problem('exhibit-piece-unpublished', spot, entry.piece));
           else if (!['kept', 'lent'].includes(piece.fields.status))
             found.push(problem('exhibit-piece-gone', spot, entry.piece, piece.fields.status));
           if (shown.has(entry.piece)) found.push(problem('exhibit-piece-twice', spot, entry.piece));

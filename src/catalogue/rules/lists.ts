@@ -5,14 +5,15 @@ import { problem } from '../problem.ts';
 
 /** Reigns and standards run forwards, and co-rulers have files. */
 export const checkLists: Rule = (records, place) => {
-  const rulers = records.rulers.map(({ id }) => id);
+  const { rulers, works } = records.named;
   const reigns = records.rulers.flatMap(({ file, fields }) =>
     fields.reigns.flatMap((reign, index): readonly Problem[] => {
       const found: Problem[] = [];
       if (yearsOf(reign.from).low > yearsOf(reign.to).high)
         found.push(problem('range-reversed', place(file, ['reigns', index, 'to']), reign.from.text, reign.to.text));
       for (const id of reign.with ?? [])
-        if (!rulers.includes(id)) found.push(problem('name-unknown', place(file, ['reigns', index, 'with']), id, 'rulers', rulers));
+        if (!rulers.includes(id))
+          found.push(problem('name-unknown', place(file, ['reigns', index, 'with']), id, 'rulers', rulers));
       return found;
     }),
   );
@@ -24,7 +25,6 @@ export const checkLists: Rule = (records, place) => {
     ),
   );
   const sources = records.sets.flatMap(({ file, fields }) => {
-    const works = records.works.map(({ id }) => id);
     return fields.source.flatMap(({ work }, index) =>
       works.includes(work) ? [] : [problem('work-unknown', place(file, ['source', index, 'work']), work, works)],
     );

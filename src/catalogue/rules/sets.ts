@@ -8,23 +8,31 @@ import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
 /** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */
 export const checkSets: Rule = (records, place) => {
   const lists = setListsOf(records);
+  // A list file that could not be read is told of itself; its absence is no fault of a rule.
+  const isWhole =
+    records.rulers.length === records.named.rulers.length && records.mints.length === records.named.mints.length;
   return records.sets.flatMap((set): readonly Problem[] => {
     const { file, fields } = set;
     const wheres = [
       { path: ['where'], where: fields.where },
-      ...(fields.places ?? []).map((one, index) => ({ path: ['places', index, 'where'], where: 'where' in one ? one.where : undefined })),
+      ...(fields.places ?? []).map((one, index) => ({
+        path: ['places', index, 'where'],
+        where: 'where' in one ? one.where : undefined,
+      })),
     ];
     const unknown = wheres.flatMap(({ path, where }) => [
-      ...nameOf('ruler', where?.ruler, records.rulers, (field) => place(file, [...path, field])),
-      ...nameOf('struck-for', where?.['struck-for'], records.rulers, (field) => place(file, [...path, field])),
-      ...nameOf('mint', where?.mint, records.mints, (field) => place(file, [...path, field])),
-      ...nameOf('denomination', where?.denomination, records.denominations, (field) => place(file, [...path, field])),
+      ...nameOf('ruler', where?.ruler, records, (field) => place(file, [...path, field])),
+      ...nameOf('struck-for', where?.['struck-for'], records, (field) => place(file, [...path, field])),
+      ...nameOf('mint', where?.mint, records, (field) => place(file, [...path, field])),
+      ...nameOf('denomination', where?.denomination, records, (field) => place(file, [...path, field])),
     ]);
     const places = placesOf(setRuleOf(set), lists);
     const aim = aimOf(fields);
     return [
       ...unknown,
-      ...(places.ok || unknown.length > 0 ? [] : [problem('set-rule', place(file, ['places']), places.problem)]),
+      ...(places.ok || unknown.length > 0 || !isWhole
+        ? []
+        : [problem('set-rule', place(file, ['places']), places.problem)]),
       ...(aim === null || aim.ok ? [] : [problem('aim-unreadable', place(file, ['aim']), aim.problem)]),
     ];
   });

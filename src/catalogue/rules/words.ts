@@ -20,8 +20,9 @@ export const checkGrades: Rule = (records, place) =>
 
 /** A reference begins with the key of a work that has a file. */
 export const checkReferences: Rule = (records, place) => {
-  const works = records.works.map(({ id, fields }) => ({ id, names: fields.short === undefined ? [] : [fields.short] }));
-  const keys = works.map(({ id }) => id);
+  const keys = records.named.works;
+  const shorts = new Map(records.works.map(({ id, fields }) => [id, fields.short]));
+  const works = keys.map((id) => ({ id, names: [shorts.get(id)].filter((short) => short !== undefined) }));
   return records.pieces.flatMap(({ file, fields }) =>
     (fields.references ?? []).flatMap((text, index) => {
       const outcome = parseReference(text, works);

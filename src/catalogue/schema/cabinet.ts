@@ -20,7 +20,10 @@ export const cabinetSchema = z.strictObject({
   demo: z.enum(['yes', 'no']).default('no'),
   units: z.enum(['metric', 'grains']).default('metric'),
   /** The money the ledger is kept in: GBP. */
-  currency: z.string().regex(/^[A-Z]{3}$/, 'A currency is three capitals, like GBP.').default('GBP'),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/, 'A currency is three capitals, like GBP.')
+    .default('GBP'),
   /** Your own metal prices, a troy ounce, each with its day and source. */
   'metal-prices': z
     .array(

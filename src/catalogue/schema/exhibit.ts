@@ -5,7 +5,10 @@ import { field, id, words } from './fields.ts';
 /** Inside measures of a case: `831.85 x 527.05 x 69.85 mm` (width, height, depth). */
 const inside = z
   .string()
-  .regex(/^\d+(\.\d+)?\s*[x×]\s*\d+(\.\d+)?(\s*[x×]\s*\d+(\.\d+)?)?\s*mm$/, 'A case is width x height x depth inside: 300 x 200 x 40 mm.')
+  .regex(
+    /^\d+(\.\d+)?\s*[x×]\s*\d+(\.\d+)?(\s*[x×]\s*\d+(\.\d+)?)?\s*mm$/,
+    'A case is width x height x depth inside: 300 x 200 x 40 mm.',
+  )
   .transform((text) => {
     const [width = 0, height = 0, depth] = text.replace(/mm$/, '').split(/[x×]/).map(Number);
     return depth === undefined ? { width, height } : { width, height, depth };

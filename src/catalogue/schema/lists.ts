@@ -13,7 +13,10 @@ const identifiers = z.record(z.string(), words).optional();
 /** A place on the earth in degrees, north and east positive: `53.958, -1.080`. */
 const coordinates = z
   .string()
-  .regex(/^-?\d{1,2}(\.\d+)?,\s*-?\d{1,3}(\.\d+)?$/, 'Coordinates are degrees north, then degrees east: 53.958, -1.080.')
+  .regex(
+    /^-?\d{1,2}(\.\d+)?,\s*-?\d{1,3}(\.\d+)?$/,
+    'Coordinates are degrees north, then degrees east: 53.958, -1.080.',
+  )
   .transform((text) => {
     const [north = 0, east = 0] = text.split(',').map(Number);
     return { north, east };
@@ -52,7 +55,9 @@ export const rulerSchema = z.strictObject({
 export const mintSchema = z.strictObject({
   name: words,
   /** Its names through time. */
-  names: z.array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: words.optional() })).default([]),
+  names: z
+    .array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: words.optional() }))
+    .default([]),
   /** When it struck coins, as far as that is known: `[{ from: 1279, to: 1281 }]`. */
   struck: z.array(z.strictObject({ from: date, to: date, note: words.optional() })).optional(),
   /** The region it stands in. */

@@ -117,7 +117,13 @@ export function pieceSchema(reigns: readonly Reign[]) {
         'host-ruler': id.optional(),
         /** Each thing done to it. */
         done: z.array(
-          z.strictObject({ what: words, on: words.optional(), date: date.optional(), by: words.optional(), for: words.optional() }),
+          z.strictObject({
+            what: words,
+            on: words.optional(),
+            date: date.optional(),
+            by: words.optional(),
+            for: words.optional(),
+          }),
         ),
       })
       .optional(),
@@ -145,7 +151,12 @@ export function pieceSchema(reigns: readonly Reign[]) {
       .optional(),
     /** Where it was found, as coarse as you are willing to publish. */
     found: z
-      .strictObject({ area: words.optional(), how: words.optional(), when: date.optional(), recorded: words.optional() })
+      .strictObject({
+        area: words.optional(),
+        how: words.optional(),
+        when: date.optional(),
+        recorded: words.optional(),
+      })
       .optional(),
     /** The dies, by your own or a book's letters. */
     dies: z.strictObject({ obverse: words.optional(), reverse: words.optional() }).optional(),
@@ -156,7 +167,11 @@ export function pieceSchema(reigns: readonly Reign[]) {
     /** Old ids of this piece, which stay alive as redirects. */
     formerly: oneOrMore(id).optional(),
     /** The keeper's preference between equals in a set: 1 before 2. */
-    prefer: z.string().regex(/^[1-9]\d*$/, 'This wants a whole number from 1.').transform(Number).optional(),
+    prefer: z
+      .string()
+      .regex(/^[1-9]\d*$/, 'This wants a whole number from 1.')
+      .transform(Number)
+      .optional(),
   });
 }
 

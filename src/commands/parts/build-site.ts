@@ -33,9 +33,14 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
   if (refusal !== null) return refuse(refusal);
 
   const { records, problems } = await checkCabinet(cabinet.at);
-  const pictureProblems = problems.some(({ kind }) => kind === 'cabinet-missing') ? [] : await checkPictures(records.pieces, cabinet.at);
+  const pictureProblems = problems.some(({ kind }) => kind === 'cabinet-missing')
+    ? []
+    : await checkPictures(records.pieces, cabinet.at);
   const all = [...problems, ...pictureProblems];
-  if (all.length > 0) return refuse(`${inFull(all, cabinet.shown)}\n\nNothing was built: mend the ${counted(all.length, 'problem')} above first.`);
+  if (all.length > 0)
+    return refuse(
+      `${inFull(all, cabinet.shown)}\n\nNothing was built: mend the ${counted(all.length, 'problem')} above first.`,
+    );
 
   const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
   if (!where.ok) return where;
@@ -58,7 +63,9 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
 
   const found = await inspectBuilt(into, records, cabinet.at);
   if (found.length > 0)
-    return refuse(`${inFull(found, relative(process.cwd(), into) || '.')}\n\nDo not publish this folder: ${counted(found.length, 'leak')} above.`);
+    return refuse(
+      `${inFull(found, relative(process.cwd(), into) || '.')}\n\nDo not publish this folder: ${counted(found.length, 'leak')} above.`,
+    );
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   return good({
     out: into,

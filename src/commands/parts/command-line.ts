@@ -17,7 +17,9 @@ export function readWords<T extends Flags>(help: string, flags: T) {
     try {
       return parse();
     } catch (error) {
-      return endWith(`${error instanceof Error ? error.message.split('. ')[0] : String(error)}. Write --help to see what this command takes.`);
+      return endWith(
+        `${error instanceof Error ? error.message.split('. ')[0] : String(error)}. Write --help to see what this command takes.`,
+      );
     }
   };
   const parse = () =>

@@ -6,6 +6,8 @@ export function progressLine(name: string): (done: number, all: number) => void 
     if (!process.stdout.isTTY || all === 0) return;
     const width = 24;
     const full = Math.round((done / all) * width);
-    process.stdout.write(`\r${name} ${'█'.repeat(full)}${'░'.repeat(width - full)} ${done} of ${all}${done === all ? '\n' : ''}`);
+    process.stdout.write(
+      `\r${name} ${'█'.repeat(full)}${'░'.repeat(width - full)} ${done} of ${all}${done === all ? '\n' : ''}`,
+    );
   };
 }
