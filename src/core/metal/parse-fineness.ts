@@ -12,7 +12,7 @@ const ASK = 'Write it like 925/1000, 0.925, 92.5 %, 22 ct or 11 oz 2 dwt.';
 const RANGE = /^(.+?) ?(?:-| to | or ) ?(.+)$/i;
 const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
 const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
-const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,2})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
+const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
 const DECIMAL = /^(0?[.,]\d{1,9}|1[.,]0{1,9})$/;
 const LONGEST = 60;
 
@@ -46,7 +46,7 @@ function readSlash(words: string): Outcome<Interval> | null {
   if (first === undefined) return null;
   const [a, b] = [Number(first.replace(',', '.')), Number(second.replace(',', '.'))];
   if (a <= 1 && b <= 1 && /[.,]/.test(words)) return ordered(a, b, words);
-  if (b > 0 && FINENESS_DENOMINATORS.has(b)) return good({ low: a / b, high: a / b });
+  if (FINENESS_DENOMINATORS.has(b) || b > 1000) return good({ low: a / b, high: a / b });
   if (a >= 100 && a < b && b < 1000) {
     return refuse(`${quoted(words)} may be a range or a fraction. Write ${a / 1000}/${b / 1000} for the range.`);
   }

@@ -58,7 +58,7 @@ function changeFrom(before: Measured, after: Measured): NonNullable<SeriesRow['c
       : null,
     said(diameter, 'smaller across', 'larger across'),
     said(thickness, 'thinner', 'thicker'),
-    said(fineness, 'alloyed', 'finer'),
+    said(fineness, 'baser', 'finer'),
   ].filter((part) => part !== null);
   const held =
     fineMetal === null

@@ -27,7 +27,7 @@ export const GRAVITY_CANNOT_TELL: readonly string[] = [
 ];
 
 const ALWAYS = [
-  'Water is taken as 1 g/cm³ and the lift of the air is left out; at 20 °C together they change the third figure at most.',
+  'Water is taken as 1 g/cm³ and the lift of the air is left out; at 20 °C that makes the figure 3 parts in 1000 too high.',
   'The volumes of the two metals are taken to add up, which they do nearly and not exactly.',
 ];
 

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { fineMetal } from '../../../src/core/metal/fine-metal.ts';
+import { metalValue } from '../../../src/core/metal/metal-value.ts';
+import { cheapening } from '../../../src/core/metal/series.ts';
+import { againstStandard, standardOf } from '../../../src/core/metal/standards.ts';
+import type { Standard } from '../../../src/core/metal/standards.ts';
+import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';
+import { parseWeight } from '../../../src/core/measures/parse-weight.ts';
+import { pennyStandards } from '../../published/penny-standards.ts';
+
+const pennies: readonly Standard[] = pennyStandards.map(({ from, to, grains, fineness, source }) => {
+  const [weight, fine] = [parseWeight(grains), parseFineness(fineness)];
+  if (!weight.ok || !fine.ok) throw new Error(grains);
+  return standardOf({ weight: weight.value, fineness: fine.value, metal: 'silver', source }, { low: from, high: to });
+});
+
+const exactly = (value: number) => ({ low: value, high: value });
+
+describe('a piece against its standard', () => {
+  test('a penny of 1279–81 of 1.38 g is 95.8 per cent of 1.4400 g', () => {
+    const outcome = againstStandard({ grams: 1.38, plusMinus: null }, pennies, { low: 1280, high: 1281 });
+    expect(outcome).toMatchObject({ ok: true, value: { percent: { low: expect.closeTo(95.83, 1) as number } } });
+    expect(outcome.ok ? outcome.value.rows.length : 0).toBe(1);
+  });
+
+  test('a piece that may fall under two standards is held against both, the likelier first', () => {
+    const outcome = againstStandard({ grams: 1.2, plusMinus: 0.01 }, pennies, { low: 1344, high: 1347 });
+    if (!outcome.ok) throw new Error(outcome.problem);
+    const { rows, percent } = outcome.value;
+    expect(rows.map(({ standard }) => standard.years.low)).toEqual([1279, 1346]);
+    expect(rows[0]?.share).toBe(0.75);
+    expect(percent.low).toBeCloseTo((100 * 1.19) / 1.44, 1);
+    expect(percent.high).toBeCloseTo((100 * 1.21) / 1.296, 1);
+  });
+
+  test('a disputed standard gives an interval: 242 to 246 pence to the Tower pound before 1247', () => {
+    const disputed = standardOf(
+      { weight: { grams: 1.4224, plusMinus: null }, 'weight-to': { grams: 1.4459, plusMinus: null }, source: 'Allen' },
+      { low: 1180, high: 1247 },
+    );
+    const outcome = againstStandard({ grams: 1.4, plusMinus: null }, [disputed], { low: 1205, high: 1207 });
+    expect(outcome).toMatchObject({
+      ok: true,
+      value: { percent: { low: expect.closeTo(96.8, 1) as number, high: expect.closeTo(98.4, 1) as number } },
+    });
+  });
+
+  test('outside every standard there is nothing to say', () => {
+    expect(againstStandard({ grams: 1.4, plusMinus: null }, pennies, { low: 900, high: 950 }).ok).toBe(false);
+  });
+});
+
+describe('how the penny was cheapened', () => {
+  const rows = cheapening(pennies.toReversed());
+  const inYear = (year: number) => rows.find(({ standard }) => standard.years.low === year);
+
+  test('oldest first, and the first has nothing before it', () => {
+    expect(rows.map(({ standard }) => standard.years.low)).toEqual(pennyStandards.map(({ from }) => from));
+    expect(rows[0]?.change).toBeNull();
+  });
+
+  test.for([
+    [1346, ['lighter'], 'Lighter by 10 %'],
+    [1351, ['lighter'], 'Lighter by 10 %'],
+    [1412, ['lighter'], 'Lighter by 16.7 %'],
+    [1464, ['lighter'], 'Lighter by 20 %'],
+    [1545, ['lighter', 'alloyed'], 'baser by 64 %'],
+    [1560, ['lighter', 'finer'], 'more fine metal'],
+  ] as const)('in %i: %o (the pence to the pound: Allen; Craik)', ([year, ways, words]) => {
+    expect(inYear(year)?.change?.ways).toEqual(ways);
+    expect(inYear(year)?.change?.because).toContain(words);
+  });
+
+  test('without a diameter it does not say whether smaller or thinner', () => {
+    expect(inYear(1351)?.change?.because).toContain('for want of a diameter');
+  });
+});
+
+describe('which way, when diameters are known', () => {
+  const made = (low: number, grams: number, fineness: number, diameter: number): Standard => ({
+    years: { low, high: low },
+    grams: exactly(grams),
+    fineness: exactly(fineness),
+    diameter: exactly(diameter),
+    metal: 'silver',
+    source: 'made up',
+  });
+  const waysTo = (next: Standard) => cheapening([made(1, 1.4, 0.925, 19), next])[1]?.change?.ways;
+
+  test.for([
+    ['thinner', made(2, 1.2, 0.925, 19), ['lighter', 'thinner']],
+    ['smaller', made(2, 1.4 * (18 / 19) ** 2, 0.925, 18), ['lighter', 'smaller']],
+    ['alloyed; copper is lighter, so as heavy a piece is thicker', made(2, 1.4, 0.5, 19), ['thicker', 'alloyed']],
+    ['unchanged', made(2, 1.4, 0.925, 19), []],
+  ] as const)('%s', ([, next, ways]) => expect(waysTo(next)).toEqual(ways));
+
+  test('a disputed weight that overlaps is not called a change', () => {
+    const vague: Standard = { ...made(2, 1.4, 0.925, 19), grams: { low: 1.35, high: 1.45 } };
+    const change = cheapening([made(1, 1.4, 0.925, 19), vague])[1]?.change;
+    expect(change?.ways).toEqual([]);
+    expect(change?.because).toContain('erhaps lighter or heavier');
+  });
+});
+
+describe('metal value', () => {
+  const fine = fineMetal({ grams: 31.1034768, plusMinus: null }, exactly(0.925));
+  const price = { minorPerTroyOunce: 2410, currency: 'GBP', date: '2026-01-05', source: 'the morning paper' };
+  const piece = { fine, price, plated: false, mounted: false, altered: false };
+
+  test('an ounce of sterling at 24.10 is 22.29 and a fraction: whole pence either side, dated and sourced', () => {
+    expect(metalValue(piece)).toEqual({
+      ok: true,
+      value: {
+        low: 2229,
+        high: 2230,
+        currency: 'GBP',
+        date: '2026-01-05',
+        source: 'the morning paper',
+        caution: expect.stringContaining('Not an offer, not an appraisal') as string,
+      },
+    });
+  });
+
+  test.for([
+    ['plated', { ...piece, plated: true }],
+    ['mounted', { ...piece, mounted: true }],
+    ['altered', { ...piece, altered: true }],
+    ['weight or the fineness is not known', { ...piece, fine: null }],
+    ['no price', { ...piece, price: null }],
+    ['no date or no source', { ...piece, price: { ...price, source: '' } }],
+    ['price is nothing', { ...piece, price: { ...price, minorPerTroyOunce: 0 } }],
+  ] as const)('refused: %s', ([because, meltable]) => {
+    const outcome = metalValue(meltable);
+    expect(outcome.ok ? '' : outcome.problem).toContain(because);
+  });
+});
