@@ -61,7 +61,7 @@ export function worth(piece: SetPiece, fit: Fit): Weight {
 }
 
 /** Which of its seats a piece takes in a place: it has one, one for each joint ruler, or one in every place. */
-function seatOf(place: SetPlace, at: number, piece: SetPiece, rule: SetRule): string {
+export function seatOf(place: SetPlace, at: number, piece: SetPiece, rule: SetRule): string {
   const accept = { ...ACCEPT, ...rule.accept };
   if (accept['one-piece'] === 'any-places') return String(at);
   if (rule['one-per'] !== 'ruler' || accept['joint-reign'] === 'one') return '';
