@@ -12,6 +12,9 @@ type Leaning = 'near' | 'low' | 'plain' | 'good';
 
 const TO = / (?:to|bis|à|a|tot) |-(?=[^-])|–/i;
 
+/** `BC+` and `fast st` are words of their own, and take no second qualifier. */
+const LEANS_ALREADY = /[-+?]$|^fast /;
+
 /** Reads `VF`, `about VF`, `GVF`, `VF+`, `VF/F` (faces), `VF-EF` (between) on one scale; null when it is not at home there. */
 export function readWords(text: string, scale: ScaleId): WordedGrade | null {
   const found = readFaces(text.trim(), SCALES[scale]);
@@ -85,7 +88,7 @@ function found(leaning: Leaning, name: string, scale: Scale): Found | null {
     .replace(/[. ]/g, '')
     .replace(/^-|(?<=[a-z])-(?=[a-z])/g, (hyphen, at: number) => (at === 0 ? hyphen : ''));
   const row = scale.words.find(({ names }) => key !== '' && names.some((each) => each.toLowerCase() === key));
-  if (row === undefined) return null;
+  if (row === undefined || (leaning !== 'plain' && LEANS_ALREADY.test(row.word))) return null;
   const mappings = row.mappings.map(([source, low, high]) => ({
     source,
     ...lean(leaning, { low, high }, row, source, scale),
@@ -94,23 +97,26 @@ function found(leaning: Leaning, name: string, scale: Scale): Found | null {
 }
 
 /**
- * Where a qualified word stands in one table: good reaches from its upper half to the next word of that table, near from
- * the upper half of the word before; one step down where that table has no word before.
+ * Where a qualified word stands in one table: good reaches from its upper half up to the next word, near from the upper
+ * half of the word before up to its own low end. Where the table lacks the neighbour, good ends with the word, and near
+ * begins one step below it.
  */
 function lean(leaning: Leaning, own: Interval, row: ScaleWord, source: SourceId, scale: Scale): Interval {
   if (leaning === 'plain') return own;
   if (leaning === 'low') return lowerHalf(own);
-  const others = scale.words
-    .filter((other) => other !== row && other.proof !== true)
-    .flatMap(({ mappings }) => mappings)
-    .filter(([table]) => table === source)
-    .map(([, low, high]) => ({ low, high }));
   if (leaning === 'good') {
-    const next = Math.min(HIGHEST + 1, ...others.map(({ low }) => low).filter((low) => low > own.high));
-    return { low: upperHalf(own).low, high: next > HIGHEST ? own.high : Math.max(own.high, stepBelow(next)) };
+    const next = neighbour(row, 1, source, scale);
+    const reach = next === null || next.low <= own.high ? own.high : stepBelow(next.low);
+    return { low: upperHalf(own).low, high: Math.max(own.high, reach) };
   }
-  const under = others.filter(({ high }) => high < own.low).toSorted((a, b) => b.high - a.high)[0];
-  return { low: under === undefined ? stepBelow(own.low) : upperHalf(under).low, high: own.low };
+  const before = neighbour(row, -1, source, scale);
+  return { low: before === null || before.high >= own.low ? stepBelow(own.low) : upperHalf(before).low, high: own.low };
+}
+
+function neighbour(row: ScaleWord, away: 1 | -1, source: SourceId, scale: Scale): Interval | null {
+  const beside = scale.words[scale.words.indexOf(row) + away];
+  const mapping = beside?.mappings.find(([table]) => table === source);
+  return mapping === undefined || beside?.proof === true ? null : { low: mapping[1], high: mapping[2] };
 }
 
 function printed(leaning: Leaning, row: ScaleWord, scale: Scale): string {

@@ -31,8 +31,8 @@ describe('lengths agree with the law', () => {
 describe('lengths', () => {
   test('a precision becomes two ends', () => {
     expect(valueOf(parseLength('18.6 mm ± 0.1'))).toMatchObject({
-      low: expect.closeTo(18.5, 9),
-      high: expect.closeTo(18.7, 9),
+      low: expect.closeTo(18.5, 9) as number,
+      high: expect.closeTo(18.7, 9) as number,
     });
   });
 

@@ -47,8 +47,8 @@ describe('a weight says how near it is', () => {
 
   test('the ends of a range are kept', () => {
     expect(weightSpan(weightOf('1.42/1.45 g'))).toEqual({
-      low: expect.closeTo(1.42, 9),
-      high: expect.closeTo(1.45, 9),
+      low: expect.closeTo(1.42, 9) as number,
+      high: expect.closeTo(1.45, 9) as number,
     });
   });
 });
@@ -102,7 +102,7 @@ describe('there and back', () => {
         const again = weightOf(formatWeight(weight));
         expect({ ...again, text }).toEqual({
           ...weight,
-          plusMinus: weight.plusMinus === null ? null : expect.closeTo(weight.plusMinus, 9),
+          plusMinus: weight.plusMinus === null ? null : (expect.closeTo(weight.plusMinus, 9) as number),
         });
       }),
     );
