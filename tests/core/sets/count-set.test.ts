@@ -1,0 +1,161 @@
+import { describe, expect, test } from 'vitest';
+import { countSet } from '../../../src/core/sets/count-set.ts';
+import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
+import type { SetRule } from '../../../src/core/sets/set-rule.ts';
+import type { SetState } from '../../../src/core/sets/set-state.ts';
+import { graded, LISTS, penny, rule } from './pieces.ts';
+
+function count(of: Partial<SetRule>, pieces: readonly SetPiece[]): SetState {
+  const state = countSet(rule(of), pieces, LISTS);
+  if (!state.ok) throw new Error(state.problem);
+  return state.value;
+}
+
+test('a small set, with every state, as written out by hand', () => {
+  const state = count(
+    {
+      id: 'recoinage',
+      title: 'Recoinage',
+      where: { denomination: ['penny'] },
+      places: [{ is: 'london' }, { is: 'york' }, { is: 'bristol' }, { is: 'exeter' }, { is: 'reading', excused: 'struck nothing before 1338' }],
+      aim: { low: 50, high: 58 },
+    },
+    [
+      penny('london-fine', { mint: 'london', acquired: 2010, ...graded(40, 45) }),
+      penny('london-worn', { mint: 'london', acquired: 2001, ...graded(12, 15) }),
+      penny('york-perhaps', { mint: 'york', sure: { mint: 'probable' }, acquired: 2004 }),
+      penny('bristol-bent', { mint: 'bristol', details: true, ...graded(30) }),
+      penny('york-sold', { mint: 'york', status: 'sold', acquired: 1999 }),
+      penny('halfpenny', { mint: 'exeter', denomination: 'halfpenny' }),
+    ],
+  );
+  expect(state).toEqual({
+    id: 'recoinage',
+    title: 'Recoinage',
+    of: 4,
+    filled: { low: 1, high: 2 },
+    excused: 1,
+    places: [
+      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Before london-worn: its grade is the higher, or the other has none.' },
+      { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'Its mint is only probable. The only piece that fits.' },
+      { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'It has a problem, so it stands in only until a sound piece comes. The only piece that fits.' },
+      { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
+      { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
+    ],
+    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: its grade is the higher, or the other has none.' }],
+    upgrades: [
+      { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'Its grade, 40–45, is above that of london-worn, 12–15.' },
+    ],
+    leftOut: [{ piece: 'york-sold', because: 'It is sold; only pieces kept or lent count.' }],
+    wanted: [
+      { place: 'exeter', label: 'Exeter', why: 'empty', because: 'Nothing in the cabinet fits.' },
+      { place: 'bristol', label: 'Bristol', why: 'filler', because: 'A problem piece stands in.' },
+      { place: 'york', label: 'York', why: 'possible', because: 'Its mint is only probable. The only piece that fits.' },
+      { place: 'london', label: 'London', why: 'below the aim', because: 'The piece that stands here is below the grade aimed at.' },
+    ],
+    history: [
+      { year: 2001, filled: { low: 1, high: 1 } },
+      { year: 2004, filled: { low: 1, high: 2 } },
+    ],
+  });
+}); // prettier-ignore
+
+describe('joint reigns, rulers who return and rulers struck for', () => {
+  const joint = penny('shilling', { rulers: ['philip-of-spain', 'mary-i'], interval: { low: 1554, high: 1555 } });
+  const places = [{ is: 'mary-i' }, { is: 'philip-of-spain' }];
+  test('a piece of a joint reign fills the place of one of them', () => {
+    expect(count({ 'one-per': 'ruler', places }, [joint]).filled).toEqual({ low: 1, high: 1 });
+  });
+  test('or of both, where the rule says so', () => {
+    const state = count({ 'one-per': 'ruler', places, accept: { 'joint-reign': 'both' } }, [joint]);
+    expect(state.places.map(({ piece }) => piece)).toEqual(['shilling', 'shilling']);
+    expect(state.history).toEqual([{ year: null, filled: { low: 2, high: 2 } }]);
+  });
+  test('even so it fills one ruler’s place once only', () => {
+    const twice = [{ is: 'mary-i' }, { is: 'mary-again', where: { ruler: ['mary-i'] } }];
+    expect(count({ 'one-per': 'ruler', places: twice, accept: { 'joint-reign': 'both' } }, [joint]).filled.low).toBe(1);
+  });
+  test('a ruler who returned has one place, for a piece of either reign', () => {
+    const of = { 'one-per': 'ruler', where: { ruler: ['edward-iv'] } } as const;
+    for (const year of [1465, 1475]) {
+      expect(count(of, [penny('groat', { rulers: ['edward-iv'], interval: { low: year, high: year } })])).toMatchObject(
+        { of: 1, filled: { low: 1 } },
+      );
+    }
+  });
+  test('a posthumous piece counts for the name on it, or for whom it was struck', () => {
+    const posthumous = penny('penny', { rulers: ['edward-i'], struckFor: ['edward-iv'] });
+    const both = [{ is: 'edward-i' }, { is: 'edward-iv' }];
+    const stands = (by: 'ruler' | 'struck-for') =>
+      count({ 'one-per': 'ruler', count: by, places: both }, [posthumous]).places.map(({ piece }) => piece);
+    expect(stands('ruler')).toEqual(['penny', undefined]);
+    expect(stands('struck-for')).toEqual([undefined, 'penny']);
+  });
+});
+
+test('a piece fills any number of places where the rule lets it', () => {
+  const places = [
+    { is: 'early', where: { date: { low: 1279, high: 1290 } } },
+    { is: 'silver', where: { metal: ['silver'] } },
+  ];
+  const pieces = [penny('both', { metal: 'silver' })];
+  expect(count({ 'one-per': 'listed', places }, pieces).filled.low).toBe(1);
+  expect(count({ 'one-per': 'listed', places, accept: { 'one-piece': 'any-places' } }, pieces).filled.low).toBe(2);
+});
+
+describe('between equals', () => {
+  const london = { places: [{ is: 'london' }] };
+  test('the keeper’s preference decides, and never against a grade', () => {
+    const pieces = [
+      penny('a', { mint: 'london', ...graded(20) }),
+      penny('b', { mint: 'london', prefer: 1, ...graded(20) }),
+      penny('c', { mint: 'london', prefer: 2, ...graded(20) }),
+    ];
+    expect(count(london, pieces).places[0]).toMatchObject({ piece: 'b', others: ['c', 'a'] });
+    expect(count(london, [...pieces, penny('d', { mint: 'london', ...graded(25) })]).places[0]?.piece).toBe('d');
+  });
+  test('and then the id', () => {
+    expect(count(london, [penny('b', { mint: 'london' }), penny('a', { mint: 'london' })]).places[0]).toMatchObject({
+      piece: 'a',
+      because: 'Before b: nothing tells them apart, so the first by id.',
+    });
+  });
+});
+
+describe('upgrades', () => {
+  const london = { places: [{ is: 'london' }] };
+  const of = (...pieces: readonly SetPiece[]) =>
+    count(london, pieces).upgrades.map(({ from, to, certain, made }) => [from, to, certain, made]);
+  const at = (id: string, facts: Partial<SetPiece>) => penny(id, { mint: 'london', ...facts });
+  test('are certain only when the lowest of one is above the highest of the other', () => {
+    expect(of(at('vf', graded(20, 35)), at('ef', graded(40, 45)))).toEqual([['vf', 'ef', true, true]]);
+    expect(of(at('vf', graded(20, 40)), at('ef', graded(40, 45)))).toEqual([['vf', 'ef', false, true]]);
+  });
+  test('are none between equals, nor where one is not graded', () => {
+    expect(of(at('a', graded(20, 30)), at('b', graded(20, 30)))).toEqual([]);
+    expect(of(at('a', graded(20, 30)), at('b', {}))).toEqual([]);
+  });
+  test('are possible where a spare may be better than what stands there', () => {
+    expect(of(at('narrow', graded(30, 35)), at('wide', graded(20, 50)))).toEqual([['narrow', 'wide', false, false]]);
+    expect(of(at('sure', graded(30)), at('perhaps', { sure: { mint: 'possible' }, ...graded(60) }))).toEqual([
+      ['sure', 'perhaps', false, false],
+    ]);
+  });
+  test('never put a problem piece above a sound one', () => {
+    const accept = { details: 'yes' } as const;
+    const pieces = [at('sound', graded(20)), at('cleaned', { details: true, ...graded(60) })];
+    expect(count({ ...london, accept }, pieces).upgrades).toMatchObject([
+      { from: 'sound', to: 'cleaned', certain: false },
+    ]);
+  });
+  test('are certain where a sound piece has come for a filler', () => {
+    expect(of(at('bent', { details: true, ...graded(40) }), at('sound', graded(12)))).toEqual([
+      ['bent', 'sound', true, true],
+    ]);
+  });
+  test('are none where the lesser piece came later: that is a duplicate', () => {
+    expect(of(at('good', { acquired: 1990, ...graded(40) }), at('later', { acquired: 2000, ...graded(10) }))).toEqual(
+      [],
+    );
+  });
+});

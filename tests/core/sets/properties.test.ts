@@ -1,0 +1,156 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { countSet } from '../../../src/core/sets/count-set.ts';
+import { fits } from '../../../src/core/sets/fits.ts';
+import { placesOf } from '../../../src/core/sets/places.ts';
+import type { SetPlace } from '../../../src/core/sets/set-place.ts';
+import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
+import type { SetRule } from '../../../src/core/sets/set-rule.ts';
+import type { SetState } from '../../../src/core/sets/set-state.ts';
+import { LISTS, penny, rule } from './pieces.ts';
+
+const MINTS = ['london', 'york', 'bristol'];
+const anyYears = fc
+  .tuple(fc.integer({ min: 1278, max: 1284 }), fc.nat(3))
+  .map(([low, more]) => ({ low, high: low + more }));
+const anyGrade = fc.option(
+  fc.tuple(fc.integer({ min: 1, max: 70 }), fc.nat(10)).map(([low, more]) => ({ low, high: Math.min(70, low + more) })),
+);
+const anyFacts = fc.record({
+  mint: fc.constantFrom(...MINTS),
+  interval: anyYears,
+  status: fc.constantFrom('kept', 'kept', 'kept', 'lent', 'sold'),
+  kind: fc.constantFrom('coin', 'coin', 'coin', 'replica'),
+  details: fc.constantFrom(false, false, true),
+  grade: anyGrade,
+  sure: fc.constantFrom({}, {}, { mint: 'probable' as const }),
+  acquired: fc.option(fc.integer({ min: 2000, max: 2004 })),
+});
+const anyPieces = fc
+  .array(anyFacts, { maxLength: 6 })
+  .map((all) => all.map((facts, at) => penny(`p${String(at)}`, facts)));
+const anyPlaces = fc
+  .array(fc.record({ mint: fc.option(fc.subarray(MINTS, { minLength: 1 }), { nil: undefined }), date: anyYears }), {
+    minLength: 1,
+    maxLength: 4,
+  })
+  .map((all) => all.map((where, at) => ({ is: `place-${String(at)}`, where })));
+const anyRule = fc
+  .record({
+    places: anyPlaces,
+    details: fc.constantFrom('filler' as const, 'yes' as const),
+    uncertain: fc.constantFrom('count-as-possible' as const, 'no' as const),
+  })
+  .map(({ places, ...accept }) => rule({ 'one-per': 'listed', places, accept }));
+
+function counted(of: SetRule, pieces: readonly SetPiece[]): SetState {
+  const state = countSet(of, pieces, LISTS);
+  if (!state.ok) throw new Error(state.problem);
+  return state.value;
+}
+
+type Score = readonly number[];
+
+/** What one piece brings to one place: certain, possible, filler, filler for certain, sound, lowest and highest grade. */
+function scoreOf(piece: SetPiece, place: SetPlace, of: SetRule): Score | null {
+  const { level, sure } = fits(piece, place, of, LISTS);
+  if (level === 'no') return null;
+  const one = (is: boolean): number => (is ? 1 : 0);
+  const filler = level === 'filler';
+  return [
+    one(level === 'certain'),
+    one(level === 'possible'),
+    one(filler),
+    one(filler && sure),
+    one(!piece.details),
+    piece.grade?.low ?? 0,
+    piece.grade?.high ?? 0,
+  ];
+}
+
+const add = (a: Score, b: Score): Score => a.map((part, at) => part + (b[at] ?? 0));
+const NOTHING: Score = [0, 0, 0, 0, 0, 0, 0];
+
+function beats(a: Score, b: Score): boolean {
+  const at = a.findIndex((part, index) => part !== b[index]);
+  return at >= 0 && (a[at] ?? 0) > (b[at] ?? 0);
+}
+
+/** The best score of all, by trying every way to set pieces in places. */
+function bestByTrial(places: readonly SetPlace[], pieces: readonly SetPiece[], of: SetRule): Score {
+  const [place, ...rest] = places;
+  if (place === undefined) return NOTHING;
+  let best = bestByTrial(rest, pieces, of);
+  for (const piece of pieces) {
+    const score = scoreOf(piece, place, of);
+    if (score === null) continue;
+    const whole = add(
+      score,
+      bestByTrial(
+        rest,
+        pieces.filter((other) => other !== piece),
+        of,
+      ),
+    );
+    if (beats(whole, best)) best = whole;
+  }
+  return best;
+}
+
+test('1,000 random sets: the arrangement scores as high as the best of all arrangements', () => {
+  fc.assert(
+    fc.property(anyRule, anyPieces, (of, pieces) => {
+      const places = placesOf(of, LISTS);
+      if (!places.ok) throw new Error(places.problem);
+      const score = counted(of, pieces).places.reduce((sum, { piece: id }, at) => {
+        const piece = pieces.find((each) => each.id === id);
+        const place = places.value[at];
+        return piece && place ? add(sum, scoreOf(piece, place, of) ?? [-Infinity]) : sum;
+      }, NOTHING);
+      expect(score).toEqual(bestByTrial(places.value, pieces, of));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test('the order of the pieces changes nothing', () => {
+  const shuffled = anyPieces.chain((pieces) => fc.tuple(fc.constant(pieces), fc.shuffledSubarray([...pieces], { minLength: pieces.length })));
+  fc.assert(fc.property(anyRule, shuffled, (of, [one, other]) => {
+    expect(counted(of, other)).toEqual(counted(of, one));
+  }));
+}); // prettier-ignore
+
+test('a piece stands in one place, is a spare, is left out, or has nothing to do with the set; never two of these', () => {
+  fc.assert(fc.property(anyRule, anyPieces, (of, pieces) => {
+    const { places, spares, leftOut } = counted(of, pieces);
+    const all = [...places.flatMap(({ piece }) => (piece === undefined ? [] : [piece])), ...[...spares, ...leftOut].map(({ piece }) => piece)];
+    expect(new Set(all).size).toBe(all.length);
+    const kept = pieces.filter(({ status, kind }) => status !== 'sold' && kind !== 'replica').map(({ id }) => id);
+    for (const { piece, others = [] } of places) expect(kept).toEqual(expect.arrayContaining([...(piece === undefined ? [] : [piece]), ...others]));
+    for (const { piece } of spares) expect(kept).toContain(piece);
+  }));
+}); // prettier-ignore
+
+test('the counts are those of the places, and the history ends where the set stands', () => {
+  fc.assert(fc.property(anyRule, anyPieces, (of, pieces) => {
+    const { places, filled, of: all, excused, history } = counted(of, pieces);
+    const inState = (state: string) => places.filter((place) => place.state === state).length;
+    expect(filled).toEqual({ low: inState('filled'), high: inState('filled') + inState('possible') });
+    expect(all + excused).toBe(places.length);
+    expect(history.at(-1)?.filled ?? { low: 0, high: 0 }).toEqual(filled);
+    for (const [at, { filled: then }] of history.entries()) expect(then.low).toBeGreaterThanOrEqual(history[at - 1]?.filled.low ?? 0);
+  }));
+}); // prettier-ignore
+
+test('one more piece never makes a set less certain', () => {
+  fc.assert(fc.property(anyRule, anyPieces, anyFacts, (of, pieces, facts) => {
+    expect(counted(of, [...pieces, penny('more', facts)]).filled.low).toBeGreaterThanOrEqual(counted(of, pieces).filled.low);
+  }));
+}); // prettier-ignore
+
+test('a doubt makes no place certain: with every mint in doubt nothing that asks for a mint is filled', () => {
+  fc.assert(fc.property(anyPieces, (pieces) => {
+    const doubtful = pieces.map((piece) => ({ ...piece, sure: { mint: 'possible' as const } }));
+    expect(counted(rule({ places: MINTS.map((is) => ({ is })) }), doubtful).filled.low).toBe(0);
+  }));
+}); // prettier-ignore
