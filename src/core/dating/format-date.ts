@@ -1,7 +1,9 @@
+import { leavesOutItsName } from './read-bound.ts';
 import { formatPart } from './format-part.ts';
 import { formatDays } from './format-days.ts';
 import type { Dating } from './dating.ts';
 import { formatGloss, formatYear, formatYears } from './format-year.ts';
+import { SEASONS } from './words.ts';
 import { plainText } from './written-text.ts';
 
 export { formatYear } from './format-year.ts';
@@ -23,28 +25,29 @@ export function formatDate(dating: Dating): string {
   return `${perhaps}${bound}about ${words.slice(bound.length)}`;
 }
 
-const BOUND_FIRST = /^(?:not before|not after|before|until) /;
+const BOUND_FIRST = /^(?:not before|not after|before|after|until) /;
 const COUNTED_FROM_CHRIST = new Set(['gregorian', 'julian']);
 
 /** Another era keeps its own words, and the years of ours follow in parentheses. */
 function formatCounted(dating: Dating): string {
   const { text, earliest, latest, years } = dating;
-  if (/\([^)]*\d[^)]*\)$/.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
+  if (/\([^)]*\d[^)]*\)$|=/.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
   if (years && years.length > MOST_SINGLE_YEARS) return text;
   return `${text} (${dating.calendar === 'cyclical' ? formatSet(dating) : formatGloss(earliest, latest)})`;
 }
 
 function formatPlain(dating: Dating): string {
-  const { earliest, latest, years, from, to } = dating;
+  const { earliest, latest, years, from, to, edtf } = dating;
   if (years) return formatSet(dating);
   if (from !== undefined || to !== undefined) {
     const days = formatDays(dating);
     if (days !== undefined) return days;
   }
-  if (typeof earliest === 'number' && typeof latest === 'number') {
-    return formatSpan(dating.text, earliest, latest);
-  }
-  return formatOpen(dating);
+  if (typeof earliest !== 'number' || typeof latest !== 'number') return formatOpen(dating);
+  const season = SEASONS[Number(/^\d{4}-(?<season>2[1-4])[?~%]?$/.exec(edtf)?.groups?.['season']) - 21]?.[0];
+  return season === undefined
+    ? formatSpan(dating.text, earliest, latest)
+    : `${season} ${formatYears(earliest, latest)}`;
 }
 
 function formatSet({ text, years = [], edtf }: Dating): string {
@@ -60,11 +63,17 @@ function formatSpan(text: string, low: number, high: number): string {
   return part ?? formatYears(low, high);
 }
 
+/** A single bound, named by the year the keeper named: "before 1351" where 1350 is the last year allowed. */
 function formatOpen({ earliest, latest, text }: Dating): string {
-  if (typeof latest === 'number')
-    return earliest === 'open' ? `until ${formatYear(latest)}` : `before ${formatYear(latest + 1)}`;
+  const words = plainText(text);
+  const step = leavesOutItsName(words) ? 1 : 0;
+  if (typeof latest === 'number') {
+    if (earliest === 'open') return `until ${formatYear(latest)}`;
+    return step === 1 ? `before ${formatYear(latest + 1)}` : `not after ${formatYear(latest)}`;
+  }
   if (typeof earliest === 'number') {
-    return latest === 'open' ? `${formatYear(earliest)} onwards` : `not before ${formatYear(earliest)}`;
+    if (latest === 'open') return `${formatYear(earliest)} onwards`;
+    return step === 1 ? `after ${formatYear(earliest - 1)}` : `not before ${formatYear(earliest)}`;
   }
   return earliest === null && latest === null ? 'undated' : text;
 }

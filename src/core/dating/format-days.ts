@@ -6,7 +6,7 @@ import { MONTHS } from './words.ts';
 /** Days for a visitor: "14 October 1066", "April 1985", "20 November 1278 – 19 November 1279". Undefined if none are known. */
 export function formatDays({ from, to, earliest, latest, reckoning, calendar, text }: Dating): string | undefined {
   // A pair of years in the old style is shown as it was written: it is its own explanation.
-  const pair = /(?<!\d)\d{4}\/\d{1,2}$/.exec(text)?.[0];
+  const pair = /(?<!\d)\d{4}\/\d{1,4}$/.exec(text)?.[0];
   if (calendar === 'julian' && pair !== undefined && !/[a-z]{3}/i.test(text)) return pair;
   const first = from === undefined ? undefined : formatDay(from);
   const last = to === undefined ? undefined : formatDay(to);

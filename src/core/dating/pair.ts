@@ -76,7 +76,7 @@ function lentByLeft(left: string, right: string): readonly string[] {
 /** `1279-81` is 1281 and `AH 290-9` is AH 299: the leading figures of the left stand for those the right leaves out. */
 function withFigures(left: string, right: string): string | undefined {
   const first = /^(?<before>\D*?)(?<year>\d{2,4})(?<after>\D*)$/.exec(left)?.groups;
-  const second = /^(?<year>\d{1,3})(?<after>(?: \D*)?)$/.exec(right)?.groups;
+  const second = /^(?<year>\d{1,3})(?<after>(?:'?s|er)?(?: \D*)?)$/.exec(right)?.groups;
   const year = first?.['year'] ?? '';
   const rest = second?.['year'] ?? '';
   if (!first || !second || rest.length >= year.length) return undefined;

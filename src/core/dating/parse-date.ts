@@ -43,6 +43,10 @@ function readWhole(text: string, surroundings: Surroundings): Outcome<Reading> |
 
 /** Names the words that were left over, when what stands before them is a date. */
 function notUnderstood(text: string, surroundings: Surroundings): string {
+  const list = text.split(/[,;] ?/);
+  if (list.length > 1 && list.length < 9 && list.every((date) => readWhole(date, surroundings)?.ok)) {
+    return `"${text}" does not say whether it is one of the dates or all; write ${list.join(' or ')}, or ${list.join(' and ')}.`;
+  }
   const words = text.split(' ');
   for (let kept = Math.min(words.length - 1, 6); kept > 0; kept -= 1) {
     const date = words.slice(0, kept).join(' ').replace(/[,;]$/, '');

@@ -15,6 +15,7 @@ const CENTURY = [
     'c.',
     'c',
     'Jahrhundert',
+    'Jahrh.',
     'Jahrhunderts',
     'Jahrhunderte',
     'Jh.',
@@ -43,6 +44,10 @@ const NAMES = [
   'twenty-first',
 ];
 
+/** Centuries that are read at all, after Christ and before. */
+const LAST = 21;
+const EARLIEST = 100;
+
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)?|(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?|${anyOf(NAMES)})`;
 
@@ -62,8 +67,9 @@ export const readCentury: PointReader = (text) => {
     if (groups['part'] && !part) continue;
     const number = numberOf(groups['ordinal'] ?? '');
     if (number === undefined) continue;
-    if (number < 1 || number > 50)
-      return refuse(`"${text}" is no century; write a year such as 1250, or 13th century.`);
+    if (number < 1 || number > (groups['bc'] === undefined ? LAST : EARLIEST)) {
+      return refuse(`"${text}" is no century to date a coin by; write a year such as 1250, or 13th century.`);
+    }
     const first = groups['bc'] === undefined ? 100 * (number - 1) + 1 : 1 - 100 * number;
     const { low, high } = part ? yearsOfPart(first, 100, part) : { low: first, high: first + 99 };
     return good(readYears(low, high));

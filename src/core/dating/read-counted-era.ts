@@ -33,6 +33,12 @@ function yearsOfEra(era: CountedEra, written: string): Outcome<Reading> {
   const first = Number(String(number).replaceAll('X', '0'));
   const last = Number(String(number).replaceAll('X', '9'));
   if (last < 1) return refuse(`Years ${era.sign} begin at 1; write ${era.sign} 1 or the year that was meant.`);
+  // Coins leave out the thousands of the Hebrew year; the number alone would be a year before any coin.
+  if (era.calendar === 'hebrew' && last < 3761) {
+    return refuse(
+      `AM ${written} lies before any coin; if the thousands were left out, write AM ${String(5000 + first)}.`,
+    );
+  }
   return good(era.read(Math.max(1, first), last));
 }
 

@@ -4,6 +4,7 @@ import { isGregorianLeap } from '../calendars/gregorian.ts';
 import { isJulianLeap } from '../calendars/julian.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
+import { formatGloss } from './format-year.ts';
 import type { PointReader } from './point-reader.ts';
 import { followingYear } from './read-year.ts';
 import { readDays } from './reading.ts';
@@ -22,6 +23,7 @@ const FORMS = [
   new RegExp(`^${DAY} ?(?:of |de )?${MONTH},? ?(?:of |de )?${YEAR}$`, 'i'),
   new RegExp(`^${MONTH} ?${DAY},? ${YEAR}$`, 'i'),
   new RegExp(`^${MONTH},? ?(?:of |de )?${YEAR}$`, 'i'),
+  new RegExp(`^(?<year>\\d{4}),? ${MONTH} ${DAY}$`, 'i'),
 ];
 const FIGURES = /^(?<first>\d{1,2})(?<mark>[./-])(?<second>\d{1,2})\k<mark>(?<year>\d{4})$/;
 
@@ -55,7 +57,7 @@ function dayOrMonth(text: string, groups: Record<string, string | undefined>): O
   if (groups['os'] === undefined)
     return placed(text, year, month, day, groups['ns'] === undefined ? undefined : 'gregorian');
   if (month < 3 || (month === 3 && (day ?? 0) < 25)) {
-    const pair = `${String(year - 1)}/${String(year).slice(-1)}`;
+    const pair = formatGloss(year - 1, year);
     return refuse(`Before 25 March an old-style year needs both numbers; write ${text.replace(written, pair)}.`);
   }
   return placed(text, year, month, day, 'julian');
@@ -65,7 +67,7 @@ function oldStyleDay(text: string, written: string, next: string, month: number,
   const year = followingYear(written, next);
   if (year !== Number(written) + 1)
     return refuse(
-      `"${written}/${next}" does not name two years that follow; write ${written}/${String(Number(written) + 1).slice(-1)}.`,
+      `"${written}/${next}" does not name two years that follow; write ${formatGloss(Number(written), Number(written) + 1)}.`,
     );
   if (month > 3 || (month === 3 && (day ?? 1) > 24)) {
     return refuse(

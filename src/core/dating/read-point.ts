@@ -5,7 +5,10 @@ import { readCyclical } from './read-cyclical.ts';
 import { readDay } from './read-day.ts';
 import { readJapanese } from './read-japanese.ts';
 import { regnalReader, type DateReader } from './read-regnal.ts';
-import { readDecade, readLetterYear, readYear } from './read-year.ts';
+import { readDecade } from './read-decade.ts';
+import { readLetterYear } from './read-letter-year.ts';
+import { readSeason } from './read-season.ts';
+import { readYear } from './read-year.ts';
 import { ASIDE } from './words.ts';
 import { anyOf } from './written-text.ts';
 
@@ -13,6 +16,7 @@ const ASIDES = new RegExp(`^(?:${anyOf(ASIDE)} )+`, 'i');
 const PLAIN: readonly PointReader[] = [
   readYear,
   readDay,
+  readSeason,
   readCentury,
   readDecade,
   readFrozenYear,

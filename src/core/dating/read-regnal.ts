@@ -10,7 +10,7 @@ const FORMS = [
   new RegExp(`^(?<name>\\D.*?),? ${YEAR} (?<number>\\d{1,2})$`, 'i'),
   new RegExp(`^${YEAR} (?<number>\\d{1,2}) (?:of |de |von )?(?:the reign of )?(?<name>\\D.*)$`, 'i'),
   /^(?<number>\d{1,2}) (?<name>\D.*)$/,
-  /^(?:the )?reign of (?<name>\D.*)$/i,
+  /^(?:(?:the )?reign of|temp\.|tempore) (?<name>\D.*)$/i,
 ];
 
 /** What reads a bound of a reign as its file states it: any date at all. */
@@ -25,7 +25,7 @@ export function regnalReader(readDate: DateReader): PointReader {
       const name = foldedText(groups['name'] ?? '');
       const known = reigns.filter((reign) => [reign.ruler, ...reign.names].some((each) => foldedText(each) === name));
       if (known.length > 0) return settled(text, known, groups['number'], readDate);
-      if (index < 2)
+      if (index !== 2)
         return refuse(
           `No reign of "${groups['name'] ?? ''}" is known here; write the name as in the ruler's file, or the year AD.`,
         );

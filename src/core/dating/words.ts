@@ -135,6 +135,14 @@ export const BOUND_WORDS: readonly BoundWord[] = [
 /** What may follow a year from which a thing goes on. */
 export const ONWARDS = ['onwards', 'onward', 'to date', 'to the present', 'to present', 'and still current', 'ff.'];
 
+/** Spring to winter, EDTF's 21 to 24. */
+export const SEASONS: readonly (readonly string[])[] = [
+  ['spring', 'frühling', 'frühjahr', 'printemps', 'vere'],
+  ['summer', 'sommer', 'été', 'aestate'],
+  ['autumn', 'fall', 'herbst', 'automne', 'autumno'],
+  ['winter', 'hiver', 'hieme'],
+];
+
 /** Months, each by the beginnings that name it in the languages above; a full stop may follow. */
 export const MONTHS: readonly (readonly string[])[] = [
   ['January', 'Jan', 'Januar', 'Jänner', 'janvier', 'janv', 'Ianuarii', 'Ianuarius', 'gennaio', 'enero'],

@@ -36,3 +36,8 @@ function patternOf(word: string): string {
     .replaceAll('\\. ', '\\. ?')
     .replaceAll(' ', ' ?');
 }
+
+/** A pattern for any of some words before a date. A word of letters must not run on into more letters. */
+export function wordBefore(words: readonly string[], joint = ' ?'): RegExp {
+  return new RegExp(`^${anyOf(words)}(?:(?<=[^\\p{L}])|(?=[^\\p{L}]))${joint}(?=.)`, 'iu');
+}

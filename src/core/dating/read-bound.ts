@@ -1,0 +1,59 @@
+import { dayFromIso, isoDays } from '../calendars/reckoning.ts';
+import { good, type Outcome } from '../outcome.ts';
+import type { Reading } from './dating.ts';
+import type { WordReader } from './qualifiers.ts';
+import { qualify, readYears, yearOfIso } from './reading.ts';
+import { BOUND_WORDS, ONWARDS, type BoundWord } from './words.ts';
+import { anyOf, wordBefore } from './written-text.ts';
+
+type Limit = Omit<BoundWord, 'words'>;
+
+const BOUNDS: readonly { readonly found: RegExp; readonly limit: Limit }[] = [
+  ...BOUND_WORDS.map(({ words, ...limit }) => ({ found: wordBefore(words, '(?:-| )?'), limit })),
+  { found: /,? (?:or|and) (?:later|after)$/i, limit: { fixes: 'earliest', nameIsAllowed: true, other: null } },
+  { found: /,? (?:or|and) (?:earlier|before)$/i, limit: { fixes: 'latest', nameIsAllowed: true, other: null } },
+  {
+    found: new RegExp(` ${anyOf(ONWARDS)}$`, 'i'),
+    limit: { fixes: 'earliest', nameIsAllowed: true, other: 'open' },
+  },
+];
+
+/** `before 1351`, `post 1351`, `not before 1351`, `1351 or later`, `1985 onwards`. */
+export function readBound(text: string, read: WordReader): Outcome<Reading> | undefined {
+  for (const { found, limit } of BOUNDS) {
+    if (!found.test(text)) continue;
+    const outcome = read(text.replace(found, ''));
+    if (outcome) return outcome.ok ? good(bounded(outcome.value, limit)) : outcome;
+  }
+  return undefined;
+}
+
+/** Whether some words leave out the date they name, as "before" and "after" do. */
+export function leavesOutItsName(text: string): boolean {
+  return BOUNDS.find(({ found }) => found.test(text))?.limit.nameIsAllowed === false;
+}
+
+/** The years before or after a date, its own allowed or not. A day is kept where one is known. */
+function bounded(reading: Reading, limit: Limit): Reading {
+  const { fixes, nameIsAllowed, other } = limit;
+  const step = nameIsAllowed ? 0 : fixes === 'latest' ? -1 : 1;
+  // "Before" looks to the beginning of what is named, "by" to its end; "after" to its end, "from" to its beginning.
+  const looksToEnd = (fixes === 'latest') === nameIsAllowed;
+  const iso = looksToEnd ? reading.to : reading.from;
+  const { about, doubtful, calendar, reckoning } = reading;
+  if (iso !== undefined && reckoning && (calendar === 'julian' || calendar === 'gregorian')) {
+    return qualify(boundedByDay(dayFromIso(iso, reckoning) + step, limit), about, doubtful);
+  }
+  const named = looksToEnd ? reading.latest : reading.earliest;
+  const year = typeof named === 'number' ? named + step : named;
+  const years = fixes === 'latest' ? readYears(other, year, calendar) : readYears(year, other, calendar);
+  return qualify(years, about, doubtful);
+}
+
+function boundedByDay(day: number, { fixes, other }: Limit): Reading {
+  const { from: iso, reckoning } = isoDays(day, day);
+  const open = other === 'open' ? '..' : '';
+  return fixes === 'latest'
+    ? { ...readYears(other, yearOfIso(iso), reckoning), to: iso, reckoning, edtf: `${open}/${iso}` }
+    : { ...readYears(yearOfIso(iso), other, reckoning), from: iso, reckoning, edtf: `${iso}/${open}` };
+}
