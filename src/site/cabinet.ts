@@ -1,6 +1,8 @@
 import { getCollection } from 'astro:content';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { linkRecords } from '../catalogue/link.ts';
+import { readManifest } from '../photographs/manifest.ts';
+import type { PhotographManifest } from '../photographs/manifest.ts';
 import { publicPieces } from '../publish/public-piece.ts';
 import type { PublicPiece } from '../publish/public-piece.ts';
 
@@ -12,6 +14,8 @@ export type Cabinet = {
   readonly pieces: readonly PublicPiece[];
   /** Those that stand in lists, counts, the feed and the search. */
   readonly listed: readonly PublicPiece[];
+  /** The pictures made of them. */
+  readonly photographs: PhotographManifest;
 };
 
 let loading: Promise<Cabinet> | null = null;
@@ -42,5 +46,5 @@ async function load(): Promise<Cabinet> {
     works: filed(works),
   });
   const published = publicPieces({ ...lists, pieces: linked });
-  return { lists, pieces: published, listed: published.filter((piece) => piece.listed) };
+  return { lists, pieces: published, listed: published.filter((piece) => piece.listed), photographs: await readManifest() };
 }

@@ -1,0 +1,106 @@
+import { createHash } from 'node:crypto';
+import process from 'node:process';
+import { loadCabinet } from '../cabinet.ts';
+import { loadPictures } from '../pictures.ts';
+import { inFull, urls } from '../urls.ts';
+import { siteWords } from '../words/site.ts';
+import { sizeRules } from './sizes.ts';
+
+export type Crumb = { readonly name: string; readonly href: string };
+export type Room = Crumb & { readonly isHere: boolean };
+
+/** What a page says of itself. */
+export type PageHead = {
+  readonly title: string;
+  readonly description?: string;
+  /** The page's own address, from `urls`. */
+  readonly here: string;
+  /** The rooms above it, outermost first, without the home page and itself. */
+  readonly trail?: readonly Crumb[];
+  /** True keeps it out of search engines: an unlisted piece. */
+  readonly unlisted?: boolean;
+  /** A picture for sharing, from `urls`. */
+  readonly picture?: string;
+  /** Linked data about what the page shows. */
+  readonly linked?: object;
+};
+
+/** Everything the frame of a page holds. */
+export type Frame = {
+  readonly language: string;
+  readonly title: string;
+  readonly cabinetTitle: string;
+  readonly keeper: string;
+  readonly isDemo: boolean;
+  readonly policy: string;
+  readonly sizes: string;
+  readonly canonical: string | null;
+  readonly picture: string | null;
+  readonly rooms: readonly Room[];
+  readonly linked: string | null;
+};
+
+// The order of the layers stands before every style sheet, or sorted imports could turn the cascade round.
+const LAYERS = '@layer tokens,base,components,page;';
+
+let sizes: Promise<string> | null = null;
+
+/** The one inline style: layer order and size rules, the same on every page so that one digest allows it. */
+function inlineStyle(): Promise<string> {
+  const made = async (): Promise<string> => LAYERS + sizeRules((await loadCabinet()).pieces, await loadPictures());
+  if (import.meta.env.DEV) return made();
+  sizes ??= made();
+  return sizes;
+}
+
+export async function frameOf(head: PageHead): Promise<Frame> {
+  const { cabinet, exhibits } = (await loadCabinet()).lists;
+  const style = await inlineStyle();
+  const digest = createHash('sha256').update(style).digest('base64');
+  const hasAddress = process.env['HAS_ADDRESS'] === 'yes';
+  return {
+    language: cabinet.language,
+    title: siteWords.pageTitle(head.title, cabinet.title),
+    cabinetTitle: cabinet.title,
+    keeper: cabinet.keeper,
+    isDemo: cabinet.demo === 'yes',
+    policy: policyFor(digest),
+    sizes: style,
+    canonical: hasAddress ? inFull(head.here) : null,
+    picture: head.picture === undefined || !hasAddress ? null : inFull(head.picture),
+    rooms: roomsAt(head.here, exhibits.length > 0),
+    // What would end the script early is written as an escape.
+    linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
+  };
+}
+
+/** Nothing from elsewhere, nothing inline but the one style. While following edits the tool's own script is let in. */
+function policyFor(digest: string): string {
+  const loosened = import.meta.env.DEV;
+  return [
+    "default-src 'none'",
+    "img-src 'self'",
+    "font-src 'self'",
+    `style-src 'self' ${loosened ? "'unsafe-inline'" : `'sha256-${digest}'`}`,
+    `script-src 'self'${loosened ? " 'unsafe-inline'" : ''}`,
+    `connect-src 'self'${loosened ? ' ws:' : ''}`,
+    "form-action 'self'",
+    "base-uri 'none'",
+  ].join('; ');
+}
+
+function roomsAt(here: string, hasExhibits: boolean): readonly Room[] {
+  const { rooms } = siteWords;
+  const all: readonly Crumb[] = [
+    { name: rooms.pieces, href: urls.pieces() },
+    { name: rooms.rulers, href: urls.rulers() },
+    { name: rooms.mints, href: urls.mints() },
+    { name: rooms.sets, href: urls.sets() },
+    { name: rooms.eras, href: urls.eras() },
+    { name: rooms.measures, href: urls.measures() },
+    ...(hasExhibits ? [{ name: rooms.exhibits, href: urls.exhibits() }] : []),
+    { name: rooms.works, href: urls.works() },
+    { name: rooms.about, href: urls.about() },
+  ];
+  return all.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
+}
