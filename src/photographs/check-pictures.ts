@@ -14,7 +14,8 @@ export async function checkPictures(pieces: readonly FiledPiece[], cabinet: stri
     const spot = { file: picture.file };
     try {
       const { width, height } = await openPhotograph(join(cabinet, picture.file)).metadata();
-      if (Math.min(width, height) < LEAST_SIDE) problems.push(problem('picture-too-small', spot, width, height, LEAST_SIDE));
+      if (Math.min(width, height) < LEAST_SIDE)
+        problems.push(problem('picture-too-small', spot, width, height, LEAST_SIDE));
     } catch {
       problems.push(problem('picture-unreadable', spot));
     }

@@ -56,7 +56,11 @@ function distanceFromBoard({ width, height, rgb }: Pixels): Uint8Array {
 }
 
 /** The plane through samples on a frame: x and y are centred, so the three sums part. */
-function slopeOf(samples: readonly (readonly [number, number, number])[]): { level: number; across: number; down: number } {
+function slopeOf(samples: readonly (readonly [number, number, number])[]): {
+  level: number;
+  across: number;
+  down: number;
+} {
   let [sum, sx, sy, sxx, syy] = [0, 0, 0, 1e-9, 1e-9];
   for (const [x, y, value] of samples) {
     sum += value;
@@ -92,7 +96,13 @@ function largestRegion(on: Uint8Array, width: number, height: number): Uint8Arra
   for (let start = 0; start < on.length; start += 1) {
     if (on[start] !== 1 || label[start] !== 0) continue;
     next += 1;
-    const size = flood(start, width, height, (at) => on[at] === 1 && label[at] === 0, (at) => (label[at] = next));
+    const size = flood(
+      start,
+      width,
+      height,
+      (at) => on[at] === 1 && label[at] === 0,
+      (at) => (label[at] = next),
+    );
     if (size > most) [most, best] = [size, next];
   }
   return Uint8Array.from(label, (one) => (one === best && best !== 0 ? 1 : 0));
@@ -103,13 +113,21 @@ function fillHoles(mask: Uint8Array, width: number, height: number): void {
   const outside = new Uint8Array(mask.length);
   const open = (at: number): boolean => mask[at] === 0 && outside[at] === 0;
   for (let x = 0; x < width; x += 1)
-    for (const at of [x, (height - 1) * width + x]) if (open(at)) flood(at, width, height, open, (one) => (outside[one] = 1));
+    for (const at of [x, (height - 1) * width + x])
+      if (open(at)) flood(at, width, height, open, (one) => (outside[one] = 1));
   for (let y = 0; y < height; y += 1)
-    for (const at of [y * width, y * width + width - 1]) if (open(at)) flood(at, width, height, open, (one) => (outside[one] = 1));
+    for (const at of [y * width, y * width + width - 1])
+      if (open(at)) flood(at, width, height, open, (one) => (outside[one] = 1));
   for (let at = 0; at < mask.length; at += 1) if (outside[at] === 0) mask[at] = 1;
 }
 
-function flood(start: number, width: number, height: number, may: (at: number) => boolean, mark: (at: number) => void): number {
+function flood(
+  start: number,
+  width: number,
+  height: number,
+  may: (at: number) => boolean,
+  mark: (at: number) => void,
+): number {
   const stack = [start];
   mark(start);
   let size = 0;
@@ -117,7 +135,12 @@ function flood(start: number, width: number, height: number, may: (at: number) =
     size += 1;
     const x = at % width;
     const y = (at - x) / width;
-    const beside = [x > 0 ? at - 1 : -1, x < width - 1 ? at + 1 : -1, y > 0 ? at - width : -1, y < height - 1 ? at + width : -1];
+    const beside = [
+      x > 0 ? at - 1 : -1,
+      x < width - 1 ? at + 1 : -1,
+      y > 0 ? at - width : -1,
+      y < height - 1 ? at + width : -1,
+    ];
     for (const next of beside) {
       if (next < 0 || !may(next)) continue;
       mark(next);

@@ -27,7 +27,8 @@ function jpegSegments(bytes: Uint8Array): readonly Segment[] | null {
     if (marker === 0xfe) found.push({ name: 'comment' });
     else if (marker >= 0xe1 && marker <= 0xef) found.push({ name: jpegName(marker, label) });
     // APP0 is the JFIF header; anything else there, or a thumbnail in it, is not ours.
-    else if (marker === 0xe0 && (!label.startsWith('JFIF\0') || length !== 16)) found.push({ name: 'JFIF thumbnail or extension' });
+    else if (marker === 0xe0 && (!label.startsWith('JFIF\0') || length !== 16))
+      found.push({ name: 'JFIF thumbnail or extension' });
     at += 2 + length;
   }
   return null;
@@ -49,7 +50,8 @@ function riffSegments(bytes: Uint8Array): readonly Segment[] | null {
   let at = 12;
   while (at + 8 <= bytes.length) {
     const name = latin(bytes, at, 4);
-    const size = (bytes[at + 4] ?? 0) | ((bytes[at + 5] ?? 0) << 8) | ((bytes[at + 6] ?? 0) << 16) | ((bytes[at + 7] ?? 0) << 24);
+    const size =
+      (bytes[at + 4] ?? 0) | ((bytes[at + 5] ?? 0) << 8) | ((bytes[at + 6] ?? 0) << 16) | ((bytes[at + 7] ?? 0) << 24);
     if (!WEBP_PIXELS.has(name)) found.push({ name: name.trim() === 'ICCP' ? 'ICC profile' : name.trim() });
     at += 8 + size + (size % 2);
   }
@@ -63,7 +65,8 @@ function pngSegments(bytes: Uint8Array): readonly Segment[] | null {
   const found: Segment[] = [];
   let at = 8;
   while (at + 12 <= bytes.length) {
-    const size = ((bytes[at] ?? 0) << 24) | ((bytes[at + 1] ?? 0) << 16) | ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
+    const size =
+      ((bytes[at] ?? 0) << 24) | ((bytes[at + 1] ?? 0) << 16) | ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
     const name = latin(bytes, at + 4, 4);
     if (!PNG_PIXELS.has(name)) found.push({ name: name === 'eXIf' ? 'EXIF' : name === 'iCCP' ? 'ICC profile' : name });
     at += 12 + size;

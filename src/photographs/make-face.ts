@@ -37,7 +37,10 @@ export const MOST_PIXELS = 120_000_000;
 
 /** Opens a photograph upright, in sRGB and without anything else it carries. */
 export function openPhotograph(file: string): Sharp {
-  return sharp(file, { limitInputPixels: MOST_PIXELS, failOn: 'error' }).autoOrient().toColourspace('srgb').removeAlpha();
+  return sharp(file, { limitInputPixels: MOST_PIXELS, failOn: 'error' })
+    .autoOrient()
+    .toColourspace('srgb')
+    .removeAlpha();
 }
 
 /**
@@ -65,19 +68,39 @@ export async function makeFace(photograph: string, face: string, folder: string,
   if (widths.length < RECIPE.widths.length) widths.push(Math.min(crop.width, RECIPE.widths.at(-1) ?? crop.width));
   const webp: MadePicture[] = [];
   for (const width of widths) {
-    const picture = alpha === null ? sharp(cropped, { raw: cutRaw }) : sharp(cropped, { raw: cutRaw }).joinChannel(alpha, { raw: { ...cutRaw, channels: 1 } });
-    webp.push(await write(picture.resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }), folder, `${face}-${width}.${stamp}.webp`));
+    const picture =
+      alpha === null
+        ? sharp(cropped, { raw: cutRaw })
+        : sharp(cropped, { raw: cutRaw }).joinChannel(alpha, { raw: { ...cutRaw, channels: 1 } });
+    webp.push(
+      await write(
+        picture.resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }),
+        folder,
+        `${face}-${width}.${stamp}.webp`,
+      ),
+    );
   }
-  const share = sharp(cropped, { raw: cutRaw }).resize(RECIPE.share, RECIPE.share, { fit: 'inside', withoutEnlargement: true });
+  const share = sharp(cropped, { raw: cutRaw }).resize(RECIPE.share, RECIPE.share, {
+    fit: 'inside',
+    withoutEnlargement: true,
+  });
   const jpeg = await write(share.jpeg({ quality: RECIPE.jpeg, mozjpeg: true }), folder, `${face}-share.${stamp}.jpg`);
-  const span = found === null ? { width: 1, height: 1 } : { width: (found.box.width * times) / crop.width, height: (found.box.height * times) / crop.height };
+  const span =
+    found === null
+      ? { width: 1, height: 1 }
+      : { width: (found.box.width * times) / crop.width, height: (found.box.height * times) / crop.height };
   return { face, webp, jpeg, span };
 }
 
 type Box = { left: number; top: number; width: number; height: number };
 
 /** The piece with a margin, as a box inside the photograph; the whole photograph when no piece was found. */
-function cropAround(found: FoundPiece | null, _look: { width: number; height: number }, times: number, raw: { width: number; height: number }): Box {
+function cropAround(
+  found: FoundPiece | null,
+  _look: { width: number; height: number },
+  times: number,
+  raw: { width: number; height: number },
+): Box {
   if (found === null) return { left: 0, top: 0, width: raw.width, height: raw.height };
   const margin = RECIPE.margin * Math.max(found.box.width, found.box.height) * times;
   const left = Math.max(0, Math.floor(found.box.left * times - margin));
@@ -88,7 +111,12 @@ function cropAround(found: FoundPiece | null, _look: { width: number; height: nu
 }
 
 /** How solid each pixel of the crop is: the piece whole, the board fading out within a hair's breadth. */
-async function fade(found: FoundPiece, look: { width: number; height: number }, raw: { width: number; height: number }, crop: Box): Promise<Buffer> {
+async function fade(
+  found: FoundPiece,
+  look: { width: number; height: number },
+  raw: { width: number; height: number },
+  crop: Box,
+): Promise<Buffer> {
   const solid = Buffer.from(found.mask.map((on) => (on === 1 ? 255 : 0)));
   const grown = await sharp(solid, { raw: { ...look, channels: 1 } })
     .blur(Math.max(0.6, found.box.width * 0.008))
@@ -97,8 +125,16 @@ async function fade(found: FoundPiece, look: { width: number; height: number }, 
     .toColourspace('b-w')
     .raw()
     .toBuffer();
-  const large = await sharp(grown, { raw: { ...look, channels: 1 } }).resize(raw.width, raw.height, { fit: 'fill', kernel: 'cubic' }).toColourspace('b-w').raw().toBuffer();
-  return sharp(large, { raw: { width: raw.width, height: raw.height, channels: 1 } }).extract(crop).toColourspace('b-w').raw().toBuffer();
+  const large = await sharp(grown, { raw: { ...look, channels: 1 } })
+    .resize(raw.width, raw.height, { fit: 'fill', kernel: 'cubic' })
+    .toColourspace('b-w')
+    .raw()
+    .toBuffer();
+  return sharp(large, { raw: { width: raw.width, height: raw.height, channels: 1 } })
+    .extract(crop)
+    .toColourspace('b-w')
+    .raw()
+    .toBuffer();
 }
 
 /** Writes a picture so that no half-written file ever carries its name. */

@@ -10,7 +10,12 @@ import type { FacePictures } from './manifest.ts';
 export type PhotographRun = { readonly pictures: number; readonly made: number };
 
 /** What is known of a photograph without opening it. */
-type Known = { readonly seen: string; readonly digest: string; readonly recipe: string; readonly pictures: FacePictures };
+type Known = {
+  readonly seen: string;
+  readonly digest: string;
+  readonly recipe: string;
+  readonly pictures: FacePictures;
+};
 type Index = Readonly<Record<string, Known>>;
 
 const AT_ONCE = 2;
@@ -59,7 +64,10 @@ async function makeOne(id: string, picture: Picture, cabinet: string, folder: st
   const into = join(folder, id);
   const isWhole = before?.recipe === RECIPE.name && (await hasAll(into, before.pictures));
   if (before !== undefined && isWhole && before.seen === seen) return before;
-  const digest = createHash('sha256').update(await readFile(file)).digest('hex').slice(0, 12);
+  const digest = createHash('sha256')
+    .update(await readFile(file))
+    .digest('hex')
+    .slice(0, 12);
   if (before !== undefined && isWhole && before.digest === digest) return { ...before, seen };
   const stamp = createHash('sha256').update(`${RECIPE.name} ${digest}`).digest('hex').slice(0, 10);
   return { seen, digest, recipe: RECIPE.name, pictures: await makeFace(file, picture.face, into, stamp) };
@@ -82,7 +90,9 @@ async function readIndex(folder: string): Promise<Index> {
 async function prune(folder: string, manifest: Readonly<Record<string, readonly FacePictures[]>>): Promise<void> {
   for (const entry of await readdir(folder, { withFileTypes: true })) {
     if (!entry.isDirectory()) continue;
-    const kept = new Set((manifest[entry.name] ?? []).flatMap(({ webp, jpeg }) => [...webp, jpeg].map(({ file }) => file)));
+    const kept = new Set(
+      (manifest[entry.name] ?? []).flatMap(({ webp, jpeg }) => [...webp, jpeg].map(({ file }) => file)),
+    );
     const into = join(folder, entry.name);
     const files = await readdir(into);
     await Promise.all(files.filter((file) => !kept.has(file)).map((file) => rm(join(into, file), { force: true })));

@@ -7,8 +7,8 @@ export type DieCount = { readonly n: number; readonly d: number; readonly d1: nu
 /**
  * Estimates from a count. `coverage` is the share of the issue struck by the dies seen, 1 − d1/n (Good 1953). The number
  * of dies there once were, three ways: `good` nd/(n − d1), which takes all dies to have struck alike; `singleton`
- * (d/coverage)(1 + d1/2d), which allows for some having struck little (Esty 2006); `geometric` nd/(n − d), for output
- * that falls off geometrically (Esty 2011). Not rounded. `cautions`: conditions that are not met as well as they might be.
+ * (d/coverage)(1 + d1/2d), which allows for some having struck little (Esty 2006, 2011); `geometric` nd/(n − d), for dies
+ * that break at a constant rate (Esty 2011). Not rounded. `cautions`: conditions that are not met as well as they might be.
  */
 export type DieEstimate = {
   readonly coverage: number;

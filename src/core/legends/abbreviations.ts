@@ -44,4 +44,4 @@ export const ABBREVIATIONS: readonly Abbreviation[] = [
 ]; // prettier-ignore
 
 /** Words that only stand on the coins of a king of England. */
-export const ENGLISH_WORDS = /^(?:R|REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB|HIB|GRA|DEI)$/u;
+export const ENGLISH_WORDS = /^(?:REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB|HIB|GRA|DEI)$/u;

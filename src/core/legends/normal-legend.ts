@@ -13,7 +13,7 @@ function glyphsOf(part: Part, script: Legend['script']): readonly Glyph[] {
   if (part.kind === 'lost') return [{ letters: LOST, state: 'lost' }];
   if (part.kind !== 'cut' && part.kind !== 'restored') return [];
   const state = part.kind;
-  return [...part.text.normalize('NFC')]
+  return Array.from(part.text.normalize('NFC'))
     .map((character) => ({ letters: normalLetters(character, script), state }))
     .filter((glyph) => glyph.letters !== '');
 }

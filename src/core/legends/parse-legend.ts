@@ -18,27 +18,45 @@ const CUTS: readonly (readonly [PartKind, RegExp])[] = [
 const ONE_OF =
   'Write [ ] for letters restored, ( ) for letters supplied to complete an abbreviation, … for letters lost';
 
-function nextPart(rest: string): Part | null {
+/** The stretch a text begins with, and how much of the text it takes. */
+function nextPart(rest: string): { readonly part: Part; readonly length: number } | null {
   for (const [kind, pattern] of CUTS) {
     const text = pattern.exec(rest)?.[0];
-    if (text !== undefined) return { kind, text };
+    if (text !== undefined) return { part: { kind, text: kind === 'lost' ? '…' : text }, length: text.length };
   }
   return null;
 }
 
-/** What a bracket turns a stretch into: letters change kind, everything else is marked as supplied. */
-function within(part: Part, restored: boolean, expanded: boolean): Part {
-  const letters = part.kind === 'cut';
-  if (letters && expanded)
-    return restored ? { kind: 'expanded', text: part.text, supplied: true } : { kind: 'expanded', text: part.text };
-  if (letters && restored) return { kind: 'restored', text: part.text };
-  return restored && part.kind !== 'lost' ? { ...part, supplied: true } : part;
+/** What the brackets around a stretch make of it: letters change kind, a stop or a mark is noted as supplied. */
+function within({ kind, text }: Part, restored: boolean, expanded: boolean): Part {
+  if (kind === 'cut' && restored && !expanded) return { kind: 'restored', text };
+  const turned = kind === 'cut' && expanded ? 'expanded' : kind;
+  return restored && kind !== 'lost' ? { kind: turned, text, supplied: true } : { kind: turned, text };
+}
+
+/** Adds a stretch; letters that meet letters of their own kind, and breaks that meet breaks, are one. */
+function add(parts: Part[], part: Part): void {
+  const last = parts.at(-1);
+  const joins =
+    last?.kind === part.kind && last.supplied === part.supplied && /^(?:cut|restored|expanded|break)$/u.test(part.kind);
+  if (last !== undefined && joins) parts.splice(-1, 1, { ...last, text: last.text + part.text });
+  else parts.push(part);
+}
+
+/** What is wrong with a bracket where it stands: without its partner, within the wrong one, or with nothing in it. */
+function wrongBracket(sign: string, open: string, held: boolean, before: string): string | null {
+  const alone =
+    sign === '[' ? open !== '' : sign === '(' ? open.endsWith('(') : !open.endsWith(sign === ']' ? '[' : '(');
+  if (alone) return `The bracket ${sign} after "${before.slice(-12)}" has no partner. ${ONE_OF}.`;
+  if ((sign === ']' || sign === ')') && !held) return `There is nothing between these brackets. ${ONE_OF}.`;
+  return null;
 }
 
 /**
  * Reads a transcription of a legend. `[ ]` holds letters restored, `( )` letters that complete an abbreviation,
  * `…` (or `...`, `---`, `[…]`) letters lost; a space is a break, and so are `/ | , ;`, between lines, rings and fields.
- * Round brackets may stand inside square ones. The text is kept as written, without the space around it.
+ * Round brackets hold letters alone, and may stand inside square ones. The text is kept as written, without the space
+ * around it.
  */
 export function parseLegend(text: string): Outcome<Legend> {
   const written = text.trim();
@@ -49,37 +67,31 @@ export function parseLegend(text: string): Outcome<Legend> {
       `A legend is at most ${LONGEST} characters here; this has ${written.length}. Put the rest in the story.`,
     );
   const parts: Part[] = [];
-  let restored = false;
-  let expanded = false;
+  let open = '';
+  /** Whether the innermost bracket holds anything yet. */
+  let held = false;
   for (let at = 0; at < written.length;) {
     const sign = written.charAt(at);
-    if (
-      sign === '['
-        ? restored || expanded
-        : sign === ']'
-          ? !restored || expanded
-          : sign === '('
-            ? expanded
-            : sign === ')' && !expanded
-    )
-      return refuse(
-        `The bracket ${sign} after "${written.slice(Math.max(0, at - 12), at)}" has no partner. ${ONE_OF}.`,
-      );
-    if (sign === '[' || sign === ']') restored = sign === '[';
-    else if (sign === '(' || sign === ')') expanded = sign === '(';
-    else {
-      const part = nextPart(written.slice(at));
-      if (part === null) {
-        const strange = String.fromCodePoint(written.codePointAt(at) ?? 0);
-        return refuse(`A legend is letters, stops and marks; this has "${strange}". ${ONE_OF}.`);
-      }
-      parts.push(within(part, restored, expanded));
-      at += part.text.length;
+    if ('[]()'.includes(sign)) {
+      const wrong = wrongBracket(sign, open, held, written.slice(0, at));
+      if (wrong !== null) return refuse(wrong);
+      open = sign === '[' || sign === '(' ? open + sign : open.slice(0, -1);
+      held = false;
+      at += 1;
       continue;
     }
-    at += 1;
+    const next = nextPart(written.slice(at));
+    if (next === null) {
+      const strange = String.fromCodePoint(written.codePointAt(at) ?? 0);
+      return refuse(`A legend is letters, stops and marks; this has "${strange}". ${ONE_OF}.`);
+    }
+    const { part, length } = next;
+    if (open.endsWith('(') && part.kind !== 'cut' && part.kind !== 'break')
+      return refuse(`Round brackets hold letters alone; these hold "${part.text}". ${ONE_OF}.`);
+    held = held || part.kind !== 'break';
+    add(parts, within(part, open.startsWith('['), open.endsWith('(')));
+    at += length;
   }
-  if (restored || expanded) return refuse(`The bracket ${expanded ? '(' : '['} is never closed. ${ONE_OF}.`);
-  if (parts.length === 0) return refuse(`There is nothing between these brackets. ${ONE_OF}.`);
+  if (open !== '') return refuse(`The bracket ${open.slice(-1)} is never closed. ${ONE_OF}.`);
   return good({ text: written, parts, direction: directionOf(written), script: scriptOf(written) });
 }

@@ -18,7 +18,7 @@ export function ringOf(legend: Legend): Ring {
   const weights: number[] = [];
   const widths: number[] = [];
   for (const glyph of normalGlyphs(legend)) {
-    const spelled = [...glyph.letters];
+    const spelled = Array.from(glyph.letters);
     for (const [position, letter] of spelled.entries()) {
       letters.push(letter);
       weights.push(glyph.state === 'cut' ? 2 : glyph.state === 'restored' ? 1 : 0);
@@ -43,7 +43,7 @@ export function readMask(mask: string, script: Script): readonly string[] {
     if (sign === '?' || sign === '؟') signs.push('?');
     else if (sign === '*' || sign === LOST) {
       if (signs.length > 0 && signs.at(-1) !== '*') signs.push('*');
-    } else signs.push(...normalLetters(sign, script));
+    } else signs.push(...Array.from(normalLetters(sign, script)));
   }
   if (signs.at(-1) === '*') signs.pop();
   return signs;

@@ -47,9 +47,20 @@ export function againstStandard(
     if (grams === null || share === null) return [];
     return [{ standard, share, percent: { low: (100 * span.low) / grams.high, high: (100 * span.high) / grams.low } }];
   });
-  const percent = unionOf(rows.map((row) => row.percent));
+  const held = rows.filter((row) => !endsWhereAnotherHolds(row, rows, years));
+  const percent = unionOf(held.map((row) => row.percent));
   if (percent === null) return refuse('No standard weight is known here for the years of this piece.');
-  return good({ rows: rows.toSorted((a, b) => b.share - a.share), percent });
+  return good({ rows: held.toSorted((a, b) => b.share - a.share), percent });
+}
+
+/** A standard that ends in the first year of a piece is left out when a later one covers the piece: the coinage had changed. */
+function endsWhereAnotherHolds(row: StandardRow, rows: readonly StandardRow[], years: Interval): boolean {
+  const { high } = row.standard.years;
+  return (
+    high === years.low &&
+    row.share < 1 &&
+    rows.some(({ share, standard }) => share === 1 && standard.years.low === high)
+  );
 }
 
 /** Null when the two do not meet; a single shared year counts as meeting. */

@@ -6,7 +6,7 @@ const ROMAN: Readonly<Record<string, number>> = { I: 1, V: 5, X: 10 };
 /** The value of a Roman numeral up to the thirties, as volumes are numbered; else null. */
 function volume(word: string): number | null {
   if (!/^(?=.)X{0,3}(?:IX|IV|V?I{0,3})$/u.test(word)) return null;
-  const values = [...word].map((letter) => ROMAN[letter] ?? 0);
+  const values = Array.from(word, (letter) => ROMAN[letter] ?? 0);
   return values.reduce((sum, value, i) => sum + (value < (values[i + 1] ?? 0) ? -value : value), 0);
 }
 

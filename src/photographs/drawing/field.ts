@@ -34,7 +34,7 @@ function boxed(from: Field, into: Field, reach: number, step: number, next: numb
     const start = line * next;
     const first = from[start] ?? 0;
     const last = from[start + (SIDE - 1) * step] ?? 0;
-    let sum = first * (reach + 1);
+    let sum = first * reach;
     for (let at = 0; at < reach; at += 1) sum += from[start + at * step] ?? 0;
     for (let at = 0; at < SIDE; at += 1) {
       sum += at + reach < SIDE ? (from[start + (at + reach) * step] ?? 0) : last;

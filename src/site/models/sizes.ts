@@ -15,7 +15,7 @@ export function sizeClass(millimetres: number): string {
 export function inlineStyle(pieces: readonly PublicPiece[], photographs: PhotographManifest): string {
   const faces = pieces.flatMap((piece) => ['obverse', 'reverse', 'edge'].map((face) => faceShown(piece, face, photographs)));
   const tenths = new Set(faces.flatMap(({ width, height, span }) => [width, height, span.width, span.height].map((one) => Math.round(one * 10))));
-  for (const extra of [50, 100, 200, 300, 400, 500]) tenths.add(extra);
+  for (const rule of [540, 1040]) tenths.add(rule);
   const rules = [...tenths].sort((a, b) => a - b).map((tenth) => `.mm-${tenth}{--mm:${tenth / 10}}.hm-${tenth}{--hm:${tenth / 10}}`);
   return `@layer tokens,base,components;${rules.join('')}`;
 }

@@ -1,19 +1,27 @@
-/** What is said beside the piece that calls for it. It defers to local law and to those licensed to judge. */
+/** The cautions, each where a piece calls for it and again, at length, on the page about the cabinet. */
 export const cautionWords = {
-  more: 'More on this',
-  find: {
-    title: 'A find.',
-    says: 'What must be reported, and what may be kept or leave the country, differs from country to country: ask the local authority before you dig, buy or carry.',
+  more: 'More on this.',
+  finds: {
+    name: 'Finds',
+    short: 'This piece was found in the ground. What must be reported, and whether it may leave the country, differs by country: ask the local authority.',
   },
-  copy: { title: 'A copy.', says: 'It was made in modern times and is shown as one. Many countries require a copy to be marked.' },
-  counterfeit: {
-    title: 'A counterfeit.',
-    says: 'Made to deceive in its own day and kept as a document of it. Where such a piece may be owned or sold, local law decides.',
+  copies: {
+    name: 'Copies',
+    short: 'This is a copy, and is marked as one. It must never be sold as what it copies.',
   },
-  cleaned: { title: 'Cleaned in the past.', says: 'The surface will not come back. Do not clean a piece: ask a conservator.' },
-  lead: { title: 'Lead.', says: 'Wash your hands after handling it, and keep it from children.' },
+  cleaning: {
+    name: 'Cleaning',
+    short: 'This piece was cleaned in the past, which cannot be undone. Do not clean a piece; a conservator can advise.',
+  },
+  lead: { name: 'Lead', short: 'This piece is of lead or holds much of it. Wash your hands after touching it, and keep it from children.' },
   value: {
-    title: 'A value of metal only,',
-    says: 'as of the day and source given. Not an offer, not an appraisal: a licensed valuer gives those.',
+    name: 'Value of metal',
+    short: 'A value of metal is dated, and is neither an offer nor an appraisal. For insurance or sale ask a licensed valuer.',
+  },
+  publishing: {
+    name: 'Publishing',
+    short: 'A public catalogue tells a thief what there is. Nothing here says where it is kept or what it cost.',
   },
 } as const;
+
+export type CautionName = Exclude<keyof typeof cautionWords, 'more'>;
