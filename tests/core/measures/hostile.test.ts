@@ -92,18 +92,22 @@ describe('hostile text', () => {
           !/invalid|unexpected|undefined|null|NaN|schema/.test(outcome.problem.replace(/"[^"]*"+/g, ''))
         );
       }),
-      { numRuns: 15_000 },
+      { numRuns: 100_000 },
     );
   });
 
-  test.for(PARSERS)('%s: long repetitions take no time', ([, parse]) => {
+  test.for(PARSERS)('%s: no repetition takes five milliseconds', ([, parse]) => {
     for (const piece of [...PIECES, ...SEEDS]) {
-      const text = piece.repeat(2000);
-      const start = performance.now();
-      parse(text);
-      parse(text.slice(0, 80));
-      parse(text.slice(0, 160));
-      expect(performance.now() - start).toBeLessThan(15);
+      for (const length of [80, 160, 20_000]) {
+        const text = piece.repeat(20_000).slice(0, length);
+        // The best of five, so that another program's turn on the processor is not held against the reader.
+        const times = [1, 2, 3, 4, 5].map(() => {
+          const start = performance.now();
+          parse(text);
+          return performance.now() - start;
+        });
+        expect(Math.min(...times)).toBeLessThan(5);
+      }
     }
   });
 });

@@ -42,7 +42,7 @@ describe('lengths', () => {
     ['1,205 mm', 'two ways'],
     ['0 mm', 'no length'],
     ['wide', 'not a length'],
-  ])('%s: %s', ([text, because]) => expect(problemOf(parseLength(text))).toContain(because));
+  ] as const)('%s: %s', ([text, because]) => expect(problemOf(parseLength(text))).toContain(because));
 
   test('there and back, to a thousandth of a millimetre', () => {
     fc.assert(

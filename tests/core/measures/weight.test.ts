@@ -71,7 +71,7 @@ describe('what can be read two ways asks', () => {
     ['1e5 g', 'not a weight'],
     ['light', 'not a weight'],
     ['', 'not a weight'],
-  ])('%s: %s', ([text, because]) => {
+  ] as const)('%s: %s', ([text, because]) => {
     const outcome = parseWeight(text);
     expect(outcome.ok).toBe(false);
     expect(outcome.ok ? '' : outcome.problem).toContain(because);

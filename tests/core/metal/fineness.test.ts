@@ -82,7 +82,7 @@ describe('a fineness that is not one asks', () => {
     ['0 %', 'no fine metal'],
     ['fine', 'not a fineness'],
     ['', 'not a fineness'],
-  ])('%s: %s', ([text, because]) => {
+  ] as const)('%s: %s', ([text, because]) => {
     const outcome = parseFineness(text);
     expect(outcome.ok ? '' : outcome.problem).toContain(because);
   });

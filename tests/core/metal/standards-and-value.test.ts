@@ -18,7 +18,7 @@ const exactly = (value: number) => ({ low: value, high: value });
 
 describe('a piece against its standard', () => {
   test('a penny of 1279–81 of 1.38 g is 95.8 per cent of 1.4400 g', () => {
-    const outcome = againstStandard({ grams: 1.38, plusMinus: null }, pennies, { low: 1280, high: 1281 });
+    const outcome = againstStandard({ grams: 1.38, plusMinus: null }, pennies, { low: 1279, high: 1281 });
     expect(outcome).toMatchObject({ ok: true, value: { percent: { low: expect.closeTo(95.83, 1) as number } } });
     expect(outcome.ok ? outcome.value.rows.length : 0).toBe(1);
   });
@@ -31,6 +31,11 @@ describe('a piece against its standard', () => {
     expect(rows[0]?.share).toBe(0.75);
     expect(percent.low).toBeCloseTo((100 * 1.19) / 1.44, 1);
     expect(percent.high).toBeCloseTo((100 * 1.21) / 1.296, 1);
+  });
+
+  test('a piece dated to the year of the change may be of either', () => {
+    const outcome = againstStandard({ grams: 1.3, plusMinus: null }, pennies, { low: 1346, high: 1346 });
+    expect(outcome.ok ? outcome.value.rows.map(({ standard }) => standard.years.low) : []).toEqual([1279, 1346]);
   });
 
   test('a disputed standard gives an interval: 242 to 246 pence to the Tower pound before 1247', () => {
