@@ -7,48 +7,48 @@ const at = (path: string): string => `${BASE}${path}`;
 
 /** Every address of the site, from the root of its host. Nothing else spells one. */
 export const urls = {
-  home: at(''),
-  pieces: at('pieces/'),
+  home: (): string => at(''),
+  pieces: (): string => at('pieces/'),
   piece: (id: string): string => at(`pieces/${id}/`),
   /** A facet's page: every piece of one mint, one ruler … */
   facet: (facet: string, value: string): string => at(`pieces/by/${facet}/${value}/`),
   piecesPage: (page: number): string => at(page === 1 ? 'pieces/' : `pieces/page/${page}/`),
-  rulers: at('rulers/'),
+  rulers: (): string => at('rulers/'),
   ruler: (id: string): string => at(`rulers/${id}/`),
-  mints: at('mints/'),
+  mints: (): string => at('mints/'),
   mint: (id: string): string => at(`mints/${id}/`),
-  sets: at('sets/'),
+  sets: (): string => at('sets/'),
   set: (id: string): string => at(`sets/${id}/`),
   wanted: (id: string): string => at(`sets/${id}/wanted/`),
-  eras: at('eras/'),
+  eras: (): string => at('eras/'),
   era: (id: string): string => at(`eras/${id}/`),
-  measures: at('measures/'),
-  exhibits: at('exhibits/'),
+  measures: (): string => at('measures/'),
+  exhibits: (): string => at('exhibits/'),
   exhibit: (id: string): string => at(`exhibits/${id}/`),
   exhibitPrint: (id: string): string => at(`exhibits/${id}/print/`),
   exhibitAnonymous: (id: string): string => at(`exhibits/${id}/print/anonymous/`),
-  works: at('works/'),
+  works: (): string => at('works/'),
   /** A book in the list of works. */
   work: (id: string): string => at(`works/#${id}`),
-  about: at('about/'),
-  readings: at('about/readings/'),
+  about: (): string => at('about/'),
+  readings: (): string => at('about/readings/'),
   /** The cautions, by their own names: `finds`, `copies`, `cleaning`, `lead`, `value`, `publishing`. */
   caution: (name: string): string => at(`about/#${name}`),
-  data: at('data/'),
-  piecesJson: at('data/pieces.json'),
-  piecesCsv: at('data/pieces.csv'),
-  searchJson: at('data/search.json'),
+  data: (): string => at('data/'),
+  piecesJson: (): string => at('data/pieces.json'),
+  piecesCsv: (): string => at('data/pieces.csv'),
+  searchJson: (): string => at('data/search.json'),
   setJson: (id: string): string => at(`data/sets/${id}.json`),
   pieceJson: (id: string): string => at(`data/pieces/${id}.json`),
   iiif: (id: string): string => at(`data/iiif/${id}/manifest.json`),
-  feed: at('data/feed.xml'),
-  sitemap: at('data/sitemap.xml'),
+  feed: (): string => at('data/feed.xml'),
+  sitemap: (): string => at('data/sitemap.xml'),
   photograph: (piece: string, file: string): string => at(`photographs/${piece}/${file}`),
-  icon: at('icon.svg'),
+  icon: (): string => at('icon.svg'),
 } as const;
 
 /** An address with its host in front, for what leaves the site: feeds, linked data, citations. */
-export function absolute(address: string): string {
+export function inFull(address: string): string {
   return new URL(address, import.meta.env.SITE).href;
 }
 

@@ -1,39 +1,48 @@
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import { formatDate } from '../../core/dating/format-date.ts';
-import type { PhotographManifest } from '../../photographs/manifest.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
+import { loadPictures } from '../pictures.ts';
 import { urls } from '../urls.ts';
-import { siteWords } from '../words/site.ts';
-import { chiefFace } from './face.ts';
-import type { FaceShown } from './face.ts';
+import { boardWords } from '../words/board.ts';
+import type { FaceView } from './face.ts';
+import { leadingFace } from './face.ts';
 
-/** A piece as it lies on a board among others: one face at true size, its title and date beneath. */
-export type BoardPiece = {
+/** One piece on a board of many: a face, and the few words that lie under it. */
+export type LaidPiece = {
   readonly id: string;
-  readonly to: string;
+  readonly href: string;
   readonly title: string;
-  readonly number: string;
-  /** `about 1280`; empty when undated. */
-  readonly date: string;
-  readonly face: FaceShown;
+  /** Its date and number: `1280–1281 · 0142`. */
+  readonly line: string;
+  /** Something the page has to add: a place, a reason. */
+  readonly note: string | null;
+  readonly face: FaceView;
 };
 
-export function boardPiece(piece: PublicPiece, photographs: PhotographManifest): BoardPiece {
+/** Pieces laid on one board, at the one scale. */
+export type Board = { readonly laid: readonly LaidPiece[] };
+
+/** Lays pieces on a board in the order given; `noteOf` may add a line to any of them. */
+export async function boardOf(
+  pieces: readonly PublicPiece[],
+  noteOf: (piece: PublicPiece) => string | null = () => null,
+): Promise<Board> {
+  const pictures = await loadPictures();
   return {
-    id: piece.id,
-    to: urls.piece(piece.id),
-    title: piece.title,
-    number: siteWords.number(piece.number),
-    date: dateInWords(piece),
-    face: chiefFace(piece, photographs),
+    laid: pieces.map((piece) => ({
+      id: piece.id,
+      href: urls.piece(piece.id),
+      title: piece.title,
+      line: [dateInWords(piece), piece.number].join(' · '),
+      note: noteOf(piece) ?? boardWords.status(piece.status),
+      face: leadingFace(piece, pictures),
+    })),
   };
 }
 
-export function boardPieces(pieces: readonly PublicPiece[], photographs: PhotographManifest): readonly BoardPiece[] {
-  return pieces.map((piece) => boardPiece(piece, photographs));
-}
-
-/** The date of a piece for a visitor; empty when it has none. */
+/** The date of a piece for a visitor; a blank in words. */
 export function dateInWords({ date }: PublicPiece): string {
-  return date === null || date === undefined || isBlank(date) ? '' : formatDate(date);
+  if (date === null || date === undefined) return boardWords.undated;
+  if (isBlank(date)) return date === 'unknown' ? boardWords.dateUnknown : boardWords.dateNone;
+  return formatDate(date);
 }

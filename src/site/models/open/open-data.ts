@@ -1,0 +1,54 @@
+import type { Cabinet } from '../../cabinet.ts';
+import { hasPublicAddress, urls } from '../../urls.ts';
+import { openDataWords } from '../../words/open-data.ts';
+import { framePage } from '../page.ts';
+import type { Page } from '../page.ts';
+import { withManifest } from './linked.ts';
+
+/** A file, where it lies and what it holds. */
+export type OpenFile = { readonly name: string; readonly href: string; readonly says: string };
+
+/** The page that says which files there are and on what terms. */
+export type OpenData = {
+  readonly page: Page;
+  readonly files: readonly OpenFile[];
+  readonly sets: readonly { readonly title: string; readonly file: string; readonly href: string }[];
+  readonly pieces: readonly {
+    readonly number: string;
+    readonly title: string;
+    readonly page: string;
+    readonly linked: string;
+    /** Null where the piece has no photograph. */
+    readonly iiif: string | null;
+  }[];
+  readonly terms: readonly string[];
+};
+
+export function openData(cabinet: Cabinet): OpenData {
+  const w = openDataWords;
+  const pictured = new Set(withManifest(cabinet).map(({ id }) => id));
+  return {
+    page: framePage(cabinet, { title: w.title, description: w.description, own: urls.data, trail: [] }),
+    files: [
+      { name: w.piecesJson, href: urls.piecesJson, says: w.piecesJsonSays(cabinet.listed.length) },
+      { name: w.piecesCsv, href: urls.piecesCsv, says: w.piecesCsvSays },
+      { name: w.feed, href: urls.feed, says: w.feedSays },
+      { name: w.sitemap, href: urls.sitemap, says: w.sitemapSays },
+    ],
+    sets: cabinet.lists.sets.map(({ id, fields }) => ({ title: fields.title, file: `${id}.json`, href: urls.setJson(id) })),
+    pieces: cabinet.listed.map(({ id, number, title }) => ({
+      number,
+      title,
+      page: urls.piece(id),
+      linked: urls.pieceJson(id),
+      iiif: pictured.has(id) ? urls.iiif(id) : null,
+    })),
+    terms: [
+      w.notHere,
+      w.facts,
+      w.pictures,
+      ...(hasPublicAddress ? [] : [w.noAddress]),
+      ...(cabinet.lists.cabinet.demo === 'yes' ? [w.demo] : []),
+    ],
+  };
+}

@@ -1,0 +1,32 @@
+import { sitemap } from '../../../publish/xml.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { absolute, urls } from '../../urls.ts';
+
+/** The address of every page a search engine may show: no unlisted piece, no paper form, no page of a facet. */
+export function pagesOfSite(cabinet: Cabinet): readonly string[] {
+  const { rulers, mints, sets, eras, exhibits } = cabinet.lists;
+  return [
+    urls.home,
+    urls.pieces,
+    ...cabinet.listed.map(({ id }) => urls.piece(id)),
+    urls.rulers,
+    ...Object.keys(rulers).map(urls.ruler),
+    urls.mints,
+    ...Object.keys(mints).map(urls.mint),
+    urls.sets,
+    ...sets.map(({ id }) => urls.set(id)),
+    urls.eras,
+    ...eras.map(({ id }) => urls.era(id)),
+    urls.measures,
+    ...(exhibits.length === 0 ? [] : [urls.exhibits]),
+    ...exhibits.map(({ id }) => urls.exhibit(id)),
+    urls.works,
+    urls.about,
+    urls.data,
+  ];
+}
+
+/** The sitemap: `sitemap.xml`. */
+export function sitemapOf(cabinet: Cabinet): string {
+  return sitemap(pagesOfSite(cabinet).map(absolute));
+}

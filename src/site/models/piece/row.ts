@@ -1,0 +1,15 @@
+/** A fact on a page: its name, its value, and where it leads. */
+export type Row = {
+  readonly name: string;
+  readonly values: readonly { readonly text: string; readonly to?: string | undefined }[];
+  /** `probably`, `possibly`; empty when certain. */
+  readonly doubt: string;
+  /** A short remark under the value. */
+  readonly note?: string | undefined;
+};
+
+/** A row of one value; nothing when there is none. */
+export function row(name: string, text: string | null | undefined, rest: { to?: string; doubt?: string; note?: string | undefined } = {}): readonly Row[] {
+  if (text === null || text === undefined || text === '') return [];
+  return [{ name, values: [{ text, to: rest.to }], doubt: rest.doubt ?? '', note: rest.note }];
+}

@@ -1,0 +1,15 @@
+/** The first page. */
+export const homeWords = {
+  find: 'Find a piece',
+  findHint: 'A ruler, a town, a word of the legend',
+  go: 'Look',
+  all: (pieces: string) => `All ${pieces}`,
+  onShow: 'On show',
+  read: 'Walk through the exhibit',
+  sets: 'Sets under way',
+  places: 'places filled',
+  wanted: (labels: readonly string[], more: number) =>
+    `Wanted next: ${labels.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
+  complete: 'Every place is filled.',
+  newest: 'Newest in the cabinet',
+} as const;

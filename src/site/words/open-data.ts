@@ -1,0 +1,42 @@
+/** What is said of the files that hold the catalogue as data. */
+export const openDataWords = {
+  title: 'The catalogue as data',
+  description: 'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
+  lead: 'Everything the pages show can be had in one file, for a spreadsheet, a program or another catalogue.',
+  whole: 'The whole catalogue',
+  pieceByPiece: 'Piece by piece',
+  setBySet: 'Set by set',
+  terms: 'Terms',
+  piecesJson: 'pieces.json',
+  piecesJsonSays: (count: number) =>
+    `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
+  piecesCsv: 'pieces.csv',
+  piecesCsvSays: 'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180).',
+  feed: 'feed.xml',
+  feedSays: 'The pieces entered last, for a feed reader (RSS 2.0).',
+  sitemap: 'sitemap.xml',
+  sitemapSays: 'The address of every page, for search engines.',
+  linkedSays:
+    'Each piece has a record of linked data (JSON-LD, in the words of schema.org and of Nomisma’s ontology), and, where it has been photographed, a IIIF manifest that a picture viewer can open.',
+  setSays: 'Every place of a set with its state, the piece that stands there and why, what is spare and what would be better.',
+  computed: 'How the computed facts are written',
+  computedSays: [
+    ['dating', 'Earliest and latest year, counted as astronomers count: 0 is 1 BC, −1 is 2 BC. “open” is a bound left open, null one that is not known.'],
+    ['eras', 'For every scheme of periods: within, straddles, outside or unknown, and the periods with the share of each.'],
+    ['grade', 'Lowest and highest step on the numeric scale that the words may mean; left out where a piece is not graded.'],
+    ['fine', 'Grams of fine metal, lowest and highest; left out where weight or fineness is not known.'],
+  ],
+  notHere:
+    'What is not here is not for publishing: prices, storage, sellers, exact find spots, and pieces the keeper does not show.',
+  facts: 'Facts belong to nobody: use the files freely. Where they help you, name this catalogue.',
+  pictures: 'The licence of each photograph stands beside it on its page and in its manifest.',
+  noAddress: 'This copy was made without a public address: full addresses in these files lead to the machine it was made on.',
+  demo: 'A demonstration: the pieces are invented. Do not take them for evidence of anything.',
+  table: { piece: 'Piece', linked: 'Linked data', iiif: 'Pictures' },
+  manifest: 'manifest',
+  record: 'record',
+  fileOf: (file: string, title: string) => `${file} of ${title}`,
+  feedTitle: (cabinet: string) => `${cabinet}: new pieces`,
+  feedDescription: 'The pieces entered last.',
+  manifestFacts: { number: 'Number', date: 'Date', metal: 'Metal', weight: 'Weight' },
+} as const;
