@@ -6,9 +6,9 @@ import type { Grade, ScaleId } from './grade.ts';
 import { readNumeric } from './read-numeric.ts';
 import { readWords, union } from './read-words.ts';
 import type { WordedGrade } from './read-words.ts';
-import { readRemark } from './remarks.ts';
+import { besideGrade, readRemark } from './remarks.ts';
 import type { Said } from './remarks.ts';
-import { ASKED_IN_ORDER, SCALES } from './scales.ts';
+import { ASKED_FIRST, ASKED_LAST, SCALES } from './scales.ts';
 
 export type GradeOptions = { readonly scale?: ScaleId; readonly problem?: string };
 
@@ -25,7 +25,7 @@ export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Gr
   const ungraded = NOT_GRADED.exec(words);
   if (ungraded !== null) return good(notGraded(ungraded[1] ?? 'no reason given', text.trim()));
   const [, detailed, detailsOf] = DETAILS.exec(words) ?? [];
-  const [first = '', ...rest] = detailed === undefined ? phrases(words) : [detailed];
+  const [first = '', ...rest] = phrases(detailed ?? words);
   const said = rest.map(readRemark);
   const leftOver = said.find((each) => each.kind === 'unknown');
   if (leftOver?.kind === 'unknown') {
@@ -37,6 +37,7 @@ export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Gr
   return readOn(first, said, text, { ...options, stated });
 }
 
+type Read = readonly [ScaleId, WordedGrade];
 type Stated = GradeOptions & { readonly stated: string | undefined };
 
 function readOn(words: string, said: readonly Said[], text: string, options: Stated): Outcome<Grade> {
@@ -53,24 +54,20 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
     }
     if (numeric !== null) return good(gradeFrom([['numeric', numeric.value]], all, text, options));
   }
-  const scales = scale === undefined ? ASKED_IN_ORDER : [scale];
-  const read = scales.flatMap((id): (readonly [ScaleId, WordedGrade])[] => {
-    const worded = readWords(bare, id);
-    return worded === null ? [] : [[id, worded]];
-  });
-  if (read.length === 0)
-    return refuse(
-      `${quoted(words)} is not a grade ${scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`}. ${ask(scale)}`,
-    );
+  const on = (scales: readonly ScaleId[]) => scales.flatMap((id) => readOnScale(bare, id));
+  const named = scale === undefined ? on(ASKED_FIRST) : on([scale]);
+  const read = named.length === 0 && scale === undefined ? on(ASKED_LAST) : named;
+  const where = scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`;
+  if (read.length === 0) return refuse(`${quoted(words)} is not a grade ${where}. ${ask(scale)}`);
   return good(gradeFrom(read, all, text, options));
 }
 
-function gradeFrom(
-  read: readonly (readonly [ScaleId, WordedGrade])[],
-  said: readonly Said[],
-  text: string,
-  options: Stated,
-): Grade {
+function readOnScale(words: string, id: ScaleId): readonly Read[] {
+  const worded = readWords(words, id);
+  return worded === null ? [] : [[id, worded]];
+}
+
+function gradeFrom(read: readonly Read[], said: readonly Said[], text: string, options: Stated): Grade {
   const mappings = read.flatMap(([, { mappings: each }]) => each);
   const problems = [
     options.stated,
@@ -80,10 +77,6 @@ function gradeFrom(
   const known = problems.filter((each) => each !== undefined && each !== '');
   const named = known.length > 1 ? known.filter((each) => each !== PROBLEM_NOT_SAID) : known;
   const problem = [...new Set(named)].join('; ');
-  const remarks = said.flatMap((each) => (each.kind === 'remark' ? [each.words] : []));
-  const colour = said.find((each) => each.kind === 'colour');
-  const outOfFive = (kind: 'strike' | 'surface') => said.find((each) => each.kind === kind);
-  const [strike, surface] = [outOfFive('strike'), outOfFive('surface')];
   return {
     text: text.trim(),
     scale: read[0]?.[0] ?? 'numeric',
@@ -93,10 +86,7 @@ function gradeFrom(
     ...(read.length > 1 ? { alsoOn: read.slice(1).map(([id]) => id) } : {}),
     ...(problem === '' ? {} : { problem }),
     ...(read[0]?.[1].proof === true ? { proof: true as const } : {}),
-    ...(colour?.kind === 'colour' ? { colour: colour.colour } : {}),
-    ...(strike?.kind === 'strike' ? { strike: strike.outOfFive } : {}),
-    ...(surface?.kind === 'surface' ? { surface: surface.outOfFive } : {}),
-    ...(remarks.length === 0 ? {} : { remarks }),
+    ...besideGrade(said),
   };
 }
 

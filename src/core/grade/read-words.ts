@@ -10,7 +10,7 @@ export type WordedGrade = { readonly words: string; readonly mappings: readonly 
 
 type Leaning = 'near' | 'low' | 'plain' | 'good';
 
-const TO = / (?:to|bis|à|a|tot) |-(?=[^-])|–/i;
+const TO = / (?:to|bis|à|a|tot) |-(?=[^-])/gi;
 
 /** `BC+` and `fast st` are words of their own, and take no second qualifier. */
 const LEANS_ALREADY = /[-+?]$|^fast /;
@@ -37,7 +37,7 @@ function readFaces(text: string, scale: Scale): Found | null {
 function readBetween(text: string, scale: Scale): Found | null {
   const one = readQualified(text, scale);
   if (one !== null) return one;
-  for (const match of text.matchAll(new RegExp(TO, 'gi'))) {
+  for (const match of text.matchAll(TO)) {
     const lower = readQualified(text.slice(0, match.index), scale);
     const upper = readQualified(text.slice(match.index + match[0].length), scale);
     const both = joined(lower, upper, '-');
@@ -67,33 +67,37 @@ export function union(spans: readonly Interval[]): Interval {
 
 function readQualified(text: string, scale: Scale): Found | null {
   const words = text.trim().toLowerCase();
-  const { nearWords, goodWords, nearLetters, goodLetters } = scale.qualifiers;
-  const before = (list: readonly string[], gap: string) => list.find((word) => words.startsWith(`${word}${gap}`));
-  const plain = found('plain', words, scale);
+  const plain = found('plain', words, scale, (word) => word);
   if (plain !== null) return plain;
-  if (words.endsWith('+')) return found('good', words.replace(/ ?\++$/, ''), scale);
-  if (words.endsWith('-')) return found(words.endsWith('--') ? 'near' : 'low', words.replace(/ ?-+$/, ''), scale);
-  const near = before(nearWords, ' ') ?? before(nearWords, '. ');
-  if (near !== undefined) return found('near', words.slice(near.length), scale);
-  const good = before(goodWords, ' ');
-  if (good !== undefined) return found('good', words.slice(good.length), scale);
-  const less = before(nearLetters, '');
-  const more = before(goodLetters, '');
-  if (less !== undefined) return found('near', words.slice(less.length), scale);
-  return more === undefined ? null : found('good', words.slice(more.length), scale);
+  if (words.endsWith('+')) return found('good', words.replace(/ ?\++$/, ''), scale, (word) => `${word}+`);
+  if (words.endsWith('--')) return found('near', words.replace(/ ?-+$/, ''), scale, (word) => `${word}--`);
+  if (words.endsWith('-')) return found('low', words.replace(/ ?-$/, ''), scale, (word) => `${word}-`);
+  const before = scale.qualifiers.flatMap((qualifier) => [
+    ...qualifier.words.flatMap((word) => [`${word} `, `${word}. `]).map((start) => [start, qualifier] as const),
+    ...qualifier.letters.map((letter) => [letter, qualifier] as const),
+  ]);
+  // The longest start first: `near VF` is not `n` and `ear VF`.
+  const lean = before.filter(([start]) => words.startsWith(start)).toSorted(([a], [b]) => b.length - a.length)[0];
+  if (lean === undefined) return null;
+  const [start, { leaning, print }] = lean;
+  const gap = print.length === 1 ? '' : ' ';
+  return found(leaning, words.slice(start.length), scale, (word) => `${print}${gap}${word}`);
 }
 
-function found(leaning: Leaning, name: string, scale: Scale): Found | null {
-  const key = name
-    .replace(/[. ]/g, '')
-    .replace(/^-|(?<=[a-z])-(?=[a-z])/g, (hyphen, at: number) => (at === 0 ? hyphen : ''));
-  const row = scale.words.find(({ names }) => key !== '' && names.some((each) => each.toLowerCase() === key));
+function found(leaning: Leaning, name: string, scale: Scale, print: (word: string) => string): Found | null {
+  const key = keyOf(name);
+  const row = scale.words.find(({ names }) => key !== '' && names.includes(key));
   if (row === undefined || (leaning !== 'plain' && LEANS_ALREADY.test(row.word))) return null;
   const mappings = row.mappings.map(([source, low, high]) => ({
     source,
     ...lean(leaning, { low, high }, row, source, scale),
   }));
-  return { words: printed(leaning, row, scale), mappings, proof: row.proof === true };
+  return { words: print(row.word), mappings, proof: row.proof === true };
+}
+
+/** A name without stops, spaces and the hyphens inside it: `E.F.`, `vz-st`. */
+function keyOf(name: string): string {
+  return name.replace(/[. ]/g, '').replace(/(?<=\p{L})-(?=\p{L})/gu, '');
 }
 
 /**
@@ -117,11 +121,4 @@ function neighbour(row: ScaleWord, away: 1 | -1, source: SourceId, scale: Scale)
   const beside = scale.words[scale.words.indexOf(row) + away];
   const mapping = beside?.mappings.find(([table]) => table === source);
   return mapping === undefined || beside?.proof === true ? null : { low: mapping[1], high: mapping[2] };
-}
-
-function printed(leaning: Leaning, row: ScaleWord, scale: Scale): string {
-  const { near, good } = scale.qualifiers;
-  if (leaning === 'plain') return row.word;
-  if (leaning === 'low') return `${row.word}-`;
-  return leaning === 'good' ? `${good} ${row.word}` : `${near} ${row.word}`;
 }

@@ -1,3 +1,5 @@
+import type { Grade } from './grade.ts';
+
 /** Words for what ails a piece, in the languages of the lists. Common practice. */
 const PROBLEMS: readonly RegExp[] = [
   /clean|polish|whizz|scrub|brush|dipped|lacquer|gereinigt|poliert|geputzt|nettoy|pulit[ao]|lucidat|limpiad/,
@@ -47,4 +49,19 @@ export function readRemark(words: string): Said {
   if (REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };
   if (PROBLEMS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
   return { kind: 'unknown', words };
+}
+
+type Beside = Pick<Grade, 'colour' | 'strike' | 'surface' | 'remarks'>;
+
+/** What was said beside a grade and is no fault, in the fields of the grade. */
+export function besideGrade(said: readonly Said[]): Beside {
+  const remarks = said.flatMap((each) => (each.kind === 'remark' ? [each.words] : []));
+  return said.reduce<Beside>(
+    (beside, each) => {
+      if (each.kind === 'colour') return { ...beside, colour: each.colour };
+      if (each.kind === 'strike') return { ...beside, strike: each.outOfFive };
+      return each.kind === 'surface' ? { ...beside, surface: each.outOfFive } : beside;
+    },
+    remarks.length === 0 ? {} : { remarks },
+  );
 }

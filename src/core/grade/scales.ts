@@ -27,8 +27,12 @@ export const SCALES: Readonly<Record<ScaleId, Scale>> = {
   ancient: ANCIENT,
 };
 
-/** The order in which the scales are asked when a grade names none. Figures of the Nordic scale must name it. */
-export const ASKED_IN_ORDER: readonly ScaleId[] = ['uk', 'us', 'ancient', 'de', 'fr', 'it', 'es', 'nl'];
+/**
+ * The scales asked together when a grade names none, and those asked only when none of these knows the word. Figures of
+ * the Nordic scale must always name it.
+ */
+export const ASKED_FIRST: readonly ScaleId[] = ['uk', 'us', 'ancient', 'de', 'fr', 'it', 'es'];
+export const ASKED_LAST: readonly ScaleId[] = ['nl'];
 
 export function isScaleId(text: string): text is ScaleId {
   return SCALE_IDS.some((id) => id === text);

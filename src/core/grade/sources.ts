@@ -23,31 +23,28 @@ export type ScaleWord = {
   readonly proof?: true;
 };
 
-/** How a language says *a little less* and *a little more* than a word. */
-export type Qualifiers = {
-  /** The forms printed. */
-  readonly near: string;
-  readonly good: string;
+/** How a language says *a little less* or *a little more* than a word. */
+export type Qualifier = {
+  readonly leaning: 'near' | 'good';
+  /** How it is printed before the word; a single letter or sign is joined to it. */
+  readonly print: string;
   /** Words that stand before, with a space. */
-  readonly nearWords: readonly string[];
-  readonly goodWords: readonly string[];
-  /** Letters or signs that lean on the word: `aVF`, `GVF`, `qSPL`. */
-  readonly nearLetters: readonly string[];
-  readonly goodLetters: readonly string[];
+  readonly words: readonly string[];
+  /** Letters or signs that lean on the word: `aVF`, `GVF`, `qSPL`, `-ss`. */
+  readonly letters: readonly string[];
 };
 
 export type Scale = {
   readonly title: string;
-  readonly qualifiers: Qualifiers;
+  readonly qualifiers: readonly Qualifier[];
   /** From the poorest to the best. */
   readonly words: readonly ScaleWord[];
 };
 
-export const ENGLISH_QUALIFIERS: Qualifiers = {
-  near: 'near',
-  good: 'good',
-  nearWords: ['about', 'abt', 'near', 'nearly', 'almost', 'nr'],
-  goodWords: ['good', 'gd', 'choice', 'strong', 'bold'],
-  nearLetters: ['a', 'n'],
-  goodLetters: ['g'],
-};
+export const ENGLISH_QUALIFIERS: readonly Qualifier[] = [
+  { leaning: 'near', print: 'about', words: ['about', 'abt'], letters: ['a'] },
+  { leaning: 'near', print: 'near', words: ['near', 'nearly', 'almost', 'nr', 'n'], letters: ['n'] },
+  { leaning: 'good', print: 'good', words: ['good', 'gd', 'g'], letters: ['g'] },
+  { leaning: 'good', print: 'choice', words: ['choice', 'ch'], letters: [] },
+  { leaning: 'good', print: 'strong', words: ['strong', 'bold'], letters: [] },
+];

@@ -10,14 +10,19 @@ export type FineMetal = {
   readonly assumed: readonly string[];
 };
 
+/** Whose weight it is: this piece's, or that which the law gave its kind. */
+export type WeightBasis = 'measured' | 'statutory';
+
 /** Fine weight = weight × fineness, carried through from end to end. */
 export function fineMetal(
   weight: { readonly grams: number; readonly plusMinus: number | null },
   fineness: Interval,
+  basis: WeightBasis = 'measured',
 ): FineMetal {
   const span = weightSpan(weight);
   const grams = { low: span.low * fineness.low, high: span.high * fineness.high };
   const assumed = [
+    basis === 'statutory' ? 'The weight is the one the law gave its kind, not that of this piece.' : null,
     weight.plusMinus === null ? 'No precision is stated for the weight, so it is taken as written.' : null,
     fineness.low === fineness.high ? 'The fineness is taken as written; it was not assayed here.' : null,
   ].filter((sentence) => sentence !== null);

@@ -199,10 +199,10 @@ describe('what cannot be read says what to write', () => {
 
 const worded = fc.constantFrom(...SCALE_IDS).chain((scale) => {
   const word = fc.constantFrom(...SCALES[scale].words.map((row) => row.word));
-  const { near, good } = SCALES[scale].qualifiers;
+  const prints = SCALES[scale].qualifiers.map(({ print }) => (print.length === 1 ? print : `${print} `));
   // BC+, SC- and fast st take no second qualifier.
   const qualified = fc
-    .tuple(fc.constantFrom('', `${near} `, `${good} `), word)
+    .tuple(fc.constantFrom('', ...prints), word)
     .map(([qualifier, one]) => (/[-+?]$|^fast /.test(one) ? one : `${qualifier}${one}`));
   const text = fc.oneof(
     qualified,
@@ -216,10 +216,13 @@ const numeric = fc.record({
 });
 const problem = fc.option(fc.constantFrom('cleaned', 'edge chipped; scratched', 'two old holes'), { nil: undefined });
 
+const beside = fc.constantFrom('', ', toned', ', strike 4/5, surface 2/5', ', RB', ', scratched', ', toned, scratched');
+
 describe('there and back', () => {
   test('a printed grade is read back with the same meaning', () => {
     fc.assert(
-      fc.property(fc.oneof(worded, numeric), problem, ({ scale, text }, ails) => {
+      fc.property(fc.oneof(worded, numeric), beside, problem, ({ scale, text: grade }, said, ails) => {
+        const text = `${grade}${said}`;
         const outcome = parseGrade(text, { scale, ...(ails === undefined ? {} : { problem: ails }) });
         if (!outcome.ok) throw new Error(`${scale} ${text}: ${outcome.problem}`);
         const again = gradeOf(formatGrade(outcome.value), scale);

@@ -63,6 +63,9 @@ describe('fine metal agrees with the acts', () => {
   });
 
   test('what is taken for granted is said', () => {
+    expect(fineMetal(weightOf('1.44 g'), finenessOf('sterling'), 'statutory').assumed[0]).toContain(
+      'not that of this piece',
+    );
     expect(fineMetal(weightOf('1.38 g'), finenessOf('sterling')).assumed.join(' ')).toMatch(
       /taken as written.*not assayed/,
     );

@@ -4,7 +4,7 @@ import type { Scale } from '../sources.ts';
 /** American words, each with its numbers. */
 export const US: Scale = {
   title: 'American',
-  qualifiers: { ...ENGLISH_QUALIFIERS, near: 'about' },
+  qualifiers: ENGLISH_QUALIFIERS,
   words: [
     { word: 'PO', means: 'Poor', names: ['po', 'poor', 'p'], mappings: [['numeric', 1, 1]] },
     { word: 'FR', means: 'Fair', names: ['fr', 'fair'], mappings: [['numeric', 2, 2]] },

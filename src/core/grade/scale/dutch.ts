@@ -3,14 +3,10 @@ import type { Scale } from '../sources.ts';
 /** Dutch words. */
 export const NL: Scale = {
   title: 'Dutch',
-  qualifiers: {
-    near: 'bijna',
-    good: 'goed',
-    nearWords: ['bijna'],
-    goodWords: ['goed', 'ruim'],
-    nearLetters: ['-'],
-    goodLetters: [],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'bijna', words: ['bijna'], letters: ['-'] },
+    { leaning: 'good', print: 'ruim', words: ['ruim', 'goed'], letters: [] },
+  ],
   words: [
     { word: 'G', means: 'goed', names: ['g', 'goed'], mappings: [['memory', 4, 6]] },
     { word: 'ZG', means: 'zeer goed', names: ['zg', 'zeergoed'], mappings: [['memory', 8, 10]] },

@@ -3,14 +3,11 @@ import type { Scale } from '../sources.ts';
 /** French words. */
 export const FR: Scale = {
   title: 'French',
-  qualifiers: {
-    near: 'presque',
-    good: 'bon',
-    nearWords: ['presque', 'pr', 'quasi'],
-    goodWords: ['bon', 'plus que'],
-    nearLetters: ['-'],
-    goodLetters: [],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'presque', words: ['presque', 'pr', 'quasi'], letters: [] },
+    { leaning: 'near', print: '-', words: [], letters: ['-'] },
+    { leaning: 'good', print: 'bon', words: ['bon', 'plus que'], letters: [] },
+  ],
   words: [
     { word: 'AB', means: 'assez beau', names: ['ab', 'assezbeau'], mappings: [['memory', 2, 4]] },
     { word: 'B', means: 'beau', names: ['b', 'beau'], mappings: [['french', 6, 14]] },

@@ -3,14 +3,11 @@ import type { Scale } from '../sources.ts';
 /** German words, as Germany, Austria and Switzerland write them. */
 export const DE: Scale = {
   title: 'German',
-  qualifiers: {
-    near: 'fast',
-    good: 'gutes',
-    nearWords: ['fast', 'knapp', 'beinahe', 'f'],
-    goodWords: ['gutes', 'gut', 'besser als'],
-    nearLetters: ['-', 'f'],
-    goodLetters: [],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'fast', words: ['fast', 'knapp', 'beinahe', 'f'], letters: ['f'] },
+    { leaning: 'near', print: '-', words: [], letters: ['-'] },
+    { leaning: 'good', print: 'gutes', words: ['gutes', 'gut', 'besser als'], letters: [] },
+  ],
   words: [
     {
       word: 'ge',
@@ -90,7 +87,7 @@ export const DE: Scale = {
     {
       word: 'PP',
       means: 'polierte Platte, Spiegelglanz',
-      names: ['pp', 'poliertplatte', 'poliertplatten', 'poliertePlatte', 'spiegelglanz'],
+      names: ['pp', 'polierteplatte', 'spiegelglanz'],
       mappings: [['memory', 60, 70]],
       proof: true,
     },

@@ -3,14 +3,11 @@ import type { Scale } from '../sources.ts';
 /** Italian words; the French table gives splendido the room of two of its own. */
 export const IT: Scale = {
   title: 'Italian',
-  qualifiers: {
-    near: 'q',
-    good: 'più di',
-    nearWords: ['quasi', 'q'],
-    goodWords: ['più di', 'piu di', 'migliore di', 'buon'],
-    nearLetters: ['q', '-'],
-    goodLetters: ['m'],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'q', words: ['quasi', 'q'], letters: ['q'] },
+    { leaning: 'near', print: '-', words: [], letters: ['-'] },
+    { leaning: 'good', print: 'più di', words: ['più di', 'piu di', 'migliore di', 'buon'], letters: ['m'] },
+  ],
   words: [
     { word: 'M', means: 'mediocre', names: ['m', 'mediocre'], mappings: [['memory', 1, 3]] },
     { word: 'D', means: 'discreto', names: ['d', 'discreto'], mappings: [['italian', 4, 6]] },

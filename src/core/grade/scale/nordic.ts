@@ -3,14 +3,10 @@ import type { Scale } from '../sources.ts';
 /** Sweden and Finland write figures; a Finnish list gives the English word beside each. */
 export const NORDIC: Scale = {
   title: 'Nordic',
-  qualifiers: {
-    near: 'nästan',
-    good: 'god',
-    nearWords: ['nästan'],
-    goodWords: ['god'],
-    nearLetters: [],
-    goodLetters: [],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'nästan', words: ['nästan'], letters: [] },
+    { leaning: 'good', print: 'god', words: ['god'], letters: [] },
+  ],
   words: [
     { word: '1?', means: 'ej fullgott', names: ['1?'], mappings: [['finnish', 8, 10]] },
     { word: '1', means: 'fullgott', names: ['1', 'fullgott'], mappings: [['finnish', 12, 15]] },

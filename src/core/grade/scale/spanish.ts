@@ -3,14 +3,10 @@ import type { Scale } from '../sources.ts';
 /** Spanish words; the French table puts them a whole word higher than Spain does. */
 export const ES: Scale = {
   title: 'Spanish',
-  qualifiers: {
-    near: 'casi',
-    good: 'buen',
-    nearWords: ['casi'],
-    goodWords: ['buen', 'más que', 'mas que'],
-    nearLetters: ['-'],
-    goodLetters: [],
-  },
+  qualifiers: [
+    { leaning: 'near', print: 'casi', words: ['casi'], letters: ['-'] },
+    { leaning: 'good', print: 'buen', words: ['buen', 'más que', 'mas que'], letters: [] },
+  ],
   words: [
     {
       word: 'MC',
