@@ -1,0 +1,77 @@
+import type { Interval } from '../eras/era-scheme.ts';
+import { good, refuse } from '../outcome.ts';
+import type { Outcome } from '../outcome.ts';
+import type { SetState } from '../sets/set-state.ts';
+import type { Offer } from './offer.ts';
+
+/** One row of the keeper's guide. Prices are whole minor units. */
+export type GuidePrice = {
+  readonly place: string;
+  /** As the keeper wrote it. */
+  readonly grade: string;
+  /** The same on the numeric scale. */
+  readonly steps: Interval;
+  readonly price: { readonly low: number; readonly high: number };
+  readonly currency: string;
+  readonly source: string;
+  /** The year of the price. */
+  readonly year: number;
+};
+
+export type Shopping = {
+  readonly offers: readonly Offer[];
+  /** Places that want a piece and have no price to plan with. */
+  readonly unpriced: readonly { readonly place: string; readonly because: string }[];
+  /** Prices that are used and are old, one sentence each. */
+  readonly old: readonly string[];
+};
+
+/**
+ * What the guide offers for the wanted places of a set. A wanted place that is not filled for certain is filled by an offer, and
+ * the improvement is the lowest step of its grade; one below the aim is bettered, by the steps from the highest its piece may
+ * have to the lowest of the offer. `notBelow` (fewer and better) leaves out every grade that may lie under it.
+ */
+export function offersFromGuide(
+  state: SetState,
+  grades: ReadonlyMap<string, Interval | null>,
+  guide: readonly GuidePrice[],
+  { notBelow, thisYear, oldAfter = 5 }: { notBelow: Interval | null; thisYear: number; oldAfter?: number },
+): Outcome<Shopping> {
+  const wanted = new Map(state.wanted.map((want) => [want.place, want]));
+  const rows = guide.filter(({ place }) => wanted.has(place));
+  const currencies = [...new Set(rows.map(({ currency }) => currency))].toSorted();
+  if (currencies.length > 1) {
+    return refuse(
+      `The guide prices “${state.title}” in ${currencies.join(' and ')}, and no rate between them is given. Write every price in one currency.`,
+    );
+  }
+  const offers = rows.flatMap((row): Offer[] => {
+    const want = wanted.get(row.place);
+    const held = state.places.find(({ id }) => id === row.place)?.piece;
+    const present = held === undefined ? null : (grades.get(held) ?? null);
+    const fills = want?.why !== 'below the aim';
+    const improvement = Math.floor(row.steps.low) - (fills ? 0 : Math.ceil(present?.high ?? 0));
+    if (!want || improvement < (fills ? 0 : 1) || (notBelow && row.steps.low < notBelow.low)) return [];
+    const source = `${row.source}, ${String(row.year)}`;
+    return [{ place: row.place, label: want.label, grade: row.grade, fills, improvement, price: row.price, source }];
+  });
+  const offered = new Set(offers.map(({ place }) => place));
+  const priced = new Set(rows.map(({ place }) => place));
+  return good({
+    offers,
+    unpriced: state.wanted
+      .filter(({ place }) => !offered.has(place))
+      .map(({ place }) => ({
+        place,
+        because: priced.has(place)
+          ? 'The guide has no price for a grade good enough.'
+          : 'The guide has no price for it.',
+      })),
+    old: rows
+      .filter(({ place, year }) => offered.has(place) && thisYear - year > oldAfter)
+      .map(
+        ({ place, grade, year }) =>
+          `The price of ${wanted.get(place)?.label ?? place} in ${grade} is of ${String(year)}.`,
+      ),
+  });
+}
