@@ -1,7 +1,8 @@
 /** What is said of the files that hold the catalogue as data. */
 export const openDataWords = {
   title: 'The catalogue as data',
-  description: 'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
+  description:
+    'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
   lead: 'Everything the pages show can be had in one file, for a spreadsheet, a program or another catalogue.',
   whole: 'The whole catalogue',
   pieceByPiece: 'Piece by piece',
@@ -18,19 +19,30 @@ export const openDataWords = {
   sitemapSays: 'The address of every page, for search engines.',
   linkedSays:
     'Each piece has a record of linked data (JSON-LD, in the words of schema.org and of Nomisma’s ontology), and, where it has been photographed, a IIIF manifest that a picture viewer can open.',
-  setSays: 'Every place of a set with its state, the piece that stands there and why, what is spare and what would be better.',
+  setSays:
+    'Every place of a set with its state, the piece that stands there and why, what is spare and what would be better.',
   computed: 'How the computed facts are written',
   computedSays: [
-    ['dating', 'Earliest and latest year, counted as astronomers count: 0 is 1 BC, −1 is 2 BC. “open” is a bound left open, null one that is not known.'],
-    ['eras', 'For every scheme of periods: within, straddles, outside or unknown, and the periods with the share of each.'],
-    ['grade', 'Lowest and highest step on the numeric scale that the words may mean; left out where a piece is not graded.'],
+    [
+      'dating',
+      'Earliest and latest year, counted as astronomers count: 0 is 1 BC, −1 is 2 BC. “open” is a bound left open, null one that is not known.',
+    ],
+    [
+      'eras',
+      'For every scheme of periods: within, straddles, outside or unknown, and the periods with the share of each.',
+    ],
+    [
+      'grade',
+      'Lowest and highest step on the numeric scale that the words may mean; left out where a piece is not graded.',
+    ],
     ['fine', 'Grams of fine metal, lowest and highest; left out where weight or fineness is not known.'],
   ],
   notHere:
     'What is not here is not for publishing: prices, storage, sellers, exact find spots, and pieces the keeper does not show.',
   facts: 'Facts belong to nobody: use the files freely. Where they help you, name this catalogue.',
   pictures: 'The licence of each photograph stands beside it on its page and in its manifest.',
-  noAddress: 'This copy was made without a public address: full addresses in these files lead to the machine it was made on.',
+  noAddress:
+    'This copy was made without a public address: full addresses in these files lead to the machine it was made on.',
   demo: 'A demonstration: the pieces are invented. Do not take them for evidence of anything.',
   table: { piece: 'Piece', linked: 'Linked data', iiif: 'Pictures' },
   manifest: 'manifest',

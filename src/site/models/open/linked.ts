@@ -21,7 +21,11 @@ export function manifestOf(cabinet: Cabinet, piece: PublicPiece): object | null 
   const pictures = picturesOf(cabinet, piece);
   if (pictures.length === 0) return null;
   const manifest = absolute(urls.iiif(piece.id));
-  const at = { manifest, under: manifest.slice(0, manifest.lastIndexOf('/') + 1), page: absolute(urls.piece(piece.id)) };
+  const at = {
+    manifest,
+    under: manifest.slice(0, manifest.lastIndexOf('/') + 1),
+    page: absolute(urls.piece(piece.id)),
+  };
   return iiifManifest(piece, at, pictures, cabinet.lists.cabinet.language, openDataWords.manifestFacts);
 }
 

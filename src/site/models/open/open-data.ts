@@ -35,7 +35,11 @@ export function openData(cabinet: Cabinet): OpenData {
       { name: w.feed, href: urls.feed, says: w.feedSays },
       { name: w.sitemap, href: urls.sitemap, says: w.sitemapSays },
     ],
-    sets: cabinet.lists.sets.map(({ id, fields }) => ({ title: fields.title, file: `${id}.json`, href: urls.setJson(id) })),
+    sets: cabinet.lists.sets.map(({ id, fields }) => ({
+      title: fields.title,
+      file: `${id}.json`,
+      href: urls.setJson(id),
+    })),
     pieces: cabinet.listed.map(({ id, number, title }) => ({
       number,
       title,

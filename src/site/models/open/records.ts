@@ -17,7 +17,10 @@ export function pieceTable(cabinet: Cabinet): string {
 }
 
 /** How far a set has come, as its file gives it. What the keeper may buy next and for how much is not in it. */
-export type SetRecord = Pick<SetState, 'id' | 'title' | 'of' | 'filled' | 'excused' | 'places' | 'spares' | 'leftOut'> & {
+export type SetRecord = Pick<
+  SetState,
+  'id' | 'title' | 'of' | 'filled' | 'excused' | 'places' | 'spares' | 'leftOut'
+> & {
   readonly address: string;
   readonly upgrades: readonly Pick<Upgrade, 'place' | 'from' | 'to' | 'certain' | 'made' | 'because'>[];
 };
