@@ -1,6 +1,6 @@
 import type { Legend, Part } from './legend.ts';
 import { normalLetters } from './letter-forms.ts';
-import { parseLegend } from './parse-legend.ts';
+import { LONGEST_LEGEND, parseLegend } from './parse-legend.ts';
 import { scriptOf } from './script.ts';
 
 /** What one written character is compared as. A lost stretch, of unknown length, is `…`. */
@@ -23,11 +23,12 @@ export function normalGlyphs(legend: Legend): readonly Glyph[] {
   return legend.parts.flatMap((part) => glyphsOf(part, legend.script));
 }
 
-/** Reads a legend, or, where its brackets are in disorder, takes every letter of it as cut. */
+/** Reads a legend, or, where its brackets are in disorder, takes every letter of it (of the first thousand) as cut. */
 export function legendOrLetters(text: string): Legend {
   const outcome = parseLegend(text);
   if (outcome.ok) return outcome.value;
-  return { text, parts: [{ kind: 'cut', text }], direction: 'ltr', script: scriptOf(text) };
+  const letters = text.slice(0, LONGEST_LEGEND);
+  return { text, parts: [{ kind: 'cut', text: letters }], direction: 'ltr', script: scriptOf(letters) };
 }
 
 /**

@@ -4,7 +4,7 @@ import type { Legend, Part, PartKind } from './legend.ts';
 import { directionOf, scriptOf } from './script.ts';
 
 /** No rim holds more: a longer text is a story and belongs below the front matter. */
-const LONGEST = 1000;
+export const LONGEST_LEGEND = 1000;
 
 /** A legend's cuts, in the order they are tried. A space never joins another kind of break. */
 const CUTS: readonly (readonly [PartKind, RegExp])[] = [
@@ -62,9 +62,9 @@ export function parseLegend(text: string): Outcome<Legend> {
   const written = text.trim();
   if (written === '')
     return refuse('A legend needs at least one letter or mark; leave the field out when there is none.');
-  if (written.length > LONGEST)
+  if (written.length > LONGEST_LEGEND)
     return refuse(
-      `A legend is at most ${LONGEST} characters here; this has ${written.length}. Put the rest in the story.`,
+      `A legend is at most ${LONGEST_LEGEND} characters here; this has ${written.length}. Put the rest in the story.`,
     );
   const parts: Part[] = [];
   let open = '';
@@ -76,7 +76,7 @@ export function parseLegend(text: string): Outcome<Legend> {
       const wrong = wrongBracket(sign, open, held, written.slice(0, at));
       if (wrong !== null) return refuse(wrong);
       open = sign === '[' || sign === '(' ? open + sign : open.slice(0, -1);
-      held = false;
+      held = sign === ']' || sign === ')';
       at += 1;
       continue;
     }

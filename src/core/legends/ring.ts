@@ -28,6 +28,8 @@ export function ringOf(legend: Legend): Ring {
   return { letters, weights, widths, script: legend.script };
 }
 
+const LONGEST_MASK = 100;
+
 /** A ring from text; see {@link legendOrLetters} for text that is not a legend. */
 export function readRing(text: string): Ring {
   return ringOf(legendOrLetters(text));
@@ -35,10 +37,12 @@ export function readRing(text: string): Ring {
 
 /**
  * What a mask asks for, sign by sign: a normal letter, `?` for one character, `*` for any run. Everything else in it is
- * passed over; `…` and `...` are runs; a run at either end says nothing and falls away.
+ * passed over; `…` and `...` are runs; a run at either end says nothing and falls away. No worn stretch is longer than a
+ * hundred characters: of a longer mask nothing is asked.
  */
 export function readMask(mask: string, script: Script): readonly string[] {
   const signs: string[] = [];
+  if (mask.length > LONGEST_MASK) return signs;
   for (const sign of mask.replace(/\.{3,}/gu, LOST).normalize('NFC')) {
     if (sign === '?' || sign === '؟') signs.push('?');
     else if (sign === '*' || sign === LOST) {

@@ -6,17 +6,18 @@ import { parseSterling } from './sterling.ts';
 
 const HOW = 'Write the amount with its currency: £5.00, GBP 5.00 or EUR 1234.50';
 
+const PLAIN = /^(\d+)(?:([.,])(\d+))?$/u;
+const GROUPED = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,3}))?$/u;
+
 /** The figures before and after the point, thousands signs gone; null when it cannot be told which sign is the point. */
 function figures(amount: string, places: number): { readonly whole: string; readonly part: string } | null {
-  const plain = /^(\d+)(?:[.,](\d+))?$/u.exec(amount);
-  const grouped = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,2}))?$/u.exec(amount);
-  if (plain !== null && !(plain[2]?.length === 3 && grouped !== null))
-    return { whole: plain[1] ?? '', part: plain[2] ?? '' };
-  if (grouped === null || grouped[3] === grouped[4]) return null;
-  // Three figures after a single point: thousands on the Continent, thousandths in Kuwait. After a comma: thousands.
-  const single = plain !== null;
-  if (single && (grouped[3] === '.' || places === 3)) return null;
-  return { whole: (grouped[1] ?? '') + (grouped[2] ?? '').replace(/\D/gu, ''), part: grouped[5] ?? '' };
+  const [, whole, sign, part = ''] = PLAIN.exec(amount) ?? [];
+  const [, first = '', groups, between, point, rest = ''] = GROUPED.exec(amount) ?? [];
+  if (whole !== undefined && (groups === undefined || (sign === '.' && places === 3))) return { whole, part };
+  // Three figures after one point are thousands on the Continent and thousandths in Britain; after one comma, thousands.
+  if (whole !== undefined && (sign === '.' || places === 3)) return null;
+  if (groups === undefined || between === point) return null;
+  return { whole: first + groups.replace(/\D/gu, ''), part: rest };
 }
 
 /** The currency a text begins or ends with, and the amount between. */

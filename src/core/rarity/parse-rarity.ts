@@ -3,6 +3,7 @@ import { good, refuse } from '../outcome.ts';
 import type { Rarity, RarityClass, RarityScale } from './rarity.ts';
 import { RARITY_SCALES, rarityScale } from './scales.ts';
 
+const LONGEST = 80;
 const IDS = RARITY_SCALES.map((scale) => scale.id).join(', ');
 
 function unknownScale(named: string): string {
@@ -34,6 +35,8 @@ function takeScale(text: string): { readonly scale: RarityScale; readonly rest: 
 /** Reads `Sheldon R-7`, or `R-7` when the scale is given apart. A class without a scale is refused: `R5` means different things. */
 export function parseRarity(text: string, scale?: string): Outcome<Rarity> {
   const written = text.trim();
+  if (written.length > LONGEST)
+    return refuse(`A rarity is a scale and a class; this has ${written.length} characters. Write sheldon R-7.`);
   const given = scale === undefined ? null : rarityScale(scale);
   if (scale !== undefined && given === null) return refuse(unknownScale(scale));
   const taken = given === null ? takeScale(written) : { scale: given, rest: takeScale(written)?.rest ?? written };

@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compareNumbers, compareReferences } from '../../../src/core/references/compare-references.ts';
+import { formatReference } from '../../../src/core/references/format-reference.ts';
+import { parseReference } from '../../../src/core/references/parse-reference.ts';
+import { REFERENCE_READINGS } from '../../../src/core/references/readings.ts';
+import type { Relation } from '../../../src/core/references/reference.ts';
+import { BOOK_ORDERS, RANGES } from '../../published/reference-orders.ts';
+
+const WORKS = [
+  { id: 'north', names: ['North', 'N.'] },
+  { id: 'ric-2-1', names: ['RIC II.1'] },
+  { id: 'ric-2', names: ['RIC II'] },
+];
+
+function read(text: string, works: Parameters<typeof parseReference>[1] = []) {
+  const outcome = parseReference(text, works);
+  if (!outcome.ok) return outcome.problem;
+  const { work, number, relation, to } = outcome.value;
+  return [work, number, relation, ...(to === undefined ? [] : [to])];
+}
+
+describe('A reference is read', () => {
+  test.for([
+    ['north 1018', ['north', '1018', 'is']],
+    ['cf. north 176', ['north', '176', 'cf.']],
+    ['cf north 176', ['north', '176', 'cf.']],
+    ['north 1018 var.', ['north', '1018', 'var.']],
+    ['var. of north 1018', ['north', '1018', 'var.']],
+    ['north 1018 (var.)', ['north', '1018', 'var.']],
+    ['north unlisted', ['north', '', 'unlisted']],
+    ['unlisted in north', ['north', '', 'unlisted']],
+    ['north —', ['north', '', 'unlisted']],
+    ['cf. north 1018, unlisted', ['north', '1018', 'unlisted']],
+    ['ric-6 London 121a', ['ric-6', 'London 121a', 'is']],
+    ['withers 23a', ['withers', '23a', 'is']],
+  ] as const)('%s (forms of the trade, common practice)', ([text, reading]) => {
+    expect(read(text)).toEqual(reading);
+  });
+
+  test('by the longest name of a work in the list', () => {
+    expect(read('RIC II.1 42', WORKS)).toEqual(['ric-2-1', '42', 'is']);
+    expect(read('RIC II 42', WORKS)).toEqual(['ric-2', '42', 'is']);
+    expect(read('N. 176', WORKS)).toEqual(['north', '176', 'is']);
+  });
+
+  test.for([
+    ['', 'is empty'],
+    ['north', 'without a number'],
+    ['1018', 'does not begin with a work'],
+    ['cf. north 12 var.', 'says both'],
+    ['north ***', 'is not a number'],
+  ] as const)('and refused: %s', ([text, says]) => {
+    expect(read(text)).toContain(says);
+  });
+
+  test('a work that is not in the list is refused with those that are', () => {
+    expect(read('nroth 12', WORKS)).toContain('Write one of north, ric-2-1, ric-2');
+    expect(read('northern 12', WORKS)).toContain('begins with no work');
+  });
+});
+
+test.for(RANGES)('$printed runs from $from to $to ($source)', ({ printed, from, to }) => {
+  expect(read(`work ${printed}`)).toEqual(['work', from, 'is', to]);
+});
+
+test('what does not run forward is a number of a book that numbers so (Van Arsdell 52-1)', () => {
+  expect(read('van-arsdell 52-1')).toEqual(['van-arsdell', '52-1', 'is']);
+});
+
+test.for(BOOK_ORDERS)('the order of the book: $source', ({ numbers }) => {
+  for (const turned of [[...numbers].reverse(), [...numbers].sort()])
+    expect(turned.sort(compareNumbers)).toEqual(numbers);
+});
+
+test('plain numbers fall in the order of the Unicode collation with figures by value', () => {
+  const collator = new Intl.Collator('en', { numeric: true });
+  fc.assert(
+    fc.property(
+      fc.nat(9999),
+      fc.nat(9999),
+      fc.constantFrom('', 'a', 'b'),
+      fc.constantFrom('', 'a', 'b'),
+      (n, m, a, b) => {
+        expect(Math.sign(compareNumbers(`${n}${a}`, `${m}${b}`))).toBe(
+          Math.sign(collator.compare(`${n}${a}`, `${m}${b}`)),
+        );
+      },
+    ),
+  );
+});
+
+const anyNumber = fc.stringMatching(/^(?:[A-Z][a-z]{1,5} |[IVX]{1,4} )?[1-9][0-9]{0,3}[a-d]?$/);
+const anyReference = fc.record({
+  work: fc.constantFrom('north', 'withers', 'ric-6'),
+  number: anyNumber,
+  relation: fc.constantFrom<Relation>('is', 'cf.', 'var.', 'unlisted'),
+});
+
+test('there and back, for every relation and range', () => {
+  fc.assert(
+    fc.property(anyReference, (reference) => {
+      expect(parseReference(formatReference(reference), [])).toMatchObject({ ok: true, value: reference });
+    }),
+  );
+  const range = { work: 'north', number: '223', to: '225', relation: 'is' } as const;
+  expect(parseReference(formatReference(range), [])).toMatchObject({ ok: true, value: range });
+});
+
+test('the order is one order: it never runs in a circle', () => {
+  fc.assert(
+    fc.property(anyReference, anyReference, anyReference, (a, b, c) => {
+      expect(Math.sign(compareReferences(a, b))).toBe(-Math.sign(compareReferences(b, a)) || 0);
+      if (compareReferences(a, b) <= 0 && compareReferences(b, c) <= 0)
+        expect(compareReferences(a, c)).toBeLessThanOrEqual(0);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test('the table for visitors is read as it says', () => {
+  expect(REFERENCE_READINGS.map(({ write }) => read(write)[2])).toEqual(['is', 'cf.', 'var.', 'unlisted', 'is', 'is']);
+});
