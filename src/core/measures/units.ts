@@ -12,12 +12,6 @@ export const TROY_OUNCE = 480 * GRAIN;
 /** Grams in an avoirdupois ounce of 437.5 grains: 28.349523125. */
 export const AVOIRDUPOIS_OUNCE = 437.5 * GRAIN;
 
-/** Grams in a troy pound of 5760 grains. */
-export const TROY_POUND = 5760 * GRAIN;
-
-/** Grams in a Tower pound of 5400 troy grains, the pound of the English mint until 1526. */
-export const TOWER_POUND = 5400 * GRAIN;
-
 /** Millimetres in an inch. International yard and pound agreement of 1959. */
 export const INCH = 25.4;
 
