@@ -10,7 +10,7 @@ export type Answer = {
   readonly verdict: 'yes' | 'maybe' | 'unrecorded' | 'no';
   /** Why it is not a plain yes; clauses without a full stop. */
   readonly because: readonly string[];
-  /** Whether the piece meets at least one thing that was asked, so that being left out is worth a word. */
+  /** Whether it meets at least one thing that was asked, its kind aside, so that being left out is worth a word. */
   readonly meetsSome: boolean;
 };
 
@@ -70,9 +70,10 @@ const FACTS: readonly Fact[] = [
 function answerFact(stated: Stated, fact: Fact, asked: readonly string[]): Answer {
   const name = FACT_WORDS[fact];
   if (asked.some((value) => stated.values.has(value))) {
+    const met = { ...MET, meetsSome: fact !== 'kind' };
     return stated.sure === 'certain'
-      ? MET
-      : { ...MET, verdict: 'maybe', because: [`its ${name} is only ${stated.sure}`] };
+      ? met
+      : { ...met, verdict: 'maybe', because: [`its ${name} is only ${stated.sure}`] };
   }
   if (asked.some((value) => stated.near.has(value))) {
     return { ...MET, verdict: 'maybe', because: ['its reference is given only as near (cf. or var.)'] };

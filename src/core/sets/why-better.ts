@@ -18,17 +18,25 @@ export function compareStanding(one: Standing, other: Standing): number {
 export function whyBetter(one: Standing, other: Standing): string {
   const theirs = worth(other.piece, other.fit);
   const first = worth(one.piece, one.fit).findIndex((part, at) => part !== theirs[at]);
-  return REASONS[first] ?? 'nothing tells them apart, so the first by id';
+  const reason = REASONS[first];
+  if (reason === undefined) return 'nothing tells them apart, so the first by id';
+  return typeof reason === 'string' ? reason : reason(one.piece, other.piece);
 }
 
 /** One for each part of a worth, in the same order. */
-const REASONS = [
+const REASONS: readonly (string | ((one: SetPiece, other: SetPiece) => string))[] = [
   'it fits for certain',
   'it fills the place if it is what it may be',
   'it can at least stand in',
   'it stands in for certain',
   'it has no problem',
-  'its grade is the higher, or the other has none',
+  byLowerEnd,
   'its grade may reach higher',
   'the keeper prefers it',
 ];
+
+function byLowerEnd(one: SetPiece, other: SetPiece): string {
+  if (other.grade === null) return 'it is graded, and the other is not';
+  const clear = one.grade !== null && one.grade.low > other.grade.high;
+  return clear ? 'its grade is the higher' : 'its grade is the higher at the lower end';
+}

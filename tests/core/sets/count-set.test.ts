@@ -36,13 +36,13 @@ test('a small set, with every state, as written out by hand', () => {
     filled: { low: 1, high: 2 },
     excused: 1,
     places: [
-      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Before london-worn: its grade is the higher, or the other has none.' },
+      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Before london-worn: its grade is the higher.' },
       { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'Its mint is only probable. The only piece that fits.' },
       { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'It has a problem, so it stands in only until a sound piece comes. The only piece that fits.' },
       { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
       { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
     ],
-    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: its grade is the higher, or the other has none.' }],
+    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: its grade is the higher.' }],
     upgrades: [
       { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'Its grade, 40–45, is above that of london-worn, 12–15.' },
     ],

@@ -78,6 +78,7 @@ describe('what a piece kept out by one thing is told', () => {
   test('and a piece that would not fit in any case is told nothing', () => {
     expect(fitOf({ mint: 'london', status: 'sold' }, YORK)).toMatchObject({ level: 'no', barred: false, because: '' });
     expect(fitOf({}, YORK)).toMatchObject({ barred: false });
+    expect(fitOf({}, YORK, { where: { kind: ['coin'] } })).toMatchObject({ barred: false });
   });
 });
 
