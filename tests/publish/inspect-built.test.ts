@@ -1,0 +1,66 @@
+import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import process from 'node:process';
+import sharp from 'sharp';
+import { expect, test } from 'vitest';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
+import { inspectBuilt } from '../../src/publish/inspect-built.ts';
+import { markedCabinet } from '../catalogue/small-cabinet.ts';
+
+const CABINET = resolve('tests/cabinets/marked');
+const page = (text: string): string => `<!doctype html><title>x</title><p>${text}</p>`;
+
+/** What slips into a site, in which file, and the kind of problem that names it. */
+const LEAKS = [
+  { kind: 'leak-private', file: 'index.html', text: page('kept in the MARK-STORAGE bank box') },
+  { kind: 'leak-private', file: 'index.html', text: page('bought for 431.17 GBP') },
+  {
+    kind: 'leak-private',
+    file: 'data/pieces.json',
+    text: JSON.stringify({ a: 'MARK-NOTES, with "quotes" & an ampersand' }),
+  },
+  { kind: 'leak-private', file: 'index.html', text: page('MARK-NOTES, with &quot;quotes&quot; &amp; an ampersand') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('see hidden-noble') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('Noble that must not be seen') },
+  { kind: 'leak-unpublished', file: 'pieces/hidden-noble/index.html', text: page('x') },
+  { kind: 'leak-unlisted', file: 'data/search.json', text: '["unlisted-groat"]' },
+  { kind: 'leak-path', file: 'index.html', text: page(`${process.cwd()}/content`) },
+  { kind: 'leak-unknown-file', file: 'IMG_1234.mov', text: 'x' },
+  { kind: 'leak-picture-unread', file: 'photographs/a.jpg', text: 'not a picture' },
+] as const;
+
+async function built(files: Readonly<Record<string, string | Buffer>>): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'built-'));
+  for (const [file, text] of Object.entries(files)) {
+    await mkdir(dirname(join(folder, file)), { recursive: true });
+    await writeFile(join(folder, file), text);
+  }
+  return folder;
+}
+
+test.for(LEAKS)('$kind is found in $file: $text', async ({ kind, file, text }) => {
+  const { records } = readCabinet(await markedCabinet());
+  const found = await inspectBuilt(await built({ [file]: text }), records, CABINET);
+  expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
+});
+
+test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s that carries a place', async (format) => {
+  const picture = await sharp({ create: { width: 300, height: 300, channels: 3, background: 'red' } })
+    .withExif({ IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '54/1 0/1 0/1' } })
+    .toFormat(format)
+    .toBuffer();
+  const { records } = readCabinet(await markedCabinet());
+  const found = await inspectBuilt(await built({ [`a.${format}`]: picture }), records, CABINET);
+  expect(found).toMatchObject([{ kind: 'leak-in-picture', file: `a.${format}` }]);
+  expect(found[0]?.says).toContain('EXIF');
+});
+
+test('an unlisted piece on its own page, and a listed id that begins like a hidden one, are let pass', async () => {
+  const { records } = readCabinet(await markedCabinet());
+  const folder = await built({
+    'pieces/unlisted-groat/index.html': page('unlisted-groat'),
+    'pieces/hidden-noble-two/index.html': page('hidden-noble-two'),
+  });
+  expect(await inspectBuilt(folder, records, CABINET)).toEqual([]);
+});
