@@ -38,7 +38,10 @@ export function historyChart(state: SetState): HistoryChart | null {
   const [first] = dated;
   const last = dated.at(-1);
   if (first === undefined || last === undefined || dated.length < 2 || state.of === 0) return null;
-  const scale = timeScale({ low: first.year, high: last.year + Math.max(1, Math.round((last.year - first.year) * LAST_SHARE / 100)) });
+  const scale = timeScale({
+    low: first.year,
+    high: last.year + Math.max(1, Math.round(((last.year - first.year) * LAST_SHARE) / 100)),
+  });
   const undated = state.history.find(({ year }) => year === null);
   const up = (count: number): number => (RISE * count) / state.of;
   const steps = dated.map(({ year, filled }, at) => {

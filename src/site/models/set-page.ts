@@ -1,10 +1,11 @@
 import { isScaleId, SCALES } from '../../core/grade/scales.ts';
 import type { SetState } from '../../core/sets/set-state.ts';
+import type { PhotographManifest } from '../../photographs/manifest.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
-import { framePage } from './page.ts';
-import type { Page } from './page.ts';
+import { gather } from './gather.ts';
+import type { PageHead } from './head.ts';
 import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
 import type { Link, PlaceShown } from './place-shown.ts';
 import { historyChart } from './set-history.ts';
@@ -22,7 +23,7 @@ export type UpgradeShown = {
 };
 
 export type SetPage = {
-  readonly head: Page;
+  readonly head: PageHead;
   readonly id: string;
   readonly title: string;
   readonly count: string;
@@ -46,7 +47,7 @@ export function setIds(cabinet: Cabinet): readonly string[] {
   return cabinet.lists.sets.map(({ id }) => id);
 }
 
-export function setPage(cabinet: Cabinet, id: string): SetPage {
+export function setPage(cabinet: Cabinet, pictures: PhotographManifest, id: string): SetPage {
   const { state, fields } = foundSet(cabinet, id);
   const upgrades = state.upgrades.map((one) => ({
     made: one.made,
@@ -57,12 +58,12 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
   }));
   const count = setsWords.count(state.filled.low, state.filled.high, state.of);
   return {
-    head: framePage(cabinet, {
+    head: {
       title: state.title,
       description: `${count}: ${tallyInWords(state)}.`,
-      own: urls.set(id),
-      trail: [{ name: setsWords.title, to: urls.sets }],
-    }),
+      here: urls.set(id),
+      trail: [{ name: setsWords.title, href: urls.sets() }],
+    },
     id,
     title: state.title,
     count,
@@ -72,11 +73,11 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     note: fields.note ?? null,
     aim: aimInWords(fields.aim, fields['aim-scale']),
     sources: fields.source.map(({ work, pages }) => ({
-      to: urls.work(work),
+      href: urls.work(work),
       name: citedAs(cabinet, work),
       pages: pages ?? null,
     })),
-    places: placesShown(cabinet, state),
+    places: placesShown(cabinet, state, pictures),
     upgradesMade: upgrades.filter(({ made }) => made),
     upgradesOpen: upgrades.filter(({ made }) => !made),
     spares: told(cabinet, state.spares),
@@ -87,7 +88,10 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
 }
 
 /** A set's file and how far it has come. The pages are made from the list of sets, so it is there. */
-export function foundSet(cabinet: Cabinet, id: string): { state: SetState; fields: Cabinet['lists']['sets'][number]['fields'] } {
+export function foundSet(
+  cabinet: Cabinet,
+  id: string,
+): { state: SetState; fields: Cabinet['lists']['sets'][number]['fields'] } {
   const state = setStatesOf(cabinet).find((one) => one.id === id);
   const set = cabinet.lists.sets.find((one) => one.id === id);
   if (state === undefined || set === undefined) throw new Error(`There is no set ${id}.`);
@@ -105,10 +109,12 @@ function citedAs({ lists }: Cabinet, work: string): string {
 }
 
 /** Gathers what is said alike of several pieces, in the order of the first of each. */
-function told(cabinet: Cabinet, said: readonly { readonly piece: string; readonly because: string }[]): readonly Told[] {
-  const gathered = Map.groupBy(said, ({ because }) => because);
-  return [...gathered].map(([because, pieces]) => ({
+function told(
+  cabinet: Cabinet,
+  said: readonly { readonly piece: string; readonly because: string }[],
+): readonly Told[] {
+  return gather(said, ({ because }) => because).map(({ key: because, all }) => ({
     because,
-    pieces: pieces.map(({ piece }) => pieceLink(cabinet, piece)),
+    pieces: all.map(({ piece }) => pieceLink(cabinet, piece)),
   }));
 }

@@ -1,15 +1,15 @@
+import type { PhotographManifest } from '../../photographs/manifest.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
-import { framePage } from './page.ts';
-import type { Page } from './page.ts';
+import type { PageHead } from './head.ts';
 import { placesShown, tallyInWords } from './place-shown.ts';
 import type { PlaceShown } from './place-shown.ts';
 import { setStatesOf } from './set-states-of.ts';
 
 /** A set in a line or two, with all its places drawn small. */
 export type SetSummary = {
-  readonly to: string;
+  readonly href: string;
   readonly title: string;
   readonly count: string;
   readonly tally: string;
@@ -18,25 +18,25 @@ export type SetSummary = {
   readonly wanted: string;
 };
 
-export type SetsPage = { readonly head: Page; readonly sets: readonly SetSummary[] };
+export type SetsPage = { readonly head: PageHead; readonly sets: readonly SetSummary[] };
 
-export function setsPage(cabinet: Cabinet): SetsPage {
+export function setsPage(cabinet: Cabinet, pictures: PhotographManifest): SetsPage {
   const { title, description } = setsWords;
   return {
-    head: framePage(cabinet, { title, description, own: urls.sets, trail: [] }),
-    sets: setSummaries(cabinet),
+    head: { title, description, here: urls.sets(), trail: [] },
+    sets: setSummaries(cabinet, pictures),
   };
 }
 
 /** Every set of the cabinet, in the order of its files. */
-export function setSummaries(cabinet: Cabinet): readonly SetSummary[] {
+export function setSummaries(cabinet: Cabinet, pictures: PhotographManifest): readonly SetSummary[] {
   return setStatesOf(cabinet).map((state) => ({
-    to: urls.set(state.id),
+    href: urls.set(state.id),
     title: state.title,
     count: setsWords.count(state.filled.low, state.filled.high, state.of),
     tally: tallyInWords(state),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
-    places: placesShown(cabinet, state),
+    places: placesShown(cabinet, state, pictures),
     wanted: urls.wanted(state.id),
   }));
 }

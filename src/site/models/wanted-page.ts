@@ -1,20 +1,23 @@
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
-import { framePage } from './page.ts';
-import type { Page } from './page.ts';
+import { gather } from './gather.ts';
+import type { PageHead } from './head.ts';
 import { pieceLink } from './place-shown.ts';
 import type { Link } from './place-shown.ts';
 import { aimInWords, foundSet } from './set-page.ts';
 
 export type WantedGroup = {
   readonly title: string;
-  readonly rows: readonly { readonly label: string; readonly here: (Link & { readonly grade: string | null }) | null }[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly here: (Link & { readonly grade: string | null }) | null;
+  }[];
 };
 
 /** What a set still wants, on paper: no prices, and nothing private. */
 export type WantedPage = {
-  readonly head: Page;
+  readonly head: PageHead;
   readonly title: string;
   readonly keeper: string;
   readonly set: string;
@@ -26,25 +29,24 @@ export type WantedPage = {
 export function wantedPage(cabinet: Cabinet, id: string): WantedPage {
   const { state, fields } = foundSet(cabinet, id);
   const title = setsWords.wantedTitle(state.title);
-  const groups = Map.groupBy(state.wanted, ({ why }) => why);
   return {
-    head: framePage(cabinet, {
+    head: {
       title,
       description: setsWords.wantedDescription(state.title),
-      own: urls.wanted(id),
+      here: urls.wanted(id),
       trail: [
-        { name: setsWords.title, to: urls.sets },
-        { name: state.title, to: urls.set(id) },
+        { name: setsWords.title, href: urls.sets() },
+        { name: state.title, href: urls.set(id) },
       ],
-    }),
+    },
     title,
     keeper: setsWords.wantedKeeper(cabinet.lists.cabinet.keeper),
     set: urls.set(id),
     rule: fields.rule ?? null,
     aim: aimInWords(fields.aim, fields['aim-scale']),
-    groups: [...groups].map(([why, wanted]) => ({
-      title: setsWords.wantedWhy[why],
-      rows: wanted.map(({ place, label }) => ({ label, here: pieceIn(cabinet, state.places, place) })),
+    groups: gather(state.wanted, ({ why }) => why).map(({ key, all }) => ({
+      title: setsWords.wantedWhy[key],
+      rows: all.map(({ place, label }) => ({ label, here: pieceIn(cabinet, state.places, place) })),
     })),
   };
 }
