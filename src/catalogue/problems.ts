@@ -77,8 +77,8 @@ export const PROBLEMS = {
   'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
   'doubt-about-nothing': (field: string) =>
     `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
-  'grade-on-ungraded': (kind: string) =>
-    `A piece of the kind ${kind} is not graded. Write grade: not graded, or take the line out.`,
+  'grade-on-ungraded': (reason: string) =>
+    `Wear says nothing about this piece (${reason}), so it is not graded, which is not the same as poor. Write grade: not graded.`,
   'spot-too-exact': (text: string) =>
     `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
   'range-reversed': (from: string, to: string) =>

@@ -1,11 +1,9 @@
+import { whyNotGraded } from '../../core/grade/grade.ts';
 import { parseReference } from '../../core/references/parse-reference.ts';
 import type { Rule } from '../check-records.ts';
 import { gradeOf } from '../grade-of.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
-
-/** Kinds of piece that have no grade: they are *not graded*, which is not the same as poor. */
-const NEVER_GRADED = ['ingot', 'hacksilver', 'coin-weight'];
 
 /** A grade stands on a scale that is known, and is one of its words. */
 export const checkGrades: Rule = (records, place) =>
@@ -13,9 +11,14 @@ export const checkGrades: Rule = (records, place) =>
     const grade = gradeOf(fields);
     if (grade === null) return [];
     if (!grade.ok) return [problem('grade-unreadable', place(file, ['grade']), grade.problem)];
-    if (NEVER_GRADED.includes(fields.kind) && grade.value.notGraded === undefined)
-      return [problem('grade-on-ungraded', place(file, ['grade']), fields.kind)];
-    return [];
+    const reason = whyNotGraded({
+      kind: fields.kind,
+      altered: fields.altered !== undefined,
+      treatments: fields.treatments ?? [],
+    });
+    return reason === null || grade.value.notGraded !== undefined
+      ? []
+      : [problem('grade-on-ungraded', place(file, ['grade']), reason)];
   });
 
 /** A reference begins with the key of a work that has a file. */
