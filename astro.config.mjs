@@ -7,6 +7,8 @@ export default defineConfig({
   site: process.env.SITE ?? 'http://localhost:4321',
   base: process.env.BASE ?? '/',
   outDir: process.env.OUT ?? './dist',
+  // Each cabinet and each folder it is built into has a store of its own, so that two builds may go on side by side.
+  cacheDir: process.env.STORE ?? './.cache/store',
   output: 'static',
   trailingSlash: 'always',
   // `data/pieces.json.ts` makes a file, every page a folder with an index.html.

@@ -1,5 +1,4 @@
-import { createHash } from 'node:crypto';
-import { join, relative, resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../../catalogue/check-cabinet.ts';
 import type { Problem } from '../../catalogue/problem.ts';
@@ -10,6 +9,7 @@ import { checkPictures } from '../../photographs/check-pictures.ts';
 import { linkPhotographs } from '../../photographs/link-photographs.ts';
 import { makePhotographs } from '../../photographs/make-photographs.ts';
 import { inspectBuilt } from '../../publish/inspect-built.ts';
+import { cacheFolder } from './cache-folder.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { progressLine } from './progress-line.ts';
 import { refuseFolder } from './refuse-folder.ts';
@@ -44,14 +44,14 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
 
   const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
   if (!where.ok) return where;
-  const folder = join('.cache', 'photographs', createHash('sha256').update(cabinet.at).digest('hex').slice(0, 12));
-  const photographs = resolve(folder);
+  const photographs = cacheFolder('photographs', cabinet.at);
   const run = await makePhotographs(records.pieces, cabinet.at, photographs, progressLine('Photographs'));
 
   Object.assign(process.env, {
     CABINET: cabinet.at,
     PHOTOGRAPHS: photographs,
     OUT: into,
+    STORE: cacheFolder('store', cabinet.at, into),
     SITE: where.value.origin,
     BASE: where.value.base,
     HAS_ADDRESS: where.value.isPublic ? 'yes' : 'no',
