@@ -11,7 +11,8 @@ export const urls = {
   pieces: (): string => at('pieces/'),
   piece: (id: string): string => at(`pieces/${id}/`),
   /** A facet's page: every piece of one mint, one ruler … */
-  facet: (facet: string, value: string): string => at(`pieces/by/${facet}/${value}/`),
+  facet: (facet: string, value: string, page = 1): string =>
+    at(`pieces/by/${facet}/${value}/${page === 1 ? '' : `${page}/`}`),
   piecesPage: (page: number): string => at(page === 1 ? 'pieces/' : `pieces/page/${page}/`),
   rulers: (): string => at('rulers/'),
   ruler: (id: string): string => at(`rulers/${id}/`),
@@ -43,6 +44,7 @@ export const urls = {
   iiif: (id: string): string => at(`data/iiif/${id}/manifest.json`),
   feed: (): string => at('data/feed.xml'),
   sitemap: (): string => at('data/sitemap.xml'),
+  sitemapAtRoot: (): string => at('sitemap.xml'),
   photograph: (piece: string, file: string): string => at(`photographs/${piece}/${file}`),
   icon: (): string => at('icon.svg'),
 } as const;
@@ -54,3 +56,14 @@ export function inFull(address: string): string {
 
 /** Whether the cabinet says where the site will stand; without it an absolute address means nothing. */
 export const hasPublicAddress = process.env['HAS_ADDRESS'] !== 'no';
+
+/** A name as it stands in an address: `Copper alloy` is copper-alloy. */
+export function slug(name: string): string {
+  return name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/æ/g, 'ae')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+}

@@ -1,7 +1,7 @@
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import { formatDate } from '../../core/dating/format-date.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
-import { loadPictures } from '../pictures.ts';
+import { loadCabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { boardWords } from '../words/board.ts';
 import type { FaceView } from './face.ts';
@@ -27,7 +27,7 @@ export async function boardOf(
   pieces: readonly PublicPiece[],
   noteOf: (piece: PublicPiece) => string | null = () => null,
 ): Promise<Board> {
-  const pictures = await loadPictures();
+  const { photographs } = await loadCabinet();
   return {
     laid: pieces.map((piece) => ({
       id: piece.id,
@@ -35,7 +35,7 @@ export async function boardOf(
       title: piece.title,
       line: [dateInWords(piece), piece.number].join(' · '),
       note: noteOf(piece) ?? boardWords.status(piece.status),
-      face: leadingFace(piece, pictures),
+      face: leadingFace(piece, photographs),
     })),
   };
 }

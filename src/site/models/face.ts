@@ -1,80 +1,103 @@
-import { isBlank } from '../../catalogue/schema/fields.ts';
-import { sizeSpan } from '../../core/measures/parse-size.ts';
-import type { PhotographManifest } from '../../photographs/manifest.ts';
+import type { FacePictures, PhotographManifest } from '../../photographs/manifest.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { urls } from '../urls.ts';
+import { faceWords } from '../words/faces.ts';
+import { extentOf, heightClass, isRound, pictureWidth, UNMEASURED, widthClass } from './sizes.ts';
 
-/** A picture at several widths, as `img` wants it. */
-export type ShownPicture = {
-  readonly src: string;
-  readonly srcset: string;
-  readonly width: number;
-  readonly height: number;
+type Laid = {
+  readonly face: string;
+  /** Size class (`mm-186`) of what is shown. */
+  readonly wide: string;
   readonly alt: string;
 };
 
-/** One face of a piece at true size, whatever there is to show of it. Lengths are millimetres. */
-export type FaceShown = {
-  readonly face: string;
-  /** Width and height of the box on the board: the piece with the margin its picture has. */
-  readonly width: number;
-  readonly height: number;
-  /** Width and height of the piece alone. */
-  readonly span: { readonly width: number; readonly height: number };
-  readonly picture: ShownPicture | null;
-  /** What stands in for a picture: a plain disc or bar of the metal; `blank` is the empty back of a uniface piece. */
-  readonly standIn: { readonly metal: string; readonly square: boolean; readonly blank: boolean } | null;
-  /** False when the size is not recorded and a usual one was taken. */
-  readonly measured: boolean;
-};
+/** One face of a piece as it lies on the board. */
+export type FaceView =
+  | (Laid & {
+      readonly shown: 'photograph';
+      readonly src: string;
+      readonly srcset: string;
+      /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
+      readonly hints: { readonly piece: string; readonly board: string };
+      readonly width: number;
+      readonly height: number;
+      readonly largest: string;
+    })
+  | (Laid & {
+      readonly shown: 'disc' | 'blank';
+      readonly tall: string;
+      readonly outline: 'round' | 'oblong';
+      readonly metal: Metal;
+      readonly unmeasured: boolean;
+    });
 
-/** The size taken for a piece whose own is not recorded, in millimetres. */
-const USUAL_SIZE = 20;
-/** Metals that have a colour of their own; anything else is drawn as `stuff`. */
-const METALS = ['gold', 'silver', 'billon', 'copper', 'bronze', 'brass', 'lead', 'tin', 'pewter'];
+export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
 
-export function faceShown(piece: PublicPiece, face: string, photographs: PhotographManifest): FaceShown {
-  const sized = piece.size !== null && piece.size !== undefined && !isBlank(piece.size);
-  const span = sized ? sizeSpan(piece.size) : { width: USUAL_SIZE, height: USUAL_SIZE };
-  const made = (photographs[piece.id] ?? []).find((one) => one.face === face);
-  const words = piece.pictures.find((one) => one.face === face);
-  if (made === undefined || words === undefined) {
-    const blank = face === 'reverse' && piece.faces === 'uniface';
-    const square = sized && piece.size.shape === 'rectangle';
-    return { face, ...span, span, picture: null, standIn: { metal: metalOf(piece.metal), square, blank }, measured: sized };
-  }
-  const largest = made.webp.at(-1) ?? made.jpeg;
-  const scale = span.width / made.span.width;
+// Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
+const HINT = { piece: 12, board: 5 } as const;
+
+/** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
+export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
+  const pictures = (manifest[piece.id] ?? []).find((made) => made.face === face);
+  if (pictures !== undefined) return photographOf(piece, pictures);
+  const extent = extentOf(piece) ?? UNMEASURED;
+  const isBlankBack = piece.faces === 'uniface' && face === blankFaceOf(piece, manifest);
   return {
     face,
-    width: scale,
-    height: (scale * largest.height) / largest.width,
-    span,
-    picture: {
-      src: urls.photograph(piece.id, (made.webp.find(({ width }) => width >= 320) ?? largest).file),
-      srcset: made.webp.map(({ file, width }) => `${urls.photograph(piece.id, file)} ${width}w`).join(', '),
-      width: largest.width,
-      height: largest.height,
-      alt: words.alt,
-    },
-    standIn: null,
-    measured: sized,
+    shown: isBlankBack ? 'blank' : 'disc',
+    wide: widthClass(extent.width),
+    tall: heightClass(extent.height),
+    outline: isRound(piece) ? 'round' : 'oblong',
+    metal: metalOf(piece.metal),
+    unmeasured: extentOf(piece) === null,
+    alt: isBlankBack ? faceWords.blank(piece) : faceWords.noPhotograph(face, piece),
   };
 }
 
-/** The faces a piece has to show: two, or one and its blank back. */
-export function facesShown(piece: PublicPiece, photographs: PhotographManifest): readonly FaceShown[] {
-  return ['obverse', 'reverse'].map((face) => faceShown(piece, face, photographs));
+/** The face that stands for a piece on a board: its obverse, or whichever face bears a design. */
+export function leadingFace(piece: PublicPiece, manifest: PhotographManifest): FaceView {
+  const isBackward = piece.faces === 'uniface' && blankFaceOf(piece, manifest) === 'obverse';
+  return faceOf(piece, isBackward ? 'reverse' : 'obverse', manifest);
 }
 
-/** The face that stands for a piece where there is room for one: the obverse, unless only the reverse has a design. */
-export function chiefFace(piece: PublicPiece, photographs: PhotographManifest): FaceShown {
-  const hasOnlyReverse = piece.obverse === null && piece.reverse !== null;
-  return faceShown(piece, hasOnlyReverse ? 'reverse' : 'obverse', photographs);
+/** A uniface piece is blank on the side of which nothing was photographed or described; on its reverse when both or neither were. */
+function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse' | 'reverse' {
+  const isPhotographed = (face: string): boolean => (manifest[piece.id] ?? []).some((made) => made.face === face);
+  const tells = (side: PublicPiece['obverse']): boolean => side?.legend !== undefined || side?.design !== undefined;
+  if (isPhotographed('obverse') !== isPhotographed('reverse')) return isPhotographed('obverse') ? 'reverse' : 'obverse';
+  return tells(piece.obverse) || !tells(piece.reverse) ? 'reverse' : 'obverse';
 }
 
-function metalOf(metal: string | null): string {
-  const words = (metal ?? '').toLowerCase();
-  const found = METALS.find((name) => words.includes(name)) ?? (words.includes('copper') ? 'copper' : 'stuff');
-  return found === 'brass' ? 'bronze' : found === 'pewter' ? 'tin' : found;
+function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
+  const across = pictureWidth(piece, pictures);
+  const largest = pictures.webp.at(-1) ?? pictures.jpeg;
+  const middle = pictures.webp.find((made) => made.width >= across * HINT.piece) ?? largest;
+  const address = ({ file }: { file: string }): string => urls.photograph(piece.id, file);
+  return {
+    face: pictures.face,
+    shown: 'photograph',
+    wide: widthClass(across),
+    alt: piece.pictures.find(({ face }) => face === pictures.face)?.alt ?? '',
+    src: address(middle),
+    srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
+    hints: { piece: `${Math.round(across * HINT.piece)}px`, board: `${Math.round(across * HINT.board)}px` },
+    width: largest.width,
+    height: largest.height,
+    largest: address(largest),
+  };
+}
+
+const METALS: readonly (readonly [RegExp, Metal])[] = [
+  [/gold|electrum/i, 'gold'],
+  [/billon/i, 'billon'],
+  [/silver/i, 'silver'],
+  [/bronze|brass|orichalcum|copper[- ]alloy/i, 'bronze'],
+  [/copper/i, 'copper'],
+  [/lead/i, 'lead'],
+  [/tin|pewter|white metal|nickel|zinc|iron|steel|platinum|aluminium/i, 'tin'],
+];
+
+/** Which metal's colour a plain disc takes. */
+export function metalOf(metal: string | null): Metal {
+  return METALS.find(([names]) => names.test(metal ?? ''))?.[1] ?? 'stuff';
 }

@@ -1,8 +1,6 @@
 import { createHash } from 'node:crypto';
-import process from 'node:process';
 import { loadCabinet } from '../cabinet.ts';
-import { loadPictures } from '../pictures.ts';
-import { inFull, urls } from '../urls.ts';
+import { hasPublicAddress, inFull, urls } from '../urls.ts';
 import { siteWords } from '../words/site.ts';
 import { sizeRules } from './sizes.ts';
 
@@ -47,7 +45,10 @@ let sizes: Promise<string> | null = null;
 
 /** The one inline style: layer order and size rules, the same on every page so that one digest allows it. */
 function inlineStyle(): Promise<string> {
-  const made = async (): Promise<string> => LAYERS + sizeRules((await loadCabinet()).pieces, await loadPictures());
+  const made = async (): Promise<string> => {
+    const { pieces, photographs } = await loadCabinet();
+    return LAYERS + sizeRules(pieces, photographs);
+  };
   if (import.meta.env.DEV) return made();
   sizes ??= made();
   return sizes;
@@ -57,7 +58,6 @@ export async function frameOf(head: PageHead): Promise<Frame> {
   const { cabinet, exhibits } = (await loadCabinet()).lists;
   const style = await inlineStyle();
   const digest = createHash('sha256').update(style).digest('base64');
-  const hasAddress = process.env['HAS_ADDRESS'] === 'yes';
   return {
     language: cabinet.language,
     title: siteWords.pageTitle(head.title, cabinet.title),
@@ -66,8 +66,8 @@ export async function frameOf(head: PageHead): Promise<Frame> {
     isDemo: cabinet.demo === 'yes',
     policy: policyFor(digest),
     sizes: style,
-    canonical: hasAddress ? inFull(head.here) : null,
-    picture: head.picture === undefined || !hasAddress ? null : inFull(head.picture),
+    canonical: hasPublicAddress ? inFull(head.here) : null,
+    picture: head.picture === undefined || !hasPublicAddress ? null : inFull(head.picture),
     rooms: roomsAt(head.here, exhibits.length > 0),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
@@ -90,17 +90,16 @@ function policyFor(digest: string): string {
 }
 
 function roomsAt(here: string, hasExhibits: boolean): readonly Room[] {
-  const { rooms } = siteWords;
   const all: readonly Crumb[] = [
-    { name: rooms.pieces, href: urls.pieces() },
-    { name: rooms.rulers, href: urls.rulers() },
-    { name: rooms.mints, href: urls.mints() },
-    { name: rooms.sets, href: urls.sets() },
-    { name: rooms.eras, href: urls.eras() },
-    { name: rooms.measures, href: urls.measures() },
-    ...(hasExhibits ? [{ name: rooms.exhibits, href: urls.exhibits() }] : []),
-    { name: rooms.works, href: urls.works() },
-    { name: rooms.about, href: urls.about() },
+    { name: siteWords.pieces, href: urls.pieces() },
+    { name: siteWords.rulers, href: urls.rulers() },
+    { name: siteWords.mints, href: urls.mints() },
+    { name: siteWords.sets, href: urls.sets() },
+    { name: siteWords.eras, href: urls.eras() },
+    { name: siteWords.measures, href: urls.measures() },
+    ...(hasExhibits ? [{ name: siteWords.exhibits, href: urls.exhibits() }] : []),
+    { name: siteWords.works, href: urls.works() },
+    { name: siteWords.about, href: urls.about() },
   ];
   return all.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
 }

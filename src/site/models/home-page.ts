@@ -9,13 +9,23 @@ import type { Board } from './board.ts';
 import { boardOf } from './board.ts';
 import type { PageHead } from './head.ts';
 
-export type SetLine = { readonly href: string; readonly title: string; readonly count: string; readonly wanted: string };
+export type SetLine = {
+  readonly href: string;
+  readonly title: string;
+  readonly count: string;
+  readonly wanted: string;
+};
 
 export type HomePage = {
   readonly head: PageHead;
   readonly about: string | null;
   readonly all: string;
-  readonly onShow: { readonly title: string; readonly scope: string | null; readonly href: string; readonly board: Board } | null;
+  readonly onShow: {
+    readonly title: string;
+    readonly scope: string | null;
+    readonly href: string;
+    readonly board: Board;
+  } | null;
   readonly sets: readonly SetLine[];
   readonly newest: Board;
 };
@@ -46,7 +56,9 @@ async function onShowOf({ lists, listed }: Cabinet): Promise<HomePage['onShow']>
   const exhibit = lists.exhibits.find(({ fields }) => fields['on-show'] === 'yes') ?? lists.exhibits[0];
   if (exhibit === undefined) return null;
   const { title, scope, cases } = exhibit.fields;
-  const shown = new Set(cases.flatMap(({ groups }) => groups.flatMap(({ pieces }) => pieces.map(({ piece }) => piece))));
+  const shown = new Set(
+    cases.flatMap(({ groups }) => groups.flatMap(({ pieces }) => pieces.map(({ piece }) => piece))),
+  );
   const pieces = [...shown].flatMap((id) => listed.filter((piece) => piece.id === id)).slice(0, SHOWN);
   return { title, scope: scope ?? null, href: urls.exhibit(exhibit.id), board: await boardOf(pieces) };
 }
@@ -57,7 +69,6 @@ function setLineOf({ id, title, filled, of, wanted }: SetState): SetLine {
     href: urls.set(id),
     title,
     count: countWords.filled(filled, of),
-    wanted:
-      empty.length === 0 ? homeWords.complete : homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED),
+    wanted: empty.length === 0 ? homeWords.complete : homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED),
   };
 }

@@ -1,6 +1,6 @@
 import type { PlaceState } from '../../core/sets/set-state.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
-import { loadPictures } from '../pictures.ts';
+import { loadCabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { placeWords } from '../words/places.ts';
 import type { FaceView } from './face.ts';
@@ -21,7 +21,7 @@ export async function placeMarksOf(
   places: readonly PlaceState[],
   pieces: readonly PublicPiece[],
 ): Promise<readonly PlaceMarkView[]> {
-  const pictures = await loadPictures();
+  const { photographs } = await loadCabinet();
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   return places.map((place) => {
     const piece = byId.get(place.piece ?? '');
@@ -34,7 +34,7 @@ export async function placeMarksOf(
       piece:
         piece === undefined
           ? null
-          : { href: urls.piece(piece.id), title: piece.title, face: leadingFace(piece, pictures) },
+          : { href: urls.piece(piece.id), title: piece.title, face: leadingFace(piece, photographs) },
     };
   });
 }

@@ -1,30 +1,66 @@
-import { createHash } from 'node:crypto';
-import type { PhotographManifest } from '../../photographs/manifest.ts';
+import { isBlank } from '../../catalogue/schema/fields.ts';
+import { sizeSpan } from '../../core/measures/parse-size.ts';
+import type { FacePictures, PhotographManifest } from '../../photographs/manifest.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
-import { faceShown } from './face.ts';
 
-/** Tenths of a millimetre: finer than any measure a cabinet records. */
-export function sizeClass(millimetres: number): string {
+/** Width and height on the board, in millimetres. */
+export type Extent = { readonly width: number; readonly height: number };
+
+/** The size at which a piece is drawn whose own is not recorded. */
+export const UNMEASURED: Extent = { width: 20, height: 20 };
+
+/** How much board a piece takes; null when its size is not recorded. */
+export function extentOf({ size }: PublicPiece): Extent | null {
+  return size === null || size === undefined || isBlank(size) ? null : sizeSpan(size);
+}
+
+export function isRound({ size }: PublicPiece): boolean {
+  return size === null || size === undefined || isBlank(size) || size.shape === 'round';
+}
+
+/** The class that makes a thing so many millimetres wide: 18.6 is `mm-186`. Every page carries the rules of all of them. */
+export function widthClass(millimetres: number): string {
   return `mm-${Math.round(millimetres * 10)}`;
 }
 
-/**
- * The one style that stands in a page: the order of the cascade's layers, and a length for every size the cabinet holds.
- * A strict content security policy allows no style on an element, so an element says its size by a class.
- */
-export function inlineStyle(pieces: readonly PublicPiece[], photographs: PhotographManifest): string {
-  const faces = pieces.flatMap((piece) => ['obverse', 'reverse', 'edge'].map((face) => faceShown(piece, face, photographs)));
-  const tenths = new Set(faces.flatMap(({ width, height, span }) => [width, height, span.width, span.height].map((one) => Math.round(one * 10))));
-  for (const rule of [540, 1040]) tenths.add(rule);
-  const rules = [...tenths].sort((a, b) => a - b).map((tenth) => `.mm-${tenth}{--mm:${tenth / 10}}.hm-${tenth}{--hm:${tenth / 10}}`);
-  return `@layer tokens,base,components;${rules.join('')}`;
-}
-
+/** The same for its height: 11 is `tall-110`. */
 export function heightClass(millimetres: number): string {
-  return `hm-${Math.round(millimetres * 10)}`;
+  return `tall-${Math.round(millimetres * 10)}`;
 }
 
-/** What a content security policy wants to know of an inline style. */
-export function styleHash(style: string): string {
-  return `sha256-${createHash('sha256').update(style).digest('base64')}`;
+/**
+ * How wide a picture must be for the piece in it to have its true size: pictures keep a margin round the piece,
+ * and a piece that is not quite round takes its greatest diameter.
+ */
+export function pictureWidth(piece: PublicPiece, picture: FacePictures): number {
+  const extent = extentOf(piece) ?? UNMEASURED;
+  const { width, height } = picture.webp.at(-1) ?? picture.jpeg;
+  const across = width * picture.span.width;
+  const down = height * picture.span.height;
+  const perPixel = isRound(piece) ? extent.width / Math.max(across, down) : extent.width / across;
+  return Math.round(width * perPixel * 10) / 10;
+}
+
+/** The rules of every size this cabinet uses, and its widest, smallest first: the same text on every page. */
+export function sizeRules(pieces: readonly PublicPiece[], manifest: PhotographManifest): string {
+  const widths = new Set<number>();
+  const heights = new Set<number>();
+  let widest = UNMEASURED.width;
+  for (const piece of pieces) {
+    const { width, height } = extentOf(piece) ?? UNMEASURED;
+    widths.add(Math.round(width * 10));
+    heights.add(Math.round(height * 10));
+    widest = Math.max(widest, width);
+    for (const picture of manifest[piece.id] ?? []) {
+      const across = pictureWidth(piece, picture);
+      widths.add(Math.round(across * 10));
+      widest = Math.max(widest, across);
+    }
+  }
+  const inOrder = (tenths: ReadonlySet<number>): number[] => [...tenths].sort((a, b) => a - b);
+  return [
+    `:root{--widest:${Math.ceil(widest)}}`,
+    ...inOrder(widths).map((tenths) => `.mm-${tenths}{--mm:${tenths / 10}}`),
+    ...inOrder(heights).map((tenths) => `.tall-${tenths}{--tall:${tenths / 10}}`),
+  ].join('');
 }

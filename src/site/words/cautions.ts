@@ -1,22 +1,28 @@
-/** The cautions, each where a piece calls for it and again, at length, on the page about the cabinet. */
+/** The cautions, each where a piece calls for it and again, at length, on the page about the cabinet. They defer to local law and to those licensed to judge. */
 export const cautionWords = {
-  more: 'More on this.',
+  more: 'More on this',
   finds: {
-    name: 'Finds',
-    short: 'This piece was found in the ground. What must be reported, and whether it may leave the country, differs by country: ask the local authority.',
+    name: 'A find',
+    short:
+      'What must be reported, and what may be kept or leave the country, differs from country to country: ask the local authority before you dig, buy or carry.',
   },
   copies: {
-    name: 'Copies',
-    short: 'This is a copy, and is marked as one. It must never be sold as what it copies.',
+    name: 'A copy',
+    short: 'It was made in modern times and is marked as a copy. It must never be sold as what it copies.',
+  },
+  counterfeits: {
+    name: 'A counterfeit',
+    short:
+      'Made to deceive in its own day and kept as a document of it. Where one may be owned or sold, local law decides.',
   },
   cleaning: {
-    name: 'Cleaning',
-    short: 'This piece was cleaned in the past, which cannot be undone. Do not clean a piece; a conservator can advise.',
+    name: 'Cleaned in the past',
+    short: 'That cannot be undone. Do not clean a piece; a conservator can advise.',
   },
-  lead: { name: 'Lead', short: 'This piece is of lead or holds much of it. Wash your hands after touching it, and keep it from children.' },
+  lead: { name: 'Lead', short: 'Wash your hands after touching it, and keep it from children.' },
   value: {
-    name: 'Value of metal',
-    short: 'A value of metal is dated, and is neither an offer nor an appraisal. For insurance or sale ask a licensed valuer.',
+    name: 'A value of metal',
+    short: 'It is dated, and is neither an offer nor an appraisal. For insurance or sale ask a licensed valuer.',
   },
   publishing: {
     name: 'Publishing',

@@ -4,6 +4,7 @@ import type { Certainty } from '../../catalogue/schema/fields.ts';
 export const ticketWords = {
   name: 'Ticket',
   unknown: 'unknown',
-  unsure: (text: string, how: Certainty | undefined) => (how === undefined || how === 'certain' ? text : `${text} (${how})`),
+  unsure: (text: string, how: Certainty | undefined) =>
+    how === undefined || how === 'certain' ? text : `${text} (${how})`,
   axis: (hours: number) => `die axis ${hours}h`,
 } as const;
