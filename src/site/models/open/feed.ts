@@ -1,7 +1,7 @@
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { FEED_LENGTH, rssFeed } from '../../../publish/xml.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { absolute, urls } from '../../urls.ts';
+import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
 
 /** The pieces entered last, the newest first. The order is that of the inventory numbers: no day of purchase is published. */
@@ -14,13 +14,13 @@ export function feedOf(cabinet: Cabinet): string {
   const { title, about } = cabinet.lists.cabinet;
   const feed = {
     title: openDataWords.feedTitle(title),
-    address: absolute(urls.home),
-    own: absolute(urls.feed),
+    address: inFull(urls.home()),
+    own: inFull(urls.feed()),
     says: about ?? openDataWords.feedDescription,
   };
   const entries = newestPieces(cabinet, FEED_LENGTH).map((piece) => ({
     title: piece.title,
-    address: absolute(urls.piece(piece.id)),
+    address: inFull(urls.piece(piece.id)),
     says: firstParagraph(piece.story) ?? piece.title,
   }));
   return rssFeed(feed, entries);

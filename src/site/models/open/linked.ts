@@ -3,14 +3,14 @@ import type { IiifPicture } from '../../../publish/iiif.ts';
 import { jsonLd } from '../../../publish/json-ld.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { absolute, urls } from '../../urls.ts';
+import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
 
 /** A piece as linked data: the file `data/pieces/<id>.json`, and the same inside the piece's page. */
 export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
   const at = {
-    page: absolute(urls.piece(piece.id)),
-    site: absolute(urls.home),
+    page: inFull(urls.piece(piece.id)),
+    site: inFull(urls.home()),
     pictures: picturesOf(cabinet, piece).map(({ address }) => address),
   };
   return jsonLd(piece, at, cabinet.lists.cabinet.title);
@@ -20,11 +20,11 @@ export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
 export function manifestOf(cabinet: Cabinet, piece: PublicPiece): object | null {
   const pictures = picturesOf(cabinet, piece);
   if (pictures.length === 0) return null;
-  const manifest = absolute(urls.iiif(piece.id));
+  const manifest = inFull(urls.iiif(piece.id));
   const at = {
     manifest,
     under: manifest.slice(0, manifest.lastIndexOf('/') + 1),
-    page: absolute(urls.piece(piece.id)),
+    page: inFull(urls.piece(piece.id)),
   };
   return iiifManifest(piece, at, pictures, cabinet.lists.cabinet.language, openDataWords.manifestFacts);
 }
@@ -40,7 +40,7 @@ function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[
     const said = piece.pictures.find((picture) => picture.face === face);
     if (said === undefined) return [];
     const { alt, by, licence } = said;
-    const address = absolute(urls.photograph(piece.id, jpeg.file));
+    const address = inFull(urls.photograph(piece.id, jpeg.file));
     return [{ face, address, width: jpeg.width, height: jpeg.height, alt, by, licence }];
   });
 }

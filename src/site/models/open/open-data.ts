@@ -1,8 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
-import { framePage } from '../page.ts';
-import type { Page } from '../page.ts';
+import type { PageHead } from '../head.ts';
 import { withManifest } from './linked.ts';
 
 /** A file, where it lies and what it holds. */
@@ -10,7 +9,7 @@ export type OpenFile = { readonly name: string; readonly href: string; readonly 
 
 /** The page that says which files there are and on what terms. */
 export type OpenData = {
-  readonly page: Page;
+  readonly head: PageHead;
   readonly files: readonly OpenFile[];
   readonly sets: readonly { readonly title: string; readonly file: string; readonly href: string }[];
   readonly pieces: readonly {
@@ -28,12 +27,12 @@ export function openData(cabinet: Cabinet): OpenData {
   const w = openDataWords;
   const pictured = new Set(withManifest(cabinet).map(({ id }) => id));
   return {
-    page: framePage(cabinet, { title: w.title, description: w.description, own: urls.data, trail: [] }),
+    head: { title: w.title, description: w.description, here: urls.data() },
     files: [
-      { name: w.piecesJson, href: urls.piecesJson, says: w.piecesJsonSays(cabinet.listed.length) },
-      { name: w.piecesCsv, href: urls.piecesCsv, says: w.piecesCsvSays },
-      { name: w.feed, href: urls.feed, says: w.feedSays },
-      { name: w.sitemap, href: urls.sitemap, says: w.sitemapSays },
+      { name: w.piecesJson, href: urls.piecesJson(), says: w.piecesJsonSays(cabinet.listed.length) },
+      { name: w.piecesCsv, href: urls.piecesCsv(), says: w.piecesCsvSays },
+      { name: w.feed, href: urls.feed(), says: w.feedSays },
+      { name: w.sitemap, href: urls.sitemap(), says: w.sitemapSays },
     ],
     sets: cabinet.lists.sets.map(({ id, fields }) => ({
       title: fields.title,

@@ -3,12 +3,12 @@ import { piecesCsv } from '../../../publish/pieces-csv.ts';
 import { publicFacts } from '../../../publish/public-facts.ts';
 import type { PublicFacts } from '../../../publish/public-facts.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { absolute, urls } from '../../urls.ts';
+import { inFull, urls } from '../../urls.ts';
 import { setStatesOf } from '../set-states-of.ts';
 
 /** The public facts of every listed piece, in the order of inventory numbers: `pieces.json`. */
 export function pieceFacts(cabinet: Cabinet): readonly PublicFacts[] {
-  return cabinet.listed.map((piece) => publicFacts(piece, absolute(urls.piece(piece.id))));
+  return cabinet.listed.map((piece) => publicFacts(piece, inFull(urls.piece(piece.id))));
 }
 
 /** The same facts as a table: `pieces.csv`. */
@@ -29,7 +29,7 @@ export type SetRecord = Pick<
 export function setRecords(cabinet: Cabinet): readonly SetRecord[] {
   return setStatesOf(cabinet).map(({ id, title, of, filled, excused, places, spares, upgrades, leftOut }) => ({
     id,
-    address: absolute(urls.set(id)),
+    address: inFull(urls.set(id)),
     title,
     of,
     filled,
