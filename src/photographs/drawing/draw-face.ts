@@ -21,6 +21,8 @@ export type Face = {
   /** Marks made after the striking, on the piece itself: nicks, engraving, a countermark. They do not wear. */
   readonly after?: readonly Layer[];
   readonly flan: Flan;
+  /** Where the whole piece lies in the picture, when not in the middle: for halves. */
+  readonly at?: Partial<Strike>;
   readonly strike?: Partial<Strike>;
   /** A second blow beside the first: how far moved and turned, and how strong. */
   readonly second?: Strike & { readonly strong: number };
@@ -37,12 +39,14 @@ export async function drawFace(name: string, face: Face): Promise<Buffer> {
   const chance = chanceFrom(name);
   const flanChance = chanceFrom(`${name} flan`);
   const { flan, surface } = face;
-  const piece = blurred(await masked(flanShape(flan, flanChance), STILL), 0.8);
-  const strike = { ...STILL, ...face.strike };
+  const lies = { ...STILL, ...face.at };
+  const piece = blurred(await masked(flanShape(flan, flanChance), lies), 0.8);
+  const blow = { ...STILL, ...face.strike };
+  const strike = { x: blow.x + lies.x, y: blow.y + lies.y, turn: blow.turn + lies.turn, scale: blow.scale * lies.scale };
   const design = await struck(face.layers, strike);
   if (face.second !== undefined) await ghost(design, face.layers, strike, face.second);
   const relief = worn(design, surface, chance);
-  const marks = face.after === undefined ? null : await struck(face.after, STILL);
+  const marks = face.after === undefined ? null : await struck(face.after, lies);
   const { height: rough, deposit } = await skin(surface, chance);
   const wave = waves(surface.bent ?? 0.4, chance);
   const body = edged(piece, flan);

@@ -68,8 +68,8 @@ export function photographed({ height, relief, piece, deposit, metal, plate, sur
         const fall = (x + y) / SIDE - 1;
         const light = (lightOn((left - right) * 0.5, (up - down) * 0.5, shine) - 0.05 * fall) * (1 - 0.55 * Math.min(1, hollow));
         const rubbed = Math.min(1, raised * 0.06 + Math.max(0, relief[at] ?? 0) * 0.014);
-        const mottled = (patch[at] ?? 0) * 0.55;
-        const dark = Math.min(1, Math.max(0, tone * (0.3 + mottled + 1.7 * hollow) - rubbed * 0.45));
+        const mottled = (patch[at] ?? 0) * 0.75;
+        const dark = Math.min(1, Math.max(0, tone * (0.4 + mottled + 1.7 * hollow) - rubbed * 0.45));
         shadeOf(bare, light, clean);
         shadeOf(toned, light, dull);
         if (flakes !== null && plate !== undefined) {
@@ -119,7 +119,7 @@ function boardUnder(piece: Field, chance: Chance): Field {
       const close = shifted(contact, x - 6, y - 8);
       const far = shifted(soft, x - 16, y - 22);
       const shade = (1 - 0.5 * close) * (1 - 0.34 * far);
-      out[at] = (151 - (8 * x) / SIDE - (10 * y) / SIDE + (weave[at] ?? 0) * 1.6) * shade;
+      out[at] = (146 - (8 * x) / SIDE - (10 * y) / SIDE + (weave[at] ?? 0) * 1.6) * shade;
     }
   }
   return out;

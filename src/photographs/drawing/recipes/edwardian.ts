@@ -116,11 +116,11 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   },
   'edward-i-counterfeit': {
     obverse: (inscription) => ({
-      ...edwardObverse({ metal: 'copper', strike: { x: 8, y: 6, turn: -9, scale: 0.98 }, bust: { hair: 'bushy' }, surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[58, 46]] } })(inscription),
+      ...edwardObverse({ metal: 'bronze', strike: { x: 8, y: 6, turn: -9, scale: 0.98 }, bust: { hair: 'bushy' }, surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[58, 46]] } })(inscription),
       plate: { metal: 'billon', gone: 0.42 },
     }),
     reverse: (inscription) => ({
-      ...longCrossReverse({ metal: 'copper', strike: { x: -8, y: 4, turn: 10, scale: 0.98 }, pellets: [40, 128, 232, 318].map((turn, at) => place(threeUneven(at), 0, 0, 1, turn)).join(''), surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[302, 46]] } })(inscription),
+      ...longCrossReverse({ metal: 'bronze', strike: { x: -8, y: 4, turn: 10, scale: 0.98 }, pellets: [40, 128, 232, 318].map((turn, at) => place(threeUneven(at), 0, 0, 1, turn)).join(''), surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[302, 46]] } })(inscription),
       plate: { metal: 'billon', gone: 0.46 },
     }),
   },
