@@ -114,6 +114,16 @@ describe('between equals', () => {
     expect(count(london, pieces).places[0]).toMatchObject({ piece: 'b', others: ['c', 'a'] });
     expect(count(london, [...pieces, penny('d', { mint: 'london', ...graded(25) })]).places[0]?.piece).toBe('d');
   });
+  test('a grade that may reach higher comes first, and before any preference', () => {
+    const pieces = [
+      penny('a', { mint: 'london', prefer: 1, ...graded(20, 30) }),
+      penny('b', { mint: 'london', ...graded(20, 35) }),
+    ];
+    expect(count(london, pieces).places[0]).toMatchObject({
+      piece: 'b',
+      because: 'Before a: its grade may reach higher.',
+    });
+  });
   test('and then the id', () => {
     expect(count(london, [penny('b', { mint: 'london' }), penny('a', { mint: 'london' })]).places[0]).toMatchObject({
       piece: 'a',
