@@ -54,6 +54,21 @@ export const PRINTED_CHAINS: readonly { readonly rule: string; readonly links: r
     source: AAM,
   },
   {
+    rule: 'A dealer it was bought from stands in parentheses, whether named as a seller or as the owner before',
+    links: [
+      { year: '1974', how: 'exchange', to: 'a shop in Fossgate' },
+      { year: '1984', how: 'purchase', from: 'a shop in Fossgate', to: 'the keeper', dealer: true },
+    ],
+    printed: '(A shop in Fossgate), by exchange, 1974; the keeper, by purchase, 1984.',
+    source: AAM,
+  },
+  {
+    rule: 'Words from a ticket are quoted, and keep their own full stop',
+    links: [{ year: '1911', how: 'bequest', to: 'the Institute', says: 'My Danish pennies.' }],
+    printed: 'The Institute, by bequest, 1911, “My Danish pennies.”',
+    source: `${AAM}; quotation marks by the rule of American printing`,
+  },
+  {
     rule: 'Nothing is printed for nothing known',
     links: [],
     printed: '',

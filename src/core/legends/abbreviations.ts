@@ -36,7 +36,7 @@ export const ABBREVIATIONS: readonly Abbreviation[] = [
     'R': 'rex', 'D G': 'Dei gratia', 'DG': 'Dei gratia', 'DEI G': 'Dei gratia', 'DEI GRA': 'Dei gratia', 'DI GRA': 'Dei gratia', 'Z': 'et',
     'ANG': 'Angliae', 'ANGL': 'Angliae', 'ANGLI': 'Angliae', 'ANGLIE': 'Angliae', 'AGL': 'Angliae', 'FR': 'Franciae', 'FRA': 'Franciae',
     'FRAN': 'Franciae', 'FRANC': 'Franciae', 'FRANCI': 'Franciae', 'FRANCIE': 'Franciae', 'DNS': 'dominus', 'HYB': 'Hiberniae',
-    'HIB': 'Hiberniae', 'HI': 'Hiberniae', 'AQT': 'Aquitaniae', 'ACQ': 'Aquitaniae', 'MAG': 'Magnae', 'BR': 'Britanniae', 'BRIT': 'Britanniae',
+    'HIB': 'Hiberniae', 'HI': 'Hiberniae', 'IB': 'Hiberniae', 'AQT': 'Aquitaniae', 'ACQ': 'Aquitaniae', 'MAG': 'Magnae', 'BR': 'Britanniae', 'BRIT': 'Britanniae',
     'MEV': 'meum', 'ADIVTORE': 'adiutorem', 'F D': 'fidei defensor', 'FD': 'fidei defensor', 'FID DEF': 'fidei defensor',
     'BRITANNIAR': 'Britanniarum', 'BRITT': 'Britanniarum', 'REG': 'regina', 'EDW': 'Edwardus', 'EDWAR': 'Edwardus',
     'HENRIC': 'Henricus', 'RIC': 'Ricardus',
@@ -45,3 +45,19 @@ export const ABBREVIATIONS: readonly Abbreviation[] = [
 
 /** Words that only stand on the coins of a king of England. */
 export const ENGLISH_WORDS = /^(?:REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB|HIB|GRA|DEI)$/u;
+
+/**
+ * Abbreviations that mean one thing only in company. `AVG` is Augustus where the legend styles an emperor; after a virtue
+ * (`LIBERTAS AVG`) it stands in another case. `ANG` is Angliae in the long style of the later kings; on a penny of
+ * Harold II it is Anglorum. Without the company nothing is proposed.
+ */
+export const IN_COMPANY: Readonly<Record<Series, { readonly words: readonly string[]; readonly company: RegExp }>> = {
+  roman: {
+    words: ['AVG', 'GERM', 'BRIT', 'PARTH', 'DAC', 'C', 'F'],
+    company: /(?:^| )(?:IMP|CAES|CAESAR|D N|DN|P F|PF|P M|PM|PIVS|DIVVS|NOB)(?: |$)/u,
+  },
+  english: {
+    words: ['ANG', 'ANGL'],
+    company: /(?:^| )(?:R|DEI|DI|D G|DG|DNS|Z|FRA?|FRANC[IE]*|H[IY]B?)(?: |$)/u,
+  },
+};

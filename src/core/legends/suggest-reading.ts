@@ -1,5 +1,5 @@
-import type { Series } from './abbreviations.ts';
-import { ABBREVIATIONS, ENGLISH_WORDS } from './abbreviations.ts';
+import type { Abbreviation, Series } from './abbreviations.ts';
+import { ABBREVIATIONS, ENGLISH_WORDS, IN_COMPANY } from './abbreviations.ts';
 import type { Legend } from './legend.ts';
 import { normalLegend } from './normal-legend.ts';
 
@@ -21,11 +21,20 @@ function wordsOf(legend: Legend): readonly string[] {
     .filter((word) => word !== '');
 }
 
-/** `REX` as it is printed inside a sentence: a word that is not in the table keeps its letters, the first one capital. */
+/** A word as it is printed inside a sentence: small letters after the first, and V as u where it is no consonant. */
 function plainWord(word: string): string {
-  if (/^[IVXL]+$/u.test(word) || word === '…') return word;
-  if (/^(?:REX|REGINA|ET|IN|DE|ON)$/iu.test(word)) return word.toLowerCase();
-  return word.charAt(0).toUpperCase() + word.slice(1).toLowerCase();
+  if (/^[IVXLC]+$/u.test(word) || word === '…') return word;
+  const small = word.toLowerCase().replace(/v(?![aeio])|(?<=q)v/gu, 'u');
+  if (/^(?:rex|regina|et|in|de|on)$/u.test(small)) return small;
+  return small.charAt(0).toUpperCase() + small.slice(1);
+}
+
+/** The rows that hold for a legend, by their words in the normal form. A word by itself needs no company. */
+function rowsFor(series: Series, phrase: string): ReadonlyMap<string, Abbreviation> {
+  const { words, company } = IN_COMPANY[series];
+  const sure = company.test(phrase) || !phrase.includes(' ');
+  const rows = ABBREVIATIONS.filter((row) => row.series === series && (sure || !words.includes(row.write)));
+  return new Map(rows.map((row) => [row.write.split(' ').map(normalLegend).join(' '), row]));
 }
 
 /**
@@ -36,12 +45,7 @@ export function suggestReading(legend: Legend): SuggestedReading | null {
   if (legend.script !== 'latin') return null;
   const words = wordsOf(legend);
   const series: Series = words.some((word) => ENGLISH_WORDS.test(word.toUpperCase())) ? 'english' : 'roman';
-  const rows = new Map(
-    ABBREVIATIONS.filter((row) => row.series === series).map((row) => [
-      row.write.split(' ').map(normalLegend).join(' '),
-      row,
-    ]),
-  );
+  const rows = rowsFor(series, words.map(normalLegend).join(' '));
   const read: string[] = [];
   const sources = new Set<string>();
   for (let at = 0; at < words.length;) {

@@ -1,5 +1,5 @@
 import { formatDate } from '../dating/format-date.ts';
-import { orderLinks, passesDirectly } from './order-links.ts';
+import { orderLinks, passesDirectly, sameName } from './order-links.ts';
 import type { Link } from './provenance.ts';
 
 const HOW: Readonly<Record<string, string>> = {
@@ -12,29 +12,31 @@ const HOW: Readonly<Record<string, string>> = {
   exchange: 'by exchange',
   transfer: 'by transfer',
   loan: 'on loan',
+  sale: 'by sale',
+  find: 'found',
 };
 
-function inTrade(name: string, dealer: boolean): string {
-  return dealer ? `(${name})` : name;
+/** A place in a catalogue or a list stands as it is; anything else that was said is quoted. */
+function quoted(says: string): string {
+  return /^(?:lots?|nos?\.?|plates?|pl\.|pp?\.) ?\d/iu.test(says) ? says : `“${says}”`;
 }
 
 /** The owners a link names, in order, and how, when and with what words the piece reached the last of them. */
-function phrases(link: Link, before: Link | undefined): readonly string[] {
-  const seller =
-    before !== undefined && passesDirectly(before, link) && before.to !== undefined ? undefined : link.from;
-  const fact = [
+function phrases(link: Link, before: Link | undefined, next: Link | undefined): readonly string[] {
+  const inTrade = (name: string, dealer: boolean): string => (dealer ? `(${name})` : name);
+  const dealer = link.dealer === true;
+  const printed = before !== undefined && passesDirectly(before, link) && before.to !== undefined;
+  const seller = printed || link.from === undefined ? '' : inTrade(link.from, dealer);
+  const isDealer = (dealer && link.from === undefined) || (next?.dealer === true && sameName(link.to, next.from));
+  const passage = [
+    link.to === undefined ? '' : inTrade(link.to, isDealer),
     link.how === undefined ? '' : (HOW[link.how] ?? link.how),
     link.when === undefined ? '' : formatDate(link.when),
-    link.says ?? '',
+    link.says === undefined ? '' : quoted(link.says),
   ];
-  const words = fact.filter((word) => word !== '').join(', ');
-  const dealer = link.dealer === true;
-  const owner = link.to === undefined ? '' : inTrade(link.to, dealer);
-  const passage = [owner, words].filter((word) => word !== '').join(', ');
-  const told = link.possibly === true && passage !== '' ? `possibly ${passage}` : passage;
-  return [seller === undefined ? '' : inTrade(seller, dealer && link.to === undefined), told].filter(
-    (phrase) => phrase !== '',
-  );
+  const words = passage.filter((word) => word !== '').join(', ');
+  const told = link.possibly === true && words !== '' ? `possibly ${words}` : words;
+  return [seller, told].filter((phrase) => phrase !== '');
 }
 
 function capital(text: string): string {
@@ -50,7 +52,7 @@ export function formatChain(chain: readonly Link[]): string {
   const runs: string[][] = [];
   for (const [i, link] of links.entries()) {
     const before = links[i - 1];
-    const told = phrases(link, before);
+    const told = phrases(link, before, links[i + 1]);
     if (before !== undefined && passesDirectly(before, link)) runs.at(-1)?.push(...told);
     else runs.push([...told]);
   }
@@ -58,5 +60,5 @@ export function formatChain(chain: readonly Link[]): string {
     .filter((run) => run.length > 0)
     .map((run) => `${capital(run.join('; '))}.`)
     .join(' ')
-    .replace(/\.\./gu, '.');
+    .replace(/\.(”?)\./gu, '.$1');
 }

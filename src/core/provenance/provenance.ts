@@ -15,8 +15,8 @@ export type Evidence = (typeof EVIDENCE)[number];
 
 /**
  * One passage of a piece from hand to hand. `direct`: it passed straight to the owner of the next link (true), or did
- * not (false); left out, the names decide. `possibly`: the link is not certain. `dealer`: the new owner (or, with none
- * named, the old one) was in the trade.
+ * not (false); left out, the names decide. `possibly`: the link is not certain. `dealer`: the one it came from (or, with none
+ * named, the one it went to) was in the trade.
  */
 export type Link = {
   readonly when?: Dating;

@@ -47,7 +47,12 @@ test('BRIT is Britannicus on a Roman coin and Britanniae on a king’s (Stevenso
     const outcome = parseLegend(text);
     return outcome.ok ? suggestReading(outcome.value)?.text : outcome.problem;
   };
-  expect(read('AVG BRIT')).toBe('Augustus Britannicus');
+  expect(read('SEVERVS PIVS AVG BRIT')).toBe('Severus Pius Augustus Britannicus');
   expect(read('MAG BRIT REX')).toBe('Magnae Britanniae rex');
   expect(read('محمد')).toBeUndefined();
+  // Libertas Augusti, Victoriae Britannicae: the case is another, so nothing is proposed.
+  expect(read('LIBERTAS AVG')).toBeUndefined();
+  expect(read('VICTORIAE BRIT')).toBeUndefined();
+  // Rex Anglorum, not Angliae.
+  expect(read('+HAROLD REX ANG')).toBeUndefined();
 });
