@@ -2,7 +2,6 @@ import type { PlaceState, SetState } from '../../core/sets/set-state.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
-import type { PhotographManifest } from '../../photographs/manifest.ts';
 import { leadingFace } from './face.ts';
 import type { FaceView } from './face.ts';
 
@@ -24,7 +23,7 @@ export type PlaceShown = {
 
 const OTHERS_NAMED = 4;
 
-export function placesShown(cabinet: Cabinet, state: SetState, pictures: PhotographManifest): readonly PlaceShown[] {
+export function placesShown(cabinet: Cabinet, state: SetState): readonly PlaceShown[] {
   const byId = new Map(cabinet.listed.map((piece) => [piece.id, piece]));
   return state.places.map((place) => {
     const piece = byId.get(place.piece ?? '');
@@ -37,7 +36,7 @@ export function placesShown(cabinet: Cabinet, state: SetState, pictures: Photogr
       piece:
         piece === undefined
           ? null
-          : { href: urls.piece(piece.id), name: piece.title, face: leadingFace(piece, pictures) },
+          : { href: urls.piece(piece.id), name: piece.title, face: leadingFace(piece, cabinet.photographs) },
       others: others.slice(0, OTHERS_NAMED).map((id) => pieceLink(cabinet, id)),
       more: Math.max(0, others.length - OTHERS_NAMED),
       because: place.because ?? null,

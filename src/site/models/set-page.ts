@@ -1,6 +1,5 @@
 import { isScaleId, SCALES } from '../../core/grade/scales.ts';
 import type { SetState } from '../../core/sets/set-state.ts';
-import type { PhotographManifest } from '../../photographs/manifest.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
@@ -47,7 +46,7 @@ export function setIds(cabinet: Cabinet): readonly string[] {
   return cabinet.lists.sets.map(({ id }) => id);
 }
 
-export function setPage(cabinet: Cabinet, pictures: PhotographManifest, id: string): SetPage {
+export function setPage(cabinet: Cabinet, id: string): SetPage {
   const { state, fields } = foundSet(cabinet, id);
   const upgrades = state.upgrades.map((one) => ({
     made: one.made,
@@ -77,7 +76,7 @@ export function setPage(cabinet: Cabinet, pictures: PhotographManifest, id: stri
       name: citedAs(cabinet, work),
       pages: pages ?? null,
     })),
-    places: placesShown(cabinet, state, pictures),
+    places: placesShown(cabinet, state),
     upgradesMade: upgrades.filter(({ made }) => made),
     upgradesOpen: upgrades.filter(({ made }) => !made),
     spares: told(cabinet, state.spares),

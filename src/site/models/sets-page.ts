@@ -1,4 +1,3 @@
-import type { PhotographManifest } from '../../photographs/manifest.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { setsWords } from '../words/sets.ts';
@@ -20,23 +19,23 @@ export type SetSummary = {
 
 export type SetsPage = { readonly head: PageHead; readonly sets: readonly SetSummary[] };
 
-export function setsPage(cabinet: Cabinet, pictures: PhotographManifest): SetsPage {
+export function setsPage(cabinet: Cabinet): SetsPage {
   const { title, description } = setsWords;
   return {
     head: { title, description, here: urls.sets(), trail: [] },
-    sets: setSummaries(cabinet, pictures),
+    sets: setSummaries(cabinet),
   };
 }
 
 /** Every set of the cabinet, in the order of its files. */
-export function setSummaries(cabinet: Cabinet, pictures: PhotographManifest): readonly SetSummary[] {
+export function setSummaries(cabinet: Cabinet): readonly SetSummary[] {
   return setStatesOf(cabinet).map((state) => ({
     href: urls.set(state.id),
     title: state.title,
     count: setsWords.count(state.filled.low, state.filled.high, state.of),
     tally: tallyInWords(state),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
-    places: placesShown(cabinet, state, pictures),
+    places: placesShown(cabinet, state),
     wanted: urls.wanted(state.id),
   }));
 }
