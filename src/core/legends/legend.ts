@@ -11,7 +11,7 @@ export type Script = 'latin' | 'greek' | 'cyrillic' | 'arabic' | 'hebrew' | 'run
  */
 export type PartKind = 'cut' | 'restored' | 'expanded' | 'lost' | 'stop' | 'break' | 'mark';
 
-/** One stretch. `supplied` is true on what stands inside `[ ]` and is not itself letters or a loss. */
+/** One stretch. `supplied` is true on a stop, a mark or an expansion that stands inside `[ ]`. */
 export type Part = { readonly kind: PartKind; readonly text: string; readonly supplied?: true };
 
 /** A legend as read: the text as written, its stretches in order, and how its script runs. */

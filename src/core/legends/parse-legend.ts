@@ -15,6 +15,7 @@ const CUTS: readonly (readonly [PartKind, RegExp])[] = [
   ['cut', /^[\p{L}\p{M}\p{N}&⁊\u200C\u200D]+/u],
 ];
 
+const NOTHING = 'A legend needs at least one letter or mark; leave the field out when there is none.';
 const ONE_OF =
   'Write [ ] for letters restored, ( ) for letters supplied to complete an abbreviation, … for letters lost';
 
@@ -31,7 +32,9 @@ function nextPart(rest: string): { readonly part: Part; readonly length: number 
 function within({ kind, text }: Part, restored: boolean, expanded: boolean): Part {
   if (kind === 'cut' && restored && !expanded) return { kind: 'restored', text };
   const turned = kind === 'cut' && expanded ? 'expanded' : kind;
-  return restored && kind !== 'lost' ? { kind: turned, text, supplied: true } : { kind: turned, text };
+  return restored && kind !== 'lost' && kind !== 'break'
+    ? { kind: turned, text, supplied: true }
+    : { kind: turned, text };
 }
 
 /** Adds a stretch; letters that meet letters of their own kind, and breaks that meet breaks, are one. */
@@ -56,12 +59,11 @@ function wrongBracket(sign: string, open: string, held: boolean, before: string)
  * Reads a transcription of a legend. `[ ]` holds letters restored, `( )` letters that complete an abbreviation,
  * `…` (or `...`, `---`, `[…]`) letters lost; a space is a break, and so are `/ | , ;`, between lines, rings and fields.
  * Round brackets hold letters alone, and may stand inside square ones. The text is kept as written, without the space
- * around it.
+ * around it; a break at either end parts nothing from nothing and is none.
  */
 export function parseLegend(text: string): Outcome<Legend> {
   const written = text.trim();
-  if (written === '')
-    return refuse('A legend needs at least one letter or mark; leave the field out when there is none.');
+  if (written === '') return refuse(NOTHING);
   if (written.length > LONGEST_LEGEND)
     return refuse(
       `A legend is at most ${LONGEST_LEGEND} characters here; this has ${written.length}. Put the rest in the story.`,
@@ -93,5 +95,8 @@ export function parseLegend(text: string): Outcome<Legend> {
     at += length;
   }
   if (open !== '') return refuse(`The bracket ${open.slice(-1)} is never closed. ${ONE_OF}.`);
+  if (parts[0]?.kind === 'break') parts.shift();
+  if (parts.at(-1)?.kind === 'break') parts.pop();
+  if (parts.length === 0) return refuse(NOTHING);
   return good({ text: written, parts, direction: directionOf(written), script: scriptOf(written) });
 }

@@ -96,6 +96,7 @@ describe('A legend is refused in a sentence', () => {
     ['ANGLO]', 'no partner'],
     ['AVG(us(tus))', 'no partner'],
     ['[]', 'nothing between'],
+    ['/', 'at least one letter'],
     ['REX ( )', 'nothing between'],
     ['AVG(ustus.)', 'letters alone'],
     ['REX {ANGL}', '{'],
@@ -114,6 +115,13 @@ test('there and back: what is read from a written legend is the legend that was 
       const second = parseLegend(formatLegend(first.value));
       expect(second).toMatchObject({ ok: true, value: { parts: first.value.parts, script: first.value.script } });
     }),
-    { numRuns: 2000 },
+    { numRuns: 10_000 },
   );
+});
+
+test('a restoration of several words keeps one pair of brackets', () => {
+  for (const text of ['T[RAIANVS HA]DRIANVS', "+[EDW R' A]NGL", '[AVG(ustus) P P]']) {
+    const outcome = parseLegend(text);
+    expect(outcome.ok ? formatLegend(outcome.value) : outcome.problem).toBe(text);
+  }
 });
