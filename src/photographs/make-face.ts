@@ -9,7 +9,7 @@ import type { FacePictures, MadePicture } from './manifest.ts';
 
 /** Changing anything here changes the recipe's name, and so every picture is made anew. */
 export const RECIPE: Recipe = {
-  name: 'r1',
+  name: 'r2',
   widths: [160, 320, 640, 1280],
   webp: 82,
   jpeg: 84,
@@ -64,17 +64,18 @@ export async function makeFace(photograph: string, face: string, folder: string,
   const alpha = found === null ? null : await fade(found, look, raw, crop);
   const cropped = await whole().extract(crop).raw().toBuffer();
   const cutRaw = { width: crop.width, height: crop.height, channels: 3 as const };
+  // The alpha goes in before the resizing: sharp resizes first and would join it to pixels of another size.
+  const cut =
+    alpha === null
+      ? { pixels: cropped, raw: cutRaw }
+      : { pixels: withAlpha(cropped, alpha), raw: { ...cutRaw, channels: 4 as const } };
   const widths = RECIPE.widths.filter((width) => width < crop.width);
   if (widths.length < RECIPE.widths.length) widths.push(Math.min(crop.width, RECIPE.widths.at(-1) ?? crop.width));
   const webp: MadePicture[] = [];
   for (const width of widths) {
-    const picture =
-      alpha === null
-        ? sharp(cropped, { raw: cutRaw })
-        : sharp(cropped, { raw: cutRaw }).joinChannel(alpha, { raw: { ...cutRaw, channels: 1 } });
     webp.push(
       await write(
-        picture.resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }),
+        sharp(cut.pixels, { raw: cut.raw }).resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }),
         folder,
         `${face}-${width}.${stamp}.webp`,
       ),
@@ -90,6 +91,18 @@ export async function makeFace(photograph: string, face: string, folder: string,
       ? { width: 1, height: 1 }
       : { width: (found.box.width * times) / crop.width, height: (found.box.height * times) / crop.height };
   return { face, webp, jpeg, span };
+}
+
+/** Three bytes a pixel and one byte of solidity, side by side. */
+function withAlpha(rgb: Uint8Array, alpha: Uint8Array): Buffer {
+  const pixels = Buffer.alloc(alpha.length * 4);
+  for (let at = 0; at < alpha.length; at += 1) {
+    pixels[at * 4] = rgb[at * 3] ?? 0;
+    pixels[at * 4 + 1] = rgb[at * 3 + 1] ?? 0;
+    pixels[at * 4 + 2] = rgb[at * 3 + 2] ?? 0;
+    pixels[at * 4 + 3] = alpha[at] ?? 0;
+  }
+  return pixels;
 }
 
 type Box = { left: number; top: number; width: number; height: number };
