@@ -11,7 +11,7 @@ export function formatLegend({ parts }: Pick<Legend, 'parts'>): string {
   let expanded = false;
   for (const [i, part] of parts.entries()) {
     // A break belongs to no bracket; between two restored stretches it stays inside theirs.
-    const within = part.kind === 'break' ? restored && isRestored(parts[i + 1]) : isRestored(part);
+    const within: boolean = part.kind === 'break' ? restored && isRestored(parts[i + 1]) : isRestored(part);
     if (expanded && (part.kind !== 'expanded' || within !== restored)) {
       text += ')';
       expanded = false;
