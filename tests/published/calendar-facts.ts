@@ -69,7 +69,12 @@ export const REGNAL_YEARS: readonly {
 ];
 
 /** Years of the sixty-year cycle that carry an event's name, so that no table is needed: common knowledge of Chinese history. */
-export const CYCLICAL_YEARS: readonly { readonly pair: string; readonly characters: string; readonly year: number; readonly event: string }[] = [
+export const CYCLICAL_YEARS: readonly {
+  readonly pair: string;
+  readonly characters: string;
+  readonly year: number;
+  readonly event: string;
+}[] = [
   { pair: 'renchen', characters: '壬辰', year: 1592, event: 'the Imjin (renchen) war in Korea' },
   { pair: 'jiashen', characters: '甲申', year: 1644, event: 'the fall of the Ming, the change of jiashen' },
   { pair: 'xinyou', characters: '辛酉', year: 1861, event: 'the Xinyou coup' },
@@ -82,10 +87,20 @@ export const CYCLICAL_YEARS: readonly { readonly pair: string; readonly characte
 ];
 
 /** Years of other eras and the years of ours that books give for them. */
-export const ERA_YEARS: readonly { readonly write: string; readonly earliest: number; readonly latest: number; readonly source: string }[] = [
+export const ERA_YEARS: readonly {
+  readonly write: string;
+  readonly earliest: number;
+  readonly latest: number;
+  readonly source: string;
+}[] = [
   { write: 'SE 1', earliest: -311, latest: -310, source: 'Bickerman, Chronology of the Ancient World: autumn 312 BC' },
   { write: 'SEB 1', earliest: -310, latest: -309, source: 'Bickerman, Chronology of the Ancient World: spring 311 BC' },
-  { write: 'Saka 1', earliest: 79, latest: 80, source: 'Indian Calendar Reform Committee, 1957: Saka 1879 began on 22 March 1957' },
+  {
+    write: 'Saka 1',
+    earliest: 79,
+    latest: 80,
+    source: 'Indian Calendar Reform Committee, 1957: Saka 1879 began on 22 March 1957',
+  },
   { write: 'Saka 1879', earliest: 1957, latest: 1958, source: 'Indian Calendar Reform Committee, 1957' },
   { write: 'Minguo 1', earliest: 1912, latest: 1912, source: 'proclamation of the Republic, 1 January 1912' },
   { write: '民國三年', earliest: 1914, latest: 1914, source: 'dollar of 1914, year 3; common practice' },
@@ -93,12 +108,27 @@ export const ERA_YEARS: readonly { readonly write: string; readonly earliest: nu
   { write: 'Taisho 1', earliest: 1912, latest: 1912, source: 'accession, 30 July 1912' },
   { write: 'Showa 64', earliest: 1989, latest: 1989, source: 'the last yen coins of Showa, 1989; common practice' },
   { write: 'Heisei 31', earliest: 2019, latest: 2019, source: 'abdication, 30 April 2019' },
-  { write: 'Wado 1', earliest: 708, latest: 708, source: 'the first Japanese coin, Wadō kaichin, 708; common practice' },
-  { write: 'AM 5708', earliest: 1947, latest: 1948, source: 'first coins of Israel bear 5708 and 1948; common practice' },
+  {
+    write: 'Wado 1',
+    earliest: 708,
+    latest: 708,
+    source: 'the first Japanese coin, Wadō kaichin, 708; common practice',
+  },
+  {
+    write: 'AM 5708',
+    earliest: 1947,
+    latest: 1948,
+    source: 'first coins of Israel bear 5708 and 1948; common practice',
+  },
   { write: 'AM 5709', earliest: 1948, latest: 1949, source: '25 mils of 5709, struck 1949; common practice' },
-  { write: 'AH 857', earliest: 1453, latest: 1453, source: 'Freeman-Grenville, The Muslim and Christian Calendars: 12 January 1453 (Julian)' },
+  {
+    write: 'AH 857',
+    earliest: 1453,
+    latest: 1453,
+    source: 'Freeman-Grenville, The Muslim and Christian Calendars: 12 January 1453 (Julian)',
+  },
   { write: 'AH 1255', earliest: 1839, latest: 1840, source: 'accession of Abdülmecid, 1839; common practice' },
   { write: 'AH 1255, year 15', earliest: 1852, latest: 1853, source: 'AH 1269; common practice' },
   { write: 'AH 1327, year 4', earliest: 1911, latest: 1912, source: 'AH 1330; common practice' },
-  { write: 'AH 77', earliest: 696, latest: 697, source: "the reform dinar of Abd al-Malik, 696/7; common practice" },
+  { write: 'AH 77', earliest: 696, latest: 697, source: 'the reform dinar of Abd al-Malik, 696/7; common practice' },
 ];

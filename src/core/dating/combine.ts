@@ -1,7 +1,7 @@
 import { dayFromIso, isoDays } from '../calendars/reckoning.ts';
 import { refuse, good, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import { edtfBound, edtfYears } from './reading.ts';
+import { edtfBound } from './reading.ts';
 
 /** From one date to another. Refused when it runs backwards. */
 export function span(
@@ -10,6 +10,9 @@ export function span(
   text: string,
   words: { left: string; right: string },
 ): Outcome<Reading> {
+  if (left.years || right.years) {
+    return refuse(`"${text}" is a range between several dates; write the years it runs from and to.`);
+  }
   if (runsBackwards(left, right)) {
     return refuse(
       `"${text}" runs backwards: ${words.left} is later than ${words.right}. Write ${words.right} - ${words.left}.`,
@@ -45,7 +48,6 @@ function daysOfSpan(left: Reading, right: Reading): Partial<Pick<Reading, 'from'
 }
 
 function edtfOfSpan(left: Reading, right: Reading): string {
-  if (left.years || right.years) return edtfYears(left.earliest, right.latest);
   const start = left.edtf.split('/')[0] ?? edtfBound(left.earliest);
   const end = right.edtf.split('/').at(-1) ?? edtfBound(right.latest);
   return start === end ? start : `${start}/${end}`;

@@ -8,7 +8,7 @@ import { plainText } from './written-text.ts';
 
 export { formatYear } from './format-year.ts';
 
-/** Longer lists of single years are cut short for a visitor. */
+/** Longer lists of single years are left in the keeper's words. */
 const MOST_SINGLE_YEARS = 4;
 
 /**
@@ -38,12 +38,14 @@ function formatCounted(dating: Dating): string {
 
 function formatPlain(dating: Dating): string {
   const { earliest, latest, years, from, to, edtf } = dating;
-  if (years) return formatSet(dating);
+  if (years) return years.length > MOST_SINGLE_YEARS ? dating.text : formatSet(dating);
   if (from !== undefined || to !== undefined) {
     const days = formatDays(dating);
     if (days !== undefined) return days;
   }
   if (typeof earliest !== 'number' || typeof latest !== 'number') return formatOpen(dating);
+  // Years of five figures are read in EDTF only.
+  if (latest > 9999) return edtf.replace(/[?~%]/g, '');
   const season = SEASONS[Number(/^\d{4}-(?<season>2[1-4])[?~%]?$/.exec(edtf)?.groups?.['season']) - 21]?.[0];
   return season === undefined
     ? formatSpan(dating.text, earliest, latest)
@@ -51,7 +53,9 @@ function formatPlain(dating: Dating): string {
 }
 
 function formatSet({ text, years = [], edtf }: Dating): string {
-  const named = years.map(([low, high]) => formatSpan(text, low, high));
+  // Beside a year BC a bare year could be taken for another.
+  const era = years.some(([low]) => low <= 0) ? 'AD ' : '';
+  const named = years.map(([low, high]) => formatSpan(text, low, high).replace(/^(?=\d{4}(?:–\d+)?$)/, era));
   return named.join(edtf.startsWith('{') ? ' and ' : ' or ').replace(/ (?:or|and) (?=.* (?:or|and) )/g, ', ');
 }
 

@@ -7,7 +7,8 @@ import { MONTHS } from './words.ts';
 export function formatDays({ from, to, earliest, latest, reckoning, calendar, text }: Dating): string | undefined {
   // A pair of years in the old style is shown as it was written: it is its own explanation.
   const pair = /(?<!\d)\d{4}\/\d{1,4}$/.exec(text)?.[0];
-  if (calendar === 'julian' && pair !== undefined && !/[a-z]{3}/i.test(text)) return pair;
+  if (calendar === 'julian' && pair !== undefined && from !== undefined && to !== undefined && !/[a-z]{3}/i.test(text))
+    return pair;
   const first = from === undefined ? undefined : formatDay(from);
   const last = to === undefined ? undefined : formatDay(to);
   if (from !== undefined && to !== undefined) {

@@ -1,7 +1,8 @@
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 
-const YEARS = '(?:AD )?(?<first>\\d{1,4})(?:(?:/| - |-)(?<last>\\d{1,4}))?(?<bc> ?BC)?(?: AD)?';
+const YEARS =
+  '(?:AD )?(?<first>\\d{1,4})(?<firstBc> ?BC)?(?:(?:/| - |-)(?:AD )?(?<last>\\d{1,4}))?(?<bc> ?BC)?(?: AD)?';
 const IN_PARENTHESES = new RegExp(`^(?<date>.*\\S) ?\\((?:= ?)?${YEARS}\\)$`);
 const AFTER_EQUALS = new RegExp(`^(?<date>.*\\S) ?= ?${YEARS}$`);
 
@@ -27,8 +28,12 @@ export function readGlossed(
 }
 
 /** First and last year, the figures that the last leaves out taken from the first: 906/7. */
-function yearsOfGloss({ first = '', last = first, bc }: Record<string, string>): { low: number; high: number } {
+function yearsOfGloss({ first = '', last = first, firstBc, bc }: Record<string, string>): {
+  low: number;
+  high: number;
+} {
   if (bc !== undefined) return { low: 1 - Number(first), high: 1 - Number(last) };
+  if (firstBc !== undefined) return { low: 1 - Number(first), high: last === first ? 1 - Number(first) : Number(last) };
   const isCut = last.length < first.length;
   return { low: Number(first), high: Number(isCut ? first.slice(0, -last.length) + last : last) };
 }

@@ -13,6 +13,8 @@ export interface Pair {
 const ENDS_BEFORE_CHRIST = new RegExp(`${anyOf(BEFORE_CHRIST)}$`, 'i');
 const NAMES_ERA = new RegExp(`${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$|^AD `, 'i');
 
+const BARE = /^\d{1,4}$/;
+
 type Read = (text: string) => Outcome<Reading> | undefined;
 
 /** More joints than this make no date; the limit keeps hostile text cheap. */
@@ -32,22 +34,26 @@ export function splits(text: string, joint: RegExp): readonly { left: string; ri
  */
 export function readPair(left: string, right: string, read: Read): Pair | undefined {
   if (left === '' || right === '') return undefined;
-  const rightWords = [withFigures(left, right), right, ...lentByLeft(left, right)].filter(
-    (words) => words !== undefined,
-  );
-  const rightFound = firstRead(rightWords, read);
-  if (!rightFound) return undefined;
   const lent = lentByRight(left, right);
   // A bare number, or a century before one BC, takes the era of its partner before it is taken for a year of its own.
-  const lentFirst = /^\d{1,4}$/.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
-  const leftWords = lentFirst ? [...lent, left] : [left, ...lent];
-  const leftFound = firstRead(leftWords, read);
+  const lentFirst = BARE.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
+  const leftFound = firstRead(lentFirst ? [...lent, left] : [left, ...lent], read);
   if (!leftFound) return undefined;
+  const borrowed = lentByLeft(left, right);
+  const rightFirst =
+    BARE.test(right) && isOfAnotherEra(leftFound.outcome) ? [...borrowed, right] : [right, ...borrowed];
+  const full = withFigures(left, right);
+  const rightFound = firstRead(full === undefined ? rightFirst : [full, ...rightFirst], read);
+  if (!rightFound) return undefined;
   return {
     left: leftFound.outcome,
     right: rightFound.outcome,
     words: { left: leftFound.words, right: rightFound.words },
   };
+}
+
+function isOfAnotherEra(outcome: Outcome<Reading>): boolean {
+  return outcome.ok && outcome.value.calendar !== 'gregorian' && outcome.value.calendar !== 'julian';
 }
 
 /** The first of several wordings that can be read; failing that, the first refusal. */

@@ -8,7 +8,7 @@ import { readYears } from './reading.ts';
 import { UNDATED } from './words.ts';
 import { anyOf, plainText } from './written-text.ts';
 
-const LONGEST = 200;
+const LONGEST = 300;
 const UNDATED_WORDS = new RegExp(`^${anyOf(UNDATED)}(?:[,;:]? ?(?<inner>[[(].*[\\])]|(?<=[,;:] ?).*))?$`, 'i');
 const UNDATED_AFTER = new RegExp(`^(?<inner>.*\\S) ?\\(${anyOf(UNDATED)}\\)$`, 'i');
 const EXAMPLES = '1279, 1279/1281, c. 1280, 44 BC, AH 294 or 12th century';

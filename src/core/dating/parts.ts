@@ -49,7 +49,13 @@ const ORDINAL_FRACTION = new RegExp(
 /** Palaeographers' `s. XIII¹`, `s. XIII 2/4`: halves by a bare figure. */
 const FIGURES = /^(?:(?<half>[12])|(?<number>[1-4])\/(?<of>[234]))$/;
 
-/** Reads the words for a part: "late", "first half of the", "letztes Viertel des", "3/4". Undefined if they name none. */
+/** Reads a part written in figures. */
+export function parseFigures(text: string): Part | undefined {
+  const figures = FIGURES.exec(text.trim())?.groups;
+  return figures && existing(Number(figures['half'] ?? figures['number']), Number(figures['of'] ?? 2));
+}
+
+/** Reads the words for a part: "late", "first half of the", "letztes Viertel des". Undefined if they name none. */
 export function parsePart(text: string): Part | undefined {
   const words = text.trim();
   return partOfWords(words) ?? partOfWords(words.replace(JOIN, ''));
@@ -58,8 +64,6 @@ export function parsePart(text: string): Part | undefined {
 function partOfWords(words: string): Part | undefined {
   const third = THIRDS.findIndex((row) => row.some((word) => word.toLowerCase() === words.toLowerCase()));
   if (third >= 0) return { number: third + 1, of: 3 };
-  const figures = FIGURES.exec(words)?.groups;
-  if (figures) return existing(Number(figures['half'] ?? figures['number']), Number(figures['of'] ?? 2));
   const named = ORDINAL_FRACTION.exec(words)?.groups;
   if (!named) return undefined;
   const has = (row: readonly string[], word: string | undefined) =>

@@ -13,7 +13,8 @@ const MARKS = [
   // "AD c. 270" is "c. AD 270".
   { mark: 'about', found: /^(?<era>AD|A\.D\.|AH|A\.H\.) (?:c\.|ca\.|circa|about) /i, leave: '$<era> ' },
   { mark: 'doubtful', found: / ?(?:\?|\(\?\)|\(probably\)|\(perhaps\))$/i, leave: '' },
-  { mark: 'about', found: / (?:or so|or thereabouts|ca\.|c\.|circa|\((?:circa|c\.|ca\.|about)\))$/i, leave: '' },
+  { mark: 'doubtful', found: /(?<=^\d{1,5}) ?\?(?= [A-Z])/, leave: '' },
+  { mark: 'about', found: / (?:or so|or thereabouts|ca\.|circa|\((?:circa|c\.|ca\.|about)\))$/i, leave: '' },
 ] as const;
 
 /** Takes "about" and "perhaps" off both ends of some words and puts them on what the rest is read as. */

@@ -1,5 +1,5 @@
 import { good, refuse } from '../outcome.ts';
-import { parsePart, yearsOfPart } from './parts.ts';
+import { parseFigures, parsePart, yearsOfPart, type Part } from './parts.ts';
 import type { PointReader } from './point-reader.ts';
 import { readYears } from './reading.ts';
 import { readRoman } from './roman-numeral.ts';
@@ -12,18 +12,18 @@ const CENTURY = [
     'centuries',
     'cent.',
     'cent',
-    'c.',
-    'c',
     'Jahrhundert',
-    'Jahrh.',
     'Jahrhunderts',
     'Jahrhunderte',
+    'Jahrh.',
     'Jh.',
     'Jh',
     'Jhs.',
   ],
-  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 's.', 's', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.'],
+  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.'],
 ];
+/** Too short to follow a bare number: `12th c.` and `XIIe s.` are centuries, `4 C` and `2S` are not. */
+const CENTURY_LETTERS = ['c.', 'c', 's.', 's'];
 const SAECULUM = ['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi'];
 const NAMES = [
   ...[
@@ -49,21 +49,34 @@ const LAST = 21;
 const EARLIEST = 100;
 
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
-const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)?|(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?|${anyOf(NAMES)})`;
+const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)';
+const ROMAN = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?';
+const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
+const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${ROMAN}|${anyOf(NAMES)})`;
 
-/** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe siècle`, `C12`, `s. XIII ex.`, each with `BC` or its like. */
-const FORMS = [
-  new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'),
-  new RegExp(`^${anyOf(SAECULUM)} ?(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
-  new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`),
+interface Form {
+  readonly form: RegExp;
+  /** A form in Latin may name its part by a bare figure after the century: s. XIII 2. */
+  readonly part: (words: string) => Part | undefined;
+}
+
+/** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe s.`, `s. XIII ex.`, `C12`, each with `BC` or its like. */
+const FORMS: readonly Form[] = [
+  { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'), part: parsePart },
+  { form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}$`, 'i'), part: parsePart },
+  {
+    form: new RegExp(`^${anyOf(SAECULUM)} ?(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
+    part: (words) => parseFigures(words) ?? parsePart(words),
+  },
+  { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: parsePart },
 ];
 
 /** A century, or a half, third or quarter of one. The 12th runs from 1101 to 1200, the 1st BC from 100 to 1 BC. */
 export const readCentury: PointReader = (text) => {
-  for (const form of FORMS) {
+  for (const { form, part: readPart } of FORMS) {
     const groups = form.exec(text)?.groups;
     if (!groups) continue;
-    const part = groups['part'] ? parsePart(groups['part']) : undefined;
+    const part = groups['part'] ? readPart(groups['part']) : undefined;
     if (groups['part'] && !part) continue;
     const number = numberOf(groups['ordinal'] ?? '');
     if (number === undefined) continue;

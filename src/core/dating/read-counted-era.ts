@@ -26,20 +26,32 @@ export const readCountedEra: PointReader = (text) => {
   return hebrew === undefined ? undefined : yearsOfEra(hebrewEra, String(hebrew));
 };
 
+/** AM 3761 contains the first days of AD 1. */
+const FIRST_HEBREW_YEAR_OF_OURS = 3761;
+/** Years of other eras that would begin later than this are slips of the pen. */
+const LAST_YEAR = 2100;
+
 const hebrewEra: CountedEra = COUNTED_ERAS.find(({ calendar }) => calendar === 'hebrew') ?? HIJRI;
 
-function yearsOfEra(era: CountedEra, written: string): Outcome<Reading> {
-  const number = readHanNumber(written) ?? written.toUpperCase();
-  const first = Number(String(number).replaceAll('X', '0'));
-  const last = Number(String(number).replaceAll('X', '9'));
+function yearsOfEra(era: CountedEra, written: string): Outcome<Reading> | undefined {
+  const number = /^[\dX]{1,4}$/i.test(written) ? written.toUpperCase() : readHanNumber(written)?.toString();
+  if (number === undefined) return undefined;
+  const first = Math.max(1, Number(number.replaceAll('X', '0')));
+  const last = Number(number.replaceAll('X', '9'));
   if (last < 1) return refuse(`Years ${era.sign} begin at 1; write ${era.sign} 1 or the year that was meant.`);
   // Coins leave out the thousands of the Hebrew year; the number alone would be a year before any coin.
-  if (era.calendar === 'hebrew' && last < 3761) {
+  if (era.calendar === 'hebrew' && last < FIRST_HEBREW_YEAR_OF_OURS) {
     return refuse(
-      `AM ${written} lies before any coin; if the thousands were left out, write AM ${String(5000 + first)}.`,
+      `AM ${number} lies before any coin; if the thousands were left out, write AM ${String(5000 + first)}.`,
     );
   }
-  return good(era.read(Math.max(1, first), last));
+  const reading = era.read(first, last);
+  if (typeof reading.earliest === 'number' && reading.earliest > LAST_YEAR) {
+    return refuse(
+      `${era.sign} ${number} would begin in AD ${String(reading.earliest)}; write the number as it stands on the piece.`,
+    );
+  }
+  return good(reading);
 }
 
 const YEAR_OF_REIGN = '(?:regnal year|accession year|year|yr\\.?|r\\. ?y\\.|ry|Jahr|année|an|sene)';
@@ -66,6 +78,5 @@ export const readFrozenYear: PointReader = (text) => {
       `"${text}" may be two years or a year of reign; write AH ${number}-${String(Number(number) + 1)} or AH ${number}, year ${year}.`,
     );
   }
-  const struck = Number(number) + Number(year) - 1;
-  return good(HIJRI.read(struck, struck));
+  return yearsOfEra(HIJRI, String(Number(number) + Number(year) - 1));
 };

@@ -11,11 +11,12 @@ const CHARACTERS = /^(?<name>\p{Script=Han}{2})(?<number>\d{1,2}|[元一二三�
 /** `Meiji 3`, `Kan'ei 13`, `Tenpō year 6`, `明治三年`. */
 export const readJapanese: PointReader = (text) => {
   const groups = (LETTERS.exec(text) ?? CHARACTERS.exec(text))?.groups;
-  const name = foldedName(groups?.['name'] ?? '');
-  const era = JAPANESE_ERAS.find((row) => foldedName(row.name) === name || row.characters === groups?.['name']);
-  if (!groups || !era) return undefined;
+  if (!groups) return undefined;
+  const era = ERAS.get(groups['name'] ?? '') ?? ERAS.get(foldedName(groups['name'] ?? ''));
+  if (!era) return undefined;
   const written = groups['number'] ?? '';
-  const number = readHanNumber(written) ?? Number(written);
+  const number = /^\d/.test(written) ? Number(written) : readHanNumber(written);
+  if (number === undefined) return undefined;
   const years = lengthOfEra(era);
   if (number < 1 || number > years) {
     return refuse(`${era.name} has the years 1 to ${String(years)}; write one of them, or the western year.`);
@@ -27,3 +28,7 @@ export const readJapanese: PointReader = (text) => {
 function foldedName(name: string): string {
   return foldedText(name).replaceAll('mp', 'np').replaceAll('mb', 'nb').replaceAll('mm', 'nm').replace(/ou/g, 'o');
 }
+
+const ERAS = new Map(
+  JAPANESE_ERAS.flatMap((era) => [[foldedName(era.name), era] as const, [era.characters, era] as const]),
+);

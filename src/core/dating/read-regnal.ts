@@ -63,7 +63,7 @@ function readReign(text: string, reign: Reign, number: number | undefined, readD
   if (number === undefined) return good({ ...readYears(start.value.earliest, end.value.latest, 'regnal') });
   const year = yearOfReign(counted.value, number);
   const last = end.value;
-  if (number < 1 || !year || begins(year) > closes(last)) {
+  if (number < 1 || !year || beginsAfter(year, last)) {
     return refuse(
       `"${text}" lies outside the reign of ${reign.ruler}, ${reign.from} to ${reign.to}; write a year within it.`,
     );
@@ -99,8 +99,11 @@ function cutShort(year: Reading, end: Reading): Reading {
   return readYears(year.earliest, end.latest, 'regnal');
 }
 
-function begins({ earliest }: Reading): number {
-  return numberOr(earliest);
+function beginsAfter(year: Reading, end: Reading): boolean {
+  if (year.from && year.reckoning && end.to && end.reckoning) {
+    return dayFromIso(year.from, year.reckoning) > dayFromIso(end.to, end.reckoning);
+  }
+  return numberOr(year.earliest) > closes(end);
 }
 
 function closes({ latest }: Reading): number {

@@ -43,6 +43,8 @@ function readParts(parts: readonly string[], readPoint: WordReader): readonly Re
 }
 
 const TO_WORDS = new RegExp(` ${anyOf(TO)} `, 'gi');
+/** A hyphen; or a stroke between centuries, which between years would be old style: `12./13. Jh.`, `s. XII/XIII`. */
+const MARKS = /-|(?<=[^\d ])\/(?=[^\d ]|\d{1,2}(?:st|nd|rd|th|e|\.))|(?<=\d)\/(?=\d{1,2}(?:st|nd|rd|th|\.))/g;
 const AND_WORDS = new RegExp(` ${anyOf(AND)} `, 'gi');
 const FROM_WORD = wordBefore(FROM);
 const BETWEEN_WORD = wordBefore(BETWEEN);
@@ -51,10 +53,9 @@ const BETWEEN_WORD = wordBefore(BETWEEN);
 export function readRange(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
   const isBetween = BETWEEN_WORD.test(text);
   const words = text.replace(isBetween ? BETWEEN_WORD : FROM_WORD, '');
-  // A stroke joins centuries; between years it is old style or EDTF.
-  const marks = /\d{3}/.test(words) ? /-/g : /[-/]/g;
+
   let problem: Outcome<Reading> | undefined;
-  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, marks]) {
+  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS]) {
     for (const { left, right } of splits(words, joint)) {
       const pair = readPair(left, right, readPoint);
       if (pair?.left.ok && pair.right.ok) return span(pair.left.value, pair.right.value, text, pair.words);

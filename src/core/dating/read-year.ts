@@ -7,16 +7,15 @@ import { readDays, readYears } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
 import { anyOf } from './written-text.ts';
 
-const YEAR = '(?<year>\\d{1,6})(?:/(?<next>\\d{1,6}))?';
-/** The era before the number or after it. */
-const besideYear = (era: string): readonly RegExp[] => [
-  new RegExp(`^${YEAR} ?${era}$`, 'i'),
-  new RegExp(`^${era} ?${YEAR}$`, 'i'),
-];
+/** The era before the number or after it; the number of so many figures at most, a second year after a stroke. */
+function besideYear(era: string, figures: number): readonly RegExp[] {
+  const year = `(?<year>\\d{1,${String(figures)}})(?:/(?<next>\\d{1,${String(figures)}}))?`;
+  return [new RegExp(`^${year} ?${era}$`, 'i'), new RegExp(`^${era} ?${year}$`, 'i')];
+}
 
 const FORMS = [
-  { forms: besideYear(anyOf(BEFORE_CHRIST)), read: yearBeforeChrist },
-  { forms: besideYear(anyOf(AFTER_CHRIST)), read: yearAfterChrist },
+  { forms: besideYear(anyOf(BEFORE_CHRIST), 7), read: yearBeforeChrist },
+  { forms: besideYear(anyOf(AFTER_CHRIST), 4), read: yearAfterChrist },
   { forms: [/^(?<year>\d{4})(?:\/(?<next>\d{1,4}))?$/], read: yearAfterChrist },
 ];
 

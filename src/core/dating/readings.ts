@@ -1,0 +1,141 @@
+/** One line of the grammar by example: what may be written, and how it is read. */
+export interface ReadingExample {
+  readonly write: string;
+  /** The sentence for a visitor. */
+  readonly means: string;
+  /** What it comes to in EDTF. */
+  readonly edtf: string;
+}
+
+export interface ReadingGroup {
+  readonly title: string;
+  readonly note?: string;
+  readonly rows: readonly ReadingExample[];
+}
+
+/** The grammar of dates as a table, in the order a keeper meets it. The regnal rows need Edward I among the rulers. */
+export const READINGS: readonly ReadingGroup[] = [
+  {
+    title: 'Years',
+    rows: [
+      { write: '1279', means: 'the year 1279', edtf: '1279' },
+      { write: 'AD 71', means: 'the year 71 of our era; below 1000 the era must be named', edtf: '0071' },
+      { write: '44 BC', means: '44 BC, which is the year -43 where years are counted through', edtf: '-0043' },
+      { write: '1641/2', means: 'old style: 1 January to 24 March of what we call 1642', edtf: '1642' },
+      { write: 'MDCCXLVII', means: 'Roman capitals as on the piece: 1747', edtf: '1747' },
+      { write: 'MDCCCCX', means: 'signs repeated as coins repeat them: 1910', edtf: '1910' },
+      { write: '҂АѰГІ', means: 'Cyrillic numerals: 1713', edtf: '1713' },
+      { write: '1280s', means: 'the ten years from 1280 to 1289', edtf: '128X' },
+    ],
+  },
+  {
+    title: 'From one year to another',
+    rows: [
+      { write: '1279-81', means: 'some time from 1279 to 1281', edtf: '1279/1281' },
+      { write: '1279/1281', means: 'the same in EDTF; the whole year on both sides', edtf: '1279/1281' },
+      { write: 'between 1279 and 1281', means: 'the same', edtf: '1279/1281' },
+      { write: '27 BC - AD 14', means: 'from 27 BC to AD 14', edtf: '-0026/0014' },
+      { write: '57-50 BC', means: 'both years are BC', edtf: '-0056/-0049' },
+      { write: 'before 1351', means: '1350 or earlier; how much earlier is not known', edtf: '/1350' },
+      { write: 'ante 1351', means: 'the same', edtf: '/1350' },
+      { write: 'after 1351', means: '1352 or later', edtf: '1352/' },
+      { write: 'not before 1351', means: '1351 or later', edtf: '1351/' },
+      { write: 'by 1351', means: '1351 or earlier', edtf: '/1351' },
+      { write: '1985 onwards', means: 'from 1985, and it goes on', edtf: '1985/..' },
+      { write: '1279 or 1280', means: 'one of the two', edtf: '[1279,1280]' },
+      { write: '1279 and 1280', means: 'both of the two', edtf: '{1279,1280}' },
+    ],
+  },
+  {
+    title: 'About, perhaps and undated',
+    note: 'About does not widen the years: how far it reaches is for the keeper to say, as a range.',
+    rows: [
+      { write: 'c. 1280', means: 'about 1280', edtf: '1280~' },
+      { write: 'c. 1279-81', means: 'about 1279 to 1281', edtf: '1279~/1281~' },
+      { write: 'um 1280', means: 'about 1280', edtf: '1280~' },
+      { write: 'vers 1280', means: 'about 1280', edtf: '1280~' },
+      { write: '1280?', means: 'perhaps 1280', edtf: '1280?' },
+      { write: 'probably c. 1280', means: 'perhaps about 1280', edtf: '1280%' },
+      { write: 'n.d.', means: 'undated, and nothing known of when', edtf: '/' },
+      { write: 'n.d. (1489-95)', means: 'no date on the piece; made from 1489 to 1495', edtf: '1489/1495' },
+      { write: 's.d.', means: 'undated; o. J., sans date and s. a. likewise', edtf: '/' },
+    ],
+  },
+  {
+    title: 'Centuries',
+    note: 'The 12th century runs from 1101 to 1200. Early, mid and late are its thirds, rounded outwards as PeriodO rounds them.',
+    rows: [
+      { write: '12th century', means: '1101 to 1200', edtf: '1101/1200' },
+      { write: 'early 12th century', means: 'its first third', edtf: '1101/1134' },
+      { write: 'mid-12th century', means: 'its second third', edtf: '1134/1167' },
+      { write: 'late 12th century', means: 'its last third', edtf: '1167/1200' },
+      { write: 'first half of the 12th century', means: '1101 to 1150', edtf: '1101/1150' },
+      { write: 'third quarter of the 12th century', means: '1151 to 1175', edtf: '1151/1175' },
+      { write: '1st c. BC', means: '100 BC to 1 BC', edtf: '-0099/0000' },
+      { write: '12th-13th century', means: '1101 to 1300', edtf: '1101/1300' },
+      { write: '12. Jh.', means: '12th century', edtf: '1101/1200' },
+      { write: '2. Hälfte 12. Jh.', means: 'second half of the 12th century', edtf: '1151/1200' },
+      { write: 'fin du XIIe siècle', means: 'late 12th century', edtf: '1167/1200' },
+      { write: 's. XIII', means: '13th century', edtf: '1201/1300' },
+      { write: 's. XIII ex.', means: 'late 13th century; in. and med. likewise', edtf: '1267/1300' },
+      { write: 's. XIII 2/4', means: 'second quarter of the 13th century', edtf: '1226/1250' },
+    ],
+  },
+  {
+    title: 'Days, months and seasons',
+    note: 'Before 15 October 1582 a day is Julian, from then on Gregorian, unless it says old style (OS).',
+    rows: [
+      { write: '14 October 1066', means: 'a Julian day', edtf: '1066-10-14' },
+      { write: '30 January 1648/9', means: 'old style: 9 February 1649 new style', edtf: '1649-02-09' },
+      { write: '5 November 1605 OS', means: 'old style: 15 November 1605 new style', edtf: '1605-11-15' },
+      { write: 'March 1649', means: 'the month', edtf: '1649-03' },
+      { write: 'spring 1985', means: 'the season; its days are left open', edtf: '1985-21' },
+      { write: '20 November 1278 - 19 November 1279', means: 'from day to day', edtf: '1278-11-20/1279-11-19' },
+    ],
+  },
+  {
+    title: 'Other eras',
+    note: 'Hijri years are those of the tabular civil calendar, which may differ from the moon by a day or two.',
+    rows: [
+      { write: 'AH 294', means: '22 October 906 to 11 October 907, Julian', edtf: '0906/0907' },
+      { write: 'AH 29X', means: 'a figure lost: AH 290 to 299', edtf: '0902/0912' },
+      { write: 'AH 294 (906/7)', means: 'both years, if they agree', edtf: '0906/0907' },
+      { write: 'AH 1255, year 15', means: 'year of accession and year of reign: struck in AH 1269', edtf: '1852/1853' },
+      {
+        write: 'SE 182',
+        means: 'Seleucid, by the reckoning of the court: autumn 131 to autumn 130 BC',
+        edtf: '-0130/-0129',
+      },
+      {
+        write: 'SEB 182',
+        means: 'Seleucid, by the reckoning of Babylon: spring 130 to spring 129 BC',
+        edtf: '-0129/-0128',
+      },
+      { write: 'AM 5708', means: 'Hebrew: 15 September 1947 to 3 October 1948', edtf: '1947/1948' },
+      { write: 'Saka 1894', means: 'spring 1972 to spring 1973', edtf: '1972/1973' },
+      { write: 'Meiji 3', means: 'Japanese era: 1870', edtf: '1870' },
+      { write: '明治三年', means: 'the same in characters', edtf: '1870' },
+      { write: 'Minguo 3', means: 'third year of the Chinese Republic: 1914', edtf: '1914' },
+      {
+        write: 'wuxu (1898)',
+        means: 'the cyclical year wuxu that was 1898; wuxu alone is one of many years',
+        edtf: '1898',
+      },
+      { write: 'Edward I, year 7', means: 'regnal: 20 November 1278 to 19 November 1279', edtf: '1278/1279' },
+    ],
+  },
+  {
+    title: 'EDTF',
+    note: 'The Extended Date/Time Format of the Library of Congress (2019; ISO 8601-2): levels 0 and 1, sets, X and S.',
+    rows: [
+      { write: '-0043', means: '44 BC: the year 0000 is 1 BC', edtf: '-0043' },
+      { write: '1985-04', means: 'April 1985; for a range of years use a stroke or a dash', edtf: '1985-04' },
+      { write: '1280~/1290?', means: 'about 1280 to perhaps 1290', edtf: '1280~/1290?' },
+      { write: '198X', means: 'a year of the 1980s', edtf: '198X' },
+      { write: '1279/..', means: 'from 1279 with no end', edtf: '1279/..' },
+      { write: '1279/', means: 'from 1279 to an end that is not known', edtf: '1279/' },
+      { write: '[1667,1670..1672]', means: 'one of these years', edtf: '[1667,1670..1672]' },
+      { write: '1950S2', means: 'about 1950, of which two figures count: 1900 to 1999', edtf: '1950S2' },
+    ],
+  },
+];

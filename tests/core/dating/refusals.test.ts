@@ -1,0 +1,159 @@
+import { describe, expect, test } from 'vitest';
+import { parseDate } from '../../../src/core/dating/parse-date.ts';
+import { EDWARD_I, refusalOf } from './read-as.ts';
+
+/** What is written, and what the refusal offers to be pasted in its place; undefined where only the keeper can know. */
+const REFUSED: readonly (readonly [text: string, offered: string | undefined])[] = [
+  ['1281/1279', '1279/1281'],
+  ['1281-1279', '1279 - 1281'],
+  ['1281-79', '1279 - 1281'],
+  ['AD 14 - 27 BC', '27 BC - AD 14'],
+  ['13th-12th century', '12th century - 13th century'],
+  ['1279 or so much', '1279'],
+  ['1279 foo', '1279'],
+  ['AH 294 dirham', 'AH 294'],
+  ['1279, 1280', '1279 or 1280'],
+  ['44', 'AD 44'],
+  ['193-211', 'AD 193'],
+  ['-44', '44 BC'],
+  ['1641/5', '1641/1645'],
+  ['1641/0', '1641'],
+  ['0 BC', undefined],
+  ['AD 0', undefined],
+  ['1900s', '1900-1909'],
+  ['330s', '330s BC'],
+  ['AH 1255/6', 'AH 1255-1256'],
+  ['AH 294 (1906)', 'AH 294'],
+  ['AH 0', 'AH 1'],
+  ['AH 2000', undefined],
+  ['AM 708', 'AM 5708'],
+  ['Meiji 46', undefined],
+  ['jiachou', undefined],
+  ['30/1/1649', '1649-01-30'],
+  ['14.10.1066', '1066-10-14'],
+  ['3/4/1649', '1649-04-03'],
+  ['30 January 1649 OS', '30 January 1648/9 OS'],
+  ['25 March 1648/9', '25 March 1648'],
+  ['31 April 1700', undefined],
+  ['29 February 1700', undefined],
+  ['1985-13', undefined],
+  ['1985-02-30', undefined],
+  ['22nd century', '13th century'],
+  ['0th century', '13th century'],
+  ['Edward II, year 7', undefined],
+  ['reign of Edward II', undefined],
+  ['Y2006', '2006'],
+];
+
+describe('what cannot be read is refused in a sentence that says what to write', () => {
+  test.for(REFUSED)('%s', ([text, offered]) => {
+    const problem = refusalOf(text, [EDWARD_I]);
+    expect(problem).toMatch(/\.$/);
+    if (offered === undefined) return;
+    expect(problem).toContain(offered);
+    expect(parseDate(offered, [EDWARD_I]).ok).toBe(true);
+  });
+});
+
+test('a regnal year outside the reign is refused with the bounds of the reign', () => {
+  expect(refusalOf('Edward I, year 36', [EDWARD_I])).toContain('1272-11-20 to 1307-07-07');
+});
+
+/** Words, marks and half-dates that must never become a year. */
+const NONSENSE = [
+  ...[
+    '',
+    ' ',
+    '-',
+    '/1/',
+    '..',
+    '?',
+    '~',
+    '%',
+    'c.',
+    'ca',
+    'about',
+    'AH',
+    'BC',
+    'AD',
+    'year',
+    'or',
+    '1279 or',
+    'or 1279',
+  ],
+  ...[
+    'MIX',
+    'DIM',
+    'CIVIL',
+    'MCMXI1',
+    'IIII',
+    'MDCIL',
+    'a penny',
+    'Edward',
+    '12 79',
+    '1,279',
+    '12790',
+    '127',
+    '1279-1',
+    '1985-',
+  ],
+  ...[
+    '1279/1280/1281',
+    '[1279',
+    '1279]',
+    '{1279]',
+    '[]',
+    '{}',
+    '[1279,]',
+    '[..]',
+    '1279..1281',
+    'century',
+    'late century',
+  ],
+  ...[
+    'third half of the 12th century',
+    '5th quarter of the 12th century',
+    '4 C',
+    '2S',
+    '1 6460s',
+    '44/4 BC',
+    'before',
+    'before after',
+  ],
+  ...[
+    'AH',
+    'AH twelve',
+    'AH 1255, year',
+    'year 15',
+    'Meiji',
+    'Meiji zero',
+    '明治三元年',
+    'SE',
+    'wu',
+    'jia',
+    '1279 BC AD',
+    'AD 1279 BC',
+  ],
+  ...[
+    '20 1278',
+    'November',
+    '20 November',
+    '32 January 1649',
+    'January 32, 1649',
+    '99th century',
+    'XYZ century',
+    '1850-1900-1950',
+  ],
+];
+
+test.for(NONSENSE)('"%s" is no date', (text) => {
+  expect(parseDate(text, [EDWARD_I])).toMatchObject({ ok: false });
+});
+
+test('a refusal never speaks of machines', () => {
+  for (const text of [...NONSENSE, ...REFUSED.map(([written]) => written)]) {
+    expect(refusalOf(text, [EDWARD_I]).replace(`"${text}"`, '')).not.toMatch(
+      /invalid|unexpected|null|undefined|schema|NaN|\bregex/i,
+    );
+  }
+});

@@ -1,0 +1,189 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Dating } from '../../../src/core/dating/dating.ts';
+import { formatDate } from '../../../src/core/dating/format-date.ts';
+import { yearsOf } from '../../../src/core/dating/interval.ts';
+import { parseDate } from '../../../src/core/dating/parse-date.ts';
+import { formatRoman, readRoman } from '../../../src/core/dating/roman-numeral.ts';
+import { isoYear } from '../../../src/core/calendars/reckoning.ts';
+import { readAs } from './read-as.ts';
+
+const year = fc.integer({ min: -799, max: 2100 });
+const ordered = fc.tuple(year, year).map(([one, other]) => [Math.min(one, other), Math.max(one, other)] as const);
+const mark = fc.constantFrom('', '~', '?', '%');
+const era = fc.integer({ min: 1, max: 1500 });
+
+const plain = (value: number) => (value <= 0 ? `${String(1 - value)} BC` : `AD ${String(value)}`);
+
+/** Every shape of date that the grammar knows, filled in at random. */
+const anyDate: fc.Arbitrary<string> = fc.oneof(
+  fc.tuple(year, mark).map(([value, sign]) => isoYear(value) + sign),
+  fc.tuple(ordered, mark, mark).map(([[low, high], one, other]) => `${isoYear(low)}${one}/${isoYear(high)}${other}`),
+  ordered.map(([low, high]) => `${plain(low)} - ${plain(high)}`),
+  ordered.map(([low, high]) => `between ${plain(low)} and ${plain(high)}`),
+  fc.tuple(fc.constantFrom('c. ', 'perhaps ', 'probably c. ', 'um '), year).map(([word, value]) => word + plain(value)),
+  fc
+    .tuple(fc.constantFrom('before', 'after', 'not before', 'by', 'until', 'from'), year)
+    .map(([word, value]) => `${word} ${plain(value)}`),
+  fc.uniqueArray(year, { minLength: 2, maxLength: 4 }).map((years) => years.map(plain).join(' or ')),
+  fc
+    .tuple(
+      fc.constantFrom('', 'early ', 'mid ', 'late ', 'first half of the ', 'last quarter of the '),
+      fc.integer({ min: 1, max: 8 }),
+      fc.constantFrom('', ' BC'),
+    )
+    .map(([part, century, bc]) => `${part}${String(century)}${['th', 'st', 'nd', 'rd'][century] ?? 'th'} century${bc}`),
+  fc
+    .integer({ min: 101, max: 209 })
+    .filter((decade) => decade % 10 !== 0)
+    .map((decade) => `${String(decade)}0s`),
+  era.map((value) => `AH ${String(value)}`),
+  fc
+    .tuple(fc.integer({ min: 1, max: 1400 }), fc.integer({ min: 1, max: 40 }))
+    .map(([value, reign]) => `AH ${String(value)}, year ${String(reign)}`),
+  era.map((value) => `SE ${String(value)}`),
+  era.map((value) => `Saka ${String(value)}`),
+  fc.integer({ min: 3761, max: 5800 }).map((value) => `AM ${String(value)}`),
+  fc
+    .date({ min: new Date(0), max: new Date(4_000_000_000_000), noInvalidDate: true })
+    .map((date) => date.toISOString().slice(0, 10)),
+  fc
+    .tuple(fc.integer({ min: 1, max: 28 }), fc.constantFrom('January', 'März', 'avril', 'Dec.'), year)
+    .map(([day, month, value]) => `${String(day)} ${month} ${plain(value)}`),
+);
+
+const sense = ({ earliest, latest, about, doubtful }: Dating) => ({ earliest, latest, about, doubtful });
+
+describe('there and back', () => {
+  test('what a visitor sees reads back to the same years and the same doubt', () => {
+    fc.assert(
+      fc.property(anyDate, (text) => {
+        const dating = readAs(text);
+        expect(sense(readAs(formatDate(dating)))).toEqual(sense(dating));
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  test('the EDTF of a date reads back to the same years and the same doubt, and to itself', () => {
+    fc.assert(
+      fc.property(anyDate, (text) => {
+        const dating = readAs(text);
+        const again = readAs(dating.edtf);
+        expect(sense(again)).toEqual(sense(dating));
+        expect(again.edtf).toBe(dating.edtf);
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  test('the text is kept as it was written', () => {
+    fc.assert(fc.property(anyDate, (text) => readAs(text).text === text));
+  });
+
+  test('a year in Roman capitals', () => {
+    for (let number = 1; number < 5000; number += 1) expect(readRoman(formatRoman(number))).toBe(number);
+  });
+});
+
+describe('intervals', () => {
+  test('the first year is never later than the last, nor the first day than the last', () => {
+    fc.assert(
+      fc.property(anyDate, (text) => {
+        const dating = readAs(text);
+        const { low, high } = yearsOf(dating);
+        expect(low).toBeLessThanOrEqual(high);
+        for (const [first, last] of dating.years ?? []) {
+          expect(low).toBeLessThanOrEqual(first);
+          expect(first).toBeLessThanOrEqual(last);
+          expect(last).toBeLessThanOrEqual(high);
+        }
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  test('an earlier year never gives a later date, in any way of writing years', () => {
+    const ways = [
+      isoYear,
+      plain,
+      (value: number) => `c. ${plain(value)}`,
+      (value: number) => `after ${plain(value)}`,
+      (value: number) => `AH ${String(value + 800)}`,
+      (value: number) => `SE ${String(value + 800)}`,
+    ];
+    fc.assert(
+      fc.property(ordered, fc.constantFrom(...ways), ([low, high], way) => {
+        if (high + 800 > 1500) return;
+        expect(yearsOf(readAs(way(low))).low).toBeLessThanOrEqual(yearsOf(readAs(way(high))).low);
+      }),
+    );
+  });
+
+  test('about does not widen, and an end that is open or unknown has no limit', () => {
+    expect(yearsOf(readAs('c. 1280'))).toEqual({ low: 1280, high: 1280 });
+    expect(yearsOf(readAs('before 1351'))).toEqual({ low: -Infinity, high: 1350 });
+    expect(yearsOf(readAs('1279/..'))).toEqual({ low: 1279, high: Infinity });
+    expect(yearsOf(readAs('n.d.'))).toEqual({ low: -Infinity, high: Infinity });
+  });
+});
+
+describe('hostile text', () => {
+  const seeds = [
+    'c. 1279-81',
+    'AH 1255, year 15',
+    '1641/2',
+    'late 12th century',
+    '[1667,1670..1672]',
+    '1. Hälfte 12. Jh. v. Chr.',
+    '30 January 1648/9',
+    'MDCCXLVII',
+    '1279 or 1280',
+    'jiazi (1864)',
+    '2004-06-11%',
+    'n.d. (1489-95)',
+  ];
+  const scrap = fc.oneof(
+    fc.constantFrom(...seeds, '-', '/', ' ', ' to ', ' or ', '(', ')', '?', 'c. ', 'X', '..'),
+    fc.string({ unit: 'binary', maxLength: 6 }),
+  );
+  const hostile = fc.oneof(
+    fc.array(scrap, { maxLength: 7 }).map((scraps) => scraps.join('')),
+    fc.string({ maxLength: 320 }),
+    mutated(seeds),
+  );
+
+  test('40,000 mutated texts: never an exception, and what is read is sound and reads back', () => {
+    fc.assert(
+      fc.property(hostile, (text) => {
+        const outcome = parseDate(text);
+        if (!outcome.ok) {
+          expect(outcome.problem).toMatch(/\.$/);
+          return;
+        }
+        const { low, high } = yearsOf(outcome.value);
+        expect(low).toBeLessThanOrEqual(high);
+        expect(JSON.stringify(outcome.value)).not.toContain('NaN');
+        expect(sense(readAs(outcome.value.edtf))).toEqual(sense(outcome.value));
+        expect(formatDate(outcome.value)).not.toMatch(/NaN|undefined|null/);
+      }),
+      { numRuns: 40_000 },
+    );
+  }, 120_000);
+});
+
+/** A date with up to four of its letters lost, doubled or changed. */
+function mutated(seeds: readonly string[]): fc.Arbitrary<string> {
+  const change = fc.tuple(
+    fc.nat(40),
+    fc.constantFrom('lost', 'doubled', 'changed'),
+    fc.constantFrom(...'0123456789XuxYS?~%/.,[]{}()- cAHBCDIVé٢元'.split('')),
+  );
+  return fc.tuple(fc.constantFrom(...seeds), fc.array(change, { minLength: 1, maxLength: 4 })).map(([seed, changes]) =>
+    changes.reduce((text, [at, kind, letter]) => {
+      const place = at % (text.length + 1);
+      const put = kind === 'lost' ? '' : kind === 'doubled' ? text.slice(place, place + 1).repeat(2) : letter;
+      return text.slice(0, place) + put + text.slice(place + 1);
+    }, seed),
+  );
+}
