@@ -19,13 +19,17 @@ const SPELLED_WITH_TWO: Readonly<Record<string, readonly string[]>> = { Þ: ['TH
  */
 function weightFrom(signs: readonly string[], ring: Ring, start: number): number {
   const around = ring.letters.length;
-  const best = Array.from({ length: signs.length + 1 }, () => new Array<number>(around + 1).fill(-1));
+  // Rows are made when something reaches them: most starts fail at the second sign and cost one row.
+  const best: (number[] | undefined)[] = new Array<number[] | undefined>(signs.length + 1).fill(undefined);
   const raise = (i: number, j: number, weight: number): void => {
-    const row = best[i];
-    if (row !== undefined && j <= around && weight > (row[j] ?? weight)) row[j] = weight;
+    if (i > signs.length || j > around) return;
+    const row = (best[i] ??= new Array<number>(around + 1).fill(-1));
+    if (weight > (row[j] ?? -1)) row[j] = weight;
   };
-  best[0]?.fill(0, 0, 1);
-  for (const [i, row] of best.entries()) {
+  raise(0, 0, 0);
+  for (let i = 0; i <= signs.length; i += 1) {
+    const row = best[i];
+    if (row === undefined) continue;
     const sign = signs[i];
     for (let j = 0; j <= around; j += 1) {
       const weight = row[j] ?? -1;
@@ -52,7 +56,7 @@ function weightFrom(signs: readonly string[], ring: Ring, start: number): number
       if (SPELLED_WITH_TWO[sign]?.includes(next) === true) raise(i + 1, j + 2, gained);
     }
   }
-  return Math.max(...(best[signs.length] ?? [-1]));
+  return Math.max(-1, ...(best[signs.length] ?? []));
 }
 
 /** Whether a mask that opens with this sign can begin at this letter at all. */

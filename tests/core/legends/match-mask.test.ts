@@ -22,6 +22,7 @@ describe('A worn stretch is found', () => {
     ['SI??NCE', 'SI[LE]NCE', 0],
     ['محمد', 'رسول الله محمد', 8],
     ['TOLFM', '+[…]OLF M-O', 0],
+    ['OLFM', '+[…]OLF M-O', 1],
     ['THOROLF', '+[…]OLF M-O', null],
     ['LONDON', 'CIVI TAS EBO RACI', null],
     ['RACICIVITASEBOR', 'CIVI TAS EBO RACI', null],
