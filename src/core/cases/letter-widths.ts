@@ -2,6 +2,7 @@
 // thousandths of its size, figures old-style and proportional. Kerning and ligatures are left out; they make lines shorter.
 type Widths = Readonly<Record<number, string>>;
 
+// prettier-ignore
 const REGULAR: Widths = {
   50: '⁄', 178: '\'′', 200: ' \u00a0·', 212: 'j', 228: ',;', 230: '.', 240: 'l‘’', 242: '‚', 245: 'iı',
   248: ':', 260: '|', 270: '•', 274: '-', 278: 'ł', 279: '`', 285: '!', 289: '1', 290: '°', 300: 'J²³',
@@ -15,8 +16,9 @@ const REGULAR: Widths = {
   691: '%', 692: 'A', 699: '½', 707: 'X', 713: 'R', 729: 'G', 738: 'U', 749: '@', 754: 'DÐ', 755: 'œ',
   763: 'O', 770: 'NŊ', 773: 'Ø', 778: 'm', 788: '&', 806: 'Q', 810: 'HĦ', 866: 'Æ', 901: 'M', 916: 'W',
   933: 'Œ', 950: '—',
-}; // prettier-ignore
+};
 
+// prettier-ignore
 const ITALIC: Widths = {
   55: '⁄', 178: '\'′', 182: '\u00a0', 184: '·', 210: ';‚', 212: '’', 215: '.', 238: '‘', 248: '!', 250: ' ,',
   252: 'l', 255: 'j', 257: '`', 258: ':', 260: '|', 264: 'ł', 274: '-iı', 276: 's', 277: '³', 278: '²',
@@ -30,7 +32,7 @@ const ITALIC: Widths = {
   651: '»', 657: '«', 665: 'Q©', 684: '…', 685: 'K', 687: 'G', 707: 'X', 712: 'OØŒ', 735: '%', 737: 'U',
   754: 'Ð', 755: 'm', 772: 'A', 773: 'D', 788: 'H', 799: 'Ħ', 805: 'Æ', 819: 'NŊ', 876: '&', 880: '@',
   881: '—', 976: 'W', 1004: 'M',
-}; // prettier-ignore
+};
 
 const UPRIGHT = byLetter(REGULAR);
 const SLANTED = byLetter(ITALIC);
@@ -49,6 +51,8 @@ export function letterWidth(letter: string, italic: boolean): number {
 
 function byLetter(widths: Widths): ReadonlyMap<string, number> {
   return new Map(
-    Object.entries(widths).flatMap(([width, letters]) => Array.from(letters).map((letter) => [letter, Number(width)] as const)),
+    Object.entries(widths).flatMap(([width, letters]) =>
+      Array.from(letters).map((letter) => [letter, Number(width)] as const),
+    ),
   );
 }
