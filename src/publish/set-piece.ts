@@ -31,10 +31,20 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     host: piece.altered?.['host-ruler'],
     details: piece.problem !== null,
     grade: grade === null || grade.low === null || grade.high === null ? null : { low: grade.low, high: grade.high },
-    sure: piece.sure,
+    sure: sureOf(piece),
     acquired: acquiredIn(piece),
     prefer: piece.prefer ?? undefined,
   };
+}
+
+/**
+ * A date written with a question mark (`1344?`) is itself a doubt, so it fills nothing for certain, unless the keeper has said
+ * how sure it is. *About* stays certain: it says how exact the date is and not whether it is right, and a rule asks for an
+ * interval, which `c. 1280` names as plainly as `1280`; how far about reaches no two authorities agree.
+ */
+function sureOf({ date, sure }: PublicPiece): SetPiece['sure'] {
+  const doubtful = date !== null && date !== undefined && !isBlank(date) && date.doubtful;
+  return doubtful && sure.date === undefined ? { ...sure, date: 'possible' } : sure;
 }
 
 /** The year the last dated link of the provenance brought it, as far as the keeper publishes it. */

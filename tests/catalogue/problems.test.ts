@@ -71,6 +71,7 @@ const ROWS: readonly Row[] = [
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Nowhere') }, says: 'yields no place' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': (text) => `${text.replace('one-per: ruler', 'one-per: listed').replace('realm: Plainland', 'kind: coin')}places:\n  - { is: a, where: { kind: medal } }\n` }, says: 'Nothing can stand in the place a' },
   { kind: 'name-unknown', change: { 'sets/plain-set.yaml': put('where: { realm: Plainland }', 'where: { mint: plane-town }') }, line: 4, says: 'Write plain-town.' },
+  { kind: 'name-unknown', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainland, not: { struck-for: plane-king }') }, line: 4, says: 'Write plain-king.' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': (text) => `${text}places: [plain-king, plain-king]\n` }, says: 'plain-king' },
   { kind: 'aim-unreadable', change: { 'sets/plain-set.yaml': put('aim: VF', 'aim: very shiny') }, line: 5, says: 'very shiny' },
   { kind: 'exhibit-piece-unknown', change: { [SHOW]: put('[plain-penny]', '[plain-peny]') }, says: 'Write plain-penny.' },

@@ -20,7 +20,8 @@ export const checkSets: Rule = (records, place) => {
         where: 'where' in one ? one.where : undefined,
       })),
     ];
-    const unknown = wheres.flatMap(({ path, where }) => [
+    const barred = wheres.map(({ path, where }) => ({ path: [...path, 'not'], where: where?.not }));
+    const unknown = [...wheres, ...barred].flatMap(({ path, where }) => [
       ...nameOf('ruler', where?.ruler, records, (field) => place(file, [...path, field])),
       ...nameOf('struck-for', where?.['struck-for'], records, (field) => place(file, [...path, field])),
       ...nameOf('mint', where?.mint, records, (field) => place(file, [...path, field])),

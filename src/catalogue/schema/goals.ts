@@ -21,8 +21,8 @@ export const eraSchema = z.strictObject({
 
 const values = oneOrMore(words);
 
-/** What a piece must be to count: any public fact, one value or several, or `not: …`. */
-export const whereSchema = z.strictObject({
+/** The facts a rule may ask about, each with one value or several. */
+const asked = {
   kind: values.optional(),
   ruler: values.optional(),
   'struck-for': values.optional(),
@@ -34,21 +34,20 @@ export const whereSchema = z.strictObject({
   tag: values.optional(),
   shape: values.optional(),
   made: values.optional(),
+  /** A work and the number as printed there: `north 1018`. */
   references: values.optional(),
   realm: values.optional(),
+  /** An obverse die, a reverse die, or the pair: `A1`, `obverse A1`, `A1 b3`. */
+  die: values.optional(),
+};
+
+/** What a piece must be to count: any public fact, one value or several, or `not: …`. */
+export const whereSchema = z.strictObject({
+  ...asked,
+  /** Made wholly within it. */
   date: date.optional(),
-  /** The same fields, for what must not be so. */
-  not: z
-    .strictObject({
-      kind: values.optional(),
-      ruler: values.optional(),
-      issuer: values.optional(),
-      mint: values.optional(),
-      denomination: values.optional(),
-      metal: values.optional(),
-      tag: values.optional(),
-    })
-    .optional(),
+  /** The same facts, for what must not be so. */
+  not: z.strictObject(asked).optional(),
 });
 
 /** `sets/<id>.yaml`: a goal with a written rule. */
