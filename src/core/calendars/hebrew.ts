@@ -26,7 +26,7 @@ function lengthCorrection(year: number): number {
 }
 
 /** The fixed number of 1 Tishri, by the arithmetic of Hillel II as Reingold and Dershowitz state it. */
-export function hebrewNewYear(year: number): number {
+function hebrewNewYear(year: number): number {
   return HEBREW_EPOCH + elapsedDays(year) + lengthCorrection(year);
 }
 

@@ -6,7 +6,7 @@ import { dayFromJulian, isJulianLeap, julianFromDay } from './julian.ts';
 export type Reckoning = 'julian' | 'gregorian';
 
 /** Friday 15 October 1582, the first day of the Gregorian calendar (*Inter gravissimas*). */
-export const REFORM_DAY = dayFromGregorian({ year: 1582, month: 10, day: 15 });
+const REFORM_DAY = dayFromGregorian({ year: 1582, month: 10, day: 15 });
 
 /** The house rule: days before 15 October 1582 are Julian, from then on Gregorian, unless a text says old style. */
 export function reckoningOf({ year, month, day }: CivilDay): Reckoning {

@@ -5,12 +5,15 @@ import { readEdtf } from './edtf.ts';
 import type { Surroundings } from './point-reader.ts';
 import { readPhrase } from './read-phrase.ts';
 import { readYears } from './reading.ts';
-import { UNDATED } from './words.ts';
+import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
 import { anyOf, plainText } from './written-text.ts';
 
 const LONGEST = 300;
 const UNDATED_WORDS = new RegExp(`^${anyOf(UNDATED)}(?:[,;:]? ?(?<inner>[[(].*[\\])]|(?<=[,;:] ?).*))?$`, 'i');
 const UNDATED_AFTER = new RegExp(`^(?<inner>.*\\S) ?\\(${anyOf(UNDATED)}\\)$`, 'i');
+/** Figures that stand on coins of the Hijra and of Christ alike, so that the keeper must say which. */
+const ARABIC_FIGURES = /[٠-٩۰-۹]/;
+const NAMES_ERA = new RegExp(`\\d ?${anyOf([...AFTER_CHRIST, ...BEFORE_CHRIST])}|${anyOf(['AD', 'A.D.'])} ?\\d`, 'i');
 const EXAMPLES = '1279, 1279/1281, c. 1280, 44 BC, AH 294 or 12th century';
 
 /**
@@ -23,7 +26,11 @@ export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<
   if (plain.length > LONGEST) return refuse(`The date is too long to be one; write a date such as ${EXAMPLES}.`);
   const outcome = readWhole(plain, { reigns });
   if (!outcome) return refuse(notUnderstood(plain, { reigns }));
-  return outcome.ok ? good({ text: text.trim(), ...outcome.value }) : outcome;
+  if (!outcome.ok) return outcome;
+  if (ARABIC_FIGURES.test(text) && outcome.value.calendar === 'gregorian' && !NAMES_ERA.test(plain)) {
+    return refuse(`Arabic figures may count from the Hijra or from Christ; write AH ${plain} or AD ${plain}.`);
+  }
+  return good({ text: text.trim(), ...outcome.value });
 }
 
 function readWhole(text: string, surroundings: Surroundings): Outcome<Reading> | undefined {

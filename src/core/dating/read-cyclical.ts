@@ -13,7 +13,7 @@ import type { PointReader } from './point-reader.ts';
 import { readYears } from './reading.ts';
 
 /** Cyclical years are looked for from the cycle that began in AD 4 to the one that ends in 2043. */
-export const CYCLES = { first: 4, last: 2043 };
+const CYCLES = { first: 4, last: 2043 };
 
 const LETTERS = new RegExp(
   `^(?:cyclical |cyclic |sexagenary )?(?:year |date )?(?<stem>${STEMS.join('|')})[- ']?(?<branch>${BRANCHES.join('|')})$`,
@@ -41,7 +41,7 @@ function indexOf(signs: readonly string[], sign: string | undefined): number {
 }
 
 /** One year of several at the same place in the cycle. */
-export function oneOfYears(years: readonly number[]): Reading {
+function oneOfYears(years: readonly number[]): Reading {
   return {
     ...readYears(years.at(0) ?? null, years.at(-1) ?? null, 'cyclical'),
     edtf: years.length === 1 ? isoYear(years[0] ?? 0) : `[${years.map(isoYear).join(',')}]`,

@@ -8,7 +8,7 @@ export function edtfBound(bound: Bound): string {
 }
 
 /** Years alone as EDTF: one year, or an interval. */
-export function edtfYears(earliest: Bound, latest: Bound): string {
+function edtfYears(earliest: Bound, latest: Bound): string {
   if (typeof earliest === 'number' && earliest === latest) return isoYear(earliest);
   return `${edtfBound(earliest)}/${edtfBound(latest)}`;
 }

@@ -25,6 +25,8 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['AH 1255/6', 'AH 1255-1256'],
   ['AH 294 (1906)', 'AH 294'],
   ['AH 0', 'AH 1'],
+  ['١٢٥٥', 'AH 1255'],
+  ['١٩٥٥', 'AD 1955'],
   ['AH 2000', undefined],
   ['AM 708', 'AM 5708'],
   ['Meiji 46', undefined],
