@@ -144,7 +144,7 @@ export function pieceSchema(reigns: readonly Reign[]) {
           direct: z.enum(['yes', 'no']).optional(),
           /** `yes` when the link is only possible. */
           possibly: z.enum(['yes', 'no']).optional(),
-          /** `yes` when the owner was a dealer. */
+          /** `yes` when the one it came from was a dealer; the new owner, where no one is named. */
           dealer: z.enum(['yes', 'no']).optional(),
         }),
       )
