@@ -1,0 +1,59 @@
+import type { Ruler } from '../../catalogue/catalogue.ts';
+import { yearsOf } from '../../core/dating/interval.ts';
+import { yearsInWords } from '../../core/eras/years-in-words.ts';
+import type { Interval } from '../../core/eras/era-scheme.ts';
+import type { Cabinet } from '../cabinet.ts';
+import { urls } from '../urls.ts';
+import { rulersWords } from '../words/rulers.ts';
+import { gather } from './gather.ts';
+import type { PageHead } from './head.ts';
+import { piecesOfRuler } from './pieces-of-ruler.ts';
+import { timeLine } from './timed.ts';
+import type { TimeKind, TimeLine, UndrawnRow } from './timed.ts';
+
+export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };
+export type RulersPage = { readonly head: PageHead; readonly realms: readonly RealmShown[] };
+
+export type ReignSpan = { readonly span: Interval; readonly kind: TimeKind };
+
+/** Every ruler of the lists by realm, the oldest realm first, each realm on its own line of years. */
+export function rulersPage(cabinet: Cabinet): RulersPage {
+  const { title, description } = rulersWords;
+  const rulers = Object.values(cabinet.lists.rulers).toSorted((a, b) => firstYear(a) - firstYear(b));
+  return {
+    head: { title, description, here: urls.rulers() },
+    realms: gather(rulers, ({ fields }) => fields.realm).flatMap(({ key, all }) => {
+      const line = timeLine(all.map((ruler) => rulerRow(cabinet, ruler)));
+      return line === null ? [] : [{ realm: key, name: rulersWords.listOf(key), line }];
+    }),
+  };
+}
+
+function rulerRow(cabinet: Cabinet, ruler: Ruler): UndrawnRow {
+  const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
+  const count = own.length + forOther.length + inOther.length;
+  const struckNone = ruler.fields.reigns.every(({ coins }) => coins === false);
+  return {
+    name: ruler.fields.name,
+    href: urls.ruler(ruler.id),
+    years: ruler.fields.reigns.map((reign) => yearsInWords(spanOf(reign))).join(', '),
+    note: count === 0 && struckNone ? rulersWords.noCoins : rulersWords.pieces(count),
+    spans: ruler.fields.reigns.map((reign) => ({
+      span: spanOf(reign),
+      kind: count === 0 ? 'gap' : reign.with === undefined ? 'sure' : 'joint',
+    })),
+  };
+}
+
+type Reign = Ruler['fields']['reigns'][number];
+
+/** The years of a reign, from the earliest it may have begun to the latest it may have ended. */
+export function spanOf({ from, to }: Pick<Reign, 'from' | 'to'>): Interval {
+  return { low: yearsOf(from).low, high: yearsOf(to).high };
+}
+
+function firstYear({ fields }: Ruler): number {
+  const [first] = fields.reigns;
+  const low = first === undefined ? 0 : yearsOf(first.from).low;
+  return Number.isFinite(low) ? low : -10_000;
+}
