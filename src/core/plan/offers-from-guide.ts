@@ -20,6 +20,8 @@ export type GuidePrice = {
 
 export type Shopping = {
   readonly offers: readonly Offer[];
+  /** What every price is in; null when there is none. */
+  readonly currency: string | null;
   /** Places that want a piece and have no price to plan with. */
   readonly unpriced: readonly { readonly place: string; readonly because: string }[];
   /** Prices that are used and are old, one sentence each. */
@@ -59,6 +61,7 @@ export function offersFromGuide(
   const priced = new Set(rows.map(({ place }) => place));
   return good({
     offers,
+    currency: currencies[0] ?? null,
     unpriced: state.wanted
       .filter(({ place }) => !offered.has(place))
       .map(({ place }) => ({
