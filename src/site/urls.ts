@@ -26,8 +26,9 @@ export const urls = {
   measures: (): string => at('measures/'),
   exhibits: (): string => at('exhibits/'),
   exhibit: (id: string): string => at(`exhibits/${id}/`),
-  exhibitPrint: (id: string): string => at(`exhibits/${id}/print/`),
-  exhibitAnonymous: (id: string): string => at(`exhibits/${id}/print/anonymous/`),
+  /** The printed forms of an exhibit: A4 with the keeper's name, `anonymous`, `letter`, `letter/anonymous`. */
+  exhibitPrint: (id: string, form: '' | 'anonymous' | 'letter' | 'letter/anonymous' = ''): string =>
+    at(`exhibits/${id}/print/${form === '' ? '' : `${form}/`}`),
   works: (): string => at('works/'),
   /** A book in the list of works. */
   work: (id: string): string => at(`works/#${id}`),

@@ -1,0 +1,110 @@
+import { paperWords } from '../../words/paper.ts';
+import type { Mark } from './marks.ts';
+import { FINE, FIRM, moved, textMark } from './marks.ts';
+
+/** A size of paper, upright, in millimetres. */
+export type Paper = { readonly name: string; readonly width: number; readonly height: number };
+
+/** ISO 216 and ANSI/ASME Y14.1. */
+export const A4: Paper = { name: 'A4', width: 210, height: 297 };
+export const LETTER: Paper = { name: 'Letter', width: 215.9, height: 279.4 };
+
+/** The room for what is printed, in millimetres from the edges: a common printer reaches to 5 mm. */
+export const MARGIN = { side: 9, top: 14, bottom: 17 } as const;
+export const CHECK_RULE = 100;
+
+/** One printed side: what it is, for listeners and for its own head line, and all that is drawn on it. */
+export type PaperSheet = { readonly name: string; readonly marks: readonly Mark[] };
+
+/** Something cut out of a sheet: its size and what stands on it, from its own upper left corner. */
+export type CutOut = {
+  readonly width: number;
+  readonly height: number;
+  readonly round?: boolean;
+  readonly marks: readonly Mark[];
+};
+
+export function roomOn(paper: Paper): { readonly width: number; readonly height: number } {
+  return { width: paper.width - 2 * MARGIN.side, height: paper.height - MARGIN.top - MARGIN.bottom };
+}
+
+/** The line at the head of a sheet and the rule at its foot, by which a print is checked. */
+export function furniture(paper: Paper, name: string, sheet: string): readonly Mark[] {
+  const y = paper.height - 8;
+  const left = MARGIN.side;
+  const ticks = Array.from({ length: CHECK_RULE / 10 + 1 }, (_, at): Mark => {
+    const x = left + at * 10;
+    return { kind: 'line', x1: x, x2: x, y1: y, y2: y - (at % 5 === 0 ? 3 : 1.8), weight: FIRM };
+  });
+  return [
+    textMark(name, left, 9, 8, { face: 'sans' }),
+    textMark(sheet, paper.width - MARGIN.side, 9, 8, { face: 'sans', anchor: 'end' }),
+    { kind: 'line', x1: left, x2: left + CHECK_RULE, y1: y, y2: y, weight: FIRM },
+    ...ticks,
+    textMark(paperWords.rule, left, y + 3.4, 7, { face: 'sans' }),
+    textMark(paperWords.ruleSays, left + CHECK_RULE + 4, y, 7, { face: 'sans' }),
+  ];
+}
+
+/** From one cut-out to the next, so that each has its own cut marks. */
+const BETWEEN = 8;
+const MARK = { from: 1, long: 2.5 } as const;
+
+/**
+ * Lays cut-outs on sheets in their order, left to right and down. One that is larger than a sheet is cut off at the edge
+ * of the sheet, and said to be.
+ */
+export function layOnSheets(cutOuts: readonly CutOut[], paper: Paper, name: string): readonly PaperSheet[] {
+  const room = roomOn(paper);
+  const sheets: Mark[][] = [];
+  let [left, top, row] = [0, Infinity, 0];
+  for (const whole of cutOuts) {
+    const cutOut = fitted(whole, room);
+    if (left > 0 && left + cutOut.width > room.width) [left, top, row] = [0, top + row + BETWEEN, 0];
+    if (top + cutOut.height > room.height) {
+      sheets.push([]);
+      [left, top, row] = [0, 0, 0];
+    }
+    sheets.at(-1)?.push(...moved([...cutOut.marks, ...cutMarks(cutOut)], MARGIN.side + left, MARGIN.top + top));
+    left += cutOut.width + BETWEEN;
+    row = Math.max(row, cutOut.height);
+  }
+  return sheets.map((marks) => ({ name, marks }));
+}
+
+function fitted(cutOut: CutOut, room: { readonly width: number; readonly height: number }): CutOut {
+  if (cutOut.width <= room.width && cutOut.height <= room.height) return cutOut;
+  const [width, height] = [Math.min(cutOut.width, room.width), Math.min(cutOut.height, room.height - 5)];
+  return {
+    width,
+    height,
+    marks: [
+      { kind: 'window', box: { left: 0, top: 0, width, height }, left: 0, top: 0, marks: cutOut.marks },
+      textMark(paperWords.tooLarge(cutOut.width, cutOut.height), 0, height + 4, 8, { face: 'sans' }),
+    ],
+  };
+}
+
+/** Two strokes at each corner; a round piece is cut along its own line. */
+export function cutMarks({ width, height, round = false }: CutOut): readonly Mark[] {
+  if (round)
+    return [{ kind: 'oval', box: { left: 0, top: 0, width, height }, weight: FINE, dashed: false, name: 'cut' }];
+  const stroke = (x1: number, y1: number, x2: number, y2: number): Mark => ({
+    kind: 'line',
+    x1,
+    y1,
+    x2,
+    y2,
+    weight: FINE,
+  });
+  const { from, long } = MARK;
+  return [0, width].flatMap((x) =>
+    [0, height].flatMap((y) => {
+      const [outX, outY] = [x === 0 ? -1 : 1, y === 0 ? -1 : 1];
+      return [
+        stroke(x + outX * from, y, x + outX * (from + long), y),
+        stroke(x, y + outY * from, x, y + outY * (from + long)),
+      ];
+    }),
+  );
+}

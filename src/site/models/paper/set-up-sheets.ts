@@ -1,0 +1,59 @@
+import { setText } from '../../../core/cases/set-text.ts';
+import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { paperWords } from '../../words/paper.ts';
+import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
+import type { Mark } from './marks.ts';
+import { FIRM, moved, textMark, textMarks } from './marks.ts';
+import type { Paper, PaperSheet } from './paper.ts';
+import { MARGIN, roomOn } from './paper.ts';
+import { qrCode } from './qr-code.ts';
+
+const CODE = 20;
+const ROW = 24;
+const COLUMNS = 2;
+const BOX = 4;
+const POINTS = 10;
+
+/**
+ * A box to tick for every piece in the order of the cases, with a code that leads to its page. An anonymous form has no codes,
+ * for a page names its keeper; nor has a cabinet without a public address.
+ */
+export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: boolean): readonly PaperSheet[] {
+  const room = roomOn(paper);
+  const wide = room.width / COLUMNS;
+  const says = anonymous ? paperWords.noCodes : hasPublicAddress ? null : paperWords.noAddress;
+  const entries = exhibit.cases.flatMap(({ number, groups }) =>
+    groups.flatMap(({ title, pieces }) =>
+      pieces.map((shown) => entry(shown, paperWords.inCase(number, title), wide, says === null)),
+    ),
+  );
+  const rows = Math.floor((room.height - 6) / ROW);
+  const sheets = Math.ceil(entries.length / (rows * COLUMNS));
+  return Array.from({ length: sheets }, (_, sheet) => ({
+    name: paperWords.setUp,
+    marks: [
+      ...(says === null ? [] : [textMark(says, MARGIN.side, MARGIN.top + 3, POINTS)]),
+      ...entries.slice(sheet * rows * COLUMNS, (sheet + 1) * rows * COLUMNS).flatMap((marks, at) => {
+        const [column, row] = [Math.floor(at / rows), at % rows];
+        return moved(marks, MARGIN.side + column * wide, MARGIN.top + 6 + row * ROW);
+      }),
+    ],
+  }));
+}
+
+function entry({ key, piece, faces }: ShownPiece, where: string, wide: number, withCode: boolean): readonly Mark[] {
+  const textFrom = BOX + 3 + (withCode ? CODE + 2 : 0);
+  const side = faces.length === 2 ? paperWords.faces.both : paperWords.faces[faces[0] ?? 'obverse'];
+  const says = [`${key}. ${piece.title}`, `${piece.number}, ${side}`, where];
+  const lines = says.flatMap((line) => setText(line, wide - textFrom - 3, POINTS));
+  return [
+    { kind: 'frame', box: { left: 0, top: 1, width: BOX, height: BOX }, weight: FIRM, dashed: false, name: 'tick' },
+    ...(withCode ? [codeMark(piece.id, piece.title)] : []),
+    ...textMarks(lines, textFrom, 0.4, POINTS),
+  ];
+}
+
+function codeMark(id: string, title: string): Mark {
+  const { modules, path } = qrCode(inFull(urls.piece(id)));
+  return { kind: 'shape', x: BOX + 2, y: 0, scale: CODE / modules, path, says: paperWords.codeOf(title) };
+}
