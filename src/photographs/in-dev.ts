@@ -12,7 +12,10 @@ export function photographsInDev(): AstroIntegration {
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
           const match = /\/photographs\/([a-z0-9-]+)\/([a-z0-9.-]+\.(webp|jpg))$/.exec(request.url ?? '');
-          if (match === null) return next();
+          if (match === null) {
+            next();
+            return;
+          }
           const file = join(photographsFolder(), match[1] ?? '', match[2] ?? '');
           stat(file).then(
             () => {

@@ -28,5 +28,5 @@ function cell(value: unknown): string {
     return Object.entries(value)
       .map(([name, held]) => `${name}: ${cell(held)}`)
       .join(', ');
-  return String(value);
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }

@@ -3,6 +3,7 @@ import { mkdir, mkdtemp, readdir, readFile, stat, utimes, writeFile } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import type { Sharp } from 'sharp';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
@@ -19,7 +20,7 @@ const EXIF = {
 };
 
 /** A gold disc on a grey board, wider than high, with a red mark at its top. */
-function drawn(): sharp.Sharp {
+function drawn(): Sharp {
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="900" height="600"><rect width="900" height="600" fill="#8f9294"/><circle cx="450" cy="300" r="220" fill="#c8a24a"/><rect x="420" y="110" width="60" height="60" fill="#c03020"/></svg>`;
   return sharp(Buffer.from(svg));
 }
