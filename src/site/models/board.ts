@@ -6,17 +6,20 @@ import { urls } from '../urls.ts';
 import { boardWords } from '../words/board.ts';
 import type { FaceView } from './face.ts';
 import { leadingFace } from './face.ts';
+import { extentOf, UNMEASURED } from './sizes.ts';
 
 /** One piece on a board of many: a face, and the few words that lie under it. */
 export type LaidPiece = {
   readonly id: string;
   readonly href: string;
   readonly title: string;
-  /** Its date and number: `1280–1281 · 0142`. */
+  /** Its number and date: `0142 · 1280–81`. */
   readonly line: string;
   /** Something the page has to add: a place, a reason. */
   readonly note: string | null;
   readonly face: FaceView;
+  /** How much of a row it wants: a usual place, two, or the whole. */
+  readonly room: 'usual' | 'double' | 'row';
 };
 
 /** Pieces laid on one board, at the one scale. */
@@ -33,11 +36,18 @@ export async function boardOf(
       id: piece.id,
       href: urls.piece(piece.id),
       title: piece.title,
-      line: [dateInWords(piece), piece.number].join(' · '),
+      line: [piece.number, dateInWords(piece)].join(' · '),
       note: noteOf(piece) ?? boardWords.status(piece.status),
       face: leadingFace(piece, photographs),
+      room: roomOf(piece),
     })),
   };
+}
+
+// A usual place is `--label-width` across: 28 mm at the scale of a board.
+function roomOf(piece: PublicPiece): LaidPiece['room'] {
+  const { width } = extentOf(piece) ?? UNMEASURED;
+  return width > 62 ? 'row' : width > 25 ? 'double' : 'usual';
 }
 
 /** The date of a piece for a visitor; a blank in words. */

@@ -1,4 +1,3 @@
-import { setStates } from '../../publish/set-states.ts';
 import type { SetState } from '../../core/sets/set-state.ts';
 import { loadCabinet } from '../cabinet.ts';
 import type { Cabinet } from '../cabinet.ts';
@@ -8,6 +7,7 @@ import { homeWords } from '../words/home.ts';
 import type { Board } from './board.ts';
 import { boardOf } from './board.ts';
 import type { PageHead } from './head.ts';
+import { setStatesOf } from './set-states-of.ts';
 
 export type SetLine = {
   readonly href: string;
@@ -46,7 +46,7 @@ export async function homePageOf(): Promise<HomePage> {
     about: cabinet.about ?? null,
     all: homeWords.all(countWords.pieces(house.listed.length)),
     onShow: await onShowOf(house),
-    sets: setStates(house.lists, house.pieces).map(setLineOf),
+    sets: setStatesOf(house).map(setLineOf),
     newest: await boardOf(house.listed.slice(-NEWEST).toReversed()),
   };
 }
@@ -63,12 +63,17 @@ async function onShowOf({ lists, listed }: Cabinet): Promise<HomePage['onShow']>
   return { title, scope: scope ?? null, href: urls.exhibit(exhibit.id), board: await boardOf(pieces) };
 }
 
+function wholeInWords(filled: SetState['filled'], of: number): string {
+  return filled.low === of ? homeWords.complete : homeWords.doubtful(of - filled.low);
+}
+
 function setLineOf({ id, title, filled, of, wanted }: SetState): SetLine {
   const empty = wanted.filter(({ why }) => why === 'empty').map(({ label }) => label);
   return {
     href: urls.set(id),
     title,
     count: countWords.filled(filled, of),
-    wanted: empty.length === 0 ? homeWords.complete : homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED),
+    wanted:
+      empty.length > 0 ? homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED) : wholeInWords(filled, of),
   };
 }

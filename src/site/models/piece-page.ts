@@ -1,119 +1,134 @@
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
+import { loadCabinet } from '../cabinet.ts';
 import { storyHtml } from '../markdown.ts';
-import { absolute, hasPublicAddress, urls } from '../urls.ts';
+import { hasPublicAddress, inFull, urls } from '../urls.ts';
 import type { CautionName } from '../words/cautions.ts';
 import { pieceWords } from '../words/piece.ts';
 import { siteWords } from '../words/site.ts';
-import { dateInWords } from './board.ts';
-import type { FaceShown } from './face.ts';
-import { facesShown } from './face.ts';
-import { linkedData } from './linked-data.ts';
-import type { Page } from './page.ts';
-import { framePage } from './page.ts';
+import { boardOf, dateInWords } from './board.ts';
+import type { Board } from './board.ts';
+import { cautionsOf } from './cautions.ts';
+import { faceOf } from './face.ts';
+import type { FaceView } from './face.ts';
+import type { PageHead } from './head.ts';
+import { linkedData } from './open/linked.ts';
 import { attributionRows } from './piece/attribution.ts';
-import { cautionsFor } from './piece/cautions.ts';
-import type { ConditionShown } from './piece/condition.ts';
-import { conditionShown } from './piece/condition.ts';
-import type { EraRow } from './piece/eras.ts';
-import { eraRows } from './piece/eras.ts';
-import type { SideShown } from './piece/legends.ts';
-import { sidesShown } from './piece/legends.ts';
+import { conditionOf } from './piece/condition.ts';
+import type { Condition } from './piece/condition.ts';
+import { eraRows, timeChartOf } from './piece/eras.ts';
+import type { EraRow, TimeChart } from './piece/eras.ts';
+import { sidesOf } from './piece/legends.ts';
+import type { SideInWords } from './piece/legends.ts';
 import { measureRows } from './piece/measures.ts';
-import type { OtherPicture } from './piece/other-pictures.ts';
 import { otherPictures } from './piece/other-pictures.ts';
-import type { ChainShown } from './piece/provenance.ts';
-import { chainShown } from './piece/provenance.ts';
+import type { OtherPicture } from './piece/other-pictures.ts';
+import { chainOf } from './piece/provenance.ts';
+import type { Chain } from './piece/provenance.ts';
 import type { Row } from './piece/row.ts';
-import type { Ticket } from './piece/ticket.ts';
-import { ticketOf } from './piece/ticket.ts';
-import type { SetServed } from './sets-of.ts';
-import { setsOf } from './sets-of.ts';
+import { setRows } from './piece/sets.ts';
+import type { SetRow } from './piece/sets.ts';
+import { ticketOf } from './ticket.ts';
+import type { Ticket } from './ticket.ts';
 
 export type PiecePage = {
-  readonly head: Page;
-  readonly title: string;
-  readonly number: string;
-  readonly date: string;
-  readonly faces: readonly FaceShown[];
+  readonly head: PageHead;
+  readonly faces: { readonly obverse: FaceView; readonly reverse: FaceView };
   /** Clock hours; null when it has no axis or none is recorded. */
   readonly axis: number | null;
-  readonly others: readonly OtherPicture[];
-  readonly credit: string | null;
   readonly ticket: Ticket;
+  readonly isListed: boolean;
+  readonly others: readonly OtherPicture[];
+  readonly credits: readonly string[];
   readonly attribution: readonly Row[];
-  readonly sides: readonly SideShown[];
-  readonly condition: ConditionShown | null;
+  readonly sides: readonly SideInWords[];
+  readonly condition: Condition;
   readonly measures: readonly Row[];
-  readonly chain: ChainShown | null;
+  readonly chain: Chain | null;
   readonly eras: readonly EraRow[];
-  readonly sets: readonly SetServed[];
+  readonly time: TimeChart | null;
+  readonly sets: readonly SetRow[];
   readonly cautions: readonly CautionName[];
   /** HTML. */
   readonly story: string;
   readonly cite: string;
-  readonly isListed: boolean;
-  readonly data: readonly { readonly name: string; readonly to: string }[];
-  readonly neighbours: { readonly previous: Neighbour | null; readonly next: Neighbour | null };
+  readonly files: readonly { readonly name: string; readonly to: string }[];
+  readonly neighbours: Board | null;
 };
 
-type Neighbour = { readonly title: string; readonly to: string };
+/** A path for every piece that has a page, listed or not. */
+export async function piecePaths(): Promise<{ params: { id: string }; props: { piece: PublicPiece } }[]> {
+  const { pieces } = await loadCabinet();
+  return pieces.map((piece) => ({ params: { id: piece.id }, props: { piece } }));
+}
 
 /** Everything the page of a piece shows. */
-export function piecePage(piece: PublicPiece, cabinet: Cabinet): PiecePage {
-  const { listed, photographs, lists } = cabinet;
-  const at = listed.findIndex(({ id }) => id === piece.id);
-  const beside = (step: number): Neighbour | null => {
-    const found = at === -1 ? undefined : listed[at + step];
-    return found === undefined ? null : { title: found.title, to: urls.piece(found.id) };
-  };
-  const own = urls.piece(piece.id);
-  const shared = photographs[piece.id]?.[0]?.jpeg.file;
-  const { title, keeper } = lists.cabinet;
-  const cited = pieceWords.cite(keeper, piece.title, piece.number, title);
-  const credits = [...new Set(piece.pictures.flatMap(({ by, licence }) => (by === null ? [] : [pieceWords.photograph(by, licence)])))];
+export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
+  const cabinet = await loadCabinet();
+  const { photographs } = cabinet;
+  const eras = eraRows(piece, cabinet);
   return {
-    head: framePage(cabinet, {
-      title: piece.title,
-      description: descriptionOf(piece),
-      own,
-      trail: [{ name: siteWords.pieces, to: urls.pieces }],
-      hidden: !piece.listed,
-      ...(shared === undefined ? {} : { picture: urls.photograph(piece.id, shared) }),
-      ...(piece.listed ? { linked: linkedData(cabinet, piece) } : {}),
-    }),
-    title: piece.title,
-    number: siteWords.number(piece.number),
-    date: dateInWords(piece),
-    faces: facesShown(piece, photographs),
+    head: headOf(piece, cabinet),
+    faces: { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) },
     axis: piece.axis?.hours ?? null,
-    others: otherPictures(piece, photographs),
-    credit: credits.length === 0 ? null : credits.join(' '),
     ticket: ticketOf(piece),
-    attribution: attributionRows(piece),
-    sides: sidesShown(piece),
-    condition: conditionShown(piece),
-    measures: measureRows(piece, cabinet),
-    chain: chainShown(piece),
-    eras: eraRows(piece, cabinet),
-    sets: piece.listed ? setsOf(cabinet, piece.id) : [],
-    cautions: cautionsFor(piece),
-    story: storyHtml(piece.story),
-    cite: hasPublicAddress ? `${cited}, ${absolute(own)}` : cited,
     isListed: piece.listed,
-    data: piece.listed
-      ? [
-          { name: pieceWords.linked, to: urls.pieceJson(piece.id) },
-          { name: pieceWords.iiif, to: urls.iiif(piece.id) },
-        ]
-      : [],
-    neighbours: { previous: beside(-1), next: beside(1) },
+    others: otherPictures(piece, photographs),
+    credits: creditsOf(piece),
+    attribution: attributionRows(piece),
+    sides: sidesOf(piece),
+    condition: conditionOf(piece),
+    measures: measureRows(piece, cabinet),
+    chain: chainOf(piece),
+    eras,
+    time: timeChartOf(piece, cabinet, eras),
+    sets: piece.listed ? setRows(cabinet, piece.id) : [],
+    cautions: cautionsOf(piece),
+    story: storyHtml(piece.story),
+    cite: citationOf(piece, cabinet),
+    files: filesOf(piece, cabinet),
+    neighbours: await neighboursOf(piece, cabinet),
+  };
+}
+
+function headOf(piece: PublicPiece, cabinet: Cabinet): PageHead {
+  const shared = cabinet.photographs[piece.id]?.[0]?.jpeg.file;
+  return {
+    title: piece.title,
+    description: descriptionOf(piece),
+    here: urls.piece(piece.id),
+    trail: [{ name: siteWords.pieces, href: urls.pieces() }],
+    unlisted: !piece.listed,
+    ...(shared === undefined ? {} : { picture: urls.photograph(piece.id, shared) }),
+    ...(piece.listed ? { linked: linkedData(cabinet, piece) } : {}),
   };
 }
 
 /** The first sentence of the story, or the facts of the ticket. */
 function descriptionOf(piece: PublicPiece): string {
   const plain = piece.story.replace(/[*_#>[\]`]|\(https?:[^)]*\)/g, '').replace(/\s+/g, ' ');
-  const sentence = /^.{20,180}?[.!?](?=\s|$)/.exec(plain)?.[0];
-  return sentence ?? [piece.title, dateInWords(piece)].filter((part) => part !== '').join(', ');
+  return /^.{20,180}?[.!?](?=\s|$)/.exec(plain)?.[0] ?? `${piece.title}, ${dateInWords(piece)}`;
+}
+
+function creditsOf({ pictures }: PublicPiece): readonly string[] {
+  const all = pictures.flatMap(({ by, licence }) => (by === null ? [] : [pieceWords.photographs(by, licence)]));
+  return [...new Set(all)];
+}
+
+function citationOf(piece: PublicPiece, { lists: { cabinet } }: Cabinet): string {
+  const cited = pieceWords.cite(cabinet.keeper, piece.title, piece.number, cabinet.title);
+  return hasPublicAddress ? `${cited}, ${inFull(urls.piece(piece.id))}` : `${cited}.`;
+}
+
+function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePage['files'] {
+  if (!listed) return [];
+  const linked = { name: pieceWords.linked, to: urls.pieceJson(id) };
+  return photographs[id] === undefined ? [linked] : [linked, { name: pieceWords.iiif, to: urls.iiif(id) }];
+}
+
+async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Board | null> {
+  const at = listed.indexOf(piece);
+  if (at === -1) return null;
+  const beside = [listed[at - 1], listed[at + 1]].filter((one) => one !== undefined);
+  return boardOf(beside, (one) => (one === listed[at - 1] ? pieceWords.previous : pieceWords.next));
 }

@@ -19,12 +19,13 @@ export type Ticket = {
 export function ticketOf(piece: PublicPiece): Ticket {
   const { sure, weight, size, axis } = piece;
   const mint = nameOf(piece.mint);
-  const given = (lines: readonly (string | null)[]): readonly string[] => lines.filter((line) => line !== null);
+  const given = (lines: readonly (string | null)[]): readonly string[] =>
+    lines.filter((line) => line !== null && line !== '');
   return {
     number: piece.number,
     ruler: rulersOf(piece),
     lines: given([
-      nameOf(piece.denomination) ?? (piece.kind === 'coin' ? null : capital(piece.kind.replaceAll('-', ' '))),
+      capital(nameOf(piece.denomination) ?? (piece.kind === 'coin' ? '' : piece.kind.replaceAll('-', ' '))),
       mint === null ? null : ticketWords.unsure(mint, sure.mint),
       ticketWords.unsure(dateInWords(piece), sure.date),
     ]),

@@ -11,5 +11,9 @@ export const homeWords = {
   wanted: (labels: readonly string[], more: number) =>
     `Wanted next: ${labels.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
   complete: 'Every place is filled.',
+  doubtful: (count: number) =>
+    count === 1
+      ? 'One place is filled only possibly or for now.'
+      : `${count} places are filled only possibly or for now.`,
   newest: 'Newest in the cabinet',
 } as const;

@@ -1,3 +1,28 @@
+import type { Evidence } from '../../core/provenance/provenance.ts';
+import type { Certainty } from '../../catalogue/schema/fields.ts';
+import type { PublicPiece } from '../../publish/public-piece.ts';
+
+const DOUBT: Readonly<Record<Certainty, string>> = { certain: '', probable: 'probably', possible: 'possibly' };
+
+const EVIDENCE: Readonly<Record<Evidence, string>> = {
+  'plate-match': 'matched to a plate',
+  'museum-number': 'museum number',
+  document: 'document',
+  ticket: 'old ticket',
+  published: 'published',
+  statement: 'what an owner said',
+  inference: 'inferred',
+};
+
+const STATUS: Readonly<Record<PublicPiece['status'], string>> = {
+  kept: '',
+  lent: 'On loan',
+  sold: 'Sold; its page stays',
+  given: 'Given away; its page stays',
+  exchanged: 'Exchanged; its page stays',
+  lost: 'Lost',
+};
+
 /** Phrases of a piece's page. */
 export const pieceWords = {
   heading: {
@@ -8,48 +33,125 @@ export const pieceWords = {
     provenance: 'How it came down',
     eras: 'Its time',
     sets: 'In these sets',
+    others: 'Seen closer',
+    cautions: 'With care',
     cite: 'To cite this page',
+    neighbours: 'Its neighbours in the cabinet',
   },
   field: {
-    kind: 'Kind', status: 'Now', ruler: 'In the name of', struckFor: 'Struck for', issuer: 'Responsible', mint: 'Mint', makers: 'Made by',
-    denomination: 'Denomination', date: 'Made', dated: 'Dated', references: 'References', made: 'How made', faces: 'Faces', shape: 'Shape',
-    treatments: 'Done to it later', peculiarities: 'From the mint', dies: 'Dies', found: 'Found', tags: 'Gathered under', altered: 'Made from',
-    weight: 'Weight', size: 'Size', thickness: 'Thickness', axis: 'Die axis', metal: 'Metal', fineness: 'Fineness', fine: 'Fine metal',
-    standard: 'Against the standard', number: 'Number',
+    kind: 'Kind',
+    status: 'Now',
+    ruler: 'In the name of',
+    struckFor: 'Struck for',
+    issuer: 'Responsible',
+    mint: 'Mint',
+    denomination: 'Denomination',
+    date: 'Made',
+    dated: 'Dated',
+    references: 'References',
+    made: 'How made',
+    shape: 'Shape',
+    treatments: 'Done to it later',
+    peculiarities: 'From the mint',
+    dies: 'Dies',
+    found: 'Found',
+    tags: 'Gathered under',
+    altered: 'Made from',
+    weight: 'Weight',
+    size: 'Size',
+    thickness: 'Thickness',
+    axis: 'Die axis',
+    metal: 'Metal',
+    fineness: 'Fineness',
+    fine: 'Fine metal',
+    value: 'Value of its metal',
+    standard: 'Beside the standard',
   },
-  face: { obverse: 'Obverse', reverse: 'Reverse', edge: 'Edge' },
-  blankBack: 'Blank back',
-  noPicture: 'No photograph',
-  sizeNotRecorded: 'The size is not recorded; it is drawn as if 20 mm across.',
-  doubt: { certain: '', probable: 'probably', possible: 'possibly' },
-  sold: { sold: 'Sold; its page stays.', given: 'Given away; its page stays.', exchanged: 'Exchanged; its page stays.', lost: 'Lost.', lent: 'On loan.', kept: '' },
-  unlisted: 'This page stands in no list. Keep its address to yourself.',
+  faceName: { obverse: 'Obverse', reverse: 'Reverse', edge: 'Edge' },
+  look: (face: string) => `Look closer at the ${face}`,
+  closer: 'look closer',
+  doubt: DOUBT,
+  status: STATUS,
+  recordedAs: (text: string) => `recorded as “${text}”`,
+  unlisted: 'This page stands in no list of the cabinet. Its address was given to you.',
   turn: 'Turn it over',
-  turned: 'The piece turns about its own axis, as it would between two fingers.',
-  axisSays: (hours: number): string =>
-    hours === 6 ? 'Turned top to bottom (6h), the reverse is upright.' : hours === 12 ? 'Turned side to side (12h), the reverse is upright.' : `When the obverse is upright, the top of the reverse points to ${hours} o’clock.`,
-  scaleSays: (from: number, to: number): string => (from === to ? `${from} on the numeric scale` : `${from} to ${to} on the numeric scale`),
-  mappingsSay: 'National scales and the numeric one meet only roughly. Each table that was followed:',
-  detailsSays: (problem: string): string => `A details piece: ${problem}. Its grade speaks of wear alone.`,
-  notGraded: (reason: string): string => `Not graded: ${reason}. That says nothing about its quality.`,
-  graded: { keeper: 'graded by the keeper', dealer: 'as graded by the seller', 'third party': 'graded by a third party' },
-  noChain: 'How it came down is not recorded.',
-  documented: (year: string): string => `Documented since ${year} at the latest.`,
-  undocumented: 'No link is documented.',
-  before1970: { yes: 'Documented before 14 November 1970.', no: 'Not documented before 14 November 1970.', 'not known': 'Whether it was out of the ground or abroad before 14 November 1970 is not known.' },
-  gap: 'A gap: how it passed on is not recorded.',
-  evidence: {
-    'plate-match': 'matched to a plate', 'museum-number': 'museum number', document: 'document', ticket: 'old ticket', published: 'published',
-    statement: 'what an owner said', inference: 'inferred',
+  turnBack: 'Turn it back',
+  turned: (hours: number | null) =>
+    hours === null
+      ? 'Turned over, as in the hand.'
+      : `Turned over, as in the hand: the top of the reverse comes up at ${hours} o’clock.`,
+  axisSays: (hours: number) =>
+    hours === 6
+      ? 'Die axis 6h: turned about its width, the reverse stands upright.'
+      : hours === 12
+        ? 'Die axis 12h: turned about its height, the reverse stands upright.'
+        : `Die axis ${hours}h: turned about its height, the top of the reverse points to ${hours} o’clock.`,
+  scaleSays: (low: number, high: number) =>
+    low === high ? `${low} on the numeric scale` : `${low} to ${high} on the numeric scale`,
+  barSays: (given: string, low: number, high: number, tables: number) =>
+    `${given} lies ${low === high ? `at ${low}` : `somewhere from ${low} to ${high}`} on the numeric scale of 1 to 70${
+      tables > 1 ? `; ${tables} published tables differ, and all are drawn` : ''
+    }.`,
+  bar: { table: 'Table', from: 'From', to: 'To', union: 'All together' },
+  details: (problem: string) => `A details piece: ${problem}. Its grade speaks of wear alone.`,
+  notGraded: (reason: string) => `Not graded: ${reason}. That says nothing about its quality.`,
+  noGrade: 'No grade is recorded.',
+  gradedBy: {
+    keeper: 'graded by the keeper',
+    dealer: 'as graded by the seller',
+    'third party': 'graded by a third party',
   },
-  eraState: { within: 'within', straddles: 'across', outside: 'outside this scheme', unknown: 'undated' },
-  quarrel: 'The schemes do not agree about this piece.',
-  cite: (keeper: string, title: string, number: string, site: string): string => `${keeper}, “${title}”, no. ${number}, in ${site}`,
-  previous: 'Before it',
-  next: 'After it',
+  noChain: 'How it came down is not recorded.',
+  documented: (year: string) => `Documented since ${year} at the latest.`,
+  undocumented: 'No link is documented.',
+  before1970: {
+    yes: 'Documented before 14 November 1970.',
+    no: 'Not documented before 14 November 1970.',
+    'not known': 'Whether it was already above ground or abroad on 14 November 1970 is not known.',
+  },
+  gap: 'A gap: how it passed on is not recorded.',
+  evidence: EVIDENCE,
+  possibly: 'possibly',
+  inTrade: 'in the trade',
+  from: (name: string) => `from ${name}`,
+  to: (name: string) => `to ${name}`,
+  eraState: { within: 'within', straddles: 'across', outside: 'outside this scheme', unknown: 'not dated' },
+  share: (name: string, percent: number) => `${name} (${percent} % of its years)`,
+  timeSays: (years: string, schemes: number) =>
+    schemes === 1
+      ? `The years of this piece, ${years}, beside the periods of one scheme.`
+      : `The years of this piece, ${years}, beside the periods of ${schemes} schemes; it is placed in none by majority.`,
+  timeTable: { scheme: 'Scheme', says: 'This piece' },
+  grains: (grains: string) => `${grains} grains`,
+  fineNote: (ounces: string) => `${ounces} troy ounces; weight times fineness, with the doubt of both`,
+  standardNote: (grams: string, source: string) => `standard of ${grams} g: ${source}`,
+  percent: (low: number, high: number) =>
+    low === high ? `${low} % of its weight` : `${low} to ${high} % of its weight`,
+  range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
+  noSets: 'It stands in no set.',
+  stands: { filled: 'stands in', possible: 'may stand in', filler: 'fills in for now at', wanted: '', excused: '' },
+  spare: 'fits and is not needed',
+  leftOut: 'is left out',
+  displaced: (title: string) => `It took the place of ${title}.`,
+  cite: (keeper: string, title: string, number: string, cabinet: string) =>
+    `${keeper === '' ? '' : `${keeper}, `}“${title}”, no. ${number}, in ${cabinet}`,
+  previous: 'before it',
+  next: 'after it',
   linked: 'This record as linked data',
   iiif: 'Its pictures as a IIIF manifest',
-  photograph: (by: string, licence: string | null): string => (licence === null ? `Photographs: ${by}.` : `Photographs: ${by}, ${licence}.`),
-  lost: 'lost',
-  restored: 'restored',
-} as const; // prettier-ignore
+  photographs: (by: string, licence: string | null) =>
+    licence === null ? `Photographs: ${by}.` : `Photographs: ${by}, ${licence}.`,
+  lost: 'letters lost',
+  restored: 'restored: ',
+  reading: 'Reading',
+  design: 'Design',
+  trueSize: {
+    show: 'Show at true size',
+    shown: 'At true size on this screen',
+    back: 'Show it larger',
+    adjust: 'Measure the screen',
+    says: 'Lay a bank card (85.6 mm wide) or a ruler on the screen and draw the bar to its length. It is remembered on this device only.',
+    slider: 'Length of the bar',
+    done: 'It fits',
+  },
+} as const;

@@ -1,31 +1,53 @@
 import { formatGrade } from '../../../core/grade/format-grade.ts';
+import type { Grade } from '../../../core/grade/grade.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pieceWords } from '../../words/piece.ts';
+import type { ChartTable } from '../chart.ts';
 
-/** The condition of a piece: the words as given, where they may stand on the numeric scale, and by which tables. */
-export type ConditionShown = {
-  readonly given: string;
-  readonly scale: string;
-  readonly span: { readonly low: number; readonly high: number } | null;
+/** A bar on the numeric scale, by a published table or, with no source, by all of them together. */
+export type GradeBar = { readonly source: string | null; readonly low: number; readonly high: number };
+
+/** Where a grade may stand on the numeric scale, drawn; and the figures behind the drawing. */
+export type GradeChart = { readonly says: string; readonly bars: readonly GradeBar[]; readonly table: ChartTable };
+
+/** The condition of a piece: the words as given, and where they may stand on the numeric scale. */
+export type Condition = {
+  /** The grade in the words of its scale; null when it was not graded. */
+  readonly given: string | null;
   readonly says: readonly string[];
-  readonly mappings: readonly { readonly source: string; readonly says: string }[];
+  readonly chart: GradeChart | null;
 };
 
-/** Null when no grade is recorded. */
-export function conditionShown({ grade, gradedBy, problem }: PublicPiece): ConditionShown | null {
-  if (grade === null) return null;
-  if (grade.notGraded !== undefined)
-    return { given: '', scale: '', span: null, says: [pieceWords.notGraded(grade.notGraded)], mappings: [] };
-  const span = grade.low === null || grade.high === null ? null : { low: grade.low, high: grade.high };
-  const by = gradedBy === null ? null : pieceWords.graded[gradedBy as keyof typeof pieceWords.graded];
+export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Condition {
+  if (grade === null) return { given: null, says: [pieceWords.noGrade], chart: null };
+  if (grade.notGraded !== undefined) {
+    return { given: null, says: [pieceWords.notGraded(grade.notGraded)], chart: null };
+  }
   return {
     given: formatGrade(grade),
-    scale: grade.scale,
-    span,
-    says: [
-      [span === null ? null : pieceWords.scaleSays(span.low, span.high), by].filter((part) => part !== null).join('; '),
-      problem === null ? '' : pieceWords.detailsSays(problem),
-    ].filter((part) => part !== ''),
-    mappings: grade.scale === 'numeric' ? [] : grade.mappings.map(({ source, low, high }) => ({ source, says: low === high ? `${low}` : `${low}–${high}` })),
+    says: [byWhom(gradedBy), problem === null ? '' : pieceWords.details(problem)].filter((part) => part !== ''),
+    chart: chartOf(grade),
+  };
+}
+
+function byWhom(gradedBy: string | null): string {
+  const { gradedBy: words } = pieceWords;
+  const said = gradedBy !== null && gradedBy in words ? words[gradedBy as keyof typeof words] : '';
+  return said === '' ? '' : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+}
+
+function chartOf(grade: Grade): GradeChart | null {
+  const { low, high, mappings } = grade;
+  if (low === null || high === null) return null;
+  const { bar } = pieceWords;
+  const together: GradeBar = { source: null, low, high };
+  const bars = mappings.length > 1 ? [together, ...mappings] : mappings.length === 1 ? mappings : [together];
+  return {
+    says: pieceWords.barSays(grade.words, low, high, mappings.length),
+    bars,
+    table: {
+      columns: [bar.table, bar.from, bar.to],
+      rows: bars.map((one) => [one.source ?? bar.union, String(one.low), String(one.high)]),
+    },
   };
 }

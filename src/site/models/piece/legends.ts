@@ -1,24 +1,33 @@
-import type { Legend } from '../../../core/legends/legend.ts';
+import type { Legend, Script } from '../../../core/legends/legend.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pieceWords } from '../../words/piece.ts';
 
 /** A face in words: its legend as cut, the legend written out, and the picture. */
-export type SideShown = { readonly name: string; readonly legend: Legend | null; readonly lang: string | null; readonly reading: string | null; readonly design: string | null };
+export type SideInWords = {
+  readonly name: string;
+  readonly legend: Legend | null;
+  /** The language tag that names its script; null for Latin letters. */
+  readonly lang: string | null;
+  readonly reading: string | null;
+  readonly design: string | null;
+};
 
-const LANGS: Readonly<Record<string, string>> = { greek: 'el', cyrillic: 'ru', arabic: 'ar', hebrew: 'he' };
+const LANGS: Readonly<Partial<Record<Script, string>>> = { greek: 'el', cyrillic: 'ru', arabic: 'ar', hebrew: 'he' };
 
-export function sidesShown(piece: PublicPiece): readonly SideShown[] {
+/** Obverse, reverse and edge, each where something is said of it. */
+export function sidesOf(piece: PublicPiece): readonly SideInWords[] {
   return (['obverse', 'reverse', 'edge'] as const).flatMap((face) => {
     const side = piece[face];
     if (side === null || side === undefined) return [];
-    const legend = side.legend ?? null;
+    const { legend, reading, design } = side;
+    const lang = legend === undefined ? undefined : LANGS[legend.script];
     return [
       {
-        name: pieceWords.face[face],
-        legend,
-        lang: legend === null ? null : (LANGS[legend.script] ?? null),
-        reading: side.reading ?? null,
-        design: side.design ?? null,
+        name: pieceWords.faceName[face],
+        legend: legend ?? null,
+        lang: lang ?? null,
+        reading: reading ?? null,
+        design: design ?? null,
       },
     ];
   });

@@ -1,17 +1,23 @@
 import type { PhotographManifest } from '../../../photographs/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { urls } from '../../urls.ts';
-import { pieceWords } from '../../words/piece.ts';
+import { faceWords } from '../../words/faces.ts';
 
 /** A picture that is neither face: the edge, a detail. It is not at the common scale. */
-export type OtherPicture = { readonly name: string; readonly src: string; readonly width: number; readonly height: number; readonly alt: string };
+export type OtherPicture = {
+  readonly name: string;
+  readonly src: string;
+  readonly width: number;
+  readonly height: number;
+  readonly alt: string;
+};
 
 export function otherPictures(piece: PublicPiece, photographs: PhotographManifest): readonly OtherPicture[] {
   return (photographs[piece.id] ?? []).flatMap(({ face, webp }) => {
-    const words = piece.pictures.find((one) => one.face === face);
+    const said = piece.pictures.find((one) => one.face === face);
     const picture = webp.at(-1);
-    if (face === 'obverse' || face === 'reverse' || words === undefined || picture === undefined) return [];
-    const name = face === 'edge' ? pieceWords.face.edge : face.replace(/-/g, ' ');
-    return [{ name, src: urls.photograph(piece.id, picture.file), width: picture.width, height: picture.height, alt: words.alt }];
+    if (face === 'obverse' || face === 'reverse' || said === undefined || picture === undefined) return [];
+    const { width, height, file } = picture;
+    return [{ name: faceWords.name(face), src: urls.photograph(piece.id, file), width, height, alt: said.alt }];
   });
 }

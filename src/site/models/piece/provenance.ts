@@ -7,38 +7,59 @@ import type { Link } from '../../../core/provenance/provenance.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pieceWords } from '../../words/piece.ts';
 
+/** A passage from hand to hand, or a gap in what is known. */
 export type ChainStep =
-  | { readonly gap: true }
-  | { readonly gap: false; readonly when: string; readonly what: string; readonly evidence: string };
+  | { readonly is: 'gap' }
+  | { readonly is: 'link'; readonly when: string; readonly what: string; readonly evidence: string };
 
 /** How a piece came down: in the museum's line, step by step with the evidence, and what that proves. */
-export type ChainShown = { readonly line: string; readonly steps: readonly ChainStep[]; readonly proves: readonly string[] };
+export type Chain = { readonly line: string; readonly steps: readonly ChainStep[]; readonly proves: readonly string[] };
 
 /** Null when nothing is recorded. */
-export function chainShown({ provenance }: PublicPiece): ChainShown | null {
+export function chainOf({ provenance }: PublicPiece): Chain | null {
   if (provenance.length === 0) return null;
   const chain = provenance.map(linkOf);
   const { links, gaps, earliestDocumented, before1970 } = analyseChain(chain);
-  const steps = links.flatMap((link, index): readonly ChainStep[] => [
-    stepOf(link),
-    ...(gaps.some(({ after }) => after === index) ? [{ gap: true } as const] : []),
-  ]);
-  const documented = earliestDocumented === null ? pieceWords.undocumented : pieceWords.documented(formatYear(earliestDocumented));
-  return { line: formatChain(chain), steps, proves: [documented, pieceWords.before1970[before1970]] };
+  const documented =
+    earliestDocumented === null ? pieceWords.undocumented : pieceWords.documented(formatYear(earliestDocumented));
+  return {
+    line: formatChain(chain),
+    steps: links.flatMap((link, at): readonly ChainStep[] =>
+      gaps.some(({ after }) => after === at) ? [stepOf(link), { is: 'gap' }] : [stepOf(link)],
+    ),
+    proves: [documented, pieceWords.before1970[before1970]],
+  };
 }
 
-function linkOf({ when, direct, possibly, dealer, ...rest }: PublicPiece['provenance'][number]): Link {
-  const said = (answer: string | undefined): boolean | undefined => (answer === undefined ? undefined : answer === 'yes');
-  const link = { ...rest, when: isBlank(when) ? undefined : when, direct: said(direct), possibly: said(possibly), dealer: said(dealer) };
-  return Object.fromEntries(Object.entries(link).filter(([, value]) => value !== undefined)) as Link;
+function linkOf({ when, how, from, to, evidence, source, says, ...answers }: PublicPiece['provenance'][number]): Link {
+  return {
+    ...(when === undefined || isBlank(when) ? {} : { when }),
+    ...(how === undefined ? {} : { how }),
+    ...(from === undefined ? {} : { from }),
+    ...(to === undefined ? {} : { to }),
+    ...(evidence === undefined ? {} : { evidence }),
+    ...(source === undefined ? {} : { source }),
+    ...(says === undefined ? {} : { says }),
+    ...(answers.direct === undefined ? {} : { direct: answers.direct === 'yes' }),
+    ...(answers.possibly === undefined ? {} : { possibly: answers.possibly === 'yes' }),
+    ...(answers.dealer === undefined ? {} : { dealer: answers.dealer === 'yes' }),
+  };
 }
 
 function stepOf(link: Link): ChainStep {
-  const what = [link.possibly === true ? 'possibly' : undefined, link.how, link.from === undefined ? undefined : `from ${link.from}`, link.to === undefined ? undefined : `to ${link.to}`]
-    .filter((part) => part !== undefined)
-    .join(' ');
-  const evidence = [link.evidence === undefined ? undefined : pieceWords.evidence[link.evidence], link.source, link.says === undefined ? undefined : `“${link.says}”`]
-    .filter((part) => part !== undefined)
-    .join(', ');
-  return { gap: false, when: link.when === undefined ? '' : formatDate(link.when), what, evidence };
+  const { possibly, how, from, to, when, evidence, source, says, dealer } = link;
+  const given = (parts: readonly (string | undefined)[]): string[] => parts.filter((part) => part !== undefined);
+  const what = given([
+    possibly === true ? pieceWords.possibly : undefined,
+    how,
+    from === undefined ? undefined : pieceWords.from(from),
+    to === undefined ? undefined : pieceWords.to(to),
+    dealer === true ? `(${pieceWords.inTrade})` : undefined,
+  ]).join(' ');
+  const rests = given([
+    evidence === undefined ? undefined : pieceWords.evidence[evidence],
+    source,
+    says === undefined ? undefined : `“${says}”`,
+  ]).join(', ');
+  return { is: 'link', when: when === undefined ? '' : formatDate(when), what, evidence: rests };
 }

@@ -9,7 +9,15 @@ export type Row = {
 };
 
 /** A row of one value; nothing when there is none. */
-export function row(name: string, text: string | null | undefined, rest: { to?: string; doubt?: string; note?: string | undefined } = {}): readonly Row[] {
+export function row(
+  name: string,
+  text: string | null | undefined,
+  rest: { to?: string; doubt?: string; note?: string | undefined } = {},
+): readonly Row[] {
   if (text === null || text === undefined || text === '') return [];
   return [{ name, values: [{ text, to: rest.to }], doubt: rest.doubt ?? '', note: rest.note }];
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

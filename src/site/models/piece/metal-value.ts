@@ -1,0 +1,38 @@
+import { isBlank } from '../../../catalogue/schema/fields.ts';
+import { formatDate } from '../../../core/dating/format-date.ts';
+import { fineMetal } from '../../../core/metal/fine-metal.ts';
+import { metalValue } from '../../../core/metal/metal-value.ts';
+import type { MetalPrice } from '../../../core/metal/metal-value.ts';
+import { formatMoney } from '../../../core/money/format-money.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { pieceWords } from '../../words/piece.ts';
+import { row } from './row.ts';
+import type { Row } from './row.ts';
+
+/** What the fine metal would come to at the keeper's own price; nothing where that would mislead or no price is given. */
+export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
+  const { weight, fineness, treatments, metal } = piece;
+  if (weight === null || weight === undefined || isBlank(weight)) return [];
+  if (fineness === null || fineness === undefined || isBlank(fineness)) return [];
+  const told = [metal, ...treatments].join(' ');
+  const value = metalValue({
+    fine: fineMetal(weight, fineness),
+    price: priceOf(metal, cabinet),
+    plated: /plated|gilt|silvered|four/i.test(told),
+    mounted: /mount|loop|brooch/i.test(told),
+    altered: piece.altered !== null && piece.altered !== undefined,
+  });
+  if (!value.ok) return [];
+  const { low, high, currency, caution } = value.value;
+  const said = pieceWords.range(formatMoney({ minor: low, currency }), formatMoney({ minor: high, currency }));
+  return row(pieceWords.field.value, said, { note: caution });
+}
+
+/** The keeper's price of a metal, the latest where there are several. */
+function priceOf(metal: string | null, { lists }: Cabinet): MetalPrice | null {
+  const found = lists.cabinet['metal-prices'].findLast((price) => price.metal === metal);
+  if (found === undefined) return null;
+  const { minor, currency } = found.price;
+  return { minorPerTroyOunce: minor, currency, date: formatDate(found.date), source: found.source };
+}
