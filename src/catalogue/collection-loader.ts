@@ -39,7 +39,7 @@ export function cabinetLoader(collection: CollectionName): Loader {
       await fill();
       watcher?.add(folder);
       for (const event of ['add', 'change', 'unlink'] as const) {
-        watcher?.on(event, (path) => {
+        watcher?.on(event, (path: string) => {
           if (path.startsWith(folder)) void fill();
         });
       }

@@ -2,8 +2,9 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
 import { chanceFrom } from '../photographs/drawing/chance.ts';
-import { drawFace } from '../photographs/drawing/draw-face.ts';
-import { legendsOf } from '../photographs/drawing/read-legend.ts';
+import { backOf, drawFace } from '../photographs/drawing/draw-face.ts';
+import type { Face } from '../photographs/drawing/draw-face.ts';
+import { axisOf, legendsOf } from '../photographs/drawing/read-legend.ts';
 import { RECIPES } from '../photographs/drawing/recipes/recipes.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
@@ -25,11 +26,19 @@ if (unknown !== undefined)
 let bytes = 0;
 for (const [id, faces] of Object.entries(RECIPES)) {
   if (only !== undefined && !only.includes(id)) continue;
-  const legends = legendsOf(await readFile(join(cabinet, 'pieces', id, 'piece.md'), 'utf8').catch(() => ''));
+  const file = await readFile(join(cabinet, 'pieces', id, 'piece.md'), 'utf8').catch(() => '');
+  const legends = legendsOf(file);
+  const cut = (face: string, recipe: NonNullable<(typeof faces)[string]>): Face =>
+    recipe({ parts: legends[face] ?? [], hand: chanceFrom(`${id} ${face} hand`) });
   await mkdir(join(into, id), { recursive: true });
   for (const [face, recipe] of Object.entries(faces)) {
     const name = `${id} ${face}`;
-    const picture = await drawFace(name, recipe({ parts: legends[face] ?? [], hand: chanceFrom(`${name} hand`) }));
+    const own = cut(face, recipe);
+    const drawn =
+      face === 'reverse' && faces['obverse'] !== undefined
+        ? backOf(cut('obverse', faces['obverse']), own, axisOf(file))
+        : own;
+    const picture = await drawFace(name, drawn);
     await writeFile(join(into, id, `${face}.jpg`), picture);
     bytes += picture.length;
     process.stdout.write(`${name} ${Math.round(picture.length / 1000)} kB\n`);

@@ -13,7 +13,7 @@ Prints the address to open. Only this machine can see it. Ctrl+C ends it.
 const { values, cabinet } = readWords(HELP, { cabinet: { type: 'string' }, port: { type: 'string', default: '4321' } });
 const port = Number(values.port);
 if (!Number.isInteger(port) || port < 1 || port > 65535)
-  endWith(`A port is a whole number from 1 to 65535; this says "${String(values.port)}". Write --port 8080.`);
+  endWith(`A port is a whole number from 1 to 65535; this says "${values.port}". Write --port 8080.`);
 const outcome = await buildSite({ cabinet, out: 'dist', address: null });
 if (!outcome.ok) endWith(outcome.problem);
 process.stdout.write(`${outcome.value.says}\n`);

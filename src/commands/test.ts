@@ -3,7 +3,7 @@ import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
 
 const HELP = `npm test                 everything: format, lint, types, dead code, tests, the demo built, looked through and opened
-npm test -- --only lint  one step: ${'format, lint, core, types, unused, unit, build, built, browser'}
+npm test -- --only lint  one step: format, lint, core, types, unused, unit, build, built, browser
 `;
 
 /** Each step with the words that run it; the order is from quick to slow. */

@@ -103,7 +103,7 @@ describe('what has been made is kept', () => {
     const { rm } = await import('node:fs/promises');
     await rm(before[0] ?? '');
     await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out);
-    expect((await made(out, 'one')).sort()).toEqual([...before].sort());
+    expect([...(await made(out, 'one'))].sort()).toEqual([...before].sort());
   });
 
   test('nothing is made of a piece that is not published, and what had been is removed', async () => {
