@@ -1,76 +1,25 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { countSet } from '../../../src/core/sets/count-set.ts';
-import { fits } from '../../../src/core/sets/fits.ts';
 import { placesOf } from '../../../src/core/sets/places.ts';
 import type { SetPlace } from '../../../src/core/sets/set-place.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
 import type { SetRule } from '../../../src/core/sets/set-rule.ts';
-import type { SetState } from '../../../src/core/sets/set-state.ts';
 import { LISTS, penny, rule } from './pieces.ts';
+import {
+  MINTS,
+  NOTHING,
+  add,
+  anyFacts,
+  anyPieces as piecesUpTo,
+  anyRule as ruleUpTo,
+  counted,
+  scoreOf,
+  scoreOfState,
+} from './random-sets.ts';
+import type { Score } from './random-sets.ts';
 
-const MINTS = ['london', 'york', 'bristol'];
-const anyYears = fc
-  .tuple(fc.integer({ min: 1278, max: 1284 }), fc.nat(3))
-  .map(([low, more]) => ({ low, high: low + more }));
-// Few grades, so that pieces often share an end of theirs.
-const anyGrade = fc.option(
-  fc.tuple(fc.constantFrom(12, 20, 40), fc.constantFrom(0, 5, 15)).map(([low, more]) => ({ low, high: low + more })),
-);
-const anyFacts = fc.record({
-  mint: fc.constantFrom(...MINTS),
-  interval: anyYears,
-  status: fc.constantFrom('kept', 'kept', 'kept', 'lent', 'sold'),
-  kind: fc.constantFrom('coin', 'coin', 'coin', 'replica'),
-  details: fc.constantFrom(false, false, true),
-  grade: anyGrade,
-  sure: fc.constantFrom({}, {}, { mint: 'probable' as const }),
-  acquired: fc.option(fc.integer({ min: 2000, max: 2004 })),
-});
-const anyPieces = fc
-  .array(anyFacts, { maxLength: 6 })
-  .map((all) => all.map((facts, at) => penny(`p${String(at)}`, facts)));
-const anyPlaces = fc
-  .array(fc.record({ mint: fc.option(fc.subarray(MINTS, { minLength: 1 }), { nil: undefined }), date: anyYears }), {
-    minLength: 1,
-    maxLength: 4,
-  })
-  .map((all) => all.map((where, at) => ({ is: `place-${String(at)}`, where })));
-const anyRule = fc
-  .record({
-    places: anyPlaces,
-    details: fc.constantFrom('filler' as const, 'yes' as const),
-    uncertain: fc.constantFrom('count-as-possible' as const, 'no' as const),
-  })
-  .map(({ places, ...accept }) => rule({ 'one-per': 'listed', places, accept }));
-
-function counted(of: SetRule, pieces: readonly SetPiece[]): SetState {
-  const state = countSet(of, pieces, LISTS);
-  if (!state.ok) throw new Error(state.problem);
-  return state.value;
-}
-
-type Score = readonly number[];
-
-/** What one piece brings to one place: certain, possible, filler, filler for certain, sound, lowest and highest grade. */
-function scoreOf(piece: SetPiece, place: SetPlace, of: SetRule): Score | null {
-  const { level, sure } = fits(piece, place, of, LISTS);
-  if (level === 'no') return null;
-  const one = (is: boolean): number => (is ? 1 : 0);
-  const filler = level === 'filler';
-  return [
-    one(level === 'certain'),
-    one(level === 'possible'),
-    one(filler),
-    one(filler && sure),
-    one(!piece.details),
-    piece.grade?.low ?? 0,
-    piece.grade?.high ?? 0,
-  ];
-}
-
-const add = (a: Score, b: Score): Score => a.map((part, at) => part + (b[at] ?? 0));
-const NOTHING: Score = [0, 0, 0, 0, 0, 0, 0];
+const anyPieces = piecesUpTo(6);
+const anyRule = ruleUpTo(4);
 
 function beats(a: Score, b: Score): boolean {
   const at = a.findIndex((part, index) => part !== b[index]);
@@ -103,11 +52,7 @@ test('1,000 random sets: the arrangement scores as high as the best of all arran
     fc.property(anyRule, anyPieces, (of, pieces) => {
       const places = placesOf(of, LISTS);
       if (!places.ok) throw new Error(places.problem);
-      const score = counted(of, pieces).places.reduce((sum, { piece: id }, at) => {
-        const piece = pieces.find((each) => each.id === id);
-        const place = places.value[at];
-        return piece && place ? add(sum, scoreOf(piece, place, of) ?? [-Infinity]) : sum;
-      }, NOTHING);
+      const score = scoreOfState(counted(of, pieces), places.value, pieces, of);
       expect(score).toEqual(bestByTrial(places.value, pieces, of));
     }),
     { numRuns: 1000 },
