@@ -1,6 +1,5 @@
 import { formatDate } from '../../core/dating/format-date.ts';
 import type { Interval } from '../../core/eras/era-scheme.ts';
-import { yearsInWords } from '../../core/eras/years-in-words.ts';
 import type { Named, PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
@@ -14,7 +13,7 @@ import type { Identifier } from './identifiers.ts';
 import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
 import type { Link } from './place-shown.ts';
 import { spanOf } from './rulers-page.ts';
-import { pieceRow, timeLine } from './timed.ts';
+import { pieceRow, spanInWords, timeLine } from './timed.ts';
 import type { TimeLine, UndrawnRow } from './timed.ts';
 
 export type ReignShown = {
@@ -98,9 +97,9 @@ function reignRows({ lists }: Cabinet, id: string): readonly UndrawnRow[] {
   return fields.reigns.map((reign, at) => ({
     name: rulersWords.reign(fields.name, at, fields.reigns.length),
     href: null,
-    years: yearsInWords(spanOf(reign)),
+    years: spanInWords(spanOf(reign)),
     note: reign.with === undefined ? null : rulersWords.with(namesOf(lists, reign.with)),
-    spans: [{ span: spanOf(reign), kind: reign.with === undefined ? 'reign' : 'joint' }],
+    spans: [{ span: spanOf(reign), kind: reign.with === undefined ? 'reign' : 'joint-reign' }],
   }));
 }
 
@@ -111,6 +110,6 @@ function namesOf(lists: Cabinet['lists'], ids: readonly string[]): string {
 /** The years of the reigns to which no piece can belong; a year two reigns share is told once. */
 function gapsInWords(reigns: readonly Interval[], pieces: readonly PublicPiece[]): string {
   const taken = pieces.flatMap(({ years }) => (years === null ? [] : [years]));
-  const years = [...new Set(reigns.flatMap((reign) => gapsIn(reign, taken)).map(yearsInWords))];
+  const years = [...new Set(reigns.flatMap((reign) => gapsIn(reign, taken)).map(spanInWords))];
   return years.length === 0 ? rulersWords.noGaps : rulersWords.gaps(years);
 }

@@ -1,6 +1,5 @@
 import type { Ruler } from '../../catalogue/catalogue.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
-import { yearsInWords } from '../../core/eras/years-in-words.ts';
 import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
@@ -8,7 +7,7 @@ import { rulersWords } from '../words/rulers.ts';
 import { gather } from './gather.ts';
 import type { PageHead } from './head.ts';
 import { piecesOfRuler } from './pieces-of-ruler.ts';
-import { timeLine } from './timed.ts';
+import { spanInWords, timeLine } from './timed.ts';
 import type { TimeKind, TimeLine, UndrawnRow } from './timed.ts';
 
 export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };
@@ -20,24 +19,53 @@ export type ReignSpan = { readonly span: Interval; readonly kind: TimeKind };
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
   const rulers = Object.values(cabinet.lists.rulers).toSorted((a, b) => firstYear(a) - firstYear(b));
+  const realms = gather(rulers, ({ fields }) => fields.realm);
+  const few = rulers.filter(({ fields }) => rulers.filter((one) => one.fields.realm === fields.realm).length < ENOUGH);
   return {
     head: { title, description, here: urls.rulers() },
-    realms: gather(rulers, ({ fields }) => fields.realm).flatMap(({ key, all }) => {
-      const line = timeLine(all.map((ruler) => rulerRow(cabinet, ruler)));
-      return line === null ? [] : [{ realm: key, name: rulersWords.listOf(key), line }];
-    }),
+    realms: [
+      ...realms
+        .filter(({ all }) => all.length >= ENOUGH)
+        .flatMap(({ key, all }) =>
+          shown(
+            capital(key),
+            rulersWords.listOf(key),
+            all.map((ruler) => rulerRow(cabinet, ruler)),
+          ),
+        ),
+      ...shown(
+        rulersWords.elsewhere,
+        rulersWords.elsewhere,
+        few.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
+      ),
+    ],
   };
 }
 
-function rulerRow(cabinet: Cabinet, ruler: Ruler): UndrawnRow {
+/** A realm of fewer rulers is told with the other small ones: a line of years wants something to compare. */
+const ENOUGH = 3;
+
+function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
+  const line = rows.length === 0 ? null : timeLine(rows);
+  return line === null ? [] : [{ realm, name, line }];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
   const count = own.length + forOther.length + inOther.length;
   const struckNone = ruler.fields.reigns.every(({ coins }) => coins === false);
   return {
     name: ruler.fields.name,
     href: urls.ruler(ruler.id),
-    years: ruler.fields.reigns.map((reign) => yearsInWords(spanOf(reign))).join(', '),
-    note: count === 0 && struckNone ? rulersWords.noCoins : rulersWords.pieces(count),
+    years: ruler.fields.reigns.map((reign) => spanInWords(spanOf(reign))).join(', '),
+    note: [
+      count === 0 && struckNone ? rulersWords.noCoins : rulersWords.pieces(count),
+      ...(realm === undefined ? [] : [realm]),
+    ].join(' · '),
     spans: ruler.fields.reigns.map((reign) => ({
       span: spanOf(reign),
       kind: count === 0 ? 'gap' : reign.with === undefined ? 'sure' : 'joint',

@@ -1,4 +1,6 @@
 import type { Interval } from '../../core/eras/era-scheme.ts';
+import { yearsInWords } from '../../core/eras/years-in-words.ts';
+import { formatYears } from '../../core/dating/format-year.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import { urls } from '../urls.ts';
@@ -8,9 +10,9 @@ import type { TimeBar, TimeScale, TimeTick } from './time-scale.ts';
 
 /**
  * How a stretch of years is drawn. `sure`: solid; `unsure`: hollow; `reign`: the pale ground that pieces are seen against;
- * `joint`: half as high; `gap`: a broken outline.
+ * `joint` and `joint-reign`: half as high; `gap`: a broken outline.
  */
-export type TimeKind = 'sure' | 'unsure' | 'reign' | 'joint' | 'gap';
+export type TimeKind = 'sure' | 'unsure' | 'reign' | 'joint' | 'joint-reign' | 'gap';
 export type DrawnBar = TimeBar & { readonly kind: TimeKind };
 
 /** One line of a time line: a name, its years in words, and its bars. */
@@ -71,6 +73,13 @@ export function pieceRow(piece: PublicPiece, note: string | null = null): Undraw
 function isSureOfDate({ date, sure }: PublicPiece): boolean {
   if ((sure.date ?? 'certain') !== 'certain') return false;
   return date === null || date === undefined || isBlank(date) || !(date.about || date.doubtful);
+}
+
+/** Years for a row: `1279–1307`, `AD 69–79`, `before 1352`. */
+export function spanInWords(span: Interval): string {
+  return Number.isFinite(span.low) && Number.isFinite(span.high)
+    ? formatYears(span.low, span.high)
+    : yearsInWords(span);
 }
 
 /** Oldest first; what is undated last; then as they came. */

@@ -7,6 +7,7 @@ export const rulersWords = {
     count === 0 ? 'nothing here' : count === 1 ? '1 piece' : `${String(count)} pieces`,
   noCoins: 'struck no coins',
   listOf: (realm: string): string => `The rulers of ${realm}`,
+  elsewhere: 'Other realms',
   otherNames: (names: readonly string[]): string => `Also called ${names.join(', ')}.`,
   reigns: 'Reigns',
   reignOf: (realm: string): string => `Ruled: ${realm}.`,

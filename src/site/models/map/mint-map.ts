@@ -1,0 +1,143 @@
+import { geoEqualEarth, geoMercator, geoPath } from 'd3-geo';
+import type { GeoProjection } from 'd3-geo';
+import type { OnEarth } from './clusters.ts';
+import { landWithin, wideLandOf } from './land.ts';
+import type { Stretch } from './land.ts';
+import { placeLabels } from './place-labels.ts';
+import type { PlacedLabel } from './place-labels.ts';
+
+/** A mint to be set on a map. */
+export type Sited = OnEarth & {
+  readonly id: string;
+  readonly name: string;
+  readonly href: string;
+  /** How many pieces of it are here. */
+  readonly pieces: number;
+};
+
+export type MapDot = {
+  readonly id: string;
+  readonly x: number;
+  readonly y: number;
+  readonly href: string;
+  readonly name: string;
+  readonly isHeld: boolean;
+  readonly label: PlacedLabel;
+};
+
+/** A coast and the mints on it, in the units of the drawing. */
+export type MintMap = {
+  readonly width: number;
+  readonly height: number;
+  readonly land: string;
+  readonly dots: readonly MapDot[];
+};
+
+/** The size of a name and of a letter of it; on a wide map, which a telephone draws small, names are larger. */
+const CLOSE_NAME = { line: 17, letter: 6.9 } as const;
+const WIDE_NAME = { line: 26, letter: 10.5 } as const;
+/** A map wider than this is a wide one. */
+export const WIDE = 600;
+/** Room left around the outermost mints, a share of the drawing. */
+const ROOM = 0.14;
+
+/** A map that holds all of these mints, as wide as asked and as high as they need; null when there is none. */
+export function mintMap(mints: readonly Sited[], width: number): MintMap | null {
+  if (mints.length === 0) return null;
+  const spread = Math.max(...extents(mints));
+  const isClose = spread < 40;
+  const shape = isClose ? geoMercator() : geoEqualEarth().rotate([-middleEast(mints), 0]);
+  const height = heightFor(mints, shape, width);
+  const projection = fitted(mints, shape, width, height).clipExtent([
+    [0, 0],
+    [width, height],
+  ]);
+  const path = geoPath(projection).digits(1);
+  // The more pieces, the sooner its name finds room.
+  const ordered = mints.toSorted((a, b) => b.pieces - a.pieces || (a.name < b.name ? -1 : 1));
+  const at = ordered.flatMap((mint) => {
+    const point = projection([mint.east, mint.north]);
+    return point === null ? [] : [{ mint, x: tenth(point[0]), y: tenth(point[1]) }];
+  });
+  const labels = placeLabels(
+    at.map(({ mint, x, y }) => ({ x, y, name: mint.name })),
+    { width, height, ...(width > WIDE ? WIDE_NAME : CLOSE_NAME) },
+  );
+  return {
+    width,
+    height,
+    land: path(isClose ? landWithin(stretchOf(projection, width, height)) : wideLandOf()) ?? '',
+    dots: at.map(({ mint, x, y }, index) => ({
+      id: mint.id,
+      x,
+      y,
+      href: mint.href,
+      name: mint.name,
+      isHeld: mint.pieces > 0,
+      label: labels[index] ?? null,
+    })),
+  };
+}
+
+/** What of the earth the drawing shows, with a margin, so that the cut lies outside it. */
+function stretchOf(projection: GeoProjection, width: number, height: number): Stretch {
+  const [west, north] = projection.invert?.([0, 0]) ?? [-180, 85];
+  const [east, south] = projection.invert?.([width, height]) ?? [180, -85];
+  return { west: west - 0.5, east: east + 0.5, south: south - 0.5, north: north + 0.5 };
+}
+
+function extents(mints: readonly Sited[]): readonly [number, number] {
+  const norths = mints.map(({ north }) => north);
+  const easts = mints.map(({ east }) => east);
+  return [Math.max(...norths) - Math.min(...norths), Math.max(...easts) - Math.min(...easts)];
+}
+
+function middleEast(mints: readonly Sited[]): number {
+  const easts = mints.map(({ east }) => east);
+  return (Math.max(...easts) + Math.min(...easts)) / 2;
+}
+
+/** The corners of what is to be seen: a lone mint gets some country around it. */
+function cornersOf(mints: readonly Sited[]): { type: 'MultiPoint'; coordinates: [number, number][] } {
+  const [high, wide] = extents(mints);
+  const norths = mints.map(({ north }) => north);
+  const easts = mints.map(({ east }) => east);
+  const [padNorth, padEast] = [Math.max(0, LEAST - high) / 2, Math.max(0, LEAST * 1.4 - wide) / 2];
+  const [west, east] = [Math.max(-180, Math.min(...easts) - padEast), Math.min(180, Math.max(...easts) + padEast)];
+  const [south, north] = [Math.max(-85, Math.min(...norths) - padNorth), Math.min(85, Math.max(...norths) + padNorth)];
+  return {
+    type: 'MultiPoint',
+    coordinates: [
+      [west, south],
+      [west, north],
+      [east, south],
+      [east, north],
+    ],
+  };
+}
+
+/** The least stretch of country shown, in degrees. */
+const LEAST = 5;
+
+function fitted(mints: readonly Sited[], shape: GeoProjection, width: number, height: number): GeoProjection {
+  const room = ROOM * Math.min(width, height);
+  return shape.fitExtent(
+    [
+      [room, room],
+      [width - room, height - room],
+    ],
+    cornersOf(mints),
+  );
+}
+
+/** As high as the mints ask at this width, within reason. */
+function heightFor(mints: readonly Sited[], shape: GeoProjection, width: number): number {
+  shape.fitWidth(width, cornersOf(mints));
+  const bounds = geoPath(shape).bounds(cornersOf(mints));
+  const asked = bounds[1][1] - bounds[0][1];
+  return Math.round(Math.min(width * 1.35, Math.max(width * 0.5, asked)));
+}
+
+function tenth(value: number): number {
+  return Math.round(value * 10) / 10;
+}

@@ -1,0 +1,31 @@
+export const mintsWords = {
+  title: 'Mints',
+  description: 'Where the pieces were made: maps, names through time, and what is here of each mint.',
+  lead: 'Where the pieces were made. The maps show coasts and nothing else: borders moved, and the mints did not.',
+  none: 'No mint has been written down yet.',
+  all: 'All the mints',
+  mapSays: (count: number): string =>
+    `${String(count)} mints with coordinates. A filled dot has pieces here, a hollow one has none.`,
+  closeSays: (count: number): string => `The ${String(count)} mints that lie near one another, closer.`,
+  column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
+  list: 'The list',
+  pieces: (count: number): string =>
+    count === 0 ? 'nothing here' : count === 1 ? '1 piece' : `${String(count)} pieces`,
+  elsewhere: 'Area not recorded',
+  names: 'Its names',
+  namesSay: 'Its names through time, and beneath them the years in which it struck, as far as they are known.',
+  from: 'from',
+  struck: 'Struck coins',
+  noNames: 'years not recorded',
+  made: 'The pieces through time',
+  board: 'The pieces',
+  nothing: 'The cabinet has no piece of this mint.',
+  unsure: (how: string): string => `mint only ${how}`,
+  source: 'Source:',
+  where: (area: string): string => `${area}.`,
+  mapOf: (name: string): string => `${name} and the mints around it.`,
+  rulers: 'Struck here in the name of',
+  degrees: (north: number, east: number): string =>
+    `${Math.abs(north).toFixed(2)}° ${north < 0 ? 'S' : 'N'}, ${Math.abs(east).toFixed(2)}° ${east < 0 ? 'W' : 'E'}`,
+  others: 'Pieces whose mint is not known, or that were made at none, are not on these pages.',
+} as const;
