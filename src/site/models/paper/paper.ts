@@ -20,7 +20,8 @@ export type PaperSheet = { readonly name: string; readonly marks: readonly Mark[
 export type CutOut = {
   readonly width: number;
   readonly height: number;
-  readonly round?: boolean;
+  /** `own`: it brings its own line to cut along. */
+  readonly cut?: 'own';
   readonly marks: readonly Mark[];
 };
 
@@ -85,10 +86,9 @@ function fitted(cutOut: CutOut, room: { readonly width: number; readonly height:
   };
 }
 
-/** Two strokes at each corner; a round piece is cut along its own line. */
-export function cutMarks({ width, height, round = false }: CutOut): readonly Mark[] {
-  if (round)
-    return [{ kind: 'oval', box: { left: 0, top: 0, width, height }, weight: FINE, dashed: false, name: 'cut' }];
+/** Two strokes at each corner. */
+export function cutMarks({ width, height, cut }: CutOut): readonly Mark[] {
+  if (cut === 'own') return [];
   const stroke = (x1: number, y1: number, x2: number, y2: number): Mark => ({
     kind: 'line',
     x1,

@@ -9,7 +9,7 @@ import type { Paper, PaperSheet } from './paper.ts';
 import { furniture, layOnSheets, roomOn } from './paper.ts';
 import { setUpSheets } from './set-up-sheets.ts';
 import { cardCutOut, closingCards, statementCards, titleCard } from './text-cards.ts';
-import { ticketsOf } from './tickets.ts';
+import { ticketOfPiece } from './tickets.ts';
 
 /** Every sheet of an exhibit, in the order in which it is set up. */
 export function printForms(
@@ -38,7 +38,7 @@ export function printForms(
       paperWords.labels,
     ),
     ...layOnSheets(
-      piecesShown(shown).flatMap(({ piece }) => ticketsOf(piece)),
+      piecesShown(shown).map(({ piece }) => ticketOfPiece(piece)),
       paper,
       paperWords.tickets,
     ),

@@ -5,7 +5,7 @@ import { paperWords } from '../../words/paper.ts';
 import { dateOf, weightOf } from '../exhibit/label-of.ts';
 import { extentOf, UNMEASURED } from '../sizes.ts';
 import type { Mark } from './marks.ts';
-import { textMarks } from './marks.ts';
+import { FINE, moved, textMarks } from './marks.ts';
 import type { CutOut } from './paper.ts';
 
 /** Round tickets are made to lie under the piece in its tray. Common practice: 24 to 45 mm. */
@@ -13,12 +13,20 @@ export const TICKET = { least: 24, most: 45, room: 2 } as const;
 const POINTS = { small: 7, large: 8, largeFrom: 34 } as const;
 /** Clear of the cut, in millimetres. */
 const EDGE = 1.2;
+/** From the front to the back. */
+const BETWEEN = 3;
 
-/** The front and the back of a piece's ticket, as wide as the piece and a little more. */
-export function ticketsOf(piece: PublicPiece): readonly [CutOut, CutOut] {
+/** The front and the back of a piece's ticket side by side, each as wide as the piece and a little more. */
+export function ticketOfPiece(piece: PublicPiece): CutOut {
   const { width, height } = extentOf(piece) ?? UNMEASURED;
   const across = Math.min(TICKET.most, Math.max(TICKET.least, Math.ceil(Math.max(width, height) + TICKET.room)));
-  return [disc(across, frontFacts(piece)), disc(across, backFacts(piece))];
+  const back = moved(disc(across, backFacts(piece)), across + BETWEEN, 0);
+  return {
+    width: 2 * across + BETWEEN,
+    height: across,
+    cut: 'own',
+    marks: [...disc(across, frontFacts(piece)), ...back],
+  };
 }
 
 /** In the order of the trade: number, ruler, denomination, mint, date. Common practice. */
@@ -48,11 +56,12 @@ function facts(all: readonly (string | null)[]): readonly string[] {
   return all.filter((fact) => fact !== null);
 }
 
-function disc(across: number, told: readonly string[]): CutOut {
+/** A circle to cut along, and the facts in it. */
+function disc(across: number, told: readonly string[]): readonly Mark[] {
   const points = across >= POINTS.largeFrom ? POINTS.large : POINTS.small;
   const most = Math.floor((across - 2 * EDGE) / lineHeight(points));
-  const marks = setRound(told, across, points, most);
-  return { width: across, height: across, round: true, marks };
+  const box = { left: 0, top: 0, width: across, height: across };
+  return [{ kind: 'oval', box, weight: FINE, dashed: false, name: 'ticket' }, ...setRound(told, across, points, most)];
 }
 
 /**

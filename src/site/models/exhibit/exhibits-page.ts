@@ -1,0 +1,38 @@
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
+import type { PageHead } from '../head.ts';
+import type { LaidOut } from './exhibit-page.ts';
+import { exhibitPage } from './exhibit-page.ts';
+
+/** An exhibit in the list of them: a few words, and the first pieces of each case. */
+export type ExhibitInList = {
+  readonly href: string;
+  readonly title: string;
+  readonly scope: string | null;
+  readonly says: string;
+  readonly boardName: string;
+  readonly pieces: readonly LaidOut[];
+};
+export type ExhibitsPage = { readonly head: PageHead; readonly exhibits: readonly ExhibitInList[] };
+
+/** How many pieces of a group stand for it in the list. */
+const A_GROUP = 1;
+
+export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
+  return {
+    head: { title: exhibitWords.title, description: exhibitWords.description, here: urls.exhibits() },
+    exhibits: cabinet.lists.exhibits.map((exhibit) => {
+      const { title, scope, says, cases } = exhibitPage(cabinet, exhibit);
+      const groups = cases.flatMap((one) => one.groups);
+      return {
+        href: urls.exhibit(exhibit.id),
+        title,
+        scope,
+        says,
+        boardName: exhibitWords.boardName(title),
+        pieces: groups.flatMap(({ pieces }) => pieces.slice(0, A_GROUP)),
+      };
+    }),
+  };
+}
