@@ -39,7 +39,7 @@ function choicesOf({ x, y, name }: Dot, { letter, line }: Frame): readonly { lab
     const base = y + dy;
     return {
       label: { x: x + dx, y: base, anchor },
-      box: { left: from, right: from + width, top: base - line * 0.75, bottom: base + line * 0.2 },
+      box: { left: from, right: from + width, top: base - line * 0.62, bottom: base + line * 0.12 },
     };
   };
   const half = line * 0.3;
