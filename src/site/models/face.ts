@@ -16,6 +16,8 @@ export type FaceView =
   | (Laid & {
       readonly shown: 'photograph';
       readonly src: string;
+      /** A file just large enough for a board. */
+      readonly small: string;
       readonly srcset: string;
       /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
       readonly hints: { readonly piece: string; readonly board: string };
@@ -79,6 +81,7 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     wide: widthClass(across),
     alt: piece.pictures.find(({ face }) => face === pictures.face)?.alt ?? '',
     src: address(middle),
+    small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
     hints: { piece: `${Math.round(across * HINT.piece)}px`, board: `${Math.round(across * HINT.board)}px` },
     width: largest.width,

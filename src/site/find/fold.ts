@@ -1,0 +1,24 @@
+const SPELLED_OUT: Readonly<Record<string, string>> = {
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ð: 'th',
+  þ: 'th',
+  ß: 'ss',
+  ł: 'l',
+  ı: 'i',
+};
+
+/** Text as it is compared: small letters without accents, Æ as ae, Þ and Ð as th. Other scripts stay as they are. */
+export function fold(text: string): string {
+  return text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[æœøðþßłı]/g, (letter) => SPELLED_OUT[letter] ?? letter);
+}
+
+/** The words of a text, folded, each once, in the order they come. */
+export function wordsOf(text: string): readonly string[] {
+  return [...new Set(fold(text).match(/[\p{L}\p{N}]+/gu) ?? [])];
+}

@@ -1,0 +1,32 @@
+/** The ways a list of pieces can be narrowed, in the order they are offered. */
+export const FACETS = ['ruler', 'mint', 'denomination', 'metal', 'era', 'grade', 'kind', 'tag'] as const;
+export type FacetName = (typeof FACETS)[number];
+
+/** How the face of a found piece is laid: by a picture, or as a plain disc. */
+export type FoundFace =
+  | { readonly wide: string; readonly src: string; readonly width: number; readonly height: number }
+  | { readonly wide: string; readonly tall: string; readonly look: string };
+
+/** What the search knows of a piece: public facts of listed pieces and no more. */
+export type FindRecord = {
+  readonly id: string;
+  readonly to: string;
+  readonly title: string;
+  readonly line: string;
+  readonly note: string | null;
+  readonly room: string;
+  readonly face: FoundFace;
+  /** Every word it can be found by, folded, parted by spaces. */
+  readonly words: string;
+  /** Its legends as read, obverse first. */
+  readonly legends: readonly string[];
+  /** For each facet the values it answers to. */
+  readonly facets: Readonly<Partial<Record<FacetName, readonly string[]>>>;
+  /** What it is sorted by; null where that is not recorded. Years are astronomical, weights grams, sizes millimetres. */
+  readonly by: {
+    readonly date: number | null;
+    readonly weight: number | null;
+    readonly size: number | null;
+    readonly grade: number | null;
+  };
+};

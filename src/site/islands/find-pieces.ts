@@ -1,0 +1,187 @@
+import { choose } from '../find/choose.ts';
+import type { Answer, Found } from '../find/choose.ts';
+import { FACETS } from '../find/record.ts';
+import type { FindRecord } from '../find/record.ts';
+import { wordSearch } from '../find/search-words.ts';
+import type { WordSearch } from '../find/search-words.ts';
+import { asksAnything, formatState, parseState } from '../find/state.ts';
+import type { FindState } from '../find/state.ts';
+import { findWords } from '../words/find.ts';
+import { layFound } from './lay-found.ts';
+
+const AT_ONCE = 96;
+const PAUSE = 120;
+
+/**
+ * Finds pieces as they are asked for. The complete list is in the page already; this narrows and sorts it, keeps what
+ * was asked in the address, and tells how many answered.
+ */
+class FindPieces extends HTMLElement {
+  #form: HTMLFormElement | null = null;
+  #loading: Promise<{ records: readonly FindRecord[]; search: WordSearch }> | null = null;
+  #whole: readonly Element[] = [];
+  #says = '';
+  #shown = AT_ONCE;
+  #turn = 0;
+
+  connectedCallback(): void {
+    const form = this.querySelector('form');
+    const list = this.querySelector('[data-board] ul');
+    if (form === null || list === null) return;
+    this.#form = form;
+    this.#whole = [...list.children];
+    this.#says = this.querySelector('[data-says]')?.textContent ?? '';
+    form.hidden = false;
+    this.querySelector('[data-lists]')?.remove();
+
+    let waiting = 0;
+    form.addEventListener('input', (event) => {
+      const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
+      clearTimeout(waiting);
+      waiting = setTimeout(
+        () => void this.#ask(isTyped ? 'replace' : 'push'),
+        isTyped ? PAUSE : 0,
+      ) as unknown as number;
+    });
+    form.addEventListener('submit', (event) => {
+      event.preventDefault();
+      void this.#ask('push');
+    });
+    form.addEventListener('reset', () => setTimeout(() => void this.#ask('push')));
+    this.querySelector('[data-more]')?.addEventListener('click', () => {
+      this.#shown += AT_ONCE;
+      void this.#answer(parseState(location.search));
+    });
+    addEventListener('popstate', () => void this.#restore());
+    void this.#restore();
+  }
+
+  /** Puts what the address asks into the form, and answers it. */
+  async #restore(): Promise<void> {
+    const state = parseState(location.search);
+    this.#fill(state);
+    this.#shown = AT_ONCE;
+    if (asksAnything(state) || state.sort !== null) await this.#answer(state);
+    else this.#layWhole();
+  }
+
+  /** Puts what the form asks into the address, and answers it. */
+  async #ask(how: 'push' | 'replace'): Promise<void> {
+    if (this.#form === null) return;
+    const data = new URLSearchParams(
+      [...new FormData(this.#form)].flatMap(([name, value]) =>
+        typeof value === 'string' && value !== '' ? [[name, value]] : [],
+      ),
+    );
+    const state = parseState(data.toString());
+    const address = `${location.pathname}${formatState(state)}`;
+    if (how === 'push') history.pushState(null, '', address);
+    else history.replaceState(null, '', address);
+    this.#shown = AT_ONCE;
+    if (asksAnything(state) || state.sort !== null) await this.#answer(state);
+    else this.#layWhole();
+  }
+
+  async #answer(state: FindState): Promise<void> {
+    const turn = (this.#turn += 1);
+    try {
+      this.#loading ??= this.#load();
+      const { records, search } = await this.#loading;
+      if (turn !== this.#turn) return;
+      const answer = choose(records, search, state);
+      this.#lay(answer.found);
+      this.#tell(state, answer, records.length);
+    } catch {
+      this.#loading = null;
+      this.#layWhole();
+      this.#say(findWords.failed);
+    }
+  }
+
+  async #load(): Promise<{ records: readonly FindRecord[]; search: WordSearch }> {
+    const response = await fetch(this.dataset['records'] ?? '');
+    if (!response.ok) throw new Error(String(response.status));
+    const records = (await response.json()) as readonly FindRecord[];
+    return { records, search: wordSearch(records) };
+  }
+
+  #lay(found: readonly Found[]): void {
+    const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
+    const list = this.querySelector('[data-board] ul');
+    if (patterns === null || list === null) return;
+    list.replaceChildren(...found.slice(0, this.#shown).flatMap((one) => layFound(one, patterns) ?? []));
+    this.#toggle('[data-more]', found.length > this.#shown);
+    this.#toggle('[data-pager]', false);
+  }
+
+  #layWhole(): void {
+    this.#turn += 1;
+    this.querySelector('[data-board] ul')?.replaceChildren(...this.#whole);
+    this.#toggle('[data-more]', false);
+    this.#toggle('[data-pager]', true);
+    this.#say(this.#says);
+    this.#nameChosen(parseState(''));
+    for (const box of this.querySelectorAll<HTMLInputElement>('[data-facet] input')) box.disabled = false;
+  }
+
+  #tell(state: FindState, { found, counts }: Answer, all: number): void {
+    this.#say(found.length === 0 ? findWords.none : findWords.found(found.length, all));
+    this.#nameChosen(state);
+    for (const facet of FACETS) {
+      for (const box of this.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
+        const count = counts[facet].get(box.value) ?? 0;
+        const shown = box.closest('label')?.querySelector('[data-count]');
+        if (shown) shown.textContent = String(count);
+        box.disabled = count === 0 && !box.checked;
+      }
+    }
+  }
+
+  /** The chosen values as words that can be taken out again. */
+  #nameChosen(state: FindState): void {
+    const boxes = [...this.querySelectorAll<HTMLInputElement>('[data-facet] input:checked')];
+    this.querySelector('[data-chosen]')?.replaceChildren(
+      ...boxes.map((box) => {
+        const label = box.closest('label')?.querySelector('span')?.textContent ?? box.value;
+        const button = document.createElement('button');
+        button.type = 'button';
+        button.textContent = label;
+        button.ariaLabel = findWords.remove(label);
+        button.addEventListener('click', () => {
+          box.checked = false;
+          void this.#ask('push').then(() => this.#form?.querySelector<HTMLElement>('summary')?.focus());
+        });
+        const line = document.createElement('li');
+        line.append(button);
+        return line;
+      }),
+    );
+    this.#toggle('[data-clear]', asksAnything(state) || state.sort !== null);
+  }
+
+  #fill({ words, legend, sort, chosen }: FindState): void {
+    const form = this.#form;
+    if (form === null) return;
+    for (const [name, value] of Object.entries({ words, legend, sort: sort ?? '' })) {
+      const field = form.elements.namedItem(name);
+      if (field instanceof HTMLInputElement || field instanceof HTMLSelectElement) field.value = value;
+    }
+    for (const facet of FACETS) {
+      for (const box of form.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
+        box.checked = chosen[facet].includes(box.value);
+      }
+    }
+  }
+
+  #say(text: string): void {
+    const says = this.querySelector('[data-says]');
+    if (says !== null && says.textContent !== text) says.textContent = text;
+  }
+
+  #toggle(selector: string, isShown: boolean): void {
+    const element = this.querySelector<HTMLElement>(selector);
+    if (element !== null) element.hidden = !isShown;
+  }
+}
+
+customElements.define('find-pieces', FindPieces);

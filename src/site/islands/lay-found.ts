@@ -1,0 +1,39 @@
+import type { Found } from '../find/choose.ts';
+
+/** Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. */
+export function layFound({ record, legend }: Found, patterns: HTMLTemplateElement): Element | null {
+  const isPictured = 'src' in record.face;
+  const pattern = patterns.content.querySelectorAll('li')[isPictured ? 0 : 1];
+  if (pattern === undefined) return null;
+  const line = pattern.cloneNode(true);
+  if (!(line instanceof Element)) return null;
+  line.classList.remove('usual');
+  line.classList.add(record.room);
+  line.setAttribute('data-piece', record.id);
+  for (const link of line.querySelectorAll('a')) link.href = record.to;
+  const title = line.querySelector('.title');
+  if (title !== null) title.textContent = record.title;
+  const [said, note] = line.querySelectorAll('.line');
+  if (said !== undefined) said.textContent = record.line;
+  const noted = legend ?? record.note;
+  if (note !== undefined && noted !== null) note.textContent = noted;
+  else note?.remove();
+  layFace(line, record.face);
+  return line;
+}
+
+function layFace(line: Element, face: Found['record']['face']): void {
+  const shown = line.querySelector('.face');
+  if (shown === null) return;
+  shown.classList.add(face.wide);
+  if ('src' in face && shown instanceof HTMLImageElement) {
+    shown.removeAttribute('srcset');
+    shown.width = face.width;
+    shown.height = face.height;
+    shown.src = face.src;
+  }
+  if ('look' in face) {
+    shown.classList.remove('disc', 'round', 'stuff');
+    shown.classList.add(face.tall, ...face.look.split(' ').filter((name) => name !== ''));
+  }
+}

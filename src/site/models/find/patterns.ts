@@ -1,0 +1,36 @@
+import type { LaidPiece } from '../board.ts';
+
+const EMPTY = { id: '', href: '#', title: '', line: '', note: ' ', room: 'usual' } as const;
+
+/** Two empty pieces, one with a picture and one without, from which the script lays what it finds. */
+export const PATTERN_PIECES: readonly LaidPiece[] = [
+  {
+    ...EMPTY,
+    face: {
+      shown: 'photograph',
+      face: 'obverse',
+      wide: '',
+      alt: '',
+      src: 'data:,',
+      small: '',
+      srcset: '',
+      hints: { piece: '', board: '' },
+      width: 1,
+      height: 1,
+      largest: '',
+    },
+  },
+  {
+    ...EMPTY,
+    face: {
+      shown: 'disc',
+      face: 'obverse',
+      wide: '',
+      tall: '',
+      alt: '',
+      outline: 'round',
+      metal: 'stuff',
+      unmeasured: false,
+    },
+  },
+];

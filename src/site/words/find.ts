@@ -1,0 +1,58 @@
+import type { FacetName } from '../find/record.ts';
+import type { Sort } from '../find/state.ts';
+
+const FACET: Readonly<Record<FacetName, string>> = {
+  ruler: 'Ruler',
+  mint: 'Mint',
+  denomination: 'Denomination',
+  metal: 'Metal',
+  era: 'Era',
+  grade: 'Grade',
+  kind: 'Kind',
+  tag: 'Gathered under',
+};
+
+const SORT: Readonly<Record<Sort, string>> = {
+  number: 'inventory number',
+  date: 'date, oldest first',
+  title: 'title',
+  weight: 'weight, heaviest first',
+  size: 'size, largest first',
+  grade: 'grade, best first',
+};
+
+/** The page on which pieces are found. */
+export const findWords = {
+  title: 'Pieces',
+  description:
+    'Every piece of the cabinet on one board, to be found by word, legend, ruler, mint, metal, era and grade.',
+  all: 'Every piece',
+  facet: FACET,
+  sort: SORT,
+  /** `Mint: York`. */
+  by: (facet: FacetName, label: string) => `${FACET[facet]}: ${label}`,
+  page: (page: number, of: number) => `page ${page} of ${of}`,
+  pages: 'Further pages',
+  words: 'Words',
+  wordsHint: 'A ruler, a town, a word of the story',
+  legend: 'A worn legend',
+  legendHint: 'EB?RA*',
+  legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
+  sortBy: 'In the order of',
+  bestFirst: 'how well it answers',
+  narrow: 'Narrow the list',
+  browse: 'Lists by',
+  clear: 'Begin again',
+  remove: (label: string) => `Leave out ${label}`,
+  found: (found: number, all: number) =>
+    found === all ? `All ${all} pieces` : found === 1 ? `1 piece of ${all}` : `${found} pieces of ${all}`,
+  none: 'No piece answers to that. Leave out a word, or begin again.',
+  more: 'Show more',
+  failed: 'The search could not be fetched. The whole list is below.',
+  noScript:
+    'Searching wants a script. Without one, the whole list is below, and lists by ruler, mint and the rest are here.',
+  notGraded: 'not graded',
+  noGrade: 'no grade recorded',
+  unknown: (facet: FacetName) => (facet === 'mint' ? 'mint unknown' : facet === 'ruler' ? 'ruler unknown' : 'unknown'),
+  band: (low: number, high: number) => `${low} to ${high}`,
+} as const;
