@@ -12,7 +12,8 @@ export type Standing = { readonly piece: SetPiece; readonly fit: Fit };
 /**
  * The best piece for each place, null for none, given everything that fits each (`fitting`, one list a place).
  * Best: most places filled for certain; then most possibly; then most fillers; then, summed over the places, sound pieces before
- * problem pieces, the highest lower end of grade, the highest upper end, the keeper's own preference, and the first by id.
+ * problem pieces, the highest lower end of grade, the highest upper end, the keeper's own preference, the first by id, and
+ * of places that are equal to a piece the first.
  * A piece fills one place, unless the rule lets it fill any or those of all its joint rulers.
  */
 export function assign(
@@ -34,7 +35,7 @@ export function assign(
       const place = places[at];
       if (place === undefined || fit.level === 'no') return [];
       const order = rank.get(piece.id) ?? 0;
-      return [{ column: columnOf(place, at, piece), weight: [...worth(piece, fit), -order, at * order] }];
+      return [{ column: columnOf(place, at, piece), weight: [...worth(piece, fit), -order, -at, at * order] }];
     }),
   );
   return heaviestMatching(rows, columns.size, PARTS).map((column, at) => {
@@ -44,7 +45,7 @@ export function assign(
   });
 }
 
-const PARTS = 10;
+const PARTS = 11;
 
 /** What a piece is worth in a place, apart from its id: compared part by part. */
 export function worth(piece: SetPiece, fit: Fit): Weight {
