@@ -38,7 +38,7 @@ const FORMER_FORMS: readonly FormerForm[] = [
   },
   { found: /\d(?:\?~|~\?)/, now: (text) => text.replace(/\?~|~\?/g, '%'), because: 'The pair ?~ is now %' },
   {
-    found: /^(?!\(\d+\)$)\(?-?\d[\d\-?~%()/]*\)[\d\-?~%()/]*$/,
+    found: /^(?!\(\d+\)$)(?=[^)]*\))\(?-?\d[\d\-?~%()/]*$/,
     now: (text) => text.replace(/[()]/g, ''),
     because: 'Parentheses no longer group',
   },

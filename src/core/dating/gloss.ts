@@ -17,6 +17,8 @@ export function readGlossed(
   const groups = (IN_PARENTHESES.exec(text) ?? AFTER_EQUALS.exec(text))?.groups;
   if (!groups) return undefined;
   const date = groups['date'] ?? '';
+  // Two years of ours after one date agree with nothing.
+  if (IN_PARENTHESES.test(date) || AFTER_EQUALS.test(date)) return undefined;
   const reading = read(date);
   if (!reading?.ok || reading.value.calendar === 'gregorian' || reading.value.calendar === 'julian') return undefined;
   const { low, high } = yearsOfGloss(groups);

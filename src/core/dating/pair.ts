@@ -17,12 +17,14 @@ const BARE = /^\d{1,4}$/;
 
 type Read = (text: string) => Outcome<Reading> | undefined;
 
-/** More joints than this make no date; the limit keeps hostile text cheap. */
-const MOST_JOINTS = 6;
+/** Two days written with hyphens, joined by a hyphen, have five; more make no date. */
+const MOST_JOINTS = 5;
 
 /** Every way to cut a text in two at a joint. */
 export function splits(text: string, joint: RegExp): readonly { left: string; right: string }[] {
-  return [...text.matchAll(joint)].slice(0, MOST_JOINTS).map((found) => ({
+  const joints = [...text.matchAll(joint)];
+  if (joints.length > MOST_JOINTS) return [];
+  return joints.map((found) => ({
     left: text.slice(0, found.index).trim(),
     right: text.slice(found.index + found[0].length).trim(),
   }));

@@ -41,7 +41,7 @@ const ORDINALS: readonly (readonly string[])[] = [
 ];
 const LAST = ['last', 'letzte', 'letztes', 'letzten', 'dernier', 'dernière'];
 
-const JOIN = /[\s-]*(?:of the|of|in the|des|der|dem|du|de la|d'|de)?\s*$/i;
+const JOIN = /(?<![ -])[ -]*(?:of the|of|in the|des|der|dem|du|de la|d'|de)?$/i;
 const ORDINAL_FRACTION = new RegExp(
   `^(?:(?<last>${anyOf(LAST)})|(?<ordinal>${anyOf(ORDINALS.flat())})) ?(?<fraction>${anyOf(FRACTIONS.flatMap(({ words }) => words))})$`,
   'i',

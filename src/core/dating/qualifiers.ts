@@ -17,11 +17,14 @@ const MARKS = [
   { mark: 'about', found: / (?:or so|or thereabouts|ca\.|circa|\((?:circa|c\.|ca\.|about)\))$/i, leave: '' },
 ] as const;
 
+/** Marks may stand in any order, and each once on either side; who doubts more often than that writes no date. */
+const MOST_ROUNDS = 4;
+
 /** Takes "about" and "perhaps" off both ends of some words and puts them on what the rest is read as. */
 export function readQualified(text: string, read: WordReader): Outcome<Reading> | undefined {
   const marks = new Set<string>();
   let words = withoutParentheses(text);
-  for (let before = ''; before !== words;) {
+  for (let before = '', round = 0; before !== words && round < MOST_ROUNDS; round += 1) {
     before = words;
     for (const { mark, found, leave } of MARKS) {
       const rest = words.replace(found, leave).trim();

@@ -56,7 +56,7 @@ function yearsOfEra(era: CountedEra, written: string): Outcome<Reading> | undefi
 
 const YEAR_OF_REIGN = '(?:regnal year|accession year|year|yr\\.?|r\\. ?y\\.|ry|Jahr|année|an|sene)';
 const ACCESSION = new RegExp(
-  `^(?:accession )?(?<accession>.*\\d.*?)(?:,? ?${YEAR_OF_REIGN} ?|(?<slash> ?//? ?))(?<year>\\d{1,2})$`,
+  `^(?:accession )?(?<accession>.*\\d\\D*?)(?:,? ?${YEAR_OF_REIGN} ?|(?<slash> ?//? ?))(?<year>\\d{1,2})$`,
   'i',
 );
 

@@ -1,5 +1,3 @@
-import type { Outcome } from '../outcome.ts';
-import type { Reading } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { readGlossed } from './gloss.ts';
 import type { Surroundings } from './point-reader.ts';
@@ -12,22 +10,36 @@ import { readChoice, readRange } from './read-several.ts';
  * Reads a date in free words: a point in time, or several joined, or the time before or after one, with "about" and
  * "perhaps" round any of them. Undefined when any word is not understood.
  */
-export function readPhrase(text: string, surroundings: Surroundings): Outcome<Reading> | undefined {
-  const point = pointReader((bound) => readEdtf(bound) ?? readPhrase(bound, { reigns: [] }));
-  const readPoint: WordReader = (words) => readQualified(words, (bare) => point(bare, surroundings));
+export function phraseReader(surroundings: Surroundings): WordReader {
+  const point = remembering(pointReader(surroundings, readBoundOfReign));
+  const readPoint: WordReader = (words) => readQualified(words, point);
   const readLimit: WordReader = (words) => readPoint(words) ?? edtfDate(words) ?? readRange(words, readPoint);
-  // A sign that is a word elsewhere may be part of the date: C12, C.E. 325.
-  const whole = point(text, surroundings);
-  if (whole?.ok) return whole;
-  return readQualified(text, (words) => {
-    const plain = readGlossed(words, (date) => readPhrase(date, surroundings)) ?? point(words, surroundings);
-    if (plain?.ok) return plain;
-    const joined = readChoice(words, readPoint) ?? readRange(words, readPoint) ?? readBound(words, readLimit);
-    return joined ?? plain ?? edtfDate(words);
-  });
+  return function readPhrase(text) {
+    // A sign that is a word elsewhere may be part of the date: C12, C.E. 325.
+    const whole = point(text);
+    if (whole?.ok) return whole;
+    return readQualified(text, (words) => {
+      const plain = readGlossed(words, readPhrase) ?? point(words);
+      if (plain?.ok) return plain;
+      const joined = readChoice(words, readPoint) ?? readRange(words, readPoint) ?? readBound(words, readLimit);
+      return joined ?? plain ?? edtfDate(words);
+    });
+  };
 }
 
+/** A reign's file states its bounds by themselves, not by another reign. */
+const readBoundOfReign: WordReader = (text) => readEdtf(text) ?? phraseReader({ reigns: [] })(text);
+
 /** A date of EDTF with hyphens may stand wherever a year may, when it is no range of years. */
-function edtfDate(text: string): Outcome<Reading> | undefined {
+function edtfDate(text: string): ReturnType<WordReader> {
   return text.includes('/') ? undefined : readEdtf(text);
+}
+
+/** The same words turn up in many cuttings of one phrase, and are read once. */
+function remembering(read: WordReader): WordReader {
+  const known = new Map<string, ReturnType<WordReader>>();
+  return (words) => {
+    if (!known.has(words)) known.set(words, read(words));
+    return known.get(words);
+  };
 }

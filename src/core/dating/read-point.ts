@@ -1,4 +1,5 @@
-import type { PointReader } from './point-reader.ts';
+import type { PointReader, Surroundings } from './point-reader.ts';
+import type { WordReader } from './qualifiers.ts';
 import { readCentury } from './read-century.ts';
 import { readCountedEra, readFrozenYear } from './read-counted-era.ts';
 import { readCyclical } from './read-cyclical.ts';
@@ -26,18 +27,24 @@ const PLAIN: readonly PointReader[] = [
   readLetterYear,
 ];
 
+/** No single point in time takes more signs, the longest name of a ruler with his year included. */
+const LONGEST_POINT = 72;
+/** What joins two points is part of neither; "and" is left out, for William and Mary. */
+const JOINED = / (?:-|to|or|bis|à) /i;
+
 /** Reads one point in time, whatever it is counted by. `readDate` reads the bounds of reigns. */
-export function pointReader(readDate: DateReader): PointReader {
+export function pointReader(surroundings: Surroundings, readDate: DateReader): WordReader {
   const readers = [...PLAIN, regnalReader(readDate)];
-  const readBare: PointReader = (text, surroundings) => {
+  const readBare: WordReader = (text) => {
     for (const reader of readers) {
       const outcome = reader(text, surroundings);
       if (outcome) return outcome;
     }
     return undefined;
   };
-  return (text, surroundings) => {
+  return (text) => {
+    if (text.length > LONGEST_POINT || JOINED.test(text)) return undefined;
     const words = text.replace(ASIDES, '');
-    return readBare(text, surroundings) ?? (words === text ? undefined : readBare(words, surroundings));
+    return readBare(text) ?? (words === text ? undefined : readBare(words));
   };
 }

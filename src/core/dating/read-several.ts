@@ -42,10 +42,10 @@ function readParts(parts: readonly string[], readPoint: WordReader): readonly Re
   return readings;
 }
 
-const TO_WORDS = new RegExp(` ${anyOf(TO)} `, 'gi');
+const TO_WORDS = new RegExp(` ${anyOf(TO)}(?= )`, 'gi');
 /** A hyphen; or a stroke between centuries, which between years would be old style: `12./13. Jh.`, `s. XII/XIII`. */
 const MARKS = /-|(?<=[^\d ])\/(?=[^\d ]|\d{1,2}(?:st|nd|rd|th|e|\.))|(?<=\d)\/(?=\d{1,2}(?:st|nd|rd|th|\.))/g;
-const AND_WORDS = new RegExp(` ${anyOf(AND)} `, 'gi');
+const AND_WORDS = new RegExp(` ${anyOf(AND)}(?= )`, 'gi');
 const FROM_WORD = wordBefore(FROM);
 const BETWEEN_WORD = wordBefore(BETWEEN);
 

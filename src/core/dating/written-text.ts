@@ -9,9 +9,10 @@ export function plainText(text: string): string {
     .replace(/[٠-٩]/g, (digit) => String(digit.charCodeAt(0) - 0x660))
     .replace(/[۰-۹]/g, (digit) => String(digit.charCodeAt(0) - 0x6f0))
     .replace(/[‐‑−]/g, '-')
-    .replace(/\s*[–—‒―]\s*/g, ' - ')
-    .replace(/[‘’ʼʻ`´]/g, "'")
     .replace(/\s+/g, ' ')
+    .replace(/ ?[–—‒―] ?/g, ' - ')
+    .replace(/[‘’ʼʻ`´]/g, "'")
+    .replace(/ {2,}/g, ' ')
     .trim();
 }
 
