@@ -7,9 +7,8 @@ import { findPiece } from './find-piece.ts';
 import type { FoundPiece } from './find-piece.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
 
-/** Changing anything here changes the recipe's name, and so every picture is made anew. */
+/** What is made of a photograph, and how. */
 export const RECIPE: Recipe = {
-  name: 'r2',
   widths: [160, 320, 640, 1280],
   webp: 82,
   jpeg: 84,
@@ -19,7 +18,6 @@ export const RECIPE: Recipe = {
 };
 
 type Recipe = {
-  readonly name: string;
   /** Widths of the WebP pictures in pixels, smallest first. */
   readonly widths: readonly number[];
   readonly webp: number;

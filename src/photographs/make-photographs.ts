@@ -3,8 +3,9 @@ import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/p
 import { join } from 'node:path';
 import process from 'node:process';
 import type { FiledPiece, Picture } from '../catalogue/records.ts';
-import { makeFace, RECIPE } from './make-face.ts';
+import { makeFace } from './make-face.ts';
 import type { FacePictures } from './manifest.ts';
+import { recipeName } from './recipe.ts';
 
 /** What one run did. */
 export type PhotographRun = { readonly pictures: number; readonly made: number };
@@ -31,6 +32,7 @@ export async function makePhotographs(
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<PhotographRun> {
   await mkdir(folder, { recursive: true });
+  const recipe = await recipeName();
   const before = await readIndex(folder);
   const wanted = pieces
     .filter(({ fields }) => fields.publish !== 'no')
@@ -41,8 +43,8 @@ export async function makePhotographs(
     for (let at = next; at < wanted.length; at = next) {
       next += 1;
       const { id, picture } = wanted[at] ?? fail();
-      const known = await makeOne(id, picture, cabinet, folder, before[picture.file]);
-      if (known !== before[picture.file] && known.digest !== before[picture.file]?.digest) made += 1;
+      const known = await makeOne(id, picture, { cabinet, folder, recipe }, before[picture.file]);
+      if (known.pictures !== before[picture.file]?.pictures) made += 1;
       after[picture.file] = known;
       done += 1;
       onProgress(done, wanted.length);
@@ -57,20 +59,25 @@ export async function makePhotographs(
   return { pictures: wanted.length, made };
 }
 
-async function makeOne(id: string, picture: Picture, cabinet: string, folder: string, before?: Known): Promise<Known> {
+async function makeOne(
+  id: string,
+  picture: Picture,
+  { cabinet, folder, recipe }: { cabinet: string; folder: string; recipe: string },
+  before?: Known,
+): Promise<Known> {
   const file = join(cabinet, picture.file);
   const { mtimeMs, size } = await stat(file);
   const seen = `${size} ${mtimeMs}`;
   const into = join(folder, id);
-  const isWhole = before?.recipe === RECIPE.name && (await hasAll(into, before.pictures));
+  const isWhole = before?.recipe === recipe && (await hasAll(into, before.pictures));
   if (before !== undefined && isWhole && before.seen === seen) return before;
   const digest = createHash('sha256')
     .update(await readFile(file))
     .digest('hex')
     .slice(0, 12);
   if (before !== undefined && isWhole && before.digest === digest) return { ...before, seen };
-  const stamp = createHash('sha256').update(`${RECIPE.name} ${digest}`).digest('hex').slice(0, 10);
-  return { seen, digest, recipe: RECIPE.name, pictures: await makeFace(file, picture.face, into, stamp) };
+  const stamp = createHash('sha256').update(`${recipe} ${digest}`).digest('hex').slice(0, 10);
+  return { seen, digest, recipe, pictures: await makeFace(file, picture.face, into, stamp) };
 }
 
 async function hasAll(folder: string, { webp, jpeg }: FacePictures): Promise<boolean> {

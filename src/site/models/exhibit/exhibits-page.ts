@@ -31,7 +31,9 @@ export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
         scope,
         says,
         boardName: exhibitWords.boardName(title),
-        pieces: groups.flatMap(({ pieces }) => pieces.slice(0, A_GROUP)),
+        pieces: groups.flatMap(({ pieces }) =>
+          pieces.slice(0, A_GROUP).map((laid) => ({ ...laid, faces: laid.faces.slice(0, 1) })),
+        ),
       };
     }),
   };
