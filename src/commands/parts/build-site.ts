@@ -54,6 +54,8 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
     STORE: cacheFolder('store', cabinet.at, into),
     SITE: where.value.origin,
     BASE: where.value.base,
+    // Astro takes a variable of this name for its own; a shell or a test runner may have set it.
+    BASE_URL: where.value.base,
     HAS_ADDRESS: where.value.isPublic ? 'yes' : 'no',
     ASTRO_TELEMETRY_DISABLED: '1',
   });
