@@ -11,6 +11,10 @@ class TurnOver extends HTMLElement {
     behind.ariaHidden = 'true';
     behind.append(reverse.cloneNode(true));
 
+    const name = this.querySelector('[data-face="obverse"] [data-name]');
+    const obverseName = name?.textContent ?? '';
+    const reverseName = this.querySelector('[data-face="reverse"] [data-name]')?.textContent ?? '';
+
     const button = document.createElement('button');
     const says = document.createElement('output');
     button.type = 'button';
@@ -22,6 +26,7 @@ class TurnOver extends HTMLElement {
       const isTurned = front.classList.toggle('turned');
       button.textContent = isTurned ? back : turn;
       says.textContent = isTurned ? turned : '';
+      if (name !== null) name.textContent = isTurned ? reverseName : obverseName;
     });
     this.append(button, says);
   }

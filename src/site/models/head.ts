@@ -17,6 +17,8 @@ export type PageHead = {
   readonly trail?: readonly Crumb[];
   /** True keeps it out of search engines: an unlisted piece. */
   readonly unlisted?: boolean;
+  /** Where the page has gone: an old id that stays alive. */
+  readonly movedTo?: string;
   /** A picture for sharing, from `urls`. */
   readonly picture?: string;
   /** Linked data about what the page shows. */

@@ -56,10 +56,21 @@ export type PiecePage = {
   readonly neighbours: Board | null;
 };
 
-/** A path for every piece that has a page, listed or not. */
-export async function piecePaths(): Promise<{ params: { id: string }; props: { piece: PublicPiece } }[]> {
+type PiecePath = { params: { id: string }; props: { piece: PublicPiece; isFormer: boolean } };
+
+/** A path for every piece that has a page, listed or not, and for every id it had before. */
+export async function piecePaths(): Promise<PiecePath[]> {
   const { pieces } = await loadCabinet();
-  return pieces.map((piece) => ({ params: { id: piece.id }, props: { piece } }));
+  return pieces.flatMap((piece) => [
+    { params: { id: piece.id }, props: { piece, isFormer: false } },
+    ...piece.formerly.map((id) => ({ params: { id }, props: { piece, isFormer: true } })),
+  ]);
+}
+
+/** What stands at an old id: where the piece is now. */
+export function movedPageOf({ id, title, listed }: PublicPiece): { head: PageHead } {
+  const here = urls.piece(id);
+  return { head: { title, here, movedTo: here, unlisted: !listed } };
 }
 
 /** Everything the page of a piece shows. */

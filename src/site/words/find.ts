@@ -39,7 +39,7 @@ export const findWords = {
   legendHint: 'EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
   sortBy: 'In the order of',
-  bestFirst: 'how well it answers',
+  bestFirst: 'best answer, then number',
   narrow: 'Narrow the list',
   browse: 'Lists by',
   clear: 'Begin again',

@@ -74,6 +74,7 @@ export const pieceWords = {
   status: STATUS,
   recordedAs: (text: string) => `recorded as “${text}”`,
   unlisted: 'This page stands in no list of the cabinet. Its address was given to you.',
+  moved: 'This piece has another address now.',
   turn: 'Turn it over',
   turnBack: 'Turn it back',
   turned: (hours: number | null) =>
