@@ -2,7 +2,7 @@ import { summariseGrades } from '../../core/grade/summary.ts';
 import type { ScaleSummary } from '../../core/grade/summary.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { measuresWords } from '../words/measures.ts';
-import { shareAlong } from './number-scale.ts';
+import { shareAlong, widthAlong } from './number-scale.ts';
 
 /** A grade, how many have it, and where it may stand from 1 to 70; lengths across are per cent. */
 export type GradeRow = {
@@ -33,13 +33,12 @@ export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
   const most = Math.max(1, ...[...scales, ...details].flatMap(({ rows }) => rows.map(({ count }) => count)));
   const drawn = ({ rows }: ScaleSummary): readonly GradeRow[] =>
     rows.map(({ words, count, low, high }) => {
-      const x = shareAlong(NUMERIC, low);
       return {
         words,
         count,
         share: shareAlong({ low: 0, high: most }, count),
-        x,
-        width: Math.round(100 * (shareAlong(NUMERIC, high) - x)) / 100,
+        x: shareAlong(NUMERIC, low),
+        width: widthAlong(NUMERIC, { low, high }),
         span: measuresWords.grades.span(low, high),
       };
     });

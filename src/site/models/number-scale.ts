@@ -26,6 +26,15 @@ function stepFor(length: number): number {
   return [1, 2, 5, 10].map((each) => each * power).find((step) => length / step <= 5 + 1e-9) ?? 10 * power;
 }
 
+/** The width of a stretch of a scale, from 0 to 100; what is exact is drawn as wide as can be seen. */
+export function widthAlong(scale: Interval, { low, high }: Interval): number {
+  const width = shareAlong(scale, high) - shareAlong(scale, low);
+  return Math.max(LEAST_WIDTH, Math.round(100 * width) / 100);
+}
+
+/** A rectangle of no width is not drawn at all. */
+const LEAST_WIDTH = 0.3;
+
 /** How far along a scale a value lies, from 0 to 100, to two figures after the point. */
 export function shareAlong({ low, high }: Interval, value: number): number {
   return Math.round((10_000 * (value - low)) / (high - low)) / 100;

@@ -4,6 +4,7 @@ import type { Interval } from '../../core/measures/units.ts';
 import { formatFineness } from '../../core/metal/parse-fineness.ts';
 import { cheapening } from '../../core/metal/series.ts';
 import type { SeriesRow } from '../../core/metal/series.ts';
+import type { PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { measuresWords } from '../words/measures.ts';
 import type { ChartTable } from './chart.ts';
@@ -49,13 +50,19 @@ const FOOT = 26;
 /** What is exact is still drawn as a line of this many pixels. */
 const LEAST = 3;
 
-/** A chart for every denomination with two standards or more whose weight is known. */
-export function seriesCharts({ lists }: Cabinet): readonly SeriesChart[] {
-  return Object.values(lists.denominations).flatMap((denomination) => {
+/** A chart for every denomination with two standards or more whose weight is known; the one with most pieces here first. */
+export function seriesCharts({ lists, listed }: Cabinet): readonly SeriesChart[] {
+  const countOf = ({ id }: Denomination): number => listed.filter(({ denomination }) => isOf(denomination, id)).length;
+  const fullestFirst = Object.values(lists.denominations).toSorted((a, b) => countOf(b) - countOf(a));
+  return fullestFirst.flatMap((denomination) => {
     const rows = cheapening(standardsOf(denomination)).filter(({ standard }) => standard.grams !== null);
     const scale = scaleOver(rows.map(({ standard }) => standard.years));
     return rows.length < 2 || scale === null ? [] : [chartOf(denomination, rows, scale)];
   });
+}
+
+function isOf(denomination: PublicPiece['denomination'], id: string): boolean {
+  return denomination !== null && typeof denomination !== 'string' && denomination.id === id;
 }
 
 function chartOf({ fields }: Denomination, rows: readonly SeriesRow[], scale: TimeScale): SeriesChart {
@@ -143,7 +150,12 @@ function intervalPanel(
     const height = Math.max(LEAST, y(span.low) - y(span.high));
     return [{ x: bar.x, width: bar.width, y: y(span.high), height, kind: span.low === span.high ? 'bar' : 'hollow' }];
   });
-  return { panel: panelOf(title, top, heights, y, blocks), bottom: top + LOW + AFTER };
+  return { panel: panelOf(title, top, { ...heights, ticks: endsOf(heights) }, y, blocks), bottom: top + LOW + AFTER };
+}
+
+/** A low panel has room for two numbers. */
+function endsOf({ ticks }: NumberScale): readonly NumberTick[] {
+  return ticks.filter((_, at) => at === 0 || at === ticks.length - 1);
 }
 
 function panelOf(

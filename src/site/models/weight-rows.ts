@@ -10,7 +10,7 @@ import type { PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { measuresWords } from '../words/measures.ts';
 import type { ChartTable } from './chart.ts';
-import { numberScale, shareAlong } from './number-scale.ts';
+import { numberScale, shareAlong, widthAlong } from './number-scale.ts';
 import type { NumberTick } from './number-scale.ts';
 import { spanInWords } from './timed.ts';
 
@@ -145,8 +145,7 @@ function firstYear({ piece }: Weighed): number {
 function bandOf(standard: Standard | undefined, scale: Interval): WeightRow['band'] {
   const grams = standard?.grams;
   if (grams === undefined || grams === null) return null;
-  const x = shareAlong(scale, grams.low);
-  return { x, width: Math.round(100 * (shareAlong(scale, grams.high) - x)) / 100 };
+  return { x: shareAlong(scale, grams.low), width: widthAlong(scale, grams) };
 }
 
 function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightDot[] {

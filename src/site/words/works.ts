@@ -1,0 +1,13 @@
+export const worksWords = {
+  title: 'Works cited',
+  description: 'The books by which the pieces of this cabinet are described, and what each is cited for.',
+  lead: 'The books by which the pieces are described, with the numbers cited from each. Numbers stand in the order of the book.',
+  none: 'No work is cited yet.',
+  cited: (count: number): string => (count === 1 ? 'Cited for 1 piece' : `Cited for ${String(count)} pieces`),
+  notCited: 'Cited for no piece.',
+  alsoIn: 'Cited by',
+  set: (title: string): string => `the set “${title}”`,
+  exhibit: (title: string): string => `the exhibit “${title}”`,
+  short: (name: string): string => `Cited as ${name}.`,
+  read: 'Read it',
+} as const;
