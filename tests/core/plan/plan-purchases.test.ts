@@ -43,6 +43,44 @@ test('1,000 small cases: the plan is worth what the best of all plans is worth',
   }), { numRuns: 1000 });
 }); // prettier-ignore
 
+test('1,000 cases of few prices, in which years and choices are often alike: again the best of all plans', () => {
+  const fewPrices = anyOffers(8, 5, 5);
+  const tight = fc.record({ budget: fc.integer({ min: 3, max: 9 }), purchases: fc.integer({ min: 1, max: 3 }), years: fc.integer({ min: 2, max: 3 }) });
+  fc.assert(fc.property(fewPrices, tight, (offers, purse) => {
+    const { filled, improvement, cost } = planned(offers, purse);
+    expect({ filled, improvement, cost: cost.high }).toEqual(bestByTrial(offers, purse));
+  }), { numRuns: 1000 });
+}); // prettier-ignore
+
+/** Every year's budget cut into `purchases` prices of at least 1: bought so, they take every penny of every year. */
+const anyCut = fc
+  .record({ budget: fc.integer({ min: 20, max: 90 }), purchases: fc.integer({ min: 2, max: 4 }), years: fc.integer({ min: 2, max: 4 }) })
+  .chain((purse) => {
+    const cuts = fc.uniqueArray(fc.integer({ min: 1, max: purse.budget - 1 }), { minLength: purse.purchases - 1, maxLength: purse.purchases - 1 });
+    return fc.array(cuts, { minLength: purse.years, maxLength: purse.years }).map((years) => ({ purse, prices: years.flatMap((year) => differences(year, purse.budget)) }));
+  }); // prettier-ignore
+
+function differences(cuts: readonly number[], whole: number): readonly number[] {
+  const ends = [...cuts, whole].toSorted((a, b) => a - b);
+  return ends.map((end, at) => end - (ends[at - 1] ?? 0));
+}
+
+test('500 purses that can be spent to the last penny, and on the last purchase, are: the best plan is known beforehand', () => {
+  fc.assert(
+    fc.property(anyCut, ({ purse, prices }) => {
+      const offers = prices.map((price, at) => offer(`place-${String(at)}`, price));
+      const { filled, cost, years, leftOut } = planned(offers, purse);
+      expect({ filled, cost: cost.high, leftOut }).toEqual({
+        filled: prices.length,
+        cost: purse.budget * purse.years,
+        leftOut: [],
+      });
+      expect(years.map(({ left }) => left)).toEqual(years.map(() => 0));
+    }),
+    { numRuns: 500 },
+  );
+});
+
 test('no year is over its budget by a penny, none has a purchase too many, and no place is bought twice', () => {
   fc.assert(fc.property(smallOffers, anyPurse, (offers, purse) => {
     const { years, leftOut, cost } = planned(offers, purse);
