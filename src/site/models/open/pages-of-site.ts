@@ -22,6 +22,7 @@ export function pagesOfSite(cabinet: Cabinet): readonly string[] {
     ...exhibits.map(({ id }) => urls.exhibit(id)),
     urls.works(),
     urls.about(),
+    urls.readings(),
     urls.data(),
   ];
 }
