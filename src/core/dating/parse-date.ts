@@ -5,6 +5,7 @@ import { readEdtf } from './edtf.ts';
 import type { WordReader } from './qualifiers.ts';
 import { phraseReader } from './read-phrase.ts';
 import { readYears } from './reading.ts';
+import { askForTwoDates } from './two-dates.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
 import { anyOf, plainText } from './written-text.ts';
 
@@ -31,7 +32,7 @@ export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<
   if (plain.length > LONGEST_PHRASE) return readLong(text, plain);
   const readPhrase = phraseReader({ reigns });
   const outcome = readWhole(plain, readPhrase);
-  if (!outcome) return refuse(notUnderstood(plain, readPhrase));
+  if (!outcome) return refuse(askForTwoDates(plain, readPhrase) ?? notUnderstood(plain, readPhrase));
   if (!outcome.ok) return outcome;
   if (ARABIC_FIGURES.test(text) && outcome.value.calendar === 'gregorian' && !NAMES_ERA.test(plain)) {
     return refuse(`Arabic figures may count from the Hijra or from Christ; write AH ${plain} or AD ${plain}.`);
