@@ -2,6 +2,7 @@ import { yearsOf } from '../core/dating/interval.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
 import { parseGrade } from '../core/grade/parse-grade.ts';
+import { SCALE_IDS } from '../core/grade/grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import type { Lists, SetRule, Where } from '../core/sets/set-rule.ts';
 import type { Records } from './records.ts';
@@ -31,7 +32,7 @@ export function aimOf(fields: SetFields): Outcome<{ low: number; high: number }>
   const scale = fields['aim-scale'] ?? 'uk';
   if (fields.aim === undefined) return null;
   if (!isScaleId(scale))
-    return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es or ancient.`);
+    return refuse(`There is no grade scale called "${scale}". Write one of ${SCALE_IDS.join(', ')}.`);
   const grade = parseGrade(fields.aim, { scale });
   if (!grade.ok) return grade;
   const { low, high } = grade.value;

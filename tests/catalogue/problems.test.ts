@@ -73,6 +73,7 @@ const ROWS: readonly Row[] = [
   { kind: 'name-unknown', change: { 'sets/plain-set.yaml': put('where: { realm: Plainland }', 'where: { mint: plane-town }') }, line: 4, says: 'Write plain-town.' },
   { kind: 'name-unknown', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainland, not: { struck-for: plane-king }') }, line: 4, says: 'Write plain-king.' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': (text) => `${text}places: [plain-king, plain-king]\n` }, says: 'plain-king' },
+  { kind: 'aim-unreadable', change: { 'sets/plain-set.yaml': put('aim: VF', 'aim: VF\naim-scale: moon') }, line: 5, says: 'There is no grade scale called "moon". Write one of numeric, us, uk' },
   { kind: 'aim-unreadable', change: { 'sets/plain-set.yaml': put('aim: VF', 'aim: very shiny') }, line: 5, says: 'very shiny' },
   { kind: 'exhibit-piece-unknown', change: { [SHOW]: put('[plain-penny]', '[plain-peny]') }, says: 'Write plain-penny.' },
   { kind: 'exhibit-piece-unpublished', change: { [SHOW]: put('[plain-penny]', '[hidden-noble]') }, says: 'publish: yes' },

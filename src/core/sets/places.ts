@@ -1,6 +1,6 @@
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { clashOf } from './clash.ts';
+import { clashOf, clashWithin } from './clash.ts';
 import { placesByRule } from './places-by-rule.ts';
 import { rulerWhere, yearPlace } from './set-place.ts';
 import type { SetPlace } from './set-place.ts';
@@ -8,6 +8,8 @@ import type { Lists, PlaceWritten, SetRule } from './set-rule.ts';
 
 /** Every place of a set in order: those written out, or those the rule yields from the list files. */
 export function placesOf(rule: SetRule, lists: Lists): Outcome<readonly SetPlace[]> {
+  const within = clashWithin(rule.where);
+  if (within !== null) return refuse(`Nothing can stand anywhere in “${rule.title}”: ${within}`);
   if (rule.places === undefined) return placesByRule(rule, lists);
   if (rule.places.length === 0)
     return refuse(`“${rule.title}” has no place. Name at least one under places:, or leave places: out.`);
@@ -27,10 +29,11 @@ function readPlace(written: PlaceWritten, rule: SetRule, lists: Lists): Outcome<
   const named = byId(written.is, rule, lists);
   const label = written.label ?? (named.ok ? named.value.label : written.is);
   if (written.excused !== undefined) return good({ id: written.is, label, where: {}, excused: written.excused });
-  if (written.where === undefined) return named.ok ? good({ ...named.value, label }) : named;
-  const clash = clashOf(rule.where, written.where);
+  if (written.where === undefined && !named.ok) return named;
+  const where = written.where ?? (named.ok ? named.value.where : {});
+  const clash = clashOf(rule.where, where);
   if (clash !== null) return refuse(`Nothing can stand in the place ${written.is} of “${rule.title}”: ${clash}`);
-  return good({ id: written.is, label, where: written.where });
+  return good({ id: written.is, label, where });
 }
 
 /** What a bare id stands for under the rule. */
