@@ -1,0 +1,77 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { widthOfText } from '../../../../src/core/cases/set-text.ts';
+import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
+import type { Cabinet } from '../../../../src/site/cabinet.ts';
+import type { Mark } from '../../../../src/site/models/paper/marks.ts';
+import { ticketOfPiece } from '../../../../src/site/models/paper/tickets.ts';
+import { wholeCabinet } from '../../whole-cabinet.ts';
+
+let cabinet: Cabinet;
+beforeAll(async () => {
+  cabinet = await wholeCabinet('content');
+});
+const piece = (id: string): PublicPiece => cabinet.listed.find((one) => one.id === id) ?? expect.fail(`no piece ${id}`);
+const discs = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'oval' ? [mark.box] : []));
+const lines = (marks: readonly Mark[]) =>
+  marks.flatMap((mark) =>
+    mark.kind === 'text' ? [{ ...mark, says: mark.line.map(({ text }) => text).join('') }] : [],
+  );
+
+describe('a ticket', () => {
+  // Common practice: round tickets of 24 to 45 mm, no smaller than the piece that lies on them.
+  test('is from 24 to 45 mm wide and holds the piece, if one so wide can', () => {
+    for (const one of cabinet.listed) {
+      const boxes = discs(ticketOfPiece(one).marks);
+      expect(boxes).toHaveLength(2);
+      for (const { width, height } of boxes) {
+        expect(width).toBe(height);
+        expect(width).toBeGreaterThanOrEqual(24);
+        expect(width).toBeLessThanOrEqual(45);
+      }
+    }
+    const penny = ticketOfPiece(piece('york-penny-3b'));
+    expect(discs(penny.marks)[0]?.width).toBe(24);
+  });
+
+  test('no line leaves the circle', () => {
+    for (const one of cabinet.listed) {
+      const { marks } = ticketOfPiece(one);
+      const boxes = discs(marks);
+      for (const { says, x, y, size } of lines(marks)) {
+        const disc = boxes.find(({ left, width }) => Math.abs(left + width / 2 - x) < 0.01) ?? expect.fail('no disc');
+        const radius = disc.width / 2;
+        const half = widthOfText(says, (size * 72) / 25.4) / 2;
+        // From the height of a capital above the line to the line itself: EB Garamond's capitals are 0.65 of its size.
+        for (const edge of [y - 0.65 * size, y]) {
+          expect(Math.hypot(half, edge - disc.top - radius), `${one.id}: ${says}`).toBeLessThanOrEqual(radius);
+        }
+      }
+    }
+  });
+
+  // The order of the trade. Common practice.
+  test('tells number, ruler, denomination, mint and date on the front; reference, weight and axis on the back', () => {
+    const told = lines(ticketOfPiece(piece('york-penny-3b')).marks).map(({ says }) => says);
+    const front = told.slice(0, told.lastIndexOf('0142'));
+    const back = told.slice(told.lastIndexOf('0142'));
+    expect(front).toEqual(['0142', 'Edward I', 'penny', 'York', '1280–81']);
+    expect(back.map((says) => says.replaceAll('\u00a0', ' '))).toEqual([
+      '0142',
+      'North 1017',
+      'silver, 1.38 g ± 0.01',
+      'die axis 6h',
+    ]);
+  });
+
+  test('what does not fit is left out, from the end', () => {
+    const long = 'An unusually long reference that would never fit a round ticket of this size in any number of lines';
+    const crowded = {
+      ...piece('york-penny-3b'),
+      dated: long,
+      rulers: [{ id: 'a', name: 'Edward I' }],
+      denomination: { id: 'b', name: long },
+    };
+    const told = lines(ticketOfPiece(crowded).marks).map(({ says }) => says);
+    expect(told.slice(0, told.lastIndexOf('0142'))).toEqual(['0142', 'Edward I']);
+  });
+});
