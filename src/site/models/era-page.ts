@@ -11,7 +11,8 @@ import type { SchemesChart } from './eras-page.ts';
 import type { PageHead } from './head.ts';
 import { packedBars } from './packed-bars.ts';
 import { scaleOver, ticksOf } from './time-scale.ts';
-import { byYears, pieceRow, timeLine } from './timed.ts';
+import { pieceRow, timeLine } from './timed.ts';
+import { byYears } from './years.ts';
 import type { TimeLine } from './timed.ts';
 
 /** A period and the pieces whose years it touches; `line` is null when there is none. */

@@ -17,7 +17,8 @@ import type { PackedBars } from './packed-bars.ts';
 import type { Link } from './place-shown.ts';
 import { scaleOver, ticksOf, timeScale } from './time-scale.ts';
 import type { TimeTick } from './time-scale.ts';
-import { byYears, pieceRow } from './timed.ts';
+import { pieceRow } from './timed.ts';
+import { byYears } from './years.ts';
 
 /** Schemes drawn above one another, and pieces under them. */
 export type SchemesChart = {

@@ -16,6 +16,8 @@ export type GradeRow = {
 };
 
 export type GradesShown = {
+  /** The numeric scale by tens. */
+  readonly ticks: readonly { readonly x: number; readonly says: string }[];
   readonly scales: readonly {
     readonly title: string;
     readonly hasProblem: boolean;
@@ -26,6 +28,7 @@ export type GradesShown = {
 };
 
 const NUMERIC = { low: 1, high: 70 };
+const TICKS = [1, 20, 40, 60, 70];
 
 export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
   const grades = pieces.flatMap(({ grade }) => (grade === null ? [] : [grade]));
@@ -43,6 +46,7 @@ export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
       };
     });
   return {
+    ticks: TICKS.map((step) => ({ x: shareAlong(NUMERIC, step), says: String(step) })),
     scales: [
       ...scales.map((scale) => ({ title: scale.title, hasProblem: false, rows: drawn(scale) })),
       ...details.map((scale) => ({

@@ -1,5 +1,6 @@
 import type { Mint } from '../../catalogue/catalogue.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
+import { formatYear } from '../../core/dating/format-year.ts';
 import type { Dating } from '../../core/dating/dating.ts';
 import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
@@ -16,7 +17,8 @@ import { piecesOfMint, sitedMints } from './mints-page.ts';
 import type { MapShown } from './mints-page.ts';
 import type { Link } from './place-shown.ts';
 import { rulersNamed } from './pieces-of-ruler.ts';
-import { pieceRow, spanInWords, timeLine } from './timed.ts';
+import { pieceRow, timeLine } from './timed.ts';
+import { spanInWords } from './years.ts';
 import type { TimeLine, UndrawnRow } from './timed.ts';
 
 export type MintPage = {
@@ -95,7 +97,7 @@ function nameRows({ fields }: Mint): readonly UndrawnRow[] {
     return {
       name,
       href: null,
-      years: span === null ? mintsWords.noNames : spanInWords(span),
+      years: span === null ? mintsWords.noNames : namedFor(span),
       note: lang === undefined ? null : languageOf(lang),
       spans: span === null ? [] : [{ span, kind: isAbout(from, to) ? 'unsure' : 'sure' }],
     };
@@ -111,6 +113,13 @@ function nameRows({ fields }: Mint): readonly UndrawnRow[] {
     };
   });
   return [...names, ...struck];
+}
+
+/** `AD 866–954`; `from 1200` for a name still in use. */
+function namedFor(span: Interval): string {
+  return span.high === Infinity && Number.isFinite(span.low)
+    ? mintsWords.since(formatYear(span.low))
+    : spanInWords(span);
 }
 
 function spanOf(from: Dating | undefined, to: Dating | undefined): Interval | null {

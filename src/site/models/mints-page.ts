@@ -10,7 +10,7 @@ import { clustersOf } from './map/clusters.ts';
 import { mintMap } from './map/mint-map.ts';
 import type { MintMap, Sited } from './map/mint-map.ts';
 import type { Link } from './place-shown.ts';
-import { byYears } from './timed.ts';
+import { byYears } from './years.ts';
 
 export type MapShown = { readonly says: string; readonly map: MintMap; readonly table: ChartTable };
 

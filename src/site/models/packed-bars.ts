@@ -1,7 +1,8 @@
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { lanesOf } from './time-scale.ts';
 import type { TimeScale } from './time-scale.ts';
-import { byYears, pieceRow, timeLine } from './timed.ts';
+import { pieceRow, timeLine } from './timed.ts';
+import { byYears } from './years.ts';
 import type { DrawnBar } from './timed.ts';
 
 /** The bars of many pieces in as few lanes as they need. */

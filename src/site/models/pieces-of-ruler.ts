@@ -1,6 +1,6 @@
 import type { Named, PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
-import { byYears } from './timed.ts';
+import { byYears } from './years.ts';
 
 /** The listed pieces of a ruler, oldest first, each in one of three lists. */
 export type PiecesOfRuler = {

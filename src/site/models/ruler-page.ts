@@ -13,7 +13,8 @@ import type { Identifier } from './identifiers.ts';
 import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
 import type { Link } from './place-shown.ts';
 import { spanOf } from './rulers-page.ts';
-import { pieceRow, spanInWords, timeLine } from './timed.ts';
+import { pieceRow, timeLine } from './timed.ts';
+import { spanInWords } from './years.ts';
 import type { TimeLine, UndrawnRow } from './timed.ts';
 
 export type ReignShown = {

@@ -7,7 +7,8 @@ import { rulersWords } from '../words/rulers.ts';
 import { gather } from './gather.ts';
 import type { PageHead } from './head.ts';
 import { piecesOfRuler } from './pieces-of-ruler.ts';
-import { spanInWords, timeLine } from './timed.ts';
+import { timeLine } from './timed.ts';
+import { spanInWords } from './years.ts';
 import type { TimeKind, TimeLine, UndrawnRow } from './timed.ts';
 
 export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };

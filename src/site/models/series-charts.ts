@@ -12,7 +12,7 @@ import { numberScale } from './number-scale.ts';
 import type { NumberScale, NumberTick } from './number-scale.ts';
 import { barOf, scaleOver, ticksOf } from './time-scale.ts';
 import type { TimeScale, TimeTick } from './time-scale.ts';
-import { spanInWords } from './timed.ts';
+import { spanInWords } from './years.ts';
 import { standardsOf } from './weight-rows.ts';
 
 /** A block of a panel: across in per cent, down in pixels. */

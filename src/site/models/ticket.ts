@@ -20,7 +20,7 @@ export function ticketOf(piece: PublicPiece): Ticket {
   const { sure, weight, size, axis } = piece;
   const mint = nameOf(piece.mint);
   const given = (lines: readonly (string | null)[]): readonly string[] =>
-    lines.filter((line) => line !== null && line !== '');
+    lines.flatMap((line) => (line === null || line === '' ? [] : [line]));
   return {
     number: piece.number,
     ruler: rulersOf(piece),

@@ -12,7 +12,7 @@ import { measuresWords } from '../words/measures.ts';
 import type { ChartTable } from './chart.ts';
 import { numberScale, shareAlong, widthAlong } from './number-scale.ts';
 import type { NumberTick } from './number-scale.ts';
-import { spanInWords } from './timed.ts';
+import { spanInWords } from './years.ts';
 
 /** A piece as a dot: across in per cent, up in dots from the line of its row. */
 export type WeightDot = { readonly x: number; readonly stack: number; readonly isHollow: boolean };

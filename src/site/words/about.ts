@@ -21,7 +21,7 @@ export const aboutWords = {
     'A date is the years within which a piece was made, from the earliest to the latest. No middle is taken. A piece whose years run over the boundary of two periods belongs to neither for certain, and the page says so.',
     'A grade stays in the words and on the scale in which it was given. Where it may stand on another scale is a range, from all the published tables that speak of it. There are no averages.',
     'A piece that was sold, given away or lost keeps its page and its address.',
-    'Some pieces are not shown, and nothing here tells of them.',
+    'A keeper may leave pieces out, and then nothing here tells of them: no page, no picture, no count.',
   ],
   readings: 'How dates, grades, weights and legends are read here',
   privateTitle: 'What is not here',
@@ -48,7 +48,7 @@ export const aboutWords = {
   madeTitle: 'How it was made',
   made: [
     'The cabinet is a folder of text files, one for each piece, and a photograph or two beside each. A program named Underglass checks every file, works out what can be worked out, and writes these pages. They hold no tracking and ask nothing of any other site; they work without scripts, and can be kept for ever as they are.',
-    'Coastlines are those of Natural Earth, which is in the public domain. The letters are EB Garamond, Libertinus and Source Sans, under the SIL Open Font Licence. The era schemes were gathered by PeriodO; each names its own source.',
+    'Coastlines are those of Natural Earth, which is in the public domain. The letters are EB Garamond and Source Sans, under the SIL Open Font Licence. Every era scheme, standard and set names its own source.',
   ],
   data: 'All that stands here is also there as data.',
 } as const;

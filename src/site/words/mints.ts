@@ -14,7 +14,7 @@ export const mintsWords = {
   elsewhere: 'Area not recorded',
   names: 'Its names',
   namesSay: 'Its names through time, and beneath them the years in which it struck, as far as they are known.',
-  from: 'from',
+  since: (year: string): string => `from ${year}`,
   struck: 'Struck coins',
   noNames: 'years not recorded',
   made: 'The pieces through time',

@@ -56,11 +56,9 @@ function dateRows({ date }: PublicPiece, how: string): readonly Row[] {
   if (date === null || date === undefined) return [];
   if (isBlank(date)) return row(pieceWords.field.date, date === 'none' ? siteWords.none : siteWords.unknown);
   const said = formatDate(date);
-  const bare = (text: string): string => text.replace(/[^\p{L}\d]/gu, '');
-  return row(field.date, said, {
-    doubt: how,
-    note: bare(said) === bare(date.text) ? undefined : recordedAs(date.text),
-  });
+  // The keeper's own words are worth repeating where they are words; a bare range of years is not.
+  const isWords = /\p{L}/u.test(date.text) && !said.includes(date.text);
+  return row(field.date, said, { doubt: how, note: isWords ? recordedAs(date.text) : undefined });
 }
 
 function referenceRows({ references, listed }: PublicPiece, how: string): readonly Row[] {

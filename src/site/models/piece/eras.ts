@@ -6,6 +6,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { pieceWords } from '../../words/piece.ts';
 import type { ChartTable } from '../chart.ts';
+import { lanesOf } from '../time-scale.ts';
 
 /** Where a piece falls under one scheme, in words. */
 export type EraRow = { readonly scheme: string; readonly to: string; readonly says: string };
@@ -18,7 +19,10 @@ export type EraBand = {
     readonly from: number;
     readonly to: number;
     readonly isTouched: boolean;
+    /** The line it stands on, where a scheme's periods lie over one another. */
+    readonly lane: number;
   }[];
+  readonly lanes: number;
 };
 
 /** The years of a piece beside the periods of every scheme. */
@@ -61,15 +65,20 @@ export function timeChartOf(piece: PublicPiece, cabinet: Cabinet, rows: readonly
     says: pieceWords.timeSays(yearsInWords(years), schemes.length),
     piece: { from: along(years.low), to: along(years.high + 1) },
     ends: { low: formatYear(shown.low), high: formatYear(shown.high) },
-    bands: schemes.map(({ id, fields, scheme }) => ({
-      scheme: fields.title,
-      periods: scheme.periods.flatMap((period) => {
+    bands: schemes.map(({ id, fields, scheme }) => {
+      const periods = scheme.periods.flatMap((period) => {
         const { low, high } = periodYears(period);
         const [from, to] = [along(low), along(high + 1)];
         const isTouched = piece.eras[id]?.periods.some((one) => one.id === period.id) === true;
         return to > from ? [{ name: period.name, from, to, isTouched }] : [];
-      }),
-    })),
+      });
+      const lanes = lanesOf(periods.map(({ from, to }) => ({ x: from, width: to - from })), 0);
+      return {
+        scheme: fields.title,
+        periods: periods.map((period, at) => ({ ...period, lane: lanes[at] ?? 0 })),
+        lanes: Math.max(1, ...lanes.map((lane) => lane + 1)),
+      };
+    }),
     table: {
       columns: [pieceWords.timeTable.scheme, pieceWords.timeTable.says],
       rows: rows.map(({ scheme, says }) => [scheme, says]),
