@@ -24,20 +24,21 @@ export function wordSearch(records: readonly FindRecord[]): WordSearch {
   const titles = records.map(({ title }) => new Set(wordsOf(title)));
   return (text) => {
     const asked = fold(text).match(/[\p{L}\p{N}]+/gu) ?? [];
-    let found: Map<number, number> | null = null;
-    for (const word of asked) {
-      const answers = recordsFor(word, vocabulary, titles);
-      const before: Map<number, number> | null = found;
-      found =
-        before === null
-          ? answers
-          : new Map(
-              [...answers].flatMap(([at, score]) => (before.has(at) ? [[at, score + (before.get(at) ?? 0)]] : [])),
-            );
-    }
+    const [first, ...others] = asked.map((word) => recordsFor(word, vocabulary, titles));
+    const found = others.reduce(inBoth, first ?? new Map<number, number>());
     const most = Math.max(1, asked.length) * IN_TITLE;
-    return new Map([...(found ?? [])].map(([at, score]) => [at, score / most]));
+    return new Map([...found].map(([at, score]) => [at, score / most]));
   };
+}
+
+/** What both words find, with the likeness of the two together. */
+function inBoth(one: ReadonlyMap<number, number>, other: ReadonlyMap<number, number>): Map<number, number> {
+  const both = new Map<number, number>();
+  for (const [at, score] of other) {
+    const before = one.get(at);
+    if (before !== undefined) both.set(at, before + score);
+  }
+  return both;
 }
 
 function vocabularyOf(records: readonly FindRecord[]): readonly Known[] {

@@ -28,12 +28,17 @@ class TrueSize extends HTMLElement {
       slider.focus();
     };
     show.addEventListener('click', () => {
-      if (remembered() === null) return begin();
+      if (remembered() === null) {
+        begin();
+        return;
+      }
       this.#isShown = !this.#isShown;
       render();
     });
     adjust.addEventListener('click', begin);
-    slider.addEventListener('input', () => measure.style.setProperty('--screen-millimetre', `${slider.value}px`));
+    slider.addEventListener('input', () => {
+      measure.style.setProperty('--screen-millimetre', `${slider.value}px`);
+    });
     done.addEventListener('click', () => {
       remember(slider.value);
       measure.hidden = true;

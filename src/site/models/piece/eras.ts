@@ -72,7 +72,10 @@ export function timeChartOf(piece: PublicPiece, cabinet: Cabinet, rows: readonly
         const isTouched = piece.eras[id]?.periods.some((one) => one.id === period.id) === true;
         return to > from ? [{ name: period.name, from, to, isTouched }] : [];
       });
-      const lanes = lanesOf(periods.map(({ from, to }) => ({ x: from, width: to - from })), 0);
+      const lanes = lanesOf(
+        periods.map(({ from, to }) => ({ x: from, width: to - from })),
+        0,
+      );
       return {
         scheme: fields.title,
         periods: periods.map((period, at) => ({ ...period, lane: lanes[at] ?? 0 })),
