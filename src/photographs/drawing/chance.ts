@@ -4,10 +4,16 @@ import type { Field } from './field.ts';
 /** Numbers from 0 to 1, the same row of them for the same seed on every machine. */
 export type Chance = () => number;
 
-/** A row of numbers from a name: FNV-1a for the seed, then Mulberry32. */
+/** The 32-bit FNV-1a hash of a name in plain letters (Fowler, Noll and Vo; IETF draft-eastlake-fnv). */
+export function seedOf(name: string): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < name.length; at += 1) hash = Math.imul(hash ^ name.charCodeAt(at), 0x01000193);
+  return hash >>> 0;
+}
+
+/** A row of numbers from a name, by the generator called Mulberry32. */
 export function chanceFrom(name: string): Chance {
-  let state = 0x811c9dc5;
-  for (let at = 0; at < name.length; at += 1) state = Math.imul(state ^ name.charCodeAt(at), 0x01000193);
+  let state = seedOf(name) | 0;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
     let mixed = Math.imul(state ^ (state >>> 15), state | 1);

@@ -17,9 +17,14 @@ export type Hand = keyof typeof PUNCHES;
 
 /** A legend round the rim; what is restored in brackets is all but worn away. */
 export function rim(text: string, hand: Hand, chance: Chance, where: Partial<Rim> = {}): Layer[] {
-  const { whole, faint } = onRim(text, PUNCHES[hand], { foot: 318, height: 128, from: -8, over: 357, ...where }, chance);
-  const high = hand === 'milled' || hand === 'roman' ? 11 : 14;
-  const round = hand === 'milled' ? 6 : hand === 'roman' ? 8 : 11;
+  const { whole, faint } = onRim(
+    text,
+    PUNCHES[hand],
+    { foot: 318, height: 128, from: -8, over: 357, ...where },
+    chance,
+  );
+  const high = hand === 'milled' || hand === 'roman' ? 11 : hand === 'tudor' ? 12 : 14;
+  const round = hand === 'milled' ? 6 : hand === 'roman' || hand === 'tudor' ? 8 : 11;
   return [
     ...(whole === '' ? [] : [{ draw: whole, height: high, round }]),
     ...(faint === '' ? [] : [{ draw: faint, height: high * 0.17, round }]),
@@ -27,7 +32,12 @@ export function rim(text: string, hand: Hand, chance: Chance, where: Partial<Rim
 }
 
 /** A legend parted by the four arms of a cross; the first word stands between twelve and three o'clock. */
-export function quartered(text: string, hand: Hand, chance: Chance, where: Partial<Rim> & { margin?: number; turn?: number } = {}): Layer[] {
+export function quartered(
+  text: string,
+  hand: Hand,
+  chance: Chance,
+  where: Partial<Rim> & { margin?: number; turn?: number } = {},
+): Layer[] {
   const { margin = 8, turn = 0, ...rest } = where;
   return text
     .split(' ')
@@ -55,7 +65,11 @@ export function rimBand(outer: number, inner: number): string {
 
 /** The same layers, moved, made larger or smaller, and turned. */
 export function moved(layers: readonly Layer[], x: number, y: number, scale = 1, turn = 0): Layer[] {
-  return layers.map((layer) => ({ ...layer, draw: place(layer.draw, x, y, scale, turn), round: (layer.round ?? 7) * scale }));
+  return layers.map((layer) => ({
+    ...layer,
+    draw: place(layer.draw, x, y, scale, turn),
+    round: (layer.round ?? 7) * scale,
+  }));
 }
 
 /** The same layers in a mirror. */
@@ -64,10 +78,22 @@ export function turnedRound(layers: readonly Layer[]): Layer[] {
 }
 
 /** The skin of a hammered silver piece of ordinary preservation. */
-export const HAMMERED: Surface = { wear: 0.35, weak: 0.4, grain: 0.4, pits: 0.2, scratches: 0.35, bent: 0.5, tone: 0.55, dirt: 0.25 };
+export const HAMMERED: Surface = {
+  wear: 0.35,
+  weak: 0.4,
+  grain: 0.4,
+  pits: 0.2,
+  scratches: 0.35,
+  bent: 0.5,
+  tone: 0.55,
+  dirt: 0.25,
+};
 
 /** A hammered silver face: what is cut in its die, and what is peculiar to this piece. */
-export function hammered(layers: readonly Layer[], own: Partial<Omit<Face, 'layers' | 'surface'>> & { readonly surface?: Partial<Surface> } = {}): Face {
+export function hammered(
+  layers: readonly Layer[],
+  own: Partial<Omit<Face, 'layers' | 'surface'>> & { readonly surface?: Partial<Surface> } = {},
+): Face {
   const { surface = {}, flan, ...rest } = own;
   return {
     metal: 'silver',
@@ -79,13 +105,26 @@ export function hammered(layers: readonly Layer[], own: Partial<Omit<Face, 'laye
 }
 
 /** A piece from a screw or steam press: a true circle, a raised rim, an even blow. */
-export function milled(layers: readonly Layer[], own: Partial<Omit<Face, 'layers' | 'surface'>> & { readonly surface?: Partial<Surface> } = {}): Face {
+export function milled(
+  layers: readonly Layer[],
+  own: Partial<Omit<Face, 'layers' | 'surface'>> & { readonly surface?: Partial<Surface> } = {},
+): Face {
   const { surface = {}, flan, ...rest } = own;
   return {
     metal: 'silver',
     layers,
     ...rest,
     flan: { shape: 'round', edge: 9, thick: 12, ...flan },
-    surface: { wear: 0.4, weak: 0.06, grain: 0.13, pits: 0.08, scratches: 0.6, bent: 0.12, tone: 0.5, dirt: 0.2, ...surface },
+    surface: {
+      wear: 0.4,
+      weak: 0.06,
+      grain: 0.13,
+      pits: 0.08,
+      scratches: 0.6,
+      bent: 0.12,
+      tone: 0.5,
+      dirt: 0.2,
+      ...surface,
+    },
   };
 }

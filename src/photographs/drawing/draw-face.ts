@@ -21,6 +21,8 @@ export type Face = {
   /** Marks made after the striking, on the piece itself: nicks, engraving, a countermark. They do not wear. */
   readonly after?: readonly Layer[];
   readonly flan: Flan;
+  /** The flan is this face's own, and not the other face's seen from behind. */
+  readonly alone?: boolean;
   /** Where the whole piece lies in the picture, when not in the middle: for halves. */
   readonly at?: Partial<Strike>;
   readonly strike?: Partial<Strike>;
@@ -34,15 +36,24 @@ export type Face = {
 
 const STILL: Strike = { x: 0, y: 0, turn: 0, scale: 1 };
 
-/** Draws one face as a JPEG. The same name and face give the same bytes. */
+/**
+ * Draws one face as a JPEG. The same name and face give the same bytes. The name is the piece's id and the face, parted by a space:
+ * the flan's outline and the metal's colour belong to the piece.
+ */
 export async function drawFace(name: string, face: Face): Promise<Buffer> {
   const chance = chanceFrom(name);
-  const flanChance = chanceFrom(`${name} flan`);
+  const [id = name] = name.split(' ');
+  const flanChance = chanceFrom(`${id} flan`);
   const { flan, surface } = face;
   const lies = { ...STILL, ...face.at };
   const piece = blurred(await masked(flanShape(flan, flanChance), lies), 0.8);
   const blow = { ...STILL, ...face.strike };
-  const strike = { x: blow.x + lies.x, y: blow.y + lies.y, turn: blow.turn + lies.turn, scale: blow.scale * lies.scale };
+  const strike = {
+    x: blow.x + lies.x,
+    y: blow.y + lies.y,
+    turn: blow.turn + lies.turn,
+    scale: blow.scale * lies.scale,
+  };
   const design = await struck(face.layers, strike);
   if (face.second !== undefined) await ghost(design, face.layers, strike, face.second);
   const relief = worn(design, surface, chance);
@@ -53,12 +64,47 @@ export async function drawFace(name: string, face: Face): Promise<Buffer> {
   const height = blank();
   for (let at = 0; at < height.length; at += 1)
     height[at] = (relief[at] ?? 0) + (rough[at] ?? 0) + (wave[at] ?? 0) + (body[at] ?? 0) + (marks?.[at] ?? 0);
-  const rgb = photographed({ height, relief, piece, deposit, metal: face.metal, surface, ...(face.plate === undefined ? {} : { plate: face.plate }) }, chance);
+  const rgb = photographed(
+    {
+      height,
+      relief,
+      piece,
+      deposit,
+      metal: face.metal,
+      surface,
+      ...(face.plate === undefined ? {} : { plate: face.plate }),
+    },
+    chance,
+    chanceFrom(`${id} colour`),
+  );
   return developed(rgb);
 }
 
-async function ghost(design: Field, layers: readonly Layer[], first: Strike, second: Strike & { readonly strong: number }): Promise<void> {
-  const strike = { x: first.x + second.x, y: first.y + second.y, turn: first.turn + second.turn, scale: first.scale * second.scale };
+/** The reverse of a piece has the flan of its obverse, turned like a page and then upright: `hours` is the die axis. */
+export function backOf(obverse: Face, reverse: Face, hours: number): Face {
+  if (reverse.alone === true) return reverse;
+  const { x = 0, y = 0 } = obverse.at ?? {};
+  const turn = (-hours * Math.PI) / 6;
+  const at = {
+    ...obverse.at,
+    x: -x * Math.cos(turn) - y * Math.sin(turn),
+    y: -x * Math.sin(turn) + y * Math.cos(turn),
+  };
+  return { ...reverse, at, flan: { ...obverse.flan, turnedTo: hours } };
+}
+
+async function ghost(
+  design: Field,
+  layers: readonly Layer[],
+  first: Strike,
+  second: Strike & { readonly strong: number },
+): Promise<void> {
+  const strike = {
+    x: first.x + second.x,
+    y: first.y + second.y,
+    turn: first.turn + second.turn,
+    scale: first.scale * second.scale,
+  };
   const again = await struck(layers, strike);
   for (let at = 0; at < design.length; at += 1) {
     const one = design[at] ?? 0;
@@ -84,7 +130,6 @@ async function developed(rgb: Uint8Array): Promise<Buffer> {
   return sharp(rgb, { raw: { width: SIDE, height: SIDE, channels: 3 } })
     .resize(PICTURE, PICTURE, { kernel: 'lanczos3' })
     .sharpen({ sigma: 0.6, m1: 0.4, m2: 0.8 })
-    .jpeg({ quality: 72, mozjpeg: true, chromaSubsampling: '4:2:0' })
+    .jpeg({ quality: 66, mozjpeg: true, chromaSubsampling: '4:2:0' })
     .toBuffer();
 }
-

@@ -18,7 +18,7 @@ export function blurred(field: Field, sigma: number): Field {
   const wide = Math.sqrt(4 * sigma * sigma + 1);
   const low = Math.floor(wide) % 2 === 0 ? Math.floor(wide) - 1 : Math.floor(wide);
   const lows = Math.round((12 * sigma * sigma - 3 * low * low - 12 * low - 9) / (-4 * low - 4));
-  let [from, into] = [field.slice(), blank()];
+  const [from, into] = [field.slice(), blank()];
   for (let pass = 0; pass < 3; pass += 1) {
     const reach = ((pass < lows ? low : low + 2) - 1) / 2;
     boxed(from, into, reach, 1, SIDE);
@@ -55,10 +55,24 @@ function belled(field: Field, sigma: number): Field {
   return out;
 }
 
-function spread(from: Field, into: Field, bell: number[], whole: number, reach: number, step: number, next: number): void {
+function spread(
+  from: Field,
+  into: Field,
+  bell: number[],
+  whole: number,
+  reach: number,
+  step: number,
+  next: number,
+): void {
   for (let line = 0; line < SIDE; line += 1) {
     for (let at = 0; at < SIDE; at += 1) {
       let sum = 0;
+      if (at >= reach && at < SIDE - reach) {
+        let source = line * next + (at - reach) * step;
+        for (let tap = 0; tap <= 2 * reach; tap += 1, source += step) sum += (from[source] ?? 0) * (bell[tap] ?? 0);
+        into[line * next + at * step] = sum / whole;
+        continue;
+      }
       for (let away = -reach; away <= reach; away += 1) {
         const place = Math.min(SIDE - 1, Math.max(0, at + away));
         sum += (from[line * next + place * step] ?? 0) * (bell[away + reach] ?? 0);

@@ -34,19 +34,34 @@ function straight(x1: number, y1: number, x2: number, y2: number, punches: Punch
   const half = level ? punches.weight * 0.7 : punches.weight * 0.5 + waist * 0.62;
   const serif = (x: number, y: number, inward: number): string =>
     level
-      ? fill(`M${n(x - 2.5)} ${n(y - 2)}L${n(x + 2.5)} ${n(y - 2)}L${n(x + 3)} ${n(y + half * inward)}L${n(x - 3)} ${n(y + half * inward)}Z`)
-      : fill(`M${n(x - half)} ${n(y)}L${n(x + half)} ${n(y)}L${n(x + half)} ${n(y + 4 * inward)}L${n(x - half)} ${n(y + 4 * inward)}Z`);
+      ? fill(
+          `M${n(x - 2.5)} ${n(y - 2)}L${n(x + 2.5)} ${n(y - 2)}L${n(x + 3)} ${n(y + half * inward)}L${n(x - 3)} ${n(y + half * inward)}Z`,
+        )
+      : fill(
+          `M${n(x - half)} ${n(y)}L${n(x + half)} ${n(y)}L${n(x + half)} ${n(y + 4 * inward)}L${n(x - half)} ${n(y + 4 * inward)}Z`,
+        );
   if (level) {
     // A level arm has its serif at the free end only, turned towards the middle of the letter.
     const inward = (y1 + y2) / 2 > 60 ? -1 : 1;
-    return body + (weight > 0.55 ? serif(x2, y2, inward) : '') + (x1 < 10 && weight > 0.55 ? serif(x1, y1, inward) : '');
+    return (
+      body + (weight > 0.55 ? serif(x2, y2, inward) : '') + (x1 < 10 && weight > 0.55 ? serif(x1, y1, inward) : '')
+    );
   }
   const head = y1 < y2 ? 1 : -1;
   return body + serif(x1, y1, head) + serif(x2, y2, -head);
 }
 
 /** Part of an oval whose stroke is thick at the sides and thin at head and foot, with a wedge at a free end. */
-function curve(x: number, y: number, across: number, down: number, from: number, to: number, punches: Punches, weight: number): string {
+function curve(
+  x: number,
+  y: number,
+  across: number,
+  down: number,
+  from: number,
+  to: number,
+  punches: Punches,
+  weight: number,
+): string {
   const steps = Math.ceil(Math.abs(to - from) / 10);
   const full = punches.weight * weight;
   const [wide, high] = [across - full * 0.1, down - full * 0.35];
@@ -89,7 +104,8 @@ function spell(text: string, punches: Punches): Spaced[] {
   const out: Spaced[] = [];
   for (const sign of text) {
     if (sign === '[' || sign === ']') faint = sign === '[';
-    else if (sign === '…') for (let at = 0; at < 3; at += 1) out.push({ sign: ' ', faint: true, letter: { width: 70, draw: '' } });
+    else if (sign === '…')
+      for (let at = 0; at < 3; at += 1) out.push({ sign: ' ', faint: true, letter: { width: 70, draw: '' } });
     else if (sign === ' ') out.push({ sign, faint, letter: null });
     else {
       const found = letter(sign, punches);
@@ -133,7 +149,15 @@ export function onRim(text: string, punches: Punches, rim: Rim, chance: Chance):
 }
 
 /** Sets a text in a straight line round a middle point; returns its drawing. */
-export function inLine(text: string, punches: Punches, x: number, y: number, height: number, chance: Chance, most = 1e9): string {
+export function inLine(
+  text: string,
+  punches: Punches,
+  x: number,
+  y: number,
+  height: number,
+  chance: Chance,
+  most = 1e9,
+): string {
   const spelt = spell(text, punches);
   const widths = spelt.map(({ letter: one }) => (one === null ? 40 : one.width + punches.apart));
   const natural = (widths.reduce((sum, width) => sum + width, 0) * height) / 100;

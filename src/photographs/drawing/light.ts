@@ -1,4 +1,4 @@
-import { noise } from './chance.ts';
+import { between, noise } from './chance.ts';
 import type { Chance } from './chance.ts';
 import { blank, blurred, SIDE } from './field.ts';
 import type { Field } from './field.ts';
@@ -8,7 +8,13 @@ import type { Surface } from './surface.ts';
 import { patches } from './surface.ts';
 
 /** A soft box: the way to it (towards the viewer is +z, down the picture +y), how bright, how small. */
-type Lamp = { readonly x: number; readonly y: number; readonly z: number; readonly bright: number; readonly small: number };
+type Lamp = {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly bright: number;
+  readonly small: number;
+};
 
 const LAMPS: readonly Lamp[] = [
   { ...way(-0.62, -0.72, 0.66), bright: 1.08, small: 3.9 },
@@ -38,7 +44,11 @@ export type Lit = {
 };
 
 /** The photograph: red, green and blue, one byte each, SIDE pixels square. */
-export function photographed({ height, relief, piece, deposit, metal, plate, surface }: Lit, chance: Chance): Uint8Array {
+export function photographed(
+  { height, relief, piece, deposit, metal, plate, surface }: Lit,
+  chance: Chance,
+  colour: Chance,
+): Uint8Array {
   const { bare, toned, deposit: soil, shine } = METALS[metal];
   const { tone = 0.4, dirt = 0.3 } = surface;
   const near = blurred(height, 3.5);
@@ -46,6 +56,8 @@ export function photographed({ height, relief, piece, deposit, metal, plate, sur
   const patch = patches(chance);
   const flakes = plate === undefined ? null : noise(chance, 130, 5);
   const over = METALS[plate?.metal ?? metal];
+  // No two pieces of one metal have quite one colour.
+  const [warm, deep] = [between(colour, -1, 1), between(colour, 0.82, 1.18)];
   const board = boardUnder(piece, chance);
   const out = new Uint8Array(SIDE * SIDE * 3);
   const clean: [number, number, number] = [0, 0, 0];
@@ -66,20 +78,31 @@ export function photographed({ height, relief, piece, deposit, metal, plate, sur
         const hollow = Math.max(0, (near[at] ?? 0) - level) * 0.2 + Math.max(0, (wide[at] ?? 0) - level) * 0.1;
         const raised = Math.max(0, level - (wide[at] ?? 0));
         const fall = (x + y) / SIDE - 1;
-        const light = (lightOn((left - right) * 0.5, (up - down) * 0.5, shine) - 0.05 * fall) * (1 - 0.55 * Math.min(1, hollow));
+        const light =
+          (lightOn((left - right) * 0.5, (up - down) * 0.5, shine) - 0.05 * fall) * (1 - 0.55 * Math.min(1, hollow));
         const rubbed = Math.min(1, raised * 0.06 + Math.max(0, relief[at] ?? 0) * 0.014);
         const mottled = (patch[at] ?? 0) * 0.75;
-        const dark = Math.min(1, Math.max(0, tone * (0.4 + mottled + 1.7 * hollow) - rubbed * 0.45));
+        const dark = Math.min(1, Math.max(0, tone * deep * (0.4 + mottled + 1.7 * hollow) - rubbed * 0.45));
         shadeOf(bare, light, clean);
         shadeOf(toned, light, dull);
         if (flakes !== null && plate !== undefined) {
-          const kept = Math.min(1, Math.max(0, 0.5 + ((flakes[at] ?? 0) * 1.5 - plate.gone + 0.62 - rubbed * 0.55) * 9));
+          const kept = Math.min(
+            1,
+            Math.max(0, 0.5 + ((flakes[at] ?? 0) * 1.5 - plate.gone + 0.62 - rubbed * 0.55) * 9),
+          );
           shadeOf(over.bare, light, plated);
           for (const one of [0, 1, 2] as const) clean[one] = mix(clean[one], plated[one], kept);
           shadeOf(over.toned, light, plated);
           for (const one of [0, 1, 2] as const) dull[one] = mix(dull[one], plated[one], kept);
         }
-        const filth = Math.min(0.85, (deposit[at] ?? 0) * (0.35 + dirt * 0.6) + dirt * Math.max(0, hollow - 0.22) * 0.9);
+        const filth = Math.min(
+          0.85,
+          (deposit[at] ?? 0) * (0.35 + dirt * 0.6) + dirt * Math.max(0, hollow - 0.22) * 0.9,
+        );
+        for (const shade of [clean, dull]) {
+          shade[0] *= 1 + 0.02 * warm;
+          shade[2] *= 1 - 0.03 * warm;
+        }
         const glow = 0.45 + 0.75 * light;
         red = red * (1 - cover) + cover * (mix(clean[0], dull[0], dark) * (1 - filth) + soil[0] * glow * filth);
         green = green * (1 - cover) + cover * (mix(clean[1], dull[1], dark) * (1 - filth) + soil[1] * glow * filth);
@@ -101,7 +124,10 @@ function lightOn(slopeX: number, slopeY: number, shine: number): number {
   let light = 0.1 + 0.06 * Math.max(0, mz);
   for (const lamp of LAMPS) {
     const glance = mx * lamp.x + my * lamp.y + mz * lamp.z;
-    light += lamp.bright * (0.86 * Math.exp(lamp.small * shine * 1.25 * (glance - 1)) + 0.14 * Math.max(0, nx * lamp.x + ny * lamp.y + nz * lamp.z));
+    light +=
+      lamp.bright *
+      (0.86 * Math.exp(lamp.small * shine * 1.25 * (glance - 1)) +
+        0.14 * Math.max(0, nx * lamp.x + ny * lamp.y + nz * lamp.z));
   }
   // The film's shoulder: lights crowd together, they do not burn out.
   return light < 0.7 ? light : 0.7 + 0.3 * (1 - Math.exp((0.7 - light) / 0.3));

@@ -15,6 +15,14 @@ export function legendsOf(file: string): Readonly<Record<string, readonly string
   return out;
 }
 
+/** The die axis in clock hours, which says how the flan lies behind its reverse; 12 when the file has none. */
+export function axisOf(file: string): number {
+  const hours = /^axis: (\d+)h/m.exec(file)?.[1];
+  return hours === undefined ? 12 : Number(hours);
+}
+
 function inside(thing: unknown, name: string): unknown {
-  return typeof thing === 'object' && thing !== null ? Object.entries(thing).find(([key]) => key === name)?.[1] : undefined;
+  return typeof thing === 'object' && thing !== null
+    ? Object.entries(thing).find(([key]) => key === name)?.[1]
+    : undefined;
 }

@@ -8,6 +8,8 @@ export type Layer = {
   readonly height: number;
   /** How far in from its edge it still rises, in the die's units. Small is sharp, large is a dome. */
   readonly round?: number;
+  /** Without any edge of its own: a swelling or a hollow, as of a cheek. `round` is then how far it spreads. */
+  readonly soft?: boolean;
   /** `sink` cuts into what is there; `over` first clears what lies under it. */
   readonly mode?: 'raise' | 'sink' | 'over';
 };
@@ -34,14 +36,14 @@ export function domed(mask: Field, round: number): Field {
     const part = Math.min(1, (depth[at] ?? 0) / round);
     out[at] = Math.sqrt(1 - (1 - part) * (1 - part));
   }
-  if (round < 14) return blurred(out, 0.9);
+  if (round < 14) return out;
   // A wide dome shows the ridges of its skeleton; smooth those, but keep the edge.
   const smooth = blurred(out, round * 0.16);
   for (let at = 0; at < out.length; at += 1) {
     const edge = Math.min(1, (depth[at] ?? 0) / 7);
     out[at] = (smooth[at] ?? 0) * Math.sqrt(1 - (1 - edge) * (1 - edge));
   }
-  return blurred(out, 0.9);
+  return out;
 }
 
 /** The relief a die leaves on a perfect flan. */
@@ -49,7 +51,8 @@ export async function struck(layers: readonly Layer[], strike: Strike): Promise<
   const relief = blank();
   for (const layer of layers) {
     const mask = await masked(layer.draw, strike);
-    const dome = domed(mask, ((layer.round ?? 7) * RADIUS) / 500);
+    const round = ((layer.round ?? 7) * RADIUS) / 500;
+    const dome = layer.soft === true ? blurred(mask, round * strike.scale * 0.5) : domed(mask, round * strike.scale);
     const clear = layer.mode === 'over' ? blurred(mask, 1.5) : null;
     const height = layer.mode === 'sink' ? -layer.height : layer.height;
     for (let at = 0; at < relief.length; at += 1) {
@@ -57,5 +60,6 @@ export async function struck(layers: readonly Layer[], strike: Strike): Promise<
       relief[at] = below + height * (dome[at] ?? 0);
     }
   }
-  return relief;
+  // A punch has no perfectly sharp corner, and a pixel's own corners must not show.
+  return blurred(relief, 0.9);
 }

@@ -71,12 +71,23 @@ export function bar(x1: number, y1: number, x2: number, y2: number, middle: numb
 
 /** A cross with splayed arms. */
 export function crossPattee(x: number, y: number, reach: number, waist = reach * 0.2, end = reach * 0.8): string {
-  const arm = fill(`M${n(-waist / 2)} 0Q${n(-waist / 2)} ${n(-reach * 0.5)} ${n(-end / 2)} ${n(-reach)}L${n(end / 2)} ${n(-reach)}Q${n(waist / 2)} ${n(-reach * 0.5)} ${n(waist / 2)} 0Z`);
+  const arm = fill(
+    `M${n(-waist / 2)} 0Q${n(-waist / 2)} ${n(-reach * 0.5)} ${n(-end / 2)} ${n(-reach)}L${n(end / 2)} ${n(-reach)}Q${n(waist / 2)} ${n(-reach * 0.5)} ${n(waist / 2)} 0Z`,
+  );
   return place(round(arm, 4) + dot(0, 0, waist * 0.6), x, y);
 }
 
 /** A crescent: the thick part of a ring between two angles (degrees; 0 right, 90 down), thin at its ends. */
-export function crescent(x: number, y: number, across: number, down: number, from: number, to: number, thick: number, thin = 0.15): string {
+export function crescent(
+  x: number,
+  y: number,
+  across: number,
+  down: number,
+  from: number,
+  to: number,
+  thick: number,
+  thin = 0.15,
+): string {
   const steps = Math.max(8, Math.ceil(Math.abs(to - from) / 9));
   const side = (sign: number): string[] =>
     Array.from({ length: steps + 1 }, (_, at) => {
@@ -90,7 +101,13 @@ export function crescent(x: number, y: number, across: number, down: number, fro
 
 /** A pointed oval. */
 export function leaf(x: number, y: number, length: number, width: number, turn = 0): string {
-  return place(fill(`M${n(-length / 2)} 0Q0 ${n(-width)} ${n(length / 2)} 0Q0 ${n(width)} ${n(-length / 2)} 0Z`), x, y, 1, turn);
+  return place(
+    fill(`M${n(-length / 2)} 0Q0 ${n(-width)} ${n(length / 2)} 0Q0 ${n(width)} ${n(-length / 2)} 0Z`),
+    x,
+    y,
+    1,
+    turn,
+  );
 }
 
 /** A number short enough for a path. */

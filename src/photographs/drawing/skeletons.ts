@@ -96,13 +96,23 @@ export type Punches = {
 
 export const PUNCHES = {
   /** Wedges and crescents of the recoinage of 1279 and after. */
-  lombardic: { letters: { ...ROMAN, ...LOMBARDIC }, weight: 19, flare: 1.75, thin: 0.34, ends: 'plain', apart: 15, uneven: 1 },
+  lombardic: {
+    letters: { ...ROMAN, ...LOMBARDIC },
+    weight: 19,
+    flare: 1.75,
+    thin: 0.34,
+    ends: 'plain',
+    apart: 15,
+    uneven: 1,
+  },
   /** Plain wedges of the tenth to twelfth centuries. */
   wedge: { letters: ROMAN, weight: 17, flare: 1.7, thin: 0.7, ends: 'plain', apart: 18, uneven: 1.25 },
   /** Letters built of thin bars and pellets. */
   stick: { letters: ROMAN, weight: 13, flare: 1.3, thin: 0.9, ends: 'pellet', apart: 20, uneven: 1.6 },
   /** The engraved letters of the Roman mint. */
   roman: { letters: ROMAN, weight: 12, flare: 1.5, thin: 0.85, ends: 'pellet', apart: 20, uneven: 0.5 },
+  /** Heavy serifed capitals of the hammer's last century. */
+  tudor: { letters: ROMAN, weight: 16, flare: 1.3, thin: 0.55, ends: 'slab', apart: 20, uneven: 0.7 },
   /** Serifed capitals of a screw or steam press. */
   milled: { letters: ROMAN, weight: 14, flare: 1.12, thin: 0.42, ends: 'slab', apart: 22, uneven: 0.12 },
 } as const satisfies Readonly<Record<string, Punches>>;

@@ -52,7 +52,10 @@ export function worn(relief: Field, { wear, weak = 0.25 }: Surface, chance: Chan
 }
 
 /** The roughness of the skin, in the same pixels of height, and where deposits sit (0 to 1). */
-export async function skin(surface: Surface, chance: Chance): Promise<{ readonly height: Field; readonly deposit: Field }> {
+export async function skin(
+  surface: Surface,
+  chance: Chance,
+): Promise<{ readonly height: Field; readonly deposit: Field }> {
   const { grain = 0.4, pits = 0.1, corrosion = 0, scratches = 0.3, hairlines = 0, pecks = 0 } = surface;
   const height = blank();
   const deposit = blank();
@@ -78,7 +81,14 @@ export async function skin(surface: Surface, chance: Chance): Promise<{ readonly
   return { height, deposit };
 }
 
-async function sink(height: Field, deposit: Field | null, draw: string, depth: number, soft: number, dirty: number): Promise<void> {
+async function sink(
+  height: Field,
+  deposit: Field | null,
+  draw: string,
+  depth: number,
+  soft: number,
+  dirty: number,
+): Promise<void> {
   if (draw === '') return;
   const mask = blurred(await masked(draw, { x: 0, y: 0, turn: 0, scale: 1 }), soft);
   for (let at = 0; at < height.length; at += 1) {

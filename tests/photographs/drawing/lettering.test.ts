@@ -31,6 +31,8 @@ test('a legend is parted into the four quarters of a cross', () => {
   expect(fourWords('CIVI TAS EBO RACI')).toBe('CIVI TAS EBO RACI');
   expect(fourWords('CIVITAS EBORACI').split(' ')).toHaveLength(4);
   expect(fourWords('CIVITAS EBORACI').replace(/ /g, '')).toBe('CIVITASEBORACI');
+  // As the dies of the groats have it.
+  expect(fourWords('+POSVI DEVM ADIVTOREM MEV')).toBe('+POSVI DEVMA DIVTOR EMMEV');
   expect(fourWords('CIVITAS EB[ORACI]').replace(/ /g, '').replace(/\]\[/g, '')).toBe('CIVITASEB[ORACI]');
 });
 

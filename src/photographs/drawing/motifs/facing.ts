@@ -1,5 +1,5 @@
 import type { Layer } from '../relief.ts';
-import { bar, bothSides, box, crescent, dot, fill, leaf, oval, stroke } from '../shapes.ts';
+import { bar, bothSides, box, crescent, dot, fill, leaf, stroke } from '../shapes.ts';
 
 /** A facing crowned bust from a few punches, as on the pennies from the twelfth century to the fifteenth. About 300 high, its middle at 0,0. */
 export type FacingBust = {
@@ -13,7 +13,13 @@ export type FacingBust = {
   readonly breast?: string;
 };
 
-export function facingBust({ crown = 'fleurs', hair = 'locks', beard = false, bust = 'drapery', breast = '' }: FacingBust = {}): Layer[] {
+export function facingBust({
+  crown = 'fleurs',
+  hair = 'locks',
+  beard = false,
+  bust = 'drapery',
+  breast = '',
+}: FacingBust = {}): Layer[] {
   const face = fill('M-78 -88Q-84 -10 -64 46Q-40 98 0 106Q40 98 64 46Q84 -10 78 -88Z');
   return [
     ...(bust === 'none' ? [] : neck(bust)),
@@ -44,11 +50,22 @@ const HAIR = {
   curls: bothSides(
     stroke('M96 -78A24 24 0 1 1 96 -30A22 22 0 1 1 110 -66', 11) +
       stroke('M96 -20A25 25 0 1 1 94 30A22 22 0 1 1 112 -8', 11) +
-      dot(106, -54, 7) + dot(106, 5, 7) + stroke('M96 44A22 22 0 1 1 88 84', 11) + dot(104, 64, 6),
+      dot(106, -54, 7) +
+      dot(106, 5, 7) +
+      stroke('M96 44A22 22 0 1 1 88 84', 11) +
+      dot(104, 64, 6),
   ),
   bushy: bothSides(
-    [0, 1, 2, 3].map((at) => stroke(`M${82 + at * 17} ${-92 + at * 6}Q${120 + at * 20} -40 ${100 + at * 16} ${4 + at * 6}Q${84 + at * 12} 46 ${112 + at * 15} ${82 - at * 7}`, 10)).join('') +
-      dot(120, 88, 10) + dot(146, 80, 9),
+    [0, 1, 2, 3]
+      .map((at) =>
+        stroke(
+          `M${82 + at * 17} ${-92 + at * 6}Q${120 + at * 20} -40 ${100 + at * 16} ${4 + at * 6}Q${84 + at * 12} 46 ${112 + at * 15} ${82 - at * 7}`,
+          10,
+        ),
+      )
+      .join('') +
+      dot(120, 88, 10) +
+      dot(146, 80, 9),
   ),
 } as const;
 
@@ -59,24 +76,43 @@ const band = fill('M-96 -112Q0 -136 96 -112L92 -90Q0 -114 -92 -90Z');
 
 const CROWNS = {
   fleurs:
-    band + fleur(0, -142, 0, 1.12) + fleur(-88, -128, -20, 0.92) + fleur(88, -128, 20, 0.92) +
-    bar(-46, -124, -51, -164, 7, 12, 5) + bar(46, -124, 51, -164, 7, 12, 5) + dot(-52, -172, 9) + dot(52, -172, 9),
+    band +
+    fleur(0, -142, 0, 1.12) +
+    fleur(-88, -128, -20, 0.92) +
+    fleur(88, -128, 20, 0.92) +
+    bar(-46, -124, -51, -164, 7, 12, 5) +
+    bar(46, -124, 51, -164, 7, 12, 5) +
+    dot(-52, -172, 9) +
+    dot(52, -172, 9),
   beads:
-    stroke('M-90 -92Q0 -116 90 -92', 9) + [-80, -54, -27, 0, 27, 54, 80].map((x) => dot(x, -116 + (x * x) / 420, 11)).join('') +
-    stroke('M-90 -120Q0 -146 90 -120', 6) + bar(0, -140, 0, -190, 8, 10, 20) + bar(-22, -168, 22, -168, 8, 15) ,
+    stroke('M-90 -92Q0 -116 90 -92', 9) +
+    [-80, -54, -27, 0, 27, 54, 80].map((x) => dot(x, -116 + (x * x) / 420, 11)).join('') +
+    stroke('M-90 -120Q0 -146 90 -120', 6) +
+    bar(0, -140, 0, -190, 8, 10, 20) +
+    bar(-22, -168, 22, -168, 8, 15),
   arched:
-    band + stroke('M-92 -116Q-96 -196 0 -196Q96 -196 92 -116', 11) + stroke('M-50 -122Q-54 -186 0 -194M50 -122Q54 -186 0 -194', 8) +
-    dot(0, -206, 11) + bar(0, -206, 0, -246, 7, 10, 16) + bar(-18, -230, 18, -230, 7, 13) + [-76, -40, 0, 40, 76].map((x) => dot(x, -122 + (x * x) / 400, 8)).join(''),
+    band +
+    stroke('M-92 -116Q-96 -196 0 -196Q96 -196 92 -116', 11) +
+    stroke('M-50 -122Q-54 -186 0 -194M50 -122Q54 -186 0 -194', 8) +
+    dot(0, -206, 11) +
+    bar(0, -206, 0, -246, 7, 10, 16) +
+    bar(-18, -230, 18, -230, 7, 13) +
+    [-76, -40, 0, 40, 76].map((x) => dot(x, -122 + (x * x) / 400, 8)).join(''),
 } as const;
 
 function neck(kind: 'drapery' | 'bare'): Layer[] {
   const throat = fill('M-36 80L36 80Q40 130 66 150L-66 150Q-40 130 -36 80Z');
   if (kind === 'bare') {
-    const breast = fill('M-38 96Q-40 130 -92 150Q-150 168 -160 206Q-80 236 0 236Q80 236 160 206Q150 168 92 150Q40 130 38 96Z');
+    const breast = fill(
+      'M-38 96Q-40 130 -92 150Q-150 168 -160 206Q-80 236 0 236Q80 236 160 206Q150 168 92 150Q40 130 38 96Z',
+    );
     return [{ draw: breast, height: 12, round: 34 }];
   }
   const collar = crescent(0, 96, 86, 68, 20, 160, 22, 0.5);
-  const folds = bothSides(bar(58, 160, 150, 196, 12, 26) + bar(40, 182, 112, 232, 11, 24) + fill('M150 178L182 200L140 218Z')) + bar(0, 176, 0, 232, 12, 26) + fill('M-22 168L22 168L0 196Z');
+  const folds =
+    bothSides(bar(58, 160, 150, 196, 12, 26) + bar(40, 182, 112, 232, 11, 24) + fill('M150 178L182 200L140 218Z')) +
+    bar(0, 176, 0, 232, 12, 26) +
+    fill('M-22 168L22 168L0 196Z');
   return [
     { draw: throat, height: 10, round: 26 },
     { draw: collar + folds, height: 12, round: 10 },
@@ -85,7 +121,8 @@ function neck(kind: 'drapery' | 'bare'): Layer[] {
 
 function bearded(): string {
   return (
-    bothSides([0, 1, 2, 3].map((at) => bar(64 - at * 16, 44 + at * 15, 72 - at * 17, 72 + at * 15, 6, 11, 5)).join('')) +
-    bar(0, 88, 0, 118, 7, 12, 5)
+    bothSides(
+      [0, 1, 2, 3].map((at) => bar(64 - at * 16, 44 + at * 15, 72 - at * 17, 72 + at * 15, 6, 11, 5)).join(''),
+    ) + bar(0, 88, 0, 118, 7, 12, 5)
   );
 }

@@ -27,19 +27,40 @@ type Own = {
 /** The obverse settled in 1279: crowned, facing, between two rings of beads. */
 export function edwardObverse(own: Own = {}): (inscription: Inscription) => Face {
   return ({ parts: [text = '+EDW R ANGL DNS hYB'], hand }) =>
-    hammered([inner, outer, ...rim(text, 'lombardic', hand, { foot: 322, height: 124, space: 16 }), ...moved(facingBust(own.bust), 0, 12, 1.22), ...(own.extra ?? [])], dressed(own));
+    hammered(
+      [
+        inner,
+        outer,
+        ...rim(text, 'lombardic', hand, { foot: 322, height: 124, space: 16 }),
+        ...moved(facingBust(own.bust), 0, 12, 1.22),
+        ...(own.extra ?? []),
+      ],
+      dressed(own),
+    );
 }
 
 /** The reverse that goes with it, and that lasted two hundred years. */
 export function longCrossReverse(own: Own = {}): (inscription: Inscription) => Face {
   return ({ parts: [text = 'CIVI TAS LON DON'], hand }) =>
-    hammered([inner, outer, ...quartered(fourWords(text), 'lombardic', hand, { foot: 322, height: 124 }), { draw: longCross(), height: 15, round: 17, mode: 'over' }, { draw: own.pellets ?? threePellets(), height: 20, round: 36 }, ...(own.extra ?? [])], dressed(own));
+    hammered(
+      [
+        inner,
+        outer,
+        ...quartered(fourWords(text), 'lombardic', hand, { foot: 322, height: 124 }),
+        { draw: longCross(), height: 15, round: 17, mode: 'over' },
+        { draw: own.pellets ?? threePellets(), height: 20, round: 36 },
+        ...(own.extra ?? []),
+      ],
+      dressed(own),
+    );
 }
 
 /** A legend in the four quarters: as it stands when it has four words, else cut into four. */
 export function fourWords(text: string): string {
-  if (text.split(' ').length === 4) return text;
-  const signs = [...text.replace(/ /g, '')];
+  const own = text.split(' ');
+  // Four words of very different length would crowd one quarter: the die-cutter ran on.
+  if (own.length === 4 && own.every((word) => word.length * 4 < own.join('').length * 1.5)) return text;
+  const signs = Array.from(text.replace(/ /g, ''));
   const size = signs.filter((sign) => sign !== '[' && sign !== ']').length / 4;
   let [count, isFaint] = [0, false];
   const words = ['', '', '', ''];
@@ -49,7 +70,7 @@ export function fourWords(text: string): string {
       continue;
     }
     const at = Math.min(3, Math.floor(count / size));
-    words[at] += isFaint ? `[${sign}]` : sign;
+    words[at] = (words[at] ?? '') + (isFaint ? `[${sign}]` : sign);
     count += 1;
   }
   return words.join(' ');
@@ -65,7 +86,12 @@ function dressed({ strike, surface, flan, metal }: Own): Parameters<typeof hamme
 }
 
 /** An open quatrefoil in the middle of the cross: the archbishop's mark. */
-export const QUATREFOIL: Layer = { draw: round(crescent(0, -34, 30, 30, 150, 390, 17, 0.8), 4), height: 15, mode: 'over', round: 8 };
+export const QUATREFOIL: Layer = {
+  draw: round(crescent(0, -34, 30, 30, 150, 390, 17, 0.8), 4),
+  height: 15,
+  mode: 'over',
+  round: 8,
+};
 
 const star: string = place(round(bar(0, 0, 0, -32, 7, 7, 4), 6) + dot(0, 0, 11), 0, 208);
 
@@ -83,20 +109,32 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
     reverse: longCrossReverse({ strike: { x: 6, y: 8, turn: -2 }, surface: { wear: 0.34, tone: 0.7 }, metal: 'grey' }),
   },
   'edward-i-bury-penny': {
-    obverse: edwardObverse({ strike: { x: -10, y: -4, turn: 7 }, surface: { wear: 0.48 }, flan: { cracks: [[70, 50]] } }),
-    reverse: longCrossReverse({ strike: { x: 4, y: 10, turn: -7 }, surface: { wear: 0.48 }, flan: { cracks: [[290, 50]] } }),
+    obverse: edwardObverse({
+      strike: { x: -10, y: -4, turn: 7 },
+      surface: { wear: 0.48 },
+      flan: { cracks: [[70, 50]] },
+    }),
+    reverse: longCrossReverse({ strike: { x: 4, y: 10, turn: -7 }, surface: { wear: 0.48 } }),
   },
   'edward-i-chester-penny': {
-    obverse: edwardObverse({ strike: { x: 0, y: 8, turn: -2 }, surface: { wear: 0.58, scratches: 0.7 }, flan: { holes: [[8, -338, 34]] } }),
-    reverse: longCrossReverse({ strike: { x: 0, y: -6, turn: 4 }, surface: { wear: 0.6, scratches: 0.7 }, flan: { holes: [[-8, 338, 34]] } }),
+    obverse: edwardObverse({
+      strike: { x: 0, y: 8, turn: -2 },
+      surface: { wear: 0.58, scratches: 0.7 },
+      flan: { holes: [[8, -338, 34]] },
+    }),
+    reverse: longCrossReverse({ strike: { x: 0, y: -6, turn: 4 }, surface: { wear: 0.6, scratches: 0.7 } }),
   },
   'edward-i-durham-penny': {
     obverse: edwardObverse({ strike: { x: 6, y: 0, turn: -4 }, surface: { wear: 0.34 } }),
     reverse: longCrossReverse({ strike: { x: -4, y: -8, turn: 2 }, surface: { wear: 0.36 } }),
   },
   'edward-i-lincoln-penny': {
-    obverse: edwardObverse({ strike: { x: 64, y: -38, turn: 9 }, surface: { wear: 0.48 }, flan: { across: 500, down: 486 } }),
-    reverse: longCrossReverse({ strike: { x: -54, y: -30, turn: -8 }, surface: { wear: 0.48 }, flan: { across: 500, down: 486 } }),
+    obverse: edwardObverse({
+      strike: { x: 64, y: -38, turn: 9 },
+      surface: { wear: 0.48 },
+      flan: { across: 500, down: 486 },
+    }),
+    reverse: longCrossReverse({ strike: { x: -54, y: -30, turn: -8 }, surface: { wear: 0.48 } }),
   },
   'edward-i-newcastle-penny': {
     obverse: edwardObverse({ strike: { x: -4, y: 4, turn: 4 }, surface: { wear: 0.3, tone: 0.4 } }),
@@ -112,15 +150,30 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   },
   'york-archbishop-penny': {
     obverse: edwardObverse({ strike: { x: 2, y: 4, turn: -5 }, surface: { wear: 0.26, tone: 0.5 } }),
-    reverse: longCrossReverse({ strike: { x: 0, y: -4, turn: 4 }, surface: { wear: 0.26, tone: 0.5 }, extra: [QUATREFOIL] }),
+    reverse: longCrossReverse({
+      strike: { x: 0, y: -4, turn: 4 },
+      surface: { wear: 0.26, tone: 0.5 },
+      extra: [QUATREFOIL],
+    }),
   },
   'edward-i-counterfeit': {
     obverse: (inscription) => ({
-      ...edwardObverse({ metal: 'bronze', strike: { x: 8, y: 6, turn: -9, scale: 0.98 }, bust: { hair: 'bushy' }, surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[58, 46]] } })(inscription),
+      ...edwardObverse({
+        metal: 'bronze',
+        strike: { x: 8, y: 6, turn: -9, scale: 0.98 },
+        bust: { hair: 'bushy' },
+        surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 },
+        flan: { uneven: 0.02, chips: [[58, 46]] },
+      })(inscription),
       plate: { metal: 'billon', gone: 0.42 },
     }),
     reverse: (inscription) => ({
-      ...longCrossReverse({ metal: 'bronze', strike: { x: -8, y: 4, turn: 10, scale: 0.98 }, pellets: [40, 128, 232, 318].map((turn, at) => place(threeUneven(at), 0, 0, 1, turn)).join(''), surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 }, flan: { uneven: 0.02, chips: [[302, 46]] } })(inscription),
+      ...longCrossReverse({
+        metal: 'bronze',
+        strike: { x: -8, y: 4, turn: 10, scale: 0.98 },
+        pellets: [40, 128, 232, 318].map((turn, at) => place(threeUneven(at), 0, 0, 1, turn)).join(''),
+        surface: { wear: 0.5, weak: 0.4, grain: 0.6, pits: 0.6, tone: 0.75, dirt: 0.4 },
+      })(inscription),
       plate: { metal: 'billon', gone: 0.46 },
     }),
   },
