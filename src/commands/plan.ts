@@ -63,6 +63,12 @@ if (!planned.ok) endWith(planned.problem);
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const markdown = formatPlan(planned.value, day.join('-'));
 const file = join(cabinet.at, 'private', 'plan.md');
-await mkdir(dirname(file), { recursive: true });
-await writeFile(file, markdown);
+try {
+  await mkdir(dirname(file), { recursive: true });
+  await writeFile(file, markdown);
+} catch {
+  endWith(
+    `The plan cannot be written to ${join(cabinet.shown, 'private', 'plan.md')}. Close it elsewhere, or allow writing there.`,
+  );
+}
 process.stdout.write(`${plainPlan(markdown)}\nWritten to ${join(cabinet.shown, 'private', 'plan.md')}\n`);

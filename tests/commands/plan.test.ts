@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -106,6 +106,13 @@ describe('what cannot be planned is answered with a sentence and 1, and nothing 
     expect({ stdout, status, written }).toEqual({ stdout: '', status: 1, written: null });
     expect(stderr).toMatch(says);
     expect(stderr).not.toMatch(/invalid|unexpected|null|schema|\n\s+at /i);
+  });
+  test('a plan that cannot be written', () => {
+    const at = cabinet();
+    mkdirSync(join(at, 'private', 'plan.md'));
+    const { stderr, status } = spawnSync(process.execPath, [COMMAND, '--cabinet', at, ...MINTS], { encoding: 'utf8' });
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/^The plan cannot be written to .*plan\.md\. Close it elsewhere, or allow writing there\.\n$/);
   });
   test('a cabinet without a guide, and no cabinet', () => {
     const at = cabinet();

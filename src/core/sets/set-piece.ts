@@ -2,10 +2,6 @@ import type { Interval } from '../eras/era-scheme.ts';
 
 export type HowSure = 'certain' | 'probable' | 'possible';
 
-/** A statement of a piece that a set may ask about. */
-export type StatedField =
-  | 'ruler' | 'struck-for' | 'issuer' | 'mint' | 'denomination' | 'date' | 'metal' | 'references' | 'kind'; // prettier-ignore
-
 /** What a set needs to know of a piece. Ids are those of the list files; a fact left out is not recorded. */
 export type SetPiece = {
   readonly id: string;

@@ -51,6 +51,10 @@ describe('what the guide offers', () => {
     expect(offers).toEqual([]);
     expect(unpriced).toContainEqual({ place: 'london', because: 'The guide has no price for a grade good enough.' });
   });
+  test('is no betterment when it only surely reaches what the piece may be', () => {
+    expect(shopping([price('london', 'F', 15, 19)]).offers).toEqual([]);
+    expect(shopping([price('london', 'F', 16, 19)]).offers).toMatchObject([{ improvement: 1 }]);
+  });
   test('keeps to the better grades when fewer and better are wanted', () => {
     const guide = [price('york', 'F', 12, 19), price('york', 'VF', 20, 35)];
     expect(shopping(guide, { low: 20, high: 35 }).offers.map(({ grade }) => grade)).toEqual(['VF']);
@@ -59,6 +63,16 @@ describe('what the guide offers', () => {
     const { unpriced, old } = shopping([price('york', 'VF', 20, 35, { year: 2019 }), price('exeter', 'VF', 20, 35)]);
     expect(unpriced).toEqual([{ place: 'london', because: 'The guide has no price for it.' }]);
     expect(old).toEqual(['The price of York in VF is of 2019.']);
+  });
+  test('calls a price old after five years, and only one that is planned with', () => {
+    const oldOnes = (...guide: readonly GuidePrice[]) => shopping(guide).old;
+    expect(oldOnes(price('york', 'VF', 20, 35, { year: 2021 }))).toEqual([]);
+    expect(oldOnes(price('york', 'VF', 20, 35, { year: 2020 }))).toEqual(['The price of York in VF is of 2020.']);
+    expect(oldOnes(price('london', 'F', 12, 15, { year: 2020 }))).toEqual([]);
+  });
+  test('names the one currency of the prices, and none where there is no price', () => {
+    expect(shopping([price('york', 'VF', 20, 35)]).currency).toBe('GBP');
+    expect(shopping([]).currency).toBeNull();
   });
 });
 
