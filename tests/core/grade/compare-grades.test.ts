@@ -43,12 +43,23 @@ describe('is the first better than the second?', () => {
   });
 });
 
-const anyGrade: fc.Arbitrary<Grade> = fc
+/** Numbers with their prefixes, pluses and problems: MS-63+, PR-65, AU-58 details, cleaned. */
+const numbered: fc.Arbitrary<Grade> = fc
+  .tuple(
+    fc.constantFrom('VF-20', 'VF-35', 'EF-45', 'AU-58', 'MS-60', 'MS-63', 'MS-64', 'MS-70', 'PR-63', 'PR-65'),
+    fc.constantFrom('', '+'),
+    fc.constantFrom('', ' details, cleaned', ' details, holed'),
+  )
+  .filter(([grade, plus]) => plus === '' || !/-(?:60|70)$/.test(grade))
+  .map((written) => gradeOf(written.join('')));
+
+const worded: fc.Arbitrary<Grade> = fc
   .tuple(fc.constantFrom(...SCALE_IDS), fc.nat(), fc.constantFrom('', ', cleaned', ', holed'), fc.nat(9))
   .map(([scale, at, problem, ungraded]) => {
     const { words } = SCALES[scale];
     return ungraded === 0 ? notGraded('cut') : gradeOf(`${words[at % words.length]?.word ?? ''}${problem}`, scale);
   });
+const anyGrade = fc.oneof(worded, numbered);
 
 describe('laws', () => {
   test('certainly better is transitive, and never holds both ways', () => {

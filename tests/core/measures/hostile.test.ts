@@ -75,10 +75,12 @@ const mutated = fc
 const shuffled = fc.array(fc.constantFrom(...PIECES, ...SEEDS), { maxLength: 40 }).map((parts) => parts.join(''));
 const hostile = fc.oneof(fc.string({ unit: 'binary', maxLength: 60 }), mutated, shuffled);
 
-/** Every number in a value that was read is finite; nothing negative is a measure. */
+/** Every number in a value that was read is finite, nothing negative is a measure, and no low end is above a high one. */
 function sound(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value) && value >= 0;
   if (typeof value !== 'object' || value === null) return true;
+  const { low, high } = value as { readonly low?: unknown; readonly high?: unknown };
+  if (typeof low === 'number' && typeof high === 'number' && low > high) return false;
   return Object.values(value).every(sound);
 }
 

@@ -56,6 +56,18 @@ describe('lengths', () => {
   });
 });
 
+test('an inch is twelve lines and 25.4 mm, whichever of them a length is written in', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 4000 }), (thousandths) => {
+      const inches = thousandths / 1000;
+      const inInches = valueOf(parseLength(`${inches} in`)).low;
+      expect(Math.abs(inInches - inches * 25.4)).toBeLessThanOrEqual(4 * Number.EPSILON * inInches);
+      const inLines = valueOf(parseLength(`${(12 * thousandths) / 1000} lines`)).low;
+      expect(Math.abs(inLines - inInches)).toBeLessThanOrEqual(8 * Number.EPSILON * inInches);
+    }),
+  );
+});
+
 describe('sizes', () => {
   test.for([
     ['18.2-19.4 mm', { width: 19.4, height: 19.4 }],

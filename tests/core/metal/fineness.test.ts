@@ -113,6 +113,22 @@ describe('there and back', () => {
     );
   });
 
+  test('one fineness in carats, loth, zolotnik, ounces, thousandths and as a fraction is one number', () => {
+    // A 192nd is a carat grain of eight to the carat; every scale below divides it or is divided by it.
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 8 }), (eighth) => {
+        const share = eighth / 8;
+        const written = [`${24 * share} ct`, `${16 * share} loth`, `${96 * share} zolotnik`, `${eighth}/8`];
+        const troy = `${Math.floor(12 * share)} oz ${(12 * share - Math.floor(12 * share)) * 20} dwt`;
+        for (const text of [...written, `${1000 * share}/1000`, ...(12 * share >= 1 ? [troy] : [])]) {
+          const { low, high } = finenessOf(text);
+          expect(Math.abs(low - share), text).toBeLessThanOrEqual(Number.EPSILON);
+          expect(Math.abs(high - share), text).toBeLessThanOrEqual(Number.EPSILON);
+        }
+      }),
+    );
+  });
+
   test('a heavier or a finer piece never holds less', () => {
     const weight = fc.double({ min: 0.1, max: 100, noNaN: true });
     const fine = fc.double({ min: 0.001, max: 1, noNaN: true });

@@ -98,3 +98,29 @@ test('any chain is analysed and printed: gaps and direct passages together are t
     }),
   );
 });
+
+/*
+ * A chain is written in fields, one for each thing a link says, so it has no text of its own to be read: there is a
+ * `formatChain` and no parser, and there and back cannot be asked. What the print may not lose is asked instead.
+ */
+test('the printed chain keeps every owner, in order, and tells each gap from each direct passage', () => {
+  const link = fc.record({ year: fc.integer({ min: 1800, max: 1999 }), direct: fc.boolean(), possibly: fc.boolean() });
+  fc.assert(
+    fc.property(fc.array(link, { minLength: 1, maxLength: 8 }), (drawn) => {
+      const years = drawn.map(({ year }) => year).toSorted((a, b) => a - b);
+      const links = drawn.map(({ direct, possibly }, i) => ({
+        when: when(String(years[i])),
+        to: `Owner${String.fromCharCode(65 + i)}`,
+        direct,
+        possibly,
+      }));
+      const printed = formatChain(links);
+      expect(printed.match(/Owner[A-H]/g)).toEqual(links.map(({ to }) => to));
+      expect(printed.match(/\d{4}/g)).toEqual(years.map(String));
+      expect(printed.match(/possibly/gi)?.length ?? 0).toBe(drawn.filter(({ possibly }) => possibly).length);
+      const passages = links.slice(0, -1);
+      expect(printed.split('; ').length - 1).toBe(passages.filter(({ direct }) => direct).length);
+      expect(printed.split('. ').length - 1).toBe(passages.filter(({ direct }) => !direct).length);
+    }),
+  );
+});
