@@ -25,6 +25,7 @@ export const paperWords = {
   tile: (row: number, column: number) => `row ${row}, column ${column}`,
   joins: 'Cut along the frame and join where the half circles meet.',
   labels: 'Labels',
+  labelNote: (key: number, number: string) => `${key} · ${number}`,
   groupCards: 'Headings and texts',
   tickets: 'Tickets, front and back',
   bibliography: 'Books',

@@ -8,7 +8,7 @@ import { overviewSheet, trueSizeSheets } from './case-sheets.ts';
 import type { Paper, PaperSheet } from './paper.ts';
 import { furniture, layOnSheets, roomOn } from './paper.ts';
 import { setUpSheets } from './set-up-sheets.ts';
-import { cardCutOut, closingCards, statementCards, titleCard } from './text-cards.ts';
+import { cardCutOut, closingCards, labelCutOut, statementCards, titleCard } from './text-cards.ts';
 import { ticketOfPiece } from './tickets.ts';
 
 /** Every sheet of an exhibit, in the order in which it is set up. */
@@ -33,7 +33,7 @@ export function printForms(
       paperWords.groupCards,
     ),
     ...layOnSheets(
-      groups.flatMap(({ cells }) => cells.map(({ label }) => cardCutOut(label))),
+      groups.flatMap(({ cells }) => cells.map(labelCutOut)),
       paper,
       paperWords.labels,
     ),

@@ -2,7 +2,7 @@ import type { Run, SetLine } from '../../../core/cases/set-text.ts';
 import { lineHeight, setText } from '../../../core/cases/set-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import { CARD_MARGIN } from '../exhibit/set-case.ts';
-import type { Card } from '../exhibit/set-case.ts';
+import type { Card, SetCell } from '../exhibit/set-case.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { workLine } from '../exhibit/work-line.ts';
 import type { Mark } from './marks.ts';
@@ -19,6 +19,13 @@ const LIST_SMALLER = 2 / 3;
 /** A label, heading or text as it lies in the case. */
 export function cardCutOut({ width, height, points, lines }: Card): CutOut {
   return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points) };
+}
+
+/** A label, with a note beneath the cut that tells which piece it belongs to. */
+export function labelCutOut({ shown: { key, piece }, label }: SetCell): CutOut {
+  const note = textMark(paperWords.labelNote(key, piece.number), MARGIN, label.height + 4.2, 7, { face: 'sans' });
+  const cutOut = cardCutOut(label);
+  return { ...cutOut, marks: [...cutOut.marks, note] };
 }
 
 /** Title, scope and, unless it is to be shown without a name, the keeper. */

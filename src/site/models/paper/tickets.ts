@@ -29,15 +29,11 @@ export function ticketOfPiece(piece: PublicPiece): CutOut {
   };
 }
 
-/** In the order of the trade: number, ruler, denomination, mint, date. Common practice. */
+/** In the order of the trade: number, ruler, denomination, mint, date; a piece without a ruler goes by its title. Common practice. */
 function frontFacts(piece: PublicPiece): readonly string[] {
-  return facts([
-    piece.number,
-    namesOf(piece.rulers),
-    nameOf(piece.denomination) ?? piece.kind,
-    nameOf(piece.mint),
-    dateOf(piece),
-  ]);
+  const ruler = namesOf(piece.rulers);
+  const what = nameOf(piece.denomination) ?? (ruler === null ? null : piece.kind);
+  return facts([piece.number, ruler ?? (what === null ? piece.title : null), what, nameOf(piece.mint), dateOf(piece)]);
 }
 
 /** Number again, reference, metal and weight, axis. */
