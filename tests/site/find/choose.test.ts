@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { choose } from '../../../src/site/find/choose.ts';
+import { wordsOf } from '../../../src/site/find/fold.ts';
+import type { FindRecord } from '../../../src/site/find/record.ts';
+import { wordSearch } from '../../../src/site/find/search-words.ts';
+import { parseState } from '../../../src/site/find/state.ts';
+
+type Sketch = Pick<FindRecord, 'id' | 'title' | 'facets'> & {
+  readonly says?: string;
+  readonly legends?: readonly string[];
+  readonly by?: Partial<FindRecord['by']>;
+};
+
+const SKETCHES: readonly Sketch[] = [
+  { id: 'athelstan', title: 'Penny of Æthelstan, York', says: 'Jorvik Regnald', facets: { mint: ['york'], ruler: ['aethelstan'] }, legends: ['+ÆÐELSTAN REX TO BRIT'], by: { date: 927, weight: 1.5 } },
+  { id: 'henry-viii', title: 'Groat of Henry VIII, York', facets: { mint: ['york'], ruler: ['henry-viii'] }, legends: ['CIVITAS EBORACI'], by: { date: 1526, weight: 2.6, grade: 35 } },
+  { id: 'henry-iii', title: 'Penny of Henry III, London', says: 'struck while York was shut', facets: { mint: ['london'], ruler: ['henry-iii'] }, legends: ['NICOLE ON LVND'], by: { weight: 1.4, grade: 20 } },
+  { id: 'ingot', title: 'Silver ingot', facets: {}, by: { weight: 26.3 } },
+]; // prettier-ignore
+
+const RECORDS: readonly FindRecord[] = SKETCHES.map(({ says = '', legends = [], by = {}, ...rest }) => ({
+  to: `/pieces/${rest.id}/`,
+  line: '',
+  note: null,
+  room: 'usual',
+  face: { wide: 'mm-180', tall: 'tall-180', look: 'disc round silver' },
+  words: wordsOf(`${rest.title} ${says}`).join(' '),
+  legends,
+  by: { date: null, weight: null, size: null, grade: null, ...by },
+  ...rest,
+}));
+
+const search = wordSearch(RECORDS);
+const found = (query: string): readonly string[] =>
+  choose(RECORDS, search, parseState(query)).found.map(({ record }) => record.id);
+
+describe('pieces are found by word', () => {
+  test.for([
+    { asked: 'aethelstan', ids: ['athelstan'], why: 'Æ is typed as ae' },
+    { asked: 'ÆTHELSTAN', ids: ['athelstan'], why: 'or as it is' },
+    { asked: 'jorv', ids: ['athelstan'], why: 'the beginning of a word is enough' },
+    { asked: 'athelstn', ids: ['athelstan'], why: 'letters may be lost' },
+    {
+      asked: 'henry york',
+      ids: ['henry-viii', 'henry-iii'],
+      why: 'every word must be answered; the title counts for more',
+    },
+    { asked: 'plugh', ids: [], why: 'what is like nothing finds nothing' },
+  ])('$asked: $why', ({ asked, ids }) => {
+    expect(found(`?words=${encodeURIComponent(asked)}`)).toEqual(ids);
+  });
+});
+
+describe('pieces are found by a worn legend', () => {
+  test('begun anywhere round the rim, with the legend that answered', () => {
+    const { found: answers } = choose(RECORDS, search, parseState('?legend=RACICIV'));
+    expect(answers.map(({ record, legend }) => [record.id, legend])).toEqual([['henry-viii', 'CIVITAS EBORACI']]);
+  });
+
+  test('together with words', () => {
+    expect(found('?legend=ON*LV&words=henry')).toEqual(['henry-iii']);
+    expect(found('?legend=ON*LV&words=ingot')).toEqual([]);
+  });
+});
+
+describe('facets', () => {
+  test('values of one widen, two narrow', () => {
+    expect(found('?mint=york&mint=london')).toEqual(['athelstan', 'henry-viii', 'henry-iii']);
+    expect(found('?mint=york&ruler=henry-iii')).toEqual([]);
+  });
+
+  test('each value says how many it would leave, whatever is chosen of its own facet', () => {
+    const { counts } = choose(RECORDS, search, parseState('?mint=york'));
+    expect([...counts.mint]).toEqual([
+      ['york', 2],
+      ['london', 1],
+    ]);
+    expect(counts.ruler.get('henry-iii')).toBeUndefined();
+  });
+});
+
+describe('order', () => {
+  test.for([
+    { sort: 'number', ids: ['athelstan', 'henry-viii', 'henry-iii', 'ingot'] },
+    { sort: 'date', ids: ['athelstan', 'henry-viii', 'henry-iii', 'ingot'] },
+    { sort: 'weight', ids: ['ingot', 'henry-viii', 'athelstan', 'henry-iii'] },
+    { sort: 'grade', ids: ['henry-viii', 'henry-iii', 'athelstan', 'ingot'] },
+    { sort: 'title', ids: ['henry-viii', 'athelstan', 'henry-iii', 'ingot'] },
+  ])('by $sort; what is not recorded comes last', ({ sort, ids }) => {
+    expect(found(`?sort=${sort}`)).toEqual(ids);
+  });
+});
