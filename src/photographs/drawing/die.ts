@@ -13,7 +13,7 @@ export type Inscription = { readonly parts: readonly string[]; readonly hand: Ch
 /** The photographs of one piece: one recipe a face. */
 export type Recipes = Readonly<Record<string, (inscription: Inscription) => Face>>;
 
-export type Hand = keyof typeof PUNCHES;
+type Hand = keyof typeof PUNCHES;
 
 /** A legend round the rim; what is restored in brackets is all but worn away. */
 export function rim(text: string, hand: Hand, chance: Chance, where: Partial<Rim> = {}): Layer[] {
@@ -78,7 +78,7 @@ export function turnedRound(layers: readonly Layer[]): Layer[] {
 }
 
 /** The skin of a hammered silver piece of ordinary preservation. */
-export const HAMMERED: Surface = {
+const HAMMERED: Surface = {
   wear: 0.35,
   weak: 0.4,
   grain: 0.4,

@@ -94,7 +94,7 @@ export type Rim = {
 };
 
 /** A cut legend, sorted by how well it came up: whole, or worn away almost to nothing (what a reader restores in brackets). */
-export type Lettered = { readonly whole: string; readonly faint: string };
+type Lettered = { readonly whole: string; readonly faint: string };
 
 type Spaced = { readonly sign: string; readonly faint: boolean; readonly letter: Letter | null };
 

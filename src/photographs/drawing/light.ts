@@ -32,7 +32,7 @@ function way(x: number, y: number, z: number): { x: number; y: number; z: number
 export type Plate = { readonly metal: MetalName; readonly gone: number };
 
 /** What lies under the lamps: a surface in pixels of height, where it is, and what covers it. */
-export type Lit = {
+type Lit = {
   readonly height: Field;
   /** The design alone, which shows where hands have rubbed. */
   readonly relief: Field;

@@ -1,5 +1,5 @@
 /** Colours from the deepest shadow to the brightest light, at 0, ¼, ½, ¾ and 1. */
-export type Ramp = readonly [Shade, Shade, Shade, Shade, Shade];
+type Ramp = readonly [Shade, Shade, Shade, Shade, Shade];
 type Shade = readonly [number, number, number];
 
 /** A metal as it looks in the hand: where it is bare, and where it has toned (in hollows, and in patches). */

@@ -29,7 +29,7 @@ export async function masked(draw: string, { x, y, turn, scale }: Strike): Promi
 }
 
 /** From 0 at the edge of a mask to 1 where it is `round` pixels deep, curved like a quarter circle. */
-export function domed(mask: Field, round: number): Field {
+function domed(mask: Field, round: number): Field {
   const depth = depthWithin(mask);
   const out = blank();
   for (let at = 0; at < out.length; at += 1) {

@@ -32,7 +32,7 @@ export function place(drawing: string, x: number, y: number, scale = 1, turn = 0
 }
 
 /** The drawing as seen in a mirror held upright. */
-export function mirrored(drawing: string): string {
+function mirrored(drawing: string): string {
   return `<g transform="scale(-1 1)">${drawing}</g>`;
 }
 

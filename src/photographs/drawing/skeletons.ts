@@ -3,7 +3,7 @@
  * The first number is its width. Then: `l x1 y1 x2 y2 [weight]` a bar, `c x y across down from to [weight]` part of an
  * oval (degrees, 0 right, 90 down), `d x y radius` a pellet, `w x y turn` a wedge.
  */
-export const ROMAN: Readonly<Record<string, string>> = {
+const ROMAN: Readonly<Record<string, string>> = {
   A: '78;l 40 0 8 100 .8;l 40 0 70 100;l 20 66 60 66 .5',
   B: '62;l 12 0 12 100;c 12 25 38 25 -90 90;c 12 74 44 26 -90 90',
   C: '68;c 44 50 36 50 48 312',
@@ -58,7 +58,7 @@ export const ROMAN: Readonly<Record<string, string>> = {
 };
 
 /** Letters that the medieval punch-cutter made round: they replace the Roman ones. */
-export const LOMBARDIC: Readonly<Record<string, string>> = {
+const LOMBARDIC: Readonly<Record<string, string>> = {
   A: '80;l 34 8 10 100 .7;l 44 8 68 100 1.2;l 22 64 58 64 .5;l 14 4 64 4 .8',
   C: '74;c 42 50 34 50 50 310 1.3;l 68 8 68 92 .35',
   D: '74;l 14 0 14 100;c 14 50 52 50 -90 90 1.3',

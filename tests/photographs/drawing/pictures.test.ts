@@ -57,7 +57,8 @@ describe('the drawn photographs of the demo cabinet', () => {
       const found = findPiece({ width: info.width, height: info.height, rgb: new Uint8Array(data) });
       const span = Math.max(found?.box.width ?? 0, found?.box.height ?? 0) / info.width;
       expect(span, file).toBeGreaterThan(0.76);
-      expect(span, file).toBeLessThan(0.88);
+      // A squarish flan turned to its reverse's upright stands on a corner.
+      expect(span, file).toBeLessThan(0.92);
     }
   }, 60_000);
 

@@ -1,5 +1,4 @@
-import type { Layer } from '../relief.ts';
-import { beads, crossPattee, dot, ring, round } from '../shapes.ts';
+import { crossPattee, dot, round } from '../shapes.ts';
 import { fill } from '../shapes.ts';
 
 /** The long cross of 1279: four arms from the centre to the edge, broad at the end. */
@@ -25,15 +24,7 @@ function place3(far: number, size: number): string {
   );
 }
 
-/** A ring of beads that bounds a legend. */
-export function beadedCircle(radius: number, size = 8.5, apart = 2.3): Layer {
-  return { draw: beads(radius, Math.round((2 * Math.PI * radius) / (size * apart)), size), height: 9, round: size };
-}
-
+/** The plain cross of so many small pieces. */
 export function smallCross(size = 110): string {
   return crossPattee(0, 0, size, size * 0.22, size * 0.62);
-}
-
-export function plainCircle(radius: number, width = 7): string {
-  return ring(0, 0, radius, width);
 }

@@ -2,7 +2,7 @@ import type { Layer } from '../relief.ts';
 import { bar, box, crescent, crossPattee, dot, fill, leaf, n, oval, place, round, stroke } from '../shapes.ts';
 
 /** A linear bust in profile to the right, as cut for the later Anglo-Saxon pennies. About 560 high, its middle at 0,0. */
-export type SaxonBust = {
+type SaxonBust = {
   readonly wear: 'diadem' | 'crown' | 'bare' | 'arches';
   readonly beard?: boolean;
   readonly sceptre?: 'cross' | 'trefoil' | 'pellets';

@@ -101,7 +101,7 @@ export const NORTHUMBRIA: Readonly<Record<string, Recipes>> = {
   },
   'aethelred-styca': {
     obverse: styca({ wear: 0.24, corrosion: 0.08 }, { turn: -3 }),
-    reverse: styca({ wear: 0.26, corrosion: 0.1 }, { turn: 8, cracks: [[80, 40]] }),
+    reverse: styca({ wear: 0.26, corrosion: 0.1 }, { turn: 8 }),
   },
   'wigmund-styca': {
     obverse: styca({ wear: 0.42, corrosion: 0.22 }, { turn: 6 }),
