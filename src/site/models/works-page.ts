@@ -24,14 +24,23 @@ export type WorkShown = {
   readonly alsoIn: readonly Link[];
 };
 
-export type WorksPage = { readonly head: PageHead; readonly works: readonly WorkShown[] };
+export type WorksPage = {
+  readonly head: PageHead;
+  readonly works: readonly WorkShown[];
+  /** Cited for no piece, set or exhibit. */
+  readonly behind: readonly WorkShown[];
+};
 
 export function worksPage(cabinet: Cabinet): WorksPage {
   const { title, description } = worksWords;
-  const works = Object.values(cabinet.lists.works).toSorted((a, b) => (sortedUnder(a) < sortedUnder(b) ? -1 : 1));
+  const works = Object.values(cabinet.lists.works)
+    .toSorted((a, b) => (sortedUnder(a) < sortedUnder(b) ? -1 : 1))
+    .map((work) => workShown(cabinet, work));
+  const isCited = ({ pieces, alsoIn }: WorkShown): boolean => pieces.length + alsoIn.length > 0;
   return {
     head: { title, description, here: urls.works() },
-    works: works.map((work) => workShown(cabinet, work)),
+    works: works.filter(isCited),
+    behind: works.filter((work) => !isCited(work)),
   };
 }
 
@@ -46,7 +55,7 @@ function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
     short: fields.short === undefined ? null : worksWords.short(fields.short),
     note: fields.note ?? null,
     address: fields.address ?? null,
-    cited: count === 0 ? worksWords.notCited : worksWords.cited(count),
+    cited: worksWords.cited(count),
     pieces,
     alsoIn: [...setsCiting(cabinet, id), ...exhibitsCiting(cabinet, id)],
   };

@@ -17,7 +17,6 @@ export const erasWords = {
     `Two schemes disagree over a piece when both use one name and give it different years, or when one has a period for it and the other has none. They do so over ${pieces}, gathered here by the quarrel.`,
   noQuarrels: 'The schemes agree about every piece here, as far as they speak of it.',
   over: (pieces: string): string => `Over ${pieces}`,
-  claims: 'Whose bounds',
   says: {
     within: '',
     straddles: 'cut through: ',
@@ -34,7 +33,6 @@ export const erasWords = {
   schemeSays: (title: string): string =>
     `The periods of “${title}”, and under them every dated piece from the earliest to the latest year it may belong to. Hollow: a date the keeper is not sure of.`,
   pieces: 'The pieces, period by period',
-  nothingIn: 'No piece here.',
   share: (share: number | null): string | null =>
     share === null
       ? 'how much of its years falls here is not known'

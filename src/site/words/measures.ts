@@ -22,7 +22,7 @@ export const measuresWords = {
     lead: 'Each dot is a piece, laid at its weight in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
     noStandard: 'No standard is set down for its years',
     says: (name: string, count: number): string =>
-      `The weights of ${String(count)} pieces: ${name}. Grams, from left to right.`,
+      `The weights of ${String(count)} ${name}, in grams from left to right.`,
     row: (years: string, grams: string): string => `${years}: ${grams} g`,
     columns: ['Piece', 'Weight, g', 'Standard', 'Of the standard, %'],
     none: 'Too few pieces have been weighed.',

@@ -3,7 +3,6 @@ export const mintsWords = {
   description: 'Where the pieces were made: maps, names through time, and what is here of each mint.',
   lead: 'Where the pieces were made. The maps show coasts and nothing else: borders moved, and the mints did not.',
   none: 'No mint has been written down yet.',
-  all: 'All the mints',
   mapSays: (count: number): string =>
     `${String(count)} mints with coordinates. A filled dot has pieces here, a hollow one has none.`,
   closeSays: (count: number): string => `The ${String(count)} mints that lie near one another, closer.`,

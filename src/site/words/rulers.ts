@@ -30,6 +30,4 @@ export const rulersWords = {
   nothing: 'The cabinet has no piece in this name, and none struck for this ruler.',
   gaps: (years: readonly string[]): string => `No piece here can belong to ${years.join(', ')}.`,
   noGaps: 'There is no year of the reign to which no piece here could belong.',
-  gapsTitle: 'Gaps',
-  board: 'The pieces',
 } as const;

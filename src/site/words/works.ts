@@ -4,7 +4,9 @@ export const worksWords = {
   lead: 'The books by which the pieces are described, with the numbers cited from each. Numbers stand in the order of the book.',
   none: 'No work is cited yet.',
   cited: (count: number): string => (count === 1 ? 'Cited for 1 piece' : `Cited for ${String(count)} pieces`),
-  notCited: 'Cited for no piece.',
+  behindTitle: 'Behind the lists',
+  behindLead:
+    'Cited for no piece, no set and no exhibit: they stand behind the lists of rulers, mints, standards and eras.',
   alsoIn: 'Cited by',
   set: (title: string): string => `the set “${title}”`,
   exhibit: (title: string): string => `the exhibit “${title}”`,
