@@ -1,4 +1,4 @@
-import { lettersPerLine } from './wrap-text.ts';
+import { lettersPerLine } from './type-size.ts';
 
 /** A remark on how a label reads: a warning, or a refusal of what nobody could read. */
 export type LabelRemark = { readonly weight: 'warns' | 'refuses'; readonly says: string; readonly source: string };

@@ -1,5 +1,5 @@
 import { letterWidth } from './letter-widths.ts';
-import { LEADING, MILLIMETRES_PER_POINT } from './wrap-text.ts';
+import { LEADING, MILLIMETRES_PER_POINT } from './type-size.ts';
 
 /** Words of one style. */
 export type Run = { readonly text: string; readonly italic?: boolean };

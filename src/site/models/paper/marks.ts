@@ -1,7 +1,7 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
 import type { Run, SetLine } from '../../../core/cases/set-text.ts';
 import { lineHeight } from '../../../core/cases/set-text.ts';
-import { MILLIMETRES_PER_POINT } from '../../../core/cases/wrap-text.ts';
+import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 
 /**
  * What is drawn on paper, in millimetres from the upper left corner. A line of text stands on its baseline and is never broken
