@@ -1,11 +1,8 @@
-import { resolve } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
-import { readFolder } from '../catalogue/files.ts';
-import { readCabinet } from '../catalogue/read-cabinet.ts';
-import { reignsOf } from '../catalogue/reigns.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { refuse } from '../core/outcome.ts';
+import { consult, NOTHING } from './read/consulted.ts';
 import { help } from './read/help.ts';
 import type { Answer, Beside, Kind } from './read/kind.ts';
 import { kinds } from './read/kinds.ts';
@@ -27,14 +24,11 @@ function commandLine(words: readonly string[]) {
   return { values, positionals: positionals.map((word) => word.replace(GUARD, '')) };
 }
 
-/** The reigns in the rulers' files of a cabinet; none when there is no such cabinet. */
-async function reignsIn(cabinet: string): Promise<Parameters<typeof kinds>[0]> {
-  const folder = await readFolder(resolve(cabinet));
-  return folder === null ? [] : readCabinet(folder).records.rulers.flatMap(reignsOf);
-}
+/** Where reigns and works are looked up: the cabinet named, or the usual one if there is one. */
+type Cabinet = { readonly named: string | undefined; readonly usual: string };
 
-/** Reads the words as the kind does; a date that cannot be read by itself is tried with the cabinet's reigns. */
-async function read(kind: Kind, words: readonly string[], beside: Beside, cabinet: string): Promise<Outcome<Answer>> {
+/** Reads the words as the kind does, with the help of the cabinet where the kind wants it. */
+async function read(kind: Kind, words: readonly string[], beside: Beside, cabinet: Cabinet): Promise<Outcome<Answer>> {
   const least = kind.args.length - (kind.optional ?? 0);
   if (words.length < least)
     return refuse(`${kind.name} takes ${kind.args.slice(0, least).join(', then ')}. Write --help to see examples.`);
@@ -42,9 +36,12 @@ async function read(kind: Kind, words: readonly string[], beside: Beside, cabine
   if (words.length > most)
     return refuse(`${kind.name} takes ${kind.args.join(', then ')} and nothing more. Put each in quotation marks.`);
   const outcome = kind.read(words, beside);
-  if (outcome.ok || kind.name !== 'date') return outcome;
-  const [withReigns] = kinds(await reignsIn(cabinet));
-  return withReigns?.read(words, beside) ?? outcome;
+  if (kind.consults === undefined || (kind.consults === 'in need' && outcome.ok)) return outcome;
+  const consulted = await consult(cabinet.named ?? cabinet.usual);
+  if (consulted === null && cabinet.named !== undefined)
+    return refuse(`There is no cabinet in ${cabinet.named}. Write the folder that holds cabinet.yaml.`);
+  const informed = kinds(consulted ?? NOTHING).find(({ name }) => name === kind.name);
+  return informed?.read(words, beside) ?? outcome;
 }
 
 function print(outcome: Outcome<Answer>, json: boolean): void {
@@ -71,7 +68,7 @@ async function run(): Promise<void> {
   const outcome =
     kind === undefined
       ? refuse(`There is no kind "${name}" to read. Write one of ${known}, then the text.`)
-      : await read(kind, words, beside, values.cabinet ?? process.env['CABINET'] ?? 'content');
+      : await read(kind, words, beside, { named: values.cabinet ?? process.env['CABINET'], usual: 'content' });
   print(outcome, values.json === true);
 }
 

@@ -5,7 +5,7 @@ const USAGE = `npm run read -- KIND "TEXT"      how a text is understood, in a s
       --json                     the same for a program
       --scale ID                 the scale of a grade or a rarity
       --problem "cleaned"        what is wrong with a graded piece
-      --cabinet DIR              the cabinet whose rulers are known, for dates like "Edward I, year 7"
+      --cabinet DIR              whose rulers and works are known: date "Edward I, year 7", reference "North 1018"
 
 Ends with 0 when the text can be read, and with 1 and a sentence on what to write instead when it cannot.
 `;

@@ -14,6 +14,8 @@ export type Kind = {
   readonly optional?: number;
   /** What to type after the name of the kind, as separate words of a command line. */
   readonly examples: readonly (readonly string[])[];
+  /** Whether a cabinet is asked for help: always, or only with a text that cannot be read without. */
+  readonly consults?: 'always' | 'in need';
   readonly read: (words: readonly string[], beside: Beside) => Outcome<Answer>;
 };
 

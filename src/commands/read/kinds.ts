@@ -1,11 +1,12 @@
-import type { Reign } from '../../core/dating/dating.ts';
 import { COUNTED } from './counted.ts';
+import { NOTHING } from './consulted.ts';
+import type { Consulted } from './consulted.ts';
 import { dateKind, gradeKind } from './dated.ts';
 import type { Kind } from './kind.ts';
 import { MEASURED } from './measured.ts';
-import { WRITTEN } from './written.ts';
+import { referenceKind, WRITTEN } from './written.ts';
 
-/** Every kind of text that can be read, in the order of the help. */
-export function kinds(reigns: readonly Reign[] = []): readonly Kind[] {
-  return [dateKind(reigns), gradeKind, ...MEASURED, ...WRITTEN, ...COUNTED];
+/** Every kind of text that can be read, in the order of the help, with what a cabinet knows. */
+export function kinds({ reigns, works }: Consulted = NOTHING): readonly Kind[] {
+  return [dateKind(reigns), gradeKind, ...MEASURED, ...WRITTEN, referenceKind(works), ...COUNTED];
 }

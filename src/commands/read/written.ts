@@ -6,6 +6,7 @@ import { suggestReading } from '../../core/legends/suggest-reading.ts';
 import { refuse } from '../../core/outcome.ts';
 import { formatReference } from '../../core/references/format-reference.ts';
 import { parseReference } from '../../core/references/parse-reference.ts';
+import type { KnownWork } from './consulted.ts';
 import { answer, ofOneText } from './kind.ts';
 import type { Kind } from './kind.ts';
 
@@ -63,17 +64,23 @@ const mask: Kind = {
   },
 };
 
-const reference = ofOneText('reference', ['cf. north 176', 'ric-3 223-5', 'north 1018 var.'], (text) =>
-  answer(parseReference(text, []), (read) => ({
-    sentence: `${formatReference(read)}: ${SAYS[read.relation]} in the work with the key ${read.work}.`,
-    fields: {
-      work: read.work,
-      number: read.number,
-      relation: read.relation,
-      ...(read.to === undefined ? {} : { to: read.to }),
-    },
-  })),
-);
+/** The kind for references: by the works of a cabinet, or by the first word where it has no such work. */
+export function referenceKind(works: readonly KnownWork[]): Kind {
+  const kind = ofOneText('reference', ['cf. north 176', 'ric-3 223-5', 'north 1018 var.'], (text) => {
+    const listed = parseReference(text, works);
+    const loose = parseReference(text, []);
+    return answer(listed.ok || !loose.ok ? listed : loose, (read) => {
+      const { title } = works.find(({ id }) => id === read.work) ?? {};
+      const where = title ?? `the work with the key ${read.work}${works.length > 0 ? ', which has no file here' : ''}`;
+      const { work, number, relation, to } = read;
+      return {
+        sentence: `${formatReference(read)}: ${SAYS[relation]} in ${where}.`,
+        fields: { work, number, relation, ...(to === undefined ? {} : { to }) },
+      };
+    });
+  });
+  return { ...kind, consults: 'always' };
+}
 
-/** What is written on pieces and about them. */
-export const WRITTEN: readonly Kind[] = [legend, mask, reference];
+/** What is written on pieces. */
+export const WRITTEN: readonly Kind[] = [legend, mask];

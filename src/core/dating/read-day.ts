@@ -50,7 +50,7 @@ function dayOrMonth(text: string, groups: Record<string, string | undefined>): O
   const written = groups['year'] ?? '';
   const era = groups['ad'] ?? groups['adBefore'] ?? groups['bc'];
   if (era === undefined && written.length < 4) return undefined;
-  if (Number(written) === 0) return refuse('There is no year 0; the year before AD 1 is 1 BC.');
+  if (Number(written) === 0) return refuse('There is no year 0; write 1 BC for the year before AD 1.');
   const day = groups['day'] === undefined ? undefined : Number(groups['day']);
   if (groups['next'] !== undefined) return oldStyleDay(text, written, groups['next'], month, day);
   const year = groups['bc'] === undefined ? Number(written) : 1 - Number(written);

@@ -33,7 +33,9 @@ export const readYear: PointReader = (text) => {
   if (/^\d{1,3}(?:\/\d{1,3})?$/.test(text)) return refuse(askForEra(text.replace('/', '-')));
   const [negative] = /(?<=^-)\d{1,3}$/.exec(text) ?? [];
   if (negative === undefined) return undefined;
-  return refuse(`A year before Christ is written ${negative} BC; in EDTF that is ${isoYear(1 - Number(negative))}.`);
+  return refuse(
+    `A year before Christ is not written with a minus; write ${negative} BC, or in EDTF ${isoYear(1 - Number(negative))}.`,
+  );
 };
 
 function askForEra(year: string): string {
@@ -42,7 +44,7 @@ function askForEra(year: string): string {
 
 function yearBeforeChrist(text: string, written: string, next: string | undefined): Outcome<Reading> {
   const year = Number(written);
-  if (year === 0) return refuse('There is no year 0 BC; the year before AD 1 is 1 BC.');
+  if (year === 0) return refuse('There is no year 0 BC; write 1 BC for the year before AD 1.');
   if (next === undefined) return good(readYears(1 - year, 1 - year));
   // A Greek year runs from summer to summer and is printed 134/3 BC; two whole numbers are a range, 300/275 BC.
   const following = Number(next) === year - 1 ? year - 1 : followingYear(written, next);
