@@ -7,6 +7,5 @@ export const faceWords = {
   noPhotographShort: 'No photograph yet',
   blank: (piece: PublicPiece) => `The back of ${piece.title} is blank.`,
   blankShort: 'Blank',
-  incuse: 'Incuse',
   unmeasured: 'Size not recorded: drawn at 20 mm.',
 } as const;

@@ -26,7 +26,6 @@ export const findWords = {
   title: 'Pieces',
   description:
     'Every piece of the cabinet on one board, to be found by word, legend, ruler, mint, metal, era and grade.',
-  all: 'Every piece',
   facet: FACET,
   sort: SORT,
   /** `Mint: York`. */
@@ -42,6 +41,7 @@ export const findWords = {
   bestFirst: 'best answer, then number',
   narrow: 'Narrow the list',
   browse: 'Lists by',
+  go: 'Look',
   clear: 'Begin again',
   remove: (label: string) => `Leave out ${label}`,
   found: (found: number, all: number) =>

@@ -5,7 +5,6 @@ export const homeWords = {
   go: 'Look',
   all: (pieces: string) => `All ${pieces}`,
   onShow: 'On show',
-  read: 'Walk through the exhibit',
   sets: 'Sets under way',
   places: 'places filled',
   wanted: (labels: readonly string[], more: number) =>

@@ -87,8 +87,6 @@ export const pieceWords = {
       : hours === 12
         ? 'Die axis 12h: turned about its height, the reverse stands upright.'
         : `Die axis ${hours}h: turned about its height, the top of the reverse points to ${hours} o’clock.`,
-  scaleSays: (low: number, high: number) =>
-    low === high ? `${low} on the numeric scale` : `${low} to ${high} on the numeric scale`,
   barSays: (given: string, low: number, high: number, tables: number) =>
     `${given} lies ${low === high ? `at ${low}` : `somewhere from ${low} to ${high}`} on the numeric scale of 1 to 70${
       tables > 1 ? `; ${tables} published tables differ, and all are drawn` : ''
@@ -129,7 +127,6 @@ export const pieceWords = {
   percent: (low: number, high: number) =>
     low === high ? `${low} % of its weight` : `${low} to ${high} % of its weight`,
   range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
-  noSets: 'It stands in no set.',
   stands: { filled: 'stands in', possible: 'may stand in', filler: 'fills in for now at', wanted: '', excused: '' },
   spare: 'fits and is not needed',
   leftOut: 'is left out',
@@ -143,9 +140,6 @@ export const pieceWords = {
   photographs: (by: string, licence: string | null) =>
     licence === null ? `Photographs: ${by}.` : `Photographs: ${by}, ${licence}.`,
   lost: 'letters lost',
-  restored: 'restored: ',
-  reading: 'Reading',
-  design: 'Design',
   trueSize: {
     show: 'Show at true size',
     shown: 'At true size on this screen',

@@ -17,7 +17,7 @@ const states: fc.Arbitrary<FindState> = fc
     words,
     legend,
     sort,
-    chosen: Object.fromEntries(FACETS.map((facet, at) => [facet, held[at] ?? []])) as FindState['chosen'],
+    chosen: { ...parseState('').chosen, ...Object.fromEntries(FACETS.map((facet, at) => [facet, held[at] ?? []])) },
   }));
 
 describe('what is asked stands in the address', () => {
