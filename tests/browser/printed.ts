@@ -21,7 +21,7 @@ export async function printed(site: OpenSite, path: string): Promise<Printed> {
   const page = await site.browser.newPage();
   await page.goto(site.address + path, { waitUntil: 'networkidle' });
   await page.evaluate('document.fonts.ready');
-  const sheets = await page.locator('main section').evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
+  const sheets = await page.locator('main figure').evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
   const file = join(await mkdtemp(join(tmpdir(), 'printed-')), 'forms.pdf');
   await page.pdf({ path: file, preferCSSPageSize: true });
   await page.close();
