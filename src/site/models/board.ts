@@ -44,10 +44,10 @@ export async function boardOf(
   };
 }
 
-// A usual place is `--label-width` across: 28 mm at the scale of a board.
+// A usual place is `--label-width` across: 33 mm at the scale of a board, margins included.
 function roomOf(piece: PublicPiece): LaidPiece['room'] {
   const { width } = extentOf(piece) ?? UNMEASURED;
-  return width > 62 ? 'row' : width > 27 ? 'double' : 'usual';
+  return width > 62 ? 'row' : width > 28.5 ? 'double' : 'usual';
 }
 
 /** The date of a piece for a visitor; a blank in words. */
