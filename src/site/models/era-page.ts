@@ -9,6 +9,7 @@ import type { ChartTable } from './chart.ts';
 import { eraBands } from './era-bands.ts';
 import type { SchemesChart } from './eras-page.ts';
 import type { PageHead } from './head.ts';
+import { mostShown } from './most-shown.ts';
 import { packedBars } from './packed-bars.ts';
 import { scaleOver, ticksOf } from './time-scale.ts';
 import { pieceRow, timeLine } from './timed.ts';
@@ -23,6 +24,10 @@ export type PeriodShown = {
   readonly note: string | null;
   readonly count: string;
   readonly line: TimeLine | null;
+  /** Pieces left off a long list. */
+  readonly more: number;
+  /** Where all of them are. */
+  readonly all: string;
 };
 
 export type EraPage = {
@@ -50,7 +55,8 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
     pieces.filter((piece) => piece.eras[id]?.periods.some((period) => period.id === of));
   const periods = scheme.periods.map((period) => {
     const here = placed(period.id);
-    const rows = here.map((piece) =>
+    const { shown, more } = mostShown(here);
+    const rows = shown.map((piece) =>
       pieceRow(piece, erasWords.share(piece.eras[id]?.periods.find((one) => one.id === period.id)?.share ?? null)),
     );
     return {
@@ -60,6 +66,8 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
       note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
       count: countWords.pieces(here.length),
       line: here.length === 0 ? null : timeLine(rows),
+      more,
+      all: urls.facet('era', `${id}-${period.id}`),
     };
   });
   return {
@@ -104,7 +112,10 @@ function chartOf({ listed }: Cabinet, scheme: Parameters<typeof eraBands>[0]): S
 /** What no period holds; left out when there is nothing. An undated piece has a row and no bar. */
 function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): readonly PeriodShown[] {
   if (pieces.length === 0) return [];
-  const rows = pieces.map((piece) => pieceRow(piece));
+  const { shown, more } = mostShown(pieces);
+  const rows = shown.map((piece) => pieceRow(piece));
   const line = timeLine(rows) ?? { ticks: [], behind: [], rows: rows.map((row) => ({ ...row, bars: [] })) };
-  return [{ id, name, years: null, note: null, count: countWords.pieces(pieces.length), line }];
+  return [
+    { id, name, years: null, note: null, count: countWords.pieces(pieces.length), line, more, all: urls.pieces() },
+  ];
 }

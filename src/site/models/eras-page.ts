@@ -12,8 +12,9 @@ import { eraBands } from './era-bands.ts';
 import type { EraBands } from './era-bands.ts';
 import { gather } from './gather.ts';
 import type { PageHead } from './head.ts';
+import { mostShown } from './most-shown.ts';
 import { packedBars } from './packed-bars.ts';
-import type { PackedBars } from './packed-bars.ts';
+import type { PackedBars, PieceDensity } from './packed-bars.ts';
 import type { Link } from './place-shown.ts';
 import { scaleOver, ticksOf, timeScale } from './time-scale.ts';
 import type { TimeTick } from './time-scale.ts';
@@ -24,7 +25,7 @@ import { byYears } from './years.ts';
 export type SchemesChart = {
   readonly ticks: readonly TimeTick[];
   readonly schemes: readonly EraBands[];
-  readonly pieces: PackedBars;
+  readonly pieces: PackedBars | PieceDensity;
 };
 
 export type SchemeLine = Link & {
@@ -37,6 +38,8 @@ export type SchemeLine = Link & {
 export type Quarrel = {
   readonly title: string;
   readonly pieces: readonly (Link & { readonly years: string })[];
+  /** Pieces left off a long list. */
+  readonly more: number;
   readonly because: readonly string[];
   readonly claims: readonly (Link & { readonly source: string; readonly says: string })[];
   readonly chart: SchemesChart | null;
@@ -54,7 +57,7 @@ export type ErasPage = {
 export function erasPage(cabinet: Cabinet): ErasPage {
   const { eras } = cabinet.lists;
   const found = quarrelsOf(cabinet);
-  const over = found.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const over = found.reduce((sum, { pieces, more }) => sum + pieces.length + more, 0);
   const { title, description } = erasWords;
   return {
     head: { title, description, here: urls.eras() },
@@ -104,7 +107,8 @@ function quarrelsOf(cabinet: Cabinet): readonly Quarrel[] {
     const claims = all[0]?.claims ?? [];
     return {
       title: erasWords.over(countWords.pieces(pieces.length)),
-      pieces: pieces.map((piece) => {
+      more: mostShown(pieces).more,
+      pieces: mostShown(pieces).shown.map((piece) => {
         const { name, years } = pieceRow(piece);
         return { href: urls.piece(piece.id), name, years };
       }),

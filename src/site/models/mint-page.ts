@@ -13,6 +13,7 @@ import type { PageHead } from './head.ts';
 import { identifiersOf } from './identifiers.ts';
 import type { Identifier } from './identifiers.ts';
 import { mintMap } from './map/mint-map.ts';
+import { mostShown } from './most-shown.ts';
 import { piecesOfMint, sitedMints } from './mints-page.ts';
 import type { MapShown } from './mints-page.ts';
 import type { Link } from './place-shown.ts';
@@ -33,6 +34,9 @@ export type MintPage = {
   readonly rulers: readonly Link[];
   readonly made: TimeLine | null;
   readonly board: Board | null;
+  /** Pieces left off a long page, and where all of them are. */
+  readonly more: number;
+  readonly all: string;
 };
 
 export function mintIds({ lists }: Cabinet): readonly string[] {
@@ -44,6 +48,7 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
   if (mint === undefined) throw new Error(`There is no mint ${id}.`);
   const { fields } = mint;
   const pieces = piecesOfMint(cabinet, id);
+  const { shown, more } = mostShown(pieces);
   const unsure = (piece: PublicPiece): string | null => {
     const how = piece.sure.mint ?? 'certain';
     return how === 'certain' ? null : mintsWords.unsure(how);
@@ -64,8 +69,10 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
     map: mapAround(cabinet, mint),
     names: timeLine(nameRows(mint)),
     rulers: [...rulers].map(([ruler, name]) => ({ href: urls.ruler(ruler), name })),
-    made: pieces.length === 0 ? null : timeLine(pieces.map((piece) => pieceRow(piece, unsure(piece)))),
-    board: pieces.length === 0 ? null : await boardOf(pieces, unsure),
+    made: pieces.length === 0 ? null : timeLine(shown.map((piece) => pieceRow(piece, unsure(piece)))),
+    board: pieces.length === 0 ? null : await boardOf(shown, unsure),
+    more,
+    all: urls.facet('mint', id),
   };
 }
 

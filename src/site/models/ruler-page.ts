@@ -10,6 +10,7 @@ import { gapsIn } from './gaps.ts';
 import type { PageHead } from './head.ts';
 import { identifiersOf } from './identifiers.ts';
 import type { Identifier } from './identifiers.ts';
+import { mostShown } from './most-shown.ts';
 import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
 import type { Link } from './place-shown.ts';
 import { spanOf } from './rulers-page.ts';
@@ -35,7 +36,9 @@ export type RulerPage = {
   readonly reigns: readonly ReignShown[];
   readonly line: TimeLine | null;
   readonly gaps: string | null;
-  readonly groups: readonly { readonly title: string; readonly board: Board }[];
+  readonly groups: readonly { readonly title: string; readonly board: Board; readonly more: number }[];
+  /** Where all the pieces are, when a page is too long for them. */
+  readonly all: string;
 };
 
 export function rulerIds({ lists }: Cabinet): readonly string[] {
@@ -82,12 +85,20 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
       note: reign.note ?? null,
       struckNone: reign.coins === false,
     })),
-    line: timeLine([...reignRows(cabinet, id), ...all.map((piece) => pieceRow(piece, noteOf(piece)))], {
-      behind: fields.reigns.map(spanOf),
-    }),
+    line: timeLine(
+      [...reignRows(cabinet, id), ...mostShown(all).shown.map((piece) => pieceRow(piece, noteOf(piece)))],
+      {
+        behind: fields.reigns.map(spanOf),
+      },
+    ),
+    all: urls.facet('ruler', id),
     gaps: all.length === 0 ? null : gapsInWords(fields.reigns.map(spanOf), [...own, ...inOther]),
     groups: await Promise.all(
-      groups.map(async ({ title, pieces }) => ({ title, board: await boardOf(pieces, noteOf) })),
+      groups.map(async ({ title, pieces }) => ({
+        title,
+        board: await boardOf(mostShown(pieces).shown, noteOf),
+        more: mostShown(pieces).more,
+      })),
     ),
   };
 }
