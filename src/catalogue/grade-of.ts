@@ -10,7 +10,9 @@ export function gradeOf(fields: PieceFields): Outcome<Grade> | null {
   const scale = fields['grade-scale'];
   if (fields.grade === undefined) return null;
   if (scale !== undefined && !isScaleId(scale))
-    return refuse(`There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es, nl, nordic or ancient.`);
+    return refuse(
+      `There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es, nl, nordic or ancient.`,
+    );
   return parseGrade(fields.grade, {
     ...(scale === undefined ? {} : { scale }),
     ...(fields.problem === undefined ? {} : { problem: fields.problem }),

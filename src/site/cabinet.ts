@@ -46,5 +46,10 @@ async function load(): Promise<Cabinet> {
     works: filed(works),
   });
   const published = publicPieces({ ...lists, pieces: linked });
-  return { lists, pieces: published, listed: published.filter((piece) => piece.listed), photographs: await readManifest() };
+  return {
+    lists,
+    pieces: published,
+    listed: published.filter((piece) => piece.listed),
+    photographs: await readManifest(),
+  };
 }

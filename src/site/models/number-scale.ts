@@ -10,7 +10,9 @@ export function numberScale(values: readonly number[], from?: number): NumberSca
   const all = (from === undefined ? values : [...values, from]).filter(Number.isFinite);
   if (values.length === 0 || all.length === 0) return null;
   const [least, most] = [Math.min(...all), Math.max(...all)];
-  const step = stepFor(most - least || Math.abs(most) || 1);
+  // Numbers that differ by less than a millionth of themselves are one number: a step so small has no room in a double.
+  const span = most - least;
+  const step = stepFor(span > 1e-6 * Math.abs(most) ? span : Math.abs(most) || 1);
   const [first, last] = [Math.floor(least / step + 1e-9), Math.ceil(most / step - 1e-9)];
   const count = Math.max(1, last - first);
   const ticks = Array.from({ length: count + 1 }, (_, at) => {
