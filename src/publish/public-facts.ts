@@ -6,7 +6,8 @@ import type { PublicPiece } from './public-piece.ts';
 export type PublicFacts = {
   readonly id: string;
   readonly [field: string]: unknown;
-  readonly dating: { readonly earliest: Bound; readonly latest: Bound } | null;
+  /** Left out when the piece has no date. */
+  readonly dating?: { readonly earliest: Bound; readonly latest: Bound };
 };
 
 /**
