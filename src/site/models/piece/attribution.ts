@@ -22,7 +22,12 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
     ...row(field.issuer, piece.issuer, { doubt: sure('issuer') }),
     ...named(field.mint, piece.mint, urls.mint, sure('mint')),
     ...piece.makers.flatMap(({ name, role }) => row(capital(role), name, { doubt: sure('makers') })),
-    ...named(field.denomination, piece.denomination, (id) => urls.facet('denomination', id), sure('denomination')),
+    ...named(
+      field.denomination,
+      piece.denomination,
+      (id) => (piece.listed ? urls.facet('denomination', id) : undefined),
+      sure('denomination'),
+    ),
     ...dateRows(piece, sure('date')),
     ...row(field.dated, piece.dated),
     ...referenceRows(piece, sure('references')),
@@ -41,7 +46,7 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
 function named(
   name: string,
   held: readonly Named[] | Named | string | null,
-  to: (id: string) => string,
+  to: (id: string) => string | undefined,
   how: string,
 ): readonly Row[] {
   if (held === null) return [];
