@@ -12,12 +12,12 @@ import { urls } from '../urls.ts';
 import { aboutWords, readingsWords } from '../words/about.ts';
 import type { PageHead } from './head.ts';
 
-/** Rows of one kind: what may be written, and how it is understood; then what is asked back. */
+/** Examples of one kind. */
 export type ReadingTable = {
   readonly title: string | null;
   readonly note: string | null;
-  readonly rows: readonly Reading[];
-  readonly asks: readonly Reading[];
+  /** What is understood, and then what is asked back. */
+  readonly halves: readonly { readonly means: string; readonly rows: readonly Reading[] }[];
 };
 
 export type ReadingSection = { readonly id: string; readonly title: string; readonly tables: readonly ReadingTable[] };
@@ -37,7 +37,7 @@ export function readingsPage(): ReadingsPage {
     sections: [
       sectionOf(
         'dates',
-        READINGS.map((group) => ({ title: group.title, note: group.note ?? null, rows: group.rows, asks: [] })),
+        READINGS.map(({ title: of, note = null, rows }) => tableOf(rows, [], note, of)),
       ),
       sectionOf('grades', [tableOf(GRADE_READINGS.map(withScale), GRADE_REFUSALS.map(withScale), notes.grades)]),
       sectionOf('weights', [tableOf(WEIGHT_READINGS, WEIGHT_REFUSALS)]),
@@ -56,8 +56,17 @@ function sectionOf(id: SectionName, tables: readonly ReadingTable[]): ReadingSec
   return { id, title: readingsWords.sections[id], tables };
 }
 
-function tableOf(rows: readonly Reading[], asks: readonly Reading[] = [], note: string | null = null): ReadingTable {
-  return { title: null, note, rows, asks };
+function tableOf(
+  rows: readonly Reading[],
+  asks: readonly Reading[] = [],
+  note: string | null = null,
+  title: string | null = null,
+): ReadingTable {
+  const halves = [
+    { means: readingsWords.means, rows },
+    { means: readingsWords.asks, rows: asks },
+  ];
+  return { title, note, halves: halves.filter((half) => half.rows.length > 0) };
 }
 
 function withScale({ write, means, scale }: GradeReading): Reading {

@@ -21,6 +21,9 @@ export type UpgradeShown = {
   readonly because: string;
 };
 
+/** Upgrades made, or open. */
+export type UpgradeGroup = { readonly lead: string; readonly upgrades: readonly UpgradeShown[] };
+
 export type SetPage = {
   readonly head: PageHead;
   readonly id: string;
@@ -33,8 +36,7 @@ export type SetPage = {
   readonly aim: string | null;
   readonly sources: readonly (Link & { readonly pages: string | null })[];
   readonly places: readonly PlaceShown[];
-  readonly upgradesMade: readonly UpgradeShown[];
-  readonly upgradesOpen: readonly UpgradeShown[];
+  readonly upgrades: readonly UpgradeGroup[];
   readonly spares: readonly Told[];
   readonly leftOut: readonly Told[];
   readonly wanted: readonly string[];
@@ -77,8 +79,10 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
       pages: pages ?? null,
     })),
     places: placesShown(cabinet, state),
-    upgradesMade: upgrades.filter(({ made }) => made),
-    upgradesOpen: upgrades.filter(({ made }) => !made),
+    upgrades: [
+      { lead: setsWords.upgradesMade, upgrades: upgrades.filter(({ made }) => made) },
+      { lead: setsWords.upgradesOpen, upgrades: upgrades.filter(({ made }) => !made) },
+    ].filter((group) => group.upgrades.length > 0),
     spares: told(cabinet, state.spares),
     leftOut: told(cabinet, state.leftOut),
     wanted: state.wanted.map(({ label }) => label),
