@@ -52,7 +52,12 @@ const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
 const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)';
 const ROMAN = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
-const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${ROMAN}|${anyOf(NAMES)})`;
+/** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
+const BEFORE_A_LETTER = `(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [cs]\\.)`;
+const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${BEFORE_A_LETTER})`;
+
+/** Before a century "in" is the English word; only after a Latin one is it *ineunte*. */
+const partBefore = (words: string): Part | undefined => (/^in *$/i.test(words) ? undefined : parsePart(words));
 
 interface Form {
   readonly form: RegExp;
@@ -62,13 +67,13 @@ interface Form {
 
 /** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe s.`, `s. XIII ex.`, `C12`, each with `BC` or its like. */
 const FORMS: readonly Form[] = [
-  { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'), part: parsePart },
-  { form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}$`, 'i'), part: parsePart },
+  { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'), part: partBefore },
+  { form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}$`, 'i'), part: partBefore },
   {
-    form: new RegExp(`^${anyOf(SAECULUM)} ?(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
+    form: new RegExp(`^${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
     part: (words) => parseFigures(words) ?? parsePart(words),
   },
-  { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: parsePart },
+  { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: partBefore },
 ];
 
 /** A century, or a half, third or quarter of one. The 12th runs from 1101 to 1200, the 1st BC from 100 to 1 BC. */

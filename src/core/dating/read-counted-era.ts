@@ -7,7 +7,7 @@ import type { PointReader } from './point-reader.ts';
 import { followingYear } from './read-year.ts';
 import { anyOf } from './written-text.ts';
 
-const NUMBER = '(?:year )?(?<number>\\d{0,4}X{0,3}|[元〇一二三四五六七八九十廿卅百]+)(?:年|nen)?';
+const NUMBER = '(?:year )?(?<number>\\d{1,4}X{0,3}|[元〇一二三四五六七八九十廿卅百]+)(?:年|nen)?';
 
 const FORMS = COUNTED_ERAS.map((era) => {
   const words = anyOf(era.words);

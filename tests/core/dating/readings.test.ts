@@ -19,3 +19,9 @@ describe.for(READINGS)('the table of readings: $title', ({ rows }) => {
     });
   });
 });
+
+test('"in" before a century is the English word, after a Latin one the beginning of it (saeculo ineunte)', () => {
+  expect(readAs('in the ninth century').edtf).toBe('0801/0900');
+  expect(readAs('in ninth-century').edtf).toBe('0801/0900');
+  expect(readAs('s. IX in').edtf).toBe('0801/0834');
+});
