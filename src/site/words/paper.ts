@@ -15,8 +15,7 @@ export const paperWords = {
   onSheet: (exhibit: string, name: string) => `${exhibit}. ${name}`,
   tooLarge: (width: number, height: number) =>
     `Cut off here: this is ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet. Shorten the text or make the label narrower.`,
-  titleCard: 'Title card',
-  statement: 'Statement',
+  titleCard: 'Title and statement',
   overview: (number: number, scale: number) => `Plan of case ${number}, 1 : ${scale}`,
   overviewSays: (width: number, height: number, scale: number) =>
     `Inside ${width} × ${height} mm. Drawn at 1 : ${scale}; the sheets that follow are at true size. Numbers as in the list below.`,

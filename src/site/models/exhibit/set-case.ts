@@ -48,6 +48,14 @@ export function setCard(text: string | readonly SetLine[number][], width: number
   return { width, points, lines, height: lines.length * lineHeight(points) + 2 * CARD_MARGIN };
 }
 
+/** The same card no wider than its longest line needs. */
+function trimmed(card: Card): Card {
+  const widths = card.lines.map((line) =>
+    line.reduce((sum, { text, italic }) => sum + widthOfText(text, card.points, italic), 0),
+  );
+  return { ...card, width: Math.min(card.width, Math.ceil(Math.max(0, ...widths)) + 2 * CARD_MARGIN) };
+}
+
 /** A case with every label, heading and text set, and all of it laid out at true size. */
 export function setCase(shown: ShownCase, label: { readonly width: number; readonly points: number }): SetCase {
   const room = shown.inside.width - 2 * SPACING.edge;
@@ -95,13 +103,14 @@ type Set = {
 /** The heading stands at the left and the text beside it at the right; in a narrow case, beneath it. */
 function setGroup(group: ShownGroup, label: { width: number; points: number }, room: number): Set {
   const points = label.points * HEADING_LARGER;
-  const natural = widthOfText(group.title, points) + 2 * CARD_MARGIN + 0.5;
-  const heading = setCard(group.title, Math.min(room, natural), points);
+  const heading = trimmed(setCard(group.title, room, points));
   const readable = widthOfText('n'.repeat(LETTERS_IN_LINE), label.points) * 0.8;
   const beside = room - heading.width - SPACING.cells;
   const isBeside = beside >= readable / 2;
   const text =
-    group.text === null ? null : setCard(group.text, Math.min(isBeside ? beside : room, readable), label.points);
+    group.text === null
+      ? null
+      : trimmed(setCard(group.text, Math.min(isBeside ? beside : room, readable), label.points));
   const labels = group.pieces.map(({ label: says }) => setCard(says, label.width, label.points));
   const laid: CaseGroup = {
     title: group.title,

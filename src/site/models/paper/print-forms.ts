@@ -24,8 +24,7 @@ export function printForms(
   const cases = shown.cases.map((one) => setCase(one, shown.label));
   const groups = cases.flatMap((one) => one.groups);
   const sheets = [
-    ...layOnSheets([titleCard(shown)], paper, paperWords.titleCard),
-    ...layOnSheets(statementCards(shown, most), paper, paperWords.statement),
+    ...layOnSheets([titleCard(shown), ...statementCards(shown, most)], paper, paperWords.titleCard),
     ...cases.flatMap((one) => [overviewSheet(one, paper), ...trueSizeSheets(one, paper)]),
     ...layOnSheets(
       groups.flatMap(({ heading, text }) => [heading, ...(text === null ? [] : [text.card])].map(cardCutOut)),
