@@ -63,7 +63,7 @@ const REFUSED: Readonly<Record<string, readonly (readonly string[])[]>> = {
   legend: [[''], ['ANGLO[RX']],
   mask: [['**', 'REX'], ['A', '']],
   reference: [[''], ['12'], ['north']],
-  rarity: [['R5'], ['sheldon', '0'], ['sheldon', 'R-99'], ['moon', '3']],
+  rarity: [['R5'], ['american', '0'], ['american', 'R-99'], ['moon', '3']],
   dies: [['318', 'many', '12'], ['5', '3', '1'], ['10', '20', '1']],
   money: [['5.00'], [''], ['£5.001'], ['lots']],
 }; // prettier-ignore

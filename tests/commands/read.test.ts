@@ -55,7 +55,7 @@ describe('The fields of the JSON contract', () => {
     ['mask', ['LON', 'CIVI TAS EBO RACI'], { matches: false, at: null }, 'counted by hand'],
     ['reference', ['cf.', 'north', '176'], { work: 'north', number: '176', relation: 'cf.' }, 'as written'],
     ['reference', ['ric-3 223-5'], { work: 'ric-3', number: '223', to: '225', relation: 'is' }, 'as written'],
-    ['rarity', ['sheldon', '5'], { scale: 'sheldon', class: 'R-7' }, 'Sheldon 1949: R-7 is 4 to 12'],
+    ['rarity', ['american', '5'], { scale: 'american', class: 'R-7' }, 'American 1949: R-7 is 4 to 12'],
     ['rarity', ['RIC', 'I', '1'], { scale: 'ric-1', class: 'R5' }, 'RIC I (1984): R5 is unique'],
     ['money', ['£5.00'], { minor: 500, currency: 'GBP' }, 'ISO 4217'],
   ] as const)('%s %j', ([name, words, expected]) => {

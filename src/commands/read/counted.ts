@@ -17,12 +17,12 @@ function range(low: number | null, high: number | null): string {
   return low === high ? String(low) : `${low} to ${high}`;
 }
 
-/** `sheldon 5`: five pieces are known. `sheldon R-7`: the class itself. */
+/** `american 5`: five pieces are known. `american R-7`: the class itself. */
 const rarity: Kind = {
   name: 'rarity',
   args: ['scale', 'number known'],
   optional: 1,
-  examples: [['sheldon', '5'], ['RIC I R4']],
+  examples: [['american', '5'], ['RIC I R4']],
   read: (words, { scale }) => {
     const asked = scale === undefined ? words : [scale, ...words];
     const known = asked.at(-1) ?? '';

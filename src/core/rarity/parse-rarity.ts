@@ -19,7 +19,7 @@ function classNamed(scale: RarityScale, name: string): RarityClass | null {
   return scale.classes.find((row) => plainClass(row.name) === plainClass(name)) ?? null;
 }
 
-/** The scale a text names first or last, and the rest of it: `Sheldon R-7`, `R4 (RIC I)`. */
+/** The scale a text names first or last, and the rest of it: `American R-7`, `R4 (RIC I)`. */
 function takeScale(text: string): { readonly scale: RarityScale; readonly rest: string } | null {
   const names = RARITY_SCALES.flatMap((scale) => [scale.id, ...scale.names].map((name) => ({ scale, name })));
   const longestFirst = names.sort((one, other) => other.name.length - one.name.length);
@@ -32,17 +32,17 @@ function takeScale(text: string): { readonly scale: RarityScale; readonly rest: 
   return null;
 }
 
-/** Reads `Sheldon R-7`, or `R-7` when the scale is given apart. A class without a scale is refused: `R5` means different things. */
+/** Reads `American R-7`, or `R-7` when the scale is given apart. A class without a scale is refused: `R5` means different things. */
 export function parseRarity(text: string, scale?: string): Outcome<Rarity> {
   const written = text.trim();
   if (written.length > LONGEST)
-    return refuse(`A rarity is a scale and a class; this has ${written.length} characters. Write sheldon R-7.`);
+    return refuse(`A rarity is a scale and a class; this has ${written.length} characters. Write american R-7.`);
   const given = scale === undefined ? null : rarityScale(scale);
   if (scale !== undefined && given === null) return refuse(unknownScale(scale));
   const taken = given === null ? takeScale(written) : { scale: given, rest: takeScale(written)?.rest ?? written };
   if (taken === null)
     return refuse(
-      `"${written.slice(0, 40)}" names no rarity scale that is known here. Write the scale first, one of ${IDS}: sheldon R-7.`,
+      `"${written.slice(0, 40)}" names no rarity scale that is known here. Write the scale first, one of ${IDS}: american R-7.`,
     );
   const row = classNamed(taken.scale, taken.rest);
   const classes = taken.scale.classes.map((one) => one.name).join(', ');
@@ -64,7 +64,7 @@ export function rarityOf(known: number, scale: string): Outcome<Rarity> {
   return good({ text: `${given.id} ${row.name}`, scale: given.id, class: row.name, low: row.low, high: row.high });
 }
 
-/** A rarity with its scale, as it is read back: `sheldon R-7`. */
+/** A rarity with its scale, as it is read back: `american R-7`. */
 export function formatRarity(rarity: Pick<Rarity, 'scale' | 'class'>): string {
   return `${rarity.scale} ${rarity.class}`;
 }

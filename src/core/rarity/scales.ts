@@ -14,11 +14,11 @@ const DOUBLING = [
 /** The scales whose classes can be told apart here. Where a scale gives words only, no number is made up for it. */
 export const RARITY_SCALES: readonly RarityScale[] = [
   {
-    id: 'sheldon',
-    title: 'Sheldon 1949',
-    names: ['sheldon', 'sheldon 1949'],
+    id: 'american',
+    title: 'American 1949',
+    names: ['american', 'american 1949'],
     counts: 'pieces thought to survive',
-    source: 'W. H. Sheldon, 1949, as set out in W. Breen, Complete Encyclopedia (1988), under "rarity scale"',
+    source: 'the scale printed in 1949, as set out in W. Breen, Complete Encyclopedia (1988), under "rarity scale"',
     classes: rows(
       ['R-1', 'common', 1251, null],
       ['R-2', 'uncommon', 501, 1250],

@@ -13,7 +13,7 @@ const SEEDS = [
   "+EDW R' ANGL' DNS hYB'",
   'T[RAIANVS HA]D(rianus)',
   'cf. north 223-5 var.',
-  'Sheldon R-7',
+  'American R-7',
   '£1,234.50',
   '5/6',
   'محمد … ٢٩٤',

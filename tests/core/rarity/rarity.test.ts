@@ -9,8 +9,8 @@ test.for(RARITY_CLASSES)('%s: of %s pieces the class is %s (%s)', ([scale, known
 });
 
 test.for([
-  ['Sheldon R-7', 'sheldon', 'R-7'],
-  ['R7 (Sheldon)', 'sheldon', 'R-7'],
+  ['American R-7', 'american', 'R-7'],
+  ['R7 (American)', 'american', 'R-7'],
   ['URS 5', 'universal', null],
   ['R4 (RIC I)', 'ric-1', 'R4'],
   ['RIC II.1 R2', 'ric-2-1', 'R2'],
@@ -24,16 +24,16 @@ test.for([
 test('a class without a scale means nothing: R5 is unique in RIC I (1984) and 31 to 75 on the scale of 1949', () => {
   expect(parseRarity('R5')).toMatchObject({ ok: false });
   expect(parseRarity('R5', 'ric-1')).toMatchObject({ ok: true, value: { low: 1, high: 1 } });
-  expect(parseRarity('R5', 'sheldon')).toMatchObject({ ok: true, value: { low: 31, high: 75 } });
+  expect(parseRarity('R5', 'american')).toMatchObject({ ok: true, value: { low: 31, high: 75 } });
 });
 
 test.for([
-  [() => rarityOf(0, 'sheldon'), 'whole number from 1'],
-  [() => rarityOf(2.5, 'sheldon'), 'whole number from 1'],
+  [() => rarityOf(0, 'american'), 'whole number from 1'],
+  [() => rarityOf(2.5, 'american'), 'whole number from 1'],
   [() => rarityOf(5, 'brunetti'), 'No rarity scale'],
   [() => rarityOf(5, 'letters'), 'gives no class'],
   [() => rarityOf(500, 'ric-1'), 'gives no class'],
-  [() => parseRarity('sheldon R-9'), 'has no class'],
+  [() => parseRarity('american R-9'), 'has no class'],
 ] as const)('refused %#: %s', ([ask, says]) => {
   const outcome = ask();
   expect(outcome.ok ? 'read' : outcome.problem).toContain(says);
@@ -49,7 +49,7 @@ test('every class goes there and back', () => {
 });
 
 test('the classes of a counted scale leave no number out and claim none twice, and fewer is never commoner', () => {
-  for (const scale of ['sheldon', 'universal', 'fuld']) {
+  for (const scale of ['american', 'universal', 'fuld']) {
     const classes = RARITY_SCALES.find(({ id }) => id === scale)?.classes ?? [];
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 500_000 }), (known) => {
