@@ -40,7 +40,7 @@ export async function infoOf({ file }: Printed): Promise<ReadonlyMap<string, str
 
 /** The text of one sheet, or of all, in reading order, with single spaces. */
 export async function textOf({ file }: Printed, sheet?: number): Promise<string> {
-  const { stdout } = await run('pdftotext', [...only(sheet), file, '-'], LARGE);
+  const { stdout } = await run('pdftotext', [...pages(sheet), file, '-'], LARGE);
   return stdout.replace(/\s+/g, ' ');
 }
 
@@ -67,7 +67,7 @@ export type PrintedWord = {
 };
 
 export async function wordsOf({ file }: Printed, sheet: number): Promise<readonly PrintedWord[]> {
-  const { stdout } = await run('pdftotext', ['-bbox', ...only(sheet), file, '-'], LARGE);
+  const { stdout } = await run('pdftotext', ['-bbox', ...pages(sheet), file, '-'], LARGE);
   const word = /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*?)<\/word>/g;
   return [...stdout.matchAll(word)].map(([, left, top, right, bottom, text]) => ({
     text: text ?? '',
@@ -131,10 +131,10 @@ export async function codesOn({ file }: Printed, sheet: number): Promise<readonl
 
 async function pictureOf(file: string, sheet: number): Promise<string> {
   const into = `${file}-${sheet}`;
-  await run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...only(sheet), file, into]);
+  await run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...pages(sheet), file, into]);
   return `${into}.png`;
 }
 
-function only(sheet?: number): readonly string[] {
+function pages(sheet?: number): readonly string[] {
   return sheet === undefined ? [] : ['-f', String(sheet), '-l', String(sheet)];
 }
