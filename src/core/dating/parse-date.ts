@@ -30,7 +30,7 @@ export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<
   const plain = plainText(text);
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
   if (plain.length > LONGEST_PHRASE) return readLong(text, plain);
-  const readPhrase = phraseReader({ reigns });
+  const readPhrase = phraseReader(reigns);
   const outcome = readWhole(plain, readPhrase);
   if (!outcome) return refuse(askForTwoDates(plain, readPhrase) ?? notUnderstood(plain, readPhrase));
   if (!outcome.ok) return outcome;

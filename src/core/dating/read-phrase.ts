@@ -1,6 +1,6 @@
+import type { Reign } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { readGlossed } from './gloss.ts';
-import type { Surroundings } from './point-reader.ts';
 import { readQualified, type WordReader } from './qualifiers.ts';
 import { readBound } from './read-bound.ts';
 import { pointReader } from './read-point.ts';
@@ -10,8 +10,8 @@ import { readChoice, readRange } from './read-several.ts';
  * Reads a date in free words: a point in time, or several joined, or the time before or after one, with "about" and
  * "perhaps" round any of them. Undefined when any word is not understood.
  */
-export function phraseReader(surroundings: Surroundings): WordReader {
-  const point = remembering(pointReader(surroundings, readBoundOfReign));
+export function phraseReader(reigns: readonly Reign[]): WordReader {
+  const point = remembering(pointReader(reigns, readBoundOfReign));
   const readPoint: WordReader = (words) => readQualified(words, point);
   const readLimit: WordReader = (words) => readPoint(words) ?? edtfDate(words) ?? readRange(words, readPoint);
   return function readPhrase(text) {
@@ -28,7 +28,7 @@ export function phraseReader(surroundings: Surroundings): WordReader {
 }
 
 /** A reign's file states its bounds by themselves, not by another reign. */
-const readBoundOfReign: WordReader = (text) => readEdtf(text) ?? phraseReader({ reigns: [] })(text);
+const readBoundOfReign: WordReader = (text) => readEdtf(text) ?? phraseReader([])(text);
 
 /** A date of EDTF with hyphens may stand wherever a year may, when it is no range of years. */
 function edtfDate(text: string): ReturnType<WordReader> {

@@ -1,5 +1,5 @@
-import type { PointReader, Surroundings } from './point-reader.ts';
-import type { WordReader } from './qualifiers.ts';
+import type { Reign } from './dating.ts';
+import type { PointReader } from './point-reader.ts';
 import { readCentury } from './read-century.ts';
 import { readCountedEra, readFrozenYear } from './read-counted-era.ts';
 import { readCyclical } from './read-cyclical.ts';
@@ -33,11 +33,11 @@ const LONGEST_POINT = 72;
 const JOINED = / (?:-|to|or|bis|à) /i;
 
 /** Reads one point in time, whatever it is counted by. `readDate` reads the bounds of reigns. */
-export function pointReader(surroundings: Surroundings, readDate: DateReader): WordReader {
-  const readers = [...PLAIN, regnalReader(readDate)];
-  const readBare: WordReader = (text) => {
+export function pointReader(reigns: readonly Reign[], readDate: DateReader): PointReader {
+  const readers = [...PLAIN, regnalReader(reigns, readDate)];
+  const readBare: PointReader = (text) => {
     for (const reader of readers) {
-      const outcome = reader(text, surroundings);
+      const outcome = reader(text);
       if (outcome) return outcome;
     }
     return undefined;

@@ -17,13 +17,15 @@ const FORMS = [
 export type DateReader = (text: string) => Outcome<Reading> | undefined;
 
 /** `Edward I, year 7`, `7 Edward I`, `year 7 of Edward I`, `reign of Edward I`, for the rulers whose reigns are given. */
-export function regnalReader(readDate: DateReader): PointReader {
-  return (text, { reigns }) => {
+export function regnalReader(reigns: readonly Reign[], readDate: DateReader): PointReader {
+  let named: ReadonlyMap<string, readonly Reign[]> | undefined;
+  return (text) => {
     for (const [index, form] of FORMS.entries()) {
       const groups = form.exec(text)?.groups;
       if (!groups) continue;
-      const name = foldedText(groups['name'] ?? '');
-      const known = reigns.filter((reign) => [reign.ruler, ...reign.names].some((each) => foldedText(each) === name));
+      // Only a text that may name a ruler pays for the index of their names.
+      named ??= reignsByName(reigns);
+      const known = named.get(foldedText(groups['name'] ?? '')) ?? [];
       if (known.length > 0) return settled(text, known, groups['number'], readDate);
       if (index !== 2)
         return refuse(
@@ -32,6 +34,16 @@ export function regnalReader(readDate: DateReader): PointReader {
     }
     return undefined;
   };
+}
+
+function reignsByName(reigns: readonly Reign[]): ReadonlyMap<string, readonly Reign[]> {
+  const named = new Map<string, Set<Reign>>();
+  for (const reign of reigns) {
+    for (const name of [reign.ruler, ...reign.names].map(foldedText)) {
+      named.set(name, (named.get(name) ?? new Set()).add(reign));
+    }
+  }
+  return new Map([...named].map(([name, all]) => [name, [...all]]));
 }
 
 function settled(
