@@ -9,12 +9,10 @@ import type { PageHead } from './head.ts';
 import { piecesOfRuler } from './pieces-of-ruler.ts';
 import { timeLine } from './timed.ts';
 import { spanInWords } from './years.ts';
-import type { TimeKind, TimeLine, UndrawnRow } from './timed.ts';
+import type { TimeLine, UndrawnRow } from './timed.ts';
 
 export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };
 export type RulersPage = { readonly head: PageHead; readonly realms: readonly RealmShown[] };
-
-export type ReignSpan = { readonly span: Interval; readonly kind: TimeKind };
 
 /** Every ruler of the lists by realm, the oldest realm first, each realm on its own line of years. */
 export function rulersPage(cabinet: Cabinet): RulersPage {
