@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { piecesShown, shownExhibit } from '../../src/site/models/exhibit/shown-exhibit.ts';
 import type { ShownExhibit } from '../../src/site/models/exhibit/shown-exhibit.ts';
 import { buildInto } from '../built/build-into.ts';
@@ -9,6 +9,9 @@ import { openSite } from './open-site.ts';
 import type { OpenSite } from './open-site.ts';
 import { codesOn, darkAlongRow, darkDownColumn, dotsOf, fontsOf, infoOf, printed, textOf, wordsOf } from './printed.ts';
 import type { Printed } from './printed.ts';
+
+// Printing and scanning dozens of sheets takes a busy machine its time.
+vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 
 const EXHIBIT = 'exhibits/struck-in-york';
 /** Half the thickness of a printed line and a dot of the scan: what a ruler held to the paper would show. */
