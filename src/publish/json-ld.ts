@@ -1,4 +1,4 @@
-import { isBlank } from '../catalogue/schema/fields.ts';
+import { known } from '../catalogue/schema/fields.ts';
 import { sizeSpan } from '../core/measures/parse-size.ts';
 import type { PublicPiece } from './public-piece.ts';
 
@@ -10,8 +10,8 @@ export type LinkedAddresses = { readonly page: string; readonly site: string; re
  * Sources: schema.org VisualArtwork, QuantitativeValue (unit codes of UN/CEFACT Recommendation 20); nomisma.org/ontology.
  */
 export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: string): object {
-  const { date, weight, size } = piece;
-  const span = size === null || size === undefined || isBlank(size) ? null : sizeSpan(size);
+  const [date, weight, size] = [known(piece.date), known(piece.weight), known(piece.size)];
+  const span = size === null ? null : sizeSpan(size);
   const names = (named: readonly { name: string }[] | string | null): readonly string[] =>
     named === null || typeof named === 'string' ? [] : named.map(({ name }) => name);
   return drop({
@@ -23,12 +23,12 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: stri
     name: piece.title,
     artform: piece.kind,
     artMedium: piece.metal ?? undefined,
-    temporalCoverage: date === null || date === undefined || isBlank(date) ? undefined : date.edtf,
-    dateCreated: date === null || date === undefined || isBlank(date) ? undefined : date.edtf,
+    temporalCoverage: date?.edtf,
+    dateCreated: date?.edtf,
     locationCreated:
       piece.mint === null || typeof piece.mint === 'string' ? undefined : { '@type': 'Place', name: piece.mint.name },
     creator: piece.makers.map(({ name, role }) => ({ '@type': 'Person', name, jobTitle: role })),
-    weight: weight === null || weight === undefined || isBlank(weight) ? undefined : quantity(weight.grams, 'GRM'),
+    weight: weight === null ? undefined : quantity(weight.grams, 'GRM'),
     width: span === null ? undefined : quantity(span.width, 'MMT'),
     height: span === null ? undefined : quantity(span.height, 'MMT'),
     citation: piece.references.map(({ cited, number }) => `${cited} ${number}`.trim()),

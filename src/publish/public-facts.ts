@@ -1,5 +1,5 @@
 import type { Bound } from '../core/dating/dating.ts';
-import { isBlank } from '../catalogue/schema/fields.ts';
+import { known } from '../catalogue/schema/fields.ts';
 import type { PublicPiece } from './public-piece.ts';
 
 /** A piece as `pieces.json` gives it: its public facts, and what was computed from them. */
@@ -15,8 +15,7 @@ export type PublicFacts = {
  * `eras` by scheme, `grade` and `fine` (grams) as intervals. Facts not recorded are left out.
  */
 export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
-  const date = piece.date;
-  const dated = date === null || date === undefined || isBlank(date) ? null : date;
+  const dated = known(piece.date);
   return withoutBlanks({
     id: piece.id,
     address,

@@ -1,29 +1,27 @@
-import { isBlank } from '../catalogue/schema/fields.ts';
+import { known } from '../catalogue/schema/fields.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { SetPiece } from '../core/sets/set-piece.ts';
 import type { PublicPiece } from './public-piece.ts';
 
 /** What a set may know of a piece: its public facts and no more. */
 export function setPieceOf(piece: PublicPiece): SetPiece {
-  const { grade, date } = piece;
-  const named = <T extends object>(value: T | string | null): T | null =>
-    value === null || typeof value === 'string' ? null : value;
+  const { grade } = piece;
   return {
     id: piece.id,
     title: piece.title,
     kind: piece.kind,
     status: piece.status,
-    rulers: (named(piece.rulers) ?? []).map(({ id }) => id),
+    rulers: (known(piece.rulers) ?? []).map(({ id }) => id),
     struckFor: piece.struckFor.map(({ id }) => id),
     issuer: piece.issuer ?? undefined,
-    mint: named(piece.mint)?.id,
-    area: named(piece.mint)?.area ?? undefined,
-    denomination: named(piece.denomination)?.id,
+    mint: known(piece.mint)?.id,
+    area: known(piece.mint)?.area ?? undefined,
+    denomination: known(piece.denomination)?.id,
     metal: piece.metal ?? undefined,
     shape: piece.shape ?? undefined,
     made: piece.made ?? undefined,
     interval: piece.years,
-    years: date === null || date === undefined || isBlank(date) ? undefined : date.years,
+    years: known(piece.date)?.years,
     references: piece.references,
     tags: piece.tags,
     dies: piece.dies ?? undefined,
@@ -43,14 +41,13 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
  * interval, which `c. 1280` names as plainly as `1280`; how far about reaches no two authorities agree.
  */
 function sureOf({ date, sure }: PublicPiece): SetPiece['sure'] {
-  const doubtful = date !== null && date !== undefined && !isBlank(date) && date.doubtful;
-  return doubtful && sure.date === undefined ? { ...sure, date: 'possible' } : sure;
+  return known(date)?.doubtful === true && sure.date === undefined ? { ...sure, date: 'possible' } : sure;
 }
 
 /** The year the last dated link of the provenance brought it, as far as the keeper publishes it. */
 function acquiredIn(piece: PublicPiece): number | null {
-  const last = piece.provenance.at(-1)?.when;
-  if (last === undefined || isBlank(last)) return null;
+  const last = known(piece.provenance.at(-1)?.when);
+  if (last === null) return null;
   const { high } = yearsOf(last);
   return Number.isFinite(high) ? high : null;
 }

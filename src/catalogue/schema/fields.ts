@@ -37,6 +37,11 @@ export function isBlank(value: unknown): value is Blank {
   return value === 'unknown' || value === 'none';
 }
 
+/** What a field holds; null for each of the three blanks. */
+export function known<T extends object>(value: T | Blank | null | undefined): T | null {
+  return value === null || value === undefined || isBlank(value) ? null : value;
+}
+
 /** `yes` or `no`. */
 export const yesOrNo = z.enum(['yes', 'no']).transform((answer) => answer === 'yes');
 

@@ -1,3 +1,4 @@
+import { known } from '../../catalogue/schema/fields.ts';
 import type { Named, PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { byYears } from './years.ts';
@@ -25,5 +26,5 @@ export function piecesOfRuler({ listed }: Cabinet, id: string): PiecesOfRuler {
 
 /** In whose names a piece stands; empty where that is unknown or does not apply. */
 export function rulersNamed({ rulers }: PublicPiece): readonly Named[] {
-  return rulers === null || typeof rulers === 'string' ? [] : rulers;
+  return known(rulers) ?? [];
 }

@@ -1,4 +1,4 @@
-import { isBlank } from '../../catalogue/schema/fields.ts';
+import { known } from '../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import type { FacePictures, PhotographManifest } from '../../photographs/manifest.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
@@ -10,12 +10,13 @@ export type Extent = { readonly width: number; readonly height: number };
 export const UNMEASURED: Extent = { width: 20, height: 20 };
 
 /** How much board a piece takes; null when its size is not recorded. */
-export function extentOf({ size }: PublicPiece): Extent | null {
-  return size === null || size === undefined || isBlank(size) ? null : sizeSpan(size);
+export function extentOf(piece: PublicPiece): Extent | null {
+  const size = known(piece.size);
+  return size === null ? null : sizeSpan(size);
 }
 
-export function isRound({ size }: PublicPiece): boolean {
-  return size === null || size === undefined || isBlank(size) || size.shape === 'round';
+export function isRound(piece: PublicPiece): boolean {
+  return (known(piece.size)?.shape ?? 'round') === 'round';
 }
 
 /** The class that makes a thing so many millimetres wide: 18.6 is `mm-186`. Every page carries the rules of all of them. */

@@ -1,4 +1,4 @@
-import { isBlank } from '../../catalogue/schema/fields.ts';
+import { known } from '../../catalogue/schema/fields.ts';
 import { formatWeight } from '../../core/measures/parse-weight.ts';
 import { formatSize } from '../../core/measures/parse-size.ts';
 import { formatReference } from '../../core/references/format-reference.ts';
@@ -17,7 +17,8 @@ export type Ticket = {
 };
 
 export function ticketOf(piece: PublicPiece): Ticket {
-  const { sure, weight, size, axis } = piece;
+  const { sure, axis } = piece;
+  const [weight, size] = [known(piece.weight), known(piece.size)];
   const mint = nameOf(piece.mint);
   const given = (lines: readonly (string | null)[]): readonly string[] =>
     lines.flatMap((line) => (line === null || line === '' ? [] : [line]));
@@ -30,8 +31,8 @@ export function ticketOf(piece: PublicPiece): Ticket {
       ticketWords.unsure(dateInWords(piece), sure.date),
     ]),
     measures: given([
-      weight === null || weight === undefined || isBlank(weight) ? null : formatWeight(weight),
-      size === null || size === undefined || isBlank(size) ? null : formatSize(size),
+      weight === null ? null : formatWeight(weight),
+      size === null ? null : formatSize(size),
       axis === null || axis === undefined || axis.hours === null ? null : ticketWords.axis(axis.hours),
     ]),
     references: piece.references.map((reference) => formatReference(reference, reference.cited)),

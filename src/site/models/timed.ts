@@ -1,6 +1,6 @@
 import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
-import { isBlank } from '../../catalogue/schema/fields.ts';
+import { known } from '../../catalogue/schema/fields.ts';
 import { urls } from '../urls.ts';
 import { dateInWords } from './board.ts';
 import { barOf, scaleOver, ticksOf } from './time-scale.ts';
@@ -70,5 +70,6 @@ export function pieceRow(piece: PublicPiece, note: string | null = null): Undraw
 
 function isSureOfDate({ date, sure }: PublicPiece): boolean {
   if ((sure.date ?? 'certain') !== 'certain') return false;
-  return date === null || date === undefined || isBlank(date) || !(date.about || date.doubtful);
+  const dated = known(date);
+  return dated === null || !(dated.about || dated.doubtful);
 }

@@ -1,5 +1,5 @@
 import type { Denomination } from '../../catalogue/catalogue.ts';
-import { isBlank } from '../../catalogue/schema/fields.ts';
+import { known } from '../../catalogue/schema/fields.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
 import { writeAmount } from '../../core/measures/amount.ts';
 import { weightSpan } from '../../core/measures/parse-weight.ts';
@@ -70,9 +70,10 @@ export function standardsOf({ fields }: Denomination): readonly Standard[] {
 function weighedOf(denomination: Denomination, listed: readonly PublicPiece[]): readonly Weighed[] {
   const standards = standardsOf(denomination);
   return listed.flatMap((piece) => {
-    const { weight, years, denomination: of } = piece;
+    const { years, denomination: of } = piece;
+    const weight = known(piece.weight);
     if (of === null || typeof of === 'string' || of.id !== denomination.id) return [];
-    if (weight === null || weight === undefined || isBlank(weight)) return [];
+    if (weight === null) return [];
     const against = years === null ? null : againstStandard(weight, standards, years);
     const found = against?.ok === true ? against.value : null;
     return [

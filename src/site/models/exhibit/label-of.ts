@@ -1,4 +1,4 @@
-import { isBlank } from '../../../catalogue/schema/fields.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
 import { formatReference } from '../../../core/references/format-reference.ts';
@@ -30,12 +30,14 @@ function derived(piece: PublicPiece): string {
 }
 
 /** The date in words; null where none is recorded. */
-export function dateOf({ date }: PublicPiece): string | null {
-  return date === null || date === undefined || isBlank(date) ? null : formatDate(date);
+export function dateOf(piece: PublicPiece): string | null {
+  const date = known(piece.date);
+  return date === null ? null : formatDate(date);
 }
 
-export function weightOf({ weight }: PublicPiece): string | null {
-  return weight === null || weight === undefined || isBlank(weight) ? null : formatWeight(weight);
+export function weightOf(piece: PublicPiece): string | null {
+  const weight = known(piece.weight);
+  return weight === null ? null : formatWeight(weight);
 }
 
 function capital(text: string): string {

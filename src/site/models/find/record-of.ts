@@ -1,4 +1,4 @@
-import { isBlank } from '../../../catalogue/schema/fields.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -87,13 +87,14 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     .join(' ');
 }
 
-function sortedBy({ years, weight, size, grade }: PublicPiece): FindRecord['by'] {
+function sortedBy({ years, grade, ...piece }: PublicPiece): FindRecord['by'] {
+  const size = known(piece.size);
   const finite = (value: number | undefined): number | null =>
     value !== undefined && Number.isFinite(value) ? value : null;
   return {
     date: finite(years?.low) ?? finite(years?.high),
-    weight: weight === null || weight === undefined || isBlank(weight) ? null : weight.grams,
-    size: size === null || size === undefined || isBlank(size) ? null : sizeSpan(size).width,
+    weight: known(piece.weight)?.grams ?? null,
+    size: size === null ? null : sizeSpan(size).width,
     grade: grade?.low ?? null,
   };
 }

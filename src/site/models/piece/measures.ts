@@ -1,15 +1,15 @@
-import { isBlank } from '../../../catalogue/schema/fields.ts';
-import { yearsOf } from '../../../core/dating/interval.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
 import { formatLength } from '../../../core/measures/parse-length.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
 import { GRAIN, TROY_OUNCE } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';
-import { againstStandard, standardOf } from '../../../core/metal/standards.ts';
+import { againstStandard } from '../../../core/metal/standards.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
+import { standardsOf } from '../weight-rows.ts';
 import { valueRows } from './metal-value.ts';
 import { capital, row } from './row.ts';
 import type { Row } from './row.ts';
@@ -55,11 +55,11 @@ function fineRows({ fineGrams }: PublicPiece): readonly Row[] {
   return row(field.fine, `${range(low.toFixed(2), high.toFixed(2))} g`, { note: pieceWords.fineNote(ounces) });
 }
 
-function standardRows({ weight, denomination, years }: PublicPiece, cabinet: Cabinet): readonly Row[] {
-  if (weight === null || weight === undefined || isBlank(weight) || years === null) return [];
-  if (denomination === null || typeof denomination === 'string') return [];
-  const stated = cabinet.lists.denominations[denomination.id]?.fields.standards ?? [];
-  const standards = stated.map((one) => standardOf(one, { low: yearsOf(one.from).low, high: yearsOf(one.to).high }));
+function standardRows({ years, ...piece }: PublicPiece, { lists }: Cabinet): readonly Row[] {
+  const weight = known(piece.weight);
+  const denomination = lists.denominations[known(piece.denomination)?.id ?? ''];
+  if (weight === null || denomination === undefined || years === null) return [];
+  const standards = standardsOf(denomination);
   const against = againstStandard(weight, standards, years);
   if (!against.ok) return [];
   const { percent, rows } = against.value;

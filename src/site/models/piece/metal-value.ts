@@ -1,4 +1,4 @@
-import { isBlank } from '../../../catalogue/schema/fields.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { fineMetal } from '../../../core/metal/fine-metal.ts';
 import { metalValue } from '../../../core/metal/metal-value.ts';
@@ -12,9 +12,9 @@ import type { Row } from './row.ts';
 
 /** What the fine metal would come to at the keeper's own price; nothing where that would mislead or no price is given. */
 export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
-  const { weight, fineness, treatments, metal } = piece;
-  if (weight === null || weight === undefined || isBlank(weight)) return [];
-  if (fineness === null || fineness === undefined || isBlank(fineness)) return [];
+  const { treatments, metal } = piece;
+  const [weight, fineness] = [known(piece.weight), known(piece.fineness)];
+  if (weight === null || fineness === null) return [];
   const told = [metal, ...treatments].join(' ');
   const value = metalValue({
     fine: fineMetal(weight, fineness),
