@@ -15,12 +15,14 @@ export type GradeOptions = { readonly scale?: ScaleId; readonly problem?: string
 const NOT_GRADED =
   /^(?:not graded|ungraded|no grade|n\/g|unbewertet|non class[ée]e?|non classificat[ao]|sin clasificar)(?:[:,; ]+\(?(.+?)\)?)?$/i;
 const DETAILS = /^(.+?),? \(?(?:details?|detail grade)\)?(?:[:,;. -]+\(?(.+?)\)?)?$/i;
-const COLOUR_AFTER = /^(.+\d\+?) ?(rd|rb|bn|pl|dpl|dmpl|cam|dcam|ucam)$/i;
+const COLOUR_AFTER = /^(.+\d\+?) ?(rd|rb|bn|pl|dpl|dmpl|prooflike|cam|dcam|ucam|(?:deep |ultra )?cameo)$/i;
+/** `Ch XF 5/5 - 4/5`: on ancient coins the strike stands first, then the surface. Common practice. */
+const TWICE_OUT_OF_FIVE = /,? ([1-5])\/5[ ,;-]{1,3}([1-5])\/5(?=$|[ ,;])/;
 const LONGEST = 160;
 
 /** Reads a grade as it is written in lists: `MS-63 RD`, `good VF/F`, `fast ss`, `EF details, cleaned`, `not graded: cut`. */
 export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Grade> {
-  const words = tidy(text).replace(/[“”"]/g, '');
+  const words = tidy(text).replace(/[“”"]/g, '').replace(TWICE_OUT_OF_FIVE, ', strike $1/5, surface $2/5');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a grade. ${ask(options.scale)}`);
   const ungraded = NOT_GRADED.exec(words);
   if (ungraded !== null) return good(notGraded(ungraded[1] ?? 'no reason given', text.trim()));
