@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import process from 'node:process';
 import sharp from 'sharp';
 import type { Sharp } from 'sharp';
+import { solidityOf } from './fade.ts';
 import { findPiece } from './find-piece.ts';
 import type { FoundPiece } from './find-piece.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
@@ -15,6 +16,7 @@ export const RECIPE: Recipe = {
   share: 1000,
   margin: 0.07,
   lookAt: 320,
+  traceAt: 1000,
 };
 
 type Recipe = {
@@ -28,6 +30,8 @@ type Recipe = {
   readonly margin: number;
   /** The longest side, in pixels, of the small copy in which the piece is sought. */
   readonly lookAt: number;
+  /** The same of the copy in which its rim is traced. */
+  readonly traceAt: number;
 };
 
 /** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
@@ -59,7 +63,7 @@ export async function makeFace(photograph: string, face: string, folder: string,
   const times = raw.width / look.width;
   const crop = cropAround(found, look, times, raw);
 
-  const alpha = found === null ? null : await fade(found, look, raw, crop);
+  const alpha = found === null ? null : await fade(found, look, whole, raw, crop);
   const cropped = await whole().extract(crop).raw().toBuffer();
   const cutRaw = { width: crop.width, height: crop.height, channels: 3 as const };
   // The alpha goes in before the resizing: sharp resizes first and would join it to pixels of another size.
@@ -103,6 +107,7 @@ function withAlpha(rgb: Uint8Array, alpha: Uint8Array): Buffer {
   return pixels;
 }
 
+type Size = { readonly width: number; readonly height: number };
 type Box = { left: number; top: number; width: number; height: number };
 
 /** The piece with a margin, as a box inside the photograph; the whole photograph when no piece was found. */
@@ -121,27 +126,16 @@ function cropAround(
   return { left, top, width: right - left, height: bottom - top };
 }
 
-/** How solid each pixel of the crop is: the piece whole, the board fading out within a hair's breadth. */
-async function fade(
-  found: FoundPiece,
-  look: { width: number; height: number },
-  raw: { width: number; height: number },
-  crop: Box,
-): Promise<Buffer> {
-  const solid = Buffer.from(found.mask.map((on) => (on === 1 ? 255 : 0)));
-  const grown = await sharp(solid, { raw: { ...look, channels: 1 } })
-    .blur(Math.max(0.6, found.box.width * 0.008))
-    .linear(4, 0)
-    .blur(Math.max(0.5, found.box.width * 0.006))
-    .toColourspace('b-w')
+/** How solid each pixel of the crop is. */
+async function fade(found: FoundPiece, look: Size, whole: () => Sharp, raw: Size, crop: Box): Promise<Buffer> {
+  const finer = await whole()
+    .resize(RECIPE.traceAt, RECIPE.traceAt, { fit: 'inside', withoutEnlargement: true })
     .raw()
-    .toBuffer();
-  const large = await sharp(grown, { raw: { ...look, channels: 1 } })
-    .resize(raw.width, raw.height, { fit: 'fill', kernel: 'cubic' })
-    .toColourspace('b-w')
-    .raw()
-    .toBuffer();
-  return sharp(large, { raw: { width: raw.width, height: raw.height, channels: 1 } })
+    .toBuffer({ resolveWithObject: true });
+  const { width, height } = finer.info;
+  const full = { width: raw.width, height: raw.height };
+  const solid = await solidityOf(found, look, { width, height, rgb: new Uint8Array(finer.data) }, full);
+  return sharp(solid, { raw: { ...full, channels: 1 }, limitInputPixels: MOST_PIXELS })
     .extract(crop)
     .toColourspace('b-w')
     .raw()

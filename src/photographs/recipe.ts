@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import sharp from 'sharp';
 
 /** The files that decide what a made picture looks like. */
-const DECIDING = ['make-face.ts', 'find-piece.ts', 'edges.ts', 'regions.ts', 'hull.ts'];
+const DECIDING = ['make-face.ts', 'fade.ts', 'outline.ts', 'find-piece.ts', 'edges.ts', 'regions.ts', 'hull.ts'];
 
 /** A name for the recipe: the digest of the code that makes pictures and of the version of sharp. Another recipe makes them anew. */
 export async function recipeName(): Promise<string> {
