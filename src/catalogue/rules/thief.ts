@@ -7,23 +7,27 @@ const DEGREES = /-?\d{1,2}\.\d{3,}\s*°?\s*[NS]?\s*[,;/ ]\s*-?\d{1,3}\.\d{3,}/;
 /** A British or Irish grid reference of six figures or more: two letters, then two groups or one run of figures. */
 const GRID =
   /\b(?:H[LMN-PT-Z]|N[A-HJ-OR-UW-Z]|O[V]|S[A-HJ-PR-Z]|T[AFGLMQRV])\s?(?:\d{3,5}\s\d{3,5}|\d{6}|\d{8}|\d{10})\b/;
+/** Fields whose figures are measures, or numbers in a list or a book, and no places. */
+const NUMBERED = new Set(['number', 'references', 'dies', 'weight', 'diameter', 'thickness', 'fineness', 'inside']);
+
 /** What names an exact spot in public text is for the ledger. */
 export const checkThief: Rule = (records, place) =>
-  records.pieces
-    .filter(({ fields }) => fields.publish !== 'no')
-    .flatMap(({ file, fields, story }): readonly Problem[] => {
-      const found = fields.found ?? {};
-      const spots = [
-        ...Object.entries(found).flatMap(([field, value]) =>
-          typeof value === 'string' ? [{ path: ['found', field], text: value }] : [],
-        ),
-        ...(fields.provenance ?? []).map((link, index) => ({
-          path: ['provenance', index],
-          text: `${link.says ?? ''} ${link.source ?? ''}`,
-        })),
-        { path: [], text: story },
-      ];
-      return spots
-        .map(({ path, text }) => ({ path, match: DEGREES.exec(text) ?? GRID.exec(text) }))
-        .flatMap(({ path, match }) => (match === null ? [] : [problem('spot-too-exact', place(file, path), match[0])]));
-    });
+  [...records.pieces.filter(({ fields }) => fields.publish !== 'no'), ...records.exhibits].flatMap(
+    ({ file, fields, story }) =>
+      [...textsIn(fields, []), { path: [], text: story }].flatMap(({ path, text }): readonly Problem[] => {
+        const match = DEGREES.exec(text) ?? GRID.exec(text);
+        return match === null ? [] : [problem('spot-too-exact', place(file, path), match[0])];
+      }),
+  );
+
+type Text = { readonly path: readonly (string | number)[]; readonly text: string };
+
+/** Every text in the fields of a file, and the way to it. */
+function textsIn(held: unknown, path: Text['path']): readonly Text[] {
+  if (typeof held === 'string') return [{ path, text: held }];
+  if (Array.isArray(held)) return held.flatMap((one, index) => textsIn(one, [...path, index]));
+  if (typeof held !== 'object' || held === null) return [];
+  return Object.entries(held)
+    .filter(([field]) => !NUMBERED.has(field))
+    .flatMap(([field, one]) => textsIn(one, [...path, field]));
+}
