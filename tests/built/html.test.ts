@@ -1,11 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { FileSystemConfigLoader, HtmlValidate } from 'html-validate';
+import type { ConfigData } from 'html-validate';
 import { expect, test } from 'vitest';
 import { builtFiles } from './site-links.ts';
 
 /** The rules of the HTML standard and of WAI-ARIA as html-validate has them; what it adds of taste is left out. */
-const CONFIG = {
+const CONFIG: ConfigData = {
   root: true,
   extends: ['html-validate:standard', 'html-validate:a11y'],
   rules: {
@@ -14,7 +15,7 @@ const CONFIG = {
     // A list with `list-style: none` is read as a list in Safari only when it says so itself.
     'no-redundant-role': 'off',
   },
-} as const;
+};
 
 test('every page is HTML as the standard has it', async () => {
   const check = new HtmlValidate(new FileSystemConfigLoader(CONFIG));
