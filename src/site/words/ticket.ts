@@ -6,5 +6,5 @@ export const ticketWords = {
   unknown: 'unknown',
   unsure: (text: string, how: Certainty | undefined) =>
     how === undefined || how === 'certain' ? text : `${text} (${how})`,
-  axis: (hours: number) => `die axis ${hours}h`,
+  axis: (hours: number) => `${hours}h`,
 } as const;
