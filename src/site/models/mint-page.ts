@@ -6,6 +6,7 @@ import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { countWords } from '../words/counts.ts';
 import { mintsWords } from '../words/mints.ts';
 import type { Board } from './board.ts';
 import { boardOf } from './board.ts';
@@ -57,7 +58,7 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
   return {
     head: {
       title: fields.name,
-      description: `${fields.name}: ${mintsWords.pieces(pieces.length)}.`,
+      description: `${fields.name}: ${countWords.piecesIfAny(pieces.length)}.`,
       here: urls.mint(id),
       trail: [{ name: mintsWords.title, href: urls.mints() }],
     },

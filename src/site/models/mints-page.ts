@@ -2,6 +2,7 @@ import type { Mint } from '../../catalogue/catalogue.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { countWords } from '../words/counts.ts';
 import { mintsWords } from '../words/mints.ts';
 import type { ChartTable } from './chart.ts';
 import { gather } from './gather.ts';
@@ -56,7 +57,7 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
       mints: all.map((mint) => ({
         href: urls.mint(mint.id),
         name: mint.fields.name,
-        pieces: mintsWords.pieces(piecesOfMint(cabinet, mint.id).length),
+        pieces: countWords.piecesIfAny(piecesOfMint(cabinet, mint.id).length),
         otherNames: otherNames(mint),
       })),
     })),

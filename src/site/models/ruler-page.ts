@@ -3,6 +3,7 @@ import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { Named, PublicPiece } from '../../publish/public-piece.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { countWords } from '../words/counts.ts';
 import { rulersWords } from '../words/rulers.ts';
 import type { Board } from './board.ts';
 import { boardOf } from './board.ts';
@@ -66,7 +67,7 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
   return {
     head: {
       title: fields.name,
-      description: `${fields.name}, ${fields.realm}: ${rulersWords.pieces(all.length)}.`,
+      description: `${fields.name}, ${fields.realm}: ${countWords.piecesIfAny(all.length)}.`,
       here: urls.ruler(id),
       trail: [{ name: rulersWords.title, href: urls.rulers() }],
     },

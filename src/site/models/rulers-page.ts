@@ -3,6 +3,8 @@ import { yearsOf } from '../../core/dating/interval.ts';
 import type { Interval } from '../../core/eras/era-scheme.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { capital } from '../words/capital.ts';
+import { countWords } from '../words/counts.ts';
 import { rulersWords } from '../words/rulers.ts';
 import { gather } from './gather.ts';
 import type { PageHead } from './head.ts';
@@ -49,10 +51,6 @@ function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readon
   return line === null ? [] : [{ realm, name, line }];
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
   const count = own.length + forOther.length + inOther.length;
@@ -62,7 +60,7 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
     href: urls.ruler(ruler.id),
     years: ruler.fields.reigns.map((reign) => spanInWords(spanOf(reign))).join(', '),
     note: [
-      count === 0 && struckNone ? rulersWords.noCoins : rulersWords.pieces(count),
+      count === 0 && struckNone ? rulersWords.noCoins : countWords.piecesIfAny(count),
       ...(realm === undefined ? [] : [realm]),
     ].join(' · '),
     spans: ruler.fields.reigns.map((reign) => ({

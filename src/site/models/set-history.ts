@@ -1,5 +1,6 @@
 import type { SetState } from '../../core/sets/set-state.ts';
 import { formatYear } from '../../core/dating/format-date.ts';
+import { countWords } from '../words/counts.ts';
 import { setsWords } from '../words/sets.ts';
 import type { ChartTable } from './chart.ts';
 import { along, ticksOf, timeScale } from './time-scale.ts';
@@ -61,10 +62,8 @@ export function historyChart(state: SetState): HistoryChart | null {
     table: {
       columns: [setsWords.historyYear, setsWords.historyCount],
       rows: [
-        ...dated.map(({ year, filled }) => [formatYear(year), setsWords.count(filled.low, filled.high, state.of)]),
-        ...(undated === undefined
-          ? []
-          : [[setsWords.historyUndated, setsWords.count(undated.filled.low, undated.filled.high, state.of)]]),
+        ...dated.map(({ year, filled }) => [formatYear(year), countWords.filled(filled, state.of)]),
+        ...(undated === undefined ? [] : [[setsWords.historyUndated, countWords.filled(undated.filled, state.of)]]),
       ],
     },
     height: TOP + RISE + FOOT,

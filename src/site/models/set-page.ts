@@ -2,6 +2,7 @@ import { isScaleId, SCALES } from '../../core/grade/scales.ts';
 import type { SetState } from '../../core/sets/set-state.ts';
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { countWords } from '../words/counts.ts';
 import { setsWords } from '../words/sets.ts';
 import { gather } from './gather.ts';
 import type { PageHead } from './head.ts';
@@ -57,7 +58,7 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     to: pieceLink(cabinet, one.to),
     because: one.because,
   }));
-  const count = setsWords.count(state.filled.low, state.filled.high, state.of);
+  const count = countWords.filled(state.filled, state.of);
   return {
     head: {
       title: state.title,

@@ -1,5 +1,6 @@
 import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
+import { countWords } from '../words/counts.ts';
 import { setsWords } from '../words/sets.ts';
 import type { PageHead } from './head.ts';
 import { placesShown, tallyInWords } from './place-shown.ts';
@@ -32,7 +33,7 @@ export function setSummaries(cabinet: Cabinet): readonly SetSummary[] {
   return setStatesOf(cabinet).map((state) => ({
     href: urls.set(state.id),
     title: state.title,
-    count: setsWords.count(state.filled.low, state.filled.high, state.of),
+    count: countWords.filled(state.filled, state.of),
     tally: tallyInWords(state),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
     places: placesShown(cabinet, state),

@@ -3,6 +3,7 @@ import { formatWeight } from '../../core/measures/parse-weight.ts';
 import { formatSize } from '../../core/measures/parse-size.ts';
 import { formatReference } from '../../core/references/format-reference.ts';
 import type { Named, PublicPiece } from '../../publish/public-piece.ts';
+import { capital } from '../words/capital.ts';
 import { ticketWords } from '../words/ticket.ts';
 import { dateInWords } from './board.ts';
 
@@ -48,8 +49,4 @@ function rulersOf({ rulers, sure }: PublicPiece): string | null {
 function nameOf(named: Named | string | null): string | null {
   if (named === null || typeof named === 'string') return null;
   return named.name;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -8,8 +8,6 @@ export const mintsWords = {
   closeSays: (count: number): string => `The ${String(count)} mints that lie near one another, closer.`,
   column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
   list: 'The list',
-  pieces: (count: number): string =>
-    count === 0 ? 'nothing here' : count === 1 ? '1 piece' : `${String(count)} pieces`,
   elsewhere: 'Area not recorded',
   names: 'Its names',
   namesSay: 'Its names through time, and beneath them the years in which it struck, as far as they are known.',

@@ -3,8 +3,6 @@ export const rulersWords = {
   description: 'In whose names the pieces stand, reign by reign, with the rulers of whom the cabinet has nothing.',
   lead: 'Those in whose name the pieces stand, and those between them of whom there is nothing here. A half-high bar is a joint reign; a broken outline is a reign without a piece.',
   none: 'No ruler has been written down yet.',
-  pieces: (count: number): string =>
-    count === 0 ? 'nothing here' : count === 1 ? '1 piece' : `${String(count)} pieces`,
   noCoins: 'struck no coins',
   listOf: (realm: string): string => `The rulers of ${realm}`,
   elsewhere: 'Other realms',

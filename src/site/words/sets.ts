@@ -6,9 +6,6 @@ export const setsWords = {
   description: 'What this cabinet sets out to complete, by which rule, and how far each set has come.',
   lead: 'Each set has a written rule, and every place of it is accounted for: filled, possibly filled, held for now by a problem piece, wanted, or excused with its reason.',
   none: 'No set has been written down yet.',
-  /** `20 of 34`, `27 to 30 of 42`: never a share of a hundred. */
-  count: (low: number, high: number, of: number): string =>
-    low === high ? `${String(low)} of ${String(of)}` : `${String(low)} to ${String(high)} of ${String(of)}`,
   countMeans: (low: number, high: number): string =>
     low === high
       ? 'places filled for certain.'

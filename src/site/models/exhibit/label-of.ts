@@ -3,6 +3,7 @@ import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
 import { formatReference } from '../../../core/references/format-reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { capital } from '../../words/capital.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 
 /**
@@ -38,8 +39,4 @@ export function dateOf(piece: PublicPiece): string | null {
 export function weightOf(piece: PublicPiece): string | null {
   const weight = known(piece.weight);
   return weight === null ? null : formatWeight(weight);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -3,8 +3,8 @@ import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
-import { capital } from '../piece/row.ts';
 
 /** A value of a facet, as it stands in an address and on a page. */
 export type FacetValue = {

@@ -3,9 +3,10 @@ import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatReference } from '../../../core/references/format-reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug, urls } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
-import { capital, row } from './row.ts';
+import { row } from './row.ts';
 import type { Row } from './row.ts';
 
 const { field, doubt, recordedAs } = pieceWords;

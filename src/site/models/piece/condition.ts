@@ -1,6 +1,7 @@
 import { formatGrade } from '../../../core/grade/format-grade.ts';
 import type { Grade } from '../../../core/grade/grade.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import type { ChartTable } from '../chart.ts';
 
@@ -33,7 +34,7 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
 function byWhom(gradedBy: string | null): string {
   const { gradedBy: words } = pieceWords;
   const said = gradedBy !== null && gradedBy in words ? words[gradedBy as keyof typeof words] : '';
-  return said === '' ? '' : `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return said === '' ? '' : `${capital(said)}.`;
 }
 
 function chartOf(grade: Grade): GradeChart | null {

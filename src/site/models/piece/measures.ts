@@ -7,11 +7,12 @@ import { formatFineness } from '../../../core/metal/parse-fineness.ts';
 import { againstStandard } from '../../../core/metal/standards.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { standardsOf } from '../weight-rows.ts';
 import { valueRows } from './metal-value.ts';
-import { capital, row } from './row.ts';
+import { row } from './row.ts';
 import type { Row } from './row.ts';
 
 const { field, range, recordedAs } = pieceWords;

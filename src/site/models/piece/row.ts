@@ -17,7 +17,3 @@ export function row(
   if (text === null || text === undefined || text === '') return [];
   return [{ name, values: [{ text, to: rest.to }], doubt: rest.doubt ?? '', note: rest.note }];
 }
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
