@@ -34,7 +34,16 @@ const ROWS: readonly Row[] = [
   { kind: 'field-missing', change: { [PENNY]: put('kind: coin\n', '') }, says: 'The field "kind" is wanted' },
   { kind: 'choice-unknown', change: { [PENNY]: put('kind: coin', 'kind: coyn') }, line: 4, says: 'Write coin.' },
   { kind: 'form-wrong', change: { [PENNY]: put('title: Penny of a plain king', 'title: [a, b]') }, line: 3, says: 'wants plain text' },
-  { kind: 'value-wrong', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'An id is small letters' },
+  { kind: 'value-wrong', change: { 'cabinet.yaml': put('https://example.org/marked/', 'example.org') }, line: 4, says: 'https://example.org/coins/' },
+  { kind: 'form-wrong', change: { [PENNY]: put(/provenance:[\s\S]*?formerly/, 'provenance: bought at a fair\nformerly') }, says: '{ when: 2011, how: purchase' },
+  { kind: 'field-misspelt', change: { [PENNY]: put('grade: VF', 'graed: VF') }, line: 15, says: 'Write grade.' },
+  { kind: 'yaml-unreadable', change: { [PENNY]: put('title: Penny of a plain king', 'title: "Penny of a plain king') }, line: 3, says: 'a quotation mark is not closed' },
+  { kind: 'yaml-unreadable', change: { [PENNY]: put('title: Penny of a plain king', 'title: Penny: of a plain king') }, line: 3, says: 'holds a colon' },
+  { kind: 'column-missing', change: { [LEDGER]: put('piece,cost', 'cost,cost-2') }, line: 1, says: 'Put piece first' },
+  { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\n0001') }, line: 2, says: 'Write plain-penny, which has that number.' },
+  { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt cost me £431.17.` }, says: 'cost of private/ledger.csv' },
+  { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt lies in the mark-storage BANK BOX.` }, says: 'storage of private/ledger.csv' },
+  { kind: 'name-form', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'Write plain-town.' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 1281/1279') }, line: 8, says: 'Write 1279/1281' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 128u') }, line: 8, says: '128X' },
   { kind: 'weight-unreadable', change: { [PENNY]: put('1.38 g ± 0.01', '1.38') }, line: 12, says: '1.38 g' },
@@ -43,6 +52,7 @@ const ROWS: readonly Row[] = [
   { kind: 'length-unreadable', change: { [PENNY]: fact('thickness: thin') }, line: 2, says: 'thin' },
   { kind: 'fineness-unreadable', change: { [PENNY]: put('925/1000', '1925/1000') }, line: 11, says: '1925/1000' },
   { kind: 'axis-unreadable', change: { [PENNY]: put('axis: 6h', 'axis: 13h') }, line: 14, says: 'clock hour from 1h to 12h; this says "13h"' },
+  { kind: 'legend-unreadable', change: { [PENNY]: put('+PLAIN REX', '+PLAIN [REX') }, line: 18, says: 'The bracket [ is never closed' },
   { kind: 'grade-unreadable', change: { [PENNY]: put('grade: VF', 'grade: splendid-ish') }, line: 15, says: 'splendid-ish' },
   { kind: 'money-unreadable', change: { 'cabinet.yaml': (text) => `${text}metal-prices:\n  - { metal: silver, price: dear, date: 2024, source: mine }\n` }, says: 'dear' },
   { kind: 'picture-name-unknown', change: { 'pieces/plain-penny/IMG_1234.jpg': null, 'pieces/plain-penny/front.jpg': '' }, says: 'obverse.jpg' },
@@ -90,7 +100,7 @@ const ROWS: readonly Row[] = [
 
 /** Problems that another test provokes, because they need a disk, a photograph, git or a built site. */
 const ELSEWHERE: readonly ProblemKind[] = [
-  'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'private-tracked', 'legend-unreadable',
+  'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'private-tracked',
   'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
 ]; // prettier-ignore
 
@@ -120,6 +130,17 @@ describe('a slip of the pen', () => {
 
 test('the marked cabinet as it stands has no problem', async () => {
   expect(problemsOf(await markedCabinet())).toEqual([]);
+});
+
+test('a slip hides no other slip of the same file', async () => {
+  const folder = changed(await markedCabinet(), {
+    [PENNY]: (text) =>
+      text
+        .replace('axis: 6h', 'axis: 13h')
+        .replace('ruler: plain-king', 'ruler: plane-king')
+        .replace('[plain-book 12]', '[plane-book 12]'),
+  });
+  expect(problemsOf(folder).map(({ kind }) => kind)).toEqual(['name-unknown', 'work-unknown', 'axis-unreadable']);
 });
 
 test('all problems of all files come in one run, in file order', async () => {
