@@ -1,6 +1,7 @@
 import { checkRecords } from './check-records.ts';
 import { readFolder } from './files.ts';
 import { checkPrivate } from './private.ts';
+import { checkPrivateInText } from './private-in-text.ts';
 import type { Problem } from './problem.ts';
 import { orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
@@ -21,6 +22,12 @@ export async function checkCabinet(at: string): Promise<CheckedCabinet> {
   const { records, problems } = readCabinet(folder);
   // The demo's private figures are invented and are kept in the repository on purpose.
   const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await checkTracked(at);
-  const all = [...tracked, ...problems, ...checkRecords(records, folder), ...checkPrivate(records, folder)];
+  const all = [
+    ...tracked,
+    ...problems,
+    ...checkRecords(records, folder),
+    ...checkPrivate(records, folder),
+    ...checkPrivateInText(records, folder),
+  ];
   return { records, problems: orderProblems(all) };
 }

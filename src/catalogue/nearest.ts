@@ -4,7 +4,8 @@ import { distance } from 'fastest-levenshtein';
 export function nearestName(found: string, known: readonly string[]): string | null {
   const wanted = found.toLowerCase();
   let best: string | null = null;
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
+  // Two letters changed places count as two; in a short word two changes are another word.
+  let least = (wanted.length < 4 ? 1 : Math.max(2, Math.floor(wanted.length / 3))) + 1;
   for (const name of known) {
     const far = distance(wanted, name.toLowerCase());
     if (far < least) [best, least] = [name, far];

@@ -12,16 +12,30 @@ import { setListsOf, setRuleOf } from './set-rule.ts';
 const LEDGER = 'private/ledger.csv';
 const GUIDE = 'private/guide.csv';
 
+type Names = {
+  readonly folder: string;
+  readonly known: readonly string[];
+  /** The name meant by something else that was written: an inventory number. */
+  readonly meant: (cell: string) => string | null;
+};
+
 type Column = {
   /** The ids a cell may hold, where it holds one. */
-  readonly names?: { readonly folder: string; readonly known: readonly string[] };
+  readonly names?: Names;
+  /** Whether the table makes no sense without it. */
+  readonly wanted?: true;
   /** Reads a cell; its sentence is a problem. */
   readonly read?: (cell: string) => string | null;
 };
 
 /** Finds what is wrong in the ledger and the guide: columns, names of pieces and sets, money, dates. */
 export function checkPrivate(records: Records, folder: CabinetFolder): readonly Problem[] {
-  const names = (of: 'pieces' | 'sets') => ({ folder: of, known: records.named[of] });
+  const names = (of: 'pieces' | 'sets') => ({
+    folder: of,
+    known: records.named[of],
+    meant: (cell: string) =>
+      of === 'pieces' ? (records.pieces.find(({ fields }) => fields.number === cell)?.id ?? null) : null,
+  });
   const money = (cell: string): string | null => sentence(parseMoney(cell));
   const date = (cell: string): string | null => sentence(parseDate(cell));
   const figure = (cell: string): string | null =>
@@ -30,14 +44,14 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
       : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
   return [
     ...checkTable(folder, LEDGER, LEDGER_COLUMNS, {
-      piece: { names: names('pieces') },
+      piece: { names: names('pieces'), wanted: true },
       cost: { read: money },
       value: { read: money },
       insured: { read: money },
       acquired: { read: date },
     }),
     ...checkTable(folder, GUIDE, GUIDE_COLUMNS, {
-      set: { names: names('sets') },
+      set: { names: names('sets'), wanted: true },
       low: { read: figure },
       high: { read: figure },
       date: { read: date },
@@ -73,18 +87,21 @@ function checkTable(
   const unknown = headings
     .filter((heading) => !columns.includes(heading))
     .map((heading) => problem('column-unknown', { file, line: 1, field: heading }, heading, columns));
+  const missing = Object.entries(forms)
+    .filter(([column, { wanted }]) => wanted === true && !headings.includes(column))
+    .map(([column]) => problem('column-missing', { file, line: 1, field: column }, column));
   const cells = rows.flatMap((row, index) =>
     Object.entries(forms).flatMap(([column, { names, read }]): readonly Problem[] => {
       const cell = (row[column] ?? '').trim();
       if (cell === '') return [];
       const spot = { file, line: index + 2, field: column };
       if (names !== undefined && !names.known.includes(cell))
-        return [problem('row-names-nothing', spot, cell, names.folder, names.known)];
+        return [problem('row-names-nothing', spot, cell, names.folder, names.known, names.meant(cell))];
       const says = read?.(cell) ?? null;
       return says === null ? [] : [problem('cell-unreadable', spot, says)];
     }),
   );
-  return [...unknown, ...cells];
+  return [...unknown, ...missing, ...cells];
 }
 
 function sentence(outcome: { ok: true } | { ok: false; problem: string }): string | null {

@@ -2,6 +2,12 @@ import { nearestName } from './nearest.ts';
 
 const quote = (text: string): string => `"${text}"`;
 
+/** The name a file of this name would have: `edward-i` for `Edward I`. */
+function fileName(name: string): string {
+  const plain = name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/æ/g, 'ae');
+  return plain.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'york-penny';
+}
+
 /** "Write york." when a known name is near, otherwise where the names come from. */
 function suggest(found: string, known: readonly string[], otherwise: string): string {
   const nearest = nearestName(found, known);
@@ -21,12 +27,7 @@ export const PROBLEMS = {
     `Nothing reads a file called ${quote(name)} here. Move it out of the cabinet, or give it the name it should have.`,
   'file-missing': (name: string) => `There is no ${name} here. Add one, or remove the folder.`,
   'folder-name': (name: string) =>
-    `A folder or list file is named with small letters, digits and single hyphens; this is ${quote(name)}. Write ${quote(
-      name
-        .toLowerCase()
-        .replace(/[^a-z0-9]+/g, '-')
-        .replace(/^-|-$/g, '') || 'york-penny',
-    )}.`,
+    `A folder or list file is named with small letters, digits and single hyphens; this is ${quote(name)}. Write ${quote(fileName(name))}.`,
   'front-matter-missing': () =>
     'This file has no facts at its top. Begin it with a line ---, the facts, and another line ---.',
   'yaml-unreadable': (reason: string) =>
@@ -40,6 +41,8 @@ export const PROBLEMS = {
   'choice-unknown': (found: string, known: readonly string[]) =>
     `${quote(found)} is not one of the words this field takes. ${suggest(found, known, `Write one of ${known.join(', ')}.`)}`,
   'form-wrong': (wanted: string) => `This field wants ${wanted}.`,
+  'name-form': (found: string) =>
+    `This wants the name of a file, in small letters with hyphens; this says ${quote(found)}. Write ${fileName(found)}.`,
   'value-wrong': (sentence: string) => sentence,
   'date-unreadable': (sentence: string) => sentence,
   'weight-unreadable': (sentence: string) => sentence,
@@ -110,8 +113,12 @@ export const PROBLEMS = {
   // The private tables
   'column-unknown': (found: string, known: readonly string[]) =>
     `There is no column ${quote(found)} here, so nothing guards it. ${suggest(found, known, `The columns are ${known.join(', ')}.`)}`,
-  'row-names-nothing': (found: string, folder: string, known: readonly string[]) =>
-    `${quote(found)} is the name of nothing in ${folder}/. ${suggest(found, known, `Write one of the names in ${folder}/.`)}`,
+  'column-missing': (name: string) =>
+    `There is no column ${quote(name)} here, so a row belongs to nothing. Put ${name} first in the first line, and in each row the name of the folder.`,
+  'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
+    `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/.`) : `Write ${meant}, which has that number.`}`,
+  'private-in-text': (value: string, column: string, from: string) =>
+    `"${value}" is in the column ${column} of ${from}, and would be published here. Take it out of this text.`,
   'cell-unreadable': (sentence: string) => sentence,
   'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,

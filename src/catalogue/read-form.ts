@@ -2,11 +2,13 @@ import type { z } from 'zod';
 import type { Problem, ProblemKind } from './problem.ts';
 import { problem } from './problem.ts';
 import { PROBLEMS } from './problems.ts';
+import { ID_FORM } from './schema/fields.ts';
 import { lineOf, readYaml } from './yaml.ts';
 import type { Written } from './yaml.ts';
 
 type Issue = z.core.$ZodIssue;
 
+/** The fields of a form, all of them or those that could be read beside the problems; null when that is no form at all. */
 export type FormOutcome<T> = { readonly fields: T | null; readonly problems: readonly Problem[] };
 
 /** Facts against the form for that kind of file: the fields, or every problem with its line. */
@@ -28,7 +30,21 @@ export function readForm<T>(form: z.ZodType<T>, facts: string, file: string, fac
     .flatMap((issue) =>
       inWords(issue, yaml.value, form, { file, lineAt: (path) => lineOf(facts, path) + factsFrom - 1 }),
     );
-  return { fields: null, problems };
+  return { fields: withoutSlips(form, yaml.value, outcome.error.issues), problems };
+}
+
+/**
+ * The form once more without the fields that could not be read, so that what stands beside a slip is checked in the
+ * same run. Null when a field is missing that must be there. A file with a problem is never published.
+ */
+function withoutSlips<T>(form: z.ZodType<T>, written: Written, issues: readonly Issue[]): T | null {
+  if (typeof written === 'string' || Array.isArray(written)) return null;
+  const slips = new Set(
+    issues.flatMap((issue) => (issue.path.length > 0 ? [String(issue.path[0])] : 'keys' in issue ? issue.keys : [])),
+  );
+  const kept = Object.fromEntries(Object.entries(written).filter(([field]) => !slips.has(field)));
+  const again = form.safeParse(kept);
+  return again.success ? again.data : null;
 }
 
 /** Of a choice between forms, the issues of the one the collector seems to have meant. */
@@ -74,7 +90,7 @@ function inWords(
       return [problem('choice-unknown', spot, name, keyChoices(issue))];
     case 'invalid_type':
       if (found === undefined) return [problem('field-missing', spot, name)];
-      return [problem('form-wrong', spot, FORMS[issue.expected] ?? 'another form')];
+      return [problem('form-wrong', spot, EXAMPLES[name] ?? FORMS[issue.expected] ?? 'another form')];
     case 'too_small':
       return [
         problem(
@@ -87,10 +103,28 @@ function inWords(
       const kind: unknown = issue.params?.['kind'];
       return [problem(isSentenceKind(kind) ? kind : 'value-wrong', spot, issue.message)];
     }
+    case 'invalid_format':
+      return issue.message === ID_FORM
+        ? [problem('name-form', spot, text(found ?? ''))]
+        : [problem('value-wrong', spot, issue.message)];
     default:
       return [problem('value-wrong', spot, issue.message)];
   }
 }
+
+/** A field that holds more than words, shown rather than described. */
+const EXAMPLES: Readonly<Record<string, string>> = {
+  provenance: 'a list, like [{ when: 2011, how: purchase, from: a fair, evidence: document }]',
+  makers: 'a list, like [{ name: Davi, role: moneyer }]',
+  obverse: 'fields, like { legend: HENRICVS REX, design: Crowned facing bust }',
+  reverse: 'fields, like { legend: DAVI ON EVERW, design: Short cross }',
+  edge: 'fields, like { legend: DECVS ET TVTAMEN }',
+  found: 'fields, like { area: East Riding, how: metal detecting, when: 1998 }',
+  sure: 'fields, like { mint: probable }',
+  dies: 'fields, like { obverse: A1, reverse: b3 }',
+  photographs: 'fields, like { obverse: { by: your name, licence: CC0-1.0 } }',
+  altered: 'fields, like { host: Penny of 1797, done: [{ what: engraved, on: obverse }] }',
+};
 
 /** What the forms ask for, in a collector's words. */
 const FORMS: Readonly<Record<string, string>> = {

@@ -18,7 +18,7 @@ export function readYaml(text: string): YamlOutcome {
     const twice = error.reason.includes('duplicated mapping key')
       ? (text.split('\n')[line - 1]?.match(/([\w-]+)\s*:/)?.[1] ?? 'this')
       : null;
-    return { ok: false, reason: reasonOf(error.reason), line, twice };
+    return { ok: false, ...stumbled(text, error.reason, line), twice };
   }
 }
 
@@ -46,6 +46,18 @@ function startOf(node: unknown): number | null {
   if (typeof node !== 'object' || node === null || !('range' in node)) return null;
   const range: unknown = node.range;
   return Array.isArray(range) && typeof range[0] === 'number' ? range[0] : null;
+}
+
+/** The slip that is likeliest behind a stumble, and its line: often the reader notices it only a line or two later. */
+function stumbled(text: string, said: string, line: number): { reason: string; line: number } {
+  const lines = text.split('\n').slice(0, line);
+  const unclosed = lines.findLastIndex(
+    (one) => /^\s*[\w-]+:\s*"(?:[^"\\]|\\.)*$/.test(one) || /^\s*[\w-]+:\s*'[^']*$/.test(one),
+  );
+  if (unclosed !== -1) return { reason: 'a quotation mark is not closed on this line', line: unclosed + 1 };
+  const colon = lines.findLastIndex((one) => /^\s*(?:- )?[\w-]+:\s+[^\s"'[{|>].*:(?:\s|$)/.test(one));
+  if (colon !== -1) return { reason: 'the value holds a colon, so it wants quotation marks round it', line: colon + 1 };
+  return { reason: reasonOf(said), line };
 }
 
 /** What the reader of YAML stumbled over, in words for someone who has never heard of it. */

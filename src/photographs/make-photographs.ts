@@ -20,6 +20,7 @@ type Known = {
 type Index = Readonly<Record<string, Known>>;
 
 const AT_ONCE = 2;
+const KEPT_EVERY = 10;
 
 /**
  * Makes the pictures of every piece that is published into a folder, and the manifest that names them.
@@ -44,8 +45,13 @@ export async function makePhotographs(
       next += 1;
       const { id, picture } = wanted[at] ?? fail();
       const known = await makeOne(id, picture, { cabinet, folder, recipe }, before[picture.file]);
-      if (known.pictures !== before[picture.file]?.pictures) made += 1;
       after[picture.file] = known;
+      if (known.pictures !== before[picture.file]?.pictures) {
+        made += 1;
+        // What is made is remembered now and then, so that a run that is ended goes on from there.
+        if (made % KEPT_EVERY === 0)
+          await writeWhole(join(folder, 'index.json'), JSON.stringify({ ...before, ...after }));
+      }
       done += 1;
       onProgress(done, wanted.length);
     }
@@ -108,7 +114,7 @@ async function prune(folder: string, manifest: Readonly<Record<string, readonly 
 }
 
 async function writeWhole(file: string, text: string): Promise<void> {
-  const unfinished = `${file}.${process.pid}.unfinished`;
+  const unfinished = `${file}.${process.pid}.${performance.now()}.unfinished`;
   await writeFile(unfinished, text);
   await rename(unfinished, file);
 }

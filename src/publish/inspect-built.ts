@@ -1,7 +1,8 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { PrivateValue } from '../catalogue/private-values.ts';
-import { readPrivateValues } from '../catalogue/private-values.ts';
+import { privateValues, whereStands } from '../catalogue/private-values.ts';
+import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -16,7 +17,8 @@ const FONT = /\.woff2?$/i;
  * not published, an unlisted piece outside its own page, a path of this machine, or anything a picture carries besides pixels.
  */
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
-  const secrets = await readPrivateValues(cabinet);
+  const folder = await readFolder(cabinet);
+  const secrets = folder === null ? [] : privateValues(folder, records);
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
@@ -51,8 +53,9 @@ function inspectText(
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
+  const small = text.toLowerCase();
   for (const { value, from, column } of secrets)
-    if (text.includes(value)) found.push(problem('leak-private', { file }, column, from));
+    if (whereStands(small, value) !== -1) found.push(problem('leak-private', { file }, column, from));
   for (const { id, fields } of pieces.hidden)
     if (hasWord(text, id) || text.includes(fields.title)) found.push(problem('leak-unpublished', { file }, id));
   for (const { id, fields } of pieces.unlisted) {

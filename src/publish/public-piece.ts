@@ -52,7 +52,7 @@ export type PublicPiece = {
   readonly treatments: readonly string[];
   readonly peculiarities: readonly string[];
   readonly grade: Grade | null;
-  readonly gradedBy: string | null;
+  readonly gradedBy: NonNullable<PieceFields['graded-by']> | null;
   readonly problem: string | null;
   readonly obverse: PieceFields['obverse'] | null;
   readonly reverse: PieceFields['reverse'] | null;

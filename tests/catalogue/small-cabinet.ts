@@ -1,6 +1,7 @@
 import { readFolder } from '../../src/catalogue/files.ts';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
 import { checkPrivate } from '../../src/catalogue/private.ts';
+import { checkPrivateInText } from '../../src/catalogue/private-in-text.ts';
 import type { Problem } from '../../src/catalogue/problem.ts';
 import { orderProblems } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
@@ -30,5 +31,10 @@ export function changed(folder: CabinetFolder, change: Change): CabinetFolder {
 
 export function problemsOf(folder: CabinetFolder): readonly Problem[] {
   const { records, problems } = readCabinet(folder);
-  return orderProblems([...problems, ...checkRecords(records, folder), ...checkPrivate(records, folder)]);
+  return orderProblems([
+    ...problems,
+    ...checkRecords(records, folder),
+    ...checkPrivate(records, folder),
+    ...checkPrivateInText(records, folder),
+  ]);
 }

@@ -4,10 +4,11 @@ import type { Outcome } from '../../core/outcome.ts';
 /** Words in a field: anything but nothing. */
 export const words = z.string().trim().min(1);
 
+/** What is said of a name that is written in another way than the names of files are. */
+export const ID_FORM = 'A file is named in small letters, with hyphens.';
+
 /** The permanent name of a folder or list file: `york-penny-3b`. */
-export const id = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'An id is small letters, digits and single hyphens, like york-penny-3b.');
+export const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, ID_FORM);
 
 /** One value or several: `ruler: edward-i` or `ruler: [philip-of-spain, mary-i]`. */
 export function oneOrMore<T extends z.ZodType>(of: T) {

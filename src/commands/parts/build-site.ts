@@ -1,3 +1,4 @@
+import { rename, rm } from 'node:fs/promises';
 import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../../catalogue/check-cabinet.ts';
@@ -47,10 +48,13 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
   const photographs = cacheFolder('photographs', cabinet.at);
   const run = await makePhotographs(records.pieces, cabinet.at, photographs, progressLine('Photographs'));
 
+  // The site grows beside its place and is put there only when it has been inspected: what was there before stays till then.
+  const unfinished = `${into}.unfinished`;
+  await rm(unfinished, { recursive: true, force: true });
   Object.assign(process.env, {
     CABINET: cabinet.at,
     PHOTOGRAPHS: photographs,
-    OUT: into,
+    OUT: unfinished,
     STORE: cacheFolder('store', cabinet.at, into),
     SITE: where.value.origin,
     BASE: where.value.base,
@@ -60,14 +64,19 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
     ASTRO_TELEMETRY_DISABLED: '1',
   });
   const { build } = await import('astro');
-  await build({ logLevel: 'warn' });
-  await linkPhotographs(photographs, into);
+  await build({ logLevel: 'error' });
+  await linkPhotographs(photographs, unfinished);
 
-  const found = await inspectBuilt(into, records, cabinet.at);
-  if (found.length > 0)
+  const found = await inspectBuilt(unfinished, records, cabinet.at);
+  if (found.length > 0) {
+    await rm(unfinished, { recursive: true, force: true });
+    const shown = relative(process.cwd(), into) || '.';
     return refuse(
-      `${inFull(found, relative(process.cwd(), into) || '.')}\n\nDo not publish this folder: ${counted(found.length, 'leak')} above.`,
+      `${inFull(found, shown)}\n\nNothing was published, and ${shown} is as it was: mend the ${counted(found.length, 'leak')} above first.`,
     );
+  }
+  await rm(into, { recursive: true, force: true });
+  await rename(unfinished, into);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   return good({
     out: into,

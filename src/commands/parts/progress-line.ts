@@ -1,13 +1,15 @@
 import process from 'node:process';
 
-/** A line that counts up on a terminal while long work goes on; silent elsewhere. */
+const WIDTH = 24;
+/** Away from a terminal, a line is written each time this many more are done. */
+const STRIDE = 25;
+
+/** Tells how far long work has come: a bar that fills on a terminal, a line now and then elsewhere. */
 export function progressLine(name: string): (done: number, all: number) => void {
   return (done, all) => {
-    if (!process.stdout.isTTY || all === 0) return;
-    const width = 24;
-    const full = Math.round((done / all) * width);
-    process.stdout.write(
-      `\r${name} ${'█'.repeat(full)}${'░'.repeat(width - full)} ${done} of ${all}${done === all ? '\n' : ''}`,
-    );
+    const full = Math.round((done / all) * WIDTH);
+    const bar = `${'█'.repeat(full)}${'░'.repeat(WIDTH - full)}`;
+    if (process.stdout.isTTY) process.stdout.write(`\r${name} ${bar} ${done} of ${all}${done === all ? '\n' : ''}`);
+    else if (done % STRIDE === 0 && done < all) process.stdout.write(`${name}: ${done} of ${all}\n`);
   };
 }

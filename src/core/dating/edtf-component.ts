@@ -22,7 +22,7 @@ const TIME =
   /T(?:(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d+)?|24:00:00)(?:Z|(?!-00(?::?00)?$)(?:\+(?:0\d|1[0-3])(?::?[0-5]\d)?|\+14(?::?00)?|-(?:0\d|1[01])(?::?[0-5]\d)?|-12(?::?00)?))?$/;
 
 /** The months of spring, summer, autumn and winter, EDTF's 21 to 24, for ordering only: the sky differs by hemisphere. */
-const SEASONS = new Map([
+const SEASONS: ReadonlyMap<number, readonly [first: number, last: number]> = new Map([
   [21, [3, 5]],
   [22, [6, 8]],
   [23, [9, 11]],
@@ -85,7 +85,7 @@ function placeInYear(
   marks: Marks,
 ): Outcome<Component> {
   if (month === undefined) return good({ ...years, first: [1, 1], last: [12, 31], daysKnown: false, ...marks });
-  const season = SEASONS.get(Number(month) as 21);
+  const season = SEASONS.get(Number(month));
   if (season && day === undefined) {
     return good({ ...years, first: [season[0], 1], last: [season[1], 31], daysKnown: false, ...marks });
   }

@@ -38,10 +38,7 @@ class FindPieces extends HTMLElement {
     form.addEventListener('input', (event) => {
       const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
       clearTimeout(waiting);
-      waiting = setTimeout(
-        () => void this.#ask(isTyped ? 'replace' : 'push'),
-        isTyped ? PAUSE : 0,
-      ) as unknown as number;
+      waiting = window.setTimeout(() => void this.#ask(isTyped ? 'replace' : 'push'), isTyped ? PAUSE : 0);
     });
     form.addEventListener('submit', (event) => {
       event.preventDefault();

@@ -31,10 +31,8 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
   };
 }
 
-function byWhom(gradedBy: string | null): string {
-  const { gradedBy: words } = pieceWords;
-  const said = gradedBy !== null && gradedBy in words ? words[gradedBy as keyof typeof words] : '';
-  return said === '' ? '' : `${capital(said)}.`;
+function byWhom(gradedBy: PublicPiece['gradedBy']): string {
+  return gradedBy === null ? '' : `${capital(pieceWords.gradedBy[gradedBy])}.`;
 }
 
 function chartOf(grade: Grade): GradeChart | null {

@@ -1,0 +1,65 @@
+import { execFileSync } from 'node:child_process';
+import { appendFile, cp, mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { beforeEach, expect, test } from 'vitest';
+
+let folder = '';
+let cabinet = '';
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'refuses-'));
+  cabinet = join(folder, 'cabinet');
+  await cp('tests/cabinets/marked', cabinet, { recursive: true });
+});
+
+/** Runs the build and answers with what it said and how it ended. */
+function build(out: string): { readonly status: number; readonly said: string } {
+  try {
+    const said = execFileSync(process.execPath, ['src/commands/build.ts', '--cabinet', cabinet, '--out', out], {
+      encoding: 'utf8',
+      stdio: 'pipe',
+    });
+    return { status: 0, said };
+  } catch (error) {
+    const { status, stderr } = error as { status: number; stderr: string };
+    return { status, said: stderr };
+  }
+}
+
+test('a leak found at the end leaves what was published before as it was', async () => {
+  const out = join(folder, 'site');
+  expect(build(out)).toMatchObject({ status: 0 });
+  const before = await readFile(join(out, 'pieces/plain-penny/index.html'), 'utf8');
+  await appendFile(join(cabinet, 'pieces/plain-penny/piece.md'), '\nSee also unlisted-groat.\n');
+  const { status, said } = build(out);
+  expect(status).toBe(1);
+  expect(said).toContain('names unlisted-groat, which is unlisted');
+  expect(said).toContain('is as it was');
+  expect(await readFile(join(out, 'pieces/plain-penny/index.html'), 'utf8')).toBe(before);
+  expect((await readdir(folder)).sort()).toEqual(['cabinet', 'site']);
+});
+
+test('a cabinet with problems is not built', async () => {
+  await appendFile(join(cabinet, 'cabinet.yaml'), 'colour: blue\n');
+  const { status, said } = build(join(folder, 'site'));
+  expect(status).toBe(1);
+  expect(said).toContain('There is no field "colour" here.');
+  expect(said).toContain('Nothing was built: mend the 1 problem above first.');
+  expect(await readdir(folder)).toEqual(['cabinet']);
+});
+
+test('a folder of other files is not emptied', async () => {
+  const out = join(folder, 'letters');
+  await mkdir(out);
+  await writeFile(join(out, 'will.txt'), 'To my nephew the cabinet.');
+  const { status, said } = build(out);
+  expect(status).toBe(1);
+  expect(said).toContain('holds files that no build put there');
+  expect(await readFile(join(out, 'will.txt'), 'utf8')).toBe('To my nephew the cabinet.');
+});
+
+test('a site is not built over the cabinet it is made from', () => {
+  expect(build(cabinet).said).toContain('the cabinet or the project stands in it');
+  expect(build(join(cabinet, 'site')).said).toContain('cannot be built inside the cabinet');
+});
