@@ -7,6 +7,7 @@ import { solidityOf } from './fade.ts';
 import { findPiece } from './find-piece.ts';
 import type { FoundPiece } from './find-piece.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
+import { boxOf } from './regions.ts';
 
 /** What is made of a photograph, and how. */
 export const RECIPE: Recipe = {
@@ -61,7 +62,7 @@ export async function makeFace(photograph: string, face: string, folder: string,
   const look = { width: small.info.width, height: small.info.height };
   const found = findPiece({ ...look, rgb: new Uint8Array(small.data) });
   const times = raw.width / look.width;
-  const crop = cropAround(found, look, times, raw);
+  const crop = cropAround(found, times, raw);
 
   const alpha = found === null ? null : await fade(found, look, whole, raw, crop);
   const cropped = await whole().extract(crop).raw().toBuffer();
@@ -88,11 +89,16 @@ export async function makeFace(photograph: string, face: string, folder: string,
     withoutEnlargement: true,
   });
   const jpeg = await write(share.jpeg({ quality: RECIPE.jpeg, mozjpeg: true }), folder, `${face}-share.${stamp}.jpg`);
-  const span =
-    found === null
-      ? { width: 1, height: 1 }
-      : { width: (found.box.width * times) / crop.width, height: (found.box.height * times) / crop.height };
-  return { face, webp, jpeg, span };
+  return { face, webp, jpeg, span: alpha === null ? { width: 1, height: 1 } : spanOf(alpha, crop) };
+}
+
+/** How much of the crop's width and height is more solid than not. */
+function spanOf(alpha: Uint8Array, { width, height }: Size): FacePictures['span'] {
+  const solid = boxOf(
+    Uint8Array.from(alpha, (one) => (one > 127 ? 1 : 0)),
+    { width, height },
+  );
+  return solid === null ? { width: 1, height: 1 } : { width: solid.width / width, height: solid.height / height };
 }
 
 /** Three bytes a pixel and one byte of solidity, side by side. */
@@ -111,12 +117,7 @@ type Size = { readonly width: number; readonly height: number };
 type Box = { left: number; top: number; width: number; height: number };
 
 /** The piece with a margin, as a box inside the photograph; the whole photograph when no piece was found. */
-function cropAround(
-  found: FoundPiece | null,
-  _look: { width: number; height: number },
-  times: number,
-  raw: { width: number; height: number },
-): Box {
+function cropAround(found: FoundPiece | null, times: number, raw: Size): Box {
   if (found === null) return { left: 0, top: 0, width: raw.width, height: raw.height };
   const margin = RECIPE.margin * Math.max(found.box.width, found.box.height) * times;
   const left = Math.max(0, Math.floor(found.box.left * times - margin));

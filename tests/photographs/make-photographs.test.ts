@@ -10,6 +10,7 @@ import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import type { FiledPiece } from '../../src/catalogue/records.ts';
 import { checkPictures } from '../../src/photographs/check-pictures.ts';
 import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
+import type { PhotographManifest } from '../../src/photographs/manifest.ts';
 import { makePhotographs } from '../../src/photographs/make-photographs.ts';
 
 const FORMATS = ['jpg', 'png', 'tif', 'webp', 'avif'] as const;
@@ -68,6 +69,18 @@ describe('nothing a photograph carries besides its pixels is kept', () => {
     const at = (Math.round(info.height * 0.18) * info.width + Math.round(info.width / 2)) * info.channels;
     expect(data[at] ?? 0).toBeGreaterThan(150);
     expect(data[at + 1] ?? 255).toBeLessThan(100);
+  });
+});
+
+describe('the scale', () => {
+  test('the share of the picture that the piece fills is known to one per cent', async () => {
+    await drawn().toFile(join(cabinet, 'obverse.png'));
+    await makePhotographs([piece('one', 'obverse.png')], cabinet, out);
+    const manifest = JSON.parse(await readFile(join(out, 'manifest.json'), 'utf8')) as PhotographManifest;
+    const { span, jpeg } = manifest['one']?.[0] ?? { span: { width: 0, height: 0 }, jpeg: { width: 0, height: 0 } };
+    // The disc was drawn 440 pixels across.
+    expect(Math.abs((span.width * jpeg.width) / 440 - 1)).toBeLessThan(0.01);
+    expect(Math.abs((span.height * jpeg.height) / 440 - 1)).toBeLessThan(0.01);
   });
 });
 
