@@ -46,12 +46,6 @@ export function known<T extends object>(value: T | Blank | null | undefined): T 
 /** `yes` or `no`. */
 export const yesOrNo = z.enum(['yes', 'no']).transform((answer) => answer === 'yes');
 
-/** A whole number as people write it. */
-export const wholeNumber = z
-  .string()
-  .regex(/^-?\d+$/, 'This wants a whole number, like 3.')
-  .transform(Number);
-
 /** How sure a statement is; what is not said is certain. */
 export const CERTAINTIES = ['certain', 'probable', 'possible'] as const;
 export type Certainty = (typeof CERTAINTIES)[number];

@@ -7,16 +7,10 @@ const SMITHSONIAN = 'Smithsonian Institution, Guidelines for Accessible Exhibiti
 const SERRELL = 'B. Serrell, Exhibit Labels, 2nd ed.';
 const OURS = 'our own judgement: a club case is read at 40–50 cm';
 
-/** The limits, each with where it is printed. */
-export const LABEL_LIMITS = [
-  { what: 'words in a sentence', most: 25, source: SMITHSONIAN },
-  { what: 'words on a label', most: 100, source: SMITHSONIAN },
-  { what: 'letters in a line', most: 55, source: SMITHSONIAN },
-  { what: 'words in a title', most: 7, source: SERRELL },
-  { what: 'words in an introduction', most: 300, source: SERRELL },
-  { what: 'points of type, to be read with ease', least: 18, source: OURS },
-  { what: 'points of type, to be read at all', least: 8, source: OURS },
-] as const;
+/** The most of each that is read or followed. Sources: Smithsonian for the first three, Serrell for titles. */
+const MOST = { wordsOnLabel: 100, wordsInSentence: 25, lettersInLine: 55, wordsInTitle: 7 } as const;
+/** Points of type that are read with ease, and read at all. */
+const POINTS = { easy: 18, least: 8 } as const;
 
 export function countWords(text: string): number {
   return text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
@@ -35,38 +29,38 @@ export function sentencesOf(text: string): readonly string[] {
 export function checkLabel(text: string, width: number, points: number): readonly LabelRemark[] {
   const remarks: LabelRemark[] = [];
   const words = countWords(text);
-  if (words > 100)
+  if (words > MOST.wordsOnLabel)
     remarks.push({
       weight: 'warns',
-      says: `This label has ${String(words)} words; at most 100 are read.`,
+      says: `This label has ${String(words)} words; at most ${MOST.wordsOnLabel} are read.`,
       source: SMITHSONIAN,
     });
   for (const sentence of sentencesOf(text)) {
     const long = countWords(sentence);
-    if (long > 25)
+    if (long > MOST.wordsInSentence)
       remarks.push({
         weight: 'warns',
-        says: `The sentence “${sentence.slice(0, 40)}…” has ${String(long)} words; at most 25 are followed.`,
+        says: `The sentence “${sentence.slice(0, 40)}…” has ${String(long)} words; at most ${MOST.wordsInSentence} are followed.`,
         source: SMITHSONIAN,
       });
   }
   const letters = lettersPerLine(width, points);
-  if (letters > 55)
+  if (letters > MOST.lettersInLine)
     remarks.push({
       weight: 'warns',
-      says: `A line of this label holds ${String(letters)} letters; at most 55 are followed.`,
+      says: `A line of this label holds ${String(letters)} letters; at most ${MOST.lettersInLine} are followed.`,
       source: SMITHSONIAN,
     });
-  if (points < 8)
+  if (points < POINTS.least)
     remarks.push({
       weight: 'refuses',
-      says: `Type of ${String(points)} pt cannot be read in a case. Write at least 8 pt.`,
+      says: `Type of ${String(points)} pt cannot be read in a case. Write at least ${POINTS.least} pt.`,
       source: OURS,
     });
-  else if (points < 18)
+  else if (points < POINTS.easy)
     remarks.push({
       weight: 'warns',
-      says: `Type of ${String(points)} pt is hard to read in a case; 18 pt is easy.`,
+      says: `Type of ${String(points)} pt is hard to read in a case; ${POINTS.easy} pt is easy.`,
       source: OURS,
     });
   return remarks;
@@ -75,11 +69,11 @@ export function checkLabel(text: string, width: number, points: number): readonl
 /** What a judge would remark on a title. */
 export function checkTitle(title: string): readonly LabelRemark[] {
   const words = countWords(title);
-  return words > 7
+  return words > MOST.wordsInTitle
     ? [
         {
           weight: 'warns',
-          says: `The title “${title}” has ${String(words)} words; at most 7 are read.`,
+          says: `The title “${title}” has ${String(words)} words; at most ${MOST.wordsInTitle} are read.`,
           source: SERRELL,
         },
       ]
