@@ -129,8 +129,16 @@ function boxAround(
 }
 
 /** The box of everything in a mask; null when it is empty. */
-export function boxOf(mask: Uint8Array, size: Extent): ReturnType<typeof boxAround> | null {
-  const region: number[] = [];
-  for (let at = 0; at < mask.length; at += 1) if (mask[at] === 1) region.push(at);
-  return region.length === 0 ? null : boxAround(region, size);
+export function boxOf(mask: Uint8Array, { width, height }: Extent): ReturnType<typeof boxAround> | null {
+  let [left, top, right, bottom] = [width, -1, -1, -1];
+  for (let y = 0; y < height; y += 1) {
+    const row = mask.subarray(y * width, (y + 1) * width);
+    const first = row.indexOf(1);
+    if (first === -1) continue;
+    if (top === -1) top = y;
+    bottom = y;
+    left = Math.min(left, first);
+    right = Math.max(right, row.lastIndexOf(1));
+  }
+  return right === -1 ? null : { left, top, width: right - left + 1, height: bottom - top + 1 };
 }
