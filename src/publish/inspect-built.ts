@@ -57,7 +57,8 @@ function inspectText(
   for (const { value, from, column } of secrets)
     if (whereStands(small, value) !== -1) found.push(problem('leak-private', { file }, column, from));
   for (const { id, fields } of pieces.hidden)
-    if (hasWord(text, id) || text.includes(fields.title)) found.push(problem('leak-unpublished', { file }, id));
+    if ([id, ...(fields.formerly ?? [])].some((name) => hasWord(text, name)) || namesPiece(small, fields))
+      found.push(problem('leak-unpublished', { file }, id));
   for (const { id, fields } of pieces.unlisted) {
     const own =
       file.startsWith(`pieces/${id}/`) ||
@@ -81,6 +82,12 @@ function plain(text: string): string {
     .replace(/\\"/g, '"')
     .replace(/\\u([0-9a-f]{4})/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)))
     .replace(/&(?:amp|#38);/g, '&');
+}
+
+/** Whether a text of small letters holds the title of a hidden piece, or its number where that could be told from any other. */
+function namesPiece(small: string, { title, number }: { title: string; number: string }): boolean {
+  const telling = /\p{L}/u.test(number) && number.length >= 4 ? [title, number] : [title];
+  return telling.some((one) => whereStands(small, one.toLowerCase()) !== -1);
 }
 
 /** Whether an id stands in a text as itself and not as a part of a longer id. */

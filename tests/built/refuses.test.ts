@@ -1,9 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { appendFile, cp, mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { appendFile, cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
+import { builtFiles } from './site-links.ts';
 
 let folder = '';
 let cabinet = '';
@@ -12,6 +13,15 @@ beforeEach(async () => {
   cabinet = join(folder, 'cabinet');
   await cp('tests/cabinets/marked', cabinet, { recursive: true });
 });
+
+/** The files of a site that name something, in their path or their bytes. */
+async function tracesOf(name: string, out: string): Promise<readonly string[]> {
+  const files = await builtFiles(out);
+  const named = await Promise.all(
+    files.map(async (file) => file.includes(name) || (await readFile(join(out, file))).includes(name)),
+  );
+  return files.filter((_, index) => named[index]);
+}
 
 /** Runs the build and answers with what it said and how it ended. */
 function build(out: string): { readonly status: number; readonly said: string } {
@@ -38,6 +48,18 @@ test('a leak found at the end leaves what was published before as it was', async
   expect(said).toContain('is as it was');
   expect(await readFile(join(out, 'pieces/plain-penny/index.html'), 'utf8')).toBe(before);
   expect((await readdir(folder)).sort()).toEqual(['cabinet', 'site']);
+});
+
+test('a piece made private leaves no trace in the next build', async () => {
+  const out = join(folder, 'site');
+  expect(build(out)).toMatchObject({ status: 0 });
+  expect(await tracesOf('plain-penny', out)).not.toEqual([]);
+  const file = join(cabinet, 'pieces/plain-penny/piece.md');
+  await writeFile(file, (await readFile(file, 'utf8')).replace('kind: coin', 'kind: coin\npublish: no'));
+  await rm(join(cabinet, 'exhibits'), { recursive: true });
+  expect(build(out)).toMatchObject({ status: 0 });
+  expect(await tracesOf('plain-penny', out)).toEqual([]);
+  expect(await tracesOf('Penny of a plain king', out)).toEqual([]);
 });
 
 test('a cabinet with problems is not built', async () => {

@@ -23,6 +23,8 @@ const LEAKS = [
   { kind: 'leak-private', file: 'index.html', text: page('MARK-NOTES, with &quot;quotes&quot; &amp; an ampersand') },
   { kind: 'leak-unpublished', file: 'index.html', text: page('see hidden-noble') },
   { kind: 'leak-unpublished', file: 'index.html', text: page('Noble that must not be seen') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('NOBLE THAT must not be seen') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('no. hidden-0003') },
   { kind: 'leak-unpublished', file: 'pieces/hidden-noble/index.html', text: page('x') },
   { kind: 'leak-unlisted', file: 'data/search.json', text: '["unlisted-groat"]' },
   { kind: 'leak-path', file: 'index.html', text: page(`${process.cwd()}/content`) },
