@@ -3,15 +3,16 @@ import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
 
 const HELP = `npm test                 everything: format, lint, types, dead code, tests, the demo built, looked through and opened
-npm test -- --only lint  one step: format, lint, core, types, unused, unit, build, built, browser
+npm test -- --only lint  one step: format, core, types, lint, unused, unit, build, built, browser
 `;
 
 /** Each step with the words that run it; the order is from quick to slow. */
 const STEPS: readonly (readonly [name: string, words: readonly string[]])[] = [
   ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
-  ['lint', ['eslint', '--max-warnings', '0', '.']],
   ['core', ['tsc', '-p', 'src/core/tsconfig.json']],
   ['types', ['astro', 'check', '--minimumFailingSeverity', 'hint']],
+  // After types, which makes the declarations of the collections that the linter reads.
+  ['lint', ['eslint', '--max-warnings', '0', '.']],
   ['unused', ['knip']],
   ['unit', ['vitest', 'run', '--project', 'unit']],
   ['build', ['node', 'src/commands/build.ts']],

@@ -122,14 +122,14 @@ describe('finding', () => {
   test('the state stands in the address, and what was typed comes to stand there', async () => {
     const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });
     await page.goto(`${site.address}pieces/?words=wolsey`);
-    await page.waitForFunction(() => /^1 /.test(document.querySelector('[data-says]')?.textContent ?? ''));
-    expect(await page.locator('[data-board]').innerText()).toContain('Wolsey');
+    await page.waitForFunction(() => / of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
+    expect(await page.locator('[data-board] li').first().innerText()).toContain('Cardinal Wolsey');
     await page.locator('input[name="words"]').fill('sovreign victoria');
     await page.waitForFunction(() => location.search.includes('sovreign'));
     await page.waitForFunction(
       () => document.querySelector('[data-board]')?.textContent.includes('Sovereign of Victoria') === true,
     );
-    await page.goBack();
+    expect(page.url()).toContain('words=sovreign+victoria');
     await page.close();
   });
 

@@ -87,13 +87,19 @@ type Done = NonNullable<PublicPiece['altered']>['done'][number];
 function doneInWords({ what, on, date, by, for: forWhom }: Done): string {
   return [
     what,
-    on === undefined ? undefined : `on the ${on}`,
+    on === undefined ? undefined : doneWhere(on),
     date === undefined ? undefined : formatDate(date),
-    by === undefined ? undefined : `by ${by}`,
+    by === undefined ? undefined : by === 'unknown' ? 'by an unknown hand' : `by ${by}`,
     forWhom === undefined ? undefined : `for ${forWhom}`,
   ]
     .filter((part) => part !== undefined)
     .join(' ');
+}
+
+/** A face takes its article; any other place is said as the keeper wrote it. */
+function doneWhere(on: string): string {
+  if (['obverse', 'reverse', 'edge'].includes(on)) return `on the ${on}`;
+  return on === 'both faces' ? `on ${on}` : on;
 }
 
 function foundInWords({ found }: PublicPiece): string | null {
