@@ -69,7 +69,7 @@ const ROWS: readonly Row[] = [
   { kind: 'doubt-about-nothing', change: { [PENNY]: put('sure: { mint: probable }', 'sure: { issuer: possible }') }, says: 'issuer is not stated' },
   { kind: 'grade-on-ungraded', change: { [PENNY]: put('kind: coin', 'kind: ingot') }, line: 15, says: 'grade: not graded' },
   { kind: 'spot-too-exact', change: { [PENNY]: fact('found: { area: near SE 603 523 }') }, says: 'find-spot' },
-  { kind: 'spot-too-exact', change: { [PENNY]: (text) => `${text}\nFound at 53.95812, -1.08034 in a field.` }, says: '53.95812, -1.08034' },
+  { kind: 'spot-too-exact', change: { [PENNY]: (text) => `${text}\nFound at 53.95812, -1.08034 in a field.` }, line: 29, says: '53.95812, -1.08034' },
   { kind: 'spot-too-exact', change: { [PENNY]: fact('issuer: a forger at SE 603 523') }, line: 2, says: 'SE 603 523' },
   { kind: 'spot-too-exact', change: { [SHOW]: (text) => `${text}\nAll of it was found at SE 603 523.` }, says: 'SE 603 523' },
   { kind: 'range-reversed', change: { 'rulers/plain-king.yaml': put('from: 1272, to: 1307', 'from: 1307, to: 1272') }, line: 5, says: 'runs backwards' },

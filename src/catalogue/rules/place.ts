@@ -3,12 +3,14 @@ import { splitFrontMatter } from '../front-matter.ts';
 import type { Spot } from '../problem.ts';
 import { lineOf } from '../yaml.ts';
 
-/** The spot of a field in a file: `place('pieces/a/piece.md', ['ruler', 0])`. */
-export type Place = (file: string, path: readonly (string | number)[]) => Spot;
+/** The spot of a field in a file: `place('pieces/a/piece.md', ['ruler', 0])`; without a field, of the words it holds. */
+export type Place = (file: string, path: readonly (string | number)[], words?: string) => Spot;
 
 export function placesIn(folder: CabinetFolder): Place {
-  return (file, path) => {
+  return (file, path, words) => {
     const text = folder.files.find((held) => held.file === file)?.text ?? '';
+    const at = path.length === 0 && words !== undefined ? text.indexOf(words) : -1;
+    if (at !== -1) return { file, line: text.slice(0, at).split('\n').length, field: null };
     const halves = file.endsWith('.md') ? splitFrontMatter(text) : { facts: text, factsFrom: 1 };
     const line = halves === null ? null : lineOf(halves.facts, path) + halves.factsFrom - 1;
     return { file, line, field: path.join('.') || null };

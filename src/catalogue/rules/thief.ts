@@ -16,7 +16,7 @@ export const checkThief: Rule = (records, place) =>
     ({ file, fields, story }) =>
       [...textsIn(fields, []), { path: [], text: story }].flatMap(({ path, text }): readonly Problem[] => {
         const match = DEGREES.exec(text) ?? GRID.exec(text);
-        return match === null ? [] : [problem('spot-too-exact', place(file, path), match[0])];
+        return match === null ? [] : [problem('spot-too-exact', place(file, path, match[0]), match[0])];
       }),
   );
 

@@ -36,7 +36,25 @@ export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Gr
     );
   }
   const stated = detailed === undefined ? undefined : (detailsOf ?? PROBLEM_NOT_SAID);
-  return readOn(first, said, text, { ...options, stated });
+  const outcome = readOn(first, said, text, { ...options, stated });
+  if (outcome.ok) return outcome;
+  // `VF-30 cleaned`: what is said beside a grade without a comma, the shortest of it first.
+  for (const [head, tail] of tailsOf(first)) {
+    const beside = readRemark(tail);
+    const parted = beside.kind === 'unknown' ? outcome : readOn(head, [beside, ...said], text, { ...options, stated });
+    if (parted.ok) return parted;
+  }
+  return outcome;
+}
+
+/** The most words that are taken for a remark without a comma before it. */
+const LONGEST_TAIL = 3;
+
+/** A phrase parted before its last word, its last two, its last three. */
+function tailsOf(phrase: string): readonly (readonly [head: string, tail: string])[] {
+  const words = phrase.split(' ');
+  const most = Math.min(LONGEST_TAIL, words.length - 1);
+  return Array.from({ length: most }, (_, at) => [words.slice(0, -at - 1).join(' '), words.slice(-at - 1).join(' ')]);
 }
 
 type Read = readonly [ScaleId, WordedGrade];

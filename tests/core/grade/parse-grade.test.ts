@@ -143,6 +143,11 @@ describe('problems', () => {
     ['AU details (scratched)', 'scratched'],
     ['AU-55 details', 'not said which'],
     ['VF, cleaned', 'cleaned'],
+    // Without a comma, as lists and spreadsheets have it. Common practice.
+    ['VF-30 cleaned', 'cleaned'],
+    ['VF pierced', 'pierced'],
+    ['Fine edge bruise', 'edge bruise'],
+    ['good VF lightly cleaned', 'lightly cleaned'],
     ['ss, gelocht', 'gelocht'],
     ['TTB, rayures', 'rayures'],
     ['BB, foro', 'foro'],
