@@ -62,10 +62,14 @@ export function leadingFace(piece: PublicPiece, manifest: PhotographManifest): F
   return faceOf(piece, isBackward ? 'reverse' : 'obverse', manifest);
 }
 
-/** A uniface piece is blank on the side of which nothing was photographed or described; on its reverse when both or neither were. */
+/**
+ * A uniface piece is blank on the side of which nothing was photographed or described, or that is described as blank; on
+ * its reverse when both or neither were.
+ */
 function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse' | 'reverse' {
   const isPhotographed = (face: string): boolean => (manifest[piece.id] ?? []).some((made) => made.face === face);
-  const tells = (side: PublicPiece['obverse']): boolean => side?.legend !== undefined || side?.design !== undefined;
+  const tells = (side: PublicPiece['obverse']): boolean =>
+    side?.legend !== undefined || (side?.design !== undefined && !/^(?:blank|plain)\b/i.test(side.design));
   if (isPhotographed('obverse') !== isPhotographed('reverse')) return isPhotographed('obverse') ? 'reverse' : 'obverse';
   return tells(piece.obverse) || !tells(piece.reverse) ? 'reverse' : 'obverse';
 }
