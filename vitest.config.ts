@@ -10,6 +10,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/built/**', 'tests/browser/**'],
           testTimeout: 30_000,
+          setupFiles: ['tests/same-draw.ts'],
         },
       },
       { test: { name: 'built', include: ['tests/built/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 240_000 } },

@@ -6,6 +6,7 @@ import { checkEras } from './rules/eras.ts';
 import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
 import { checkFormerly } from './rules/formerly.ts';
+import { checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
 import { checkNumbers } from './rules/numbers.ts';
@@ -29,6 +30,7 @@ const RULES: readonly Rule[] = [
   checkReferences,
   checkFormerly,
   checkThief,
+  checkLinks,
   checkLists,
   checkEras,
   checkSets,
