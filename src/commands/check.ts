@@ -1,6 +1,6 @@
 import process from 'node:process';
-import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
+import { checkWhole } from './parts/check-whole.ts';
 import { readWords } from './parts/command-line.ts';
 
 const HELP = `npm run check                 every problem of the cabinet in content/, in one run
@@ -11,7 +11,7 @@ Ends with 1 when there are problems, with 0 when there are none.
 `;
 
 const { cabinet } = readWords(HELP, { cabinet: { type: 'string' } });
-const { records, problems } = await checkCabinet(cabinet.at);
+const { records, problems } = await checkWhole(cabinet.at);
 for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
 const pieces = `${records.pieces.length} ${records.pieces.length === 1 ? 'piece' : 'pieces'}`;
 process.stdout.write(

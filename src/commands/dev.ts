@@ -1,8 +1,8 @@
 import process from 'node:process';
-import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { makePhotographs } from '../photographs/make-photographs.ts';
 import { cacheFolder } from './parts/cache-folder.ts';
+import { checkWhole } from './parts/check-whole.ts';
 import { readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
 
@@ -13,10 +13,16 @@ Problems are said in this window; the last good state stays on show. Ctrl+C ends
 `;
 
 const { cabinet } = readWords(HELP, { cabinet: { type: 'string' } });
-const { records, problems } = await checkCabinet(cabinet.at);
+const { records, problems } = await checkWhole(cabinet.at);
 for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
 const folder = cacheFolder('photographs', cabinet.at);
-await makePhotographs(records.pieces, cabinet.at, folder, progressLine('Photographs'));
+// A photograph that cannot be used has been told of; the rest is shown without it.
+const refused = new Set(problems.map(({ file }) => file));
+const pieces = records.pieces.map((piece) => ({
+  ...piece,
+  pictures: piece.pictures.filter(({ file }) => !refused.has(file)),
+}));
+await makePhotographs(pieces, cabinet.at, folder, progressLine('Photographs'));
 Object.assign(process.env, {
   CABINET: cabinet.at,
   PHOTOGRAPHS: folder,

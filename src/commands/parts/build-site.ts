@@ -1,16 +1,15 @@
 import { rename, rm } from 'node:fs/promises';
 import { relative, resolve } from 'node:path';
 import process from 'node:process';
-import { checkCabinet } from '../../catalogue/check-cabinet.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { formatProblem } from '../../catalogue/problem.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
-import { checkPictures } from '../../photographs/check-pictures.ts';
 import { linkPhotographs } from '../../photographs/link-photographs.ts';
 import { makePhotographs } from '../../photographs/make-photographs.ts';
 import { inspectBuilt } from '../../publish/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
+import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { progressLine } from './progress-line.ts';
 import { refuseFolder } from './refuse-folder.ts';
@@ -33,14 +32,10 @@ export async function buildSite({ cabinet, out, address }: BuildWish): Promise<O
   const refusal = await refuseFolder(into, cabinet.at);
   if (refusal !== null) return refuse(refusal);
 
-  const { records, problems } = await checkCabinet(cabinet.at);
-  const pictureProblems = problems.some(({ kind }) => kind === 'cabinet-missing')
-    ? []
-    : await checkPictures(records.pieces, cabinet.at);
-  const all = [...problems, ...pictureProblems];
-  if (all.length > 0)
+  const { records, problems } = await checkWhole(cabinet.at);
+  if (problems.length > 0)
     return refuse(
-      `${inFull(all, cabinet.shown)}\n\nNothing was built: mend the ${counted(all.length, 'problem')} above first.`,
+      `${inFull(problems, cabinet.shown)}\n\nNothing was built: mend the ${counted(problems.length, 'problem')} above first.`,
     );
 
   const where = addressOf(address ?? records.cabinet?.fields.address ?? null);

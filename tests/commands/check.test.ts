@@ -1,0 +1,42 @@
+import { spawnSync } from 'node:child_process';
+import { cp, mkdtemp, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import sharp from 'sharp';
+import { beforeEach, expect, test } from 'vitest';
+
+let cabinet = '';
+beforeEach(async () => {
+  cabinet = join(await mkdtemp(join(tmpdir(), 'check-')), 'cabinet');
+  await cp('tests/cabinets/marked', cabinet, { recursive: true });
+});
+
+function check(at: string): { readonly status: number | null; readonly stdout: string } {
+  return spawnSync(process.execPath, ['src/commands/check.ts', '--cabinet', at], { encoding: 'utf8' });
+}
+
+test('a cabinet without problems ends with 0 and says how many pieces it holds', () => {
+  const { status, stdout } = check(cabinet);
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/^4 pieces in .*, no problems\.\n$/);
+});
+
+test('slips in texts and photographs that cannot be used come in one run, and it ends with 1', async () => {
+  const penny = join(cabinet, 'pieces/plain-penny');
+  await writeFile(join(penny, 'obverse.jpg'), 'This is no picture.');
+  await sharp({ create: { width: 90, height: 90, channels: 3, background: 'red' } }).toFile(join(penny, 'reverse.png'));
+  await writeFile(join(cabinet, 'works/empty.yaml'), 'title: A book\nauther: Nobody\n');
+  const { status, stdout } = check(cabinet);
+  expect(status).toBe(1);
+  expect(stdout).toContain('pieces/plain-penny/obverse.jpg\n  This photograph cannot be opened.');
+  expect(stdout).toContain('pieces/plain-penny/reverse.png\n  This photograph is 90 × 90 pixels');
+  expect(stdout).toContain('works/empty.yaml:2 · auther\n  There is no field "auther" here. Write author.');
+  expect(stdout).toMatch(/\n3 problems in .*\.\n$/);
+});
+
+test('a folder that is no cabinet is said to be none', () => {
+  const { status, stdout } = check(join(cabinet, 'nowhere'));
+  expect(status).toBe(1);
+  expect(stdout).toContain('There is no cabinet at');
+});
