@@ -1,0 +1,38 @@
+import type { Written } from '../yaml.ts';
+
+/** A cell that could not be read as what its column is, or that had no place. Its text is kept. */
+export type UnreadCell = {
+  /** The row as a spreadsheet counts it. */
+  readonly row: number;
+  readonly heading: string;
+  readonly text: string;
+  /** A sentence: why it could not be read, and what to write instead. */
+  readonly because: string;
+  /** The field of the piece it was meant for. */
+  readonly field: string;
+};
+
+/**
+ * One row of a sheet, read by a mapping: what will stand in the piece's file and what in the ledger. Rulers, mints,
+ * denominations and works are still names as the sheet has them; joining them to the list files comes after.
+ */
+export type Draft = {
+  readonly row: number;
+  /** Fields of `piece.md` with texts its form can read; names of rulers, mints, denominations are in `names` instead. */
+  readonly facts: Readonly<Record<string, Written>>;
+  readonly names: {
+    readonly ruler?: readonly NamedInSheet[];
+    readonly mint?: NamedInSheet;
+    readonly denomination?: NamedInSheet;
+    /** References with the work as the sheet names it: `{ name: 'North', number: '1018' }`. */
+    readonly references?: readonly { readonly name: string; readonly number: string }[];
+  };
+  /** What stands below the facts. */
+  readonly story: string;
+  /** Columns of the ledger; those of columns that nobody mapped stand under their own heading. */
+  readonly ledger: Readonly<Record<string, string>>;
+  readonly unread: readonly UnreadCell[];
+};
+
+/** A name with what the sheet says beside it: `Edward I` and `1272-1307`. */
+export type NamedInSheet = { readonly name: string; readonly years?: string };
