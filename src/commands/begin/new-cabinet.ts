@@ -1,0 +1,82 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { stringify } from 'yaml';
+
+/** What a keeper answers when a cabinet is begun. */
+export type FirstAnswers = {
+  readonly title: string;
+  /** The name the site prints. */
+  readonly keeper: string;
+  /** `en`, `de`, `pt-BR`. */
+  readonly language: string;
+  /** Three capitals: `GBP`. */
+  readonly currency: string;
+  /** Where the site will stand; null when that is not known yet. */
+  readonly address: string | null;
+  /** Whether the lists of the demo are wanted as well. */
+  readonly withLists: boolean;
+};
+
+export type NewFile = { readonly file: string; readonly text: string };
+
+const HERE = fileURLToPath(new URL('new-cabinet', import.meta.url));
+const DEMO = fileURLToPath(new URL('../../../content', import.meta.url));
+/** What the example piece names. */
+const NAMED_BY_EXAMPLE = [
+  'rulers/edward-i.yaml',
+  'mints/york.yaml',
+  'denominations/penny.yaml',
+  'works/north.yaml',
+  'eras/heritage-data.yaml',
+];
+const LISTS = ['rulers', 'mints', 'denominations', 'works', 'eras'];
+
+/** Every file of a new cabinet, with its text. Paths use forward slashes. */
+export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly NewFile[]> {
+  const own = await textsIn(HERE);
+  const lent = answers.withLists
+    ? (await Promise.all(LISTS.map(async (list) => textsIn(join(DEMO, list), `${list}/`)))).flat()
+    : await Promise.all(
+        NAMED_BY_EXAMPLE.map(async (file) => ({ file, text: await readFile(join(DEMO, file), 'utf8') })),
+      );
+  // Packages may not hold a .gitignore that is meant for another folder: it would be obeyed in this one.
+  const named = own.map(({ file, text }) => ({
+    file: file === 'gitignore' ? '.gitignore' : file,
+    text: file === 'private/ledger.csv' ? text.replaceAll('GBP', answers.currency) : text,
+  }));
+  return [{ file: 'cabinet.yaml', text: cabinetFile(answers) }, ...named, ...lent];
+}
+
+/** The first file, with a note on each line in the keeper's words. */
+function cabinetFile({ title, keeper, language, currency, address }: FirstAnswers): string {
+  const line = (field: string, value: string, note: string): string =>
+    `${stringify({ [field]: value }, { lineWidth: 0 })
+      .trimEnd()
+      .padEnd(44)} # ${note}`;
+  return [
+    line('title', title, 'the name of the site'),
+    line('keeper', keeper, 'your public name: a first name, initials or a club will do'),
+    line('language', language, 'the language of your texts: en, de, fr, nl'),
+    address === null
+      ? `${'# address: https://example.org/coins/'.padEnd(44)} # where the site will stand; write it here when you know it`
+      : line('address', address, 'where the site will stand'),
+    line('currency', currency, 'the money your ledger is kept in'),
+    `${'units: metric'.padEnd(44)} # or grains: weights are shown in both, this one first`,
+    '# about: What this cabinet is, in a few sentences, for the first page.',
+    '# metal-prices:                             # your own, for the value of the metal; each is printed with its day and source',
+    '#   - { metal: silver, price: 26.40 GBP, date: 2025-06-30, source: where you read it }',
+    '',
+  ].join('\n');
+}
+
+async function textsIn(folder: string, prefix = ''): Promise<readonly NewFile[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const files = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+  return Promise.all(
+    files.map(async (file) => ({ file: `${prefix}${file}`, text: await readFile(join(folder, file), 'utf8') })),
+  );
+}

@@ -1,0 +1,44 @@
+import process from 'node:process';
+import { confirm, isCancel, select, text } from '@clack/prompts';
+import { endWith } from './command-line.ts';
+
+/** Whether somebody sits there who can be asked. */
+export function canAsk(): boolean {
+  return process.stdin.isTTY && process.stdout.isTTY;
+}
+
+/** One line of text. `refuse` gives the sentence that is shown when an answer will not do, null when it will. */
+export async function askText(
+  message: string,
+  {
+    placeholder = '',
+    initial = '',
+    refuse,
+  }: { placeholder?: string; initial?: string; refuse?: (answer: string) => string | null } = {},
+): Promise<string> {
+  const answer = await text({
+    message,
+    placeholder,
+    initialValue: initial,
+    validate: (given) => refuse?.((given ?? '').trim()) ?? undefined,
+  });
+  return answered(answer).trim();
+}
+
+export async function askYesOrNo(message: string, initial: boolean): Promise<boolean> {
+  return answered(await confirm({ message, initialValue: initial }));
+}
+
+/** One of several choices, each with what it means. */
+export async function askWhich<T extends string>(
+  message: string,
+  choices: readonly { readonly value: T; readonly label: string; readonly hint?: string }[],
+): Promise<T> {
+  const options = choices.map(({ value, label, hint }) => ({ value, label, ...(hint === undefined ? {} : { hint }) }));
+  return answered(await select<string>({ message, options })) as T;
+}
+
+function answered<T>(answer: T): Exclude<T, symbol> {
+  if (isCancel(answer)) endWith('Left. Nothing was written.');
+  return answer as Exclude<T, symbol>;
+}

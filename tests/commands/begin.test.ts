@@ -1,0 +1,59 @@
+import { spawnSync } from 'node:child_process';
+import { mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { beforeEach, expect, test } from 'vitest';
+import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
+
+let into = '';
+beforeEach(async () => {
+  into = join(await mkdtemp(join(tmpdir(), 'begin-')), 'my cabinet');
+});
+
+function begin(...words: readonly string[]) {
+  return spawnSync(process.execPath, ['src/commands/begin.ts', ...words], { encoding: 'utf8' });
+}
+
+test('a new cabinet has no problems, keeps its private folder out of git, and publishes nothing of the example', async () => {
+  const { status, stdout } = begin(into, '--title', 'Coins: mine', '--keeper', 'A. N. Other', '--currency', 'EUR');
+  expect(status).toBe(0);
+  expect(stdout).toContain('Three things to do next:');
+  const { records, problems } = await checkCabinet(into);
+  expect(problems).toEqual([]);
+  expect(records.cabinet?.fields).toMatchObject({ title: 'Coins: mine', keeper: 'A. N. Other', currency: 'EUR' });
+  expect(records.pieces.map(({ fields }) => fields.publish)).toEqual(['no']);
+  expect(await readFile(join(into, '.gitignore'), 'utf8')).toMatch(/^private\/$/m);
+  expect(await readFile(join(into, 'private/ledger.csv'), 'utf8')).toContain('45 EUR');
+});
+
+test('with the lists it holds those of the demo, and still no problem', async () => {
+  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
+  const { records, problems } = await checkCabinet(into);
+  expect(problems).toEqual([]);
+  expect(records.named.rulers).toEqual((await checkCabinet('content')).records.named.rulers);
+});
+
+test('a folder that holds something is left as it is', async () => {
+  await mkdir(into);
+  await writeFile(join(into, 'list.txt'), 'mine');
+  const { status, stderr } = begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  expect(status).toBe(1);
+  expect(stderr).toMatch(/holds something already, and nothing was written\. Choose a new one\.\n$/);
+  expect(await readdir(into)).toEqual(['list.txt']);
+});
+
+test.for([
+  [['--title', 'Coins'], 'Say --keeper: there is nobody here to ask.'],
+  [
+    ['--title', 'Coins', '--keeper', 'A', '--currency', 'pounds'],
+    '--currency: A currency is three capitals, like GBP.',
+  ],
+  [['--title', ' ', '--keeper', 'A'], '--title: This wants a few words.'],
+  [['--title', 'Coins', '--keeper', 'A', '--address', 'example'], '--address: An address begins with https://'],
+] as const)('without an answer that will do, %j is told and nothing is written', async ([words, says]) => {
+  const { status, stderr } = begin(into, ...words);
+  expect(status).toBe(1);
+  expect(stderr).toContain(says);
+  await expect(readdir(into)).rejects.toThrow('ENOENT');
+});
