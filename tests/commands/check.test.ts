@@ -16,10 +16,11 @@ function check(at: string): { readonly status: number | null; readonly stdout: s
   return spawnSync(process.execPath, ['src/commands/check.ts', '--cabinet', at], { encoding: 'utf8' });
 }
 
-test('a cabinet without problems ends with 0 and says how many pieces it holds', () => {
+test('a cabinet without problems ends with 0, says how many pieces it holds, and then what would improve it', () => {
   const { status, stdout } = check(cabinet);
   expect(status).toBe(0);
-  expect(stdout).toMatch(/^4 pieces in .*, no problems\.\n$/);
+  expect(stdout).toMatch(/^4 pieces in .*, no problems\.\n\nWhat would improve the catalogue most/);
+  expect(stdout).toContain('3 of 4 pieces have no weight: ');
 });
 
 test('slips in texts and photographs that cannot be used come in one run, and it ends with 1', async () => {

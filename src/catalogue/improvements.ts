@@ -1,0 +1,123 @@
+import type { FiledPiece, Records } from './records.ts';
+
+/** Something that would make the catalogue better: what, why it is worth the while, and the pieces it is wanted for. */
+export type Improvement = {
+  /** `weight`, as in "12 of 77 pieces have no weight". */
+  readonly wanted: string;
+  readonly why: string;
+  /** Ids, in the order of the files. */
+  readonly pieces: readonly string[];
+  /** How many pieces could have it. */
+  readonly of: number;
+};
+
+type Want = Omit<Improvement, 'pieces' | 'of'> & {
+  /** What it is worth against the other wants, for one piece. */
+  readonly worth: number;
+  readonly isFor: (piece: FiledPiece) => boolean;
+  readonly isThere: (piece: FiledPiece) => boolean;
+};
+
+const isCoinLike = ({ fields: { kind } }: FiledPiece): boolean =>
+  !['ingot', 'hacksilver', 'paper', 'coin-weight', 'other'].includes(kind);
+const isTwoSided = ({ fields }: FiledPiece): boolean => fields.faces !== 'uniface';
+const isAnything = (): boolean => true;
+const shows = ({ pictures }: FiledPiece, face: string): boolean => pictures.some((picture) => picture.face === face);
+
+/** What a field left out costs the reader. A field that says `unknown` or `none` has been thought about and is not wanted. */
+const WANTS: readonly Want[] = [
+  {
+    wanted: 'photograph',
+    why: 'nothing tells a piece from its like, or gets a stolen one back, as surely',
+    worth: 10,
+    isFor: isAnything,
+    isThere: ({ pictures }) => pictures.length > 0,
+  },
+  {
+    wanted: 'photograph of the reverse',
+    why: 'the piece cannot be turned over',
+    worth: 6,
+    isFor: (piece) => isTwoSided(piece) && piece.pictures.length > 0,
+    isThere: (piece) => shows(piece, 'reverse'),
+  },
+  {
+    wanted: 'diameter',
+    why: 'without it the piece cannot be shown at its true size, on the page or in a case',
+    worth: 8,
+    isFor: isAnything,
+    isThere: ({ fields }) => fields.diameter !== undefined,
+  },
+  {
+    wanted: 'weight',
+    why: 'without it nothing can be said of the standard, the fine metal or a forgery',
+    worth: 8,
+    isFor: ({ fields }) => fields.kind !== 'paper',
+    isThere: ({ fields }) => fields.weight !== undefined,
+  },
+  {
+    wanted: 'reference',
+    why: 'a reader cannot look the type up, and your attribution rests on your word',
+    worth: 7,
+    isFor: isCoinLike,
+    isThere: ({ fields }) => (fields.references ?? []).length > 0,
+  },
+  {
+    wanted: 'date',
+    why: 'the piece stands in no era and on no time line; "c. 1280" or "13th century" will do',
+    worth: 7,
+    isFor: isAnything,
+    isThere: ({ fields }) => fields.date !== undefined,
+  },
+  {
+    wanted: 'grade',
+    why: 'no set can tell whether another would be better; "not graded" is an answer too',
+    worth: 4,
+    isFor: isCoinLike,
+    isThere: ({ fields }) => fields.grade !== undefined,
+  },
+  {
+    wanted: 'die axis',
+    why: 'the faces cannot be turned as they were struck; "none" for a cast piece',
+    worth: 3,
+    isFor: (piece) => isCoinLike(piece) && isTwoSided(piece),
+    isThere: ({ fields }) => fields.axis !== undefined,
+  },
+  {
+    wanted: 'legend or design',
+    why: 'who cannot see the photograph learns nothing of it, and a worn coin finds no match in it',
+    worth: 4,
+    isFor: isCoinLike,
+    isThere: ({ fields }) => [fields.obverse, fields.reverse].some((side) => side !== undefined),
+  },
+  {
+    wanted: 'provenance',
+    why: 'where it came from is soonest forgotten and hardest found again',
+    worth: 5,
+    isFor: isAnything,
+    isThere: ({ fields }) => (fields.provenance ?? []).length > 0 || fields.found !== undefined,
+  },
+];
+
+/** What would most improve a catalogue, most first: how many pieces want it, times what it is worth to a reader. */
+export function improvementsOf({ pieces }: Pick<Records, 'pieces'>): readonly Improvement[] {
+  return WANTS.map(({ worth, isFor, isThere, ...want }) => {
+    const could = pieces.filter(isFor);
+    const lacking = could.filter((piece) => !isThere(piece)).map(({ id }) => id);
+    return { worth: worth * lacking.length, improvement: { ...want, pieces: lacking, of: could.length } };
+  })
+    .filter(({ worth }) => worth > 0)
+    .sort((a, b) => b.worth - a.worth)
+    .map(({ improvement }) => improvement);
+}
+
+/** Pieces named before the rest is counted. */
+const NAMED = 4;
+
+/** A sentence: `12 of 77 pieces have no weight: …`. */
+export function formatImprovement({ wanted, why, pieces, of }: Improvement, named = NAMED): string {
+  const shown = pieces.slice(0, named).join(', ');
+  const more = pieces.length > named ? ` and ${pieces.length - named} more` : '';
+  const who =
+    of === 1 ? 'The one piece has' : `${pieces.length} of ${of} pieces ${pieces.length === 1 ? 'has' : 'have'}`;
+  return `${who} no ${wanted}: ${why}.\n  ${shown}${more}`;
+}
