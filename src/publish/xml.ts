@@ -1,5 +1,5 @@
 /** Text made safe inside XML; letters that XML 1.0 (§2.2) does not know are left out. */
-function escape(text: string): string {
+export function escape(text: string): string {
   return (
     text
       // eslint-disable-next-line no-control-regex

@@ -1,0 +1,62 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import process from 'node:process';
+import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { readFolder } from '../catalogue/files.ts';
+import { linkRecords } from '../catalogue/link.ts';
+import { nearestName } from '../catalogue/nearest.ts';
+import { formatProblem } from '../catalogue/problem.ts';
+import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
+import { READERS, scheduleOf } from './inventory/schedule.ts';
+import { endWith, readWords } from './parts/command-line.ts';
+
+const HELP = `npm run inventory                  a schedule of the cabinet in content/, by the categories of Object ID
+
+  --for insurer|police            leaves out what that reader does not need; without it, for you: everything
+  --piece york-penny              one piece (several: repeat it), as after a theft; without it, every piece kept or lent
+  --cabinet DIR                   another cabinet
+
+Written to private/inventory.html, to print, and private/inventory.csv, for a spreadsheet. Both are private: they hold what your
+ledger holds. Nobody but the police or your insurer should have one, and a copy belongs in another place than the pieces.
+`;
+
+const { values, cabinet } = readWords(HELP, {
+  for: { type: 'string' },
+  piece: { type: 'string', multiple: true },
+  cabinet: { type: 'string' },
+});
+const reader = READERS.find((known) => known === (values.for ?? 'keeper'));
+if (reader === undefined)
+  endWith(`A schedule is for the insurer or the police; this says "${values.for}". Write --for insurer.`);
+const { records, problems } = await checkCabinet(cabinet.at);
+if (problems.length > 0)
+  endWith(
+    `${problems.map((found) => formatProblem(found, cabinet.shown)).join('\n\n')}\n\nNo schedule was written: mend what stands above first.`,
+  );
+const only = values.piece ?? [];
+const unknown = only.find((id) => !records.named.pieces.includes(id));
+if (unknown !== undefined) {
+  const meant = nearestName(unknown, records.named.pieces);
+  endWith(`There is no piece "${unknown}" in ${cabinet.shown}.${meant === null ? '' : ` Write ${meant}.`}`);
+}
+const ledger = (await readFolder(cabinet.at))?.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '';
+const schedule = scheduleOf(linkRecords(records), ledger, reader, only);
+const today = new Date();
+const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
+const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
+const into = join(cabinet.at, 'private');
+try {
+  await mkdir(into, { recursive: true });
+  await writeFile(join(into, 'inventory.html'), scheduleAsHtml(head, schedule));
+  await writeFile(join(into, 'inventory.csv'), scheduleAsCsv(schedule));
+} catch {
+  endWith(
+    `The schedule cannot be written to ${join(cabinet.shown, 'private')}. Close it elsewhere, or allow writing there.`,
+  );
+}
+const pictured = schedule.pieces.filter(({ pictures }) => pictures.length === 0).length;
+process.stdout.write(
+  `${schedule.pieces.length} ${schedule.pieces.length === 1 ? 'piece' : 'pieces'}, written to ${join(cabinet.shown, 'private', 'inventory.html')} and inventory.csv beside it.${
+    pictured === 0 ? '' : ` ${pictured} of them have no photograph: the police can do little without one.`
+  }\nBoth are private. Keep a copy in another place than the pieces.\n`,
+);

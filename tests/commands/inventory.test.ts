@@ -1,0 +1,89 @@
+import { spawnSync } from 'node:child_process';
+import { cp, mkdtemp, readFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { beforeEach, expect, test } from 'vitest';
+import { readCsv } from '../../src/catalogue/csv.ts';
+
+let cabinet = '';
+beforeEach(async () => {
+  cabinet = join(await mkdtemp(join(tmpdir(), 'inventory-')), 'cabinet');
+  await cp('content', cabinet, { recursive: true, filter: (from) => !/\.jpg$|private\/inventory/.test(from) });
+});
+
+async function inventory(...words: readonly string[]) {
+  const run = spawnSync(process.execPath, ['src/commands/inventory.ts', '--cabinet', cabinet, ...words], {
+    encoding: 'utf8',
+  });
+  const held = async (file: string): Promise<string> =>
+    readFile(join(cabinet, 'private', file), 'utf8').catch(() => '');
+  return { ...run, html: await held('inventory.html'), csv: readCsv(await held('inventory.csv')) };
+}
+
+// Source: International Council of Museums, Object ID: the nine categories a record of a piece should have.
+const OBJECT_ID = [
+  'Type of object',
+  'Materials and techniques',
+  'Measurements',
+  'Inscriptions and markings',
+  'Distinguishing features',
+  'Title',
+  'Subject',
+  'Date or period',
+  'Maker',
+];
+
+test('a schedule has the nine categories of Object ID in their order, and what the ledger holds', async () => {
+  const { status, html, csv, stdout } = await inventory('--piece', 'love-token-1797');
+  expect({ status, stdout }).toMatchObject({ status: 0 });
+  expect(csv.headings.filter((heading) => OBJECT_ID.includes(heading))).toEqual(OBJECT_ID);
+  const [row] = csv.rows;
+  expect(row).toMatchObject({
+    Number: '0168',
+    Measurements: '25.12 g, 35.6 mm, 2.8 mm thick, die axis 12h',
+    'Inscriptions and markings': 'obverse: T M; reverse: WHEN THIS YOV SEE THINK ON ME',
+  });
+  const ledger = readCsv(await readFile('content/private/ledger.csv', 'utf8')).rows;
+  const kept = ledger.find(({ piece }) => piece === 'love-token-1797');
+  expect(row?.['Cost']).toBe(kept?.['cost']);
+  expect(row?.['Kept']).toBe(kept?.['storage']);
+  expect(html.includes('not a valuation')).toBe(true);
+});
+
+test.for([
+  ['insurer', ['Cost', 'Value', 'Insured for'], ['Kept', 'Found at', 'Notes']],
+  ['police', ['Value'], ['Cost', 'Insured for', 'Kept', 'Found at', 'Notes', 'Bought from']],
+] as const)('the %s is told what it needs and no more', async ([reader, told, untold]) => {
+  const { csv } = await inventory('--for', reader);
+  expect(csv.headings).toEqual(expect.arrayContaining([...told]));
+  for (const heading of untold) expect(csv.headings).not.toContain(heading);
+});
+
+test('what is insured is added up to the penny, and pieces that have left are not in the sum', async () => {
+  const { html, csv } = await inventory();
+  const pence = csv.rows.reduce((sum, row) => {
+    const [, whole = '0', part = ''] = /^(\d+)(?:\.(\d+))? GBP$/.exec(row['Insured for'] ?? '') ?? [];
+    return sum + BigInt(whole) * 100n + BigInt(part.padEnd(2, '0'));
+  }, 0n);
+  expect(/Insured for: (GBP [\d.]+)\./.exec(html)?.[1]).toBe(
+    `GBP ${pence / 100n}.${String(pence % 100n).padStart(2, '0')}`,
+  );
+  const ids = csv.rows.map((row) => row['Folder']);
+  const sold = spawnSync('grep', ['-lE', '^status: (sold|given|exchanged|lost)', '-r', 'content/pieces'], {
+    encoding: 'utf8',
+  }).stdout;
+  const gone = [...sold.matchAll(/pieces\/([^/]+)\//g)].map(([, id]) => id);
+  expect(gone.length).toBeGreaterThan(0);
+  expect(ids.filter((id) => gone.includes(id))).toEqual([]);
+});
+
+test.for([
+  [['--piece', 'love-tokn-1797'], 'Write love-token-1797.'],
+  [['--for', 'neighbour'], 'A schedule is for the insurer or the police; this says "neighbour".'],
+] as const)('%j is told, and nothing is written', async ([words, says]) => {
+  const { status, stderr, html } = await inventory(...words);
+  expect(status).toBe(1);
+  expect(stderr).toContain(says);
+  expect(html.length).toBe(0);
+});
