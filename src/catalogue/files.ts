@@ -44,3 +44,18 @@ async function isFolder(at: string): Promise<boolean> {
 export function isText(file: string): boolean {
   return TEXT.test(file);
 }
+
+/** The bytes of one file unless it has more than so many, when it is not opened at all. */
+export async function readUpTo(
+  path: string,
+  most: number,
+): Promise<{ readonly bytes: Uint8Array } | { readonly tooLarge: number } | 'missing' | 'folder'> {
+  try {
+    const found = await stat(path);
+    if (found.isDirectory()) return 'folder';
+    if (found.size > most) return { tooLarge: found.size };
+    return { bytes: await readFile(path) };
+  } catch {
+    return 'missing';
+  }
+}

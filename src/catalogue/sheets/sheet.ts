@@ -29,17 +29,24 @@ export type SheetRow = {
   /** The number of the row as a spreadsheet counts it, the first being 1; of a text file, the record. */
   readonly row: number;
   readonly cells: readonly SheetCell[];
+  /** Hidden by hand or by a filter. It is a record all the same. */
+  readonly isHidden?: true;
 };
+
+/** What a keeper should be told of how the rows were read; nothing is lost by it. */
+export type SheetRemark = { readonly rows: readonly number[]; readonly says: string };
 
 export type Sheet = {
   readonly name: string;
   readonly isHidden: boolean;
-  /** The row the headings stand in. */
+  /** The row the headings stand in; 0 where the sheet has none. */
   readonly headingRow: number;
+  /** Columns that hold something; wholly empty ones are left out. Comments and links of cells have columns of their own, last. */
   readonly columns: readonly SheetColumn[];
   readonly rows: readonly SheetRow[];
   /** Rows that hold something but are no record: titles above the headings. Blank rows are not told of. */
   readonly setAside: readonly { readonly row: number; readonly text: string; readonly because: string }[];
+  readonly remarks?: readonly SheetRemark[];
 };
 
 /** How the file was read, to be told and, where a text file leaves a doubt, asked about. */
@@ -49,7 +56,10 @@ export type SheetReading =
       /** As the Encoding Standard names it: `utf-8`, `windows-1252`, `macintosh`. */
       readonly encoding: string;
       readonly separator: string;
-      /** Encodings that would also do, likeliest first, each with a line in which they differ; empty when there is no doubt. */
+      /**
+       * Encodings that would do, the one that was taken first and the others by likelihood, each with a line in which
+       * they differ; empty when there is no doubt.
+       */
       readonly doubts: readonly { readonly encoding: string; readonly preview: string }[];
     }
   | { readonly kind: 'workbook'; readonly format: 'xlsx' | 'ods' };
