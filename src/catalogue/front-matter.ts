@@ -9,7 +9,7 @@ export type FrontMatter = {
 /** Null when the file does not begin with a line `---` that a later line `---` closes. */
 export function splitFrontMatter(text: string): FrontMatter | null {
   const clean = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
-  const match = /^---[ \t]*\n([\s\S]*?)\n?---[ \t]*(?:\n|$)([\s\S]*)$/.exec(clean);
+  const match = /^---[ \t]*\n(?:([\s\S]*?)\n)??---[ \t]*(?:\n|$)([\s\S]*)$/.exec(clean);
   if (match === null) return null;
   return { facts: match[1] ?? '', factsFrom: 2, story: (match[2] ?? '').trim() };
 }
