@@ -53,6 +53,7 @@ export const PROBLEMS = {
   'legend-unreadable': (sentence: string) => sentence,
   'grade-unreadable': (sentence: string) => sentence,
   'reference-unreadable': (sentence: string) => sentence,
+  'crop-unreadable': (sentence: string) => sentence,
   'money-unreadable': (sentence: string) => sentence,
   // Photographs
   'picture-unreadable': () =>

@@ -55,6 +55,7 @@ const ROWS: readonly Row[] = [
   { kind: 'axis-unreadable', change: { [PENNY]: put('axis: 6h', 'axis: 13h') }, line: 14, says: 'clock hour from 1h to 12h; this says "13h"' },
   { kind: 'legend-unreadable', change: { [PENNY]: put('+PLAIN REX', '+PLAIN [REX') }, line: 18, says: 'The bracket [ is never closed' },
   { kind: 'grade-unreadable', change: { [PENNY]: put('grade: VF', 'grade: splendid-ish') }, line: 15, says: 'splendid-ish' },
+  { kind: 'crop-unreadable', change: { [PENNY]: fact('photographs: { obverse: { crop: 120 80 900 px } }'), 'pieces/plain-penny/obverse.jpg': '' }, line: 2, says: 'Write 120 80 900 900 px.' },
   { kind: 'money-unreadable', change: { 'cabinet.yaml': (text) => `${text}metal-prices:\n  - { metal: silver, price: dear, date: 2024, source: mine }\n` }, says: 'dear' },
   { kind: 'picture-name-unknown', change: { 'pieces/plain-penny/IMG_1234.jpg': null, 'pieces/plain-penny/front.jpg': '' }, says: 'obverse.jpg' },
   { kind: 'number-twice', change: { [MEDAL]: put('"0004"', '"0001"') }, says: 'already belongs to the piece' },

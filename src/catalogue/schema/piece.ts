@@ -7,6 +7,7 @@ import { parseSize } from '../../core/measures/parse-size.ts';
 import { parseWeight } from '../../core/measures/parse-weight.ts';
 import { parseFineness } from '../../core/metal/parse-fineness.ts';
 import { parseLegend } from '../../core/legends/parse-legend.ts';
+import { parseCrop } from '../crop.ts';
 import { CERTAINTIES, field, id, oneOrMore, orBlank, words } from './fields.ts';
 
 export const KINDS = [
@@ -38,6 +39,8 @@ const photographCredit = z.strictObject({
   licence: words.optional(),
   /** What it shows, for those who do not see it, in your own words. */
   alt: words.optional(),
+  /** Where the piece lies in it: from the left, from the top, width, height. `120 80 900 900 px`, `10 8 60 60 %`. */
+  crop: field(parseCrop, 'crop-unreadable').optional(),
 });
 
 /** The form for one piece; `reigns` (from the rulers' files) let a date say `Edward I, year 7`. */
