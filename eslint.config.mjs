@@ -39,7 +39,7 @@ const directions = Object.entries(ABOVE).map(([room, above]) => ({
 }));
 
 export default defineConfig(
-  { ignores: ['dist/**', 'dist-*/**', 'node_modules/**', '.astro/**', '.cache/**', 'content/**'] },
+  { ignores: ['dist/**', 'dist-*/**', 'hall-*/**', 'node_modules/**', '.astro/**', '.cache/**', 'content/**'] },
   js.configs.recommended,
   ...ts.configs.strictTypeChecked.map((config) => ({ ...config, files: ['src/**/*.ts', 'tests/**/*.ts'] })),
   {

@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { buildHall } from './parts/build-hall.ts';
 import { buildSite } from './parts/build-site.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
@@ -6,6 +7,7 @@ const HELP = `npm run build                            check, compute and publis
 npm run build -- --cabinet DIR           another cabinet
 npm run build -- --out DIR               into another folder
 npm run build -- --address URL           for another public address than cabinet.yaml gives, like https://example.org/coins/
+npm run build -- --hall EXHIBIT          a folder hall-EXHIBIT/ for a stick: the exhibit and the whole catalogue, opened without a network
 
 Refuses to publish a cabinet with problems, and refuses what it made when anything private is found in it.
 `;
@@ -14,7 +16,15 @@ const { values, cabinet } = readWords(HELP, {
   cabinet: { type: 'string' },
   out: { type: 'string' },
   address: { type: 'string' },
+  hall: { type: 'string' },
 });
-const outcome = await buildSite({ cabinet, out: values.out ?? 'dist', address: values.address ?? null });
-if (!outcome.ok) endWith(outcome.problem);
-process.stdout.write(`${outcome.value.says}\n`);
+const address = values.address ?? null;
+if (values.hall === undefined) {
+  const outcome = await buildSite({ cabinet, out: values.out ?? 'dist', address });
+  if (!outcome.ok) endWith(outcome.problem);
+  process.stdout.write(`${outcome.value.says}\n`);
+} else {
+  const outcome = await buildHall({ cabinet, out: values.out ?? null, address, exhibit: values.hall });
+  if (!outcome.ok) endWith(outcome.problem);
+  process.stdout.write(`${outcome.value}\n`);
+}

@@ -8,6 +8,7 @@ import { asksAnything, formatState, parseState } from '../find/state.ts';
 import type { FindState } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
 import { layFound } from './lay-found.ts';
+import { readJson } from './read-json.ts';
 
 const AT_ONCE = 96;
 const PAUSE = 120;
@@ -23,6 +24,11 @@ class FindPieces extends HTMLElement {
   #says = '';
   #shown = AT_ONCE;
   #turn = 0;
+
+  /** The file of what can be found, in full: addresses in it are meant from where it lies. */
+  get #records(): string {
+    return new URL(this.dataset['records'] ?? '', document.baseURI).href;
+  }
 
   connectedCallback(): void {
     const form = this.querySelector('form');
@@ -96,9 +102,7 @@ class FindPieces extends HTMLElement {
   }
 
   async #load(): Promise<{ records: readonly FindRecord[]; search: WordSearch }> {
-    const response = await fetch(this.dataset['records'] ?? '');
-    if (!response.ok) throw new Error(String(response.status));
-    const records = (await response.json()) as readonly FindRecord[];
+    const records = (await readJson(this.#records)) as readonly FindRecord[];
     return { records, search: wordSearch(records) };
   }
 
@@ -106,7 +110,7 @@ class FindPieces extends HTMLElement {
     const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
     const list = this.querySelector('[data-board] ul');
     if (patterns === null || list === null) return;
-    list.replaceChildren(...found.slice(0, this.#shown).flatMap((one) => layFound(one, patterns) ?? []));
+    list.replaceChildren(...found.slice(0, this.#shown).flatMap((one) => layFound(one, patterns, this.#records) ?? []));
     this.#toggle('[data-more]', found.length > this.#shown);
     this.#toggle('[data-pager]', false);
   }

@@ -1,7 +1,10 @@
 import type { Found } from '../find/choose.ts';
 
-/** Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. */
-export function layFound({ record, legend }: Found, patterns: HTMLTemplateElement): Element | null {
+/**
+ * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are
+ * meant from `records`, the file that named them.
+ */
+export function layFound({ record, legend }: Found, patterns: HTMLTemplateElement, records: string): Element | null {
   const isPictured = 'src' in record.face;
   const pattern = patterns.content.querySelectorAll('li')[isPictured ? 0 : 1];
   if (pattern === undefined) return null;
@@ -10,7 +13,7 @@ export function layFound({ record, legend }: Found, patterns: HTMLTemplateElemen
   line.classList.remove('usual');
   line.classList.add(record.room);
   line.setAttribute('data-piece', record.id);
-  for (const link of line.querySelectorAll('a')) link.href = record.to;
+  for (const link of line.querySelectorAll('a')) link.href = new URL(record.to, records).href;
   const title = line.querySelector('.title');
   if (title !== null) title.textContent = record.title;
   const [said, note] = line.querySelectorAll('.line');
@@ -18,11 +21,11 @@ export function layFound({ record, legend }: Found, patterns: HTMLTemplateElemen
   const noted = legend ?? record.note;
   if (note !== undefined && noted !== null) note.textContent = noted;
   else note?.remove();
-  layFace(line, record.face);
+  layFace(line, record.face, records);
   return line;
 }
 
-function layFace(line: Element, face: Found['record']['face']): void {
+function layFace(line: Element, face: Found['record']['face'], records: string): void {
   const shown = line.querySelector('.face');
   if (shown === null) return;
   shown.classList.add(face.wide);
@@ -30,7 +33,7 @@ function layFace(line: Element, face: Found['record']['face']): void {
     shown.removeAttribute('srcset');
     shown.width = face.width;
     shown.height = face.height;
-    shown.src = face.src;
+    shown.src = new URL(face.src, records).href;
   }
   if ('look' in face) {
     shown.classList.remove('disc', 'round', 'stuff');

@@ -1,0 +1,110 @@
+import { rm } from 'node:fs/promises';
+import { relative } from 'node:path';
+import process from 'node:process';
+import type { Problem } from '../../catalogue/problem.ts';
+import { formatProblem } from '../../catalogue/problem.ts';
+import type { Records } from '../../catalogue/records.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
+import { linkPhotographs } from '../../photographs/link-photographs.ts';
+import type { PhotographRun } from '../../photographs/make-photographs.ts';
+import { makePhotographs } from '../../photographs/make-photographs.ts';
+import { inspectBuilt } from '../../publish/inspect-built.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { checkWhole } from './check-whole.ts';
+import type { MeantCabinet } from './command-line.ts';
+import { progressLine } from './progress-line.ts';
+
+/** Where a site grows: an absolute folder, and the one it will take the place of when it has been inspected. */
+export type SitePlace = { readonly grows: string; readonly into: string };
+
+/** A site that was made and inspected, and what it was made of. */
+export type MadeSite = {
+  readonly records: Records;
+  readonly photographs: PhotographRun;
+  /** The path it expects to stand under. */
+  readonly base: string;
+  /** Its host and path on the web; null when it has no public address. */
+  readonly address: string | null;
+};
+
+/**
+ * Checks a cabinet, makes its pictures and pages, and inspects every byte of what was made. `mayNot` can still refuse,
+ * once the cabinet has been read, with a sentence.
+ */
+export async function makeSite(
+  { cabinet, address }: { readonly cabinet: MeantCabinet; readonly address: string | null },
+  { grows, into }: SitePlace,
+  mayNot: (records: Records) => string | null = () => null,
+): Promise<Outcome<MadeSite>> {
+  const { records, problems } = await checkWhole(cabinet.at);
+  const refusal = mayNot(records);
+  if (refusal !== null) return refuse(refusal);
+  if (problems.length > 0)
+    return refuse(
+      `${inFull(problems, cabinet.shown)}\n\nNothing was built: mend the ${counted(problems.length, 'problem')} above first.`,
+    );
+
+  const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
+  if (!where.ok) return where;
+  const { origin, base, isPublic } = where.value;
+  const pictures = cacheFolder('photographs', cabinet.at);
+  const photographs = await makePhotographs(records.pieces, cabinet.at, pictures, progressLine('Photographs'));
+
+  await rm(grows, { recursive: true, force: true });
+  Object.assign(process.env, {
+    CABINET: cabinet.at,
+    PHOTOGRAPHS: pictures,
+    OUT: grows,
+    STORE: cacheFolder('store', cabinet.at, into),
+    SITE: origin,
+    BASE: base,
+    // Astro takes a variable of this name for its own; a shell or a test runner may have set it.
+    BASE_URL: base,
+    HAS_ADDRESS: isPublic ? 'yes' : 'no',
+    ASTRO_TELEMETRY_DISABLED: '1',
+  });
+  const { build } = await import('astro');
+  await build({ logLevel: 'error' });
+  await linkPhotographs(pictures, grows);
+
+  const leaks = await leaksIn(grows, into, records, cabinet);
+  if (leaks !== null) return refuse(leaks);
+  return good({ records, photographs, base, address: isPublic ? `${origin}${base}` : null });
+}
+
+/** Inspects what grew; when anything private stands in it, removes it and says what and where. */
+export async function leaksIn(
+  grows: string,
+  into: string,
+  records: Records,
+  cabinet: MeantCabinet,
+): Promise<string | null> {
+  const found = await inspectBuilt(grows, records, cabinet.at);
+  if (found.length === 0) return null;
+  await rm(grows, { recursive: true, force: true });
+  const shown = shownFolder(into);
+  return `${inFull(found, shown)}\n\nNothing was published, and ${shown} is as it was: mend the ${counted(found.length, 'leak')} above first.`;
+}
+
+/** A folder as a keeper would write it. */
+export function shownFolder(folder: string): string {
+  return relative(process.cwd(), folder) || '.';
+}
+
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+function inFull(problems: readonly Problem[], folder: string): string {
+  return problems.map((found) => formatProblem(found, folder)).join('\n\n');
+}
+
+/** An address in its two halves: `https://example.org` and `/coins/`. */
+function addressOf(address: string | null): Outcome<{ origin: string; base: string; isPublic: boolean }> {
+  if (address === null) return good({ origin: 'http://localhost:4321', base: '/', isPublic: false });
+  if (!URL.canParse(address) || !/^https?:$/.test(new URL(address).protocol))
+    return refuse(`An address begins with https://; this says "${address}". Write https://example.org/coins/.`);
+  const { origin, pathname } = new URL(address);
+  return good({ origin, base: pathname.endsWith('/') ? pathname : `${pathname}/`, isPublic: true });
+}

@@ -1,0 +1,91 @@
+import { copyFile, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { dirname, join, relative, sep } from 'node:path';
+import { classicScript, dataScript } from './classic-script.ts';
+import type { HallPlan } from './places.ts';
+import { exhibitPage, fileMeant, FRONT, placeInHall, wayTo } from './places.ts';
+import { readMe } from './read-me.ts';
+import type { ShownInHall } from './read-me.ts';
+import type { Use } from './rewrite-page.ts';
+import { rewritePage } from './rewrite-page.ts';
+import { rewriteRecords } from './rewrite-records.ts';
+import { rewriteStyle } from './rewrite-style.ts';
+
+/** How much a hall copy holds. */
+export type HallCopy = { readonly pages: number; readonly bytes: number };
+
+/**
+ * Makes a copy of a finished site that opens from a folder, without a server and without a network. It holds what can be
+ * reached by links from the exhibit, and nothing else: what is on no list is not in it, for a folder can be looked into.
+ */
+export async function makeHallCopy(built: string, into: string, plan: HallPlan, shown: ShownInHall): Promise<HallCopy> {
+  const there = new Set(await filesOf(built));
+  const uses = new Map<string, Use>();
+  const waiting: string[] = [];
+  const need = (file: string, use: Use): void => {
+    // A file that is only linked may turn out to be read by a script as well, and is then made for both.
+    if (uses.has(file) && (use === 'file' || uses.get(file) === use)) return;
+    uses.set(file, use);
+    waiting.push(file);
+  };
+  need(exhibitPage(plan.exhibit), 'file');
+  for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+    const from = file;
+    const way = (address: string, use: Use = 'file'): string => {
+      const meant = fileMeant(address, from, plan);
+      if (meant === null || !there.has(meant.file)) return address;
+      need(meant.file, use);
+      return wayTo(placeInHall(meant.file, plan), placeInHall(from, plan)) + meant.after;
+    };
+    await putFile(join(built, file), join(into, placeInHall(file, plan)), uses.get(file) ?? 'file', way, {
+      base: plan.base,
+      fontAt: async (address) => {
+        const meant = fileMeant(address, from, plan)?.file ?? '';
+        return meant.endsWith('.woff2') && there.has(meant) ? readFile(join(built, meant), 'base64') : null;
+      },
+    });
+  }
+  await writeFile(join(into, 'index.html'), movedTo(FRONT));
+  await writeFile(join(into, 'READ-ME.txt'), readMe(shown));
+  return measure(into);
+}
+
+/** Puts one file of the site where it belongs, changed as far as it must be. */
+async function putFile(
+  file: string,
+  to: string,
+  use: Use,
+  way: (address: string, use?: Use) => string,
+  site: { readonly base: string; readonly fontAt: (address: string) => Promise<string | null> },
+): Promise<void> {
+  await mkdir(dirname(to), { recursive: true });
+  if (file.endsWith('.html')) await writeFile(to, rewritePage(await readFile(file, 'utf8'), way));
+  else if (file.endsWith('.css'))
+    await writeFile(to, await rewriteStyle(await readFile(file, 'utf8'), way, site.fontAt));
+  else if (use === 'script') await writeFile(to, await classicScript(file));
+  else if (use === 'read' && file.endsWith('.json')) {
+    const json = JSON.stringify(rewriteRecords(JSON.parse(await readFile(file, 'utf8')), site.base, way));
+    await writeFile(to, json);
+    await writeFile(`${to}.js`, dataScript(json));
+  } else await copyFile(file, to);
+}
+
+/** A page that goes on to another: a laptop that serves the folder looks for it by this name. */
+function movedTo(page: string): string {
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${page}</title><meta http-equiv="refresh" content="0; url=${page}"><p><a href="${page}">${page}</a></p></html>\n`;
+}
+
+async function filesOf(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'));
+}
+
+async function measure(folder: string): Promise<HallCopy> {
+  const files = await filesOf(folder);
+  const sizes = await Promise.all(files.map(async (file) => (await stat(join(folder, file))).size));
+  return {
+    pages: files.filter((file) => file.endsWith('.html')).length,
+    bytes: sizes.reduce((all, one) => all + one, 0),
+  };
+}
