@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { confirm, isCancel, select, text } from '@clack/prompts';
+import { confirm, isCancel, log, select, text } from '@clack/prompts';
 import { endWith } from './command-line.ts';
 
 /** Whether somebody sits there who can be asked. */
@@ -36,6 +36,11 @@ export async function askWhich<T extends string>(
 ): Promise<T> {
   const options = choices.map(({ value, label, hint }) => ({ value, label, ...(hint === undefined ? {} : { hint }) }));
   return answered(await select<string>({ message, options })) as T;
+}
+
+/** An answer as it was understood, said back. */
+export function sayAloud(sentence: string): void {
+  log.message(sentence);
 }
 
 function answered<T>(answer: T): Exclude<T, symbol> {
