@@ -10,7 +10,7 @@ export const LIMITS = {
   cells: 8_000_000,
   /** Letters of all cells of one file. */
   letters: 200_000_000,
-  /** Letters that may stand between two marks of a workbook's XML, or in one attribute. */
+  /** Elements of a workbook within one another. */
   depth: 200,
 } as const;
 
@@ -32,8 +32,4 @@ export function tooManyCells(name: string): string {
 
 export function tooManyLetters(name: string): string {
   return `The cells of ${name} hold more than ${LIMITS.letters.toLocaleString('en-GB')} letters. ${SPLIT}`;
-}
-
-export function tooMuchUnpacked(name: string): string {
-  return `${name} unpacks to more than ${LIMITS.unpackedBytes / 1024 / 1024} MB, as no list of pieces does. Copy its cells into a new workbook and save that.`;
 }

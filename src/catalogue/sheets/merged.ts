@@ -26,7 +26,7 @@ export function spreadMerges(
       const row = spread[index];
       if (row === undefined || row.row > toRow) break;
       covered.push(row.row);
-      if (isFigure(cell)) continue;
+      if (isFigure(cell) || (row.cells[fromColumn]?.text ?? '') !== '') continue;
       const cells = [...row.cells];
       cells[fromColumn] = cell;
       spread[index] = { ...row, cells };

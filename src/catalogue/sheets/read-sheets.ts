@@ -1,6 +1,9 @@
 import { good, refuse, type Outcome } from '../../core/outcome.ts';
+import { kindOf } from './file-kind.ts';
 import { LIMITS, tooManyBytes } from './limits.ts';
+import { readWorkbookFile } from './read-workbook-file.ts';
 import type { SheetFile } from './sheet.ts';
+import { decodeText } from './text/decode-text.ts';
 import { readText } from './text/read-text.ts';
 
 /** What a keeper may settle where a file leaves a doubt. */
@@ -11,20 +14,30 @@ export type SheetChoices = {
   readonly separator?: string;
   /** The name of the one sheet to read. Of workbooks. */
   readonly sheet?: string;
-  /** The row the headings stand in, the first being 1; 0 where there are none. */
+  /** The row the headings stand in, the first being 1; 0 where there are none. Of every sheet that is read. */
   readonly headingRow?: number;
 };
 
-/** Reads a sheet file of any kind: what is in it, how it was read, and nothing executed. */
-export async function readSheets(
-  bytes: Uint8Array,
-  name: string,
-  choices: SheetChoices = {},
-): Promise<Outcome<SheetFile>> {
+/**
+ * Reads a sheet file by what is in it, whatever its name says: what it holds and how it was read. Nothing in it is
+ * executed, resolved or written; memory is bounded by LIMITS.
+ */
+export function readSheets(bytes: Uint8Array, name: string, choices: SheetChoices = {}): Promise<Outcome<SheetFile>> {
+  return Promise.resolve(readNow(bytes, name, choices));
+}
+
+function readNow(bytes: Uint8Array, name: string, choices: SheetChoices): Outcome<SheetFile> {
   if (bytes.length > LIMITS.fileBytes) return refuse(tooManyBytes(name, bytes.length));
-  const text = new TextDecoder('utf-8').decode(bytes);
-  const read = readText(text, name, choices);
+  const kind = kindOf(bytes);
+  if (kind.kind === 'other') return refuse(`${name} ${kind.says}`);
+  if (kind.kind === 'zip') return readWorkbookFile(bytes, name, choices);
+  const decoded = decodeText(bytes, name, choices.encoding);
+  if (!decoded.ok) return decoded;
+  const { text, encoding, doubts, remarks } = decoded.value;
+  const read = readText(text, name, choices, remarks);
   if (!read.ok) return read;
-  const reading = { kind: 'text' as const, encoding: 'utf-8', separator: read.value.separator, doubts: [] };
-  return good({ reading, sheets: [read.value.sheet] });
+  return good({
+    reading: { kind: 'text', encoding, separator: read.value.separator, doubts },
+    sheets: [read.value.sheet],
+  });
 }

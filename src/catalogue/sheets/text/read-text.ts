@@ -3,7 +3,7 @@ import { formatColumn } from '../column-letter.ts';
 import { gridOfRows, type GridRow } from '../grid.ts';
 import { LIMITS, tooManyRows } from '../limits.ts';
 import { sheetOfGrid } from '../sheet-of-grid.ts';
-import type { Sheet, SheetCell } from '../sheet.ts';
+import type { Sheet, SheetCell, SheetRemark } from '../sheet.ts';
 import { readRecords, type TextRecord } from './records.ts';
 import { findSeparator, parseSeparator, statedSeparator } from './separator.ts';
 
@@ -14,6 +14,7 @@ export function readText(
   text: string,
   name: string,
   choices: TextChoices,
+  remarks: readonly SheetRemark[] = [],
 ): Outcome<{ readonly separator: string; readonly sheet: Sheet }> {
   const stated = statedSeparator(text);
   const body = stated?.rest ?? text;
@@ -35,7 +36,7 @@ export function readText(
     cells: fields.map(cellOf),
     written: fields.length,
   }));
-  const sheet = sheetOfGrid(gridOfRows(name.replace(/\.[^.]+$/, ''), rows), choices.headingRow);
+  const sheet = sheetOfGrid({ ...gridOfRows(name.replace(/\.[^.]+$/, ''), rows), remarks }, choices.headingRow);
   return sheet.ok ? good({ separator, sheet: sheet.value }) : sheet;
 }
 

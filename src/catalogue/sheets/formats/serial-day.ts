@@ -1,0 +1,64 @@
+/** A point in time as a sheet shows it. `month` 0 and `day` 0 or 30 February cannot be; 29 February 1900 and 0 January 1900 can. */
+export type SheetMoment = {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+  /** 0 Sunday to 6 Saturday, as the sheet has it. */
+  readonly weekday: number;
+  /** Seconds since midnight, with fractions. */
+  readonly seconds: number;
+  /** Whether the day stood in the calendar: not so 29 February 1900, which the 1900 system counts, nor 0 January. */
+  readonly isReal: boolean;
+};
+
+const DAY = 86_400_000;
+
+/**
+ * The moment of a serial number (ECMA-376 part 1, 18.17.4.1). The 1900 system counts 1 January 1900 as 1 and a 29 February
+ * 1900 that never was as 60; the 1904 system counts 1 January 1904 as 0. Null for what neither shows as a date.
+ */
+export function momentOf(serial: number, is1904: boolean): SheetMoment | null {
+  // The fraction of a day is not exact in binary; a part of a millisecond short of midnight is midnight.
+  const all = Math.round(serial * DAY);
+  const whole = Math.floor(all / DAY);
+  const seconds = (all - whole * DAY) / 1000;
+  if (whole > 2_958_465 || (!is1904 && whole < 0)) return null;
+  if (is1904) return civil(whole + 1461, seconds);
+  const weekday = (whole + 6) % 7;
+  if (whole === 0) return { year: 1900, month: 1, day: 0, weekday, seconds, isReal: false };
+  if (whole === 60) return { year: 1900, month: 2, day: 29, weekday, seconds, isReal: false };
+  const moment = civil(whole < 60 ? whole : whole - 1, seconds);
+  return whole < 60 ? { ...moment, weekday } : moment;
+}
+
+/** Days since 31 December 1899 in the calendar that was. */
+function civil(days: number, seconds: number): SheetMoment {
+  const date = new Date(Date.UTC(1899, 11, 31) + days * DAY);
+  return {
+    year: date.getUTCFullYear(),
+    month: date.getUTCMonth() + 1,
+    day: date.getUTCDate(),
+    weekday: date.getUTCDay(),
+    seconds,
+    isReal: true,
+  };
+}
+
+export function formatIso({ year, month, day }: Pick<SheetMoment, 'year' | 'month' | 'day'>): string {
+  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+}
+
+/** An ISO date and time as strict workbooks and OpenDocument write them; null for what is none. */
+export function parseIsoMoment(text: string): SheetMoment | null {
+  const parts = /^(-?\d{4,6})-(\d\d)-(\d\d)(?:T(\d\d):(\d\d)(?::(\d\d(?:[.,]\d+)?))?Z?)?$/.exec(text);
+  if (parts === null) return null;
+  const [year, month, day, hours, minutes, seconds] = parts
+    .slice(1)
+    .map((part) => Number((part || '0').replace(',', '.')));
+  if (year === undefined || month === undefined || day === undefined) return null;
+  const date = new Date(Date.UTC(2000, month - 1, day));
+  date.setUTCFullYear(year, month - 1, day);
+  const isReal = date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  const time = (hours ?? 0) * 3600 + (minutes ?? 0) * 60 + (seconds ?? 0);
+  return { year, month, day, weekday: date.getUTCDay(), seconds: time, isReal };
+}
