@@ -96,6 +96,13 @@ const WANTS: readonly Want[] = [
     isFor: isAnything,
     isThere: ({ fields }) => (fields.provenance ?? []).length > 0 || fields.found !== undefined,
   },
+  {
+    wanted: 'reading yet of what stands under as-written',
+    why: 'a sheet said it in words that could not be read, and no visitor is told',
+    worth: 9,
+    isFor: isAnything,
+    isThere: ({ fields }) => fields['as-written'] === undefined,
+  },
 ];
 
 /** What would most improve a catalogue, most first: how many pieces want it, times what it is worth to a reader. */

@@ -27,6 +27,14 @@ test('what was looked for and is not known is not asked for again', async () => 
   expect(await wantsOf((text) => text.replace(/^weight:.*$/m, 'weight: unknown'))).not.toContain('weight');
 });
 
+test('what a sheet said and could not be read is asked for, once it is there', async () => {
+  const wanted = 'reading yet of what stands under as-written';
+  expect(await wantsOf((text) => text)).not.toContain(wanted);
+  expect(await wantsOf((text) => text.replace(/^kind:/m, 'as-written: { weight: "about 1,4" }\nkind:'))).toContain(
+    wanted,
+  );
+});
+
 test('an ingot is not asked for a grade or a die axis', async () => {
   const ingot = (text: string) => text.replace(/^kind:.*$/m, 'kind: ingot').replace(/^(grade|axis).*\n/gm, '');
   const wants = await wantsOf(ingot);

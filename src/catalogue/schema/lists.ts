@@ -28,9 +28,9 @@ export const rulerSchema = z.strictObject({
   name: words,
   /** Other forms of it, as lists write them. */
   'other-names': z.array(words).default([]),
-  /** What was ruled. */
-  realm: words,
-  /** One reign or several, oldest first. */
+  /** What was ruled, when that is known. */
+  realm: words.optional(),
+  /** One reign or several, oldest first; left out when no years are known. */
   reigns: z
     .array(
       z.strictObject({
@@ -45,7 +45,7 @@ export const rulerSchema = z.strictObject({
         note: words.optional(),
       }),
     )
-    .min(1),
+    .default([]),
   identifiers,
   note: words.optional(),
   source: words.optional(),

@@ -167,6 +167,8 @@ export function pieceSchema(reigns: readonly Reign[]) {
     photographs: z.partialRecord(z.enum(PHOTOGRAPHED), photographCredit).optional(),
     /** Your own words to gather pieces by. */
     tags: z.array(words).default([]),
+    /** What a sheet said of a field and could not be read, word for word; it is published nowhere: `{ weight: about 1,4 }`. */
+    'as-written': z.record(z.string(), words).optional(),
     /** Old ids of this piece, which stay alive as redirects. */
     formerly: oneOrMore(id).optional(),
     /** The keeper's preference between equals in a set: 1 before 2. */

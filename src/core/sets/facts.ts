@@ -34,7 +34,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
   const { sure } = piece;
   const rulers = piece.host === undefined ? piece.rulers : [...piece.rulers, piece.host];
   const mintArea = lists.mints.find((mint) => mint.id === piece.mint)?.area;
-  const realms = lists.rulers.filter((ruler) => rulers.includes(ruler.id)).map((ruler) => ruler.realm);
+  const realms = lists.rulers.flatMap(({ id, realm }) => (rulers.includes(id) && realm !== undefined ? [realm] : []));
   const cited = (exact: boolean) =>
     piece.references.filter(({ relation }) => exact === (relation === 'is') && relation !== 'unlisted');
   const reference = ({ work, number }: { work: string; number: string }) => `${work} ${number}`;

@@ -107,8 +107,8 @@ function years({ title, where }: SetRule): Outcome<readonly SetPlace[]> {
   return good(Array.from({ length: high - low + 1 }, (_, at) => yearPlace(low + at)));
 }
 
-function among(value: string, values: readonly string[] | undefined): boolean {
-  return values === undefined || values.map(folded).includes(folded(value));
+function among(value: string | undefined, values: readonly string[] | undefined): boolean {
+  return values === undefined || (value !== undefined && values.map(folded).includes(folded(value)));
 }
 
 function meets(span: Interval, date: Interval | undefined): boolean {

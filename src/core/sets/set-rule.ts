@@ -85,7 +85,7 @@ export type Lists = {
   readonly rulers: readonly {
     readonly id: string;
     readonly name: string;
-    readonly realm: string;
+    readonly realm?: string | undefined;
     /** `coins: false` for a reign that struck none. */
     readonly reigns: readonly (Interval & { readonly coins?: boolean | undefined })[];
   }[];

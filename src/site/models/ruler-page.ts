@@ -29,7 +29,8 @@ export type ReignShown = {
 export type RulerPage = {
   readonly head: PageHead;
   readonly name: string;
-  readonly realm: string;
+  /** Null when it is not recorded. */
+  readonly realm: string | null;
   readonly otherNames: string | null;
   readonly note: string | null;
   readonly source: string | null;
@@ -67,12 +68,12 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
   return {
     head: {
       title: fields.name,
-      description: `${fields.name}, ${fields.realm}: ${countWords.piecesIfAny(all.length)}.`,
+      description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${countWords.piecesIfAny(all.length)}.`,
       here: urls.ruler(id),
       trail: [{ name: rulersWords.title, href: urls.rulers() }],
     },
     name: fields.name,
-    realm: rulersWords.reignOf(fields.realm),
+    realm: fields.realm === undefined ? null : rulersWords.reignOf(fields.realm),
     otherNames: fields['other-names'].length === 0 ? null : rulersWords.otherNames(fields['other-names']),
     note: fields.note ?? null,
     source: fields.source ?? null,
@@ -93,7 +94,10 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
       },
     ),
     all: urls.facet('ruler', id),
-    gaps: all.length === 0 ? null : gapsInWords(fields.reigns.map(spanOf), [...own, ...inOther]),
+    gaps:
+      all.length === 0 || fields.reigns.length === 0
+        ? null
+        : gapsInWords(fields.reigns.map(spanOf), [...own, ...inOther]),
     groups: await Promise.all(
       groups.map(async ({ title, pieces }) => ({
         title,

@@ -20,13 +20,14 @@ export type RulersPage = { readonly head: PageHead; readonly realms: readonly Re
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
   const rulers = Object.values(cabinet.lists.rulers).toSorted((a, b) => firstYear(a) - firstYear(b));
-  const realms = gather(rulers, ({ fields }) => fields.realm);
-  const few = rulers.filter(({ fields }) => rulers.filter((one) => one.fields.realm === fields.realm).length < ENOUGH);
+  const realms = gather(rulers, ({ fields }) => fields.realm ?? '');
+  const small = new Set(realms.flatMap(({ key, all }) => (key === '' || all.length < ENOUGH ? all : [])));
+  const few = rulers.filter((ruler) => small.has(ruler));
   return {
     head: { title, description, here: urls.rulers() },
     realms: [
       ...realms
-        .filter(({ all }) => all.length >= ENOUGH)
+        .filter(({ key, all }) => key !== '' && all.length >= ENOUGH)
         .flatMap(({ key, all }) =>
           shown(
             capital(key),
@@ -47,14 +48,17 @@ export function rulersPage(cabinet: Cabinet): RulersPage {
 const ENOUGH = 3;
 
 function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
-  const line = rows.length === 0 ? null : timeLine(rows);
-  return line === null ? [] : [{ realm, name, line }];
+  if (rows.length === 0) return [];
+  // Rulers of whom no reign is known are told without a line of years.
+  const bare = rows.map((row) => ({ name: row.name, href: row.href, years: row.years, note: row.note, bars: [] }));
+  return [{ realm, name, line: timeLine(rows) ?? { ticks: [], behind: [], rows: bare } }];
 }
 
 function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
   const count = own.length + forOther.length + inOther.length;
-  const struckNone = ruler.fields.reigns.every(({ coins }) => coins === false);
+  const { reigns } = ruler.fields;
+  const struckNone = reigns.length > 0 && reigns.every(({ coins }) => coins === false);
   return {
     name: ruler.fields.name,
     href: urls.ruler(ruler.id),
@@ -79,6 +83,7 @@ export function spanOf({ from, to }: Pick<Reign, 'from' | 'to'>): Interval {
 
 function firstYear({ fields }: Ruler): number {
   const [first] = fields.reigns;
-  const low = first === undefined ? 0 : yearsOf(first.from).low;
+  if (first === undefined) return 10_000;
+  const { low } = yearsOf(first.from);
   return Number.isFinite(low) ? low : -10_000;
 }
