@@ -26,6 +26,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     .map((row) => ({ row: row.row, text: textOf(row), because: 'it stands above the headings' }));
 
   const headings = new Map(filledCells(heading?.cells ?? []).map(({ cell, column }) => [column, cell.text]));
+  const written = new Map(headings);
   const spread = spreadMerges(
     grid,
     filled.filter(({ row }) => row > stands),
@@ -37,7 +38,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
       ? 'it holds the units, which now stand in the headings'
       : heading === undefined
         ? null
-        : whyNoRecord(row, headings, grid.merges, at >= spread.rows.length - 3);
+        : whyNoRecord(row, written, grid.merges, at >= spread.rows.length - 3);
     if (because === null) body.push(row);
     else setAside.push({ row: row.row, text: textOf(row), because });
     if (isUnits) addUnits(headings, row);

@@ -39,11 +39,16 @@ export function sectionFor(
     const met = sections.slice(0, 3).find(({ condition }) => condition !== null && isMet(condition, number));
     const other = sections.slice(0, 3).find(({ condition }) => condition === null);
     const section = met ?? other ?? first;
-    return { section, hasOwnSign: section.condition !== null && /[<=]/.test(section.condition.sign) && number < 0 };
+    return { section, hasOwnSign: isOfNegatives(section.condition) };
   }
   if (number < 0 && second !== undefined) return { section: second, hasOwnSign: true };
   if (number === 0 && third !== undefined) return { section: third, hasOwnSign: false };
   return { section: first, hasOwnSign: false };
+}
+
+/** A section for numbers below nought alone writes their sign itself, or leaves it out. */
+function isOfNegatives(condition: FormatSection['condition']): boolean {
+  return condition !== null && condition.sign.startsWith('<') && condition.than <= 0;
 }
 
 function isMet({ sign, than }: { readonly sign: string; readonly than: number }, number: number): boolean {

@@ -27,7 +27,7 @@ export function showMoment(moment: SheetMoment, elapsed: number, section: Format
   const isTwelve = dates.some(({ letter }) => letter === 'noon');
   const places = dates.find(({ letter }) => letter === 'f')?.count ?? 0;
   const scale = 10 ** places;
-  const seconds = Math.floor(moment.seconds * scale + 1e-6) / scale;
+  const seconds = places > 0 ? Math.round(moment.seconds * scale) / scale : Math.floor(moment.seconds + 1e-6);
   const language = LANGUAGES[section.locale?.slice(-2) ?? ''] ?? 'en-GB';
   return tokens
     .map((token, at) => {

@@ -87,7 +87,8 @@ function showPower(figure: string, tokens: readonly FormatToken[]): string {
   const point = tokens.findIndex(({ kind }) => kind === 'point');
   const at = tokens.findIndex(({ kind }) => kind === 'power');
   const places = point === -1 ? 0 : tokens.slice(point, at).filter(({ kind }) => kind === 'digit').length;
-  const [mantissa = '0', power = '0'] = Number(figure).toExponential(Math.min(places, 14)).split('e');
+  const [long = '0', power = '0'] = Number(figure).toExponential(14).split('e');
+  const mantissa = roundFigure(long.replace(/\.?0+$/, ''), places);
   const width = tokens.slice(at).filter(({ kind }) => kind === 'digit').length;
   const sign = power.startsWith('-') ? '-' : '+';
   return `${mantissa}E${sign}${power.replace(/^[+-]/, '').padStart(width, '0')}`;

@@ -82,5 +82,5 @@ function isMostlyUtf8(bytes: Uint8Array): boolean {
     if (run === '\uFFFD') broken += 1;
     else whole += 1;
   }
-  return whole >= 5 && whole > broken * 9;
+  return whole >= 5 && whole > broken * 3;
 }

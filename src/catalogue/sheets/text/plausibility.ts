@@ -44,6 +44,8 @@ function weightOf(sign: string, line: string, at: number): number {
 function weightOfSign(sign: string, before: string, after: string): number {
   const isInWord = /\p{L}/u.test(before) && /\p{L}/u.test(after);
   if (isInWord) return sign === '’' || sign === '·' || sign === '–' ? 1 : sign === '‘' ? 0.4 : 0;
+  // Signs come one by one; a run of them is a word of another alphabet, misread.
+  if (/[^\0-\x7f\p{L}\s]/u.test(after) && !/[»”’“‘«…]/.test(after + sign)) return 0.1;
   return SIGNS.has(sign) ? 1 : 0.3;
 }
 
