@@ -1,7 +1,10 @@
 import { parseMoney } from '../core/money/parse-money.ts';
 import { readCsv } from './csv.ts';
 import type { CabinetFolder } from './files.ts';
-import type { Records } from './records.ts';
+import { privateIn, searchFor } from './private-search.ts';
+import type { PublicRecords } from './public-words.ts';
+import { publicWords } from './public-words.ts';
+import { LEDGER_COLUMNS } from './schema/cabinet.ts';
 
 /** A value of `private/` that must be found in nothing published, in small letters. */
 export type PrivateValue = { readonly value: string; readonly from: string; readonly column: string };
@@ -14,38 +17,80 @@ const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
 const MONEY = ['cost', 'value', 'insured'];
 /** Columns whose parts give a place away as well as the whole. */
 const IN_PARTS = ['storage', 'find-spot'];
+/** Single words that say where or how in any cabinet, and so give nobody's away. */
+const COMMON = new Set(
+  'album auction bank boxes cabinet damaged dealer drawer envelope exchange folder found friend house inherited library office online postal private shelf small sleeve stored study tray unknown vault'.split(
+    ' ',
+  ),
+);
 
 /**
  * Every value of the ledger and the guide that can be told apart in a text: at least five characters with a letter or a
  * sign among them; a sum in the ways sums are written; the parts of a place, between commas, from eight characters on,
  * unless the cabinet names that place in public. A bare number or a bare day stands in too many public facts.
+ *
+ * Notes, and columns of the keeper's own, may say what is public anyway. There a value is looked for from eight characters on,
+ * when it stands in few rows, and in no title, name, legend or other fact of a published piece or of a list.
  */
-export function privateValues(
-  folder: CabinetFolder,
-  records: Pick<Records, 'pieces' | 'mints'>,
-): readonly PrivateValue[] {
+export function privateValues(folder: CabinetFolder, records: PublicRecords): readonly PrivateValue[] {
   const isPublic = publicPlaces(records);
   const values = new Map<string, PrivateValue>();
+  const own = new Map<string, PrivateValue>();
   for (const [from, left] of Object.entries(PUBLIC_COLUMNS)) {
-    const text = folder.files.find(({ file }) => file === from)?.text ?? '';
-    for (const row of readCsv(text).rows) {
+    const { rows } = readCsv(folder.files.find(({ file }) => file === from)?.text ?? '');
+    const isOwn = (column: string): boolean => from === LEDGER && (column === 'notes' || !isLedgerColumn(column));
+    const times = timesIn(rows, isOwn);
+    for (const row of rows) {
       for (const [column, cell] of Object.entries(row)) {
         if (left.includes(column)) continue;
+        if (isOwn(column)) {
+          const value = cell.trim().toLowerCase();
+          if (value.length >= 8 && (times.get(`${column} ${value}`) ?? 0) <= FEW && tells(value))
+            own.set(value, { value, from, column });
+          continue;
+        }
         const wholes = MONEY.includes(column) ? sumsOf(cell) : [cell.trim()];
         const parts = IN_PARTS.includes(column) ? cell.split(/[,;]/).map((part) => part.trim()) : [];
         const telling = [
-          ...wholes.filter((value) => value.length >= 5),
+          ...wholes.filter((value) => value.length >= 5 && !COMMON.has(value.toLowerCase())),
           ...parts.filter((part) => part.length >= 8 && !isPublic(part)),
-        ].filter((value) => !/^[\d\s.,/-]+$/.test(value));
+        ].filter(tells);
         for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), from, column });
       }
     }
   }
-  return [...values.values()];
+  const said = new Set(privateIn(publicWords(records), searchFor([...own.values()])).map(({ value }) => value));
+  return [...values.values(), ...[...own.values()].filter(({ value }) => !said.has(value) && !values.has(value))];
+}
+
+const LEDGER = 'private/ledger.csv';
+/** The rows of a column of one's own in which a value may stand and still tell something; a category stands in more. */
+const FEW = 3;
+
+function tells(value: string): boolean {
+  return !/^[\d\s.,/-]+$/.test(value);
+}
+
+function isLedgerColumn(column: string): boolean {
+  return LEDGER_COLUMNS.some((known) => known === column);
+}
+
+function timesIn(
+  rows: readonly Readonly<Record<string, string>>[],
+  isOwn: (column: string) => boolean,
+): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const row of rows)
+    for (const [column, cell] of Object.entries(row)) {
+      if (!isOwn(column)) continue;
+      const key = `${column} ${cell.trim().toLowerCase()}`;
+      times.set(key, (times.get(key) ?? 0) + 1);
+    }
+  return times;
 }
 
 /** Whether the cabinet itself names a place in public: an area of a find, a mint, a region. */
-function publicPlaces({ pieces, mints }: Pick<Records, 'pieces' | 'mints'>): (place: string) => boolean {
+function publicPlaces({ pieces, mints }: PublicRecords): (place: string) => boolean {
   const named = [
     ...pieces.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])),
     ...mints.flatMap(({ fields }) => [fields.name, fields.area ?? '', ...fields.names.map(({ name }) => name)]),
@@ -74,16 +119,4 @@ function sumsOf(cell: string): readonly string[] {
     `${amount} ${word}`,
   ]);
   return [cell.trim(), ...written];
-}
-
-/** Where a value stands in a text of small letters, as itself and not within a longer word or number; -1 when it does not. */
-export function whereStands(text: string, value: string): number {
-  for (let at = text.indexOf(value); at !== -1; at = text.indexOf(value, at + 1)) {
-    const before = text[at - 1] ?? ' ';
-    const after = text.slice(at + value.length, at + value.length + 2);
-    const within = /^[\p{L}\p{N}]/u.test(value) && /[\p{L}\p{N}]/u.test(before);
-    const goesOn = /[\p{L}\p{N}]$/u.test(value) && /^(?:[\p{L}\p{N}]|[.,]\d)/u.test(after);
-    if (!within && !goesOn) return at;
-  }
-  return -1;
 }

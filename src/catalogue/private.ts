@@ -2,6 +2,7 @@ import { parseDate } from '../core/dating/parse-date.ts';
 import { parseMoney } from '../core/money/parse-money.ts';
 import { placesOf } from '../core/sets/places.ts';
 import { readCsv } from './csv.ts';
+import { nearestName } from './nearest.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
@@ -15,6 +16,7 @@ const GUIDE = 'private/guide.csv';
 type Names = {
   readonly folder: string;
   readonly known: readonly string[];
+  readonly isKnown: (cell: string) => boolean;
   /** The name meant by something else that was written: an inventory number. */
   readonly meant: (cell: string) => string | null;
 };
@@ -30,9 +32,11 @@ type Column = {
 
 /** Finds what is wrong in the ledger and the guide: columns, names of pieces and sets, money, dates. */
 export function checkPrivate(records: Records, folder: CabinetFolder): readonly Problem[] {
+  const sets = { pieces: new Set(records.named.pieces), sets: new Set(records.named.sets) };
   const names = (of: 'pieces' | 'sets') => ({
     folder: of,
     known: records.named[of],
+    isKnown: (cell: string) => sets[of].has(cell),
     meant: (cell: string) =>
       of === 'pieces' ? (records.pieces.find(({ fields }) => fields.number === cell)?.id ?? null) : null,
   });
@@ -84,8 +88,10 @@ function checkTable(
   const text = folder.files.find((held) => held.file === file)?.text;
   if (text === undefined || text === null) return [];
   const { headings, rows } = readCsv(text);
+  // The ledger takes columns of the keeper's own; what is nearly the name of a column is a slip, for nothing would guard it so.
+  const isOwn = (heading: string): boolean => file === LEDGER && isOwnColumn(heading);
   const unknown = headings
-    .filter((heading) => !columns.includes(heading))
+    .filter((heading) => !columns.includes(heading) && !isOwn(heading))
     .map((heading) => problem('column-unknown', { file, line: 1, field: heading }, heading, columns));
   const missing = Object.entries(forms)
     .filter(([column, { wanted }]) => wanted === true && !headings.includes(column))
@@ -95,13 +101,18 @@ function checkTable(
       const cell = (row[column] ?? '').trim();
       if (cell === '') return [];
       const spot = { file, line: index + 2, field: column };
-      if (names !== undefined && !names.known.includes(cell))
+      if (names !== undefined && !names.isKnown(cell))
         return [problem('row-names-nothing', spot, cell, names.folder, names.known, names.meant(cell))];
       const says = read?.(cell) ?? null;
       return says === null ? [] : [problem('cell-unreadable', spot, says)];
     }),
   );
   return [...unknown, ...missing, ...cells];
+}
+
+/** Whether a heading of the ledger is one of the keeper's own, and no slip in the name of a column that is read. */
+export function isOwnColumn(heading: string): boolean {
+  return heading !== '' && nearestName(heading, LEDGER_COLUMNS) === null;
 }
 
 function sentence(outcome: { ok: true } | { ok: false; problem: string }): string | null {

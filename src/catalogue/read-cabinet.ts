@@ -29,6 +29,7 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
     if (isText(file) && text === null) problems.push(problem('file-not-utf-8', { file }));
     else if (!isKnown(file)) problems.push(unknownFile(file));
   }
+  const texts = new Map(folder.files.map((held) => [held.file, held]));
   const list = <T>(kind: string, form: z.ZodType<T>): readonly Filed<T>[] =>
     folder.files.flatMap(({ file, text }) => {
       const match = LIST.exec(file);
@@ -38,7 +39,7 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
   const folders = <T>(kind: string, name: string, form: z.ZodType<T>): readonly Filed<T>[] =>
     foldersOf(folder.files, kind).flatMap((id) => {
       const file = `${kind}/${id}/${name}`;
-      const found = folder.files.find((held) => held.file === file);
+      const found = texts.get(file);
       if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
       if (typeof found?.text !== 'string') return [];
       const halves = splitFrontMatter(found.text);
@@ -49,7 +50,7 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
       return filed(form, id, file, halves.facts, halves.factsFrom, halves.story, problems);
     });
 
-  const cabinetFile = folder.files.find((held) => held.file === 'cabinet.yaml');
+  const cabinetFile = texts.get('cabinet.yaml');
   if (cabinetFile === undefined) problems.push(problem('file-missing', { file: 'cabinet.yaml' }, 'cabinet.yaml'));
   const cabinet =
     typeof cabinetFile?.text === 'string'
@@ -57,9 +58,10 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
       : null;
   const rulers = list('rulers', rulerSchema);
   const reigns: readonly Reign[] = rulers.flatMap(reignsOf);
+  const pictures = picturesIn(folder.files);
   const pieces = folders('pieces', 'piece.md', pieceSchema(reigns)).map((piece) => ({
     ...piece,
-    pictures: picturesOf(folder.files, piece.id),
+    pictures: pictures.get(piece.id) ?? [],
   }));
   return {
     records: {
@@ -111,12 +113,16 @@ function foldersOf(files: readonly CabinetFile[], kind: string): readonly string
   return [...new Set(names)];
 }
 
-function picturesOf(files: readonly CabinetFile[], id: string): readonly Picture[] {
-  return files.flatMap(({ file }) => {
-    const match = FOLDER.exec(file);
-    const picture = match?.[1] === 'pieces' && match[2] === id ? PICTURE.exec(match[3] ?? '') : null;
-    return picture === null ? [] : [{ face: (picture[1] ?? '').toLowerCase(), file }];
-  });
+/** The photographs of each piece, by its id. */
+function picturesIn(files: readonly CabinetFile[]): ReadonlyMap<string, readonly Picture[]> {
+  const pictures = new Map<string, Picture[]>();
+  for (const { file } of files) {
+    const [, kind, id = '', name = ''] = FOLDER.exec(file) ?? [];
+    const picture = kind === 'pieces' ? PICTURE.exec(name) : null;
+    if (picture === null) continue;
+    pictures.set(id, [...(pictures.get(id) ?? []), { face: (picture[1] ?? '').toLowerCase(), file }]);
+  }
+  return pictures;
 }
 
 const ANY_PICTURE = /\.(jpe?g|png|tiff?|webp|avif|hei[cf]|gif|bmp)$/i;

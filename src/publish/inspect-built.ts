@@ -1,7 +1,8 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
-import type { PrivateValue } from '../catalogue/private-values.ts';
-import { privateValues, whereStands } from '../catalogue/private-values.ts';
+import { privateIn, searchFor, whereStands } from '../catalogue/private-search.ts';
+import type { PrivateSearch } from '../catalogue/private-search.ts';
+import { privateValues } from '../catalogue/private-values.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -18,7 +19,7 @@ const FONT = /\.woff2?$/i;
  */
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
   const folder = await readFolder(cabinet);
-  const secrets = folder === null ? [] : privateValues(folder, records);
+  const secrets = searchFor(folder === null ? [] : privateValues(folder, records));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
@@ -48,14 +49,13 @@ function inspectPicture(file: string, bytes: Uint8Array): readonly Problem[] {
 function inspectText(
   file: string,
   text: string,
-  secrets: readonly PrivateValue[],
+  secrets: PrivateSearch,
   pieces: { hidden: Records['pieces']; unlisted: Records['pieces'] },
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
   const small = text.toLowerCase();
-  for (const { value, from, column } of secrets)
-    if (whereStands(small, value) !== -1) found.push(problem('leak-private', { file }, column, from));
+  for (const { from, column } of privateIn(small, secrets)) found.push(problem('leak-private', { file }, column, from));
   for (const { id, fields } of pieces.hidden)
     if ([id, ...(fields.formerly ?? [])].some((name) => hasWord(text, name)) || namesPiece(small, fields))
       found.push(problem('leak-unpublished', { file }, id));
