@@ -30,7 +30,7 @@ test('all but a few of those numbers are compared', () => {
 });
 
 describe('days', () => {
-  // ECMA-376 part 1, 18.17.4.1: the date systems and their limits; the examples are the standard's.
+  // ECMA-376 part 1, 18.17.4.1: the date systems and their limits, with the examples of that clause, from memory.
   test.for([
     [1, false, '1900-01-01'],
     [59, false, '1900-02-28'],

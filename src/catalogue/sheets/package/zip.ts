@@ -22,7 +22,7 @@ export type Zip = {
   readonly entries: ReadonlyMap<string, Entry>;
 };
 
-const DAMAGED = 'It is damaged or was cut short on its way. Copy it again from where it came, or save it again.';
+export const DAMAGED = 'It is damaged or was cut short on its way. Copy it again from where it came, or save it again.';
 
 /** Opens a ZIP by the directory at its end (PKWARE APPNOTE 6.3.10, 4.3.12 and 4.3.16). */
 export function openZip(bytes: Uint8Array): Outcome<Zip> {
@@ -45,10 +45,20 @@ export function openZip(bytes: Uint8Array): Outcome<Zip> {
       packed: view.getUint32(at + 20, true),
       at: view.getUint32(at + 42, true),
     };
-    if (!entries.has(name)) entries.set(name, long(view, entry, at, nameLength, extraLength));
+    const whole = long(view, entry, at, nameLength, extraLength);
+    // A part is named twice; names that differ are a damaged directory, by which a sheet or its strings would be missed.
+    if (localName(view, whole.at) !== name) return refuse(DAMAGED);
+    if (!entries.has(name)) entries.set(name, whole);
     at = next;
   }
   return good({ bytes, entries });
+}
+
+function localName(view: DataView, at: number): string | null {
+  if (at + 30 > view.byteLength || view.getUint32(at, true) !== 0x04034b50) return null;
+  const length = view.getUint16(at + 26, true);
+  if (at + 30 + length > view.byteLength) return null;
+  return nameOf(new TextDecoder().decode(new Uint8Array(view.buffer, view.byteOffset + at + 30, length)));
 }
 
 function nameOf(name: string): string {

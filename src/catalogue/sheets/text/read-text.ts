@@ -18,6 +18,9 @@ export function readText(
 ): Outcome<{ readonly separator: string; readonly sheet: Sheet }> {
   const stated = statedSeparator(text);
   const body = stated?.rest ?? text;
+  if (!/[^\s,;|"]/.test(body)) {
+    return refuse(`${name} is empty. Name a file that holds a row of headings and a row for each piece.`);
+  }
   const given = choices.separator === undefined ? undefined : parseSeparator(choices.separator);
   if (given === null) {
     return refuse(
@@ -35,11 +38,7 @@ export function readText(
     written: fields.length,
   }));
   const sheet = sheetOfGrid({ ...gridOfRows(name.replace(/\.[^.]+$/, ''), rows), remarks }, choices.headingRow);
-  if (!sheet.ok) return sheet;
-  if (sheet.value.columns.length === 0 && sheet.value.setAside.length === 0) {
-    return refuse(`${name} is empty. Name a file that holds a row of headings and a row for each piece.`);
-  }
-  return good({ separator, sheet: sheet.value });
+  return sheet.ok ? good({ separator, sheet: sheet.value }) : sheet;
 }
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });

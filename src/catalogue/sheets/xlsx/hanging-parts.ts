@@ -1,6 +1,6 @@
 import { good, type Outcome } from '../../../core/outcome.ts';
 import type { Hanging } from '../grid.ts';
-import { hasPart, readPart, type Package } from '../package/read-part.ts';
+import { readPart, type Package } from '../package/read-part.ts';
 import type { Relation } from './relations.ts';
 import { cellText, textCollector } from './rich-text.ts';
 import { place, range } from './worksheet.ts';
@@ -23,7 +23,6 @@ export function readComments(from: Package, relations: readonly Relation[]): Out
 }
 
 function collect(from: Package, part: string, comment: string, text: string): Outcome<readonly Hanging[]> {
-  if (!hasPart(from, part)) return good([]);
   const comments: Hanging[] = [];
   const collector = textCollector();
   let at: ReturnType<typeof place> = null;
@@ -47,7 +46,7 @@ function collect(from: Package, part: string, comment: string, text: string): Ou
 
 /** The first row of the one table of a sheet, which is its row of headings; null where there is none or there are several. */
 export function readTableRow(from: Package, relations: readonly Relation[]): Outcome<number | null> {
-  const tables = relations.filter(({ type, target }) => type === 'table' && hasPart(from, target));
+  const tables = relations.filter(({ type }) => type === 'table');
   const table = tables.length === 1 ? tables[0] : undefined;
   if (table === undefined) return good(null);
   let row: number | null = null;

@@ -44,15 +44,14 @@ export function readWorkbook(from: Package): Outcome<Workbook> {
   if (!read.ok) return read;
   const sheets = named.flatMap(({ name, id, isHidden }) => {
     const relation = relations.value.find((known) => known.id === id && known.type === 'worksheet');
-    return relation !== undefined && hasPart(from, relation.target) ? [{ name, part: relation.target, isHidden }] : [];
+    return relation === undefined ? [] : [{ name, part: relation.target, isHidden }];
   });
   if (sheets.length === 0) {
     return refuse(
       `${from.name} holds no sheet with cells. Open it in a spreadsheet program and save it again as .xlsx.`,
     );
   }
-  const partOf = (type: string): string | undefined =>
-    relations.value.find((known) => known.type === type && hasPart(from, known.target))?.target;
+  const partOf = (type: string): string | undefined => relations.value.find((known) => known.type === type)?.target;
   const strings = readStrings(from, partOf('sharedStrings'));
   if (!strings.ok) return strings;
   const formats = readFormats(from, partOf('styles'));

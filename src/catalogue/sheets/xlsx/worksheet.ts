@@ -3,6 +3,7 @@ import { parseColumn } from '../column-letter.ts';
 import type { Grid, GridRow, Hanging, Merge } from '../grid.ts';
 import { LIMITS, tooManyCells, tooManyLetters, tooManyRows } from '../limits.ts';
 import { readPart, type Package, type Taken } from '../package/read-part.ts';
+import { DAMAGED } from '../package/zip.ts';
 import type { SheetCell } from '../sheet.ts';
 import { cellOf } from './cell-of.ts';
 import { textCollector } from './rich-text.ts';
@@ -56,6 +57,9 @@ export function readWorksheet(
   let within: 'value' | 'formula' | 'inline' | null = null;
 
   const endCell = (): void => {
+    if (type === 's' && value.trim() !== '' && workbook.strings[Number(value)] === undefined) {
+      stop ??= `${from.name} cannot be read. ${DAMAGED}`;
+    }
     const cell =
       isPicture && type === 'e' ? { text: '' } : cellOf({ type, style, value, inline: inline.text() }, workbook);
     if (isPicture && type === 'e') pictured.push(row);
