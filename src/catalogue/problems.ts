@@ -54,6 +54,7 @@ export const PROBLEMS = {
   'grade-unreadable': (sentence: string) => sentence,
   'reference-unreadable': (sentence: string) => sentence,
   'crop-unreadable': (sentence: string) => sentence,
+  'position-unreadable': (sentence: string) => sentence,
   'money-unreadable': (sentence: string) => sentence,
   // Photographs
   'picture-unreadable': () =>
@@ -113,6 +114,8 @@ export const PROBLEMS = {
     `${id} is ${status} and no longer with you. Take it out of the exhibit.`,
   'exhibit-piece-twice': (id: string) =>
     `${id} is shown twice in this exhibit. A piece lies in one place; take one of the two out.`,
+  'exhibit-type-small': (points: number, least: number) =>
+    `Type of ${points} pt cannot be read in a case. Write at least ${least} pt.`,
   // The private tables
   'column-unknown': (found: string, known: readonly string[]) =>
     `There is no column ${quote(found)} here, so nothing guards it. ${suggest(found, known, `The columns are ${known.join(', ')}.`)}`,

@@ -1,11 +1,12 @@
+import { LEAST_POINTS } from '../../core/cases/label-checks.ts';
 import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 
-/** An exhibit shows pieces that are published, each once, and cites works that have a file. */
+/** An exhibit shows pieces that are published, each once, names works and sets that have a file, in type that can be read. */
 export const checkExhibits: Rule = (records, place) => {
   const pieces = new Map(records.pieces.map((piece) => [piece.id, piece]));
-  const { works } = records.named;
+  const { works, sets } = records.named;
   return records.exhibits.flatMap(({ file, fields }): readonly Problem[] => {
     const shown = new Set<string>();
     const found: Problem[] = [];
@@ -29,6 +30,12 @@ export const checkExhibits: Rule = (records, place) => {
       fields[list].forEach((work, index) => {
         if (!works.includes(work)) found.push(problem('work-unknown', place(file, [list, index]), work, works));
       });
+    fields.sets.forEach((set, index) => {
+      if (!sets.includes(set)) found.push(problem('name-unknown', place(file, ['sets', index]), set, 'sets', sets));
+    });
+    const { text: points } = fields.label;
+    if (points !== undefined && points < LEAST_POINTS)
+      found.push(problem('exhibit-type-small', place(file, ['label', 'text']), points, LEAST_POINTS));
     return found;
   });
 };

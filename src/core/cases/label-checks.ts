@@ -7,10 +7,13 @@ const SMITHSONIAN = 'Smithsonian Institution, Guidelines for Accessible Exhibiti
 const SERRELL = 'B. Serrell, Exhibit Labels, 2nd ed.';
 const OURS = 'our own judgement: a club case is read at 40–50 cm';
 
-/** The most of each that is read or followed. Sources: Smithsonian for the first three, Serrell for titles. */
-const MOST = { wordsOnLabel: 100, wordsInSentence: 25, lettersInLine: 55, wordsInTitle: 7 } as const;
+/** Letters in a line that are followed with ease. Source: Smithsonian Institution, as above. */
+export const LETTERS_IN_LINE = 55;
+/** The most of each that is read or followed. Sources: Smithsonian for the first two, Serrell for titles. */
+const MOST = { wordsOnLabel: 100, wordsInSentence: 25, wordsInTitle: 7 } as const;
 /** Points of type that are read with ease, and read at all. */
-const POINTS = { easy: 18, least: 8 } as const;
+const EASY_POINTS = 18;
+export const LEAST_POINTS = 8;
 
 export function countWords(text: string): number {
   return text.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
@@ -45,22 +48,22 @@ export function checkLabel(text: string, width: number, points: number): readonl
       });
   }
   const letters = lettersPerLine(width, points);
-  if (letters > MOST.lettersInLine)
+  if (letters > LETTERS_IN_LINE)
     remarks.push({
       weight: 'warns',
-      says: `A line of this label holds ${String(letters)} letters; at most ${MOST.lettersInLine} are followed.`,
+      says: `A line of this label holds ${String(letters)} letters; at most ${LETTERS_IN_LINE} are followed.`,
       source: SMITHSONIAN,
     });
-  if (points < POINTS.least)
+  if (points < LEAST_POINTS)
     remarks.push({
       weight: 'refuses',
-      says: `Type of ${String(points)} pt cannot be read in a case. Write at least ${POINTS.least} pt.`,
+      says: `Type of ${String(points)} pt cannot be read in a case. Write at least ${LEAST_POINTS} pt.`,
       source: OURS,
     });
-  else if (points < POINTS.easy)
+  else if (points < EASY_POINTS)
     remarks.push({
       weight: 'warns',
-      says: `Type of ${String(points)} pt is hard to read in a case; ${POINTS.easy} pt is easy.`,
+      says: `Type of ${String(points)} pt is hard to read in a case; ${EASY_POINTS} pt is easy.`,
       source: OURS,
     });
   return remarks;

@@ -1,131 +1,241 @@
-import type { Box, CaseGroup, CasePlan, Cell, Misfit, PlacedCell, PlacedGroup, Spacing } from './case-plan.ts';
-import { SPACING } from './case-plan.ts';
+import type {
+  Box, CaseGroup, CasePlan, Cell, Corner, Headings, LabelStand, PlacedCell, PlacedGroup, Size, Spacing,
+} from './case-plan.ts'; // prettier-ignore
+import { around, overlapOf, SPACING } from './case-plan.ts';
+import { misfitsOf } from './misfits.ts';
+import { facesHeight, facesSize, placeCell, placeFixed, roomOfCell, rowHeight } from './place-cell.ts';
+import { balancedRows, lengthOf } from './rows.ts';
+
+/** One way to lay a case; `isLoose` lets every piece take only its own width, so that columns no longer meet. */
+export type Arrangement = { readonly stand: LabelStand; readonly headings: Headings; readonly isLoose: boolean };
 
 /**
- * Lays groups one under another in a case, the pieces of each in rows read from left to right, every label beneath its
- * piece and all labels of a row in one line. The order is the keeper's. What height is left over is shared between the
- * groups; what is wanting is said in millimetres.
+ * Lays groups one under another in the keeper's order, the pieces of each in rows read from left to right. All headings begin
+ * on one upright line, all pieces on another, and the pieces stand in columns that run through the whole case. What the keeper
+ * has fixed stays where it is, and the rest flows round it. What height is left over is shared between the groups; what is
+ * wanting is said in millimetres.
  */
 export function layOutCase(
-  inside: { width: number; height: number },
+  inside: Size,
   groups: readonly CaseGroup[],
+  how: Arrangement,
   spacing: Spacing = SPACING,
 ): CasePlan {
-  const width = inside.width - 2 * spacing.edge;
-  const laid = groups.map((group) => rowsOf(group.cells, width, spacing));
-  const heights = groups.map((group, index) => {
-    const rows = laid[index] ?? [];
-    const blocks = [group.heading, group.text, ...rows.map(({ height }) => height)].filter((height) => height > 0);
-    return blocks.reduce((sum, height) => sum + height, 0) + Math.max(0, blocks.length - 1) * spacing.label;
-  });
-  const needed =
-    heights.reduce((sum, height) => sum + height, 0) +
-    Math.max(0, groups.length - 1) * spacing.groups +
-    2 * spacing.edge;
-  const spare = Math.max(0, inside.height - needed) / (groups.length + 1);
-  let top = spacing.edge + spare;
-  const placed = groups.map((group, index): PlacedGroup => {
-    const result = placeGroup(
-      group,
-      laid[index] ?? [],
-      { left: spacing.edge, top, width, height: heights[index] ?? 0 },
-      spacing,
-    );
-    top += (heights[index] ?? 0) + spacing.groups + spare;
-    return result;
-  });
-  return { groups: placed, misfits: [...tooWide(groups, width), ...tooHigh(needed, inside.height, groups)] };
-}
-
-type Row = { readonly cells: readonly Cell[]; readonly faces: number; readonly height: number };
-
-function rowsOf(cells: readonly Cell[], width: number, spacing: Spacing): readonly Row[] {
-  const rows: Cell[][] = [];
-  let used = Infinity;
-  for (const cell of cells) {
-    const wide = widthOf(cell, spacing);
-    if (used + spacing.cells + wide > width) {
-      rows.push([]);
-      used = -spacing.cells;
-    }
-    rows.at(-1)?.push(cell);
-    used += spacing.cells + wide;
-  }
-  return rows.map((row) => {
-    const faces = Math.max(...row.map(({ faces: shown }) => Math.max(...shown.map(({ height }) => height))));
-    return { cells: row, faces, height: faces + spacing.label + Math.max(...row.map(({ label }) => label.height)) };
-  });
-}
-
-function widthOf({ faces, label }: Cell, spacing: Spacing): number {
-  return Math.max(facesWidth(faces, spacing), label.width);
-}
-
-function facesWidth(faces: Cell['faces'], spacing: Spacing): number {
-  return faces.reduce((sum, { width }) => sum + width, 0) + Math.max(0, faces.length - 1) * spacing.faces;
-}
-
-function placeGroup(group: CaseGroup, rows: readonly Row[], within: Box, spacing: Spacing): PlacedGroup {
-  const heading = { left: within.left, top: within.top, width: within.width, height: group.heading };
-  let top = within.top + group.heading + spacing.label;
-  const text = group.text === 0 ? null : { left: within.left, top, width: within.width, height: group.text };
-  if (text !== null) top += group.text + spacing.label;
-  const cells = rows.flatMap((row): readonly PlacedCell[] => {
-    const used =
-      row.cells.reduce((sum, cell) => sum + widthOf(cell, spacing), 0) + (row.cells.length - 1) * spacing.cells;
-    let left = within.left + Math.max(0, (within.width - used) / 2);
-    const placed = row.cells.map((cell): PlacedCell => {
-      const wide = widthOf(cell, spacing);
-      const placedCell = placeCell(cell, { left, top, width: wide, height: row.faces }, spacing);
-      left += wide + spacing.cells;
-      return placedCell;
-    });
-    top += row.height + spacing.label;
-    return placed;
-  });
-  return { title: group.title, heading, text, cells };
-}
-
-/** The faces of a piece on one line through their middles, the label centred beneath. */
-function placeCell(cell: Cell, within: Box, spacing: Spacing): PlacedCell {
-  let left = within.left + (within.width - facesWidth(cell.faces, spacing)) / 2;
-  const faces = cell.faces.map(({ width, height }) => {
-    const box = { left, top: within.top + (within.height - height) / 2, width, height };
-    left += width + spacing.faces;
-    return box;
-  });
-  const label = {
-    left: within.left + (within.width - cell.label.width) / 2,
-    top: within.top + within.height + spacing.label,
-    ...cell.label,
+  const fixed = fixedIn(groups, how.stand, spacing);
+  const frame = frameOf(inside, groups, how, fixed.length > 0, spacing);
+  const lay = (spare: number): Flow => flow(groups, frame, fixed, spare, spacing);
+  const tight = lay(0);
+  const over = tight.bottom + spacing.edge - inside.height;
+  // What is fixed does not move with the rest, so the gaps that fit are tried from the widest.
+  const shares = fixed.length === 0 ? [1] : [1, 0.75, 0.5, 0.25];
+  const laid =
+    over >= 0
+      ? tight
+      : (shares
+          .map((share) => lay((-over / (tight.count + 1)) * share))
+          .find(({ bottom }) => bottom + spacing.edge <= inside.height + 1e-6) ?? tight);
+  return {
+    groups: laid.groups,
+    misfits: misfitsOf(inside, groups, laid.groups, fixed, over, frame.right - frame.left),
   };
-  return { piece: cell.piece, faces, label };
 }
 
-function tooWide(groups: readonly CaseGroup[], width: number): readonly Misfit[] {
-  return groups
-    .flatMap(({ cells }) => cells)
-    .flatMap((cell) => {
-      const over = widthOf(cell, SPACING) - width;
-      if (over <= 0) return [];
-      const says = `${cell.piece} is wider than the case by ${millimetres(over)}. Show one face, make the label narrower, or take a wider case.`;
-      return [{ piece: cell.piece, over, says }];
+/** What the keeper has fixed: a heading with its text, or a piece with its label. */
+export type Fixed = { readonly title: string; readonly piece: string | null; readonly box: Box; readonly at: Corner };
+
+function fixedIn(groups: readonly CaseGroup[], stand: LabelStand, spacing: Spacing): readonly Fixed[] {
+  return groups.flatMap((group): readonly Fixed[] => [
+    ...(group.at === undefined
+      ? []
+      : [{ title: group.title, piece: null, box: { ...group.at, ...titleSize(group, spacing) }, at: group.at }]),
+    ...group.cells.flatMap((cell) => {
+      if (cell.at === undefined) return [];
+      const { faces, label } = placeFixed(cell, cell.at, stand, spacing);
+      return [{ title: cell.title ?? cell.piece, piece: cell.piece, box: around([...faces, label]), at: cell.at }];
+    }),
+  ]);
+}
+
+function titleSize({ heading, text }: CaseGroup, spacing: Spacing): Size {
+  return text === null
+    ? heading
+    : {
+        width: Math.max(heading.width, text.width),
+        height: heading.height + spacing.label + text.height,
+      };
+}
+
+/** The upright lines a case is laid by: where headings begin, and between which the pieces lie. */
+type Frame = {
+  readonly how: Arrangement;
+  readonly headings: number;
+  readonly left: number;
+  readonly right: number;
+  readonly facesRoom: number;
+  readonly widthOf: (cell: Cell) => number;
+};
+
+function frameOf(
+  inside: Size,
+  groups: readonly CaseGroup[],
+  how: Arrangement,
+  isFixed: boolean,
+  spacing: Spacing,
+): Frame {
+  const cells = groups.flatMap((group) => group.cells.filter(({ at }) => at === undefined));
+  const titles = groups.filter(({ at }) => at === undefined).map((group) => titleSize(group, spacing).width);
+  const room = inside.width - 2 * spacing.edge;
+  const aside = how.headings === 'aside' ? Math.max(0, ...titles) + spacing.groups : 0;
+  const facesRoom = how.isLoose ? 0 : Math.max(0, ...cells.map(({ faces }) => facesSize(faces, spacing).width));
+  const column = Math.max(0, ...cells.map((cell) => cell.label.width)) + spacing.cells;
+  const widthOf = (cell: Cell): number => {
+    const { width } = roomOfCell(cell, how.stand, facesRoom, spacing);
+    const snapped = Math.ceil((width + spacing.cells) / column - 1e-9) * column - spacing.cells;
+    const isSnapped = !how.isLoose && how.stand === 'below' && snapped <= room - aside;
+    return isSnapped ? Math.max(width, snapped) : width;
+  };
+  const widest = Math.max(0, ...groups.flatMap((group) => rowWidths(group, widthOf, room - aside, spacing)));
+  const used = Math.max(aside + widest, how.headings === 'above' ? Math.max(0, ...titles) : 0);
+  // Round something fixed the keeper counts from the edge; else the whole stands in the middle.
+  const start = spacing.edge + (isFixed ? 0 : Math.max(0, (room - used) / 2));
+  return { how, headings: start, left: start + aside, right: inside.width - spacing.edge, facesRoom, widthOf };
+}
+
+function rowWidths({ cells }: CaseGroup, widthOf: Frame['widthOf'], room: number, spacing: Spacing): readonly number[] {
+  const widths = cells.filter(({ at }) => at === undefined).map(widthOf);
+  let from = 0;
+  return balancedRows(widths, room, spacing.cells).map((many) => {
+    from += many;
+    return lengthOf(widths.slice(from - many, from), spacing.cells);
+  });
+}
+
+type Flow = { readonly groups: readonly PlacedGroup[]; readonly bottom: number; readonly count: number };
+
+function flow(
+  groups: readonly CaseGroup[],
+  frame: Frame,
+  fixed: readonly Fixed[],
+  spare: number,
+  spacing: Spacing,
+): Flow {
+  const blocked = fixed.map(({ box }) => box);
+  let top = spacing.edge + spare;
+  let bottom = 0;
+  let count = 0;
+  const placed = groups.map((group): PlacedGroup => {
+    const size = titleSize(group, spacing);
+    const at = group.at ?? clearOf(blocked, { left: frame.headings, top, ...size }, spacing);
+    const heading = { ...at, ...group.heading };
+    const text =
+      group.text === null ? null : { left: at.left, top: at.top + group.heading.height + spacing.label, ...group.text };
+    const isAbove = group.at === undefined && frame.how.headings === 'above';
+    const from = isAbove ? at.top + size.height + spacing.rows : group.at === undefined ? at.top : top;
+    const rows = layRows(group, frame, blocked, from, spacing);
+    const ends = [
+      ...(group.at === undefined ? [at.top + size.height] : []),
+      ...(rows.bottom === null ? [] : [rows.bottom]),
+    ];
+    if (ends.length > 0) {
+      bottom = Math.max(...ends);
+      top = bottom + spacing.groups + spare;
+      count += 1;
+    }
+    return { title: group.title, heading, text, cells: rows.cells };
+  });
+  return { groups: placed, bottom, count };
+}
+
+/** The pieces of a group in rows, fixed ones where they are; `bottom` is null when none flows. */
+function layRows(
+  group: CaseGroup,
+  frame: Frame,
+  blocked: readonly Box[],
+  from: number,
+  spacing: Spacing,
+): { readonly cells: readonly PlacedCell[]; readonly bottom: number | null } {
+  const { how, widthOf } = frame;
+  const flowing = group.cells.filter(({ at }) => at === undefined);
+  const counts = balancedRows(flowing.map(widthOf), frame.right - frame.left, spacing.cells);
+  const laid = new Map<Cell, PlacedCell>();
+  let [top, done, bottom] = [from, 0, null as number | null];
+  for (let row = 0; done < flowing.length; row += 1) {
+    const most = blocked.length === 0 ? (counts[row] ?? 1) : flowing.length - done;
+    const found = findRow(flowing.slice(done, done + most), frame, blocked, top, spacing);
+    const cells = flowing.slice(done, done + found.lefts.length);
+    const height = rowHeight(cells, how.stand, spacing);
+    const faces = facesHeight(cells, spacing);
+    cells.forEach((cell, index) => {
+      const room = { left: found.lefts[index] ?? frame.left, top: found.top, width: widthOf(cell), height };
+      laid.set(cell, placeCell(cell, room, { faces, stand: how.stand, facesRoom: frame.facesRoom }, spacing));
     });
+    done += cells.length;
+    bottom = found.top + height;
+    top = bottom + spacing.rows;
+  }
+  const cells = group.cells.map(
+    (cell) => laid.get(cell) ?? placeFixed(cell, cell.at ?? { left: 0, top: 0 }, how.stand, spacing),
+  );
+  return { cells, bottom };
 }
 
-function tooHigh(needed: number, height: number, groups: readonly CaseGroup[]): readonly Misfit[] {
-  const over = needed - height;
-  if (over <= 0) return [];
-  const last = groups.at(-1)?.title ?? '';
-  return [
-    {
-      piece: null,
-      over,
-      says: `The case is too low by ${millimetres(over)}. Move “${last}” to the next case, shorten the texts, or make the labels wider.`,
-    },
-  ];
+/** The highest row at or under `top` that clears what is fixed, with as many of these pieces as it holds; at least one. */
+function findRow(
+  cells: readonly Cell[],
+  frame: Frame,
+  blocked: readonly Box[],
+  top: number,
+  spacing: Spacing,
+): { readonly top: number; readonly lefts: readonly number[] } {
+  const step = (height: number): number | null => {
+    const strip = { left: frame.left, top, width: frame.right - frame.left, height };
+    const under = blocked.filter((box) => overlapOf(wider(box, spacing.label), strip) !== null);
+    return under.length === 0 ? null : Math.min(...under.map((box) => box.top + box.height)) + spacing.label + 1e-6;
+  };
+  for (;;) {
+    for (let many = cells.length; many > 0; many -= 1) {
+      const part = cells.slice(0, many);
+      const lefts = packed(part, frame, blocked, { top, height: rowHeight(part, frame.how.stand, spacing) }, spacing);
+      if (lefts !== null) return { top, lefts };
+    }
+    const next = step(rowHeight(cells.slice(0, 1), frame.how.stand, spacing));
+    if (next === null) return { top, lefts: [frame.left] };
+    top = next;
+  }
 }
 
-function millimetres(length: number): string {
-  return `${String(Math.ceil(length * 10) / 10)} mm`;
+/** Where each of these begins in a row of that height, clear of what is fixed; null when they do not all go in. */
+function packed(
+  cells: readonly Cell[],
+  frame: Frame,
+  blocked: readonly Box[],
+  row: { readonly top: number; readonly height: number },
+  spacing: Spacing,
+): readonly number[] | null {
+  let cursor = frame.left;
+  const lefts: number[] = [];
+  for (const cell of cells) {
+    const width = frame.widthOf(cell);
+    for (;;) {
+      if (cursor + width > frame.right + 1e-6) return null;
+      const room = { left: cursor, width, ...row };
+      const across = blocked.find((box) => overlapOf(wider(box, spacing.label), room) !== null);
+      if (across === undefined) break;
+      cursor = across.left + across.width + spacing.label + 1e-6;
+    }
+    lefts.push(cursor);
+    cursor += width + spacing.cells;
+  }
+  return lefts;
+}
+
+/** The nearest corner straight under this one where the box clears what is fixed. */
+function clearOf(blocked: readonly Box[], box: Box, spacing: Spacing): Corner {
+  const across = blocked.find((one) => overlapOf(wider(one, spacing.label), box) !== null);
+  if (across === undefined) return { left: box.left, top: box.top };
+  return clearOf(blocked, { ...box, top: across.top + across.height + spacing.label + 1e-6 }, spacing);
+}
+
+function wider({ left, top, width, height }: Box, by: number): Box {
+  return { left: left - by, top: top - by, width: width + 2 * by, height: height + 2 * by };
 }

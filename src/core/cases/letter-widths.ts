@@ -44,9 +44,11 @@ const SQUARE = 1000;
 /** How wide a letter of the reading face is, in thousandths of the type size. An accent takes no room. */
 export function letterWidth(letter: string, italic: boolean): number {
   const table = italic ? SLANTED : UPRIGHT;
+  const listed = table.get(letter);
+  if (listed !== undefined) return listed;
   const plain = letter.normalize('NFD').replace(/\p{M}+/gu, '');
   if (plain === '') return 0;
-  return table.get(letter) ?? table.get(plain) ?? (/[\u2E80-\uFFEF]/.test(letter) ? SQUARE : UNKNOWN);
+  return table.get(plain) ?? (/[\u2E80-\uFFEF]/.test(letter) ? SQUARE : UNKNOWN);
 }
 
 function byLetter(widths: Widths): ReadonlyMap<string, number> {

@@ -27,7 +27,4 @@ export const exhibitWords = {
   printAnonymous: 'Without a name, for judging',
   printPlain: 'Forms to print',
   side: { obverse: 'obverse', reverse: 'reverse', both: 'both faces' },
-  tooWide: (title: string, by: string) =>
-    `“${title}” and its label are wider than the case by ${by}. Show one face, make the label narrower, or take a wider case.`,
-  copy: 'A modern copy.',
 } as const;

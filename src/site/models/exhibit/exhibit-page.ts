@@ -1,4 +1,5 @@
 import type { Exhibit, Work } from '../../../catalogue/catalogue.ts';
+import type { LabelStyle } from '../../../core/cases/set-case.ts';
 import type { Run } from '../../../core/cases/set-text.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { storyHtml } from '../../markdown.ts';
@@ -87,7 +88,7 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   };
 }
 
-function caseView(one: ShownCase, label: { width: number; points: number }, cabinet: Cabinet): CaseView {
+function caseView(one: ShownCase, label: LabelStyle, cabinet: Cabinet): CaseView {
   return {
     id: `case-${one.number}`,
     heading: exhibitWords.caseName(one.number, one.title),

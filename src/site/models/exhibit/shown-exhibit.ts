@@ -1,7 +1,13 @@
 import type { Exhibit, Work } from '../../../catalogue/catalogue.ts';
+import type { Abbreviation } from '../../../catalogue/exhibits/abbreviations.ts';
+import { abbreviationsOf } from '../../../catalogue/exhibits/abbreviations.ts';
+import { styleOf } from '../../../catalogue/exhibits/label-style.ts';
+import { dateOf, labelText } from '../../../catalogue/exhibits/label-text.ts';
+import type { Corner } from '../../../core/cases/case-plan.ts';
+import type { LabelStyle } from '../../../core/cases/set-case.ts';
+import { formatReference } from '../../../core/references/format-reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { labelOf } from './label-of.ts';
 
 export type ShownFace = 'obverse' | 'reverse';
 
@@ -11,11 +17,18 @@ export type ShownPiece = {
   readonly key: number;
   readonly piece: PublicPiece;
   readonly faces: readonly ShownFace[];
+  /** In full; a printed label that must be low leaves out facts from the end. */
   readonly label: string;
+  /** The facts of a label made from the piece; null for one written by hand. */
+  readonly facts: readonly string[] | null;
+  /** Where the keeper has fixed its first face. */
+  readonly at?: Corner;
 };
 export type ShownGroup = {
   readonly title: string;
   readonly text: string | null;
+  /** Where the keeper has fixed its heading. */
+  readonly at?: Corner;
   readonly pieces: readonly ShownPiece[];
 };
 export type ShownCase = {
@@ -37,15 +50,16 @@ export type ShownExhibit = {
   /** Markdown. */
   readonly statement: string;
   readonly cases: readonly ShownCase[];
-  /** The label's width in millimetres and its type in points. */
-  readonly label: { readonly width: number; readonly points: number };
+  /** How labels are made, in millimetres and points. */
+  readonly label: LabelStyle;
+  /** What else the title card says, line by line. */
+  readonly titleCard: readonly string[];
+  /** The key to abbreviations: the books and signs that its texts and tickets shorten, and the keeper's own. */
+  readonly abbreviations: readonly Abbreviation[];
   readonly bibliography: readonly Work[];
   readonly furtherReading: readonly Work[];
   readonly acknowledgements: string | null;
 };
-
-/** Taken where the exhibit does not say: a label that a case of the common club size holds eight of in a row. */
-const LABEL = { width: 90, points: 18 };
 
 export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
   const { id, fields, story } = exhibit;
@@ -53,37 +67,55 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
   const works = (ids: readonly string[]): readonly Work[] =>
     ids.map((work) => cabinet.lists.works[work]).filter((work) => work !== undefined);
   let key = 0;
+  const cases = fields.cases.map(({ title, inside, groups }, index): ShownCase => ({
+    number: index + 1,
+    title: title ?? null,
+    inside: { width: inside.width, height: inside.height, depth: inside.depth ?? null },
+    groups: groups.map((group) => ({
+      title: group.title,
+      text: group.text ?? null,
+      ...(group.at === undefined ? {} : { at: group.at }),
+      pieces: group.pieces.flatMap((entry): readonly ShownPiece[] => {
+        const piece = byId.get(entry.piece);
+        if (piece === undefined) return [];
+        key += 1;
+        const { label, facts } = labelText(piece, 'label' in entry ? entry.label : undefined, fields.label.facts);
+        const at = 'at' in entry ? entry.at : undefined;
+        return [{ key, piece, faces: facesOf(entry), label, facts, ...(at === undefined ? {} : { at }) }];
+      }),
+    })),
+  }));
   return {
     id,
     title: fields.title,
     scope: fields.scope ?? null,
     keeper: fields['keeper-shown'] === 'yes' ? cabinet.lists.cabinet.keeper : null,
     statement: story.trim(),
-    cases: fields.cases.map(({ title, inside, groups }, index) => ({
-      number: index + 1,
-      title: title ?? null,
-      inside: { width: inside.width, height: inside.height, depth: inside.depth ?? null },
-      groups: groups.map((group) => ({
-        title: group.title,
-        text: group.text ?? null,
-        pieces: group.pieces.flatMap((entry): readonly ShownPiece[] => {
-          const piece = byId.get(entry.piece);
-          if (piece === undefined) return [];
-          key += 1;
-          return [
-            { key, piece, faces: facesOf(entry), label: labelOf(piece, 'label' in entry ? entry.label : undefined) },
-          ];
-        }),
-      })),
-    })),
-    label: {
-      width: fields.label.width === undefined ? LABEL.width : fields.label.width.high,
-      points: fields.label.text ?? LABEL.points,
-    },
+    cases,
+    label: styleOf(fields.label),
+    titleCard: fields['title-card'],
+    abbreviations: abbreviationsOf(
+      [fields.scope ?? '', story, ...cases.flatMap(wordsOfCase)],
+      Object.values(cabinet.lists.works).map((work) => work.fields),
+      fields.abbreviations,
+    ),
     bibliography: works(fields.bibliography),
     furtherReading: works(fields['further-reading']),
     acknowledgements: fields.acknowledgements ?? null,
   };
+}
+
+/** Every text of a case and of its tickets, for what it shortens. */
+function wordsOfCase({ groups }: ShownCase): readonly string[] {
+  return groups.flatMap(({ title, text, pieces }) => [
+    title,
+    text ?? '',
+    ...pieces.flatMap(({ piece, label }) => [
+      label,
+      dateOf(piece) ?? '',
+      ...piece.references.map((one) => formatReference(one, one.cited)),
+    ]),
+  ]);
 }
 
 /** Every piece of an exhibit, in the order of its cases. */
