@@ -37,8 +37,12 @@ export function kindOf(bytes: Uint8Array): FileKind {
   const head = new TextDecoder('utf-8').decode(bytes.subarray(0, 2048)).trimStart();
   if (/^(<!doctype html|<html|<table|<head|<meta)/i.test(head))
     return { kind: 'other', says: `is a web page. ${AS_XLSX}` };
-  if (/^<(\?xml|[\w-]+:?[\w-]+[\s>])/.test(head))
+  if (/^<(\?xml\s|office:document|Workbook[\s>])/.test(head)) {
     return { kind: 'other', says: `is XML, whatever its name. ${AS_XLSX}` };
+  }
+  if (/^(\[\s*)?\{\s*"/.test(head)) {
+    return { kind: 'other', says: 'is JSON. Export its records as .csv and name that.' };
+  }
   return { kind: 'text' };
 }
 

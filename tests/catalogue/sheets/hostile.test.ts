@@ -26,6 +26,7 @@ describe('files that are something else', () => {
       '{\\rtf1\\ansi',
       'coins.csv is a text with a layout (RTF). Copy its table into a spreadsheet and save that as .xlsx, .ods or .csv.',
     ],
+    ['[\n  {"id": 1}]', 'coins.csv is JSON. Export its records as .csv and name that.'],
     ['SQLite format 3\0', 'coins.csv is a database. Export its table as .csv and name that.'],
   ] as const)('%j is told by its first bytes', async ([text, problem]) => {
     expect(await problemOf(text, 'coins.csv')).toBe(problem);

@@ -51,6 +51,12 @@ describe('cells of an OpenDocument workbook made by hand', () => {
       { kind: 'day', iso: '2011-05-14' },
     ],
     [
+      'a day before the calendar of today, of which only what is shown is told',
+      '<t:table-cell o:value-type="date" o:date-value="1066-10-14"><text:p>14/10/1066</text:p></t:table-cell>',
+      '14/10/1066',
+      undefined,
+    ],
+    [
       'a day of which the year is shown',
       '<t:table-cell o:value-type="date" o:date-value="1279-01-01"><text:p>1279</text:p></t:table-cell>',
       '1279',

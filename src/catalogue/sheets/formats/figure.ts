@@ -1,5 +1,7 @@
 /** A number as a spreadsheet counts it, with fifteen digits that hold (ECMA-376 part 1, 18.18.11), written in full: `1.38`, `-0.000002`. */
 export function figureOf(number: number): string {
+  const short = String(number);
+  if (short.length <= 16 && !short.includes('e')) return short;
   const [mantissa = '0', power = '0'] = Math.abs(number).toExponential(14).split('e');
   const digits = mantissa.replace('.', '').replace(/0+$/, '');
   if (digits === '') return '0';
@@ -16,12 +18,18 @@ export function roundFigure(figure: string, places: number): string {
   if (fraction.length <= places) return places === 0 ? whole : `${whole}.${fraction.padEnd(places, '0')}`;
   const digits = `${whole}${fraction.slice(0, places)}`;
   const isUp = (fraction[places] ?? '0') >= '5';
-  const rounded = (BigInt(digits) + (isUp ? 1n : 0n)).toString().padStart(digits.length, '0');
+  const up = isUp ? addOne(digits) : digits;
+  const rounded = up.padStart(digits.length, '0');
   return places === 0 ? rounded : `${rounded.slice(0, -places)}.${rounded.slice(-places)}`;
+}
+
+function addOne(digits: string): string {
+  return digits.length > 15 ? String(BigInt(digits) + 1n) : String(Number(digits) + 1);
 }
 
 /** A figure moved by so many places: 0.925 by 2 is 92.5. Without a sign. */
 export function shiftFigure(figure: string, places: number): string {
+  if (places === 0) return figure;
   const [whole = '0', fraction = ''] = figure.split('.');
   if (places >= 0) {
     const moved = `${whole}${fraction.slice(0, places).padEnd(places, '0')}`.replace(/^0+(?=\d)/, '');

@@ -60,7 +60,8 @@ export function parseIsoMoment(text: string): SheetMoment | null {
   if (year === undefined || month === undefined || day === undefined) return null;
   const fixed = dayFromGregorian({ year, month, day });
   const there = gregorianFromDay(fixed);
-  const isReal = there.month === month && there.day === day;
+  // A day before October 1582 is of one calendar to the sheet and of another to its reader; what is shown must do.
+  const isReal = there.month === month && there.day === day && fixed >= GREGORIAN;
   const time = (hours ?? 0) * 3600 + (minutes ?? 0) * 60 + (seconds ?? 0);
   return { year, month, day, weekday: modulo(fixed, 7), seconds: time, isReal };
 }

@@ -1,33 +1,92 @@
 import type { FormatSection, FormatToken } from './format-code.ts';
 import { generalText, roundFigure, shiftFigure } from './figure.ts';
 
-/** A figure, without its sign, as a section of a number format shows it. The point is a point and thousands have a comma. */
-export function showFigure(figure: string, { tokens }: FormatSection): string {
-  if (tokens.some(({ kind }) => kind === 'general')) {
-    return tokens.map((token) => (token.kind === 'general' ? generalText(figure) : textOf(token))).join('');
-  }
-  const slash = tokens.findIndex(({ kind }) => kind === 'slash');
-  if (slash !== -1 && tokens[slash - 1]?.kind === 'digit') return showFraction(figure, tokens, slash);
-  const power = tokens.find((token) => token.kind === 'power');
-  if (power !== undefined) return showPower(figure, tokens);
+/** How a section lays out a figure; worked out once for all the cells that share it. */
+type Layout =
+  | { readonly kind: 'general' }
+  | { readonly kind: 'power' }
+  | { readonly kind: 'fraction'; readonly slash: number }
+  | {
+      readonly kind: 'plain';
+      readonly whole: readonly FormatToken[];
+      readonly decimals: readonly FormatToken[] | null;
+      readonly shift: number;
+      readonly places: number;
+      readonly isGrouped: boolean;
+      /** What stands before and after the places of the whole, where they lie together and are of `0` and `#` alone. */
+      readonly simple: { readonly before: string; readonly least: number; readonly after: string } | null;
+    };
 
-  const percents = tokens.filter(({ kind }) => kind === 'percent').length;
+const layouts = new WeakMap<FormatSection, Layout>();
+
+function layoutOf(section: FormatSection): Layout {
+  const known = layouts.get(section);
+  if (known !== undefined) return known;
+  const layout = layOut(section.tokens);
+  layouts.set(section, layout);
+  return layout;
+}
+
+function layOut(tokens: readonly FormatToken[]): Layout {
+  if (tokens.some(({ kind }) => kind === 'general')) return { kind: 'general' };
+  const slash = tokens.findIndex(({ kind }) => kind === 'slash');
+  if (slash !== -1 && tokens[slash - 1]?.kind === 'digit') return { kind: 'fraction', slash };
+  if (tokens.some(({ kind }) => kind === 'power')) return { kind: 'power' };
   const point = tokens.findIndex(({ kind }) => kind === 'point');
   const whole = point === -1 ? tokens : tokens.slice(0, point);
-  const rest = point === -1 ? [] : tokens.slice(point + 1);
-  const lastDigit = whole.findLastIndex(({ kind }) => kind === 'digit');
-  const thousands = whole.slice(lastDigit + 1).filter(({ kind }) => kind === 'comma').length;
-  const isGrouped = whole.slice(0, lastDigit).some(({ kind }) => kind === 'comma');
-  const places = rest.filter(({ kind }) => kind === 'digit').length;
+  const decimals = point === -1 ? null : tokens.slice(point + 1);
+  const percents = tokens.filter(({ kind }) => kind === 'percent').length;
+  const first = whole.findIndex(({ kind }) => kind === 'digit');
+  const last = whole.findLastIndex(({ kind }) => kind === 'digit');
+  const thousands = whole.slice(last + 1).filter(({ kind }) => kind === 'comma').length;
+  const within = whole.slice(first, last + 1);
+  const isSimple =
+    first !== -1 && within.every((token) => token.kind === 'comma' || (token.kind === 'digit' && token.sign !== '?'));
+  return {
+    kind: 'plain',
+    whole,
+    decimals,
+    shift: percents * 2 - thousands * 3,
+    places: (decimals ?? []).filter(({ kind }) => kind === 'digit').length,
+    isGrouped: within.some(({ kind }) => kind === 'comma'),
+    simple: isSimple
+      ? {
+          before: whole.slice(0, first).map(textOf).join(''),
+          least: within.filter((token) => token.kind === 'digit' && token.sign === '0').length,
+          after: whole
+            .slice(last + 1)
+            .map(textOf)
+            .join(''),
+        }
+      : null,
+  };
+}
 
-  const shown = roundFigure(shiftFigure(figure, percents * 2 - thousands * 3), places);
-  const [digits = '0', decimals = ''] = shown.split('.');
-  const left = lastDigit === -1 ? whole.map(textOf).join('') : placeWhole(digits.replace(/^0+/, ''), whole, isGrouped);
-  if (point === -1) return left;
-  const right = placeDecimals(decimals, rest);
-  return /^\d/.test(right) || rest.some((token) => token.kind === 'digit' && token.sign === '0')
-    ? `${left}.${right}`
-    : `${left}${places === 0 ? '.' : ''}${right}`;
+/** A figure, without its sign, as a section of a number format shows it. The point is a point and thousands have a comma. */
+export function showFigure(figure: string, section: FormatSection): string {
+  const { tokens } = section;
+  const layout = layoutOf(section);
+  if (layout.kind === 'general') {
+    return tokens.map((token) => (token.kind === 'general' ? generalText(figure) : textOf(token))).join('');
+  }
+  if (layout.kind === 'fraction') return showFraction(figure, tokens, layout.slash);
+  if (layout.kind === 'power') return showPower(figure, tokens);
+  const { whole, decimals, shift, places, isGrouped, simple } = layout;
+  const [digits = '0', fraction = ''] = roundFigure(shiftFigure(figure, shift), places).split('.');
+  const plain = digits.replace(/^0+/, '');
+  const left = simple === null ? placeWhole(plain, whole, isGrouped) : placeSimply(plain, simple, isGrouped);
+  if (decimals === null) return left;
+  const right = placeDecimals(fraction, decimals);
+  return /^\d/.test(right) || places === 0 ? `${left}.${right}` : `${left}${right}`;
+}
+
+function placeSimply(
+  digits: string,
+  { before, least, after }: { readonly before: string; readonly least: number; readonly after: string },
+  isGrouped: boolean,
+): string {
+  const padded = digits.padStart(least, '0');
+  return `${before}${isGrouped ? padded.replace(/\B(?=(\d{3})+$)/g, ',') : padded}${after}`;
 }
 
 function textOf(token: FormatToken): string {

@@ -25,8 +25,9 @@ export function decodeText(bytes: Uint8Array, name: string, encoding?: string): 
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return settled(bytes, 'utf-16be', name);
   const wide = wideWithoutMark(bytes);
   if (wide !== null) return settled(bytes, wide, name);
-  const utf8 = decodeUtf8(bytes, name);
-  if (utf8.ok || isMostlyUtf8(bytes)) return utf8;
+  const utf8 = tryUtf8(bytes);
+  if (utf8 !== null) return clean(utf8, 'utf-8', name);
+  if (isMostlyUtf8(bytes)) return refuse(brokenUtf8(bytes, name));
   const weighed = weighEncodings(bytes);
   if (!weighed.ok) return weighed;
   const read = settled(bytes, weighed.value.encoding, name);
@@ -34,16 +35,23 @@ export function decodeText(bytes: Uint8Array, name: string, encoding?: string): 
 }
 
 function decodeUtf8(bytes: Uint8Array, name: string): Outcome<DecodedText> {
+  const text = tryUtf8(bytes);
+  return text === null ? refuse(brokenUtf8(bytes, name)) : clean(text, 'utf-8', name);
+}
+
+function tryUtf8(bytes: Uint8Array): string | null {
   try {
-    return clean(new TextDecoder('utf-8', { fatal: true }).decode(bytes), 'utf-8', name);
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    const lines = new TextDecoder('utf-8').decode(bytes).split(/\r\n|\r|\n/);
-    const at = lines.findIndex((line) => line.includes('\uFFFD'));
-    const line = (lines[at] ?? '').slice(0, 60);
-    return refuse(
-      `Line ${at + 1} of ${name} is not UTF-8, though the rest is ("${line}"). Mend the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.`,
-    );
+    return null;
   }
+}
+
+function brokenUtf8(bytes: Uint8Array, name: string): string {
+  const lines = new TextDecoder('utf-8').decode(bytes).split(/\r\n|\r|\n/);
+  const at = lines.findIndex((line) => line.includes('\uFFFD'));
+  const line = (lines[at] ?? '').slice(0, 60);
+  return `Line ${at + 1} of ${name} is not UTF-8, though the rest is ("${line}"). Mend the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.`;
 }
 
 function settled(bytes: Uint8Array, encoding: string, name: string): Outcome<DecodedText> {
@@ -75,7 +83,7 @@ function wideWithoutMark(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
 
 /** Whether nearly all bytes above 127 stand in sequences that UTF-8 has; a text in another encoding has hardly any. */
 function isMostlyUtf8(bytes: Uint8Array): boolean {
-  const text = new TextDecoder('utf-8').decode(bytes);
+  const text = new TextDecoder('utf-8').decode(bytes.subarray(0, 8_000_000));
   let whole = 0;
   let broken = 0;
   for (const [run] of text.matchAll(/[^\0-\x7f]/gu)) {
