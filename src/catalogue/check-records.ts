@@ -38,7 +38,10 @@ const RULES: readonly Rule[] = [
 ];
 
 /** Finds what is wrong between records that are each well formed. */
-export function checkRecords(records: Records, folder: CabinetFolder): readonly Problem[] {
-  const place = placesIn(folder);
+export function checkRecords(
+  records: Records,
+  folder: CabinetFolder,
+  place: Place = placesIn(folder),
+): readonly Problem[] {
   return RULES.flatMap((rule) => rule(records, place));
 }

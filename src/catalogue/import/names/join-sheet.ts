@@ -1,0 +1,133 @@
+import { yearsOf } from '../../../core/dating/interval.ts';
+import { parseDate } from '../../../core/dating/parse-date.ts';
+import type { Records } from '../../records.ts';
+import { isBlank } from '../../schema/fields.ts';
+import type { ListKind } from '../../write/write-piece.ts';
+import type { Written } from '../../yaml.ts';
+import type { Draft, NamedInSheet, UnreadCell } from '../draft.ts';
+import type { JoinedNames, KnownName, NameQuestion, NameUse, NewName } from './join-names.ts';
+import { joinNames } from './join-names.ts';
+import type { Span } from './labels.ts';
+import type { SaidOfLists } from './names-file.ts';
+
+/** A draft whose names are those of list files; `unread` also tells of names that could mean several. */
+export type JoinedDraft = Omit<Draft, 'names'>;
+
+export type JoinedSheet = {
+  readonly drafts: readonly JoinedDraft[];
+  readonly created: { readonly [kind in ListKind]: readonly NewName[] };
+  readonly questions: readonly NameQuestion[];
+};
+
+/** Joins every name in the drafts to the list files. */
+export function joinSheet(drafts: readonly Draft[], records: Records, said: SaidOfLists): JoinedSheet {
+  const made = new Map(drafts.map(({ row, facts }) => [row, madeIn(facts['date'])]));
+  const uses = (name: (draft: Draft) => readonly NamedInSheet[]): readonly NameUse[] =>
+    drafts.flatMap((draft) => name(draft).map((one) => useOf(one, draft, made)));
+  const known = knownNames(records);
+  const join = (kind: ListKind, name: (draft: Draft) => readonly NamedInSheet[]): JoinedNames =>
+    joinNames(kind, uses(name), known[kind], said[kind]);
+  const joined = {
+    rulers: join('rulers', (draft) => [...(draft.names.ruler ?? []), ...struckFor(draft)].filter(isName)),
+    mints: join('mints', ({ names }) => (names.mint === undefined ? [] : [names.mint].filter(isName))),
+    denominations: join('denominations', ({ names }) =>
+      names.denomination === undefined ? [] : [names.denomination].filter(isName),
+    ),
+    works: join('works', ({ names }) => (names.references ?? []).map(({ name }) => ({ name }))),
+  };
+  return {
+    drafts: drafts.map((draft) => joinDraft(draft, joined, made)),
+    created: {
+      rulers: joined.rulers.created,
+      mints: joined.mints.created,
+      denominations: joined.denominations.created,
+      works: joined.works.created,
+    },
+    questions: Object.values(joined).flatMap(({ questions }) => questions),
+  };
+}
+
+function joinDraft(
+  draft: Draft,
+  joined: { readonly [kind in ListKind]: JoinedNames },
+  made: ReadonlyMap<number, Span | null>,
+): JoinedDraft {
+  const { names, ...rest } = draft;
+  const facts: Record<string, Written> = { ...draft.facts };
+  const unread: UnreadCell[] = [...draft.unread];
+  const ids = (kind: ListKind, field: string, named: readonly NamedInSheet[]): readonly string[] =>
+    named.flatMap((one) => {
+      if (!isName(one)) return [one.name];
+      const found = joined[kind].idOf(useOf(one, draft, made));
+      if ('id' in found) return [found.id];
+      unread.push({ row: draft.row, heading: field, text: one.name, because: found.because, field });
+      return [];
+    });
+  const put = (field: string, found: readonly string[]): void => {
+    const [only] = found;
+    if (only !== undefined) facts[field] = found.length === 1 ? only : [...new Set(found)];
+  };
+  const forWhom = struckFor(draft);
+  delete facts['struck-for'];
+  put('ruler', ids('rulers', 'ruler', names.ruler ?? []));
+  put('struck-for', ids('rulers', 'struck-for', forWhom));
+  put('mint', ids('mints', 'mint', names.mint === undefined ? [] : [names.mint]));
+  put(
+    'denomination',
+    ids('denominations', 'denomination', names.denomination === undefined ? [] : [names.denomination]),
+  );
+  const references = (names.references ?? []).flatMap(({ name, number }) => {
+    const [work] = ids('works', 'references', [{ name }]);
+    if (work === undefined) return [];
+    const [, relation = '', plain = number] = /^((?:cf\.|var\.|unlisted in)\s*)(.*)$/su.exec(number) ?? [];
+    return [`${relation}${work} ${plain}`.trim()];
+  });
+  if (references.length > 0) facts['references'] = references;
+  return { ...rest, facts, unread };
+}
+
+function struckFor({ facts }: Draft): readonly NamedInSheet[] {
+  const said = facts['struck-for'];
+  const names = said === undefined ? [] : [said].flat();
+  return names.flatMap((name): readonly NamedInSheet[] => (typeof name === 'string' ? [{ name }] : []));
+}
+
+function useOf(one: NamedInSheet, { row }: Draft, made: ReadonlyMap<number, Span | null>): NameUse {
+  return { ...one, row, made: made.get(row) ?? null };
+}
+
+/** `unknown` and `none` name nobody. */
+function isName({ name }: NamedInSheet): boolean {
+  return !isBlank(name);
+}
+
+function madeIn(date: Written | undefined): Span | null {
+  if (typeof date !== 'string' || isBlank(date)) return null;
+  const read = parseDate(date);
+  return read.ok ? yearsOf(read.value) : null;
+}
+
+function knownNames(records: Records): { readonly [kind in ListKind]: readonly KnownName[] } {
+  return {
+    rulers: records.rulers.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...fields['other-names']],
+      reigns: fields.reigns.map(({ from, to }) => ({ low: yearsOf(from).low, high: yearsOf(to).high })),
+    })),
+    mints: records.mints.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...fields.names.map(({ name }) => name)],
+      reigns: [],
+    })),
+    denominations: records.denominations.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...(fields.plural === undefined ? [] : [fields.plural])],
+      reigns: [],
+    })),
+    works: records.works.map(({ id, fields }) => ({
+      id,
+      names: [fields.title, ...(fields.short === undefined ? [] : [fields.short])],
+      reigns: [],
+    })),
+  };
+}

@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import type { Outcome } from '../../../core/outcome.ts';
+import { good, refuse } from '../../../core/outcome.ts';
+import { readForm } from '../../read-form.ts';
+import { id, words } from '../../schema/fields.ts';
+import { editFields } from '../../write/edit-fields.ts';
+import type { ListKind } from '../../write/write-piece.ts';
+import type { NameQuestion, SaidNames } from './join-names.ts';
+
+/** What a keeper has said of the names in a sheet, list by list. */
+export type SaidOfLists = { readonly [kind in ListKind]: SaidNames };
+
+export const NOTHING_SAID: SaidOfLists = { rulers: {}, mints: {}, denominations: {}, works: {} };
+
+const spellings = z.record(id, z.array(words)).default({});
+const form = z.strictObject({ rulers: spellings, mints: spellings, denominations: spellings, works: spellings });
+
+const TOP = `# Names that the sheet spells in several ways. Each line is one file of a list, and the spellings that are meant by it.
+# Two that are not the same: take the spelling out and give it a line of its own, like  edward-iii: [Edward III]
+`;
+
+/** Reads a names file; the first thing wrong with it is the sentence. */
+export function parseNames(text: string): Outcome<SaidOfLists> {
+  const { fields, problems } = readForm(form, text, 'names');
+  const [first] = problems;
+  if (fields === null || first !== undefined)
+    return refuse(`${first?.line === null || first === undefined ? '' : `Line ${first.line}: `}${first?.says ?? ''}`);
+  return good(fields);
+}
+
+/** A names file with what is asked put in; lines, comments and order of one that is there stay. Null when nothing is asked. */
+export function formatNames(before: string | null, questions: readonly NameQuestion[]): string | null {
+  if (questions.length === 0) return before;
+  const said = before === null ? null : parseNames(before);
+  const now = said?.ok === true ? said.value : NOTHING_SAID;
+  const changes = questions.map(({ kind, id: file, spelled }) => ({
+    path: [kind, file],
+    value: [...new Set([...(now[kind][file] ?? []), ...spelled])],
+  }));
+  const edited = editFields(before ?? TOP, changes, []);
+  return edited.ok ? edited.value : before;
+}
