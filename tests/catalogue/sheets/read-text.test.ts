@@ -204,7 +204,7 @@ describe('what is not a good text', () => {
     expect(textsOf(sheet)).toEqual([['1', 'Penny', 'Found,\nsold, and bought again,\nat last', 'York']]);
   });
 
-  test.for(['', '\uFEFF', ' \r\n\r\n', ';;;\n;;\n'])('%j is empty', async (text) => {
+  test.for(['', '\uFEFF', ' \r\n\r\n', ';;;\n;;\n', '"",""\n"",\n'])('%j is empty', async (text) => {
     expect(await problemOf(text, 'coins.csv')).toMatch(/^coins\.csv is empty\. Name a file/);
   });
 

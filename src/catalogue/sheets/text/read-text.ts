@@ -18,9 +18,7 @@ export function readText(
 ): Outcome<{ readonly separator: string; readonly sheet: Sheet }> {
   const stated = statedSeparator(text);
   const body = stated?.rest ?? text;
-  if (!/[^\s,;|"]/.test(body)) {
-    return refuse(`${name} is empty. Name a file that holds a row of headings and a row for each piece.`);
-  }
+  if (!/[^\s,;|]/.test(body)) return refuse(empty(name));
   const given = choices.separator === undefined ? undefined : parseSeparator(choices.separator);
   if (given === null) {
     return refuse(
@@ -38,7 +36,13 @@ export function readText(
     written: fields.length,
   }));
   const sheet = sheetOfGrid({ ...gridOfRows(name.replace(/\.[^.]+$/, ''), rows), remarks }, choices.headingRow);
-  return sheet.ok ? good({ separator, sheet: sheet.value }) : sheet;
+  if (!sheet.ok) return sheet;
+  const { columns, setAside } = sheet.value;
+  return columns.length + setAside.length === 0 ? refuse(empty(name)) : good({ separator, sheet: sheet.value });
+}
+
+function empty(name: string): string {
+  return `${name} is empty. Name a file that holds a row of headings and a row for each piece.`;
 }
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });

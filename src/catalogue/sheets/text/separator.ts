@@ -52,6 +52,7 @@ export function findSeparator(text: string): string {
 function evennessOf(sample: string, separator: string): number {
   const { records } = readRecords(sample, separator, 400);
   const filled = records.filter(({ fields }) => fields.some((field) => field.trim() !== ''));
+  if (filled.length === 0) return 0;
   const byWidth = new Map<number, number>();
   for (const { fields } of filled) byWidth.set(fields.length, (byWidth.get(fields.length) ?? 0) + 1);
   let best = 0;
