@@ -94,7 +94,7 @@ const ROWS: readonly Row[] = [
   { kind: 'exhibit-piece-gone', change: { [PENNY]: fact('status: sold') }, says: 'is sold and no longer with you' },
   { kind: 'exhibit-piece-twice', change: { [SHOW]: put('[plain-penny]', '[plain-penny, plain-penny]') }, says: 'shown twice' },
   { kind: 'exhibit-type-small', change: { [SHOW]: fact('label: { text: 7 pt }') }, line: 2, says: 'Write at least 8 pt.' },
-  { kind: 'position-unreadable', change: { [SHOW]: put('pieces: [plain-penny]', 'pieces: [{ piece: plain-penny, at: top left }]') }, says: 'Write 120, 80 mm.' },
+  { kind: 'position-unreadable', change: { [SHOW]: put('pieces: [plain-penny]', 'pieces: [{ piece: plain-penny, at: top left }]') }, says: 'Write 120 80 mm.' },
   { kind: 'value-wrong', change: { [SHOW]: put('[plain-penny]', '[]') }, says: 'A group shows at least one piece.' },
   { kind: 'name-unknown', change: { [SHOW]: fact('sets: [plain-sett]') }, line: 2, says: 'Write plain-set.' },
   { kind: 'work-unknown', change: { [SHOW]: fact('further-reading: [nroth]') }, line: 2, says: 'nroth.yaml for this book' },

@@ -1,7 +1,18 @@
-import { checkLabel, checkTitle } from '../../core/cases/label-checks.ts';
+import { checkTitle, checkType, checkWords } from '../../core/cases/label-checks.ts';
+import { CARD_MARGIN } from '../../core/cases/card.ts';
+import { layCase } from '../../core/cases/set-case.ts';
+import type { Catalogue } from '../catalogue.ts';
 import type { CabinetFolder } from '../files.ts';
+import { linkRecords } from '../link.ts';
 import type { Records } from '../records.ts';
 import { placesIn } from '../rules/place.ts';
+import type { ReadExhibit } from './exhibit-texts.ts';
+import { readExhibit } from './exhibit-texts.ts';
+import { styleOf } from './label-style.ts';
+import { nameRemarks } from './name-remarks.ts';
+import type { SetCount } from './set-remarks.ts';
+import { setRemarks } from './set-remarks.ts';
+import { claimRemarks, copyRemarks, measureRemarks, sourceRemarks } from './source-remarks.ts';
 
 /** What a judge would remark on in an exhibit: gentle, and never in the way of a build. */
 export type ExhibitRemark = {
@@ -14,28 +25,107 @@ export type ExhibitRemark = {
   readonly source: string;
 };
 
-/** Every remark on every exhibit of a cabinet, in the order of their files and lines. */
-export function exhibitRemarks(records: Records, folder: CabinetFolder | null): readonly ExhibitRemark[] {
+/** A remark before its line is looked up; no path means the whole exhibit, an empty one its statement. */
+export type Remark = {
+  readonly path: readonly (string | number)[] | null;
+  readonly says: string;
+  readonly source: string;
+};
+
+/**
+ * Every remark on every exhibit of a cabinet, in the order of their files and lines. `counts` says how far the sets have come,
+ * so that what a text says of them can be held against it; without it nothing is said of sets.
+ */
+export function exhibitRemarks(
+  records: Records,
+  folder: CabinetFolder | null,
+  counts: readonly SetCount[] = [],
+): readonly ExhibitRemark[] {
   const place = folder === null ? null : placesIn(folder);
-  return records.exhibits.flatMap(({ file, fields }): readonly ExhibitRemark[] => {
-    const line = (...path: readonly (string | number)[]): number | null => place?.(file, path).line ?? null;
-    const { width, text: points } = fields.label;
+  const catalogue = linkRecords(records);
+  return catalogue.exhibits.flatMap((exhibit) => {
+    const { file } = exhibit;
+    const read = readExhibit(exhibit, catalogue);
+    const lineOf = (path: Remark['path']): number | null => {
+      if (path === null || place === null) return null;
+      return (path.length === 0 ? place(file, [], exhibit.story.trim().slice(0, 40)) : place(file, path)).line ?? null;
+    };
+    return remarksOn(read, catalogue, counts)
+      .map(({ path, says, source }) => ({ file, line: lineOf(path), says, source }))
+      .sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  });
+}
+
+function remarksOn(read: ReadExhibit, catalogue: Catalogue, counts: readonly SetCount[]): readonly Remark[] {
+  return [
+    ...readingRemarks(read),
+    ...caseRemarks(read),
+    ...measureRemarks(read),
+    ...sourceRemarks(read, catalogue),
+    ...claimRemarks(read, catalogue),
+    ...copyRemarks(read),
+    ...setRemarks(read, counts),
+    ...nameRemarks(read, catalogue),
+  ];
+}
+
+/** How its texts read: their length, the length of their sentences and lines, the size of their type. */
+function readingRemarks({ exhibit, texts }: ReadExhibit): readonly Remark[] {
+  const { width, points } = styleOf(exhibit.fields.label);
+  const type = checkType(width - 2 * CARD_MARGIN, points).map((remark) => ({ ...remark, path: ['label'] }));
+  const words = texts.flatMap(({ is, words: says, path }) => {
+    const remarks =
+      is === 'title' || is === 'heading' ? checkTitle(says) : checkWords(says, is === 'scope' ? 'text' : is);
+    return remarks.map((remark) => ({ ...remark, path }));
+  });
+  const missing = [
+    ...(exhibit.fields.scope === undefined
+      ? [
+          {
+            path: null,
+            says: 'The exhibit does not say what it shows and what it leaves out. Add a line scope:.',
+            source: OURS,
+          },
+        ]
+      : []),
+    ...(exhibit.story.trim() === ''
+      ? [
+          {
+            path: null,
+            says: 'The exhibit has no statement. Write one beneath the second line ---, 20 to 300 words.',
+            source: SERRELL,
+          },
+        ]
+      : []),
+  ];
+  return [...missing, ...type, ...words];
+}
+
+const OURS = 'our own judgement';
+const SERRELL = 'B. Serrell, Exhibit Labels, 2nd ed.';
+const AT_SIZE = 'measured: laid out at true size';
+
+/** What does not fit in its cases, and what would make it fit. */
+function caseRemarks({ exhibit, cases }: ReadExhibit): readonly Remark[] {
+  const style = styleOf(exhibit.fields.label);
+  return cases.flatMap((one, c): readonly Remark[] => {
+    const { misfits, whyKey } = layCase(one, style);
     return [
-      ...checkTitle(fields.title).map(({ says, source }) => ({ file, line: line('title'), says, source })),
-      ...fields.cases.flatMap(({ groups }, c) =>
-        groups.flatMap(({ pieces }, g) =>
-          pieces.flatMap((entry, p) =>
-            'label' in entry && entry.label !== undefined
-              ? checkLabel(entry.label, width?.high ?? 90, points ?? 18).map(({ says, source }) => ({
-                  file,
-                  line: line('cases', c, 'groups', g, 'pieces', p, 'label'),
-                  says,
-                  source,
-                }))
-              : [],
-          ),
-        ),
-      ),
+      ...misfits.map(({ says, piece }) => ({ path: spotOf(exhibit.fields.cases, c, piece), says, source: AT_SIZE })),
+      ...(whyKey === null ? [] : [{ path: ['cases', c], says: whyKey, source: AT_SIZE }]),
     ];
   });
+}
+
+/** The way to the piece in that case, or to the case. */
+function spotOf(
+  cases: ReadExhibit['exhibit']['fields']['cases'],
+  c: number,
+  piece: string | null,
+): readonly (string | number)[] {
+  for (const [g, group] of (cases[c]?.groups ?? []).entries()) {
+    const p = group.pieces.findIndex((entry) => entry.piece === piece);
+    if (p !== -1) return ['cases', c, 'groups', g, 'pieces', p];
+  }
+  return ['cases', c];
 }

@@ -33,7 +33,7 @@ function atLeastOne<T extends z.ZodType>(of: T, says: string) {
   return z.array(of).refine((held) => held.length > 0, says);
 }
 
-/** Where a thing is to lie, from the left and from the top inside the case: `120, 80 mm`. */
+/** Where a thing is to lie, from the left and from the top inside the case: `120 80 mm`. */
 const at = field(parsePosition, 'position-unreadable').optional();
 
 const shownPiece = z.union([
@@ -44,7 +44,7 @@ const shownPiece = z.union([
     side: z.enum(['obverse', 'reverse', 'both']).optional(),
     /** Your own words instead of the label made from the piece. */
     label: words.optional(),
-    /** The upper left corner of its first face, where you want it to lie and nowhere else: `120, 80 mm`. */
+    /** The upper left corner of its first face, where you want it to lie and nowhere else: `120 80 mm`. */
     at,
   }),
 ]);
@@ -54,7 +54,7 @@ const group = z.strictObject({
   title: words,
   /** What the visitor is to see in these pieces. */
   text: words.optional(),
-  /** The upper left corner of the heading, where you want it to stand and nowhere else: `12, 12 mm`. */
+  /** The upper left corner of the heading, where you want it to stand and nowhere else: `12 12 mm`. */
   at,
   /** The pieces, in the order in which they are to be read. */
   pieces: atLeastOne(shownPiece, 'A group shows at least one piece. Name one here, or take the group out.'),

@@ -31,9 +31,13 @@ describe('a place in a case', () => {
     );
   });
 
-  test.for(['120', '120, 80', '12 cm, 8 cm', '-3, 4 mm', '120; 80 mm', 'top left'])('"%s" is asked about', (text) => {
+  test('may have a comma between', () => {
+    expect(parsePosition('120, 80 mm')).toEqual({ ok: true, value: { left: 120, top: 80 } });
+  });
+
+  test.for(['120', '120, 80', '120.80 mm', '12 cm, 8 cm', '-3, 4 mm', '120; 80 mm', 'top left'])('"%s" is asked about', (text) => {
     const outcome = parsePosition(text);
-    expect(outcome.ok ? '' : outcome.problem).toMatch(/Write 120, 80 mm\.$/);
+    expect(outcome.ok ? '' : outcome.problem).toMatch(/Write 120 80 mm\.$/);
   });
 });
 
@@ -112,7 +116,7 @@ describe('what the keeper has fixed', () => {
     expect(misfits).toMatchObject([{ kind: 'outside', over: 16 }]);
     const says = misfits[0]?.says ?? '';
     expect(says).toBe(
-      '“Crown 1” is fixed where it reaches out of the case, by 16 mm at the left. Write at: 26, 100 mm.',
+      '“Crown 1” is fixed where it reaches out of the case, by 16 mm at the left. Write at: 26 100 mm.',
     );
     expect(planCase(crowns([{ left: 26, top: 100 }]), STYLE).misfits).toEqual([]);
     const far = planCase(crowns([{ left: 900, top: 600 }]), STYLE).misfits[0]?.says ?? '';

@@ -1,39 +1,28 @@
 import { describe, expect, test } from 'vitest';
-import { checkLabel, checkTitle, countWords, sentencesOf } from '../../../src/core/cases/label-checks.ts';
+import { checkTitle, checkType, checkWords, countWords, sentencesOf } from '../../../src/core/cases/label-checks.ts';
 
+const sentences = (many: number, words: number): string =>
+  Array.from({ length: many }, () => `Word ${word(words - 1)}.`).join(' ');
 const word = (count: number): string => Array.from({ length: count }, () => 'word').join(' ');
 
 /** Limits as printed: Smithsonian Institution, Guidelines for Accessible Exhibition Design; B. Serrell, Exhibit Labels, 2nd ed. */
 const PUBLISHED = [
-  { text: `${word(25)}.`, width: 90, points: 18, says: [] },
-  { text: `${word(26)}.`, width: 90, points: 18, says: [/26 words; at most 25/] },
-  { text: Array.from({ length: 10 }, () => `Word ${word(9)}.`).join(' '), width: 90, points: 18, says: [] },
-  {
-    text: Array.from({ length: 10 }, () => `Word ${word(10)}.`).join(' '),
-    width: 90,
-    points: 18,
-    says: [/110 words; at most 100/],
-  },
-  { text: 'A short label.', width: 300, points: 18, says: [/letters; at most 55/] },
-  { text: 'A short label.', width: 60, points: 12, says: [/12 pt is hard to read/] },
-  { text: 'A short label.', width: 40, points: 7, says: [/7 pt cannot be read/] },
+  { what: 'label', text: `${word(25)}.`, says: [] },
+  { what: 'label', text: `${word(26)}.`, says: [/26 words; at most 25/] },
+  { what: 'label', text: sentences(10, 10), says: [] },
+  { what: 'label', text: sentences(10, 11), says: [/110 words; at most 100/] },
+  { what: 'label', text: sentences(40, 10), says: [/^This label has 400 words; at most 100 are read\.$/] },
+  { what: 'text', text: sentences(15, 10), says: [] },
+  { what: 'text', text: sentences(16, 10), says: [/160 words; at most 150/] },
+  { what: 'statement', text: sentences(30, 10), says: [] },
+  { what: 'statement', text: sentences(31, 10), says: [/310 words; at most 300/] },
 ] as const;
 
-describe('a label', () => {
-  test.for(PUBLISHED)(
-    'of $points pt on $width mm is remarked on as printed guides have it',
-    ({ text, width, points, says }) => {
-      const remarks = checkLabel(text, width, points);
-      expect(remarks).toHaveLength(says.length);
-      says.forEach((pattern, index) => expect(remarks[index]?.says).toMatch(pattern));
-    },
-  );
-
-  test('400 words are remarked on once for the label', () => {
-    const text = Array.from({ length: 40 }, () => `Word ${word(9)}.`).join(' ');
-    expect(checkLabel(text, 90, 18).map(({ says }) => says)).toEqual([
-      'This label has 400 words; at most 100 are read.',
-    ]);
+describe('the words of a text', () => {
+  test.for(PUBLISHED)('of a $what are remarked on as printed guides have it: $says', ({ what, text, says }) => {
+    const remarks = checkWords(text, what);
+    expect(remarks).toHaveLength(says.length);
+    says.forEach((pattern, index) => expect(remarks[index]?.says).toMatch(pattern));
   });
 
   test('a point after c. or an initial ends no sentence', () => {
@@ -48,5 +37,18 @@ describe('a label', () => {
   test('a title has at most seven words (Serrell)', () => {
     expect(checkTitle('Struck in York through a thousand years')).toEqual([]);
     expect(checkTitle('Struck in York through more than a thousand years')).toHaveLength(1);
+  });
+});
+
+describe('the type of labels', () => {
+  // 55 letters of 18 pt at 0.42 of their size take 55 × 18 × 25.4 / 72 × 0.42 = 146.7 mm; the limit is the Smithsonian's.
+  test('a line holds at most 55 letters', () => {
+    expect(checkType(146, 18)).toEqual([]);
+    expect(checkType(150, 18)).toMatchObject([{ says: expect.stringMatching(/holds 56 letters; at most 55/) }]);
+  });
+
+  test('under 18 pt is hard to read at 40 to 50 cm (our own judgement)', () => {
+    expect(checkType(60, 18)).toEqual([]);
+    expect(checkType(60, 12)).toMatchObject([{ says: 'Type of 12 pt is hard to read in a case; 18 pt is easy.' }]);
   });
 });

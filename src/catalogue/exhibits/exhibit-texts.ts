@@ -1,0 +1,91 @@
+import type { CaseToSet } from '../../core/cases/set-case.ts';
+import { sizeSpan } from '../../core/measures/parse-size.ts';
+import type { Catalogue, Exhibit, Piece } from '../catalogue.ts';
+import { known } from '../schema/fields.ts';
+import { labelText } from './label-text.ts';
+import { labelledPiece } from './labelled-piece.ts';
+
+/** A text of an exhibit and the way to the line it stands on; of a label, its piece. */
+export type ExhibitText = {
+  readonly is: 'title' | 'scope' | 'heading' | 'text' | 'label' | 'statement';
+  readonly words: string;
+  readonly path: readonly (string | number)[];
+  readonly piece: Piece | null;
+  /** Whether the keeper wrote it, or it was made from the piece. */
+  readonly isOwn: boolean;
+};
+
+/** A piece shown, and the way to its line. */
+export type ExhibitPiece = { readonly piece: Piece; readonly path: readonly (string | number)[] };
+
+/** An exhibit as it will be shown: its texts, its pieces, and its cases as they are to be laid. */
+export type ReadExhibit = {
+  readonly exhibit: Exhibit;
+  readonly texts: readonly ExhibitText[];
+  readonly pieces: readonly ExhibitPiece[];
+  readonly cases: readonly CaseToSet[];
+};
+
+/** How large a piece is drawn whose size is not recorded. */
+const UNMEASURED = { width: 20, height: 20 };
+
+/** Reads an exhibit with the pieces that may be shown: published, and in the catalogue. */
+export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit {
+  const { fields, story } = exhibit;
+  const byId = new Map(catalogue.pieces.filter((one) => one.fields.publish === 'yes').map((one) => [one.id, one]));
+  const texts: ExhibitText[] = [];
+  const pieces: ExhibitPiece[] = [];
+  const tell = (
+    is: ExhibitText['is'],
+    words: string | undefined,
+    path: ExhibitText['path'],
+    piece: Piece | null = null,
+    isOwn = true,
+  ): void => {
+    if (words !== undefined && words.trim() !== '') texts.push({ is, words, path, piece, isOwn });
+  };
+  tell('title', fields.title, ['title']);
+  tell('scope', fields.scope, ['scope']);
+  const cases = fields.cases.map(({ title, inside, groups }, c): CaseToSet => {
+    tell('heading', title, ['cases', c, 'title']);
+    return {
+      inside: { width: inside.width, height: inside.height, depth: inside.depth ?? null },
+      groups: groups.map((group, g) => {
+        const path = ['cases', c, 'groups', g] as const;
+        tell('heading', group.title, [...path, 'title']);
+        tell('text', group.text, [...path, 'text']);
+        return {
+          title: group.title,
+          text: group.text ?? null,
+          ...(group.at === undefined ? {} : { at: group.at }),
+          pieces: group.pieces.flatMap((entry, p) => {
+            const piece = byId.get(entry.piece);
+            if (piece === undefined) return [];
+            const own = 'label' in entry ? entry.label : undefined;
+            const at = 'at' in entry ? entry.at : undefined;
+            const { label, facts } = labelText(labelledPiece(piece, catalogue), own, fields.label.facts);
+            const spot = [...path, 'pieces', p];
+            tell('label', label, own === undefined ? spot : [...spot, 'label'], piece, own !== undefined);
+            pieces.push({ piece, path: spot });
+            const size = known(piece.fields.diameter);
+            const face = size === null ? UNMEASURED : sizeSpan(size);
+            return [
+              {
+                key: pieces.length,
+                piece: piece.id,
+                title: piece.fields.title,
+                faces: 'side' in entry && entry.side === 'both' ? [face, face] : [face],
+                thickness: known(piece.fields.thickness)?.high ?? null,
+                label,
+                facts,
+                ...(at === undefined ? {} : { at }),
+              },
+            ];
+          }),
+        };
+      }),
+    };
+  });
+  tell('statement', story, []);
+  return { exhibit, texts, pieces, cases };
+}

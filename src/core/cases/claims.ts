@@ -1,0 +1,47 @@
+/** What `the first` and its like do not claim when one of these follows: a reign, an issue, a part of a time. */
+const AFTER_ORDINAL =
+  /^(?:\p{L}+-)?(?:reign|issue|coinage|type|class|half|quarter|part|time|year|day|week|month|decade|century|edition|volume|line|letter|word|name|king|queen|of\b|two|three|four|few|is\b|was\b|and\b|,|to\b)/u;
+
+const CLAIMS =
+  /(?<![\p{L}’'-])(?:(?:the|its|his|her|their|a|an|England[’']s|York[’']s|\p{Lu}\p{L}+[’']s)\s+)?(?:(unique)|(only\s+(?:known|recorded|surviving|other|one\s+known|example|specimen|coin|piece))|((?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?)|(first|last)\s+)(?![\p{L}])/giu;
+
+/** The claims in a text that a judge would ask a book for: unique, only known, finest, rarest, the first of its kind. */
+export function claimsIn(text: string): readonly string[] {
+  return Array.from(text.matchAll(CLAIMS)).flatMap((match) => {
+    const claim = match[0].trim();
+    const rest = text.slice(match.index + match[0].length).trimStart();
+    if (match[4] === undefined) return /^(?:at|for)\s/i.test(claim) ? [] : [claim];
+    // `First` and `last` claim something only of a kind of thing, as in "the first English sixpence".
+    const isOfKind = /^(?:the|its|his|her|their|\p{Lu}\p{L}+[’']s)\s/iu.test(claim) && !AFTER_ORDINAL.test(rest);
+    return isOfKind && /^\p{L}/u.test(rest) ? [`${claim} ${rest.split(/[\s,.;:]/)[0] ?? ''}`] : [];
+  });
+}
+
+/** What a text says of how complete a set is: so many of so many, or all of it. */
+export type Completeness =
+  | { readonly says: string; readonly is: 'counted'; readonly low: number; readonly high: number; readonly of: number }
+  | { readonly says: string; readonly is: 'whole' };
+
+const COUNTED =
+  /(?<![\d/.–-])(\d{1,3})(?:\s*(?:to|–|-)\s*(\d{1,3}))?\s+(?:out\s+)?of\s+(?:the\s+|all\s+)?(\d{1,3})(?![\d/]|\s*(?:mm|g|per))/gu;
+const WHOLE = /\b(?:a |the )?complete (?:set|series|run|collection)\b|\b(?:set|series|run) (?:is|are) complete\b/giu;
+
+/** What a text says of how complete something is. */
+export function completenessIn(text: string): readonly Completeness[] {
+  const counted = Array.from(text.matchAll(COUNTED)).map((match): Completeness => {
+    const low = Number(match[1]);
+    return {
+      says: match[0],
+      is: 'counted',
+      low,
+      high: match[2] === undefined ? low : Number(match[2]),
+      of: Number(match[3]),
+    };
+  });
+  const whole = Array.from(text.matchAll(WHOLE))
+    .filter(
+      (match) => !/(?:not|in|no longer|far from|almost|nearly)\s+(?:a\s+|the\s+)?$/i.test(text.slice(0, match.index)),
+    )
+    .map((match): Completeness => ({ says: match[0], is: 'whole' }));
+  return [...counted, ...whole];
+}
