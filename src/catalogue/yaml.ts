@@ -8,8 +8,9 @@ export type YamlOutcome =
   | { readonly ok: true; readonly value: Written }
   | { readonly ok: false; readonly reason: string; readonly line: number; readonly twice: string | null };
 
-/** Reads YAML with every scalar as text. `line` counts from 1. */
+/** Reads YAML with every scalar as text; comments alone are no facts at all. `line` counts from 1. */
 export function readYaml(text: string): YamlOutcome {
+  if (text.split('\n').every((line) => /^\s*(?:#|$)/.test(line))) return { ok: true, value: {} };
   try {
     return { ok: true, value: (load(text, { schema: FAILSAFE_SCHEMA }) ?? {}) as Written };
   } catch (error) {

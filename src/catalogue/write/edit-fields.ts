@@ -57,8 +57,11 @@ function editOne(text: string, { path, value }: FieldChange, order: readonly str
   const document = parseDocument(facts, { schema: 'failsafe' });
   const put = (cut: Cut): string =>
     `${text.slice(0, from)}${facts.slice(0, cut.from)}${cut.put.replace(/\r?\n/g, lineEndOf(text))}${facts.slice(cut.to)}${text.slice(to)}`;
-  if (document.contents === null && path.length === 1 && value !== null)
-    return put({ from: facts.length, to: facts.length, put: `${formatField(path[0] ?? '', value)}\n` });
+  const [first = '', ...inner] = path;
+  if (document.contents === null && value !== null) {
+    const begun = formatField(first, within(inner, value));
+    return put({ from: facts.length, to: facts.length, put: `${/[^\n]$/.test(facts) ? '\n' : ''}${begun}\n` });
+  }
   let map: unknown = document.contents;
   for (const [depth, name] of path.entries()) {
     if (!isMap(map)) return null;
@@ -66,14 +69,18 @@ function editOne(text: string, { path, value }: FieldChange, order: readonly str
     const rest = path.slice(depth + 1);
     if (pair === null) {
       if (value === null) return text;
-      const nested = rest.reduceRight<Written>((held, step) => ({ [step]: held }), value);
-      return put(insertion(facts, map, name, nested, depth === 0 ? order : []));
+      return put(insertion(facts, map, name, within(rest, value), depth === 0 ? order : []));
     }
     if (rest.length === 0)
       return put(value === null ? removal(facts, map, pair) : replacement(facts, map, pair, value));
     map = pair.value;
   }
   return null;
+}
+
+/** A value inside the fields of a path. */
+function within(path: readonly string[], value: Written): Written {
+  return path.reduceRight<Written>((held, step) => ({ [step]: held }), value);
 }
 
 /** What is cut out of the facts, and what is put there. */

@@ -83,6 +83,12 @@ test('The whole list of a provenance is written anew where it stood', () => {
   expect(edit(BY_HAND, 'provenance', links)).toContain('\ntags: [a, b]\n\n# the end\n---\n\nThe story.\n');
 });
 
+test('The first field of a file that holds comments alone comes below them', () => {
+  expect(editFields('# names\n', [{ path: ['mints', 'york'], value: ['York', 'Yorke'] }], [])).toMatchObject({
+    value: '# names\nmints:\n  york: [York, Yorke]\n',
+  });
+});
+
 test('A field in a form that only a person can change is told of, and the file left', () => {
   const text = '---\ntitle: *twice\n---\n';
   expect(editFields(text, [{ path: ['title'], value: 'A' }], PIECE_ORDER)).toMatchObject({ ok: false });

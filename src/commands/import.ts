@@ -1,0 +1,141 @@
+import { relative, resolve } from 'node:path';
+import process from 'node:process';
+import { readFolder } from '../catalogue/files.ts';
+import { parseBroughtIn } from '../catalogue/import/again/base.ts';
+import { formatNames, NOTHING_SAID, parseNames } from '../catalogue/import/names/names-file.ts';
+import { planImport } from '../catalogue/import/plan/plan-import.ts';
+import { readRows } from '../catalogue/import/read-rows.ts';
+import { readCabinet } from '../catalogue/read-cabinet.ts';
+import { readSheetsFrom } from '../catalogue/sheets/read-sheets-from.ts';
+import { chooseSheet, tellReading } from './import/choose-sheet.ts';
+import { mappingOf } from './import/mapping-of.ts';
+import { importName, importPlaces, pathIn } from './import/place-of.ts';
+import { tellColumns } from './import/tell-columns.ts';
+import { tellPlan } from './import/tell-plan.ts';
+import { unreadCsv, writeImport } from './import/write-import.ts';
+import { readIfThere, writeSafely } from './import/write-safely.ts';
+import { askYesOrNo, canAsk } from './parts/ask.ts';
+import { endWith, readWords } from './parts/command-line.ts';
+import { progressLine } from './parts/progress-line.ts';
+
+const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, XLSX, ODS) would become; writes no piece yet
+
+  --write                 writes the pieces, the lists and the ledger
+  --mapping FILE          how the columns are read; without it, the one kept in private/import/, or one is suggested there
+  --sheet NAME            which sheet of a workbook
+  --heading-row 3         the row the headings stand in, when it is not found
+  --encoding NAME         of a text file: utf-8, windows-1252, macintosh …
+  --separator ";"         of a text file: comma, semicolon, tab, pipe, or the sign itself
+  --publish no            what is said of every new piece: yes, unlisted or no; without it, yes
+  --conflicts sheet       whose word counts where the sheet and a file have both changed: sheet or file
+  --as coins              the name it was brought in by before, when the file has another name now
+  --yes                   takes the suggested mapping and the joined names as they are
+  --cabinet DIR           another cabinet than content/
+
+Without --write nothing but the mapping, the names and the list of unread cells is written, all under private/import/ in the cabinet.
+A column that the mapping does not name goes to the ledger, never to the public side. Brought in again, the same sheet changes only
+what has changed in it and was not changed by hand; nothing is ever deleted.
+`;
+
+const { values, positionals, cabinet } = readWords(HELP, {
+  write: { type: 'boolean' },
+  mapping: { type: 'string' },
+  sheet: { type: 'string' },
+  'heading-row': { type: 'string' },
+  encoding: { type: 'string' },
+  separator: { type: 'string' },
+  publish: { type: 'string' },
+  conflicts: { type: 'string' },
+  as: { type: 'string' },
+  yes: { type: 'boolean' },
+  cabinet: { type: 'string' },
+});
+const say = (text: string): void => void process.stdout.write(`${text}\n`);
+const oneOf = (flag: 'publish' | 'conflicts', words: readonly string[]): string | null => {
+  const said = values[flag];
+  if (said === undefined || words.includes(said)) return said ?? null;
+  return endWith(`--${flag} takes ${words.join(' or ')}; this says "${said}".`);
+};
+const publish = oneOf('publish', ['yes', 'unlisted', 'no']);
+const conflicts = oneOf('conflicts', ['sheet', 'file']);
+const headingRow = values['heading-row'];
+if (headingRow !== undefined && !/^\d{1,5}$/.test(headingRow))
+  endWith(`--heading-row takes the number of a row, or 0 for none; this says "${headingRow}".`);
+const [file, ...more] = positionals;
+if (file === undefined || more.length > 0) endWith('Name one spreadsheet: npm run import -- coins.xlsx');
+
+const folder = await readFolder(cabinet.at);
+if (folder?.files.some((held) => held.file === 'cabinet.yaml') !== true)
+  endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
+const { records } = readCabinet(folder);
+const unreadable = records.named.pieces.filter((id) => !records.pieces.some((piece) => piece.id === id));
+if (unreadable.length > 0)
+  endWith(
+    `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and mend what it says first.`,
+  );
+
+const read = await readSheetsFrom(resolve(file), {
+  ...(values.encoding === undefined ? {} : { encoding: values.encoding }),
+  ...(values.separator === undefined ? {} : { separator: values.separator }),
+  ...(values.sheet === undefined ? {} : { sheet: values.sheet }),
+  ...(headingRow === undefined ? {} : { headingRow: Number(headingRow) }),
+});
+if (!read.ok) endWith(read.problem);
+const chosen = await chooseSheet(read.value, values.sheet ?? null);
+if (!chosen.ok) endWith(chosen.problem);
+const { sheet, isOneOfSeveral } = chosen.value;
+const name = values.as ?? importName(file, isOneOfSeveral ? sheet.name : null);
+const places = importPlaces(name);
+const shown = (inside: string): string => relative(process.cwd(), pathIn(cabinet.at, inside));
+say(tellReading(file, read.value, sheet));
+
+const mapping = await mappingOf({
+  sheet,
+  at: values.mapping === undefined ? pathIn(cabinet.at, places.mapping) : resolve(values.mapping),
+  shown: values.mapping ?? shown(places.mapping),
+  isGiven: values.mapping !== undefined,
+});
+if (!mapping.ok) endWith(mapping.problem);
+const rows = readRows(sheet, mapping.value.mapping);
+
+const namesText = await readIfThere(pathIn(cabinet.at, places.names));
+const said = namesText === null ? null : parseNames(namesText);
+if (said?.ok === false) endWith(`${shown(places.names)} · ${said.problem}`);
+const before = parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
+const plan = planImport(
+  {
+    ...rows,
+    said: said?.value ?? NOTHING_SAID,
+    before,
+    prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,
+    always: publish === null ? {} : { publish },
+  },
+  folder,
+);
+
+say(
+  `\nWhat each column becomes (change it in ${mapping.value.shown}):\n${tellColumns(sheet, mapping.value.mapping, plan)}`,
+);
+say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
+if (plan.unread.length > 0) await writeSafely(pathIn(cabinet.at, places.unread), unreadCsv(plan));
+const names = formatNames(namesText, plan.questions);
+if (names !== null && names !== namesText) await writeSafely(pathIn(cabinet.at, places.names), names);
+if (plan.questions.length > 0) {
+  const lines = plan.questions.map(({ id, spelled, kind }) => `  ${kind}/${id}: ${spelled.join(', ')}`);
+  say(
+    `\nTaken for one and the same, as ${shown(places.names)} says; change it there if they are not:\n${lines.join('\n')}`,
+  );
+}
+
+const isLookedAt = values.yes === true || (!mapping.value.isNew && plan.questions.length === 0);
+const isWanted =
+  values.write === true && isLookedAt ? true : canAsk() ? await askYesOrNo('Write this to the cabinet?', false) : false;
+if (!isWanted) {
+  const reason =
+    values.write !== true ? '' : ' The mapping or the names above are new: look at them first, or add --yes.';
+  say(`\nNothing was written to the cabinet.${reason} When it is right: npm run import -- ${file} --write`);
+} else {
+  await writeImport({ cabinet: cabinet.at, places, plan, sheet, before, tell: progressLine('Pieces') });
+  const written = plan.pieces.filter(({ state }) => state !== 'same').length;
+  say(`\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check`);
+}

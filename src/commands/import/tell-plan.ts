@@ -1,0 +1,93 @@
+import { formatInLine } from '../../catalogue/write/write-yaml.ts';
+import type { Conflict } from '../../catalogue/import/again/three-way.ts';
+import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
+import type { ListKind } from '../../catalogue/write/write-piece.ts';
+import type { Written } from '../../catalogue/yaml.ts';
+import { shorten } from './tell-columns.ts';
+
+/** Lines of a list that are told; the rest is counted. */
+const TOLD = 12;
+
+/** What a plan comes to, for a keeper to read: counts that add up, then each thing there is to know. */
+export function tellPlan(plan: ImportPlan, rows: number, fullList: string): string {
+  const count = (state: string): number => plan.pieces.filter((piece) => piece.state === state).length;
+  const isAgain = plan.pieces.some(({ state }) => state !== 'new');
+  const aside = plan.setAside.length;
+  const sum = [
+    `${count('new')} new ${count('new') === 1 ? 'piece' : 'pieces'}`,
+    ...(isAgain ? [`${count('changed')} changed`, `${count('same')} as they were`] : []),
+    `${aside} set aside`,
+  ];
+  return [
+    `${rows} ${rows === 1 ? 'row' : 'rows'} = ${sum.join(' + ')}`,
+    section(
+      'Set aside',
+      plan.setAside,
+      ({ row, text, because }) => `row ${row}: ${because}${text === '' ? '' : ` [${shorten(text, 60)}]`}`,
+    ),
+    section(
+      'Changed',
+      plan.pieces.filter(({ state }) => state === 'changed'),
+      ({ id, changed }) => `${id}: ${changed.join(', ')}`,
+    ),
+    section(
+      'Changed in the sheet and by hand since; the file is left as it is',
+      plan.pieces.flatMap(({ id, conflicts }) => conflicts.map((conflict) => ({ id, conflict }))),
+      ({ id, conflict }) => `${id}, ${inWords(conflict)}`,
+      'Add --conflicts sheet to write what the sheet says, or --conflicts file to keep what the files say and not be told again.',
+    ),
+    section(
+      'Emptied in the sheet; kept in the piece',
+      plan.pieces.flatMap(({ id, emptied }) => emptied.map((path) => `${id}, ${path}`)),
+      (line) => line,
+    ),
+    section(
+      'No longer in the sheet; kept in the cabinet',
+      plan.vanished,
+      ({ id, number }) => `${id} (number ${number})`,
+    ),
+    newLists(plan),
+    section(
+      'Cells that could not be read; each is kept word for word, under as-written in its piece or in the ledger',
+      plan.unread,
+      ({ row, heading, text, because }) => `row ${row}, ${heading}: "${shorten(text, 40)}". ${because}`,
+      plan.unread.length > TOLD ? `All of them: ${fullList}` : '',
+    ),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+}
+
+const LISTS: Readonly<Record<ListKind, string>> = {
+  rulers: 'New rulers',
+  mints: 'New mints',
+  denominations: 'New denominations',
+  works: 'New books',
+};
+
+function newLists({ lists }: ImportPlan): string {
+  const kinds = ['rulers', 'mints', 'denominations', 'works'] as const;
+  return kinds
+    .flatMap((kind) => {
+      const names = lists.filter((one) => one.kind === kind).map(({ name }) => name);
+      const more = names.length > TOLD ? ` and ${names.length - TOLD} more` : '';
+      return names.length === 0 ? [] : [`${LISTS[kind]} (${names.length}): ${names.slice(0, TOLD).join(', ')}${more}`];
+    })
+    .join('\n');
+}
+
+function section<T>(title: string, all: readonly T[], line: (one: T) => string, after = ''): string {
+  if (all.length === 0) return '';
+  const lines = all.slice(0, TOLD).map((one) => `  ${line(one)}`);
+  const more = all.length > TOLD ? [`  … and ${all.length - TOLD} more`] : [];
+  return [`${title} (${all.length}):`, ...lines, ...more, ...(after === '' ? [] : [after])].join('\n');
+}
+
+function inWords({ path, was, inSheet, inFile }: Conflict): string {
+  return `${path}: the sheet says ${told(inSheet)}, the file ${told(inFile)}; it was ${told(was)}`;
+}
+
+function told(value: Written | null): string {
+  if (value === null) return 'nothing';
+  return typeof value === 'string' ? `"${shorten(value, 40)}"` : shorten(formatInLine(value), 60);
+}

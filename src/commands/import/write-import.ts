@@ -1,0 +1,67 @@
+import { writeCsv } from '../../catalogue/csv.ts';
+import type { BroughtIn } from '../../catalogue/import/again/base.ts';
+import { formatBroughtIn } from '../../catalogue/import/again/base.ts';
+import { columnKeys } from '../../catalogue/import/mapping/column-key.ts';
+import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
+import type { Sheet } from '../../catalogue/sheets/sheet.ts';
+import type { ImportPlaces } from './place-of.ts';
+import { pathIn } from './place-of.ts';
+import { writeSafely } from './write-safely.ts';
+
+export type ImportToWrite = {
+  readonly cabinet: string;
+  readonly places: ImportPlaces;
+  readonly plan: ImportPlan;
+  readonly sheet: Sheet;
+  readonly before: readonly BroughtIn[];
+  readonly tell: (done: number, all: number) => void;
+};
+
+/**
+ * Writes what was planned, file by file and each whole: lists first, so that no piece names what is not there; then the pieces, the
+ * ledger, the rows as they stood, and last what was brought in. Stopped anywhere and begun again, it comes to the same.
+ */
+export async function writeImport({ cabinet, places, plan, sheet, before, tell }: ImportToWrite): Promise<void> {
+  const put = (file: string, text: string): Promise<void> => writeSafely(pathIn(cabinet, file), text);
+  for (const { file, text } of plan.lists) await put(file, text);
+  const written = plan.pieces.filter(({ state }) => state !== 'same');
+  for (const [at, { file, text }] of written.entries()) {
+    await put(file, text);
+    tell(at + 1, written.length);
+  }
+  if (plan.ledger !== null) await put('private/ledger.csv', plan.ledger);
+  await put(places.rows, rowsCsv(sheet, plan));
+  await put(places.broughtIn, formatBroughtIn(broughtIn(sheet, plan, before)));
+}
+
+/** The unread cells of a plan as a table. */
+export function unreadCsv({ unread }: Pick<ImportPlan, 'unread'>): string {
+  return writeCsv(
+    ['row', 'column', 'cell', 'why', 'field'],
+    unread.map(({ row, heading, text, because, field }) => [String(row), heading, text, because, field]),
+  );
+}
+
+/** Every row as it stood in the sheet, with the piece it became or why it became none. */
+function rowsCsv(sheet: Sheet, plan: ImportPlan): string {
+  const became = new Map(plan.pieces.map(({ row, id }) => [row, id]));
+  const because = new Map(plan.setAside.map((one) => [one.row, one.because]));
+  return writeCsv(
+    ['row', 'piece', 'set aside', ...columnKeys(sheet)],
+    sheet.rows.map(({ row, cells }) => [
+      String(row),
+      became.get(row) ?? '',
+      became.has(row) ? '' : (because.get(row) ?? ''),
+      ...cells.map(({ text }) => text),
+    ]),
+  );
+}
+
+/** What counts as brought in from now on: this sheet's pieces, then those whose row has gone. */
+function broughtIn(sheet: Sheet, plan: ImportPlan, before: readonly BroughtIn[]): readonly BroughtIn[] {
+  const cells = new Map(sheet.rows.map((row) => [row.row, row.cells.map(({ text }) => text)]));
+  const now = plan.pieces.map(({ base }) => ({ ...base, cells: cells.get(base.row) ?? [] }));
+  const ids = new Set(now.map(({ id }) => id));
+  const numbers = new Set(now.map(({ number }) => number));
+  return [...now, ...before.filter(({ id, number }) => !ids.has(id) && !numbers.has(number))];
+}
