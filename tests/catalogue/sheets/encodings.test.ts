@@ -47,6 +47,27 @@ describe('doubts', () => {
     expect((await readFileOf(bytes, 'a.csv')).reading).toMatchObject({ encoding: 'windows-1252', doubts: [] });
   });
 
+  test('a sign in the midst of a word is a letter misread', async () => {
+    const bytes = Uint8Array.from([...bytesOf('a;b\n1;pi'), 0xea, 0xe6, ...bytesOf(' z'), 0xb3, ...bytesOf('otych\n')]);
+    expect((await readFileOf(bytes, 'a.csv')).sheets[0]?.rows[0]?.cells[1]?.text).toBe('pięć złotych');
+    const word = Uint8Array.from([...bytesOf('a;b\n1;z'), 0xb3, ...bytesOf('oty\n')]);
+    expect((await readFileOf(word, 'a.csv')).reading).toMatchObject({ encoding: 'windows-1250', doubts: [] });
+  });
+
+  test('an encoding that has no letter for a byte is not the one', async () => {
+    const bytes = Uint8Array.from([
+      ...bytesOf('a;b\n1;'),
+      0xc9,
+      ...bytesOf('TAIN '),
+      0xc9,
+      ...bytesOf('TAIN '),
+      0x81,
+      10,
+    ]);
+    const { reading } = await readFileOf(bytes, 'a.csv');
+    expect(JSON.stringify(reading)).not.toContain('windows-1252');
+  });
+
   test('Thorn and Eth are letters of a legend, and Polish and Turkish ones are shown beside them', async () => {
     const { reading } = await readFileOf(await publishedSheet('encodings/windows-1252.csv'), 'a.csv');
     const previews = reading.kind === 'text' ? reading.doubts.map(({ preview }) => preview) : [];

@@ -114,11 +114,11 @@ describe('files that are too much', () => {
   });
 
   test('a bomb is left when the allowance is used up, in one part or in several', () => {
-    // Each part is 12 MB of blanks in 12 KB; what the two may have together is 16 MB. The whole file does it with 512 MB.
-    const blank = new Uint8Array(12 * 1024 * 1024).fill(32);
+    // Each part is 6 MB of blanks in 6 KB; what the two may have together is 8 MB. The whole file does it with 512 MB.
+    const blank = new Uint8Array(6 * 1024 * 1024).fill(32);
     const zip = openZip(zipSync({ 'a.xml': blank, 'b.xml': blank }, { level: 6 }));
     if (!zip.ok) throw new Error(zip.problem);
-    const allowance = { bytes: 16 * 1024 * 1024 };
+    const allowance = { bytes: 8 * 1024 * 1024 };
     let largest = 0;
     const take = (chunk: Uint8Array): boolean => {
       largest = Math.max(largest, chunk.length);
@@ -154,9 +154,9 @@ describe('files that are too much', () => {
     );
   });
 
-  test('a hundred thousand rows of empty cells cost little', async () => {
+  test('fifty thousand rows of empty cells cost little', async () => {
     const rows =
-      '<row r="1"><c r="A1" t="inlineStr"><is><t>No</t></is></c></row>' + '<row><c s="0"/></row>'.repeat(100_000);
+      '<row r="1"><c r="A1" t="inlineStr"><is><t>No</t></is></c></row>' + '<row><c s="0"/></row>'.repeat(50_000);
     const started = performance.now();
     expect((await readOne(workbookOf(sheetOf(rows)))).rows).toEqual([]);
     expect(performance.now() - started).toBeLessThan(3000);
@@ -207,10 +207,10 @@ describe('damaged packages', () => {
   test('cut short anywhere, or a bit turned anywhere, it is told of or read the same', async () => {
     const whole = await publishedSheet('coins.xlsx');
     const meant = JSON.stringify(await readFileOf(whole, 'coins.xlsx'));
-    for (let length = 4; length < whole.length; length += 211) {
+    for (let length = 4; length < whole.length; length += 401) {
       expect(await problemOf(whole.subarray(0, length), 'coins.xlsx')).not.toBe('it was read');
     }
-    for (let at = 0; at < whole.length; at += 97) {
+    for (let at = 0; at < whole.length; at += 193) {
       const turned = Uint8Array.from(whole);
       turned[at] = (turned[at] ?? 0) ^ 0x10;
       const problem = await problemOf(turned, 'coins.xlsx');
