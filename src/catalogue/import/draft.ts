@@ -18,6 +18,8 @@ export type UnreadCell = {
  */
 export type Draft = {
   readonly row: number;
+  /** The name of the folder, where the sheet has a column of them, as our own tables do. */
+  readonly id?: string;
   /** Fields of `piece.md` with texts its form can read; names of rulers, mints, denominations are in `names` instead. */
   readonly facts: Readonly<Record<string, Written>>;
   readonly names: {

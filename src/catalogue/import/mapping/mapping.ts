@@ -1,0 +1,74 @@
+import type { Field, LedgerField } from './targets.ts';
+
+/** One way a column is read. A column may have several: its whole text to a title, and its parts by a pattern. */
+export type Reading =
+  | { readonly kind: 'field'; readonly field: Field; readonly unit?: string }
+  /** Without a column of the ledger it stands there under its own heading. */
+  | { readonly kind: 'ledger'; readonly column?: LedgerField; readonly currency?: string }
+  /** Every cell is a number in this book. */
+  | { readonly kind: 'reference'; readonly work: string }
+  /** `{denomination} of {ruler}, {mint}, {date}.` */
+  | { readonly kind: 'pattern'; readonly pattern: string }
+  /** Left out, because it follows from other columns. */
+  | { readonly kind: 'nothing' };
+
+export const LANGUAGES = ['en', 'fr', 'de', 'it', 'es', 'nl'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** What no cell can settle by itself, and the answers; a line left out means not settled, and such cells stay unread. */
+export const SETTINGS = {
+  /** What parts the whole from the fraction in 1,384. */
+  decimal: ['point', 'comma'],
+  /** What comes first in 03/04/2011. */
+  days: ['day first', 'month first'],
+  /** The era of a bare year below 1000. */
+  years: ['AD', 'BC', 'AH'],
+  /** What -44 means: 44 BC, or 45 BC as astronomers count. */
+  minus: ['BC', 'astronomical'],
+  /** What a first year without a last one means: that year, or from it to an end not known. */
+  alone: ['that year', 'from then'],
+  /** What `gr` means beside a weight. */
+  gr: ['grams', 'grains'],
+  /** What number a row without one is given; not settled, such rows are set aside. */
+  unnumbered: ['row'],
+} as const;
+export type Settings = {
+  readonly [name in keyof typeof SETTINGS]?: (typeof SETTINGS)[name][number];
+} & {
+  /** ISO 4217, for sums that name none. */
+  readonly currency?: string;
+};
+
+export const MEANINGS = ['unknown', 'none', 'not recorded'] as const;
+export type Meaning = (typeof MEANINGS)[number];
+
+/** How a sheet becomes pieces. */
+export type Mapping = {
+  /** The language of the sheet. */
+  readonly language: Language;
+  readonly settings: Settings;
+  /** Facts every row has, unless a column says otherwise: `kind: coin`. */
+  readonly always: Readonly<Partial<Record<Field, string>>>;
+  /** How a title is made where no column gives one; a part with nothing in it falls out. */
+  readonly title: string;
+  /** Rows that are no piece: where the column says this; `*` stands for anything. */
+  readonly skip: readonly { readonly column: string; readonly is: string }[];
+  /** The keeper's own words for nothing. */
+  readonly blanks: Readonly<Record<string, Meaning>>;
+  /** By heading; `[C]` where a heading is empty or stands twice. */
+  readonly columns: readonly MappedColumn[];
+};
+
+export type MappedColumn = { readonly heading: string; readonly readings: readonly Reading[] };
+
+export const DEFAULT_TITLE = '{denomination} of {ruler}, {mint}, {date}';
+
+export const EMPTY_MAPPING: Mapping = {
+  language: 'en',
+  settings: {},
+  always: {},
+  title: DEFAULT_TITLE,
+  skip: [],
+  blanks: {},
+  columns: [],
+};
