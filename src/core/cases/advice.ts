@@ -1,3 +1,4 @@
+import { CARD_MARGIN } from './card.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
 import type { CaseToSet, LabelStyle } from './set-case.ts';
 import { lettersPerLine } from './type-size.ts';
@@ -11,6 +12,8 @@ const NAMED = 3;
 const WIDTHS = { least: 40, most: 170, step: 5 } as const;
 /** Under this a label strains the eye of a judge bending over a case, and is not advised. Our own judgement. */
 const LEAST_POINTS = 14;
+/** A line of fewer letters is broken after every second word. Our own judgement. */
+const LEAST_LETTERS = 18;
 const LARGEST = 3000;
 
 /** What would make everything fit, in a sentence; each of it has been tried. Empty when nothing of it helps. */
@@ -51,7 +54,10 @@ function freeStand(one: CaseToSet, style: LabelStyle): readonly Remedy[] {
 function otherWidths(one: CaseToSet, style: LabelStyle): readonly Remedy[] {
   const many = Math.floor((WIDTHS.most - WIDTHS.least) / WIDTHS.step) + 1;
   return Array.from({ length: many }, (_, step) => WIDTHS.least + step * WIDTHS.step)
-    .filter((width) => width !== style.width && lettersPerLine(width, style.points) <= LETTERS_IN_LINE)
+    .filter((width) => {
+      const letters = lettersPerLine(width - 2 * CARD_MARGIN, style.points);
+      return width !== style.width && letters >= LEAST_LETTERS && letters <= LETTERS_IN_LINE;
+    })
     .sort((a, b) => Math.abs(a - style.width) - Math.abs(b - style.width) || b - a)
     .map((width) => ({
       says: `make the labels ${width > style.width ? 'wider' : 'narrower'}, label: { width: ${String(width)} mm }`,

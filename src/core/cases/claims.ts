@@ -3,14 +3,15 @@ const AFTER_ORDINAL =
   /^(?:\p{L}+-)?(?:reign|issue|coinage|type|class|half|quarter|part|time|year|day|week|month|decade|century|edition|volume|line|letter|word|name|king|queen|of\b|two|three|four|few|is\b|was\b|and\b|,|to\b)/u;
 
 const CLAIMS =
-  /(?<![\p{L}’'-])(?:(?:the|its|his|her|their|a|an|England[’']s|York[’']s|\p{Lu}\p{L}+[’']s)\s+)?(?:(unique)|(only\s+(?:known|recorded|surviving|other|one\s+known|example|specimen|coin|piece))|((?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?)|(first|last)\s+)(?![\p{L}])/giu;
+  /(?<![\p{L}’'-])(?:(?:the|its|his|her|their|a|an|\p{Lu}\p{L}+[’']s)\s+)?(?:(?:unique|only\s+(?:known|recorded|surviving|example|specimen)|(?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?)(?!\p{L})|(first|last)(?=\s))/giu;
 
 /** The claims in a text that a judge would ask a book for: unique, only known, finest, rarest, the first of its kind. */
 export function claimsIn(text: string): readonly string[] {
   return Array.from(text.matchAll(CLAIMS)).flatMap((match) => {
     const claim = match[0].trim();
+    if (/(?<!\p{L})(?:at|for)\s+$/iu.test(text.slice(0, match.index))) return [];
     const rest = text.slice(match.index + match[0].length).trimStart();
-    if (match[4] === undefined) return /^(?:at|for)\s/i.test(claim) ? [] : [claim];
+    if (match[1] === undefined) return [claim];
     // `First` and `last` claim something only of a kind of thing, as in "the first English sixpence".
     const isOfKind = /^(?:the|its|his|her|their|\p{Lu}\p{L}+[’']s)\s/iu.test(claim) && !AFTER_ORDINAL.test(rest);
     return isOfKind && /^\p{L}/u.test(rest) ? [`${claim} ${rest.split(/[\s,.;:]/)[0] ?? ''}`] : [];

@@ -10,7 +10,7 @@ import { changed, markedCabinet } from '../small-cabinet.ts';
 
 const SHOW = 'exhibits/small-show/exhibit.md';
 const PENNY = 'pieces/plain-penny/piece.md';
-const STATEMENT = `${Array.from({ length: 4 }, () => 'This is a sentence of six words.').join(' ')}`;
+const STATEMENT = Array.from({ length: 4 }, () => 'This is a sentence of six words.').join(' ');
 
 /** The small show with this in its front matter, its group and the entry of its one piece. */
 function show(

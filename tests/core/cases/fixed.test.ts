@@ -35,10 +35,13 @@ describe('a place in a case', () => {
     expect(parsePosition('120, 80 mm')).toEqual({ ok: true, value: { left: 120, top: 80 } });
   });
 
-  test.for(['120', '120, 80', '120.80 mm', '12 cm, 8 cm', '-3, 4 mm', '120; 80 mm', 'top left'])('"%s" is asked about', (text) => {
-    const outcome = parsePosition(text);
-    expect(outcome.ok ? '' : outcome.problem).toMatch(/Write 120 80 mm\.$/);
-  });
+  test.for(['120', '120, 80', '120.80 mm', '12 cm, 8 cm', '-3, 4 mm', '120; 80 mm', 'top left'])(
+    '"%s" is asked about',
+    (text) => {
+      const outcome = parsePosition(text);
+      expect(outcome.ok ? '' : outcome.problem).toMatch(/Write 120 80 mm\.$/);
+    },
+  );
 });
 
 describe('what the keeper has fixed', () => {

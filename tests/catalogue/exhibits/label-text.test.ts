@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { abbreviationsOf } from '../../../src/catalogue/exhibits/abbreviations.ts';
+import type { LabelledPiece } from '../../../src/catalogue/exhibits/label-text.ts';
+import { labelText } from '../../../src/catalogue/exhibits/label-text.ts';
+import { LABEL_FACTS } from '../../../src/catalogue/schema/exhibit.ts';
+import { setLabel } from '../../../src/core/cases/card.ts';
+import { lineText } from '../../../src/core/cases/set-text.ts';
+import { parseDate } from '../../../src/core/dating/parse-date.ts';
+import { parseSize } from '../../../src/core/measures/parse-size.ts';
+import { parseWeight } from '../../../src/core/measures/parse-weight.ts';
+import type { Outcome } from '../../../src/core/outcome.ts';
+
+const read = <T>(outcome: Outcome<T>): T => (outcome.ok ? outcome.value : expect.fail(outcome.problem));
+const PENNY: LabelledPiece = {
+  title: 'Penny of Edward I',
+  number: '12',
+  kind: 'coin',
+  rulers: [{ name: 'Edward I' }],
+  issuer: 'Archbishop of York',
+  mint: { name: 'York' },
+  makers: [],
+  denomination: { name: 'Penny' },
+  date: read(parseDate('1279/1281')),
+  dated: null,
+  metal: 'silver',
+  weight: read(parseWeight('1.38 g')),
+  size: read(parseSize('18.6 mm')),
+  axis: { hours: 6 },
+  references: [
+    { work: 'north', number: '1018', relation: 'is', text: 'north 1018', cited: 'North' },
+    { work: 'withers', number: '23a', relation: 'cf.', text: 'cf. withers 23a', cited: 'Withers' },
+  ],
+};
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('a label made from a piece', () => {
+  test('tells the facts in the order the keeper gives', () => {
+    expect(plain(labelText(PENNY, undefined, ['mint', 'date', 'weight', 'metal', 'axis', 'references']).label)).toBe(
+      'York. 1279–81. 1.38 g, silver, axis 6h. North 1018; cf. Withers 23a.',
+    );
+  });
+
+  test.for(LABEL_FACTS)('of the fact “%s” alone says something', (fact) => {
+    expect(labelText(PENNY, undefined, [fact]).label.length).toBeGreaterThan(1);
+  });
+
+  test('leaves facts out from the end until it is low enough, and never the first', () => {
+    const says = labelText(PENNY, undefined, ['what', 'date', 'metal', 'reference']);
+    const set = (most: number | null) => {
+      const { lines, height } = setLabel(says, 60, 18, most);
+      return { says: plain(lines.map(lineText).join(' ')), height };
+    };
+    // A line of 18 pt is 18 × 25.4 / 72 × 1.25 = 7.94 mm high, a card 6 mm more than its lines.
+    expect(set(null).says).toBe('Penny of Edward I. 1279–81. Silver. North 1018.');
+    expect(set(22).says).toBe('Penny of Edward I. 1279–81. Silver.');
+    expect(set(22).height).toBeCloseTo(21.875, 3);
+    expect(set(5).says).toBe('Penny of Edward I.');
+  });
+
+  test('is never cut where the keeper wrote it', () => {
+    const own = labelText(PENNY, 'Words of my own that go on for a while.');
+    expect(setLabel(own, 40, 18, 10).lines.map(lineText).join(' ')).toBe('Words of my own that go on for a while.');
+  });
+
+  // Common practice; for what is sold in the United States, 16 CFR 304.
+  test.for([
+    ['replica', 'A modern copy. Penny of Edward I.'],
+    ['counterfeit', 'A counterfeit. Penny of Edward I.'],
+    ['coin', 'Penny of Edward I.'],
+  ] as const)('calls a %s what it is', ([kind, label]) => {
+    expect(labelText({ ...PENNY, kind }, undefined, ['what']).label).toBe(label);
+  });
+});
+
+describe('the key to abbreviations', () => {
+  const works = [
+    { short: 'North', author: 'J. J. North', title: 'English Hammered Coinage', year: '1994' },
+    { short: 'MEC 8', author: 'R. Naismith', title: 'Medieval European Coinage 8', year: '2017' },
+  ];
+
+  test('lists the books and signs that stand in the texts, and the keeper’s own', () => {
+    expect(abbreviationsOf(['cf. North 1018, c. 1280, obv. worn, axis 6h.'], works, { 'cl.': 'class' })).toEqual([
+      { short: 'c.', means: 'about (Latin circa)' },
+      { short: 'cf.', means: 'compare: like it, not the same' },
+      { short: 'cl.', means: 'class' },
+      { short: 'h', means: 'die axis: where the top of the reverse points, as on a clock' },
+      { short: 'North', means: 'J. J. North, English Hammered Coinage, 1994' },
+      { short: 'obv.', means: 'obverse, the face with the ruler' },
+    ]);
+  });
+
+  test('takes the keeper’s words where both explain one', () => {
+    expect(abbreviationsOf(['rev. of North 1'], works, { North: 'my red book' })).toContainEqual({
+      short: 'North',
+      means: 'my red book',
+    });
+  });
+
+  test('takes no part of a word for a sign', () => {
+    expect(abbreviationsOf(['A Northern penny of Æthelred, var. in Ramah.'], works, {})).toEqual([
+      { short: 'var.', means: 'a variety of it' },
+    ]);
+  });
+});
