@@ -18,7 +18,7 @@ export function readText(
 ): Outcome<{ readonly separator: string; readonly sheet: Sheet }> {
   const stated = statedSeparator(text);
   const body = stated?.rest ?? text;
-  if (!/[^\s,;|]/.test(body)) return refuse(empty(name));
+  if (choices.separator === undefined && !/[^\s,;|]/.test(body)) return refuse(empty(name));
   const given = choices.separator === undefined ? undefined : parseSeparator(choices.separator);
   if (given === null) {
     return refuse(
