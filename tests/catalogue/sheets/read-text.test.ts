@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { formatRecords, readRecords } from '../../../src/catalogue/sheets/text/records.ts';
-import { findSeparator } from '../../../src/catalogue/sheets/text/separator.ts';
+import { findSeparator, formatSeparator, parseSeparator } from '../../../src/catalogue/sheets/text/separator.ts';
 import { headingsOf, problemOf, readFileOf, readOne, textsOf } from './read-one.ts';
 
 test('titles stand aside, headings are found, rows keep the number a spreadsheet gives them', async () => {
@@ -111,6 +111,15 @@ describe('the separator', () => {
     [',', 'No,Where,When\n1,York,10:30\n2,"Lincoln, Bail",11:15\n'],
   ] as const)('%j is found in %j', ([separator, text]) => {
     expect(findSeparator(text)).toBe(separator);
+  });
+
+  test('is named and read again', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(',', ';', '\t', '|', ':', ' ', '^', '~', '§'), (separator) => {
+        expect(parseSeparator(formatSeparator(separator))).toBe(separator);
+      }),
+    );
+    expect(['\t', ';', '^'].map(formatSeparator)).toEqual(['tab', 'semicolon', '^']);
   });
 
   test('is taken from a line that states it, which is no row', async () => {

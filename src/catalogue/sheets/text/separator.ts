@@ -21,10 +21,9 @@ export function parseSeparator(text: string): string | null {
   return text.length === 1 && !/["\r\n]/.test(text) ? text : null;
 }
 
-/** "a semicolon", for a sentence. */
-export function saySeparator(separator: string): string {
-  const name = Object.entries(NAMES).find(([, sign]) => sign === separator)?.[0];
-  return name === undefined ? `the sign ${separator}` : `a ${name}`;
+/** A separator by its name, or the sign itself where it has none: `semicolon`, `^`. */
+export function formatSeparator(separator: string): string {
+  return Object.entries(NAMES).find(([, sign]) => sign === separator)?.[0] ?? separator;
 }
 
 /** The separator a text states in a first line `sep=;`, as spreadsheets write and read it, and the text after that line. */
