@@ -2,6 +2,7 @@ import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
 import { parseBroughtIn } from '../catalogue/import/again/base.ts';
+import { headingsOfFields } from '../catalogue/import/heading-of-field.ts';
 import { formatNames, NOTHING_SAID, parseNames } from '../catalogue/import/names/names-file.ts';
 import { planImport } from '../catalogue/import/plan/plan-import.ts';
 import { readRows } from '../catalogue/import/read-rows.ts';
@@ -105,6 +106,8 @@ const before = parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broug
 const plan = planImport(
   {
     ...rows,
+    cells: new Map(sheet.rows.map(({ row, cells }) => [row, cells.map(({ text }) => text)])),
+    headings: headingsOfFields(sheet, mapping.value.mapping),
     said: said?.value ?? NOTHING_SAID,
     before,
     prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,

@@ -2,6 +2,7 @@ import type { CabinetFolder } from '../../files.ts';
 import { readCabinet } from '../../read-cabinet.ts';
 import type { ListKind } from '../../write/write-piece.ts';
 import type { BroughtIn } from '../again/base.ts';
+import { matchUnnumbered } from '../again/match-unnumbered.ts';
 import type { Preference } from '../again/three-way.ts';
 import type { Draft, UnreadCell } from '../draft.ts';
 import type { NameQuestion } from '../names/join-names.ts';
@@ -26,6 +27,10 @@ export type SheetToBring = {
   /** What was brought in from this sheet the time before. */
   readonly before: readonly BroughtIn[];
   readonly prefer: Preference;
+  /** The cells of each row as they stand, by its number. */
+  readonly cells: ReadonlyMap<number, readonly string[]>;
+  /** The heading under which the sheet says a field. */
+  readonly headings: ReadonlyMap<string, string>;
   /** Facts of every piece that its row says nothing of: `publish: unlisted`. */
   readonly always: Readonly<Record<string, string>>;
 };
@@ -52,7 +57,9 @@ const TRIES = 4;
 /** Plans what a sheet becomes in a cabinet. What `check` would refuse is found now and kept as it was written. */
 export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPlan {
   const { records } = readCabinet(folder);
-  const joined = joinSheet(sheet.drafts, records, sheet.said);
+  const numbers = new Set(records.pieces.map(({ fields }) => fields.number));
+  const drafts = matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers);
+  const joined = joinSheet(drafts, records, sheet.said);
   const lists = listFiles(joined.created);
   const identities = identify(joined.drafts, records, sheet.before);
   const ledger = textOf(folder, 'private/ledger.csv');
@@ -111,7 +118,11 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     lists: neededLists(lists, pieces),
     questions: joined.questions,
     setAside: setAside.toSorted((a, b) => a.row - b.row),
-    unread: pieces.flatMap(({ row }) => wished.get(row)?.unread ?? []),
+    unread: pieces
+      .flatMap(({ row }) => wished.get(row)?.unread ?? [])
+      .map((cell) =>
+        cell.heading === cell.field ? { ...cell, heading: sheet.headings.get(cell.field) ?? cell.field } : cell,
+      ),
     ledger: mergedLedger(ledger, pieces),
     vanished: sheet.before.filter(
       (piece) => !inSheet.has(piece.id) && !identities.some((one) => one.kind === 'again' && one.was === piece),
