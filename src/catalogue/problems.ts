@@ -61,6 +61,12 @@ export const PROBLEMS = {
     'This photograph cannot be opened. Save it again as JPEG, PNG, TIFF, WebP or AVIF, or remove it.',
   'picture-too-small': (width: number, height: number, least: number) =>
     `This photograph is ${width} × ${height} pixels, too small to show a piece. Use one of at least ${least} pixels each way.`,
+  'picture-broken': () =>
+    'This photograph is damaged or breaks off before its end. Copy it again from the camera or the telephone, or remove it.',
+  'picture-too-large': (width: number, height: number, millions: number) =>
+    `This photograph is ${width} × ${height} pixels, and one of more than ${millions} million is not opened. Save a smaller copy in its place.`,
+  'crop-outside': (width: number, height: number) =>
+    `This crop lies outside its photograph, which is ${width} × ${height} pixels upright. Give the place of the piece within it, like crop: 25 25 50 50 %.`,
   // Between files
   'number-twice': (number: string, holder: string) =>
     `The number ${quote(number)} already belongs to the piece ${holder}. Give this one a number of its own.`,

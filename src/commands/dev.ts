@@ -1,6 +1,7 @@
 import process from 'node:process';
 import { formatProblem } from '../catalogue/problem.ts';
 import { makePhotographs } from '../photographs/make-photographs.ts';
+import { formatRemarks } from '../photographs/remarks.ts';
 import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { readWords } from './parts/command-line.ts';
@@ -22,7 +23,9 @@ const pieces = records.pieces.map((piece) => ({
   ...piece,
   pictures: piece.pictures.filter(({ file }) => !refused.has(file)),
 }));
-await makePhotographs(pieces, cabinet.at, folder, progressLine('Photographs'));
+const run = await makePhotographs(pieces, cabinet.at, folder, progressLine('Photographs'));
+for (const found of run.problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
+process.stdout.write(formatRemarks(run.remarks, cabinet.shown));
 Object.assign(process.env, {
   CABINET: cabinet.at,
   PHOTOGRAPHS: folder,

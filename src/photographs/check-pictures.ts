@@ -1,8 +1,12 @@
 import { join } from 'node:path';
+import type { Crop } from '../catalogue/crop.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { FiledPiece } from '../catalogue/records.ts';
-import { openPhotograph } from './make-face.ts';
+import { MOST_PIXELS, uprightSize } from './open-photograph.ts';
+import type { Extent } from './pixels.ts';
+import { goesToItsEnd } from './whole-file.ts';
+import { wishFor } from './wish.ts';
 
 /** The shortest side a photograph may have, in pixels: under this a piece is a smudge on any screen. */
 export const LEAST_SIDE = 200;
@@ -10,15 +14,33 @@ export const LEAST_SIDE = 200;
 /** Opens the head of every photograph and says which cannot be used. Pixels are not decoded here. */
 export async function checkPictures(pieces: readonly FiledPiece[], cabinet: string): Promise<readonly Problem[]> {
   const problems: Problem[] = [];
-  for (const picture of pieces.flatMap(({ pictures }) => pictures)) {
-    const spot = { file: picture.file };
-    try {
-      const { width, height } = await openPhotograph(join(cabinet, picture.file)).metadata();
-      if (Math.min(width, height) < LEAST_SIDE)
-        problems.push(problem('picture-too-small', spot, width, height, LEAST_SIDE));
-    } catch {
-      problems.push(problem('picture-unreadable', spot));
+  for (const piece of pieces) {
+    for (const { face, file } of piece.pictures) {
+      const found = await checkPicture(join(cabinet, file), { file });
+      if ('kind' in found) problems.push(found);
+      else if (isOutside(wishFor(piece, face).crop, found))
+        problems.push(
+          problem('crop-outside', { file: piece.file, field: `photographs.${face}.crop` }, found.width, found.height),
+        );
     }
   }
   return problems;
+}
+
+/** The size of a photograph that can be used, or what is wrong with it. */
+async function checkPicture(path: string, spot: { file: string }): Promise<Extent | Problem> {
+  try {
+    const size = await uprightSize(path);
+    const { width, height } = size;
+    if (width * height > MOST_PIXELS) return problem('picture-too-large', spot, width, height, MOST_PIXELS / 1_000_000);
+    if (Math.min(width, height) < LEAST_SIDE) return problem('picture-too-small', spot, width, height, LEAST_SIDE);
+    return (await goesToItsEnd(path)) ? size : problem('picture-broken', spot);
+  } catch {
+    return problem('picture-unreadable', spot);
+  }
+}
+
+/** Whether a crop has its middle beyond the photograph: of what only reaches over its side, the part within is taken. */
+function isOutside(crop: Crop | null, { width, height }: Extent): boolean {
+  return crop?.unit === 'px' && (crop.left + crop.width / 2 > width || crop.top + crop.height / 2 > height);
 }

@@ -1,9 +1,11 @@
-import type { Pixels } from './find-piece.ts';
+import type { Pixels } from './pixels.ts';
 
 /** The frame of the picture that is taken to be board, as a part of its shorter side. */
 const FRAME = 0.04;
 /** The least step of light between neighbours, of 255, that is an edge: a quieter one no board is free of. */
 const LEAST_STEP = 7;
+/** Steps are counted in quarters, as Sobel's sums come; the largest there is. */
+const MOST_STEP = 1448;
 
 /**
  * Where the picture changes sharply: Sobel's operator in each colour (R. Gonzalez and R. Woods, Digital Image
@@ -13,32 +15,54 @@ export function edgesOf(pixels: Pixels): Uint8Array {
   const { width, height } = pixels;
   const steps = stepsOf(pixels);
   const rim = Math.max(3, Math.round(Math.min(width, height) * FRAME));
-  const quiet: number[] = [];
-  for (let y = 1; y < height - 1; y += 1)
-    for (let x = 1; x < width - 1; x += 1)
-      if (x < rim || y < rim || x >= width - rim || y >= height - rim) quiet.push(steps[y * width + x] ?? 0);
-  quiet.sort((a, b) => a - b);
-  const usual = quiet[Math.floor(quiet.length / 2)] ?? 0;
-  const rare = quiet[Math.floor(quiet.length * 0.9)] ?? 0;
-  const least = Math.max(LEAST_STEP, usual + 3 * (rare - usual));
-  return Uint8Array.from(steps, (step) => (step > least ? 1 : 0));
+  const tally = new Uint32Array(MOST_STEP + 1);
+  let all = 0;
+  for (let y = 1; y < height - 1; y += 1) {
+    const isAcross = y < rim || y >= height - rim;
+    for (let x = 1; x < width - 1; x += 1) {
+      if (!isAcross && x === rim) x = Math.max(x, width - rim);
+      const step = steps[y * width + x] ?? 0;
+      tally[step] = (tally[step] ?? 0) + 1;
+      all += 1;
+    }
+  }
+  const usual = stepAt(tally, all * 0.5);
+  // The upper quarter, not the uppermost tenth: a piece may lie close to the rim of the picture.
+  const upper = stepAt(tally, all * 0.75);
+  const least = Math.max(4 * LEAST_STEP, usual + 6 * (upper - usual));
+  const edges = new Uint8Array(steps.length);
+  for (let at = 0; at < edges.length; at += 1) edges[at] = (steps[at] ?? 0) > least ? 1 : 0;
+  return edges;
 }
 
-/** The largest step of any colour at each pixel, 0 at the outermost. */
-function stepsOf({ width, height, rgb }: Pixels): Float32Array {
-  const steps = new Float32Array(width * height);
+/** The step that so many are not above. */
+function stepAt(tally: Uint32Array, count: number): number {
+  let sum = 0;
+  for (let step = 0; step < tally.length; step += 1) {
+    sum += tally[step] ?? 0;
+    if (sum > count) return step;
+  }
+  return MOST_STEP;
+}
+
+/** Four times the largest step of any colour at each pixel, 0 at the outermost. */
+function stepsOf({ width, height, rgb }: Pixels): Uint16Array {
+  const steps = new Uint16Array(width * height);
   const line = width * 3;
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
       let most = 0;
-      for (let colour = 0; colour < 3; colour += 1) {
-        const at = y * line + x * 3 + colour;
-        const p = (offset: number): number => rgb[at + offset] ?? 0;
-        const across = p(3 - line) + 2 * p(3) + p(3 + line) - p(-3 - line) - 2 * p(-3) - p(-3 + line);
-        const down = p(line - 3) + 2 * p(line) + p(line + 3) - p(-line - 3) - 2 * p(-line) - p(-line + 3);
-        most = Math.max(most, across * across + down * down);
+      const first = y * line + x * 3;
+      for (let at = first; at < first + 3; at += 1) {
+        const [upLeft, up, upRight] = [rgb[at - line - 3] ?? 0, rgb[at - line] ?? 0, rgb[at - line + 3] ?? 0];
+        const [left, right] = [rgb[at - 3] ?? 0, rgb[at + 3] ?? 0];
+        const [downLeft, down, downRight] = [rgb[at + line - 3] ?? 0, rgb[at + line] ?? 0, rgb[at + line + 3] ?? 0];
+        const across = upRight + 2 * right + downRight - upLeft - 2 * left - downLeft;
+        const along = downLeft + 2 * down + downRight - upLeft - 2 * up - upRight;
+        const square = across * across + along * along;
+        if (square > most) most = square;
       }
-      steps[y * width + x] = Math.sqrt(most) / 4;
+      steps[y * width + x] = Math.sqrt(most);
     }
   }
   return steps;

@@ -1,51 +1,43 @@
-import sharp from 'sharp';
-import type { FoundPiece, Pixels } from './find-piece.ts';
-import { outlineOf, solidity } from './outline.ts';
+import type { Outline } from './outline.ts';
 
-type Size = { readonly width: number; readonly height: number };
+import type { Extent } from './pixels.ts';
+import { RAYS } from './rays.ts';
 
-// A silhouette found by its edges is ragged and lies a little outside the piece. Where its rim cannot be traced it is
-// smoothed, drawn in by half of that, and faded. Parts of the piece's lesser side, but for the level of the blur at which
-// the outline is drawn (a half would leave it where it was) and the steepness of the fall there.
-const SMOOTH = 0.014;
-const SOFT = 0.003;
-const INWARD = 0.72;
-const STEEP = 4;
-
-/** How wide the rim fades where it was traced, in pixels of the finer picture. */
+/** How wide the rim fades, in pixels. */
 const RIM = 1.6;
 
 /**
- * How solid each pixel of a photograph is, one byte a pixel at its full size: the piece whole, the board faded out.
- * `found` is in pixels of `look`; `fine` is a larger copy in which the rim is traced.
+ * How solid each pixel of a picture is, one byte a pixel: the piece whole, the board gone, the rim between them.
+ * The outline is in the picture's own pixels.
  */
-export async function solidityOf(found: FoundPiece, look: Size, fine: Pixels, full: Size): Promise<Buffer> {
-  const outline = outlineOf(fine, found, look);
-  if (outline === null) return enlarged(await smoothed(found, look), look, full);
-  const solid = Buffer.alloc(fine.width * fine.height);
-  for (let y = 0; y < fine.height; y += 1) {
-    for (let x = 0; x < fine.width; x += 1) {
-      solid[y * fine.width + x] = Math.round(255 * solidity(outline, x + 0.5, y + 0.5, RIM));
+export function solidityOf({ x, y, radii }: Outline, { width, height }: Extent): Uint8Array {
+  const solid = new Uint8Array(width * height);
+  // A ray beyond the last is the first again.
+  const around = Float64Array.from({ length: RAYS + 2 }, (_, ray) => radii[ray % RAYS] ?? 0);
+  let [least, most] = [Infinity, 0];
+  for (const radius of radii) [least, most] = [Math.min(least, radius), Math.max(most, radius)];
+  const [whole, none] = [Math.max(0, least - RIM), most + RIM];
+  for (let row = 0; row < height; row += 1) {
+    const dy = row + 0.5 - y;
+    if (Math.abs(dy) >= none) continue;
+    const outer = Math.sqrt(none * none - dy * dy);
+    const inner = Math.abs(dy) < whole ? Math.sqrt(whole * whole - dy * dy) : 0;
+    const [from, to] = [Math.max(0, Math.floor(x - outer)), Math.min(width, Math.ceil(x + outer))];
+    const [solidFrom, solidTo] = [Math.max(from, Math.ceil(x - inner)), Math.min(to, Math.floor(x + inner))];
+    for (let column = from; column < to; column += 1) {
+      if (column === solidFrom && solidTo > solidFrom) {
+        solid.fill(255, row * width + solidFrom, row * width + solidTo);
+        column = solidTo - 1;
+        continue;
+      }
+      const dx = column + 0.5 - x;
+      const turn = (Math.atan2(dy, dx) / (2 * Math.PI) + (dy < 0 ? 1 : 0)) * RAYS;
+      const ray = Math.floor(turn);
+      const one = around[ray] ?? 0;
+      const rim = one + ((around[ray + 1] ?? 0) - one) * (turn - ray);
+      const share = (rim - Math.sqrt(dx * dx + dy * dy)) / RIM + 0.5;
+      solid[row * width + column] = share >= 1 ? 255 : share <= 0 ? 0 : Math.round(255 * share);
     }
   }
-  return enlarged(solid, fine, full);
-}
-
-function smoothed({ box, mask }: FoundPiece, look: Size): Promise<Buffer> {
-  const across = Math.min(box.width, box.height);
-  return sharp(Buffer.from(mask.map((on) => (on === 1 ? 255 : 0))), { raw: { ...look, channels: 1 } })
-    .blur(Math.max(0.8, across * SMOOTH))
-    .linear(STEEP, -255 * (STEEP * INWARD - 0.5))
-    .blur(Math.max(0.5, across * SOFT))
-    .toColourspace('b-w')
-    .raw()
-    .toBuffer();
-}
-
-function enlarged(solid: Buffer, { width, height }: Size, full: Size): Promise<Buffer> {
-  return sharp(solid, { raw: { width, height, channels: 1 } })
-    .resize(full.width, full.height, { fit: 'fill', kernel: 'cubic' })
-    .toColourspace('b-w')
-    .raw()
-    .toBuffer();
+  return solid;
 }

@@ -1,4 +1,4 @@
-import type { Extent } from './regions.ts';
+import type { Extent } from './pixels.ts';
 
 /** The convex hull of a mask, filled: Andrew's monotone chain (Information Processing Letters 9, 1979) over the ends of each row. */
 export function hullOf(mask: Uint8Array, size: Extent): Uint8Array {

@@ -1,155 +1,70 @@
-import { rename, writeFile, mkdir } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
-import process from 'node:process';
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Sharp } from 'sharp';
-import { solidityOf } from './fade.ts';
-import { findPiece } from './find-piece.ts';
-import type { FoundPiece } from './find-piece.ts';
+import { cutOut } from './cut-out.ts';
+import type { CutOut } from './cut-out.ts';
+import { writeWhole } from './kept.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
-import { boxOf } from './regions.ts';
+import { BOARD, decodePhotograph } from './open-photograph.ts';
+import { placePiece } from './place-piece.ts';
+import { RECIPE } from './recipe.ts';
+import type { Wish } from './wish.ts';
 
-/** What is made of a photograph, and how. */
-export const RECIPE: Recipe = {
-  widths: [160, 320, 640, 1280],
-  webp: 82,
-  jpeg: 84,
-  share: 1000,
-  margin: 0.07,
-  lookAt: 320,
-  traceAt: 1000,
+/** What is made of a photograph, for which face, into which folder; the stamp becomes a part of every name. */
+export type FaceToMake = {
+  readonly photograph: string;
+  readonly face: string;
+  readonly wish: Wish;
+  readonly folder: string;
+  readonly stamp: string;
 };
-
-type Recipe = {
-  /** Widths of the WebP pictures in pixels, smallest first. */
-  readonly widths: readonly number[];
-  readonly webp: number;
-  readonly jpeg: number;
-  /** The longest side of the JPEG for sharing, in pixels. */
-  readonly share: number;
-  /** Board left round the piece, as a part of its longer side. */
-  readonly margin: number;
-  /** The longest side, in pixels, of the small copy in which the piece is sought. */
-  readonly lookAt: number;
-  /** The same of the copy in which its rim is traced. */
-  readonly traceAt: number;
-};
-
-/** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
-export const MOST_PIXELS = 120_000_000;
-
-/** Opens a photograph upright, in sRGB and without anything else it carries. */
-export function openPhotograph(file: string): Sharp {
-  return sharp(file, { limitInputPixels: MOST_PIXELS, failOn: 'error' })
-    .autoOrient()
-    .toColourspace('srgb')
-    .removeAlpha();
-}
 
 /**
- * Makes everything a page needs of one photograph: WebP at several widths with the board faded out round the piece,
- * and one JPEG on its board. Nothing the photograph carried besides its pixels is kept.
+ * Makes everything a page needs of one photograph: WebP at several sizes with the piece cut out, and one JPEG on a neutral
+ * board. The photograph is decoded once; nothing it carried besides its pixels is kept. Throws when it cannot be read.
  */
-export async function makeFace(photograph: string, face: string, folder: string, stamp: string): Promise<FacePictures> {
-  const upright = await openPhotograph(photograph).raw().toBuffer({ resolveWithObject: true });
-  const raw = { width: upright.info.width, height: upright.info.height, channels: 3 as const };
-  const whole = (): Sharp => sharp(upright.data, { raw, limitInputPixels: MOST_PIXELS });
-
-  const small = await whole()
-    .resize(RECIPE.lookAt, RECIPE.lookAt, { fit: 'inside' })
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  const look = { width: small.info.width, height: small.info.height };
-  const found = findPiece({ ...look, rgb: new Uint8Array(small.data) });
-  const times = raw.width / look.width;
-  const crop = cropAround(found, times, raw);
-
-  const alpha = found === null ? null : await fade(found, look, whole, raw, crop);
-  const cropped = await whole().extract(crop).raw().toBuffer();
-  const cutRaw = { width: crop.width, height: crop.height, channels: 3 as const };
-  // The alpha goes in before the resizing: sharp resizes first and would join it to pixels of another size.
-  const cut =
-    alpha === null
-      ? { pixels: cropped, raw: cutRaw }
-      : { pixels: withAlpha(cropped, alpha), raw: { ...cutRaw, channels: 4 as const } };
-  const widths = RECIPE.widths.filter((width) => width < crop.width);
-  if (widths.length < RECIPE.widths.length) widths.push(Math.min(crop.width, RECIPE.widths.at(-1) ?? crop.width));
+export async function makeFace({ photograph, face, wish, folder, stamp }: FaceToMake): Promise<FacePictures> {
+  const pixels = await decodePhotograph(photograph);
+  const placed = await placePiece(pixels, wish);
+  const cut = await cutOut(pixels, placed, RECIPE.sides.at(-1) ?? Infinity);
+  await mkdir(folder, { recursive: true });
   const webp: MadePicture[] = [];
-  for (const width of widths) {
-    webp.push(
-      await write(
-        sharp(cut.pixels, { raw: cut.raw }).resize(width).webp({ quality: RECIPE.webp, alphaQuality: 70, effort: 4 }),
-        folder,
-        `${face}-${width}.${stamp}.webp`,
-      ),
-    );
+  for (const side of sidesOf(cut)) {
+    const picture = resized(cut, side).webp(RECIPE.webp);
+    webp.push(await write(picture, folder, (width) => `${face}-${width}.${stamp}.webp`));
   }
-  const share = sharp(cropped, { raw: cutRaw }).resize(RECIPE.share, RECIPE.share, {
-    fit: 'inside',
-    withoutEnlargement: true,
-  });
-  const jpeg = await write(share.jpeg({ quality: RECIPE.jpeg, mozjpeg: true }), folder, `${face}-share.${stamp}.jpg`);
-  return { face, webp, jpeg, span: alpha === null ? { width: 1, height: 1 } : spanOf(alpha, crop) };
+  const share = resized(cut, RECIPE.share).flatten({ background: BOARD }).jpeg(RECIPE.jpeg);
+  const jpeg = await write(share, folder, () => `${face}-share.${stamp}.jpg`);
+  const { full } = pixels;
+  const ofFull = (length: number): number => Math.round((length * full.width) / pixels.width);
+  return {
+    face,
+    webp,
+    jpeg,
+    span: cut.span,
+    placed: placed.how,
+    seen: {
+      piece: { width: ofFull(cut.box.width), height: ofFull(cut.box.height) },
+      photograph: { width: full.width, height: full.height },
+    },
+  };
 }
 
-/** How much of the crop's width and height is more solid than not. */
-function spanOf(alpha: Uint8Array, { width, height }: Size): FacePictures['span'] {
-  const solid = boxOf(
-    Uint8Array.from(alpha, (one) => (one > 127 ? 1 : 0)),
-    { width, height },
-  );
-  return solid === null ? { width: 1, height: 1 } : { width: solid.width / width, height: solid.height / height };
+/** The longest sides that are made: each of the recipe that is smaller than what there is, and that. */
+function sidesOf({ width, height }: CutOut): readonly number[] {
+  const longest = Math.max(width, height);
+  return [...RECIPE.sides.slice(0, -1).filter((side) => side < longest), longest];
 }
 
-/** Three bytes a pixel and one byte of solidity, side by side. */
-function withAlpha(rgb: Uint8Array, alpha: Uint8Array): Buffer {
-  const pixels = Buffer.alloc(alpha.length * 4);
-  for (let at = 0; at < alpha.length; at += 1) {
-    pixels[at * 4] = rgb[at * 3] ?? 0;
-    pixels[at * 4 + 1] = rgb[at * 3 + 1] ?? 0;
-    pixels[at * 4 + 2] = rgb[at * 3 + 2] ?? 0;
-    pixels[at * 4 + 3] = alpha[at] ?? 0;
-  }
-  return pixels;
+function resized({ bytes, width, height, channels }: CutOut, side: number): Sharp {
+  const picture = sharp(bytes, { raw: { width, height, channels } });
+  return side >= Math.max(width, height) ? picture : picture.resize(side, side, { fit: 'inside' });
 }
 
-type Size = { readonly width: number; readonly height: number };
-type Box = { left: number; top: number; width: number; height: number };
-
-/** The piece with a margin, as a box inside the photograph; the whole photograph when no piece was found. */
-function cropAround(found: FoundPiece | null, times: number, raw: Size): Box {
-  if (found === null) return { left: 0, top: 0, width: raw.width, height: raw.height };
-  const margin = RECIPE.margin * Math.max(found.box.width, found.box.height) * times;
-  const left = Math.max(0, Math.floor(found.box.left * times - margin));
-  const top = Math.max(0, Math.floor(found.box.top * times - margin));
-  const right = Math.min(raw.width, Math.ceil((found.box.left + found.box.width) * times + margin));
-  const bottom = Math.min(raw.height, Math.ceil((found.box.top + found.box.height) * times + margin));
-  return { left, top, width: right - left, height: bottom - top };
-}
-
-/** How solid each pixel of the crop is. */
-async function fade(found: FoundPiece, look: Size, whole: () => Sharp, raw: Size, crop: Box): Promise<Buffer> {
-  const finer = await whole()
-    .resize(RECIPE.traceAt, RECIPE.traceAt, { fit: 'inside', withoutEnlargement: true })
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  const { width, height } = finer.info;
-  const full = { width: raw.width, height: raw.height };
-  const solid = await solidityOf(found, look, { width, height, rgb: new Uint8Array(finer.data) }, full);
-  return sharp(solid, { raw: { ...full, channels: 1 }, limitInputPixels: MOST_PIXELS })
-    .extract(crop)
-    .toColourspace('b-w')
-    .raw()
-    .toBuffer();
-}
-
-/** Writes a picture so that no half-written file ever carries its name. */
-async function write(picture: Sharp, folder: string, name: string): Promise<MadePicture> {
+async function write(picture: Sharp, folder: string, nameFor: (width: number) => string): Promise<MadePicture> {
   const { data, info } = await picture.toBuffer({ resolveWithObject: true });
-  const file = join(folder, name);
-  await mkdir(dirname(file), { recursive: true });
-  const unfinished = `${file}.${process.pid}.unfinished`;
-  await writeFile(unfinished, data);
-  await rename(unfinished, file);
-  return { file: name, width: info.width, height: info.height };
+  const file = nameFor(info.width);
+  await writeWhole(join(folder, file), data);
+  return { file, width: info.width, height: info.height };
 }

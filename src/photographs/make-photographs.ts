@@ -1,30 +1,35 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import process from 'node:process';
+import type { Problem } from '../catalogue/problem.ts';
+import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { FiledPiece, Picture } from '../catalogue/records.ts';
+import type { Index, Known } from './kept.ts';
+import { filesOf, madeFiles, prune, readIndex, remember, writeIndex, writeManifest } from './kept.ts';
 import { makeFace } from './make-face.ts';
-import type { FacePictures } from './manifest.ts';
+import type { FacePictures, PhotographManifest } from './manifest.ts';
 import { recipeName } from './recipe.ts';
+import type { PhotographRemark } from './remarks.ts';
+import { photographRemarks } from './remarks.ts';
+import { wishFor, wishInWords } from './wish.ts';
+import type { Wish } from './wish.ts';
 
-/** What one run did. */
-export type PhotographRun = { readonly pictures: number; readonly made: number };
-
-/** What is known of a photograph without opening it. */
-type Known = {
-  readonly seen: string;
-  readonly digest: string;
-  readonly recipe: string;
-  readonly pictures: FacePictures;
+/** What one run did: how many pictures there are, how many were made now, what could not be opened, what could be better. */
+export type PhotographRun = {
+  readonly pictures: number;
+  readonly made: number;
+  readonly problems: readonly Problem[];
+  readonly remarks: readonly PhotographRemark[];
 };
-type Index = Readonly<Record<string, Known>>;
+
+type Wanted = { readonly id: string; readonly picture: Picture; readonly wish: Wish };
+type Place = { readonly cabinet: string; readonly folder: string; readonly recipe: string };
 
 const AT_ONCE = 2;
-const KEPT_EVERY = 10;
 
 /**
  * Makes the pictures of every piece that is published into a folder, and the manifest that names them.
- * A photograph that has not changed since the last run is not opened.
+ * A photograph that has not changed since the last run is not opened; one that cannot be read is told of, and left out.
  */
 export async function makePhotographs(
   pieces: readonly FiledPiece[],
@@ -33,92 +38,82 @@ export async function makePhotographs(
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<PhotographRun> {
   await mkdir(folder, { recursive: true });
-  const recipe = await recipeName();
-  const before = await readIndex(folder);
-  const wanted = pieces
-    .filter(({ fields }) => fields.publish !== 'no')
-    .flatMap(({ id, pictures }) => pictures.map((picture) => ({ id, picture })));
+  const place = { cabinet, folder, recipe: await recipeName() };
+  const before: Index = await readIndex(folder);
+  const there = await madeFiles(folder);
+  const published = pieces.filter(({ fields }) => fields.publish !== 'no');
+  const wanted = published.flatMap((piece) =>
+    piece.pictures.map((picture) => ({ id: piece.id, picture, wish: wishFor(piece, picture.face) })),
+  );
   const after: Record<string, Known> = {};
-  let [made, done, next] = [0, 0, 0];
+  const problems: Problem[] = [];
+  let [made, done] = [0, 0];
+  const waiting = wanted.values();
   const worker = async (): Promise<void> => {
-    for (let at = next; at < wanted.length; at = next) {
-      next += 1;
-      const { id, picture } = wanted[at] ?? fail();
-      const known = await makeOne(id, picture, { cabinet, folder, recipe }, before[picture.file]);
-      after[picture.file] = known;
-      if (known.pictures !== before[picture.file]?.pictures) {
+    for (const one of waiting) {
+      const { file } = one.picture;
+      const whole = stillWhole(before[file], there.get(one.id));
+      const known = await makeOne(one, place, whole);
+      if (known === null) problems.push(problem('picture-broken', { file }));
+      else after[file] = known;
+      if (known !== null && known.pictures !== whole?.pictures) {
         made += 1;
-        // What is made is remembered now and then, so that a run that is ended goes on from there.
-        if (made % KEPT_EVERY === 0)
-          await writeWhole(join(folder, 'index.json'), JSON.stringify({ ...before, ...after }));
+        await remember(folder, file, known);
       }
       done += 1;
       onProgress(done, wanted.length);
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
-  const manifest: Record<string, FacePictures[]> = {};
-  for (const { id, picture } of wanted) (manifest[id] ??= []).push((after[picture.file] ?? fail()).pictures);
+  const manifest = manifestOf(wanted, after);
   await prune(folder, manifest);
-  await writeWhole(join(folder, 'index.json'), JSON.stringify(after));
-  await writeWhole(join(folder, 'manifest.json'), JSON.stringify(manifest));
-  return { pictures: wanted.length, made };
+  // In the order of the pieces, however the work was shared.
+  const inOrder = wanted.flatMap(({ picture: { file } }) =>
+    after[file] === undefined ? [] : [[file, after[file]] as const],
+  );
+  await writeIndex(folder, Object.fromEntries(inOrder));
+  await writeManifest(folder, manifest);
+  return {
+    pictures: wanted.length,
+    made,
+    problems: orderProblems(problems),
+    remarks: photographRemarks(published, manifest),
+  };
 }
 
-async function makeOne(
-  id: string,
-  picture: Picture,
-  { cabinet, folder, recipe }: { cabinet: string; folder: string; recipe: string },
-  before?: Known,
-): Promise<Known> {
-  const file = join(cabinet, picture.file);
+/** What was made, by piece. */
+function manifestOf(wanted: readonly Wanted[], known: Readonly<Record<string, Known>>): PhotographManifest {
+  const manifest: Record<string, FacePictures[]> = {};
+  for (const { id, picture } of wanted) {
+    const pictures = known[picture.file]?.pictures;
+    if (pictures !== undefined) (manifest[id] ??= []).push(pictures);
+  }
+  return manifest;
+}
+
+/** What is known of a photograph, if everything that was made of it still lies there. */
+function stillWhole(known: Known | undefined, there: ReadonlySet<string> | undefined): Known | null {
+  return known !== undefined && filesOf(known.pictures).every((file) => there?.has(file) === true) ? known : null;
+}
+
+/** What is known of a photograph after this run; null when it cannot be read. */
+async function makeOne({ id, picture, wish }: Wanted, place: Place, before: Known | null): Promise<Known | null> {
+  const file = join(place.cabinet, picture.file);
   const { mtimeMs, size } = await stat(file);
-  const seen = `${size} ${mtimeMs}`;
-  const into = join(folder, id);
-  const isWhole = before?.recipe === recipe && (await hasAll(into, before.pictures));
-  if (before !== undefined && isWhole && before.seen === seen) return before;
-  const digest = createHash('sha256')
-    .update(await readFile(file))
-    .digest('hex')
-    .slice(0, 12);
-  if (before !== undefined && isWhole && before.digest === digest) return { ...before, seen };
-  const stamp = createHash('sha256').update(`${recipe} ${digest}`).digest('hex').slice(0, 10);
-  return { seen, digest, recipe, pictures: await makeFace(file, picture.face, into, stamp) };
-}
-
-async function hasAll(folder: string, { webp, jpeg }: FacePictures): Promise<boolean> {
-  const found = await Promise.allSettled([...webp, jpeg].map(({ file }) => stat(join(folder, file))));
-  return found.every(({ status }) => status === 'fulfilled');
-}
-
-async function readIndex(folder: string): Promise<Index> {
+  const now = { seen: `${size} ${mtimeMs}`, recipe: place.recipe, wish: wishInWords(wish) };
+  const isSame = before?.recipe === now.recipe && before.wish === now.wish;
+  if (isSame && before.seen === now.seen) return before;
+  const digest = digestOf(await readFile(file));
+  if (isSame && before.digest === digest) return { ...before, ...now };
+  const stamp = digestOf(`${now.recipe} ${now.wish} ${digest}`).slice(0, 10);
+  const folder = join(place.folder, id);
   try {
-    return JSON.parse(await readFile(join(folder, 'index.json'), 'utf8')) as Index;
+    return { ...now, digest, pictures: await makeFace({ photograph: file, face: picture.face, wish, folder, stamp }) };
   } catch {
-    return {};
+    return null;
   }
 }
 
-/** Removes what no photograph stands behind any more. */
-async function prune(folder: string, manifest: Readonly<Record<string, readonly FacePictures[]>>): Promise<void> {
-  for (const entry of await readdir(folder, { withFileTypes: true })) {
-    if (!entry.isDirectory()) continue;
-    const kept = new Set(
-      (manifest[entry.name] ?? []).flatMap(({ webp, jpeg }) => [...webp, jpeg].map(({ file }) => file)),
-    );
-    const into = join(folder, entry.name);
-    const files = await readdir(into);
-    await Promise.all(files.filter((file) => !kept.has(file)).map((file) => rm(join(into, file), { force: true })));
-    if (kept.size === 0) await rm(into, { recursive: true, force: true });
-  }
-}
-
-async function writeWhole(file: string, text: string): Promise<void> {
-  const unfinished = `${file}.${process.pid}.${performance.now()}.unfinished`;
-  await writeFile(unfinished, text);
-  await rename(unfinished, file);
-}
-
-function fail(): never {
-  throw new Error('A photograph was asked for that is not in the list.');
+function digestOf(what: string | Uint8Array): string {
+  return createHash('sha256').update(what).digest('hex').slice(0, 12);
 }

@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
+import type { Extent } from './pixels.ts';
+import type { Placing } from './place-piece.ts';
 
 /** One made picture: a file under `/photographs/`, with its size in pixels. */
 export type MadePicture = { readonly file: string; readonly width: number; readonly height: number };
@@ -8,12 +10,16 @@ export type MadePicture = { readonly file: string; readonly width: number; reado
 /** What was made of one photograph of one face. */
 export type FacePictures = {
   readonly face: string;
-  /** WebP with the board faded out round the piece, smallest first. */
+  /** WebP with the board gone round the piece, smallest first. */
   readonly webp: readonly MadePicture[];
-  /** One JPEG on its board, for sharing. */
+  /** One JPEG on a neutral board, for sharing. */
   readonly jpeg: MadePicture;
   /** How much of the picture's width and height the piece itself fills, 0–1; the whole when it could not be found. */
   readonly span: { readonly width: number; readonly height: number };
+  /** How the piece was placed in its photograph. */
+  readonly placed: Placing;
+  /** How large the piece is in the photograph, and the photograph itself upright, in pixels. */
+  readonly seen: { readonly piece: Extent; readonly photograph: Extent };
 };
 
 /** By the id of the piece. */
@@ -25,9 +31,9 @@ export function photographsFolder(): string {
 }
 
 /** What the last run of the step made; nothing when it has not run. */
-export async function readManifest(): Promise<PhotographManifest> {
+export async function readManifest(folder = photographsFolder()): Promise<PhotographManifest> {
   try {
-    return JSON.parse(await readFile(join(photographsFolder(), 'manifest.json'), 'utf8')) as PhotographManifest;
+    return JSON.parse(await readFile(join(folder, 'manifest.json'), 'utf8')) as PhotographManifest;
   } catch {
     return {};
   }

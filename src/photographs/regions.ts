@@ -1,12 +1,27 @@
-/** Pictures of one byte a pixel, 1 where something is. */
-export type Extent = { readonly width: number; readonly height: number };
+import type { Box, Extent } from './pixels.ts';
 
-/** Joins what lies within this reach of each other: grown by it, then shrunk by it. */
+/** Joins what lies within this reach of each other: grown by it, then shrunk by it. Masks are one byte a pixel, 1 where something is. */
 export function close(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
-  return shrink(grow(mask, size, reach), size, reach);
+  // With room all round: what is grown over the rim of the picture must be there to be shrunk back.
+  const roomy = { width: size.width + 2 * reach, height: size.height + 2 * reach };
+  const laid = new Uint8Array(roomy.width * roomy.height);
+  for (let y = 0; y < size.height; y += 1)
+    laid.set(mask.subarray(y * size.width, (y + 1) * size.width), (y + reach) * roomy.width + reach);
+  const closed = shrink(grow(laid, roomy, reach), roomy, reach);
+  const out = new Uint8Array(mask.length);
+  for (let y = 0; y < size.height; y += 1) {
+    const from = (y + reach) * roomy.width + reach;
+    out.set(closed.subarray(from, from + size.width), y * size.width);
+  }
+  return out;
 }
 
-function grow(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
+/** Takes away what is thinner than twice this reach: shrunk by it, then grown by it. */
+export function open(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
+  return grow(shrink(mask, size, reach), size, reach);
+}
+
+export function grow(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
   return spread(
     spread(mask, size.width, size.height, 1, size.width, reach),
     size.height,
@@ -17,9 +32,14 @@ function grow(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
   );
 }
 
-function shrink(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
-  const rest = Uint8Array.from(mask, (on) => 1 - on);
-  return Uint8Array.from(grow(rest, size, reach), (on) => 1 - on);
+export function shrink(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
+  return turned(grow(turned(mask), size, reach));
+}
+
+function turned(mask: Uint8Array): Uint8Array {
+  const out = new Uint8Array(mask.length);
+  for (let at = 0; at < mask.length; at += 1) out[at] = mask[at] === 1 ? 0 : 1;
+  return out;
 }
 
 /** Each line of a mask, along `step`, with every 1 spread to both sides. */
@@ -48,74 +68,56 @@ function spread(
   return out;
 }
 
-/** The region of joined pixels whose box is the largest. */
-export function largestRegion(mask: Uint8Array, size: Extent): Uint8Array {
+/** Joined pixels, and the box they stand in. */
+export type Region = { readonly box: Box; readonly pixels: readonly number[] };
+
+/** Every region of joined pixels that has at least so many. */
+export function regionsOf(mask: Uint8Array, size: Extent, least: number): readonly Region[] {
   const left = Uint8Array.from(mask);
-  let best: readonly number[] = [];
-  let most = 0;
+  const regions: Region[] = [];
   for (let start = 0; start < left.length; start += 1) {
     if (left[start] !== 1) continue;
-    const region = flood(
-      start,
-      size,
-      (at) => left[at] === 1,
-      (at) => (left[at] = 0),
-    );
-    const box = boxAround(region, size);
-    // A long thin thing, such as a ruler beside the piece, has a large box but is no piece: its narrow side counts twice.
-    const worth = box.width * box.height * Math.min(box.width, box.height);
-    if (worth > most) [most, best] = [worth, region];
+    const pixels = flood(start, size, left, 1, 0);
+    if (pixels.length >= least) regions.push({ box: boxAround(pixels, size), pixels });
   }
-  const out = new Uint8Array(mask.length);
-  for (const at of best) out[at] = 1;
-  return out;
+  return regions;
 }
 
 /** A region with everything that the outside does not reach. A piercing is filled too: it lies within the outline. */
-export function filled(mask: Uint8Array, size: Extent): Uint8Array {
+export function filled({ pixels }: Region, size: Extent): Uint8Array {
   const { width, height } = size;
-  const outside = new Uint8Array(mask.length);
-  const isOpen = (at: number): boolean => mask[at] === 0 && outside[at] === 0;
+  const mask = new Uint8Array(width * height);
+  for (const at of pixels) mask[at] = 1;
   const enter = (at: number): void => {
-    if (isOpen(at)) flood(at, size, isOpen, (one) => (outside[one] = 1));
+    if (mask[at] === 0) flood(at, size, mask, 0, 2);
   };
   for (let x = 0; x < width; x += 1) [x, (height - 1) * width + x].forEach(enter);
   for (let y = 0; y < height; y += 1) [y * width, y * width + width - 1].forEach(enter);
-  return Uint8Array.from(outside, (out) => 1 - out);
+  for (let at = 0; at < mask.length; at += 1) mask[at] = mask[at] === 2 ? 0 : 1;
+  return mask;
 }
 
-/** The pixels from one outwards that a test lets pass. */
-function flood(
-  start: number,
-  { width, height }: Extent,
-  may: (at: number) => boolean,
-  mark: (at: number) => void,
-): readonly number[] {
+/** The pixels of this value joined to one, from it outwards; each is given another value. */
+function flood(start: number, { width, height }: Extent, mask: Uint8Array, value: number, then: number): number[] {
   const region = [start];
-  mark(start);
+  mask[start] = then;
+  const enter = (at: number): void => {
+    if (mask[at] !== value) return;
+    mask[at] = then;
+    region.push(at);
+  };
   for (let next = 0; next < region.length; next += 1) {
     const at = region[next] ?? 0;
     const x = at % width;
-    const y = (at - x) / width;
-    const beside = [
-      x > 0 ? at - 1 : -1,
-      x < width - 1 ? at + 1 : -1,
-      y > 0 ? at - width : -1,
-      y < height - 1 ? at + width : -1,
-    ];
-    for (const one of beside) {
-      if (one < 0 || !may(one)) continue;
-      mark(one);
-      region.push(one);
-    }
+    if (x > 0) enter(at - 1);
+    if (x < width - 1) enter(at + 1);
+    if (at >= width) enter(at - width);
+    if (at < width * (height - 1)) enter(at + width);
   }
   return region;
 }
 
-function boxAround(
-  region: readonly number[],
-  { width }: Extent,
-): { left: number; top: number; width: number; height: number } {
+function boxAround(region: readonly number[], { width }: Extent): Box {
   let [left, top, right, bottom] = [Infinity, Infinity, -1, -1];
   for (const at of region) {
     const x = at % width;
@@ -129,7 +131,7 @@ function boxAround(
 }
 
 /** The box of everything in a mask; null when it is empty. */
-export function boxOf(mask: Uint8Array, { width, height }: Extent): ReturnType<typeof boxAround> | null {
+export function boxOf(mask: Uint8Array, { width, height }: Extent): Box | null {
   let [left, top, right, bottom] = [width, -1, -1, -1];
   for (let y = 0; y < height; y += 1) {
     const row = mask.subarray(y * width, (y + 1) * width);
@@ -141,4 +143,11 @@ export function boxOf(mask: Uint8Array, { width, height }: Extent): ReturnType<t
     right = Math.max(right, row.lastIndexOf(1));
   }
   return right === -1 ? null : { left, top, width: right - left + 1, height: bottom - top + 1 };
+}
+
+/** How many pixels of a mask are 1. */
+export function count(mask: Uint8Array): number {
+  let sum = 0;
+  for (let at = 0; at < mask.length; at += 1) sum += mask[at] ?? 0;
+  return sum;
 }

@@ -1,44 +1,12 @@
-import { execFileSync } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, stat, utimes, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import sharp from 'sharp';
-import type { Sharp } from 'sharp';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { readFolder } from '../../src/catalogue/files.ts';
-import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import type { FiledPiece } from '../../src/catalogue/records.ts';
-import { checkPictures } from '../../src/photographs/check-pictures.ts';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
+import { parseCrop } from '../../src/catalogue/crop.ts';
+import { parseSize } from '../../src/core/measures/parse-size.ts';
 import type { PhotographManifest } from '../../src/photographs/manifest.ts';
 import { makePhotographs } from '../../src/photographs/make-photographs.ts';
-
-const FORMATS = ['jpg', 'png', 'tif', 'webp', 'avif'] as const;
-/** A place in the North Sea; an invented camera. */
-const EXIF = {
-  IFD0: { Make: 'INVENTED CAMERA', ImageDescription: 'taken at home' },
-  IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '54/1 0/1 0/1', GPSLongitudeRef: 'E', GPSLongitude: '3/1 0/1 0/1' },
-};
-
-/** A gold disc on a grey board, wider than high, with a red mark at its top. */
-function drawn(): Sharp {
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="900" height="600"><rect width="900" height="600" fill="#8f9294"/><circle cx="450" cy="300" r="220" fill="#c8a24a"/><rect x="420" y="110" width="60" height="60" fill="#c03020"/></svg>`;
-  return sharp(Buffer.from(svg));
-}
-
-function piece(id: string, file: string, publish: 'yes' | 'no' = 'yes'): FiledPiece {
-  return {
-    id,
-    file: '',
-    story: '',
-    fields: { publish } as FiledPiece['fields'],
-    pictures: [{ face: 'obverse', file }],
-  };
-}
-
-async function made(folder: string, id: string): Promise<readonly string[]> {
-  return (await readdir(join(folder, id))).map((name) => join(folder, id, name));
-}
+import { drawn, made, piece } from './small-cabinet.ts';
 
 let cabinet = '';
 let out = '';
@@ -47,40 +15,21 @@ beforeEach(async () => {
   out = await mkdtemp(join(tmpdir(), 'pictures-'));
 });
 
-describe('nothing a photograph carries besides its pixels is kept', () => {
-  test.for(FORMATS)('from a %s with a place, a camera, XMP and a turned head', async (format) => {
-    const file = `obverse.${format}`;
-    const xmp =
-      '<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description xmlns:dc="http://purl.org/dc/elements/1.1/" dc:creator="SECRET"/></rdf:RDF></x:xmpmeta>';
-    const turned = drawn().rotate(90);
-    await turned.withExif(EXIF).withXmp(xmp).withMetadata({ orientation: 8 }).toFile(join(cabinet, file));
-    await makePhotographs([piece('one', file)], cabinet, out);
-    const files = await made(out, 'one');
-    expect(files.length).toBeGreaterThanOrEqual(3);
-    for (const path of files) {
-      expect(segmentsOf(await readFile(path)), path).toEqual([]);
-      // exiftool as an outside witness: no tag beyond what the pixels themselves need.
-      const seen = execFileSync('exiftool', ['-j', '-G1', '-a', '-u', path], { encoding: 'utf8' });
-      expect(seen).not.toMatch(/GPS|EXIF|IFD0|XMP|IPTC|Photoshop|ICC_Profile|Comment|INVENTED|SECRET|Thumbnail/);
-    }
-    const [share] = files.filter((path) => path.endsWith('.jpg'));
-    const { data, info } = await sharp(share).raw().toBuffer({ resolveWithObject: true });
-    // Upright: the red mark is in the upper half, above the middle.
-    const at = (Math.round(info.height * 0.18) * info.width + Math.round(info.width / 2)) * info.channels;
-    expect(data[at] ?? 0).toBeGreaterThan(150);
-    expect(data[at + 1] ?? 255).toBeLessThan(100);
-  });
-});
+async function manifest(): Promise<PhotographManifest> {
+  return JSON.parse(await readFile(join(out, 'manifest.json'), 'utf8')) as PhotographManifest;
+}
 
 describe('the scale', () => {
   test('the share of the picture that the piece fills is known to one per cent', async () => {
     await drawn().toFile(join(cabinet, 'obverse.png'));
     await makePhotographs([piece('one', 'obverse.png')], cabinet, out);
-    const manifest = JSON.parse(await readFile(join(out, 'manifest.json'), 'utf8')) as PhotographManifest;
-    const { span, jpeg } = manifest['one']?.[0] ?? { span: { width: 0, height: 0 }, jpeg: { width: 0, height: 0 } };
-    // The disc was drawn 440 pixels across.
-    expect(Math.abs((span.width * jpeg.width) / 440 - 1)).toBeLessThan(0.01);
-    expect(Math.abs((span.height * jpeg.height) / 440 - 1)).toBeLessThan(0.01);
+    const face = (await manifest())['one']?.[0];
+    const span = face?.span ?? { width: 0, height: 0 };
+    const largest = face?.webp.at(-1) ?? { width: 0, height: 0 };
+    // The disc was drawn 440 pixels across, and is not enlarged.
+    expect(Math.abs((span.width * largest.width) / 440 - 1)).toBeLessThan(0.01);
+    expect(Math.abs((span.height * largest.height) / 440 - 1)).toBeLessThan(0.01);
+    expect(face?.seen.photograph).toEqual({ width: 900, height: 600 });
   });
 });
 
@@ -89,12 +38,17 @@ describe('what has been made is kept', () => {
     const file = join(cabinet, 'obverse.jpg');
     await drawn().toFile(file);
     await utimes(file, 1_600_000_000, 1_600_000_000);
-    expect(await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out)).toEqual({ pictures: 1, made: 1 });
+    expect(await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out)).toMatchObject({ pictures: 1, made: 1 });
     const before = await stat(file);
     // Other bytes of the same length and the same day: a run that opened them would fail.
     await writeFile(file, Buffer.alloc(before.size));
     await utimes(file, 1_600_000_000, 1_600_000_000);
-    expect(await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out)).toEqual({ pictures: 1, made: 0 });
+    expect(await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out)).toEqual({
+      pictures: 1,
+      made: 0,
+      problems: [],
+      remarks: [],
+    });
   });
 
   test('a changed photograph is made anew, and the old pictures are removed', async () => {
@@ -103,58 +57,74 @@ describe('what has been made is kept', () => {
     await makePhotographs([piece('one', 'obverse.png')], cabinet, out);
     const before = await made(out, 'one');
     await drawn().negate({ alpha: false }).toFile(file);
-    expect(await makePhotographs([piece('one', 'obverse.png')], cabinet, out)).toEqual({ pictures: 1, made: 1 });
+    expect(await makePhotographs([piece('one', 'obverse.png')], cabinet, out)).toMatchObject({ pictures: 1, made: 1 });
     const after = await made(out, 'one');
     expect(after.filter((path) => before.includes(path))).toEqual([]);
   });
 
-  test('a picture that went missing is made again', async () => {
+  test("a new crop in the piece's file makes its pictures anew, under other names", async () => {
+    await drawn().toFile(join(cabinet, 'obverse.png'));
+    await makePhotographs([piece('one', 'obverse.png')], cabinet, out);
+    const before = await made(out, 'one');
+    const crop = parseCrop('420 110 60 60 px');
+    if (!crop.ok) throw new Error(crop.problem);
+    const cropped = piece('one', 'obverse.png', { photographs: { obverse: { crop: crop.value } } });
+    expect(await makePhotographs([cropped], cabinet, out)).toMatchObject({ made: 1 });
+    expect((await made(out, 'one')).filter((path) => before.includes(path))).toEqual([]);
+    expect((await manifest())['one']?.[0]).toMatchObject({
+      placed: 'crop',
+      seen: { piece: { width: 60, height: 60 } },
+    });
+    expect(await makePhotographs([cropped], cabinet, out)).toMatchObject({ made: 0 });
+  });
+
+  test('a picture that went missing is made again, and what a run left half-written is removed', async () => {
     await drawn().toFile(join(cabinet, 'obverse.jpg'));
     await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out);
     const before = await made(out, 'one');
     await writeFile(join(out, 'one', 'left-over.unfinished'), 'half');
-    const { rm } = await import('node:fs/promises');
+    await writeFile(join(out, 'index.json.4194305.unfinished'), 'half');
     await rm(before[0] ?? '');
     await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out);
-    expect([...(await made(out, 'one'))].sort()).toEqual([...before].sort());
+    expect(await made(out, 'one')).toEqual(before);
+    expect((await readdir(out)).sort()).toEqual(['index.json', 'manifest.json', 'one']);
   });
 
   test('nothing is made of a piece that is not published, and what had been is removed', async () => {
     await drawn().toFile(join(cabinet, 'obverse.jpg'));
     await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out);
-    await makePhotographs([piece('one', 'obverse.jpg', 'no')], cabinet, out);
+    await makePhotographs([piece('one', 'obverse.jpg', { publish: 'no' })], cabinet, out);
     expect((await readdir(out)).sort()).toEqual(['index.json', 'manifest.json']);
     expect(await readFile(join(out, 'index.json'), 'utf8')).toBe('{}');
   });
 });
 
-describe('a photograph that cannot be used', () => {
-  test('is named with what to do', async () => {
-    await mkdir(join(cabinet, 'pieces/one'), { recursive: true });
-    await writeFile(join(cabinet, 'text.jpg'), 'This is no picture.');
-    await sharp({ create: { width: 1, height: 1, channels: 3, background: 'red' } })
-      .jpeg()
-      .toFile(join(cabinet, 'tiny.jpg'));
-    const whole = await drawn().jpeg().toBuffer();
-    await writeFile(join(cabinet, 'cut.jpg'), whole.subarray(0, 300));
-    const found = await checkPictures([piece('a', 'text.jpg'), piece('b', 'tiny.jpg'), piece('c', 'cut.jpg')], cabinet);
-    expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual([
-      'picture-unreadable text.jpg',
-      'picture-too-small tiny.jpg',
-      'picture-unreadable cut.jpg',
+describe('what could be better about a photograph', () => {
+  test('that the piece could not be found, with a crop to begin from', async () => {
+    await drawn().extract({ left: 0, top: 0, width: 220, height: 300 }).toFile(join(cabinet, 'obverse.png'));
+    const { remarks, problems } = await makePhotographs([piece('one', 'obverse.png')], cabinet, out);
+    expect(problems).toEqual([]);
+    expect(remarks).toEqual([
+      {
+        file: 'obverse.png',
+        says: 'The piece could not be found in this photograph, so its middle is shown. Write where it is, from the left, from the top, width and height, in piece.md: photographs: { obverse: { crop: 0 40 220 220 px } }.',
+      },
     ]);
-    expect(found[1]?.says).toBe(
-      'This photograph is 1 × 1 pixels, too small to show a piece. Use one of at least 200 pixels each way.',
-    );
   });
-});
 
-test('a photograph beside a piece is found by its name', async () => {
-  const folder = await readFolder('tests/cabinets/marked');
-  if (folder === null) throw new Error('tests/cabinets/marked is not there.');
-  const files = [...folder.files, { file: 'pieces/plain-penny/obverse.jpg', text: null }];
-  const { records } = readCabinet({ ...folder, files });
-  expect(records.pieces.find(({ id }) => id === 'plain-penny')?.pictures).toEqual([
-    { face: 'obverse', file: 'pieces/plain-penny/obverse.jpg' },
-  ]);
+  test('that it is too small for its page, with how many pixels it has and how many its page can show', async () => {
+    await drawn().toFile(join(cabinet, 'obverse.png'));
+    const size = parseSize('41 mm');
+    if (!size.ok) throw new Error(size.problem);
+    const { remarks } = await makePhotographs([piece('one', 'obverse.png', { diameter: size.value })], cabinet, out);
+    // 41 mm at 12 pixels a millimetre, and half as many again for a fine screen.
+    expect(remarks.map(({ says }) => says.replace(/\d+ pixels/, 'N pixels'))).toEqual([
+      'The obverse is N pixels across in this photograph, and its page can show 738. It will look soft on a fine screen: photograph it from nearer, or send the picture from the camera at its full size.',
+    ]);
+    expect(Number(/(\d+) pixels/.exec(remarks[0]?.says ?? '')?.[1])).toBeCloseTo(440, -1);
+    const small = parseSize('18 mm');
+    if (!small.ok) throw new Error(small.problem);
+    const fits = piece('one', 'obverse.png', { diameter: small.value });
+    expect((await makePhotographs([fits], cabinet, out)).remarks).toEqual([]);
+  });
 });

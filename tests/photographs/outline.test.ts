@@ -1,7 +1,8 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { findPiece } from '../../src/photographs/find-piece.ts';
-import { outlineOf, solidity } from '../../src/photographs/outline.ts';
+import { solidityOf } from '../../src/photographs/fade.ts';
+import { outlineOf } from '../../src/photographs/outline.ts';
 
 const FINE = 900;
 const LOOK = 320;
@@ -38,15 +39,17 @@ describe('the rim of a piece', () => {
     const look = await picture(svg, LOOK);
     const found = findPiece(look);
     if (found === null) throw new Error('The piece was not found.');
-    const outline = outlineOf(await picture(svg, FINE), found, look);
+    const outline = outlineOf(await picture(svg, FINE), found, { left: 0, top: 0, times: FINE / LOOK });
     if (outline === null) throw new Error('The rim was not traced.');
+    const solid = solidityOf(outline, { width: FINE, height: FINE });
     for (let degrees = 0; degrees < 360; degrees += 3) {
       const angle = (degrees * Math.PI) / 180;
-      const at = (reach: number) =>
-        solidity(outline, 450 + reach * Math.cos(angle), 450 + reach * Math.sin(angle), 1.6);
-      // Drawn in by less than a pixel and faded over less than two: three inside is whole, two outside is board.
-      expect(at(rim(angle) - 3.5), `inside at ${degrees}°`).toBe(1);
-      expect(at(rim(angle) + 2), `outside at ${degrees}°`).toBe(0);
+      const at = (reach: number): number =>
+        (solid[Math.floor(450 + reach * Math.sin(angle)) * FINE + Math.floor(450 + reach * Math.cos(angle))] ?? 0) /
+        255;
+      // Drawn in by less than a pixel, faded over less than two, and looked up in the pixel it falls in.
+      expect(at(rim(angle) - 4.2), `inside at ${degrees}°`).toBe(1);
+      expect(at(rim(angle) + 2.7), `outside at ${degrees}°`).toBe(0);
     }
   });
 
@@ -58,7 +61,9 @@ describe('the rim of a piece', () => {
         mask[y * LOOK + x] = reach > 90 && reach < 120 ? 1 : 0;
       }
     const look = { width: LOOK, height: LOOK };
-    const found = { box: { left: 40, top: 40, width: 240, height: 240 }, mask };
-    expect(outlineOf({ ...look, rgb: new Uint8Array(LOOK * LOOK * 3) }, found, look)).toBeNull();
+    const found = { box: { left: 40, top: 40, width: 240, height: 240 }, mask, size: look };
+    expect(
+      outlineOf({ ...look, rgb: new Uint8Array(LOOK * LOOK * 3) }, found, { left: 0, top: 0, times: 1 }),
+    ).toBeNull();
   });
 });

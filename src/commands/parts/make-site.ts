@@ -9,6 +9,7 @@ import { good, refuse } from '../../core/outcome.ts';
 import { linkPhotographs } from '../../photographs/link-photographs.ts';
 import type { PhotographRun } from '../../photographs/make-photographs.ts';
 import { makePhotographs } from '../../photographs/make-photographs.ts';
+import { formatRemarks } from '../../photographs/remarks.ts';
 import { inspectBuilt } from '../../publish/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
@@ -50,6 +51,11 @@ export async function makeSite(
   const { origin, base, isPublic } = where.value;
   const pictures = cacheFolder('photographs', cabinet.at);
   const photographs = await makePhotographs(records.pieces, cabinet.at, pictures, progressLine('Photographs'));
+  if (photographs.problems.length > 0)
+    return refuse(
+      `${inFull(photographs.problems, cabinet.shown)}\n\nNothing was built: mend the ${counted(photographs.problems.length, 'problem')} above first.`,
+    );
+  process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown));
 
   await rm(grows, { recursive: true, force: true });
   Object.assign(process.env, {

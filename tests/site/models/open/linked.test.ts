@@ -10,6 +10,8 @@ const face = (name: string): FacePictures => ({
   webp: [{ file: `${name}.320.webp`, width: 320, height: 320 }],
   jpeg: { file: `${name}.1200.jpg`, width: 1200, height: 1190 },
   span: { width: 0.88, height: 0.88 },
+  placed: 'found',
+  seen: { piece: { width: 1060, height: 1050 }, photograph: { width: 1600, height: 1200 } },
 });
 
 let cabinet: Cabinet;

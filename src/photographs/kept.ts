@@ -1,0 +1,106 @@
+import { appendFile, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import process from 'node:process';
+import type { FacePictures, PhotographManifest } from './manifest.ts';
+
+/** What is known of a photograph without opening it. */
+export type Known = {
+  /** Its length and the time it was last written. */
+  readonly seen: string;
+  readonly digest: string;
+  readonly recipe: string;
+  readonly wish: string;
+  readonly pictures: FacePictures;
+};
+
+/** By the file of the photograph inside the cabinet. */
+export type Index = Readonly<Record<string, Known>>;
+
+/** What earlier runs made and remembered, also those that were ended; nothing when it cannot be read. */
+export async function readIndex(folder: string): Promise<Index> {
+  const index = Object.entries(await readJson<Index>(join(folder, 'index.json'), {}));
+  const journal = await readFile(join(folder, JOURNAL), 'utf8').catch(() => '');
+  // The last line breaks off where a run was ended while it wrote.
+  const later = journal.split('\n').flatMap((line) => readLine(line));
+  return Object.fromEntries([...index, ...later]);
+}
+
+/** Remembers at once what was made of one photograph, so that a run that is ended goes on from there. */
+export async function remember(folder: string, file: string, known: Known): Promise<void> {
+  await appendFile(join(folder, JOURNAL), `\n${JSON.stringify([file, known])}`);
+}
+
+/** Writes down the whole, and nothing is left to remember singly. */
+export async function writeIndex(folder: string, index: Index): Promise<void> {
+  await writeWhole(join(folder, 'index.json'), JSON.stringify(index));
+  await rm(join(folder, JOURNAL), { force: true });
+}
+
+const JOURNAL = 'made-since.jsonl';
+
+function readLine(line: string): readonly (readonly [string, Known])[] {
+  try {
+    return line === '' ? [] : [JSON.parse(line) as readonly [string, Known]];
+  } catch {
+    return [];
+  }
+}
+
+async function readJson<T>(file: string, otherwise: T): Promise<T> {
+  try {
+    return JSON.parse(await readFile(file, 'utf8')) as T;
+  } catch {
+    return otherwise;
+  }
+}
+
+export async function writeManifest(folder: string, manifest: PhotographManifest): Promise<void> {
+  await writeWhole(join(folder, 'manifest.json'), JSON.stringify(manifest));
+}
+
+/** The names of the files in each folder of made pictures. */
+export async function madeFiles(folder: string): Promise<ReadonlyMap<string, ReadonlySet<string>>> {
+  const folders = (await readdir(folder, { withFileTypes: true })).filter((entry) => entry.isDirectory());
+  return new Map(
+    await Promise.all(
+      folders.map(async ({ name }) => [name, new Set(await readdir(join(folder, name)).catch(() => []))] as const),
+    ),
+  );
+}
+
+/** The names of the files made of one photograph. */
+export function filesOf({ webp, jpeg }: FacePictures): readonly string[] {
+  return [...webp, jpeg].map(({ file }) => file);
+}
+
+/** Removes what no photograph stands behind any more, and what a run that was ended left half-written. */
+export async function prune(folder: string, manifest: PhotographManifest): Promise<void> {
+  for (const [name, files] of await madeFiles(folder)) {
+    const kept = new Set((manifest[name] ?? []).flatMap(filesOf));
+    for (const file of files)
+      if (!kept.has(file) && !isBeingWritten(file)) await rm(join(folder, name, file), { force: true });
+    if (kept.size === 0) await rm(join(folder, name), { recursive: true, force: true });
+  }
+  for (const file of await readdir(folder))
+    if (file.endsWith(UNFINISHED) && !isBeingWritten(file)) await rm(join(folder, file), { force: true });
+}
+
+const UNFINISHED = '.unfinished';
+
+/** Writes a file so that nothing half-written ever carries its name. */
+export async function writeWhole(file: string, what: string | Uint8Array): Promise<void> {
+  const unfinished = `${file}.${process.pid}${UNFINISHED}`;
+  await writeFile(unfinished, what);
+  await rename(unfinished, file);
+}
+
+/** Whether another run, which still goes on, is writing this. */
+function isBeingWritten(file: string): boolean {
+  const by = Number(/\.(\d+)\.unfinished$/.exec(file)?.[1] ?? NaN);
+  if (Number.isNaN(by) || by === process.pid) return false;
+  try {
+    return process.kill(by, 0);
+  } catch {
+    return false;
+  }
+}

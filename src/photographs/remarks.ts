@@ -1,0 +1,61 @@
+import type { FiledPiece } from '../catalogue/records.ts';
+import { known } from '../catalogue/schema/fields.ts';
+import { sizeSpan } from '../core/measures/parse-size.ts';
+import { formatCrop } from '../catalogue/crop.ts';
+import type { FacePictures, PhotographManifest } from './manifest.ts';
+import { middleOf } from './place-piece.ts';
+import { RECIPE } from './recipe.ts';
+
+/** What could be better about a photograph, and need not be: the file inside the cabinet, and one sentence. */
+export type PhotographRemark = { readonly file: string; readonly says: string };
+
+/** How large a piece is shown on its page at most, in pixels of the style sheet a millimetre: `--piece-scale` in tokens.css. */
+const SHOWN_AT = 12;
+/** Pixels of a fine screen that go on one of the style sheet. */
+const FINE = 1.5;
+
+/** What could be better about the photographs of these pieces, by what the last run of the step saw in them. */
+export function photographRemarks(
+  pieces: readonly FiledPiece[],
+  manifest: PhotographManifest,
+): readonly PhotographRemark[] {
+  return pieces.flatMap((piece) =>
+    piece.pictures.flatMap(({ face, file }) => {
+      const made = manifest[piece.id]?.find((one) => one.face === face);
+      return made === undefined ? [] : remarksOn(piece, file, made);
+    }),
+  );
+}
+
+/** Remarks to print: a line that says they need not be followed, then two lines each; nothing when there are none. */
+export function formatRemarks(remarks: readonly PhotographRemark[], folder: string): string {
+  if (remarks.length === 0) return '';
+  const each = remarks.map(({ file, says }) => `${folder}/${file}\n  ${says}`);
+  return `\nPhotographs that could be better; nothing of this has to be done:\n\n${each.join('\n\n')}\n\n`;
+}
+
+function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonly PhotographRemark[] {
+  if (made.placed === 'middle') return [{ file, says: notFound(made) }];
+  const wanted = wantedPixels(piece);
+  const shown = Math.max(made.seen.piece.width, made.seen.piece.height);
+  if (wanted === null || made.placed === 'whole' || shown >= wanted) return [];
+  return [
+    {
+      file,
+      says: `The ${made.face} is ${shown} pixels across in this photograph, and its page can show ${wanted}. It will look soft on a fine screen: photograph it from nearer, or send the picture from the camera at its full size.`,
+    },
+  ];
+}
+
+function notFound({ face, seen: { photograph, piece } }: FacePictures): string {
+  const crop = formatCrop({ ...middleOf(photograph, piece.width / piece.height), unit: 'px' });
+  return `The piece could not be found in this photograph, so its middle is shown. Write where it is, from the left, from the top, width and height, in piece.md: photographs: { ${face}: { crop: ${crop} } }.`;
+}
+
+/** How many pixels across its page can show of a piece; null when its size is not recorded. */
+function wantedPixels({ fields }: FiledPiece): number | null {
+  const size = known(fields.diameter);
+  if (size === null) return null;
+  const { width, height } = sizeSpan(size);
+  return Math.min(RECIPE.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT * FINE));
+}

@@ -1,0 +1,32 @@
+import type { Crop } from '../catalogue/crop.ts';
+import { formatCrop } from '../catalogue/crop.ts';
+import type { FiledPiece } from '../catalogue/records.ts';
+import { known } from '../catalogue/schema/fields.ts';
+
+/** What is known of a face before its photograph is opened. */
+export type Wish = {
+  /** Where the keeper says the piece is. */
+  readonly crop: Crop | null;
+  readonly shows: 'round face' | 'oblong face' | 'edge' | 'detail';
+  /** Its width by its height; 1 where that is not known. */
+  readonly ratio: number;
+};
+
+/** What is to be made of one photograph of a piece. */
+export function wishFor({ fields }: FiledPiece, face: string): Wish {
+  const size = known(fields.diameter);
+  const oblong = size?.shape === 'rectangle' ? size : null;
+  const credits = fields.photographs ?? {};
+  const crop = Object.entries(credits).find(([name]) => name === face)?.[1].crop ?? null;
+  if (face !== 'obverse' && face !== 'reverse') return { crop, shows: face === 'edge' ? 'edge' : 'detail', ratio: 1 };
+  return {
+    crop,
+    shows: oblong === null ? 'round face' : 'oblong face',
+    ratio: oblong === null ? 1 : oblong.width / oblong.height,
+  };
+}
+
+/** A wish in words, for telling whether it has changed. */
+export function wishInWords({ crop, shows, ratio }: Wish): string {
+  return [shows, ratio.toFixed(3), ...(crop === null ? [] : [formatCrop(crop)])].join(', ');
+}
