@@ -11,8 +11,6 @@ export type PhotographRemark = { readonly file: string; readonly says: string };
 
 /** How large a piece is shown on its page at most, in pixels of the style sheet a millimetre: `--piece-scale` in tokens.css. */
 const SHOWN_AT = 12;
-/** Pixels of a fine screen that go on one of the style sheet. */
-const FINE = 1.5;
 
 /** What could be better about the photographs of these pieces, by what the last run of the step saw in them. */
 export function photographRemarks(
@@ -36,13 +34,13 @@ export function formatRemarks(remarks: readonly PhotographRemark[], folder: stri
 
 function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonly PhotographRemark[] {
   if (made.placed === 'middle') return [{ file, says: notFound(made) }];
-  const wanted = wantedPixels(piece);
+  const wanted = made.face === 'obverse' || made.face === 'reverse' ? wantedPixels(piece) : null;
   const shown = Math.max(made.seen.piece.width, made.seen.piece.height);
   if (wanted === null || made.placed === 'whole' || shown >= wanted) return [];
   return [
     {
       file,
-      says: `The ${made.face} is ${shown} pixels across in this photograph, and its page can show ${wanted}. It will look soft on a fine screen: photograph it from nearer, or send the picture from the camera at its full size.`,
+      says: `The ${made.face} is ${shown} pixels across in this photograph, and its page shows it at ${wanted}, on a fine screen at twice that, so it looks soft. Photograph it from nearer, or send the picture from the camera at its full size.`,
     },
   ];
 }
@@ -52,10 +50,10 @@ function notFound({ face, seen: { photograph, piece } }: FacePictures): string {
   return `The piece could not be found in this photograph, so its middle is shown. Write where it is, from the left, from the top, width and height, in piece.md: photographs: { ${face}: { crop: ${crop} } }.`;
 }
 
-/** How many pixels across its page can show of a piece; null when its size is not recorded. */
+/** How many pixels across a piece is shown on its page; null when its size is not recorded. */
 function wantedPixels({ fields }: FiledPiece): number | null {
   const size = known(fields.diameter);
   if (size === null) return null;
   const { width, height } = sizeSpan(size);
-  return Math.min(RECIPE.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT * FINE));
+  return Math.min(RECIPE.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT));
 }

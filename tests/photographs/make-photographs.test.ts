@@ -117,9 +117,9 @@ describe('what could be better about a photograph', () => {
     const size = parseSize('41 mm');
     if (!size.ok) throw new Error(size.problem);
     const { remarks } = await makePhotographs([piece('one', 'obverse.png', { diameter: size.value })], cabinet, out);
-    // 41 mm at 12 pixels a millimetre, and half as many again for a fine screen.
+    // 41 mm at 12 pixels a millimetre.
     expect(remarks.map(({ says }) => says.replace(/\d+ pixels/, 'N pixels'))).toEqual([
-      'The obverse is N pixels across in this photograph, and its page can show 738. It will look soft on a fine screen: photograph it from nearer, or send the picture from the camera at its full size.',
+      'The obverse is N pixels across in this photograph, and its page shows it at 492, on a fine screen at twice that, so it looks soft. Photograph it from nearer, or send the picture from the camera at its full size.',
     ]);
     expect(Number(/(\d+) pixels/.exec(remarks[0]?.says ?? '')?.[1])).toBeCloseTo(440, -1);
     const small = parseSize('18 mm');
