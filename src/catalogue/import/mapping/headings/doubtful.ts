@@ -1,0 +1,11 @@
+import type { Headings } from './vocabulary.ts';
+
+/** Headings that mean one thing to one collector and another to the next; `to` names the doubt. */
+export const DOUBTFUL: readonly Headings[] = [
+  { to: 'date', en: ['date'], fr: ['date'], de: ['datum'], it: ['data'], es: ['fecha'], nl: ['datum'] },
+  { to: 'value', en: ['value', 'val'], fr: ['valeur'], de: ['wert'], it: ['valore'], es: ['valor'], nl: ['waarde'] },
+  { to: 'place', en: ['location', 'place', 'where', 'origin', 'country', 'region', 'city', 'town'], fr: ['lieu', 'localisation', 'emplacement', 'pays', 'ville', 'origine'], de: ['ort', 'standort', 'land', 'herkunft', 'stadt'], it: ['luogo', 'posizione', 'paese', 'origine', 'citta'], es: ['lugar', 'ubicacion', 'pais', 'origen', 'ciudad'], nl: ['plaats', 'locatie', 'land', 'herkomst', 'stad'] },
+  { to: 'number', any: ['no', 'nr', 'n', '#', 'num', 'id', 'n°', 'nº', 'no #'] },
+  { to: 'provenance', en: ['provenance', 'pedigree', 'ex', 'history', 'collection', 'former collection'], fr: ['provenance', 'pedigree', 'ancienne collection'], de: ['provenienz', 'vorbesitzer', 'sammlung'], it: ['provenienza', 'collezione'], es: ['procedencia', 'coleccion'], nl: ['provenance', 'collectie', 'vorige eigenaar'] },
+  { to: 'description', en: ['description', 'details', 'type', 'design', 'legend', 'inscription', 'text', 'coin', 'item', 'piece', 'object', 'name'], fr: ['description', 'type', 'legende', 'monnaie', 'objet', 'designation', 'nom'], de: ['beschreibung', 'typ', 'umschrift', 'legende', 'munze', 'objekt', 'text', 'name'], it: ['descrizione', 'tipo', 'legenda', 'moneta', 'oggetto', 'nome'], es: ['descripcion', 'tipo', 'leyenda', 'moneda', 'objeto', 'nombre'], nl: ['beschrijving', 'omschrijving', 'type', 'munt', 'object', 'naam'] },
+]; // prettier-ignore

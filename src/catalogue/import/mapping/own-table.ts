@@ -1,0 +1,26 @@
+import type { Reading } from './mapping.ts';
+import { isField } from './targets.ts';
+
+/** Headings of `pieces.csv` that are not called as the fields of the form are. */
+const RENAMED: Readonly<Record<string, string>> = {
+  struckFor: 'struck-for',
+  gradeAsGiven: 'grade',
+  gradeScale: 'grade-scale',
+  gradedBy: 'graded-by',
+};
+
+/** Follow from the other columns, and are worked out again. */
+const COMPUTED: ReadonlySet<string> = new Set(['edtf', 'address']);
+
+/** Whether a sheet is a table that this program wrote. */
+export function isOwnTable(headings: readonly string[]): boolean {
+  return ['id', 'number', 'title', 'kind', 'edtf', 'gradeAsGiven', 'address'].every((heading) =>
+    headings.includes(heading),
+  );
+}
+
+export function ownReading(heading: string): Reading {
+  if (COMPUTED.has(heading)) return { kind: 'nothing' };
+  const field = RENAMED[heading] ?? heading;
+  return isField(field) ? { kind: 'field', field } : { kind: 'ledger' };
+}
