@@ -16,6 +16,8 @@ const NAMES: readonly string[] = [
   'claudius claude claudio',
   'conrad konrad corrado conrado koenraad',
   'constantine constantin konstantin costantino constantino constantijn constantinus konstantinos',
+  'edgar edgard edgardo',
+  'edmund edmond edmondo edmundo',
   'edward edouard eduard edoardo eduardo edwardus edw',
   'elizabeth elisabeth elisabetta eliz',
   'ernest ernst ernesto ernestus',

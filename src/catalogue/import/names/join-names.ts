@@ -85,16 +85,23 @@ export function joinNames(
         fileId(isOneOfSeveral && since !== undefined ? `${best.name} ${Math.abs(since)}` : best.name),
         isTaken,
       );
-      created.push(newName(id, cluster));
+      const file = newName(id, cluster);
+      created.push(file);
       if (new Set(cluster.map(({ name }) => spelledAlike(name))).size > 1)
         questions.push({ kind, id, isKnown: false, spelled: cluster.map(({ text }) => text) });
-      return { cluster, meant: { id, spans: cluster.flatMap(({ years }) => (years === null ? [] : [years])) } };
+      return {
+        cluster,
+        names: [file.name, ...file.otherNames],
+        meant: { id, spans: cluster.flatMap(({ years }) => (years === null ? [] : [years])) },
+      };
     });
     for (const label of group) {
       const own = made.filter(({ cluster }) => cluster.includes(label));
+      const alike = made.filter(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(label.name)));
+      const found = [own, alike, made].find((some) => some.length > 0) ?? [];
       meant.set(
         label.text,
-        (own.length > 0 ? own : made).map((one) => one.meant),
+        found.map((one) => one.meant),
       );
     }
   }
@@ -148,14 +155,12 @@ function grouped<T>(all: readonly T[], keyOf: (one: T) => string): readonly (rea
   for (const one of all) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one]);
   return [...groups.values()];
 }
+
+/** The file for spellings of one name. */
 function newName(id: string, labels: readonly Label[]): NewName {
   const best = bestSpelled(labels);
-  const years =
-    labels
-      .find((label) => label.years !== null)
-      ?.text.slice(0, -1)
-      .split(' (')
-      .at(-1) ?? null;
+  const dated = labels.find((label) => label.years !== null);
+  const years = dated === undefined ? null : dated.text.slice(dated.name.length + 2, -1);
   const others = labels
     .map(({ name }) => name)
     .filter((name) => spelledAlike(name) !== spelledAlike(best.name) && isProper(name));

@@ -1,6 +1,5 @@
-import { yearsOf } from '../../../core/dating/interval.ts';
-import { parseDate } from '../../../core/dating/parse-date.ts';
 import type { NamedInSheet } from '../draft.ts';
+import { reignIn } from './reign.ts';
 
 export type Span = { readonly low: number; readonly high: number };
 
@@ -30,8 +29,7 @@ export function labelsIn(uses: readonly NamedInSheet[]): readonly Label[] {
 }
 
 function reignOf(years: string | undefined): Span | null {
-  const read = years === undefined ? null : parseDate(years);
-  return read?.ok === true ? yearsOf(read.value) : null;
+  return years === undefined ? null : (reignIn(years)?.span ?? null);
 }
 
 export function overlaps(a: Span, b: Span): boolean {

@@ -37,10 +37,10 @@ export function rulerKey(name: string): string {
     .split(' ')
     .filter((word) => word !== '' && word !== '.');
   const said = words.flatMap((word, index): readonly string[] => {
-    const numeral = index === 0 ? null : numeralOf(word);
-    if (numeral !== null) return [String(numeral)];
     const bare = word.replace(/\.$/, '');
     if (LEFT_OUT.has(bare)) return [];
+    const numeral = index === 0 ? null : numeralOf(word);
+    if (numeral !== null) return [String(numeral)];
     return [englishByname(bare) ?? englishName(word) ?? bare];
   });
   const key = said.join(' ');
