@@ -1,75 +1,131 @@
-/** One part of a picture file that is not its pixels: `EXIF`, `XMP`, `ICC profile`, `comment` … */
+import { exifParts } from './exif-parts.ts';
+
+/** One part of a picture file that is not its pixels: `EXIF`, `XMP`, `colour profile`, `a comment` … */
 export type Segment = { readonly name: string };
 
 const latin = (bytes: Uint8Array, from: number, length: number): string =>
   String.fromCharCode(...bytes.subarray(from, from + length));
 
 /**
- * Lists everything a JPEG, PNG or WebP carries besides its pixels. Sources: ITU-T T.81 Annex B (JPEG markers),
- * W3C PNG (third edition) §5, the WebP container specification (RIFF).
- * Null when the bytes are none of the three, or break off.
+ * Lists everything a JPEG, PNG or WebP carries besides its pixels, from its first byte to its last. Sources: ITU-T T.81
+ * Annex B (JPEG markers), JFIF 1.02, W3C PNG (third edition) §5, the WebP container specification (RIFF).
+ * Null when the bytes are none of the three, or break off: what cannot be read is not taken to be clean.
  */
 export function segmentsOf(bytes: Uint8Array): readonly Segment[] | null {
-  if (bytes[0] === 0xff && bytes[1] === 0xd8) return jpegSegments(bytes);
-  if (latin(bytes, 0, 4) === 'RIFF' && latin(bytes, 8, 4) === 'WEBP') return riffSegments(bytes);
-  if (latin(bytes, 1, 3) === 'PNG') return pngSegments(bytes);
-  return null;
+  const names =
+    bytes[0] === 0xff && bytes[1] === 0xd8
+      ? jpegNames(bytes)
+      : latin(bytes, 0, 4) === 'RIFF' && latin(bytes, 8, 4) === 'WEBP'
+        ? webpNames(bytes)
+        : latin(bytes, 1, 3) === 'PNG'
+          ? pngNames(bytes)
+          : null;
+  return names === null ? null : names.map((name) => ({ name }));
 }
 
-function jpegSegments(bytes: Uint8Array): readonly Segment[] | null {
-  const found: Segment[] = [];
-  let at = 2;
-  while (at + 4 <= bytes.length && bytes[at] === 0xff) {
+const AFTER = 'more after the end of the picture';
+
+function exifNames(bytes: Uint8Array): readonly string[] {
+  const parts = exifParts(bytes);
+  return [parts.length === 0 ? 'EXIF' : `EXIF with ${parts.join(', ')}`];
+}
+
+/** A JPEG: its segments, between its scans too, and what stands after its end. */
+function jpegNames(bytes: Uint8Array): readonly string[] | null {
+  const found: string[] = [];
+  for (let at = 2; at + 2 <= bytes.length;) {
+    if (bytes[at] !== 0xff) return null;
     const marker = bytes[at + 1] ?? 0;
-    if (marker === 0xda) return found;
-    const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
-    const label = latin(bytes, at + 4, Math.min(32, Math.max(0, length - 2)));
-    if (marker === 0xfe) found.push({ name: 'comment' });
-    else if (marker >= 0xe1 && marker <= 0xef) found.push({ name: jpegName(marker, label) });
-    // APP0 is the JFIF header; anything else there, or a thumbnail in it, is not ours.
-    else if (marker === 0xe0 && (!label.startsWith('JFIF\0') || length !== 16))
-      found.push({ name: 'JFIF thumbnail or extension' });
-    at += 2 + length;
+    if (marker === 0xff) at += 1;
+    else if (marker === 0xd9) return at + 2 === bytes.length ? found : [...found, AFTER];
+    else {
+      const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
+      if (length < 2 || at + 2 + length > bytes.length) return null;
+      found.push(...jpegSegment(marker, bytes.subarray(at + 4, at + 2 + length)));
+      at += 2 + length;
+      if (marker === 0xda) at = afterScan(bytes, at);
+    }
   }
   return null;
 }
 
-function jpegName(marker: number, label: string): string {
-  if (label.startsWith('Exif\0')) return 'EXIF';
-  if (label.startsWith('http://ns.adobe.com/xap') || label.startsWith('http://ns.adobe.com/xmp')) return 'XMP';
-  if (label.startsWith('ICC_PROFILE')) return 'ICC profile';
-  if (label.startsWith('Photoshop 3.0')) return 'IPTC';
-  return `application segment ${marker - 0xe0}`;
+/** Where the next marker stands after the pixels of a scan: FF 00 is a pixel's byte, FF D0 to FF D7 restart within it. */
+function afterScan(bytes: Uint8Array, from: number): number {
+  for (let at = bytes.indexOf(0xff, from); at !== -1; at = bytes.indexOf(0xff, at + 1)) {
+    const next = bytes[at + 1] ?? 0;
+    if (next !== 0 && (next < 0xd0 || next > 0xd7)) return at;
+  }
+  return bytes.length;
 }
 
-/** The WebP chunks that are pixels or say how to read them. */
-const WEBP_PIXELS = new Set(['VP8 ', 'VP8L', 'VP8X', 'ALPH', 'ANIM', 'ANMF']);
+function jpegSegment(marker: number, body: Uint8Array): readonly string[] {
+  if (marker === 0xfe) return ['a comment'];
+  if (marker < 0xe0 || marker > 0xef) return [];
+  const label = latin(body, 0, Math.min(32, body.length));
+  if (marker === 0xe0) {
+    // The JFIF head ends in the width and height of a thumbnail, which must be none.
+    if (label.startsWith('JFIF\0') && body.length === 14 && body[12] === 0 && body[13] === 0) return [];
+    return ['a thumbnail (JFIF)'];
+  }
+  if (label.startsWith('Exif\0')) return exifNames(body.subarray(6));
+  if (label.startsWith('http://ns.adobe.com/xap') || label.startsWith('http://ns.adobe.com/xmp')) return ['XMP'];
+  if (label.startsWith('ICC_PROFILE')) return ['a colour profile'];
+  if (label.startsWith('Photoshop 3.0')) return ['IPTC'];
+  if (label.startsWith('MPF\0')) return ['a second picture (MPF)'];
+  return [`application segment ${marker - 0xe0}`];
+}
 
-function riffSegments(bytes: Uint8Array): readonly Segment[] | null {
-  const found: Segment[] = [];
-  let at = 12;
-  while (at + 8 <= bytes.length) {
+/** The WebP chunks that are pixels or say how to read them. An animation is no photograph. */
+const WEBP_PIXELS = new Set(['VP8 ', 'VP8L', 'VP8X', 'ALPH']);
+const WEBP_NAMES: ReadonlyMap<string, string> = new Map([
+  ['ICCP', 'a colour profile'],
+  ['XMP ', 'XMP'],
+  ['ANIM', 'an animation'],
+  ['ANMF', 'a frame of an animation'],
+]);
+
+function webpNames(bytes: Uint8Array): readonly string[] | null {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length < 12) return null;
+  const end = view.getUint32(4, true) + 8;
+  if (end > bytes.length) return null;
+  const found: string[] = [];
+  for (let at = 12; at < end;) {
+    if (at + 8 > end) return null;
     const name = latin(bytes, at, 4);
-    const size =
-      (bytes[at + 4] ?? 0) | ((bytes[at + 5] ?? 0) << 8) | ((bytes[at + 6] ?? 0) << 16) | ((bytes[at + 7] ?? 0) << 24);
-    if (!WEBP_PIXELS.has(name)) found.push({ name: name.trim() === 'ICCP' ? 'ICC profile' : name.trim() });
+    const size = view.getUint32(at + 4, true);
+    if (at + 8 + size > end) return null;
+    const body = bytes.subarray(at + 8, at + 8 + size);
+    // Some writers put the head of the JPEG segment before the block.
+    if (name === 'EXIF') found.push(...exifNames(latin(body, 0, 5) === 'Exif\0' ? body.subarray(6) : body));
+    else if (!WEBP_PIXELS.has(name)) found.push(WEBP_NAMES.get(name) ?? `a chunk ${name.trim()}`);
     at += 8 + size + (size % 2);
   }
-  return at === bytes.length ? found : null;
+  return end === bytes.length ? found : [...found, AFTER];
 }
 
 /** The PNG chunks that are pixels or say how to read them. */
 const PNG_PIXELS = new Set(['IHDR', 'PLTE', 'IDAT', 'IEND', 'tRNS', 'sRGB', 'gAMA', 'cHRM', 'pHYs', 'bKGD', 'sBIT']);
+const PNG_NAMES: ReadonlyMap<string, string> = new Map([
+  ['iCCP', 'a colour profile'],
+  ['tEXt', 'a comment'],
+  ['zTXt', 'a comment'],
+  ['iTXt', 'a comment or XMP'],
+  ['tIME', 'the time it was last changed'],
+  ['acTL', 'an animation'],
+]);
 
-function pngSegments(bytes: Uint8Array): readonly Segment[] | null {
-  const found: Segment[] = [];
-  let at = 8;
-  while (at + 12 <= bytes.length) {
-    const size =
-      ((bytes[at] ?? 0) << 24) | ((bytes[at + 1] ?? 0) << 16) | ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
+function pngNames(bytes: Uint8Array): readonly string[] | null {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const found: string[] = [];
+  for (let at = 8; at + 12 <= bytes.length;) {
+    const size = view.getUint32(at);
     const name = latin(bytes, at + 4, 4);
-    if (!PNG_PIXELS.has(name)) found.push({ name: name === 'eXIf' ? 'EXIF' : name === 'iCCP' ? 'ICC profile' : name });
+    if (at + 12 + size > bytes.length) return null;
+    if (name === 'eXIf') found.push(...exifNames(bytes.subarray(at + 8, at + 8 + size)));
+    else if (!PNG_PIXELS.has(name)) found.push(PNG_NAMES.get(name) ?? `a chunk ${name}`);
     at += 12 + size;
+    if (name === 'IEND') return at === bytes.length ? found : [...found, AFTER];
   }
-  return at === bytes.length ? found : null;
+  return null;
 }
