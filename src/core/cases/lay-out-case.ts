@@ -87,11 +87,13 @@ function frameOf(
   const room = inside.width - 2 * spacing.edge;
   const aside = how.headings === 'aside' ? Math.max(0, ...titles) + spacing.groups : 0;
   const facesRoom = how.isLoose ? 0 : Math.max(0, ...cells.map(({ faces }) => facesSize(faces, spacing).width));
-  const column = Math.max(0, ...cells.map((cell) => cell.label.width)) + spacing.cells;
+  const widthAlone = (cell: Cell): number => roomOfCell(cell, how.stand, facesRoom, spacing).width;
+  const columns = how.stand === 'key' ? cells.map(widthAlone) : cells.map((cell) => cell.label.width);
+  const column = Math.max(0, ...columns) + spacing.cells;
   const widthOf = (cell: Cell): number => {
-    const { width } = roomOfCell(cell, how.stand, facesRoom, spacing);
+    const width = widthAlone(cell);
     const snapped = Math.ceil((width + spacing.cells) / column - 1e-9) * column - spacing.cells;
-    const isSnapped = !how.isLoose && how.stand === 'below' && snapped <= room - aside;
+    const isSnapped = !how.isLoose && how.stand !== 'beside' && snapped <= room - aside;
     return isSnapped ? Math.max(width, snapped) : width;
   };
   const widest = Math.max(0, ...groups.flatMap((group) => rowWidths(group, widthOf, room - aside, spacing)));
@@ -156,11 +158,11 @@ function layRows(
 ): { readonly cells: readonly PlacedCell[]; readonly bottom: number | null } {
   const { how, widthOf } = frame;
   const flowing = group.cells.filter(({ at }) => at === undefined);
-  const counts = balancedRows(flowing.map(widthOf), frame.right - frame.left, spacing.cells);
   const laid = new Map<Cell, PlacedCell>();
   let [top, done, bottom] = [from, 0, null as number | null];
-  for (let row = 0; done < flowing.length; row += 1) {
-    const most = blocked.length === 0 ? (counts[row] ?? 1) : flowing.length - done;
+  while (done < flowing.length) {
+    // Round something fixed a row may hold fewer than it was to, and those that are left are shared out anew.
+    const [most = 1] = balancedRows(flowing.slice(done).map(widthOf), frame.right - frame.left, spacing.cells);
     const found = findRow(flowing.slice(done, done + most), frame, blocked, top, spacing);
     const cells = flowing.slice(done, done + found.lefts.length);
     const height = rowHeight(cells, how.stand, spacing);

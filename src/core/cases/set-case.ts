@@ -1,47 +1,15 @@
 import { adviceFor } from './advice.ts';
+import type { CaseToSet, GroupToSet, LabelStyle } from './case-to-set.ts';
 import type { Card } from './card.ts';
 import { setCard, setLabel, trimmed } from './card.ts';
 import type {
-  Box, CaseGroup, CasePlan, Cell, Corner, Headings, LabelStand, Misfit, Size,
+  Box, CaseGroup, CasePlan, Cell, Headings, LabelStand, Misfit, Size,
 } from './case-plan.ts'; // prettier-ignore
 import { inMillimetres, LABEL_STANDS, SPACING } from './case-plan.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
 import { layOutCase } from './lay-out-case.ts';
 import { widthOfText } from './set-text.ts';
 import { lettersPerLine } from './type-size.ts';
-
-/** A piece to be laid in a case. */
-export type PieceToSet = {
-  /** Its number in the exhibit, from 1. */
-  readonly key: number;
-  readonly piece: string;
-  readonly title: string;
-  /** The size of each face shown, in millimetres. */
-  readonly faces: readonly Size[];
-  /** In millimetres; null when it is not recorded. */
-  readonly thickness: number | null;
-  readonly label: string;
-  /** What a derived label says, fact by fact; null for a label written by hand. */
-  readonly facts: readonly string[] | null;
-  readonly at?: Corner;
-};
-export type GroupToSet = {
-  readonly title: string;
-  readonly text: string | null;
-  readonly pieces: readonly PieceToSet[];
-  readonly at?: Corner;
-};
-export type CaseToSet = {
-  readonly inside: Size & { readonly depth: number | null };
-  readonly groups: readonly GroupToSet[];
-};
-/** How labels are made: millimetres, points; a height that derived ones keep to, and where they stand, if the keeper says. */
-export type LabelStyle = {
-  readonly width: number;
-  readonly points: number;
-  readonly height: number | null;
-  readonly stand: LabelStand | null;
-};
 
 export type LaidCell = { readonly label: Card; readonly labelBox: Box; readonly faces: readonly Box[] };
 export type LaidGroup = {
@@ -133,18 +101,41 @@ type Tried = { readonly stand: LabelStand; readonly plan: CasePlan; readonly car
 
 function bestPlan(one: CaseToSet, style: LabelStyle, stands: readonly LabelStand[]): Tried {
   const tried: Tried[] = [];
+  // Text is set once, however many ways are tried.
+  const titles = headingsFor(one, style).map((headings) => ({
+    headings,
+    cards: one.groups.map((group) => titleCards(group, one, style, headings)),
+  }));
+  const written = one.groups.map(({ pieces }) =>
+    pieces.map((piece) => setLabel(piece, style.width, style.points, style.height)),
+  );
+  const numbers = one.groups.map(({ pieces }) =>
+    pieces.map(({ key }) => trimmed(setCard(String(key), style.width, style.points))),
+  );
   for (const stand of stands)
-    for (const isLoose of stand === 'key' ? [true] : [false, true])
-      for (const headings of headingsFor(one, style)) {
-        const cards = one.groups.map((group) => cardsOf(group, one, style, stand, headings));
+    for (const isLoose of [false, true]) {
+      const here = titles.map(({ headings, cards: title }): Tried => {
+        const labels = stand === 'key' ? numbers : written;
+        const cards = title.map((group, g): Cards => ({ ...group, labels: labels[g] ?? fail() }));
         const groups = one.groups.map((group, g) => groupOf(group, cards[g] ?? fail()));
-        const plan = layOutCase(one.inside, groups, { stand, headings, isLoose });
-        if (plan.misfits.length === 0) return { stand, plan, cards };
-        tried.push({ stand, plan, cards });
-      }
+        return { stand, plan: layOutCase(one.inside, groups, { stand, headings, isLoose }), cards };
+      });
+      const [first, second] = here.filter(({ plan }) => plan.misfits.length === 0);
+      if (first !== undefined) return second !== undefined && strays(second.plan) < strays(first.plan) ? second : first;
+      tried.push(...here);
+    }
   const fitting = tried.filter(({ plan }) => fitsIn(plan));
   const byPieces = tried.filter(({ stand }) => stand !== 'key' || stands.length === 1);
   return leastOver(fitting.length > 0 ? fitting : byPieces);
+}
+
+/** How many pieces stand alone in the last row of a group that has more than one. */
+function strays({ groups }: CasePlan): number {
+  return groups.filter(({ cells }) => {
+    const tops = cells.map(({ label }) => label.top);
+    const last = Math.max(...tops);
+    return tops.some((top) => top < last) && tops.filter((top) => top === last).length === 1;
+  }).length;
 }
 
 function leastOver(tried: readonly Tried[]): Tried {
@@ -174,22 +165,16 @@ function columnOf(width: number, style: LabelStyle): number {
   return Math.min(readableWidth(style), (width - 2 * SPACING.edge) * COLUMN.share);
 }
 
-function cardsOf(
-  { title, text, pieces }: GroupToSet,
+function titleCards(
+  { title, text }: GroupToSet,
   { inside }: CaseToSet,
   style: LabelStyle,
-  stand: LabelStand,
   headings: Headings,
-): Cards {
+): Omit<Cards, 'labels'> {
   const room = headings === 'aside' ? columnOf(inside.width, style) : inside.width - 2 * SPACING.edge;
   return {
     heading: trimmed(setCard(title, room, style.points * HEADING_LARGER)),
     text: text === null ? null : trimmed(setCard(text, Math.min(room, readableWidth(style)), style.points)),
-    labels: pieces.map((piece) =>
-      stand === 'key'
-        ? trimmed(setCard(String(piece.key), style.width, style.points))
-        : setLabel(piece, style.width, style.points, style.height),
-    ),
   };
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { remediesFor } from '../../../src/core/cases/advice.ts';
-import type { CaseToSet, LabelStyle } from '../../../src/core/cases/set-case.ts';
+import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-set.ts';
 import { fits, layCase, planCase } from '../../../src/core/cases/set-case.ts';
 import { boxesOf, groups, isInside, overlap, SMALL_CASE } from './random-exhibits.ts';
 
@@ -29,7 +29,7 @@ function pennies(many: number, label: string, inside: CaseToSet['inside'], faces
 const LABEL = 'Penny of York, 1280. Silver, 1.38 g. North 1017. It was found in a field and bought at a fair.';
 
 describe('what is said to make a case fit', () => {
-  test('makes it fit: laid out again as it says, nothing overlaps and nothing lies outside, in 40 random exhibits', () => {
+  test('makes it fit: laid out again as it says, nothing overlaps and nothing lies outside, in 20 random exhibits', () => {
     const seen = new Set<string>();
     fc.assert(
       fc.property(groups, fc.constantFrom(40, 60, 90, 120), fc.constantFrom(10, 14, 18), (held, width, points) => {
@@ -54,7 +54,7 @@ describe('what is said to make a case fit', () => {
           expect(keys).toEqual(held.flatMap(({ pieces }) => pieces.map(({ key }) => key)));
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
     expect([...seen].sort()).toEqual(expect.arrayContaining(['move', 'take']));
   });

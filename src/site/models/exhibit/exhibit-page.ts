@@ -1,5 +1,5 @@
 import type { Exhibit, Work } from '../../../catalogue/catalogue.ts';
-import type { LabelStyle } from '../../../core/cases/set-case.ts';
+import type { LabelStyle } from '../../../core/cases/case-to-set.ts';
 import type { Run } from '../../../core/cases/set-text.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { storyHtml } from '../../markdown.ts';

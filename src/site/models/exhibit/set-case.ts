@@ -1,6 +1,6 @@
 import type { Card } from '../../../core/cases/card.ts';
 import type { Box, LabelStand, Misfit } from '../../../core/cases/case-plan.ts';
-import type { CaseToSet, LabelStyle } from '../../../core/cases/set-case.ts';
+import type { CaseToSet, LabelStyle } from '../../../core/cases/case-to-set.ts';
 import { layCase } from '../../../core/cases/set-case.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { extentOf, isRound, UNMEASURED } from '../sizes.ts';
@@ -61,7 +61,8 @@ export function setCase(shown: ShownCase, label: LabelStyle): SetCase {
   };
 }
 
-function caseToSet({ inside, groups }: ShownCase): CaseToSet {
+/** A case as the core lays it: sizes, labels and titles in place of pieces. */
+export function caseToSet({ inside, groups }: ShownCase): CaseToSet {
   return {
     inside,
     groups: groups.map(({ title, text, at, pieces }) => ({

@@ -1,4 +1,5 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
+import { lineHeight, setText } from '../../../core/cases/set-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { SetCase, SetCell } from '../exhibit/set-case.ts';
 import { CARD_MARGIN } from '../exhibit/set-case.ts';
@@ -6,7 +7,7 @@ import type { Mark } from './marks.ts';
 import { FINE, FIRM, textMark, textMarks } from './marks.ts';
 
 /** The rim of a case, and all that lies in it, drawn at true size: where each piece, label and text is to be put. */
-export function caseDrawing({ shown, groups }: SetCase): readonly Mark[] {
+export function caseDrawing({ shown, stand, groups }: SetCase): readonly Mark[] {
   return [
     frame({ left: 0, top: 0, width: shown.inside.width, height: shown.inside.height }, 'case'),
     ...groups.flatMap(({ heading, headingBox, text, cells }) => [
@@ -18,16 +19,25 @@ export function caseDrawing({ shown, groups }: SetCase): readonly Mark[] {
             frame(text.box),
             ...textMarks(text.card.lines, text.box.left + CARD_MARGIN, text.box.top + CARD_MARGIN, text.card.points),
           ]),
-      ...cells.flatMap(cellDrawing),
+      ...cells.flatMap((cell) => cellDrawing(cell, stand === 'key')),
     ]),
   ];
 }
 
 const NOTE = 9;
 
-/** The outline of each face with its name, and that of the label with the number and title of the piece. */
-function cellDrawing({ shown, labelBox, faces }: SetCell): readonly Mark[] {
+/**
+ * The outline of each face with its name, and that of the label with the number and title of the piece, as much of it as the
+ * label holds; where labels are on a key, the card with the number as it will be.
+ */
+function cellDrawing({ shown, label, labelBox, faces }: SetCell, isOnKey: boolean): readonly Mark[] {
+  const { left, top, width, height } = labelBox;
   const { number, title } = shown.piece;
+  const note = [`${shown.key}. ${title}`, number].flatMap((line) =>
+    // The plain face is a little broader than the reading face, whose letters the lines are measured by.
+    setText(line, (width - 2 * CARD_MARGIN) * 0.9, NOTE),
+  );
+  const most = Math.max(1, Math.floor((height - CARD_MARGIN) / lineHeight(NOTE)));
   return [
     ...faces.flatMap(({ face, box, round }): readonly Mark[] => [
       { kind: round ? 'oval' : 'frame', box, weight: FIRM, dashed: false },
@@ -37,8 +47,12 @@ function cellDrawing({ shown, labelBox, faces }: SetCell): readonly Mark[] {
       }),
     ]),
     frame(labelBox),
-    textMark(`${shown.key}. ${title}`, labelBox.left + CARD_MARGIN, labelBox.top + 5.5, NOTE, { face: 'sans' }),
-    textMark(number, labelBox.left + CARD_MARGIN, labelBox.top + 9.5, NOTE, { face: 'sans' }),
+    ...(isOnKey
+      ? textMarks(label.lines, left + CARD_MARGIN, top + CARD_MARGIN, label.points)
+      : note.slice(0, most).map((line, index) => {
+          const baseline = top + CARD_MARGIN + (index + 0.74) * lineHeight(NOTE);
+          return textMark(line, left + CARD_MARGIN, baseline, NOTE, { face: 'sans' });
+        })),
   ];
 }
 
