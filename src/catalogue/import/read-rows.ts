@@ -39,7 +39,7 @@ export function readRows(
       return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
     });
     const gathered = joinHalves(row.row, gather(row.row, [...all, ...always(all, mapping)]), mapping.settings);
-    const numbered = numberOf(gathered, row.row, mapping, numbers);
+    const numbered = numberOf(gathered, row.row, mapping, numbers, headingOf(all));
     if (numbered === null) setAside.push({ row: row.row, text: rowText(row), because: NO_NUMBER });
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));
   }
@@ -69,19 +69,36 @@ function always(all: readonly SaidBy[], mapping: Mapping): readonly SaidBy[] {
   });
 }
 
+/** The column that gave the number. */
+function headingOf(all: readonly SaidBy[]): string {
+  return all.find(({ said }) => said.kind === 'fact' && said.field === 'number')?.heading ?? 'number';
+}
+
 type Numbered = { readonly number: string; readonly told: readonly UnreadCell[] };
 
 /** The number as written; the second of the same number is told apart by a suffix, and told of. */
-function numberOf(gathered: Gathered, row: number, mapping: Mapping, taken: Map<string, number>): Numbered | null {
+function numberOf(
+  gathered: Gathered,
+  row: number,
+  mapping: Mapping,
+  taken: Map<string, number>,
+  heading: string,
+): Numbered | null {
   const written = gathered.facts.get('number');
   if (typeof written !== 'string') {
     if (mapping.settings.unnumbered !== 'row') return null;
-    return unique(`row-${row}`, row, taken, null);
+    return unique(`row-${row}`, row, taken, null, heading);
   }
-  return unique(written, row, taken, written);
+  return unique(written, row, taken, written, heading);
 }
 
-function unique(wanted: string, row: number, taken: Map<string, number>, text: string | null): Numbered {
+function unique(
+  wanted: string,
+  row: number,
+  taken: Map<string, number>,
+  text: string | null,
+  heading: string,
+): Numbered {
   const first = taken.get(wanted);
   if (first === undefined) {
     taken.set(wanted, row);
@@ -92,7 +109,7 @@ function unique(wanted: string, row: number, taken: Map<string, number>, text: s
   const number = `${wanted}-${at}`;
   taken.set(number, row);
   const because = `The number "${wanted}" already stands in row ${first}, so this piece is numbered ${number}. Write another if you like.`;
-  return { number, told: [{ row, heading: 'number', text: text ?? wanted, because, field: 'number' }] };
+  return { number, told: [{ row, heading, text: text ?? wanted, because, field: 'number' }] };
 }
 
 function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, mapping: Mapping): Draft {

@@ -1,3 +1,4 @@
+import { parseDate } from '../../../core/dating/parse-date.ts';
 import type { Written } from '../../yaml.ts';
 import type { Draft, UnreadCell } from '../draft.ts';
 import type { Half, Said } from './cells/said.ts';
@@ -37,14 +38,14 @@ export function gather(row: number, all: readonly SaidBy[]): Gathered {
     if (said.kind === 'fact') {
       const held = facts.get(said.field) ?? (isName(said.field) ? names[said.field] : undefined);
       if (held === undefined) facts.set(said.field, said.value);
-      else if (!isSame(held, said.value)) clash(by, said.field, shown(held));
+      else if (!isSame(held, said.value, said.field)) clash(by, said.field, shown(held));
     } else if (said.kind === 'more') {
       const held = facts.get(said.field);
       facts.set(said.field, [...(Array.isArray(held) ? (held as readonly Written[]) : []), ...said.values]);
     } else if (said.kind === 'name') {
       const held = namesHeld(names, said.field) ?? facts.get(said.field);
       if (held === undefined) names = { ...names, ...named(said) };
-      else if (!isSame(held, said.names)) clash(by, said.field, shown(held));
+      else if (!isSame(held, said.names, said.field)) clash(by, said.field, shown(held));
     } else if (said.kind === 'reference') {
       names = { ...names, references: [...(names.references ?? []), { name: said.name, number: said.number }] };
     } else if (said.kind === 'half') {
@@ -77,8 +78,13 @@ function named({ field, names }: Name): Draft['names'] {
   return field === 'ruler' ? { ruler: names } : field === 'mint' ? { mint: first } : { denomination: first };
 }
 
-function isSame(held: unknown, said: unknown): boolean {
-  return shown(held).toLowerCase() === shown(said).toLowerCase();
+/** Two dates are the same when they come to the same years, however they are written. */
+function isSame(held: unknown, said: unknown, field: string): boolean {
+  const [one, other] = [shown(held), shown(said)];
+  if (one.toLowerCase() === other.toLowerCase()) return true;
+  if (field !== 'date') return false;
+  const [a, b] = [parseDate(one), parseDate(other)];
+  return a.ok && b.ok && a.value.edtf === b.value.edtf;
 }
 
 function shown(value: unknown): string {

@@ -33,9 +33,10 @@ function isPart(part: string): boolean {
 
 /**
  * The parts of a cell by a pattern such as `{denomination} of {ruler}, {mint}.`; null when the whole cell does not fit.
- * Every part is as short as the words after it allow; capitals and the number of blanks do not matter.
+ * Every part is as short as the words after it and `suits` allow, so that `A.D. 249. 7.` is not parted after `A.D`;
+ * capitals and the number of blanks do not matter.
  */
-export function matchPattern(pattern: string, cell: string): Found | null {
+export function matchPattern(pattern: string, cell: string, suits: Suits = () => true): Found | null {
   const names = partsOf(pattern);
   const text = cell.replace(/\s+/g, ' ').trim();
   const plain = text.toLowerCase();
@@ -43,23 +44,33 @@ export function matchPattern(pattern: string, cell: string): Found | null {
   const between = pattern.split(PART_WHOLE).map((words) => words.replace(/\s+/g, ' ').toLowerCase());
   const [first = '', ...rest] = between;
   if (!plain.startsWith(first)) return null;
-  const ends = endsOfParts(plain, first.length, rest, 0, new Set());
+  const ends = endsOfParts(
+    { text: plain, after: rest, fits: (part, start, end) => suits(names[part] ?? '', text.slice(start, end).trim()) },
+    first.length,
+    0,
+    new Set(),
+  );
   if (ends === null) return null;
   const starts = [first.length, ...ends.map((end, at) => end + (rest[at] ?? '').length)];
   const found = names.map((part, at) => ({ part, text: text.slice(starts[at], ends[at]).trim() }));
   return found.every((each) => each.text !== '') ? found : null;
 }
 
+/** Whether a text may be that part: whether a date can be read, say. */
+export type Suits = (part: string, text: string) => boolean;
+
 const PART_WHOLE = /\{[^{}]*\}/;
 
+type Parting = {
+  readonly text: string;
+  /** The words after each part. */
+  readonly after: readonly string[];
+  readonly fits: (part: number, start: number, end: number) => boolean;
+};
+
 /** Where each part ends, from `start` on. A dead end is met once only, so that a long cell costs no more than its square. */
-function endsOfParts(
-  text: string,
-  start: number,
-  after: readonly string[],
-  part: number,
-  dead: Set<string>,
-): readonly number[] | null {
+function endsOfParts(whole: Parting, start: number, part: number, dead: Set<string>): readonly number[] | null {
+  const { text, after, fits } = whole;
   const words = after[part];
   if (words === undefined) return start === text.length ? [] : null;
   const key = `${part} ${start}`;
@@ -68,7 +79,7 @@ function endsOfParts(
   for (let end = start + 1; end <= text.length; end += 1) {
     const at = isLast ? text.length - words.length : text.indexOf(words, end);
     if (at < end || !text.startsWith(words, at)) break;
-    const further = endsOfParts(text, at + words.length, after, part + 1, dead);
+    const further = fits(part, start, at) ? endsOfParts(whole, at + words.length, part + 1, dead) : null;
     if (further !== null) return [at, ...further];
     if (isLast) break;
     end = at;

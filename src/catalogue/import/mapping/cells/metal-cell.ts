@@ -35,6 +35,8 @@ export function readMetal(text: string): readonly Said[] {
   const doubtful = /\s*(?:\(\?\)|\?)$/.test(text);
   const plain = text.replace(/\s*(?:\(\?\)|\?)$/, '').trim();
   const sure: readonly Said[] = doubtful ? fact('sure.metal', 'possible') : [];
+  const figures = plain.replace(',', '.');
+  if (!/\p{L}/u.test(plain) && parseFineness(figures).ok) return fact('fineness', figures);
   const known = metalNamed(plain);
   if (known !== null) return [...fact('metal', known), ...sure];
   const [, before, metalAfter] = /^([\d.,/ ]+(?:‰|%|ct|fine)?) ?(\p{L}.*)$/iu.exec(plain) ?? [];

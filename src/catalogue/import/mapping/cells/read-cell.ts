@@ -43,19 +43,32 @@ function readParts(
 ): readonly Said[] {
   const blank = blankIn(cell.text, mapping.blanks);
   if (blank !== null) return [{ kind: 'blank' }];
-  for (const { pattern } of patterns) {
-    const found = matchPattern(pattern, cell.text);
-    if (found === null) continue;
-    return found.flatMap(({ part, text }) => {
-      const reading = parseReading(part);
-      if (!reading.ok) return [];
-      const said = readAs({ ...cell, text, value: undefined }, reading.value, heading, mapping);
-      return said.map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each));
-    });
-  }
+  const readPart = (part: string, text: string): readonly Said[] => {
+    const reading = parseReading(part);
+    return reading.ok ? readAs({ ...cell, text, value: undefined }, reading.value, heading, mapping) : [];
+  };
+  const isRead = (part: string, text: string) =>
+    // A number of one word is likelier than one of two: `A.D. 249. 7.` ends in the number 7.
+    !(part === 'number' && text.includes(' ')) && readPart(part, text).every(({ kind }) => kind !== 'unread');
+  // First a way to part the cell in which every part can be read, then any.
+  const found =
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isRead)) ??
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text));
+  if (found !== null)
+    return found.flatMap(({ part, text }) =>
+      readPart(part, text).map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each)),
+    );
   if (hasPlace) return [];
   const tried = patterns.map(({ pattern }) => pattern).join(' or ');
   return unread('pattern', `"${cell.text}" does not fit ${tried}. Add a pattern that it fits to the mapping.`);
+}
+
+function firstOf<T, U>(all: readonly T[], look: (one: T) => U | null): U | null {
+  for (const one of all) {
+    const found = look(one);
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 function nameOf(readings: readonly Reading[]): string {
