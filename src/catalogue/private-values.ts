@@ -3,7 +3,7 @@ import { readCsv } from './csv.ts';
 import type { CabinetFolder } from './files.ts';
 import { privateIn, searchFor } from './private-search.ts';
 import type { PublicRecords } from './public-words.ts';
-import { publicWords } from './public-words.ts';
+import { listNames, publicWords } from './public-words.ts';
 import { LEDGER_COLUMNS } from './schema/cabinet.ts';
 
 /** A value of `private/` that must be found in nothing published, in small letters. */
@@ -27,13 +27,14 @@ const COMMON = new Set(
 /**
  * Every value of the ledger and the guide that can be told apart in a text: at least five characters with a letter or a
  * sign among them; a sum in the ways sums are written; the parts of a place, between commas, from eight characters on,
- * unless the cabinet names that place in public. A bare number or a bare day stands in too many public facts.
+ * unless the cabinet names that place in public. What is itself the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day stands in too many public facts.
  *
  * Notes, and columns of the keeper's own, may say what is public anyway. There a value is looked for from eight characters on,
  * when it stands in few rows, and in no title, name, legend or other fact of a published piece or of a list.
  */
 export function privateValues(folder: CabinetFolder, records: PublicRecords): readonly PrivateValue[] {
   const isPublic = publicPlaces(records);
+  const names = listNames(records);
   const values = new Map<string, PrivateValue>();
   const own = new Map<string, PrivateValue>();
   for (const [from, left] of Object.entries(PUBLIC_COLUMNS)) {
@@ -54,7 +55,7 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
         const telling = [
           ...wholes.filter((value) => value.length >= 5 && !COMMON.has(value.toLowerCase())),
           ...parts.filter((part) => part.length >= 8 && !isPublic(part)),
-        ].filter(tells);
+        ].filter((value) => tells(value) && !names.has(value.toLowerCase()));
         for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), from, column });
       }
     }

@@ -14,12 +14,26 @@ export function publicWords({ pieces, rulers, mints, denominations, works }: Pub
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const said = [
     ...shown.flatMap(({ fields }) => SAID.flatMap((field) => textsIn(fields[field]))),
-    ...rulers.flatMap(({ fields }) => [fields.name, ...fields['other-names'], fields.realm ?? '']),
-    ...mints.flatMap(({ fields }) => [fields.name, ...fields.names.map(({ name }) => name), fields.area ?? '']),
-    ...denominations.flatMap(({ fields }) => [fields.name, fields.plural ?? '']),
-    ...works.flatMap(({ fields }) => [fields.author ?? '', fields.title, fields.short ?? '', fields.series ?? '']),
+    ...namesIn({ rulers, mints, denominations, works }),
+    ...rulers.map(({ fields }) => fields.realm ?? ''),
+    ...mints.map(({ fields }) => fields.area ?? ''),
+    ...works.flatMap(({ fields }) => [fields.author ?? '', fields.series ?? '']),
   ];
   return [...new Set(said)].join('\n').toLowerCase();
+}
+
+/** Every name in the lists, in small letters. */
+export function listNames(records: Omit<PublicRecords, 'pieces'>): ReadonlySet<string> {
+  return new Set(namesIn(records).map((name) => name.toLowerCase()));
+}
+
+function namesIn({ rulers, mints, denominations, works }: Omit<PublicRecords, 'pieces'>): readonly string[] {
+  return [
+    ...rulers.flatMap(({ fields }) => [fields.name, ...fields['other-names']]),
+    ...mints.flatMap(({ fields }) => [fields.name, ...fields.names.map(({ name }) => name)]),
+    ...denominations.flatMap(({ fields }) => [fields.name, fields.plural ?? '']),
+    ...works.flatMap(({ fields }) => [fields.title, fields.short ?? '']),
+  ];
 }
 
 function textsIn(held: unknown): readonly string[] {

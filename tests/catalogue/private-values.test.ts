@@ -37,6 +37,7 @@ describe('a column of the ledger that is nobody’s but the keeper’s', () => {
     { why: 'what stands in three rows', cells: ['Sammlung Süd', 'Sammlung Süd', 'Sammlung Süd'], found: true },
     { why: 'a note in the column notes, of the trade', cells: ['a Plain King'], column: 'notes', found: false },
     { why: 'a note in the column notes that nobody else has', cells: ['from the widow'], column: 'notes', found: true },
+    { why: 'the name of a mint in the column seller', cells: ['Plain Town'], column: 'seller', found: false },
     { why: 'one common word in the column storage', cells: ['Cabinet'], column: 'storage', found: false },
   ]; // prettier-ignore
   test.for(ROWS)('$why: looked for, $found', async ({ cells, column, found }) => {

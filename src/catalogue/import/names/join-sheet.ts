@@ -33,7 +33,7 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
     denominations: join('denominations', ({ names }) =>
       names.denomination === undefined ? [] : [names.denomination].filter(isName),
     ),
-    works: join('works', ({ names }) => (names.references ?? []).map(({ name }) => ({ name }))),
+    works: join('works', ({ names }) => (names.references ?? []).map(({ name }) => ({ name })).filter(isName)),
   };
   return {
     drafts: drafts.map((draft) => joinDraft(draft, joined, made)),
@@ -57,7 +57,7 @@ function joinDraft(
   const unread: UnreadCell[] = [...draft.unread];
   const ids = (kind: ListKind, field: string, named: readonly NamedInSheet[]): readonly string[] =>
     named.flatMap((one) => {
-      if (!isName(one)) return [one.name];
+      if (!isName(one)) return isBlank(one.name) ? [one.name] : [];
       const found = joined[kind].idOf(useOf(one, draft, made));
       if ('id' in found) return [found.id];
       unread.push({ row: draft.row, heading: field, text: one.name, because: found.because, field });
@@ -96,9 +96,9 @@ function useOf(one: NamedInSheet, { row }: Draft, made: ReadonlyMap<number, Span
   return { ...one, row, made: made.get(row) ?? null };
 }
 
-/** `unknown` and `none` name nobody. */
+/** `unknown` and `none` name nobody, and no more does nothing. */
 function isName({ name }: NamedInSheet): boolean {
-  return !isBlank(name);
+  return !isBlank(name) && name.trim() !== '';
 }
 
 function madeIn(date: Written | undefined): Span | null {

@@ -44,7 +44,7 @@ export function rulerKey(name: string): string {
     return [englishByname(bare) ?? englishName(word) ?? bare];
   });
   const key = said.join(' ');
-  return SAME[key] ?? key;
+  return key === '' ? spelledAlike(name) : (SAME[key] ?? key);
 }
 
 /** Rulers whose by-name has grown into the name. */
@@ -68,7 +68,8 @@ function roman(text: string): number | null {
 
 /** A name without what spelling by hand may change: capitals, accents, points, blanks. */
 export function spelledAlike(name: string): string {
-  return plainLetters(name)
+  const plain = plainLetters(name)
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
+  return plain === '' ? name.normalize('NFC').trim() : plain;
 }

@@ -78,8 +78,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const wished = new Map<number, WishedPiece>();
   const placed = new Map<number, PlacedPiece>();
   const identityOf = new Map(joined.drafts.map(({ row }, at) => [row, identities[at]]));
-  const place = (piece: WishedPiece): void => {
-    const identity = identityOf.get(piece.row);
+  const place = (piece: WishedPiece, identity = identityOf.get(piece.row)): void => {
     if (identity === undefined) return;
     const done = placePiece(piece, identity, held(identity), sheet.prefer);
     placed.delete(piece.row);
@@ -89,7 +88,13 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
       placed.set(piece.row, done);
     }
   };
-  for (const draft of joined.drafts) place(wishedPiece(draft, sheet.always));
+  // A piece that is there and is not known to come from this sheet is tried on like a new one, and compared when all is settled.
+  const there = new Map(identities.flatMap((one, at) => (one.kind === 'there' ? [[joined.drafts[at]?.row, one]] : [])));
+  const tried = (row: number): Identity | undefined => {
+    const one = there.get(row);
+    return one === undefined ? identityOf.get(row) : { kind: 'new', id: one.id };
+  };
+  for (const draft of joined.drafts) place(wishedPiece(draft, sheet.always), tried(draft.row));
 
   let doubtful = [...placed.values()];
   for (let tries = 1; doubtful.length > 0; tries += 1) {
@@ -104,12 +109,16 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
         placed.delete(row);
         aside(row, problems[0]?.says ?? '');
       } else {
-        place(piece);
+        place(piece, tried(row));
         const now = placed.get(row);
         if (now !== undefined) again.push(now);
       }
     }
     doubtful = again;
+  }
+  for (const row of there.keys()) {
+    const piece = row !== undefined && placed.has(row) ? wished.get(row) : undefined;
+    if (piece !== undefined) place(piece);
   }
   const pieces = joined.drafts.flatMap(({ row }) => placed.get(row) ?? []);
   const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
