@@ -1,6 +1,14 @@
 import process from 'node:process';
+import { readFolder } from '../catalogue/files.ts';
+import { exhibitRemarks } from '../catalogue/exhibits/exhibit-remarks.ts';
 import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts';
+import { linkRecords } from '../catalogue/link.ts';
 import { formatProblem } from '../catalogue/problem.ts';
+import { readManifest } from '../photographs/manifest.ts';
+import { formatRemarks, photographRemarks } from '../photographs/remarks.ts';
+import { publicPieces } from '../publish/public-piece.ts';
+import { setStates } from '../publish/set-states.ts';
+import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { readWords } from './parts/command-line.ts';
 
@@ -10,7 +18,8 @@ npm run check -- --cabinet DIR    another cabinet
   --every                         all the pieces that could be bettered, and all the ways
 
 Each problem names the file, the line and the field, says what is wrong, and what to write instead.
-When there is none, it also says what would most improve the catalogue; nothing of that has to be done.
+When there is none, it also says what a judge would remark on in your exhibits, which photographs could be better, and what
+would most improve the catalogue. Nothing of that has to be done.
 Ends with 1 when there are problems, with 0 when there are none.
 `;
 
@@ -18,6 +27,7 @@ Ends with 1 when there are problems, with 0 when there are none.
 const TOLD = 3;
 
 const { values, cabinet } = readWords(HELP, { cabinet: { type: 'string' }, every: { type: 'boolean' } });
+const isEvery = values.every === true;
 const { records, problems } = await checkWhole(cabinet.at);
 for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
 const pieces = `${records.pieces.length} ${records.pieces.length === 1 ? 'piece' : 'pieces'}`;
@@ -26,16 +36,33 @@ process.stdout.write(
     ? `${pieces} in ${cabinet.shown}, no problems.\n`
     : `${problems.length} ${problems.length === 1 ? 'problem' : 'problems'} in ${cabinet.shown}.\n`,
 );
-const improvements = problems.length === 0 || values.every === true ? improvementsOf(records) : [];
-if (improvements.length > 0) {
-  const isEvery = values.every === true;
-  const told = improvements.slice(0, isEvery ? undefined : TOLD);
-  process.stdout.write(
-    [
-      '\nWhat would improve the catalogue most, when you have an evening:',
-      ...told.map((improvement) => formatImprovement(improvement, isEvery ? Infinity : undefined)),
-      ...(isEvery ? [] : ['All of it: npm run check -- --every']),
-    ].join('\n\n') + '\n',
-  );
+if (problems.length === 0) {
+  process.stdout.write(await judged());
+  const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
+  process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown));
 }
+if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;
+
+/** What a judge would remark on, exhibit by exhibit. */
+async function judged(): Promise<string> {
+  const catalogue = linkRecords(records);
+  const remarks = exhibitRemarks(records, await readFolder(cabinet.at), setStates(catalogue, publicPieces(catalogue)));
+  if (remarks.length === 0) return '';
+  const each = remarks.map(
+    ({ file, line, says, source }) =>
+      `${cabinet.shown}/${file}${line === null ? '' : `:${line}`}\n  ${says} (${source})`,
+  );
+  return `\nWhat a judge would remark on:\n\n${each.join('\n\n')}\n`;
+}
+
+function improvements(): string {
+  const all = improvementsOf(records);
+  if (all.length === 0) return '';
+  const told = all.slice(0, isEvery ? undefined : TOLD);
+  return `${[
+    '\nWhat would improve the catalogue most, when you have an evening:',
+    ...told.map((improvement) => formatImprovement(improvement, isEvery ? Infinity : undefined)),
+    ...(isEvery ? [] : ['All of it: npm run check -- --every']),
+  ].join('\n\n')}\n`;
+}

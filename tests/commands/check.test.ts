@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cp, mkdtemp, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -40,4 +40,18 @@ test('a folder that is no cabinet is said to be none', () => {
   const { status, stdout } = check(join(cabinet, 'nowhere'));
   expect(status).toBe(1);
   expect(stdout).toContain('There is no cabinet at');
+});
+
+test('what a judge would remark on is told with its source, and is no problem', async () => {
+  const long = Array.from({ length: 400 }, () => 'word').join(' ');
+  await mkdir(join(cabinet, 'exhibits/long'), { recursive: true });
+  await writeFile(
+    join(cabinet, 'exhibits/long/exhibit.md'),
+    `---\ntitle: A long label\nscope: One penny.\ncases:\n  - inside: 800 x 800 mm\n    groups:\n      - title: One\n        pieces: [{ piece: plain-penny, label: ${long} }]\n---\nA statement.\n`,
+  );
+  const { status, stdout } = check(cabinet);
+  expect(status).toBe(0);
+  expect(stdout).toMatch(
+    /What a judge would remark on:[^]*exhibits\/long\/exhibit\.md:8\n[^]*400 words[^]*Smithsonian/,
+  );
 });
