@@ -11,13 +11,18 @@ export const exhibitWords = {
   caseName: (number: number, title: string | null) => (title === null ? `Case ${number}` : `Case ${number}: ${title}`),
   boardName: (group: string) => `The pieces of “${group}”`,
   planTitle: (number: number) => `How case ${number} is laid`,
-  planSays: (width: number, height: number, scale: number) =>
-    `The case is ${width} × ${height} mm inside and is drawn here at 1 : ${scale}. The numbers are those of the list; the frames are labels.`,
+  planSays: (width: number, height: number, depth: number | null) =>
+    `Inside, the case is ${width} × ${height} mm${depth === null ? '' : ` and ${depth} mm deep`}, and everything in it is drawn to one scale.`,
+  labelsStand: {
+    below: 'Labels lie beneath their pieces; the numbers are those of the list.',
+    beside: 'Labels lie beside their pieces; the numbers are those of the list.',
+    key: 'The labels are on a key, and their numbers lie by the pieces.',
+  },
+  planKey: 'The key',
   planList: 'What lies where',
   planName: (number: number) => `Plan of case ${number}`,
   fits: 'Everything fits.',
   misfits: 'What does not fit',
-  depth: (millimetres: number) => `It is ${millimetres} mm deep.`,
   bibliography: 'Books',
   furtherReading: 'To read further',
   acknowledgements: 'Thanks',

@@ -13,8 +13,10 @@ export type CaseFigure = {
   readonly height: number;
   readonly marks: readonly Mark[];
   readonly misfits: readonly string[];
-  /** What each number stands for. */
-  readonly list: readonly string[];
+  /** What each number stands for, group by group. */
+  readonly list: readonly { readonly title: string; readonly entries: readonly string[] }[];
+  /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
+  readonly key: readonly string[];
 };
 
 /** The figure is drawn no larger than this, in millimetres: legible on a page and whole on a telephone. */
@@ -25,14 +27,13 @@ const AROUND = 0.5;
 export function caseFigure(set: SetCase): CaseFigure {
   const { inside, number } = set.shown;
   const scale = smallEnough(inside, MOST.width, MOST.height);
-  const depth = inside.depth === null ? [] : [exhibitWords.depth(inside.depth)];
   const misfits = set.misfits.map(({ says }) => says);
   return {
     title: exhibitWords.planTitle(number),
     name: exhibitWords.planName(number),
     says: [
-      exhibitWords.planSays(inside.width, inside.height, scale),
-      ...depth,
+      exhibitWords.planSays(inside.width, inside.height, inside.depth),
+      exhibitWords.labelsStand[set.stand],
       ...(misfits.length === 0 ? [exhibitWords.fits] : []),
     ].join(' '),
     width: inside.width / scale + 2 * AROUND,
@@ -47,7 +48,11 @@ export function caseFigure(set: SetCase): CaseFigure {
       },
     ],
     misfits,
-    list: set.groups.flatMap(({ cells }) => cells.map(({ shown }) => inList(shown))),
+    list: set.groups.map(({ group: { title }, cells }) => ({
+      title,
+      entries: cells.map(({ shown }) => inList(shown)),
+    })),
+    key: set.key.map(({ key, says }) => `${key}. ${says}`),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
 import { lineHeight, setText } from '../../../core/cases/set-text.ts';
+import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { SetCase, SetCell } from '../exhibit/set-case.ts';
 import { CARD_MARGIN } from '../exhibit/set-case.ts';
@@ -70,26 +71,35 @@ export function smallCaseDrawing({ shown, groups }: SetCase, scale: number): rea
       const heading = small(headingBox);
       return [
         textMark(group.title, heading.left, heading.top + 2.6, 24 / scale, {}),
-        ...(text === null ? [] : [frame(small(text.box))]),
+        ...(text === null ? [] : [card(small(text.box))]),
         ...cells.flatMap(({ shown: { key }, labelBox, faces }): readonly Mark[] => {
           const label = small(labelBox);
+          const points = Math.min(KEY.most, Math.max(KEY.least, (label.height / MILLIMETRES_PER_POINT) * KEY.share));
+          const baseline = label.top + label.height / 2 + points * MILLIMETRES_PER_POINT * HALF_FIGURE;
           return [
             ...faces.map(({ box, round }): Mark => ({
               kind: round ? 'oval' : 'frame',
               box: small(box),
               weight: FINE,
               dashed: false,
+              name: 'piece',
             })),
-            frame(label),
-            textMark(String(key), label.left + label.width / 2, label.top + label.height / 2 + 0.9, 7, {
-              anchor: 'middle',
-              face: 'sans',
-            }),
+            card(label),
+            textMark(String(key), label.left + label.width / 2, baseline, points, { anchor: 'middle', face: 'sans' }),
           ];
         }),
       ];
     }),
   ];
+}
+
+/** Points of the number of a piece in a small drawing: as large as its label is high, within reason. */
+const KEY = { least: 5, most: 11, share: 0.75 } as const;
+/** From the middle of a figure to its foot, as a part of the type size. */
+const HALF_FIGURE = 0.33;
+
+function card(box: Box): Mark {
+  return { ...frame(box), name: 'card' };
 }
 
 /** How many times smaller a case must be drawn to be no wider and no higher than this; a whole number. */
