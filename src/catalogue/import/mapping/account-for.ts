@@ -111,6 +111,7 @@ function fieldsOf(reading: Reading): readonly string[] {
   if (field.startsWith('date')) return ['date', 'dated'];
   if (field.startsWith('reference')) return ['references'];
   if (field === 'height' || field === 'width') return ['diameter'];
+  if (field === 'metal') return ['metal', 'fineness'];
   if (field === 'measures') return ['weight', 'diameter', 'thickness', 'axis', 'fineness'];
   if (['moneyer', 'engraver', 'medallist', 'die-sinker', 'artist'].includes(field)) return ['makers'];
   return [/^(?:obverse|reverse) die$/.test(field) ? 'dies' : (field.split(' ')[0] ?? field)];

@@ -91,7 +91,7 @@ export const GRAINS: ReadonlySet<string> = new Set(UNIT_WORDS['gr ']);
 /** What a heading means, its unit apart: `Weight (g)`, `Gewicht in Gramm`, `Ø mm`, `price_eur`. */
 export function matchHeading(heading: string): Matched {
   const { bare, unit } = withoutUnit(heading);
-  const row = BY_HEADING.get(plainHeading(heading)) ?? BY_HEADING.get(plainHeading(bare));
+  const row = rowOf(heading) ?? rowOf(bare);
   if (row === undefined) {
     const column = privateBy(heading);
     return column === null
@@ -105,10 +105,16 @@ export function matchHeading(heading: string): Matched {
     : { kind: 'field', field: to, languages, unit };
 }
 
+/** Letters that stand for an umlaut, as in Muenzstaette, are tried too. */
+function rowOf(heading: string): Row | undefined {
+  const plain = plainHeading(heading);
+  return BY_HEADING.get(plain) ?? BY_HEADING.get(plain.replace(/([aou])e/g, '$1'));
+}
+
 function withoutUnit(heading: string): { readonly bare: string; readonly unit: string | null } {
   const forms = [
     /^(.*?)[\s_]*[([]([^)\]]+)[)\]]\s*$/,
-    /^(.*?) in ([\p{L}£€$°‰%]+)\.?$/iu,
+    /^(.*?) (?:in|en) ([\p{L}£€$°‰%]+)\.?$/iu,
     /^(.*?)[\s,_/:.]+([\p{L}£€$°‰%]+)\.?$/u,
   ];
   for (const form of forms) {

@@ -40,7 +40,7 @@ export function matchPattern(pattern: string, cell: string, suits: Suits = () =>
   const names = partsOf(pattern);
   const text = cell.replace(/\s+/g, ' ').trim();
   const plain = text.toLowerCase();
-  if (plain.length !== text.length) return null;
+  if (plain.length !== text.length || text.length > LONGEST) return null;
   const between = pattern.split(PART_WHOLE).map((words) => words.replace(/\s+/g, ' ').toLowerCase());
   const [first = '', ...rest] = between;
   if (!plain.startsWith(first)) return null;
@@ -55,6 +55,9 @@ export function matchPattern(pattern: string, cell: string, suits: Suits = () =>
   const found = names.map((part, at) => ({ part, text: text.slice(starts[at], ends[at]).trim() }));
   return found.every((each) => each.text !== '') ? found : null;
 }
+
+/** No title is longer, and trying every way to part a page of text takes its time. */
+const LONGEST = 400;
 
 /** Whether a text may be that part: whether a date can be read, say. */
 export type Suits = (part: string, text: string) => boolean;

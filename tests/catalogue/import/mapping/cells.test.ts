@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import type { Draft } from '../../../../src/catalogue/import/draft.ts';
+import { matchPattern } from '../../../../src/catalogue/import/mapping/pattern.ts';
+import { parseMapping } from '../../../../src/catalogue/import/mapping/parse-mapping.ts';
+import { readRows } from '../../../../src/catalogue/import/read-rows.ts';
+import { sheetOf } from './sheet-of.ts';
+
+function draft(reading: string, cell: string, read = '', language = 'en'): Draft {
+  const mapping = parseMapping(`language: ${language}\nread: { unnumbered: row${read === '' ? '' : `, ${read}`} }\nalways: { kind: coin }\ncolumns: { C: ${reading} }\n`);
+  if (!mapping.ok) throw new Error(mapping.problem);
+  return readRows(sheetOf(['C'], [[cell]]), mapping.value).drafts[0] ?? expect.fail('no draft');
+} // prettier-ignore
+
+/** How lists abroad write these things. Common practice, but where a line names its source. */
+const READ: readonly (readonly [reading: string, cell: string, facts: object, settings?: string, language?: string])[] = [
+  ['date', '1279-81', { date: '1279-81' }],
+  ['date', 'ND (1279)', { date: 'ND (1279)' }],
+  ['date', 'AH 294', { date: 'AH 294' }],
+  ['date', '1.Jh. v.Chr.', { date: '1.Jh. v.Chr.' }],
+  ['date', 'IIe s.', { date: 'IIe s.' }],
+  ['date', 'A.D. 134-138', { date: '0134/0138' }],
+  ['date', '264-65 A.D.', { date: '0264/0265' }],
+  ['date', '268/270', { date: '0268/0270' }, 'years: AD'],
+  ['date', '-44', { date: '44 BC' }, 'minus: BC'],
+  ['date', '-44', { date: '-0044' }, 'minus: astronomical'],
+  ['date', '14/05/1911', { date: '1911-05-14' }],
+  ['date', '03/04/1911', { date: '1911-04-03' }, 'days: day first'],
+  ['date', '03/04/1911', { date: '1911-03-04' }, 'days: month first'],
+  ['date', '?', { date: 'unknown' }],
+  ['weight in g', '1,38', { weight: '1.38 g' }],
+  ['weight in g', '1.38', { weight: '1.38 g' }],
+  ['weight', '1.38 gm', { weight: '1.38 gm' }],
+  ['weight', '4,05 gr.', { weight: '4.05 g' }, 'gr: grams'],
+  ['weight', '21.3 gr', { weight: '21.3 gr' }, 'gr: grains'],
+  ['weight in g', '3,456', { weight: '3.456 g' }, 'decimal: comma'],
+  ['diameter in mm', '18,6', { diameter: '18.6 mm' }],
+  ['diameter in mm', '18 x 20', { diameter: '18 x 20 mm' }],
+  ['measures', '1.38 g / 18 mm / 6h', { weight: '1.38 g', diameter: '18 mm', axis: '6h' }],
+  ['measures', '1,38 g; Ø 18 mm; 180°', { weight: '1.38 g', diameter: 'Ø 18 mm', axis: '6h' }],
+  ['grade', 'VF-30 cleaned', { grade: 'VF-30', 'grade-scale': 'numeric', problem: 'cleaned' }],
+  ['grade', 'ss, Kratzer', { grade: 'ss', 'grade-scale': 'de', problem: 'Kratzer' }],
+  ['grade', 'TTB', { grade: 'TTB', 'grade-scale': 'fr' }],
+  ['grade', 'MBC+', { grade: 'MBC+', 'grade-scale': 'es' }],
+  ['grade', 'BB', { grade: 'BB', 'grade-scale': 'it' }],
+  ['grade', 'Zfr', { grade: 'Zfr', 'grade-scale': 'nl' }],
+  ['grade', 'SPL', { grade: 'SPL', 'grade-scale': 'it' }, '', 'it'],
+  ['metal', 'Ag 925', { metal: 'silver', fineness: '925' }],
+  ['metal', 'AR', { metal: 'silver' }],
+  ['metal', 'Kupfer', { metal: 'copper' }],
+  ['kind', 'Medaille', { kind: 'medal' }],
+  ['axis', '180°', { axis: '6h' }],
+]; // prettier-ignore
+
+describe('a cell', () => {
+  test.each(READ)('%s of "%s"', (reading, cell, facts, read, language) => {
+    const one = draft(reading, cell, read, language);
+    expect(one.unread).toEqual([]);
+    expect(one.facts).toMatchObject(facts);
+  });
+
+  test.each([
+    ['date', '03/04/1911', 'day or the month'],
+    ['date', '268', 'any era'],
+    ['weight', '4.05 gr', 'grams or grains'],
+    ['weight in g', '3,456', 'two ways'],
+    ['weight', 'heavy', 'is not a weight'],
+    ['grade', 'lovely', 'is not a grade'],
+    ['ledger cost', '45', 'currency'],
+  ])('%s of "%s" is not guessed at, and its text is kept', (reading, cell, because) => {
+    const one = draft(reading, cell);
+    expect(one.unread).toHaveLength(1);
+    expect(one.unread[0]).toMatchObject({ row: 2, heading: 'C', text: cell });
+    expect(one.unread[0]?.because).toContain(because);
+    expect(Object.keys(one.facts).sort()).toEqual(['kind', 'number', 'title']);
+  });
+
+  test('of a ruler gives up the reign in brackets, and a question mark is a doubt', () => {
+    expect(draft('ruler', 'Edward I (1272-1307)').names.ruler).toEqual([{ name: 'Edward I', years: '1272-1307' }]);
+    expect(draft('ruler', 'Gaius (Caligula)').names.ruler).toEqual([{ name: 'Gaius (Caligula)' }]);
+    const doubtful = draft('mint', 'York?');
+    expect([doubtful.names.mint, doubtful.facts['sure']]).toEqual([{ name: 'York' }, { mint: 'possible' }]);
+  });
+
+  test('of references is parted by book, with what stands before them', () => {
+    expect(draft('references', 'N. 1018; S. 1380').names.references).toEqual([{ name: 'N.', number: '1018' }, { name: 'S.', number: '1380' }]);
+    expect(draft('references', 'cf. RIC II 243').names.references).toEqual([{ name: 'cf. RIC', number: 'II 243' }]);
+    expect(draft('reference to North', '1018 var.').names.references).toEqual([{ name: 'North', number: '1018 var.' }]);
+  }); // prettier-ignore
+
+  test('with a sum that names no currency stays in the ledger under its own heading', () => {
+    expect(draft('ledger cost', '45').ledger).toEqual({ C: '45' });
+    expect(draft('ledger cost in EUR', '1.234,50', 'decimal: comma').ledger).toEqual({ cost: '1234.50 EUR' });
+  });
+
+  test.each(['-', 'n.a.', '—'])('that says "%s" says nothing', (cell) => {
+    expect(draft('weight in g', cell).facts).not.toHaveProperty('weight');
+    expect(draft('weight in g', cell).unread).toEqual([]);
+  });
+
+  test('that a formula could not work out is told of', () => {
+    const mapping = parseMapping('read: { unnumbered: row }\ncolumns: { C: weight }\n');
+    const sheet = sheetOf(['C'], [[{ text: '#REF!', value: { kind: 'error', says: '#REF!' } }]]);
+    const rows = mapping.ok ? readRows(sheet, mapping.value) : expect.fail(mapping.problem);
+    expect(rows.drafts[0]?.unread[0]?.because).toContain('#REF!');
+  });
+});
+
+describe('a pattern', () => {
+  test.each([
+    ['{denomination} of {ruler}, {mint}, {date}. {number}.', 'Penny of Edward I, York, 1279-1281. 7.', ['Penny', 'Edward I', 'York', '1279-1281', '7']],
+    ['{ruler} ({date})', 'Edward I (1272-1307)', ['Edward I', '1272-1307']],
+    ['{denomination} of {ruler}', 'Penny', null],
+    ['{denomination} of {ruler}', ' of Edward I', null],
+  ])('%s on "%s"', (pattern, cell, parts) => {
+    expect(matchPattern(pattern, cell)?.map(({ text }) => text) ?? null).toEqual(parts);
+  }); // prettier-ignore
+
+  test('is soon done with a cell made to be slow', () => {
+    const started = performance.now();
+    expect(matchPattern('{a}, {b}, {c}, {d}, {e}, {f}!', ', '.repeat(190))).toBeNull();
+    expect(performance.now() - started).toBeLessThan(500);
+  });
+});
