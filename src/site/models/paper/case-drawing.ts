@@ -99,7 +99,7 @@ const KEY = { least: 5, most: 11, share: 0.75 } as const;
 const HALF_FIGURE = 0.33;
 
 function card(box: Box): Mark {
-  return { ...frame(box), name: 'card' };
+  return { kind: 'frame', box, weight: FINE, dashed: true, name: 'card' };
 }
 
 /** How many times smaller a case must be drawn to be no wider and no higher than this; a whole number. */
