@@ -90,14 +90,17 @@ const places = importPlaces(name);
 const shown = (inside: string): string => relative(process.cwd(), pathIn(cabinet.at, inside));
 say(tellReading(file, read.value, sheet));
 
-const mapping = await mappingOf({
+const shownMapping = values.mapping ?? shown(places.mapping);
+const found = await mappingOf({
   sheet,
+  records,
   at: values.mapping === undefined ? pathIn(cabinet.at, places.mapping) : resolve(values.mapping),
-  shown: values.mapping ?? shown(places.mapping),
+  shown: shownMapping,
   isGiven: values.mapping !== undefined,
 });
-if (!mapping.ok) endWith(mapping.problem);
-const rows = readRows(sheet, mapping.value.mapping);
+if (!found.ok) endWith(found.problem);
+const { mapping, isNew, asked } = found.value;
+const rows = readRows(sheet, mapping);
 
 const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
@@ -107,7 +110,7 @@ const plan = planImport(
   {
     ...rows,
     cells: new Map(sheet.rows.map(({ row, cells }) => [row, cells.map(({ text }) => text)])),
-    headings: headingsOfFields(sheet, mapping.value.mapping),
+    headings: headingsOfFields(sheet, mapping),
     said: said?.value ?? NOTHING_SAID,
     before,
     prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,
@@ -116,10 +119,12 @@ const plan = planImport(
   folder,
 );
 
-say(
-  `\nWhat each column becomes (change it in ${mapping.value.shown}):\n${tellColumns(sheet, mapping.value.mapping, plan)}`,
-);
+say(`\nWhat each column becomes (change it in ${shownMapping}):\n${tellColumns(sheet, mapping, plan)}`);
 say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
+if (asked.length > 0)
+  say(
+    `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
+  );
 if (plan.unread.length > 0) await writeSafely(pathIn(cabinet.at, places.unread), unreadCsv(plan));
 const names = formatNames(namesText, plan.questions);
 if (names !== null && names !== namesText) await writeSafely(pathIn(cabinet.at, places.names), names);
@@ -130,7 +135,7 @@ if (plan.questions.length > 0) {
   );
 }
 
-const isLookedAt = values.yes === true || (!mapping.value.isNew && plan.questions.length === 0);
+const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0);
 const isWanted =
   values.write === true && isLookedAt ? true : canAsk() ? await askYesOrNo('Write this to the cabinet?', false) : false;
 if (!isWanted) {

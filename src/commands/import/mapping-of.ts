@@ -1,14 +1,18 @@
 import { formatMapping } from '../../catalogue/import/mapping/format-mapping.ts';
 import type { Mapping } from '../../catalogue/import/mapping/mapping.ts';
-import { EMPTY_MAPPING } from '../../catalogue/import/mapping/mapping.ts';
 import { parseMapping } from '../../catalogue/import/mapping/parse-mapping.ts';
+import { suggestMapping } from '../../catalogue/import/suggest-mapping.ts';
+import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { Sheet } from '../../catalogue/sheets/sheet.ts';
+import { canAsk } from '../parts/ask.ts';
+import { askMapping, questionsInWords } from './ask-mapping.ts';
 import { readIfThere, writeSafely } from './write-safely.ts';
 
 export type WantedMapping = {
   readonly sheet: Sheet;
+  readonly records: Records;
   /** Where the mapping lies or will lie. */
   readonly at: string;
   readonly shown: string;
@@ -16,18 +20,32 @@ export type WantedMapping = {
   readonly isGiven: boolean;
 };
 
-/** The mapping that is there, or one suggested for the sheet and written where the keeper finds it. */
-export async function mappingOf({
-  at,
-  shown,
-  isGiven,
-}: WantedMapping): Promise<Outcome<{ readonly mapping: Mapping; readonly shown: string; readonly isNew: boolean }>> {
+export type FoundMapping = {
+  readonly mapping: Mapping;
+  /** Whether nobody has looked at it yet. */
+  readonly isNew: boolean;
+  /** What the sheet does not tell, in words, for a keeper to answer in the file. */
+  readonly asked: readonly string[];
+};
+
+/** The mapping that is there, or one suggested for the sheet, asked about where somebody can be asked, and written where the keeper finds it. */
+export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMapping): Promise<Outcome<FoundMapping>> {
   const text = await readIfThere(at);
   if (text !== null) {
     const read = parseMapping(text);
-    return read.ok ? good({ mapping: read.value, shown, isNew: false }) : refuse(`${shown} · ${read.problem}`);
+    return read.ok ? good({ mapping: read.value, isNew: false, asked: [] }) : refuse(`${shown} · ${read.problem}`);
   }
   if (isGiven) return refuse(`There is no mapping ${shown}. Leave --mapping out, and one is suggested.`);
-  await writeSafely(at, formatMapping(EMPTY_MAPPING));
-  return good({ mapping: EMPTY_MAPPING, shown, isNew: true });
+  const { mapping, questions } = suggestMapping(sheet, {
+    rulers: records.rulers.flatMap(({ fields }) => [fields.name, ...fields['other-names']]),
+    mints: records.mints.flatMap(({ fields }) => [fields.name, ...fields.names.map(({ name }) => name)]),
+    denominations: records.denominations.map(({ fields }) => fields.name),
+    works: records.works.flatMap(({ fields }) => [fields.title, ...(fields.short === undefined ? [] : [fields.short])]),
+  });
+  const settled = canAsk() ? await askMapping(mapping, questions) : mapping;
+  const asked = canAsk() ? [] : questionsInWords(questions);
+  const open =
+    asked.length === 0 ? '' : ['# What the sheet does not tell:', ...asked.map((line) => `# ${line}`), ''].join('\n');
+  await writeSafely(at, `${formatMapping(settled)}${open}`);
+  return good({ mapping: settled, isNew: true, asked });
 }

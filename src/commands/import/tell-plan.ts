@@ -20,11 +20,7 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
   ];
   return [
     `${rows} ${rows === 1 ? 'row' : 'rows'} = ${sum.join(' + ')}`,
-    section(
-      'Set aside',
-      plan.setAside,
-      ({ row, text, because }) => `row ${row}: ${because}${text === '' ? '' : ` [${shorten(text, 60)}]`}`,
-    ),
+    setAsideInWords(plan),
     section(
       'Changed',
       plan.pieces.filter(({ state }) => state === 'changed'),
@@ -58,6 +54,19 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
     .join('\n\n');
 }
 
+/** Rows set aside for one reason are told together. */
+function setAsideInWords({ setAside }: ImportPlan): string {
+  const reasons = new Map<string, { row: number; text: string }[]>();
+  for (const { row, text, because } of setAside) reasons.set(because, [...(reasons.get(because) ?? []), { row, text }]);
+  return section(`Set aside (${setAside.length})`, [...reasons], ([because, rows]) => {
+    const [first, ...others] = rows;
+    const shown = first === undefined || first.text === '' ? '' : ` [${shorten(first.text, 60)}]`;
+    if (others.length === 0) return `row ${first?.row ?? ''}: ${because}${shown}`;
+    const numbers = rows.slice(0, TOLD).map(({ row }) => row);
+    return `rows ${numbers.join(', ')}${rows.length > TOLD ? ` and ${rows.length - TOLD} more` : ''}: ${because}`;
+  });
+}
+
 const LISTS: Readonly<Record<ListKind, string>> = {
   rulers: 'New rulers',
   mints: 'New mints',
@@ -80,7 +89,12 @@ function section<T>(title: string, all: readonly T[], line: (one: T) => string, 
   if (all.length === 0) return '';
   const lines = all.slice(0, TOLD).map((one) => `  ${line(one)}`);
   const more = all.length > TOLD ? [`  … and ${all.length - TOLD} more`] : [];
-  return [`${title} (${all.length}):`, ...lines, ...more, ...(after === '' ? [] : [after])].join('\n');
+  return [
+    title.endsWith(')') ? `${title}:` : `${title} (${all.length}):`,
+    ...lines,
+    ...more,
+    ...(after === '' ? [] : [after]),
+  ].join('\n');
 }
 
 function inWords({ path, was, inSheet, inFile }: Conflict): string {
