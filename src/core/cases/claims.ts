@@ -41,7 +41,7 @@ export function completenessIn(text: string): readonly Completeness[] {
   });
   const whole = Array.from(text.matchAll(WHOLE))
     .filter(
-      (match) => !/(?:not|in|no longer|far from|almost|nearly)\s+(?:a\s+|the\s+)?$/i.test(text.slice(0, match.index)),
+      (match) => !/(?:not|no longer|far from|almost|nearly)\s+(?:a\s+|the\s+)?$/i.test(text.slice(0, match.index)),
     )
     .map((match): Completeness => ({ says: match[0], is: 'whole' }));
   return [...counted, ...whole];

@@ -27,6 +27,8 @@ const COMPLETE = [
   ['27 of 42 are here.', [{ says: '27 of 42', is: 'counted', low: 27, high: 27, of: 42 }]],
   ['27 to 30 of the 42.', [{ says: '27 to 30 of the 42', is: 'counted', low: 27, high: 30, of: 42 }]],
   ['A complete set of kings.', [{ says: 'A complete set', is: 'whole' }]],
+  ['The last gap in a complete set.', [{ says: 'a complete set', is: 'whole' }]],
+  ['An incomplete set.', []],
   ['This is not a complete set.', []],
   ['Almost the complete series.', []],
   ['About 7 of 1280 mm.', []],
