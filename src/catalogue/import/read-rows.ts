@@ -137,9 +137,13 @@ function nested(flat: ReadonlyMap<string, Written>): Draft['facts'] {
   const whole: Record<string, Written> = {};
   for (const [path, value] of flat) {
     const [field = path, inside] = path.split('.');
-    const held = whole[field];
-    if (inside === undefined) whole[field] = value;
-    else whole[field] = { ...(typeof held === 'object' && !Array.isArray(held) ? held : {}), [inside]: value };
+    whole[field] = inside === undefined ? value : { ...insideOf(whole[field]), [inside]: value };
   }
   return whole;
+}
+
+function insideOf(held: Written | undefined): Readonly<Record<string, Written>> {
+  return held === undefined || typeof held === 'string' || Array.isArray(held)
+    ? {}
+    : Object.fromEntries(Object.entries(held));
 }

@@ -12,15 +12,12 @@ export function composeTitle(
   names: Draft['names'],
 ): string | null {
   const between = pattern.split(/\{[^{}]*\}/);
-  let title = '';
-  let said = false;
-  partsOf(pattern).forEach((part, at) => {
+  const title = partsOf(pattern).reduce<string | null>((before, part, at) => {
     const text = textOf(part, facts, names);
-    if (text === null) return;
-    title += said || at === 0 ? `${between[at] ?? ''}${text}` : text;
-    said = true;
-  });
-  if (!said) return null;
+    if (text === null) return before;
+    return before === null && at > 0 ? text : `${before ?? ''}${between[at] ?? ''}${text}`;
+  }, null);
+  if (title === null) return null;
   const whole = `${title}${between.at(-1) ?? ''}`.trim();
   return whole.charAt(0).toUpperCase() + whole.slice(1);
 }

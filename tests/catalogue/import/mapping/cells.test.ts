@@ -12,7 +12,8 @@ function draft(reading: string, cell: string, read = '', language = 'en'): Draft
 } // prettier-ignore
 
 /** How lists abroad write these things. Common practice, but where a line names its source. */
-const READ: readonly (readonly [reading: string, cell: string, facts: object, settings?: string, language?: string])[] = [
+type Row = readonly [reading: string, cell: string, facts: object, settings?: string, language?: string];
+const READ: readonly Row[] = [
   ['date', '1279-81', { date: '1279-81' }],
   ['date', 'ND (1279)', { date: 'ND (1279)' }],
   ['date', 'AH 294', { date: 'AH 294' }],
@@ -52,7 +53,7 @@ const READ: readonly (readonly [reading: string, cell: string, facts: object, se
 ]; // prettier-ignore
 
 describe('a cell', () => {
-  test.each(READ)('%s of "%s"', (reading, cell, facts, read, language) => {
+  test.for(READ)('%s of "%s"', ([reading, cell, facts, read, language]) => {
     const one = draft(reading, cell, read, language);
     expect(one.unread).toEqual([]);
     expect(one.facts).toMatchObject(facts);

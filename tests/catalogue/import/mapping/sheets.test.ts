@@ -61,6 +61,13 @@ describe('titles that say it all are parted', () => {
   });
 });
 
+test('a date that cannot be read does not spoil the number behind it', () => {
+  const backwards = sheetOf(['title'], [['Coin of Cleopatra, Damascus, A.D. 33-A.D. 32. 7.']]);
+  const [draft] = readWith('university-museum', backwards).drafts;
+  expect(draft?.facts).toMatchObject({ number: '7' });
+  expect(draft?.unread.map(({ text }) => text)).toEqual(['A.D. 33-A.D. 32']);
+});
+
 test.each([
   ['museum-roman', 'museum-roman-excerpt.csv'],
   ['official-commemoratives', 'official-commemoratives-excerpt.csv'],
@@ -78,7 +85,7 @@ test('a cell that was dropped is seen to be lost', async () => {
   if (!mapping.ok) throw new Error(mapping.problem);
   const { drafts } = readRows(sheet, mapping.value);
   const robbed = drafts.map((draft) => {
-    const { weight: _weight, ...facts } = draft.facts;
+    const facts = Object.fromEntries(Object.entries(draft.facts).filter(([field]) => field !== 'weight'));
     return { ...draft, facts, ledger: {} };
   });
   const { lost } = accountFor(sheet, robbed, mapping.value);

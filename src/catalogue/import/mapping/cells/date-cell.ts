@@ -73,7 +73,7 @@ function bareYears(text: string, settings: Settings): readonly string[] {
 }
 
 /** `14/05/2011` with the year first; null when it is no day, `'two ways'` when nobody said which comes first. */
-function slashedDay(text: string, order: Settings['days']): string | null | 'two ways' {
+function slashedDay(text: string, order: Settings['days']): string | null {
   const [, first = '', second = '', year] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text.trim()) ?? [];
   if (year === undefined) return null;
   const [a, b] = [Number(first), Number(second)];

@@ -47,12 +47,14 @@ function readParts(
     const reading = parseReading(part);
     return reading.ok ? readAs({ ...cell, text, value: undefined }, reading.value, heading, mapping) : [];
   };
+  // A number of one word is likelier than one of two: `A.D. 249. 7.` ends in the number 7.
+  const isLikely = (part: string, text: string) => part !== 'number' || !text.includes(' ');
   const isRead = (part: string, text: string) =>
-    // A number of one word is likelier than one of two: `A.D. 249. 7.` ends in the number 7.
-    !(part === 'number' && text.includes(' ')) && readPart(part, text).every(({ kind }) => kind !== 'unread');
+    isLikely(part, text) && readPart(part, text).every(({ kind }) => kind !== 'unread');
   // First a way to part the cell in which every part can be read, then any.
   const found =
     firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isRead)) ??
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isLikely)) ??
     firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text));
   if (found !== null)
     return found.flatMap(({ part, text }) =>
