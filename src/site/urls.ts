@@ -29,6 +29,9 @@ export const urls = {
   /** The printed forms of an exhibit: A4 with the keeper's name, `anonymous`, `letter`, `letter/anonymous`. */
   exhibitPrint: (id: string, form: '' | 'anonymous' | 'letter' | 'letter/anonymous' = ''): string =>
     at(`exhibits/${id}/print/${form === '' ? '' : `${form}/`}`),
+  /** A page for whoever lays the pieces of an exhibit; it names nobody. `key` is the number of a piece in the exhibit. */
+  exhibitSetUp: (id: string, key?: number): string =>
+    at(`exhibits/${id}/print/set-up/${key === undefined ? '' : `#piece-${key}`}`),
   works: (): string => at('works/'),
   /** A book in the list of works. */
   work: (id: string): string => at(`works/#${id}`),

@@ -1,62 +1,98 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
-import { setText, lineHeight } from '../../../core/cases/set-text.ts';
+import { lineHeight, setText } from '../../../core/cases/set-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { SetCase } from '../exhibit/set-case.ts';
-import { caseDrawing, smallCaseDrawing, smallEnough } from './case-drawing.ts';
+import { caseDrawing, smallCaseDrawing } from './case-drawing.ts';
 import type { Mark } from './marks.ts';
 import { FINE, moved, textMark, textMarks } from './marks.ts';
 import type { Paper, PaperSheet } from './paper.ts';
 import { MARGIN, roomOn } from './paper.ts';
+import type { Tile, Tiling } from './tiles.ts';
+import { tilesOf, touches } from './tiles.ts';
 
-/** One sheet with the whole case reduced and the key to its numbers. */
-export function overviewSheet(set: SetCase, paper: Paper): PaperSheet {
+/** The plan of a case: one sheet with the whole, reduced, and then the sheets at true size, row by row. */
+export function casePlanSheets(set: SetCase, paper: Paper): readonly PaperSheet[] {
+  const drawing = caseDrawing(set);
+  const lying = drawing.filter((mark) => !('name' in mark && mark.name === 'case'));
+  const tiling = tilesOf(lying, set.shown.inside, paper);
+  return [overviewSheet(set, tiling, paper), ...trueSizeSheets(set, drawing, tiling)];
+}
+
+const POINTS = 10;
+/** Between the two columns of the list. */
+const GUTTER = 6;
+
+/** The whole case as large as the sheet is wide, cut as the sheets that follow, with the list of its numbers beneath. */
+function overviewSheet(set: SetCase, { tiles }: Tiling, paper: Paper): PaperSheet {
   const { inside, number } = set.shown;
   const room = roomOn(paper);
-  const scale = smallEnough(inside, room.width, room.height / 2);
-  const points = 9;
+  const scale = reduced(inside, room.width, room.height * 0.6);
+  const left = (room.width - inside.width / scale) / 2;
+  const blank = tiles.filter(({ hasMarks }) => !hasMarks);
   const says = [
     paperWords.overviewSays(inside.width, inside.height, scale),
+    ...(blank.length === 0
+      ? []
+      : [paperWords.blankTiles(blank.map(({ row, column }) => paperWords.tile(row, column)))]),
     ...(set.misfits.length === 0 ? [] : [paperWords.misfits, ...set.misfits.map((misfit) => misfit.says)]),
-  ].flatMap((line) => setText(line, room.width, points));
-  const listFrom = inside.height / scale + says.length * lineHeight(points) + 8;
+  ].flatMap((line) => setText(line, room.width, POINTS));
+  const listFrom = inside.height / scale + says.length * lineHeight(POINTS) + 8;
+  const wide = (room.width - GUTTER) / 2;
   const entries = set.groups.flatMap(({ cells }) =>
     cells.map(({ shown: { key, piece, faces } }) => {
       const side = faces.length === 2 ? paperWords.faces.both : paperWords.faces[faces[0] ?? 'obverse'];
-      return setText(`${key}. ${piece.title} (${piece.number}), ${side}`, room.width, points);
+      return setText(`${key}. ${piece.title} (${piece.number}), ${side}`, wide, POINTS);
     }),
   );
+  const half = Math.ceil(entries.length / 2);
   const marks: readonly Mark[] = [
-    ...smallCaseDrawing(set, scale),
-    ...textMarks(says, 0, inside.height / scale + 4, points),
-    ...textMarks(entries.flat(), 0, listFrom, points),
+    ...moved([...smallCaseDrawing(set, scale), ...tiles.flatMap((tile) => tileMarks(tile, scale))], left, 0),
+    ...textMarks(says, 0, inside.height / scale + 4, POINTS),
+    ...textMarks(entries.slice(0, half).flat(), 0, listFrom, POINTS),
+    ...textMarks(entries.slice(half).flat(), wide + GUTTER, listFrom, POINTS),
   ];
   return { name: paperWords.overview(number, scale), marks: moved(marks, MARGIN.side, MARGIN.top) };
 }
 
-/** The case at true size, cut into as many sheets as it takes; row by row. */
-export function trueSizeSheets(set: SetCase, paper: Paper): readonly PaperSheet[] {
-  const { inside, number } = set.shown;
-  const room = roomOn(paper);
-  const drawing = caseDrawing(set);
-  const columns = Math.ceil(inside.width / room.width);
-  const rows = Math.ceil(inside.height / room.height);
-  return Array.from({ length: rows * columns }, (_, at) => {
-    const [row, column] = [Math.floor(at / columns), at % columns];
-    const [left, top] = [column * room.width, row * room.height];
-    const tile: Box = {
-      left,
-      top,
-      width: Math.min(room.width, inside.width - left),
-      height: Math.min(room.height, inside.height - top),
-    };
-    const marks = [...drawing.filter((mark) => touches(mark, tile)), ...joints(tile, inside)];
-    const box = { left: MARGIN.side, top: MARGIN.top, width: tile.width, height: tile.height };
+/** How many times smaller the case must be to fit, in half steps. */
+function reduced(inside: { readonly width: number; readonly height: number }, width: number, height: number): number {
+  return Math.max(1, Math.ceil(2 * Math.max(inside.width / width, inside.height / height)) / 2);
+}
+
+/** The edges of a sheet in the overview, with its row and column. */
+function tileMarks({ row, column, box, hasMarks }: Tile, scale: number): readonly Mark[] {
+  const small = {
+    left: box.left / scale,
+    top: box.top / scale,
+    width: box.width / scale,
+    height: box.height / scale,
+  };
+  return [
+    { kind: 'frame', box: small, weight: FINE, dashed: true, name: 'tile' },
+    textMark(
+      hasMarks ? `${row}.${column}` : paperWords.blankTile(row, column),
+      small.left + 1,
+      small.top + small.height - 1,
+      6,
+      { face: 'sans' },
+    ),
+  ];
+}
+
+/** The parts of the case at true size. Each says where in the case it lies, and how it meets its neighbours. */
+function trueSizeSheets(set: SetCase, drawing: readonly Mark[], { tiles, isAcross }: Tiling): readonly PaperSheet[] {
+  const shown = tiles.filter(({ hasMarks }) => hasMarks);
+  return shown.map(({ row, column, box: { left, top, width, height } }) => {
+    const tile = { left, top, width, height };
+    const marks = [...drawing.filter((mark) => touches(mark, tile)), ...joints(tile, shown)];
+    const box = { left: MARGIN.side, top: MARGIN.top, width, height };
     return {
-      name: `${paperWords.plan(number)}: ${paperWords.tile(row + 1, column + 1)}`,
+      name: `${paperWords.plan(set.shown.number)}: ${paperWords.tile(row, column)}`,
+      isAcross,
       marks: [
         { kind: 'window', box, left, top, marks },
         { kind: 'frame', box, weight: FINE, dashed: true, name: 'tile' },
-        textMark(paperWords.joins, MARGIN.side, MARGIN.top - 1.5, 7, { face: 'sans' }),
+        textMark(paperWords.joins(left, top), MARGIN.side, MARGIN.top - 1.2, 7, { face: 'sans' }),
       ],
     };
   });
@@ -64,16 +100,16 @@ export function trueSizeSheets(set: SetCase, paper: Paper): readonly PaperSheet[
 
 const JOINT = 4;
 
-/** Circles on the edges a sheet shares with its neighbours: half on one, half on the other. */
-function joints(
-  { left, top, width, height }: Box,
-  inside: { readonly width: number; readonly height: number },
-): readonly Mark[] {
+/** Circles on the edges a sheet shares with another that is printed: half on one, half on the other. */
+function joints(tile: Box, others: readonly Tile[]): readonly Mark[] {
+  const { left, top, width, height } = tile;
+  const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+  const has = (x: number, y: number): boolean => others.some(({ box }) => near(box.left, x) && near(box.top, y));
   const sides: readonly (readonly [boolean, readonly (readonly [number, number])[]])[] = [
-    [left > 0, thirds(top, height).map((y) => [left, y])],
-    [left + width < inside.width, thirds(top, height).map((y) => [left + width, y])],
-    [top > 0, thirds(left, width).map((x) => [x, top])],
-    [top + height < inside.height, thirds(left, width).map((x) => [x, top + height])],
+    [has(left - width, top), thirds(top, height).map((y) => [left, y])],
+    [has(left + width, top), thirds(top, height).map((y) => [left + width, y])],
+    [has(left, top - height), thirds(left, width).map((x) => [x, top])],
+    [has(left, top + height), thirds(left, width).map((x) => [x, top + height])],
   ];
   return sides
     .filter(([isShared]) => isShared)
@@ -89,19 +125,4 @@ function joints(
 
 function thirds(from: number, long: number): readonly number[] {
   return [from + long / 3, from + (2 * long) / 3];
-}
-
-/** Whether any of a mark may be seen in the tile. A line of text is taken to be as long as the tile is wide. */
-function touches(mark: Mark, tile: Box): boolean {
-  const within = ({ left, top, width, height }: Box): boolean =>
-    left <= tile.left + tile.width &&
-    left + width >= tile.left &&
-    top <= tile.top + tile.height &&
-    top + height >= tile.top;
-  if (mark.kind === 'text') {
-    const long = mark.line.reduce((sum, { text }) => sum + text.length, 0) * mark.size * 0.6;
-    const left = mark.anchor === 'start' ? mark.x : mark.x - long / 2;
-    return within({ left, top: mark.y - mark.size, width: long, height: 1.3 * mark.size });
-  }
-  return !('box' in mark) || within(mark.box);
 }

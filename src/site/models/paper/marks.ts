@@ -1,6 +1,6 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
 import type { Run, SetLine } from '../../../core/cases/set-text.ts';
-import { lineHeight } from '../../../core/cases/set-text.ts';
+import { lineHeight, lineText } from '../../../core/cases/set-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 
 /**
@@ -15,8 +15,11 @@ export type Mark =
       /** Type size in millimetres. */
       readonly size: number;
       readonly line: readonly Run[];
+      /** Which end of the line stands at `x`: `start` is the right end of a line that runs from right to left. */
       readonly anchor: 'start' | 'middle' | 'end';
       readonly face: 'book' | 'sans';
+      /** True for a line that runs from right to left. */
+      readonly isLeftward: boolean;
     }
   | {
       readonly kind: 'line';
@@ -25,6 +28,8 @@ export type Mark =
       readonly x2: number;
       readonly y2: number;
       readonly weight: number;
+      readonly dashed?: boolean;
+      readonly name?: string;
     }
   | {
       readonly kind: 'frame';
@@ -64,13 +69,14 @@ export const FIRM = 0.25;
 /** Where the baseline stands in a line, as a part of its height. Measured on the reading face: it keeps descenders inside. */
 const BASELINE = 0.74;
 
-export function textMark(
-  text: string | SetLine,
-  x: number,
-  y: number,
-  points: number,
-  how: { readonly anchor?: 'start' | 'middle' | 'end'; readonly face?: 'book' | 'sans' } = {},
-): Mark {
+/** How a text is set; what is left out is `start`, `book`, and the way its first letter runs. */
+type How = {
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly face?: 'book' | 'sans';
+  readonly isLeftward?: boolean;
+};
+
+export function textMark(text: string | SetLine, x: number, y: number, points: number, how: How = {}): Mark {
   const line = typeof text === 'string' ? [{ text }] : text;
   return {
     kind: 'text',
@@ -80,19 +86,32 @@ export function textMark(
     line,
     anchor: how.anchor ?? 'start',
     face: how.face ?? 'book',
+    isLeftward: how.isLeftward ?? runsLeftward(lineText(line)),
   };
 }
 
-/** Lines one under another from `top`. */
+/** Lines one under another from `top`, from the left or, with a `width`, from the right when their text runs so. */
 export function textMarks(
   lines: readonly SetLine[],
   x: number,
   top: number,
   points: number,
-  how: { readonly anchor?: 'start' | 'middle' | 'end' } = {},
+  how: { readonly anchor?: 'start' | 'middle' | 'end'; readonly width?: number } = {},
 ): readonly Mark[] {
-  return lines.map((line, index) => textMark(line, x, top + (index + BASELINE) * lineHeight(points), points, how));
+  const isLeftward = runsLeftward(lines.map(lineText).join(' '));
+  const from = isLeftward && (how.anchor ?? 'start') === 'start' ? x + (how.width ?? 0) : x;
+  return lines.map((line, index) =>
+    textMark(line, from, top + (index + BASELINE) * lineHeight(points), points, { ...how, isLeftward }),
+  );
 }
+
+/** Whether the first letter with a direction runs from right to left: rule P2 of the Unicode Bidirectional Algorithm (UAX #9). */
+export function runsLeftward(text: string): boolean {
+  const [first] = /\p{L}/u.exec(text) ?? [];
+  return first !== undefined && LEFTWARD.test(first);
+}
+
+const LEFTWARD = /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;
 
 /** The same marks, further right and down. */
 export function moved(marks: readonly Mark[], right: number, down: number): readonly Mark[] {

@@ -13,11 +13,33 @@ export const LETTER: Paper = { name: 'Letter', width: 215.9, height: 279.4 };
 export const MARGIN = { side: 9, top: 14, bottom: 17 } as const;
 export const CHECK_RULE = 100;
 
+/** The same paper laid across. */
+export function across({ name, width, height }: Paper): Paper {
+  return { name, width: height, height: width };
+}
+
 /** One printed side: what it is, for listeners and for its own head line, and all that is drawn on it. */
-export type PaperSheet = { readonly name: string; readonly marks: readonly Mark[] };
+export type PaperSheet = {
+  readonly name: string;
+  readonly marks: readonly Mark[];
+  /** Drawn on the paper laid across. Every page is printed upright, so that no printer is asked to turn one. */
+  readonly isAcross?: boolean;
+  /** Cut-outs in equal cells, whose first may lie further on. */
+  readonly cells?: readonly PlacedCell[];
+  /** Printed only when the first cell lies so far on that the others do not hold everything. */
+  readonly isSpare?: boolean;
+};
+
+/**
+ * A cut-out in its cell, counted from 0 on this sheet; below 0 it belongs to the sheet before, and comes onto this one only when
+ * the first cell lies further on. Such a one is a copy of what is drawn there.
+ */
+export type PlacedCell = { readonly at: number; readonly id: string; readonly marks: readonly Mark[] | null };
 
 /** Something cut out of a sheet: its size and what stands on it, from its own upper left corner. */
 export type CutOut = {
+  /** What it is, for a keeper who is told that it was cut off. */
+  readonly name?: string;
   readonly width: number;
   readonly height: number;
   /** `own`: it brings its own line to cut along. */
@@ -48,32 +70,38 @@ export function furniture(paper: Paper, name: string, sheet: string): readonly M
 }
 
 /** From one cut-out to the next, so that each has its own cut marks. */
-const BETWEEN = 8;
+export const BETWEEN = 8;
 const MARK = { from: 1, long: 2.5 } as const;
 
 /**
  * Lays cut-outs on sheets in their order, left to right and down. One that is larger than a sheet is cut off at the edge
  * of the sheet, and said to be.
  */
-export function layOnSheets(cutOuts: readonly CutOut[], paper: Paper, name: string): readonly PaperSheet[] {
+export function layOnSheets(
+  cutOuts: readonly CutOut[],
+  paper: Paper,
+  name: string,
+  between = BETWEEN,
+): readonly PaperSheet[] {
   const room = roomOn(paper);
   const sheets: Mark[][] = [];
   let [left, top, row] = [0, Infinity, 0];
   for (const whole of cutOuts) {
     const cutOut = fitted(whole, room);
-    if (left > 0 && left + cutOut.width > room.width) [left, top, row] = [0, top + row + BETWEEN, 0];
+    if (left > 0 && left + cutOut.width > room.width) [left, top, row] = [0, top + row + between, 0];
     if (top + cutOut.height > room.height) {
       sheets.push([]);
       [left, top, row] = [0, 0, 0];
     }
-    sheets.at(-1)?.push(...moved([...cutOut.marks, ...cutMarks(cutOut)], MARGIN.side + left, MARGIN.top + top));
-    left += cutOut.width + BETWEEN;
+    sheets.at(-1)?.push(...moved(withCutMarks(cutOut), MARGIN.side + left, MARGIN.top + top));
+    left += cutOut.width + between;
     row = Math.max(row, cutOut.height);
   }
   return sheets.map((marks) => ({ name, marks }));
 }
 
-function fitted(cutOut: CutOut, room: { readonly width: number; readonly height: number }): CutOut {
+/** What does not fit a sheet is cut off, and said to be. */
+export function fitted(cutOut: CutOut, room: { readonly width: number; readonly height: number }): CutOut {
   if (cutOut.width <= room.width && cutOut.height <= room.height) return cutOut;
   const [width, height] = [Math.min(cutOut.width, room.width), Math.min(cutOut.height, room.height - 5)];
   return {
@@ -86,8 +114,12 @@ function fitted(cutOut: CutOut, room: { readonly width: number; readonly height:
   };
 }
 
+export function withCutMarks(cutOut: CutOut): readonly Mark[] {
+  return [...cutOut.marks, ...cutMarks(cutOut)];
+}
+
 /** Two strokes at each corner. */
-export function cutMarks({ width, height, cut }: CutOut): readonly Mark[] {
+function cutMarks({ width, height, cut }: CutOut): readonly Mark[] {
   if (cut === 'own') return [];
   const stroke = (x1: number, y1: number, x2: number, y2: number): Mark => ({
     kind: 'line',

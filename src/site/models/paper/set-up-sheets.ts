@@ -2,6 +2,7 @@ import { setText } from '../../../core/cases/set-text.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
+import type { Anonymous } from './anonymous.ts';
 import type { Mark } from './marks.ts';
 import { FIRM, moved, textMark, textMarks } from './marks.ts';
 import type { Paper, PaperSheet } from './paper.ts';
@@ -15,16 +16,22 @@ const BOX = 4;
 const POINTS = 10;
 
 /**
- * A box to tick for every piece in the order of the cases, with a code that leads to its page. An anonymous form has no codes,
- * for a page names its keeper; nor has a cabinet without a public address.
+ * A box to tick for every piece in the order of the cases, with a code that leads to its page. On a form without a name it leads
+ * to the exhibit's set-up page, which names nobody; unless the address of the site does. A cabinet without a public address has
+ * no codes.
  */
-export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: boolean): readonly PaperSheet[] {
+export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: Anonymous | null): readonly PaperSheet[] {
   const room = roomOn(paper);
   const wide = room.width / COLUMNS;
-  const says = anonymous ? paperWords.noCodes : hasPublicAddress ? null : paperWords.noAddress;
+  const address = ({ key, piece }: ShownPiece): string =>
+    inFull(anonymous === null ? urls.piece(piece.id) : urls.exhibitSetUp(exhibit.id, key));
+  const isNaming = anonymous !== null && saysName(inFull(urls.exhibitSetUp(exhibit.id)), anonymous);
+  const says = !hasPublicAddress ? paperWords.noAddress : isNaming ? paperWords.namingAddress : null;
   const entries = exhibit.cases.flatMap(({ number, groups }) =>
     groups.flatMap(({ title, pieces }) =>
-      pieces.map((shown) => entry(shown, paperWords.inCase(number, title), wide, says === null)),
+      pieces.map((shown) =>
+        entry(shown, paperWords.inCase(number, title), wide, says === null ? address(shown) : null),
+      ),
     ),
   );
   const rows = Math.floor((room.height - 6) / ROW);
@@ -41,19 +48,28 @@ export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: bool
   }));
 }
 
-function entry({ key, piece, faces }: ShownPiece, where: string, wide: number, withCode: boolean): readonly Mark[] {
-  const textFrom = BOX + 3 + (withCode ? CODE + 2 : 0);
+function saysName(address: string, { clear }: Anonymous): boolean {
+  return [address, decodeURI(address)].some((text) => clear(text) !== text);
+}
+
+function entry(
+  { key, piece, faces }: ShownPiece,
+  where: string,
+  wide: number,
+  address: string | null,
+): readonly Mark[] {
+  const textFrom = BOX + 3 + (address === null ? 0 : CODE + 2);
   const side = faces.length === 2 ? paperWords.faces.both : paperWords.faces[faces[0] ?? 'obverse'];
   const says = [`${key}. ${piece.title}`, `${piece.number}, ${side}`, where];
   const lines = says.flatMap((line) => setText(line, wide - textFrom - 3, POINTS));
   return [
     { kind: 'frame', box: { left: 0, top: 1, width: BOX, height: BOX }, weight: FIRM, dashed: false, name: 'tick' },
-    ...(withCode ? [codeMark(piece.id, piece.title)] : []),
+    ...(address === null ? [] : [codeMark(address, piece.title)]),
     ...textMarks(lines, textFrom, 0.4, POINTS),
   ];
 }
 
-function codeMark(id: string, title: string): Mark {
-  const { modules, path } = qrCode(inFull(urls.piece(id)));
+function codeMark(address: string, title: string): Mark {
+  const { modules, path } = qrCode(address);
   return { kind: 'shape', x: BOX + 2, y: 0, scale: CODE / modules, path, says: paperWords.codeOf(title) };
 }

@@ -2,11 +2,11 @@ import type { Run, SetLine } from '../../../core/cases/set-text.ts';
 import { lineHeight, setText } from '../../../core/cases/set-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import { CARD_MARGIN } from '../exhibit/set-case.ts';
-import type { Card, SetCell } from '../exhibit/set-case.ts';
+import type { Card, SetCase, SetCell } from '../exhibit/set-case.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { workLine } from '../exhibit/work-line.ts';
 import type { Mark } from './marks.ts';
-import { textMark, textMarks } from './marks.ts';
+import { moved, textMark, textMarks } from './marks.ts';
 import type { CutOut } from './paper.ts';
 
 /** The width of the cards that introduce and end an exhibit, in millimetres: it fits A4 and Letter. */
@@ -18,22 +18,25 @@ const LIST_SMALLER = 2 / 3;
 
 /** A label, heading or text as it lies in the case. */
 export function cardCutOut({ width, height, points, lines }: Card): CutOut {
-  return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points) };
+  const wide = width - 2 * CARD_MARGIN;
+  return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points, { width: wide }) };
 }
 
 /** A label, with a note beneath the cut that tells which piece it belongs to. */
 export function labelCutOut({ shown: { key, piece }, label }: SetCell): CutOut {
-  const note = textMark(paperWords.labelNote(key, piece.number), MARGIN, label.height + 4.2, 7, { face: 'sans' });
+  const says = paperWords.labelNote(key, piece.number);
+  const note = textMark(says, MARGIN, label.height + 3.6, 7, { face: 'sans', isLeftward: false });
   const cutOut = cardCutOut(label);
-  return { ...cutOut, marks: [...cutOut.marks, note] };
+  return { ...cutOut, name: says, marks: [...cutOut.marks, note] };
 }
 
 /** Title, scope and, unless it is to be shown without a name, the keeper. */
-export function titleCard({ title, scope, keeper, label }: ShownExhibit): CutOut {
+export function titleCard({ title, scope, keeper, label, titleCard: more }: ShownExhibit): CutOut {
   const wide = WIDTH - 2 * MARGIN;
   const parts = [
     { lines: setText(title, wide, TITLE), points: TITLE },
     { lines: setText(scope ?? '', wide, label.points), points: label.points },
+    ...more.map((line) => ({ lines: setText(line, wide, label.points), points: label.points })),
     { lines: setText(keeper === null ? '' : paperWords.shownBy(keeper), wide, label.points), points: label.points },
   ].filter(({ lines }) => lines.length > 0);
   const marks: Mark[] = [];
@@ -60,7 +63,7 @@ export function paragraphCards(
   return chunks(lines, rows).map((part) => ({
     width: WIDTH,
     height: part.length * lineHeight(points) + 2 * MARGIN,
-    marks: textMarks(part, MARGIN, MARGIN, points),
+    marks: textMarks(part, MARGIN, MARGIN, points, { width: WIDTH - 2 * MARGIN }),
   }));
 }
 
@@ -69,27 +72,42 @@ export function statementCards({ statement, label }: ShownExhibit, most: number)
   return paragraphCards(plainParagraphs(statement), label.points, most);
 }
 
-/** Books, books to read further, and thanks, each under its heading. */
+/** What the numbers by the pieces of a case stand for, where its labels do not lie beside them. */
+export function keyCards({ shown, key }: SetCase, { label }: ShownExhibit, most: number): readonly CutOut[] {
+  if (key.length === 0) return [];
+  const entries = key.map((one) => [{ text: `${one.key}. ${one.says}` }]);
+  return headedCards(paperWords.keyTo(shown.number), entries, label.points * LIST_SMALLER, label.points, most);
+}
+
+/** Books, books to read further, what is shortened, and thanks, each under its heading. */
 export function closingCards(exhibit: ShownExhibit, most: number): readonly CutOut[] {
   const points = exhibit.label.points * LIST_SMALLER;
-  const { bibliography, furtherReading, acknowledgements } = exhibit;
+  const { bibliography, furtherReading, acknowledgements, abbreviations } = exhibit;
   const parts: readonly (readonly [string, readonly (readonly Run[])[]])[] = [
     [paperWords.bibliography, bibliography.map(workLine)],
     [paperWords.furtherReading, furtherReading.map(workLine)],
+    [paperWords.abbreviations, abbreviations.map(({ short, means }) => [{ text: `${short}: ${means}` }])],
     [paperWords.acknowledgements, acknowledgements === null ? [] : [[{ text: acknowledgements }]]],
   ];
-  return parts.flatMap(([heading, entries]) => {
-    if (entries.length === 0) return [];
-    const high = lineHeight(exhibit.label.points);
-    return paragraphCards(entries, points, most - high).map(({ width, height, marks }) => ({
-      width,
-      height: height + high,
-      marks: [
-        textMark(heading, MARGIN, MARGIN + high * 0.74, exhibit.label.points),
-        ...marks.map((mark): Mark => (mark.kind === 'text' ? { ...mark, y: mark.y + high } : mark)),
-      ],
-    }));
-  });
+  return parts.flatMap(([heading, entries]) => headedCards(heading, entries, points, exhibit.label.points, most));
+}
+
+/** A list under its heading, again on every card it needs. */
+function headedCards(
+  heading: string,
+  entries: readonly (readonly Run[])[],
+  points: number,
+  larger: number,
+  most: number,
+): readonly CutOut[] {
+  if (entries.length === 0) return [];
+  const high = lineHeight(larger);
+  return paragraphCards(entries, points, most - high).map((card) => ({
+    ...card,
+    name: heading,
+    height: card.height + high,
+    marks: [...textMarks([[{ text: heading }]], MARGIN, MARGIN, larger), ...moved(card.marks, 0, high)],
+  }));
 }
 
 /** Paragraphs of Markdown as runs: emphasis in italics, links as their words, nothing else kept. */

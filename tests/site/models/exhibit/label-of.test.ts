@@ -2,8 +2,6 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { labelOf } from '../../../../src/site/models/exhibit/label-of.ts';
-import { nameless, withoutName } from '../../../../src/site/models/paper/print-forms.ts';
-import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 let cabinet: Cabinet;
@@ -26,22 +24,5 @@ describe('a label', () => {
   test('calls a modern copy a copy, whatever the keeper wrote', () => {
     expect(labelOf(piece('raven-replica'), 'The raven of Anlaf.')).toBe('A modern copy. The raven of Anlaf.');
     expect(labelOf(piece('raven-replica'), 'A modern copy, marked COPY.')).toBe('A modern copy, marked COPY.');
-  });
-});
-
-describe('an anonymous exhibit', () => {
-  test('has the keeper’s name in none of its words', () => {
-    const { keeper } = cabinet.lists.cabinet;
-    const [first] = cabinet.lists.exhibits;
-    if (first === undefined) throw new Error('The demo has no exhibit.');
-    const shown = { ...shownExhibit(cabinet, first), statement: `Laid out by ${keeper}.`, acknowledgements: keeper };
-    const clear = withoutName(shown, keeper);
-    // The books keep their authors, whoever they are.
-    expect(JSON.stringify({ ...clear, bibliography: [], furtherReading: [] })).not.toContain(keeper);
-    expect(clear.statement).toBe('Laid out by the exhibitor.');
-  });
-
-  test('finds the name over a line break and in any letters', () => {
-    expect(nameless('By HESTER\nLayerthorpe, York', 'Hester Layerthorpe')).toBe('By the exhibitor, York');
   });
 });

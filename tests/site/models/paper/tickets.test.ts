@@ -3,7 +3,7 @@ import { widthOfText } from '../../../../src/core/cases/set-text.ts';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import type { Mark } from '../../../../src/site/models/paper/marks.ts';
-import { ticketOfPiece } from '../../../../src/site/models/paper/tickets.ts';
+import { HOLDERS, ticketFor } from '../../../../src/site/models/paper/tickets.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 let cabinet: Cabinet;
@@ -11,6 +11,8 @@ beforeAll(async () => {
   cabinet = await wholeCabinet('content');
 });
 const piece = (id: string): PublicPiece => cabinet.listed.find((one) => one.id === id) ?? expect.fail(`no piece ${id}`);
+const FIT = HOLDERS[0] ?? expect.fail('no holder');
+const ticketOfPiece = (one: PublicPiece, holder = FIT) => ticketFor(one, holder).cutOut;
 const discs = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'oval' ? [mark.box] : []));
 const lines = (marks: readonly Mark[]) =>
   marks.flatMap((mark) =>
@@ -63,7 +65,7 @@ describe('a ticket', () => {
     ]);
   });
 
-  test('what does not fit is left out, from the end', () => {
+  test('what does not fit is left out, from the end, seen to be and told, and never made smaller', () => {
     const long = 'An unusually long reference that would never fit a round ticket of this size in any number of lines';
     const crowded = {
       ...piece('york-penny-3b'),
@@ -71,7 +73,30 @@ describe('a ticket', () => {
       rulers: [{ id: 'a', name: 'Edward I' }],
       denomination: { id: 'b', name: long },
     };
-    const told = lines(ticketOfPiece(crowded).marks).map(({ says }) => says);
-    expect(told.slice(0, told.lastIndexOf('0142'))).toEqual(['0142', 'Edward I']);
+    const { cutOut, leftOut } = ticketFor(crowded, FIT);
+    const told = lines(cutOut.marks);
+    const front = told
+      .map(({ says }) => says)
+      .slice(
+        0,
+        told.findLastIndex(({ says }) => says === '0142'),
+      );
+    expect(front).toEqual(['0142', 'Edward I', '…']);
+    expect(leftOut).toEqual([long, 'York', '1280–81']);
+    expect(new Set(told.map(({ size }) => size)).size).toBe(1);
+  });
+
+  // The pockets that are sold are squares of 2 inches; trays have wells of 24 to 45 mm. Common practice.
+  test.for(HOLDERS)('for $id has two sides of one size, the same way from the fold', (holder) => {
+    const { marks } = ticketOfPiece(piece('york-penny-3b'), holder);
+    const sides = marks.flatMap((mark) =>
+      'name' in mark && mark.name === 'ticket' && 'box' in mark ? [mark.box] : [],
+    );
+    const fold = marks.flatMap((mark) => (mark.kind === 'line' && mark.name === 'fold' ? [mark.x1] : []));
+    const [front, back] = sides;
+    if (front === undefined || back === undefined) expect.fail('a ticket has two sides');
+    if (holder.across !== null) expect(front.width).toBe(holder.across);
+    expect([back.width, back.height, back.top]).toEqual([front.width, front.height, front.top]);
+    expect((fold[0] ?? 0) - front.left - front.width).toBeCloseTo(back.left - (fold[0] ?? 0), 9);
   });
 });
