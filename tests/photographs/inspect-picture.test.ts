@@ -31,7 +31,11 @@ const PLANTED = [
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'planted-'));
   const small = drawn().resize(90);
-  for (const kind of KINDS) clean[kind] = await small.clone().toFormat(kind).toBuffer();
+  for (const kind of KINDS)
+    clean[kind] = await small
+      .clone()
+      .toFormat(kind === 'jpg' ? 'jpeg' : kind)
+      .toBuffer();
   const { icc } = await sharp(await small.clone().withIccProfile('p3').png().toBuffer()).metadata();
   await writeFile(join(folder, 'profile.icc'), icc ?? '');
   await writeFile(join(folder, 'thumbnail.thm'), clean.jpg);
