@@ -98,6 +98,21 @@ describe('a cell', () => {
     expect(draft('weight in g', cell).unread).toEqual([]);
   });
 
+  test('of a column that the mapping does not name is in the ledger, and nowhere that is published', () => {
+    const mapping = parseMapping('columns: { No: number }\n');
+    const sheet = sheetOf(['No', 'Cupboard', 'piece', ''], [['1', 'under the stairs', 'x', 'y']]);
+    const rows = mapping.ok ? readRows(sheet, mapping.value) : expect.fail(mapping.problem);
+    const [one] = rows.drafts;
+    expect(one?.ledger).toEqual({ Cupboard: 'under the stairs', 'piece (as in the sheet)': 'x', '[D]': 'y' });
+    expect(JSON.stringify([one?.facts, one?.names, one?.story])).not.toMatch(/stairs|"x"|"y"/);
+  });
+
+  test('with a point before three figures is not guessed at where decimals have a comma', () => {
+    const one = draft('weight in g', '1.384', 'decimal: comma');
+    expect(one.facts).not.toHaveProperty('weight');
+    expect(one.unread[0]?.because).toContain('may part thousands');
+  });
+
   test('that a formula could not work out is told of', () => {
     const mapping = parseMapping('read: { unnumbered: row }\ncolumns: { C: weight }\n');
     const sheet = sheetOf(['C'], [[{ text: '#REF!', value: { kind: 'error', says: '#REF!' } }]]);
