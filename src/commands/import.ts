@@ -62,6 +62,8 @@ const conflicts = oneOf('conflicts', ['sheet', 'file']);
 const headingRow = values['heading-row'];
 if (headingRow !== undefined && !/^\d{1,5}$/.test(headingRow))
   endWith(`--heading-row takes the number of a row, or 0 for none; this says "${headingRow}".`);
+if (values.as !== undefined && !/^[a-z0-9]+(-[a-z0-9]+)*$/.test(values.as))
+  endWith(`--as takes the name of an import, a folder in private/import/ like coins; this says "${values.as}".`);
 const [file, ...more] = positionals;
 if (file === undefined || more.length > 0) endWith('Name one spreadsheet: npm run import -- coins.xlsx');
 
