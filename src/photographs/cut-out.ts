@@ -69,19 +69,18 @@ function framedIn(pixels: Pixels, piece: Box, solid: Uint8Array, box: Box): CutO
   const [width, height] = [Math.round(wide.width), Math.round(wide.height)];
   const bytes = new Uint8Array(width * height * 4);
   const words = new Uint32Array(bytes.buffer);
-  words.fill(LITTLE ? (BOARD.b << 16) | (BOARD.g << 8) | BOARD.r : (BOARD.r << 24) | (BOARD.g << 16) | (BOARD.b << 8));
+  const word = (red: number, green: number, blue: number, share: number): number =>
+    LITTLE ? (share << 24) | (blue << 16) | (green << 8) | red : (red << 24) | (green << 16) | (blue << 8) | share;
+  words.fill(word(BOARD.r, BOARD.g, BOARD.b, 0));
+  const { rgb } = pixels;
   const from = Math.max(0, -left);
   const to = Math.min(width, pixels.width - left);
   for (let y = Math.max(0, -top); y < Math.min(height, pixels.height - top); y += 1) {
+    const row = (y + top) * pixels.width + left;
     for (let x = from; x < to; x += 1) {
-      const at = (y + top) * pixels.width + x + left;
-      const share = solid[at] ?? 0;
-      if (share === 0) continue;
-      const into = (y * width + x) * 4;
-      bytes[into] = pixels.rgb[at * 3] ?? 0;
-      bytes[into + 1] = pixels.rgb[at * 3 + 1] ?? 0;
-      bytes[into + 2] = pixels.rgb[at * 3 + 2] ?? 0;
-      bytes[into + 3] = share;
+      const share = solid[row + x] ?? 0;
+      const at = (row + x) * 3;
+      if (share !== 0) words[y * width + x] = word(rgb[at] ?? 0, rgb[at + 1] ?? 0, rgb[at + 2] ?? 0, share);
     }
   }
   return {

@@ -54,11 +54,12 @@ function stepsOf({ width, height, rgb }: Pixels): Uint16Array {
       let most = 0;
       const first = y * line + x * 3;
       for (let at = first; at < first + 3; at += 1) {
-        const [upLeft, up, upRight] = [rgb[at - line - 3] ?? 0, rgb[at - line] ?? 0, rgb[at - line + 3] ?? 0];
-        const [left, right] = [rgb[at - 3] ?? 0, rgb[at + 3] ?? 0];
-        const [downLeft, down, downRight] = [rgb[at + line - 3] ?? 0, rgb[at + line] ?? 0, rgb[at + line + 3] ?? 0];
-        const across = upRight + 2 * right + downRight - upLeft - 2 * left - downLeft;
-        const along = downLeft + 2 * down + downRight - upLeft - 2 * up - upRight;
+        const upLeft = rgb[at - line - 3] ?? 0;
+        const upRight = rgb[at - line + 3] ?? 0;
+        const downLeft = rgb[at + line - 3] ?? 0;
+        const downRight = rgb[at + line + 3] ?? 0;
+        const across = upRight - upLeft + 2 * ((rgb[at + 3] ?? 0) - (rgb[at - 3] ?? 0)) + downRight - downLeft;
+        const along = downLeft - upLeft + 2 * ((rgb[at + line] ?? 0) - (rgb[at - line] ?? 0)) + downRight - upRight;
         const square = across * across + along * along;
         if (square > most) most = square;
       }

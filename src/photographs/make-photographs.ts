@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import sharp from 'sharp';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { FiledPiece, Picture } from '../catalogue/records.ts';
@@ -37,6 +38,8 @@ export async function makePhotographs(
   folder: string,
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<PhotographRun> {
+  // Every photograph is another: what sharp would keep of the last only takes room.
+  sharp.cache(false);
   await mkdir(folder, { recursive: true });
   const place = { cabinet, folder, recipe: await recipeName() };
   const before: Index = await readIndex(folder);

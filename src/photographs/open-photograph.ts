@@ -6,8 +6,8 @@ import type { Box, Extent, Pixels } from './pixels.ts';
 /** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
 export const MOST_PIXELS = 120_000_000;
 
-/** The longest side kept of a photograph, in pixels: two in work then stay under 300 MB. */
-const MOST_SIDE = 5000;
+/** The longest side kept of a photograph, in pixels: as a telephone takes it, so that two in work stay within bounds. */
+const MOST_SIDE = 4096;
 
 /** The neutral board of the pages in daylight, `--board` in tokens.css. */
 export const BOARD = { r: 215, g: 219, b: 220 } as const;

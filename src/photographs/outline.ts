@@ -17,7 +17,7 @@ const OUTSIDE = 2;
 /** How sharp a step must be beside the sharpest on its ray to be the rim, when it lies further out. */
 const SHARP_ENOUGH = 0.5;
 /** Every so many rays are looked at for a circle; how far inside and outside the silhouette, and from which step on. */
-const EVERY = 10;
+const EVERY = 6;
 const CIRCLE_INSIDE = 0.25;
 const CIRCLE_OUTSIDE = 0.25;
 const LEAST_CREST = 16;
@@ -30,8 +30,8 @@ const DRAWN_OUT = { offset: 0.038, beside: 0.5 };
 const STRAY = { inwards: 0.025, outwards: 0.045 };
 const BROKEN = 0.04;
 /** Rays on either side that a ray is held against; and that it is then evened with. */
-const NEIGHBOURS = 9;
-const EVENED = 3;
+const NEIGHBOURS = 6;
+const EVENED = 2;
 /** Drawn in by so much, in pixels, so that no hair of the board comes along. */
 const INWARD = 0.8;
 /** The most, as a part of the silhouette, that may differ when it is seen from its middle; more is no shape for this. */

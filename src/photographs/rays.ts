@@ -1,7 +1,7 @@
 import type { Pixels } from './pixels.ts';
 
 /** Directions looked in from the middle of a piece. */
-export const RAYS = 1080;
+export const RAYS = 720;
 
 export const COS = Float64Array.from({ length: RAYS }, (_, ray) => Math.cos((2 * Math.PI * ray) / RAYS));
 export const SIN = Float64Array.from({ length: RAYS }, (_, ray) => Math.sin((2 * Math.PI * ray) / RAYS));

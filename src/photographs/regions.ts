@@ -69,7 +69,7 @@ function spread(
 }
 
 /** Joined pixels, and the box they stand in. */
-export type Region = { readonly box: Box; readonly pixels: readonly number[] };
+export type Region = { readonly box: Box; readonly pixels: Int32Array };
 
 /** Every region of joined pixels that has at least so many. */
 export function regionsOf(mask: Uint8Array, size: Extent, least: number): readonly Region[] {
@@ -78,7 +78,7 @@ export function regionsOf(mask: Uint8Array, size: Extent, least: number): readon
   for (let start = 0; start < left.length; start += 1) {
     if (left[start] !== 1) continue;
     const pixels = flood(start, size, left, 1, 0);
-    if (pixels.length >= least) regions.push({ box: boxAround(pixels, size), pixels });
+    if (pixels.length >= least) regions.push({ box: boxAround(pixels, size), pixels: pixels.slice() });
   }
   return regions;
 }
@@ -98,26 +98,36 @@ export function filled({ pixels }: Region, size: Extent): Uint8Array {
 }
 
 /** The pixels of this value joined to one, from it outwards; each is given another value. */
-function flood(start: number, { width, height }: Extent, mask: Uint8Array, value: number, then: number): number[] {
-  const region = [start];
+function flood(start: number, size: Extent, mask: Uint8Array, value: number, then: number): Int32Array {
+  const { width, height } = size;
+  const region = roomFor(mask.length);
+  let [next, end] = [0, 1];
+  region[0] = start;
   mask[start] = then;
-  const enter = (at: number): void => {
-    if (mask[at] !== value) return;
-    mask[at] = then;
-    region.push(at);
-  };
-  for (let next = 0; next < region.length; next += 1) {
+  for (; next < end; next += 1) {
     const at = region[next] ?? 0;
     const x = at % width;
-    if (x > 0) enter(at - 1);
-    if (x < width - 1) enter(at + 1);
-    if (at >= width) enter(at - width);
-    if (at < width * (height - 1)) enter(at + width);
+    for (let side = 0; side < 4; side += 1) {
+      const isIn =
+        side === 0 ? x > 0 : side === 1 ? x < width - 1 : side === 2 ? at >= width : at < width * (height - 1);
+      const beside = at + (side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -width : width);
+      if (!isIn || mask[beside] !== value) continue;
+      mask[beside] = then;
+      region[end] = beside;
+      end += 1;
+    }
   }
-  return region;
+  return region.subarray(0, end);
 }
 
-function boxAround(region: readonly number[], { width }: Extent): Box {
+/** Room for the pixels of one region at a time, kept between them: it is large, and regions are many. */
+let room = new Int32Array(0);
+function roomFor(length: number): Int32Array {
+  if (room.length < length) room = new Int32Array(length);
+  return room;
+}
+
+function boxAround(region: Int32Array, { width }: Extent): Box {
   let [left, top, right, bottom] = [Infinity, Infinity, -1, -1];
   for (const at of region) {
     const x = at % width;
