@@ -6,7 +6,7 @@ const COLUMNS = [
   'id', 'number', 'title', 'kind', 'status', 'ruler', 'struckFor', 'issuer', 'mint', 'denomination', 'date', 'edtf', 'dated',
   'references', 'metal', 'fineness', 'weight', 'diameter', 'thickness', 'axis', 'made', 'faces', 'shape', 'treatments',
   'peculiarities', 'gradeAsGiven', 'gradeScale', 'gradedBy', 'problem', 'obverse legend', 'obverse reading', 'obverse design',
-  'reverse legend', 'reverse reading', 'reverse design', 'makers', 'sure', 'tags', 'address',
+  'reverse legend', 'reverse reading', 'reverse design', 'edge legend', 'edge reading', 'edge design', 'makers', 'sure', 'tags', 'address',
 ] as const; // prettier-ignore
 
 /** One row a piece, every cell in the keeper's words; several values in a cell are parted by `; `. */

@@ -33,7 +33,9 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
     denominations: join('denominations', ({ names }) =>
       names.denomination === undefined ? [] : [names.denomination].filter(isName),
     ),
-    works: join('works', ({ names }) => (names.references ?? []).map(({ name }) => ({ name })).filter(isName)),
+    works: join('works', ({ names }) =>
+      (names.references ?? []).map((cited) => ({ name: apart(cited).name })).filter(isName),
+    ),
   };
   return {
     drafts: drafts.map((draft) => joinDraft(draft, joined, made)),
@@ -76,15 +78,23 @@ function joinDraft(
     'denomination',
     ids('denominations', 'denomination', names.denomination === undefined ? [] : [names.denomination]),
   );
-  const references = (names.references ?? []).flatMap(({ name, number }) => {
+  const references = (names.references ?? []).flatMap((cited) => {
+    const { name, number, relation } = apart(cited);
     const [work] = ids('works', 'references', [{ name }]);
-    if (work === undefined) return [];
-    const [, relation = '', plain = number] = /^((?:cf\.|var\.|unlisted in)\s*)(.*)$/su.exec(number) ?? [];
-    return [`${relation}${work} ${plain}`.trim()];
+    return work === undefined ? [] : [`${relation}${work} ${number}`.trim()];
   });
   if (references.length > 0) facts['references'] = references;
   return { ...rest, facts, unread };
 }
+
+/** How a piece stands to the entry cited, taken off the name of the book or the number, whichever the sheet put it to. */
+function apart({ name, number }: { readonly name: string; readonly number: string }) {
+  const [, before, book = name] = RELATION.exec(name) ?? [];
+  const [, between, plain = number] = RELATION.exec(number) ?? [];
+  return { name: book, number: plain, relation: before ?? between ?? '' };
+}
+
+const RELATION = /^((?:cf\.|var\.|unlisted in)\s*)(.+)$/su;
 
 function struckFor({ facts }: Draft): readonly NamedInSheet[] {
   const said = facts['struck-for'];

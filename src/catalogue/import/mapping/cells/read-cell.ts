@@ -98,7 +98,8 @@ function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping)
 /** Only where the form knows more than one blank is the kind of blank kept. */
 function readBlank(field: Field, blank: Meaning): readonly Said[] {
   if (blank === 'not recorded') return [{ kind: 'blank' }];
-  const keeps = WITH_BLANKS.has(field) || (field === 'axis' && blank === 'none');
+  const keeps =
+    WITH_BLANKS.has(field) || (field === 'issuer' && blank === 'unknown') || (field === 'axis' && blank === 'none');
   return keeps ? fact(field, blank) : [{ kind: 'blank' }];
 }
 

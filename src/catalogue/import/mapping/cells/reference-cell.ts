@@ -7,6 +7,8 @@ const RELATION = /^((?:cf|cp|conf|vgl|compare|var|variant|unlisted)\b\.?\s*(?:of
 /** A volume in Roman figures belongs to the number: RIC II 243. */
 const VOLUME = /^[IVXLC]+(?:[.,/]\w+)?$/;
 
+const KEY = /^[a-z]+(?:-[a-z0-9]+)+$/;
+
 /** `N. 1018; S. 1380`: each book as the sheet names it, a relation such as `cf.` before it, and the number there. */
 export function readReferences(text: string): readonly Said[] {
   return text
@@ -35,6 +37,9 @@ export function readReferenceTo(work: string, text: string): readonly Said[] {
 function parted(part: string): { readonly name: string; readonly number: string } {
   const [, relation = '', cited = part] = RELATION.exec(part.trim()) ?? [];
   const words = cited.trim().split(/\s+/);
+  const [first = ''] = words;
+  // `ric-4-1 161`: the key of a book, as our own tables have it.
+  if (KEY.test(first) && words.length > 1) return { name: `${relation}${first}`, number: words.slice(1).join(' ') };
   const at = words.findIndex(
     (word, place) =>
       /\d/.test(word) || (place > 0 && VOLUME.test(word)) || (place > 0 && /^(?:unlisted|-|–|—)$/.test(word)),
