@@ -48,34 +48,38 @@ async function everything(folder: string): Promise<ReadonlyMap<string, string>> 
   return new Map(read.sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
-test('the step killed twenty times, at any moment, leaves nothing half-written in use and ends as if it never had been', async () => {
-  const room = (name: string): Promise<string> => mkdtemp(join(tmpdir(), name));
-  const [cabinet, undisturbed] = [await room('cabinet-'), await room('undisturbed-')];
-  const pieces = Array.from({ length: PICTURES }, (_, at) => piece(`p${at}`, `p${at}.jpg`));
-  for (let at = 0; at < PICTURES; at += 1) {
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="260" height="220"><rect width="260" height="220" fill="#8f9294"/><circle cx="${110 + at / 2}" cy="110" r="${60 + at / 2}" fill="#c8a24a"/></svg>`;
-    await sharp(Buffer.from(svg))
-      .jpeg()
-      .toFile(join(cabinet, `p${at}.jpg`));
-  }
-  await makePhotographs(pieces, cabinet, undisturbed);
-  const wanted = await everything(undisturbed);
-
-  const kills = async (lane: number): Promise<number> => {
-    const out = await room('killed-');
-    for (let kill = 0; kill < KILLS / LANES; kill += 1) {
-      // Moments spread over the step without a pattern, by the golden ratio; the same in every run.
-      const chance = ((kill * LANES + lane) * 0.618034) % 1;
-      await killAfter(kill + Math.floor(3 * chance), 40 * chance, cabinet, out);
-      for (const [file, bytes] of await everything(out))
-        if (/\.(?:webp|jpg)$/.test(file)) expect(segmentsOf(Buffer.from(bytes, 'base64')), file).toEqual([]);
+test(
+  'the step killed twenty times, at any moment, leaves nothing half-written in use and ends as if it never had been',
+  { timeout: 120_000 },
+  async () => {
+    const room = (name: string): Promise<string> => mkdtemp(join(tmpdir(), name));
+    const [cabinet, undisturbed] = [await room('cabinet-'), await room('undisturbed-')];
+    const pieces = Array.from({ length: PICTURES }, (_, at) => piece(`p${at}`, `p${at}.jpg`));
+    for (let at = 0; at < PICTURES; at += 1) {
+      const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="260" height="220"><rect width="260" height="220" fill="#8f9294"/><circle cx="${110 + at / 2}" cy="110" r="${60 + at / 2}" fill="#c8a24a"/></svg>`;
+      await sharp(Buffer.from(svg))
+        .jpeg()
+        .toFile(join(cabinet, `p${at}.jpg`));
     }
-    const last = await makePhotographs(pieces, cabinet, out);
-    expect(last).toMatchObject({ pictures: PICTURES, problems: [] });
-    expect(await everything(out)).toEqual(wanted);
-    return last.made;
-  };
-  const left = await Promise.all(Array.from({ length: LANES }, (_, lane) => kills(lane)));
-  // What the killed runs had made was not made again.
-  expect(Math.min(...left)).toBeLessThan(PICTURES);
-});
+    await makePhotographs(pieces, cabinet, undisturbed);
+    const wanted = await everything(undisturbed);
+
+    const kills = async (lane: number): Promise<number> => {
+      const out = await room('killed-');
+      for (let kill = 0; kill < KILLS / LANES; kill += 1) {
+        // Moments spread over the step without a pattern, by the golden ratio; the same in every run.
+        const chance = ((kill * LANES + lane) * 0.618034) % 1;
+        await killAfter(kill + Math.floor(3 * chance), 40 * chance, cabinet, out);
+        for (const [file, bytes] of await everything(out))
+          if (/\.(?:webp|jpg)$/.test(file)) expect(segmentsOf(Buffer.from(bytes, 'base64')), file).toEqual([]);
+      }
+      const last = await makePhotographs(pieces, cabinet, out);
+      expect(last).toMatchObject({ pictures: PICTURES, problems: [] });
+      expect(await everything(out)).toEqual(wanted);
+      return last.made;
+    };
+    const left = await Promise.all(Array.from({ length: LANES }, (_, lane) => kills(lane)));
+    // What the killed runs had made was not made again.
+    expect(Math.min(...left)).toBeLessThan(PICTURES);
+  },
+);
