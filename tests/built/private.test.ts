@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { parse } from 'parse5';
+import type { DefaultTreeAdapterMap } from 'parse5';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { buildInto } from './build-into.ts';
 import { builtFiles } from './site-links.ts';
@@ -46,8 +48,35 @@ describe('a cabinet with a mark in every private field', () => {
     expect((JSON.parse(pieces) as { id: string }[]).map(({ id }) => id)).toEqual(['plain-penny', 'old-medal']);
   });
 
+  test('what a sheet held of markup and script is read as text and runs nowhere', () => {
+    const pages = files
+      .filter(([file]) => file.endsWith('.html'))
+      .map(([file, bytes]) => [file, bytes.toString()] as const);
+    expect(pages.some(([, html]) => html.includes('&lt;img src=x onerror=alert(1)&gt;'))).toBe(true);
+    for (const [file, html] of pages)
+      for (const element of elementsOf(parse(html))) {
+        const where = `${file}: <${element.tagName}>`;
+        expect(
+          element.attrs.filter(({ name, value }) => /^on/i.test(name) || /javascript:/i.test(value)),
+          where,
+        ).toEqual([]);
+        const isData = element.attrs.some(({ name, value }) => name === 'type' && value === 'application/ld+json');
+        const text = element.childNodes.map((node) => ('value' in node ? node.value : '')).join('');
+        if (element.tagName === 'script' && isData) expect(() => JSON.parse(text) as unknown, where).not.toThrow();
+        else if (element.tagName === 'script') expect(text, where).not.toContain('alert(');
+      }
+  });
+
   test('an old id is alive as a redirect', () => {
     const page = files.find(([file]) => file === 'pieces/penny-one/index.html')?.[1].toString() ?? '';
     expect(page).toContain('/marked/pieces/plain-penny/');
   });
 });
+
+type Node = DefaultTreeAdapterMap['node'];
+
+/** Every element of a page. */
+function elementsOf(node: Node): readonly DefaultTreeAdapterMap['element'][] {
+  const inner = 'childNodes' in node ? node.childNodes.flatMap(elementsOf) : [];
+  return 'tagName' in node ? [node, ...inner] : inner;
+}
