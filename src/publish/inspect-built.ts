@@ -22,6 +22,9 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
   const secrets = searchFor(folder === null ? [] : privateValues(folder, records));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
+  const titles = records.pieces
+    .filter(({ fields }) => fields.publish === 'yes')
+    .map(({ fields }) => fields.title.toLowerCase());
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -30,11 +33,11 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
   const problems: Problem[] = [];
   for (const path of files) {
     const file = relative(built, path).split(sep).join('/');
-    for (const { id } of hidden) if (hasWord(file, id)) problems.push(problem('leak-unpublished', { file }, id));
+    for (const { id } of hidden) if (tellsId(file, id)) problems.push(problem('leak-unpublished', { file }, id));
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, await readFile(path)));
     else if (TEXT.test(file)) {
       const text = plain(await readFile(path, 'utf8'));
-      problems.push(...inspectText(file, text, secrets, { hidden, unlisted }, cabinet));
+      problems.push(...inspectText(file, text, secrets, { hidden, unlisted, titles }, cabinet));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return orderProblems(problems);
@@ -50,14 +53,17 @@ function inspectText(
   file: string,
   text: string,
   secrets: PrivateSearch,
-  pieces: { hidden: Records['pieces']; unlisted: Records['pieces'] },
+  pieces: { hidden: Records['pieces']; unlisted: Records['pieces']; titles: readonly string[] },
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
   const small = text.toLowerCase();
   for (const { from, column } of privateIn(small, secrets)) found.push(problem('leak-private', { file }, column, from));
   for (const { id, fields } of pieces.hidden)
-    if ([id, ...(fields.formerly ?? [])].some((name) => hasWord(text, name)) || namesPiece(small, fields))
+    if (
+      [id, ...(fields.formerly ?? [])].some((name) => tellsId(text, name)) ||
+      namesPiece(small, fields, pieces.titles)
+    )
       found.push(problem('leak-unpublished', { file }, id));
   for (const { id, fields } of pieces.unlisted) {
     const own =
@@ -65,7 +71,7 @@ function inspectText(
       (fields.formerly ?? []).some((old) => file.startsWith(`pieces/${old}/`)) ||
       file.includes(`/${id}/`) ||
       file.includes(`/${id}.`);
-    if (!own && hasWord(text, id)) found.push(problem('leak-unlisted', { file }, id));
+    if (!own && tellsId(text, id)) found.push(problem('leak-unlisted', { file }, id));
   }
   for (const path of [process.cwd(), cabinet])
     if (path.length > 5 && text.includes(`${path}/`)) found.push(problem('leak-path', { file }, path));
@@ -84,16 +90,34 @@ function plain(text: string): string {
     .replace(/&(?:amp|#38);/g, '&');
 }
 
-/** Whether a text of small letters holds the title of a hidden piece, or its number where that could be told from any other. */
-function namesPiece(small: string, { title, number }: { title: string; number: string }): boolean {
-  const telling = /\p{L}/u.test(number) && number.length >= 4 ? [title, number] : [title];
-  return telling.some((one) => whereStands(small, one.toLowerCase()) !== -1);
+/**
+ * Whether a text of small letters holds the title of a hidden piece, or its number where that could be told from any other.
+ * A title that a listed piece has as well, or has as a part of its own, gives nothing away.
+ */
+function namesPiece(small: string, fields: { title: string; number: string }, titles: readonly string[]): boolean {
+  const title = fields.title.toLowerCase();
+  const number = fields.number.toLowerCase();
+  const telling = [
+    ...(titles.some((listed) => listed.includes(title)) ? [] : [title]),
+    ...(/\p{L}/u.test(number) && number.length >= 4 ? [number] : []),
+  ];
+  return telling.some((one) => whereStands(small, one) !== -1);
 }
 
-/** Whether an id stands in a text as itself and not as a part of a longer id. */
-function hasWord(text: string, id: string): boolean {
-  for (let at = text.indexOf(id); at !== -1; at = text.indexOf(id, at + 1)) {
-    const around = `${text[at - 1] ?? ' '}${text[at + id.length] ?? ' '}`;
+/** The places where an id stands that is too short or too plain a word to be looked for by itself: `12` is in every text. */
+const ADDRESSES = ['pieces/', 'photographs/', 'iiif/', 'compare/', '"id":"', '"id": "'];
+
+/** Whether a text, or the path of a file, tells of the piece with this id, and not of one with a longer id. */
+function tellsId(text: string, id: string): boolean {
+  if (/[a-z]/.test(id) && id.length >= 4) return hasWord(text, id);
+  return ADDRESSES.some((before) => hasWord(text, id, before)) || hasWord(text, id, '\n', ',');
+}
+
+/** Whether a word stands in a text as itself and not as a part of a longer one, with this before and after it. */
+function hasWord(text: string, id: string, before = '', after = ''): boolean {
+  const word = `${before}${id}${after}`;
+  for (let at = text.indexOf(word); at !== -1; at = text.indexOf(word, at + 1)) {
+    const around = `${before === '' ? (text[at - 1] ?? ' ') : ' '}${after === '' ? (text[at + word.length] ?? ' ') : ' '}`;
     if (!/[a-z0-9-]/.test(around)) return true;
   }
   return false;

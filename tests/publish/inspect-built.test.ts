@@ -6,7 +6,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { inspectBuilt } from '../../src/publish/inspect-built.ts';
-import { markedCabinet } from '../catalogue/small-cabinet.ts';
+import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = resolve('tests/cabinets/marked');
 const page = (text: string): string => `<!doctype html><title>x</title><p>${text}</p>`;
@@ -65,4 +65,32 @@ test('an unlisted piece on its own page, and a listed id that begins like a hidd
     'pieces/hidden-noble-two/index.html': page('hidden-noble-two'),
   });
   expect(await inspectBuilt(folder, records, CABINET)).toEqual([]);
+});
+
+/** The marked cabinet with the hidden piece in a folder that is only a number, and under a title another piece has as well. */
+async function withNumberedFolder() {
+  const folder = await markedCabinet();
+  const text = folder.files.find(({ file }) => file === 'pieces/hidden-noble/piece.md')?.text ?? '';
+  const hidden = text.replace(/^title:.*$/m, 'title: Penny of a plain').replace(/^formerly:.*\n/m, '');
+  return readCabinet(changed(folder, { 'pieces/hidden-noble/piece.md': null, 'pieces/12/piece.md': hidden })).records;
+}
+
+test.for([
+  ['index.html', page('12 pieces of 1279/12, and a Penny of a plain king')],
+  ['pieces/page/12/index.html', page('the twelfth page')],
+  ['data/pieces.json', '[{"id":"plain-penny","of":12}]'],
+] as const)('a hidden piece in a folder called 12 is not seen in %s: %s', async ([file, text]) => {
+  expect(await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET)).toEqual([]);
+});
+
+test.for([
+  ['index.html', '<a href="/pieces/12/">a noble</a>'],
+  ['pieces/12/index.html', page('x')],
+  ['data/pieces/12.json', '{}'],
+  ['data/pieces.json', '[{"id":"12"}]'],
+  ['data/pieces.csv', 'id,title\n12,Noble\n'],
+  ['photographs/12/obverse.txt', 'x'],
+] as const)('it is found in %s: %s', async ([file, text]) => {
+  const found = await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET);
+  expect(found.map(({ kind }) => kind)).toContain('leak-unpublished');
 });
