@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
-import { mkdtemp } from 'node:fs/promises';
+import { mkdtemp, readdir } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import sharp from 'sharp';
 import type { OpenSite } from './open-site.ts';
@@ -15,17 +15,40 @@ const DOTS_PER_INCH = 300;
 const DOT = 25.4 / DOTS_PER_INCH;
 
 /** A page of a site, printed by Chromium to a PDF as its own style sheet wants it. */
-export type Printed = { readonly file: string; readonly sheets: readonly string[] };
+export type Printed = {
+  readonly file: string;
+  readonly sheets: readonly string[];
+  /** Of each sheet, whether it is drawn on the paper laid across; it is measured as if it lay before the reader. */
+  readonly across: readonly boolean[];
+  /** Of the upright paper, in millimetres. */
+  readonly width: number;
+};
 
-export async function printed(site: OpenSite, path: string): Promise<Printed> {
-  const page = await site.browser.newPage();
+/** `chosen` is what is chosen on the page's form before it is printed: a box to untick, an option by its count or value. */
+export async function printed(
+  site: OpenSite,
+  path: string,
+  chosen: Readonly<Record<string, false | number | string>> = {},
+): Promise<Printed> {
+  // Without JavaScript: the form works by style alone.
+  const context = await site.browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
   await page.goto(site.address + path, { waitUntil: 'networkidle' });
-  await page.evaluate('document.fonts.ready');
-  const sheets = await page.locator('main figure').evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
+  for (const [id, value] of Object.entries(chosen))
+    if (value === false) await page.uncheck(`#${id}`);
+    else await page.selectOption(`#${id}`, typeof value === 'number' ? { index: value - 1 } : value);
+  const figures = await page
+    .locator('main figure')
+    .evaluateAll((all) =>
+      all
+        .filter((one) => one.getClientRects().length > 0)
+        .map((one) => ({ name: one.ariaLabel ?? '', isAcross: one.classList.contains('across') })),
+    );
+  const width = Number.parseFloat((await page.locator('main figure svg').first().getAttribute('width')) ?? '');
   const file = join(await mkdtemp(join(tmpdir(), 'printed-')), 'forms.pdf');
   await page.pdf({ path: file, preferCSSPageSize: true });
-  await page.close();
-  return { file, sheets };
+  await context.close();
+  return { file, sheets: figures.map(({ name }) => name), across: figures.map(({ isAcross }) => isAcross), width };
 }
 
 /** What pdfinfo says, by its own names. */
@@ -40,7 +63,8 @@ export async function infoOf({ file }: Printed): Promise<ReadonlyMap<string, str
 
 /** The text of one sheet, or of all, in reading order, with single spaces. */
 export async function textOf({ file }: Printed, sheet?: number): Promise<string> {
-  const { stdout } = await run('pdftotext', [...pages(sheet), file, '-'], LARGE);
+  // In the order of the file itself, which is that of a screen reader; a sheet laid across has its lines in no other.
+  const { stdout } = await run('pdftotext', ['-raw', ...pages(sheet), file, '-'], LARGE);
   return stdout.replace(/\s+/g, ' ');
 }
 
@@ -66,16 +90,16 @@ export type PrintedWord = {
   readonly bottom: number;
 };
 
-export async function wordsOf({ file }: Printed, sheet: number): Promise<readonly PrintedWord[]> {
+export async function wordsOf({ file, across, width }: Printed, sheet: number): Promise<readonly PrintedWord[]> {
   const { stdout } = await run('pdftotext', ['-bbox', ...pages(sheet), file, '-'], LARGE);
   const word = /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*?)<\/word>/g;
-  return [...stdout.matchAll(word)].map(([, left, top, right, bottom, text]) => ({
-    text: text ?? '',
-    left: Number(left) * POINT,
-    top: Number(top) * POINT,
-    right: Number(right) * POINT,
-    bottom: Number(bottom) * POINT,
-  }));
+  return [...stdout.matchAll(word)].map(([, ...found]) => {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = found.slice(0, 4).map((points) => Number(points) * POINT);
+    const text = found[4] ?? '';
+    return across[sheet - 1] === true
+      ? { text, left: y1, right: y2, top: width - x2, bottom: width - x1 }
+      : { text, left: x1, right: x2, top: y1, bottom: y2 };
+  });
 }
 
 /** A sheet as a printer would lay it down; a dot is dark when more than half of it is ink. */
@@ -85,8 +109,9 @@ export type Dots = {
   readonly height: number;
 };
 
-export async function dotsOf({ file }: Printed, sheet: number): Promise<Dots> {
+export async function dotsOf({ file, across }: Printed, sheet: number): Promise<Dots> {
   const { data, info } = await sharp(await pictureOf(file, sheet))
+    .rotate(across[sheet - 1] === true ? 270 : 0)
     .greyscale()
     .raw()
     .toBuffer({ resolveWithObject: true });
@@ -137,4 +162,26 @@ async function pictureOf(file: string, sheet: number): Promise<string> {
 
 function pages(sheet?: number): readonly string[] {
   return sheet === undefined ? [] : ['-f', String(sheet), '-l', String(sheet)];
+}
+
+/** The longest stroke along the foot of every sheet, 8 mm from its edge, in millimetres. `height` is that of the upright paper. */
+export async function rulesOf({ file, across, width }: Printed, height: number): Promise<readonly number[]> {
+  const dots = (long: number): string => String(Math.round(long / DOT));
+  const strip = async (name: string, x: number, y: number, wide: number, high: number): Promise<readonly string[]> => {
+    const crop = ['-x', dots(x), '-y', dots(y), '-W', dots(wide), '-H', dots(high)];
+    await run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), ...crop, file, `${file}-${name}`]);
+    const all = await readdir(dirname(file));
+    return all.filter((one) => one.startsWith(`forms.pdf-${name}-`)).toSorted();
+  };
+  const feet = await strip('foot', 0, height - 9, width, 2);
+  const sides = await strip('side', 7, 0, 2, height);
+  return Promise.all(
+    across.map(async (isAcross, at) => {
+      const picture = sharp(join(dirname(file), (isAcross ? sides : feet)[at] ?? '')).rotate(isAcross ? 270 : 0);
+      const { data, info } = await picture.greyscale().raw().toBuffer({ resolveWithObject: true });
+      const isDark = (x: number, y: number): boolean => (data[y * info.width + x] ?? 255) < 128;
+      const along = darkAlongRow({ isDark, width: info.width, height: info.height }, 1);
+      return Math.max(...along.map(([from, to]) => to - from));
+    }),
+  );
 }

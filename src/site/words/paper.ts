@@ -24,7 +24,8 @@ export const paperWords = {
     `${paper}, ${anonymous ? 'without a name, for judging' : 'as the exhibit is shown'}`,
   rule: '0 to 100 mm',
   ruleSays: 'Not 100 mm? Print again at 100 % (“actual size”).',
-  sheet: (number: number, of: number) => (number > of ? `Sheet ${number}, the last` : `Sheet ${number} of ${of}`),
+  sheet: (number: number, of: number) => `Sheet ${number} of ${of}`,
+  furtherSheet: 'One sheet more',
   onSheet: (exhibit: string, name: string) => `${exhibit}. ${name}`,
   tooLarge: (width: number, height: number) =>
     `Cut off here: this is ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet. Shorten the text or make the label narrower.`,

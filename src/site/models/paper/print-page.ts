@@ -5,7 +5,7 @@ import { paperWords } from '../../words/paper.ts';
 import type { CellGrid } from './cells.ts';
 import { cellsOf } from './cells.ts';
 import type { Mark } from './marks.ts';
-import type { Paper, PlacedCell } from './paper.ts';
+import type { Paper, PaperSheet, PlacedCell } from './paper.ts';
 import { A4, LETTER, across, furniture } from './paper.ts';
 import type { Choice, PaperPart } from './paper-parts.ts';
 import { paperParts } from './paper-parts.ts';
@@ -129,7 +129,7 @@ function choiceView({ id, name, sheets, grid, reports }: Choice, title: string, 
         ...furniture(
           sheet.isAcross === true ? across(paper) : paper,
           paperWords.onSheet(title, sheet.name),
-          paperWords.sheet(index + 1, count),
+          sheet.isSpare === true ? paperWords.furtherSheet : paperWords.sheet(numbered(sheets, index), count),
         ),
         ...sheet.marks,
       ],
@@ -140,6 +140,11 @@ function choiceView({ id, name, sheets, grid, reports }: Choice, title: string, 
       })),
     })),
   };
+}
+
+/** The count of a sheet among those that are printed whatever is chosen. */
+function numbered(sheets: readonly PaperSheet[], index: number): number {
+  return sheets.slice(0, index + 1).filter(({ isSpare }) => isSpare !== true).length;
 }
 
 function cellNames(grid: CellGrid): readonly string[] {
