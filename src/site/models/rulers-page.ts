@@ -19,7 +19,9 @@ export type RulersPage = { readonly head: PageHead; readonly realms: readonly Re
 /** Every ruler of the lists by realm, the oldest realm first, each realm on its own line of years. */
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
-  const rulers = Object.values(cabinet.lists.rulers).toSorted((a, b) => firstYear(a) - firstYear(b));
+  const all = Object.values(cabinet.lists.rulers);
+  const rulers = all.filter(hasReign).toSorted((a, b) => firstYear(a) - firstYear(b));
+  const reignless = all.filter((ruler) => !hasReign(ruler));
   const realms = gather(rulers, ({ fields }) => fields.realm ?? '');
   const small = new Set(realms.flatMap(({ key, all }) => (key === '' || all.length < ENOUGH ? all : [])));
   const few = rulers.filter((ruler) => small.has(ruler));
@@ -40,8 +42,17 @@ export function rulersPage(cabinet: Cabinet): RulersPage {
         rulersWords.elsewhere,
         few.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
       ),
+      ...shown(
+        rulersWords.reignless,
+        rulersWords.reignless,
+        reignless.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
+      ),
     ],
   };
+}
+
+function hasReign({ fields }: Ruler): boolean {
+  return fields.reigns.length > 0;
 }
 
 /** A realm of fewer rulers is told with the other small ones: a line of years wants something to compare. */
@@ -83,7 +94,6 @@ export function spanOf({ from, to }: Pick<Reign, 'from' | 'to'>): Interval {
 
 function firstYear({ fields }: Ruler): number {
   const [first] = fields.reigns;
-  if (first === undefined) return 10_000;
-  const { low } = yearsOf(first.from);
+  const low = first === undefined ? 0 : yearsOf(first.from).low;
   return Number.isFinite(low) ? low : -10_000;
 }

@@ -6,6 +6,7 @@ export const rulersWords = {
   noCoins: 'struck no coins',
   listOf: (realm: string): string => `The rulers of ${realm}`,
   elsewhere: 'Other realms',
+  reignless: 'Reign not recorded',
   otherNames: (names: readonly string[]): string => `Also called ${names.join(', ')}.`,
   reigns: 'Reigns',
   reignOf: (realm: string): string => `Ruled: ${realm}.`,
