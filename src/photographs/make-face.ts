@@ -7,6 +7,7 @@ import type { CutOut } from './cut-out.ts';
 import { writeWhole } from './kept.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
 import { BOARD, decodePhotograph } from './open-photograph.ts';
+import type { Pixels } from './pixels.ts';
 import { placePiece } from './place-piece.ts';
 import { RECIPE } from './recipe.ts';
 import type { Wish } from './wish.ts';
@@ -36,6 +37,7 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
   }
   const share = resized(cut, RECIPE.share).flatten({ background: BOARD }).jpeg(RECIPE.jpeg);
   const jpeg = await write(share, folder, () => `${face}-share.${stamp}.jpg`);
+  release(pixels);
   const { full } = pixels;
   const ofFull = (length: number): number => Math.round((length * full.width) / pixels.width);
   return {
@@ -49,6 +51,12 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
       photograph: { width: full.width, height: full.height },
     },
   };
+}
+
+/** Gives the memory of a photograph back at once: waiting for it to be collected, many would be held. Its pixels are gone. */
+function release({ rgb }: Pixels): void {
+  const held: { readonly byteLength: number; transfer?(length: number): unknown } = rgb.buffer;
+  held.transfer?.(0);
 }
 
 /** The longest sides that are made: each of the recipe that is smaller than what there is, and that. */

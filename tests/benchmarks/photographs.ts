@@ -28,6 +28,12 @@ const seconds = async (work: () => Promise<unknown>): Promise<number> => {
   await work();
   return (performance.now() - from) / 1000;
 };
+const cost = async (work: () => Promise<unknown>): Promise<{ clock: number; processor: number }> => {
+  const before = process.cpuUsage();
+  const clock = await seconds(work);
+  const { user, system } = process.cpuUsage(before);
+  return { clock, processor: (user + system) / 1e6 };
+};
 const middle = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? NaN;
 const kept: boolean[] = [];
 const told = (what: string, found: string, bound: string, isKept: boolean): void => {
@@ -100,18 +106,19 @@ async function againstBare(
   const ready = await Promise.all(
     pieces.map(({ id, pictures }) => readyFor(join(cabinet, pictures[0]?.file ?? ''), first, id, manifest[id]?.[0] ?? fail())), // prettier-ignore
   );
-  const ratios: number[] = [];
-  const times: number[] = [];
+  const [clock, processor, times]: [number[], number[], number[]] = [[], [], []];
   for (let round = 0; round < rounds; round += 1) {
     const [step, bare] = [await room('step'), await room('bare')];
-    const ours = await seconds(() => makePhotographs(pieces, cabinet, step));
-    const theirs = await seconds(() => bareLoop(ready, bare));
-    ratios.push(ours / theirs);
-    times.push((ours * 1000) / pieces.length);
+    const ours = await cost(() => makePhotographs(pieces, cabinet, step));
+    const theirs = await cost(() => bareLoop(ready, bare));
+    clock.push(ours.clock / theirs.clock);
+    processor.push(ours.processor / theirs.processor);
+    times.push((ours.clock * 1000) / pieces.length);
     await Promise.all([step, bare].map((folder) => rm(folder, { recursive: true })));
   }
-  const ratio = middle(ratios);
-  told(`${name}: step by bare loop`, `${ratio.toFixed(2)} (${middle(times).toFixed(0)} ms a photograph)`, '1.15', ratio <= 1.15); // prettier-ignore
+  // Judged by the work of the processor: the clock also tells of what else the machine does. Both are told.
+  const ratio = middle(processor);
+  told(`${name}: step by bare loop`, `${ratio.toFixed(2)}; by the clock ${middle(clock).toFixed(2)}, ${middle(times).toFixed(0)} ms each`, '1.15', ratio <= 1.15); // prettier-ignore
 }
 
 /** 2,000 photographs of 1,000 pieces, all made: what they add to a build, and that no original is opened. */
