@@ -10,6 +10,7 @@ import { readCabinet } from '../catalogue/read-cabinet.ts';
 import { readSheetsFrom } from '../catalogue/sheets/read-sheets-from.ts';
 import { chooseSheet, tellReading } from './import/choose-sheet.ts';
 import { mappingOf } from './import/mapping-of.ts';
+import { earlierImport } from './import/earlier-import.ts';
 import { importName, importPlaces, pathIn } from './import/place-of.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
@@ -108,6 +109,7 @@ const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
 if (said?.ok === false) endWith(`${shown(places.names)} · ${said.problem}`);
 const before = parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
+const earlier = before.length === 0 ? await earlierImport(folder, rows.drafts) : null;
 const plan = planImport(
   {
     ...rows,
@@ -123,6 +125,8 @@ const plan = planImport(
 
 say(`\nWhat each column becomes (change it in ${shownMapping}):\n${tellColumns(sheet, mapping, plan)}`);
 say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
+if (earlier !== null)
+  say(`\nMost of these numbers were brought in as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
 if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
@@ -141,11 +145,21 @@ const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0
 const isWanted =
   values.write === true && isLookedAt ? true : canAsk() ? await askYesOrNo('Write this to the cabinet?', false) : false;
 if (!isWanted) {
+  const again = process.argv
+    .slice(2)
+    .filter((word) => word !== '--write')
+    .map(quoted)
+    .join(' ');
   const reason =
     values.write !== true ? '' : ' The mapping or the names above are new: look at them first, or add --yes.';
-  say(`\nNothing was written to the cabinet.${reason} When it is right: npm run import -- ${file} --write`);
+  say(`\nNothing was written to the cabinet.${reason} When it is right: npm run import -- ${again} --write`);
 } else {
   await writeImport({ cabinet: cabinet.at, places, plan, sheet, before, tell: progressLine('Pieces') });
   const written = plan.pieces.filter(({ state }) => state !== 'same').length;
   say(`\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check`);
+}
+
+/** A word as it is written to a shell. */
+function quoted(word: string): string {
+  return /^[\w./:=@%+-]+$/.test(word) ? word : `"${word.replace(/["\\$`]/g, '\\$&')}"`;
 }

@@ -110,6 +110,16 @@ describe('a sheet brought in', () => {
     ]);
     expect(after['pieces/3/piece.md']).toBe(before['pieces/3/piece.md']?.replace('1.41 g', '1.42 g'));
   });
+
+  test('is known again under another name', () => {
+    const other = file.replace('My coins', 'Coins 2027');
+    writeFileSync(other, SHEET.replace('1,41', '1,42'));
+    const renamed = words.map((word) => (word === file ? other : word));
+    expect(run(renamed).stdout).toContain('If this is that sheet, add --as my-coins');
+    expect(run(renamed, '--as', 'my-coins').stdout).toContain(
+      '= 0 new pieces + 0 changed + 3 as they were + 1 set aside',
+    );
+  });
 });
 
 test('Without a mapping one is suggested and kept, and nothing is written until it has been looked at', () => {
