@@ -14,15 +14,22 @@ const CUT_OFF = '…';
 export type TicketFace = { readonly marks: readonly Mark[]; readonly leftOut: readonly string[] };
 
 /**
- * Each fact begins a line of its own, lines are as long as the shape lets them be, and the whole stands in the middle. Type is
+ * Each fact begins a line of its own, or where room is scarce denomination and mint share one; lines are as long as the shape lets them be, and the whole stands in the middle. Type is
  * never made smaller: facts that do not fit are left out from the end, and three points stand where they would be.
  */
 export function ticketFace(told: readonly string[], across: number, shape: TicketShape): TicketFace {
   const points = across >= POINTS.largeFrom ? POINTS.large : across >= POINTS.middleFrom ? POINTS.middle : POINTS.small;
   const edge = shape === 'round' ? EDGE : 2 * EDGE;
   const most = Math.floor((across - 2 * edge) / lineHeight(points));
-  for (let kept = told.length; kept >= 0; kept -= 1) {
-    const facts = kept === told.length ? told : [...told.slice(0, kept), CUT_OFF];
+  const tries = [
+    { facts: told, leftOut: [] },
+    ...(told.length < 5 ? [] : [{ facts: besideOneAnother(told), leftOut: [] }]),
+    ...told.map((_fact, at) => {
+      const kept = told.length - 1 - at;
+      return { facts: [...told.slice(0, kept), CUT_OFF], leftOut: told.slice(kept) };
+    }),
+  ];
+  for (const { facts, leftOut } of tries)
     for (let rows = facts.length; rows <= most; rows += 1) {
       const room = (row: number): number => (shape === 'round' ? chord(row, rows, across, points) : across - 2 * edge);
       const lines = fill(facts, rows, room, points);
@@ -34,10 +41,14 @@ export function ticketFace(told: readonly string[], across: number, shape: Ticke
         points,
         { anchor: 'middle' },
       );
-      return { marks: [...marks, outline(across, shape)], leftOut: told.slice(kept) };
+      return { marks: [...marks, outline(across, shape)], leftOut };
     }
-  }
   return { marks: [outline(across, shape)], leftOut: told };
+}
+
+/** The third fact and the fourth on one line: denomination and mint. */
+function besideOneAnother(told: readonly string[]): readonly string[] {
+  return [...told.slice(0, 2), told.slice(2, 4).join(', '), ...told.slice(4)];
 }
 
 /** The line to cut along. */
