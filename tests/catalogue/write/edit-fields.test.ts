@@ -118,6 +118,7 @@ test('Whatever is changed, it reads as changed, and every line that held somethi
         return Object.fromEntries(fields.filter(([field]) => field !== top));
       };
       expect(kept(edited)).toEqual(kept(text));
+      if (text.includes('\r\n')) expect(edited.replaceAll('\r\n', '')).not.toContain('\n');
       const now = (factsOf(edited) as Record<string, Written>)[top];
       const read = below === undefined ? now : (now as Record<string, Written> | undefined)?.[below];
       expect(read ?? null).toEqual(path === 'tags' && value !== null ? [value] : value);
