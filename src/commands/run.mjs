@@ -64,7 +64,8 @@ const node = isNewEnough(process.versions.node) ? process.execPath : privateNode
 const path = `${dirname(node)}${process.platform === 'win32' ? ';' : ':'}${process.env.PATH ?? ''}`;
 const child = spawn(node, ['--disable-warning=ExperimentalWarning', join(HERE, `${command}.ts`), ...rest], {
   stdio: 'inherit',
-  env: { ...process.env, PATH: path, ASTRO_TELEMETRY_DISABLED: '1' },
+  // Two arenas, not eight a core: glibc gives back little of what decoded photographs leave in them.
+  env: { MALLOC_ARENA_MAX: '2', ...process.env, PATH: path, ASTRO_TELEMETRY_DISABLED: '1' },
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
 child.on('exit', (code, signal) => process.exit(code ?? (signal === 'SIGINT' || signal === 'SIGTERM' ? 0 : 1)));

@@ -160,7 +160,7 @@ async function cached(): Promise<void> {
   await Promise.all([cabinet, out].map((one) => rm(one, { recursive: true })));
 }
 
-/** The step in a process of its own: the most memory it ever held. */
+/** The step in a process of its own, as the door of the commands starts it: the most memory it ever held. */
 async function memory(cabinet: string, count: number): Promise<void> {
   const out = await room('memory');
   const code = `
@@ -169,7 +169,7 @@ async function memory(cabinet: string, count: number): Promise<void> {
     await makePhotographs(pieces, ${JSON.stringify(cabinet)}, ${JSON.stringify(out)});
     process.stdout.write(String(process.resourceUsage().maxRSS / 1024));`;
   const words = ['--disable-warning=ExperimentalWarning', '--input-type=module', '-e', code];
-  const run = spawnSync(process.execPath, words, { encoding: 'utf8', cwd: fileURLToPath(new URL('../..', import.meta.url)) }); // prettier-ignore
+  const run = spawnSync(process.execPath, words, { encoding: 'utf8', env: { ...process.env, MALLOC_ARENA_MAX: '2' }, cwd: fileURLToPath(new URL('../..', import.meta.url)) }); // prettier-ignore
   const most = Number(run.stdout);
   told(`memory, ${count} of 12 megapixels`, `${most.toFixed(0)} MB`, '600 MB', most > 0 && most < 600);
   await rm(out, { recursive: true });
