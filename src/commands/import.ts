@@ -4,6 +4,7 @@ import { readFolder } from '../catalogue/files.ts';
 import { parseBroughtIn } from '../catalogue/import/again/base.ts';
 import { headingsOfFields } from '../catalogue/import/heading-of-field.ts';
 import { formatNames, NOTHING_SAID, parseNames } from '../catalogue/import/names/names-file.ts';
+import { isLedger } from '../catalogue/import/plan/merge-ledger.ts';
 import { planImport } from '../catalogue/import/plan/plan-import.ts';
 import { readRows } from '../catalogue/import/read-rows.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
@@ -76,6 +77,12 @@ const unreadable = records.named.pieces.filter((id) => !records.pieces.some((pie
 if (unreadable.length > 0)
   endWith(
     `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and mend what it says first.`,
+  );
+
+const ledger = folder.files.find((held) => held.file === 'private/ledger.csv');
+if (ledger !== undefined && (ledger.text === null || !isLedger(ledger.text)))
+  endWith(
+    `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and mend what it says first.`,
   );
 
 const read = await readSheetsFrom(resolve(file), {
@@ -154,7 +161,14 @@ if (!isWanted) {
     values.write !== true ? '' : ' The mapping or the names above are new: look at them first, or add --yes.';
   say(`\nNothing was written to the cabinet.${reason} When it is right: npm run import -- ${again} --write`);
 } else {
-  await writeImport({ cabinet: cabinet.at, places, plan, sheet, before, tell: progressLine('Pieces') });
+  try {
+    await writeImport({ cabinet: cabinet.at, places, plan, sheet, before, tell: progressLine('Pieces') });
+  } catch (error) {
+    const what = error instanceof Error ? error.message : String(error);
+    endWith(
+      `The import stopped before its end: ${what}. Close the file where it is open, or make room; then the same command goes on from there.`,
+    );
+  }
   const written = plan.pieces.filter(({ state }) => state !== 'same').length;
   say(`\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check`);
 }

@@ -1,5 +1,15 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -130,6 +140,15 @@ test('Without a mapping one is suggested and kept, and nothing is written until 
   expect(stdout).toContain('look at them first, or add --yes');
   expect(existsSync(join(at, 'pieces'))).toBe(false);
   expect(readFileSync(join(at, 'private/import/my-coins.mapping.yaml'), 'utf8')).toContain('Weight (g): weight in g');
+});
+
+test('A ledger that cannot take the private cells stops everything before it begins', () => {
+  const { at, words } = begun(SHEET, MAPPING);
+  mkdirSync(join(at, 'private'));
+  writeFileSync(join(at, 'private/ledger.csv'), 'cost,notes\n1 GBP,mine\n');
+  const { stderr, status } = run(words, '--write', '--yes');
+  expect([status, stderr.includes('has no column piece')]).toEqual([1, true]);
+  expect(Object.keys(filesIn(at))).toEqual(['cabinet.yaml', 'private/ledger.csv']);
 });
 
 describe('a slip is told in a sentence', () => {

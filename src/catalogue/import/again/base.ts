@@ -1,4 +1,3 @@
-import { isSame } from '../../write/edit-fields.ts';
 import type { Written } from '../../yaml.ts';
 
 /** A piece as it was last brought in from a sheet: what the next time is compared with. */
@@ -44,9 +43,4 @@ function isBroughtIn(held: unknown): held is BroughtIn {
     typeof ledger === 'object' &&
     ledger !== null
   );
-}
-
-/** Whether a piece was brought in with the same facts, whatever row they stood in. */
-export function isBroughtInAlike(a: BroughtIn, b: BroughtIn): boolean {
-  return isSame(a.facts, b.facts) && a.story === b.story && isSame(a.ledger, b.ledger);
 }

@@ -6,7 +6,7 @@ import type { KnownName, NameUse } from '../../../../src/catalogue/import/names/
 import { reignIn } from '../../../../src/catalogue/import/names/reign.ts';
 import type { ListKind } from '../../../../src/catalogue/write/write-piece.ts';
 
-type Row = readonly [name: string, years?: string | null, made?: number | null];
+type Row = readonly [name: string, years?: string | null | undefined, made?: number | null];
 
 const usesOf = (rows: readonly Row[]): readonly NameUse[] =>
   rows.map(([name, years, made], at) => ({
