@@ -41,7 +41,8 @@ export function tellReading(file: string, { reading }: SheetFile, sheet: Sheet):
   const where = sheet.headingRow === 0 ? 'no headings' : `headings in row ${sheet.headingRow}`;
   const doubts = reading.kind === 'text' && reading.doubts.length > 1 ? reading.doubts : [];
   const remarks = (sheet.remarks ?? []).map(
-    ({ rows, says }) => `  ${rows.length === 0 ? '' : `rows ${rowsInWords(rows)}: `}${says}`,
+    ({ rows, says }) =>
+      `  ${rows.length === 0 ? '' : `${rows.length === 1 ? 'row' : 'rows'} ${rowsInWords(rows)}: `}${says}`,
   );
   return [
     `${file}: ${how}, ${where}, ${sheet.rows.length} rows below`,
