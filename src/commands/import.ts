@@ -170,7 +170,9 @@ if (!isWanted) {
     );
   }
   const written = plan.pieces.filter(({ state }) => state !== 'same').length;
-  say(`\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check`);
+  say(
+    `\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check -- --cabinet ${quoted(cabinet.shown)}`,
+  );
 }
 
 /** A word as it is written to a shell. */

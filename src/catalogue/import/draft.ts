@@ -29,6 +29,8 @@ export type Draft = {
     /** References with the work as the sheet names it: `{ name: 'North', number: '1018' }`. */
     readonly references?: readonly { readonly name: string; readonly number: string }[];
   };
+  /** The pattern the title was composed by, when the sheet gives none. */
+  readonly titledBy?: string;
   /** What stands below the facts. */
   readonly story: string;
   /** Columns of the ledger; those of columns that nobody mapped stand under their own heading. */

@@ -115,12 +115,15 @@ function unique(
 function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, mapping: Mapping): Draft {
   const { facts, names, ledger, story, unread, id } = gathered;
   const kind = facts.get('kind') ?? 'other';
-  const title = facts.get('title') ?? composeTitle(mapping.title, facts, names) ?? `${capital(kind)} ${number}`;
+  const given = facts.get('title');
+  const composed = given === undefined ? composeTitle(mapping.title, facts, names) : null;
+  const title = given ?? composed ?? `${capital(kind)} ${number}`;
   return {
     row,
     ...(id === null ? {} : { id }),
     facts: nested(new Map([...facts, ['number', number], ['title', title], ['kind', kind]])),
     names,
+    ...(composed === null ? {} : { titledBy: mapping.title }),
     story: story.join('\n\n'),
     ledger: Object.fromEntries(ledger),
     unread: [...unread, ...told],

@@ -8,10 +8,11 @@ import type { Draft, NamedInSheet, UnreadCell } from '../draft.ts';
 import type { JoinedNames, KnownName, NameQuestion, NameUse, NewName } from './join-names.ts';
 import { joinNames } from './join-names.ts';
 import type { Span } from './labels.ts';
+import { joinedTitle } from './joined-title.ts';
 import type { SaidOfLists } from './names-file.ts';
 
 /** A draft whose names are those of list files; `unread` also tells of names that could mean several. */
-export type JoinedDraft = Omit<Draft, 'names'>;
+export type JoinedDraft = Omit<Draft, 'names' | 'titledBy'>;
 
 export type JoinedSheet = {
   readonly drafts: readonly JoinedDraft[];
@@ -38,7 +39,7 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
     ),
   };
   return {
-    drafts: drafts.map((draft) => joinDraft(draft, joined, made)),
+    drafts: drafts.map((draft) => joinDraft(draft, joined, made, (kind, id) => calledIn(kind, id, known, joined))),
     created: {
       rulers: joined.rulers.created,
       mints: joined.mints.created,
@@ -53,8 +54,9 @@ function joinDraft(
   draft: Draft,
   joined: { readonly [kind in ListKind]: JoinedNames },
   made: ReadonlyMap<number, Span | null>,
+  called: (kind: ListKind, id: string) => string | null,
 ): JoinedDraft {
-  const { names, ...rest } = draft;
+  const { names, titledBy, ...rest } = draft;
   const facts: Record<string, Written> = { ...draft.facts };
   const unread: UnreadCell[] = [...draft.unread];
   const ids = (kind: ListKind, field: string, named: readonly NamedInSheet[]): readonly string[] =>
@@ -84,7 +86,20 @@ function joinDraft(
     return work === undefined ? [] : [`${relation}${work} ${number}`.trim()];
   });
   if (references.length > 0) facts['references'] = references;
+  const title = titledBy === undefined ? null : joinedTitle(titledBy, draft, facts, called);
+  if (title !== null) facts['title'] = title;
   return { ...rest, facts, unread };
+}
+
+/** What a file of a list is called, whether it is there or will be made. */
+function calledIn(
+  kind: ListKind,
+  id: string,
+  known: { readonly [kind in ListKind]: readonly KnownName[] },
+  joined: { readonly [kind in ListKind]: JoinedNames },
+): string | null {
+  const there = known[kind].find((one) => one.id === id)?.names[0];
+  return there ?? joined[kind].created.find((one) => one.id === id)?.name ?? null;
 }
 
 /** How a piece stands to the entry cited, taken off the name of the book or the number, whichever the sheet put it to. */

@@ -44,6 +44,7 @@ describe('a sheet in English', () => {
         grade: 'VF-30', 'grade-scale': 'numeric', problem: 'cleaned',
       },
       names: { ruler: [{ name: 'Edward I', years: '1272-1307' }], mint: { name: 'York' }, denomination: { name: 'Penny' } },
+      titledBy: '{denomination} of {ruler}, {mint}, {date}',
       story: '',
       ledger: { cost: '£45', storage: 'tray 2', Wibble: 'x1' },
       unread: [],

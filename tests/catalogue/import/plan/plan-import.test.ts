@@ -1,11 +1,30 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../../../src/catalogue/import/draft.ts';
-import { problemsOf } from '../../small-cabinet.ts';
+import { changed, problemsOf } from '../../small-cabinet.ts';
 import { texts } from '../../write/texts.ts';
 import { bring, draft, EMPTY, textOf } from './bring.ts';
 
 describe('a row becomes a piece', () => {
+  test('whose composed title has the names of the lists, and whose own title stays as the sheet has it', () => {
+    const lists = changed(EMPTY, {
+      'rulers/edward-i.yaml': 'name: Edward I\nreigns: [{ from: 1272, to: 1307 }]\n',
+      'denominations/penny.yaml': 'name: penny\n',
+    });
+    const names = { ruler: [{ name: 'Edw. I' }], denomination: { name: 'PENNY' } };
+    const { plan } = bring(
+      [
+        draft(2, { title: 'PENNY of Edw. I' }, { names, titledBy: '{denomination} of {ruler}' }),
+        draft(3, { title: 'PENNY of Edw. I, mine' }, { names }),
+      ],
+      lists,
+    );
+    expect(plan.pieces.map(({ text }) => /^title: (.*)$/m.exec(text)?.[1])).toEqual([
+      'Penny of Edward I',
+      'PENNY of Edw. I, mine',
+    ]);
+  });
+
   test('with its facts in the order of the form, its names as files, and its private cells in the ledger alone', () => {
     const { plan, folder } = bring([
       draft(2, { weight: '1.38 g', obverse: { legend: '+EDW R' } }, {
