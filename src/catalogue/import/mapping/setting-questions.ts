@@ -37,7 +37,7 @@ export function settle(columns: readonly ReadColumn[]): Told {
       ...asking(signed, 'minus', 'What does a year with a minus mean?', [['-44 is 44 BC', { minus: 'BC' }], ['-44 is 45 BC, as astronomers count', { minus: 'astronomical' }]], years.minus ?? '', 'Years with a minus are not read.'),
       ...asking(alone !== null, 'alone', 'What does a first year without a last one mean?', [['that year', { alone: 'that year' }], ['from that year on', { alone: 'from then' }]], alone ?? '', 'It is read as: from that year, to an end not known.'),
       ...asking(gr !== null, 'gr', 'Is "gr" grams or grains?', [['grams', { gr: 'grams' }], ['grains', { gr: 'grains' }]], gr ?? '', 'Weights in "gr" are not read.'),
-      ...asking(sum !== null, 'currency', 'Which currency are sums in that name none?', ['GBP', 'EUR', 'USD', 'CHF'].map((code) => [code, { currency: code }] as const), sum ?? '', 'Such sums stay in the ledger as they stand, under their own heading.'),
+      ...asking(sum !== null, 'currency', 'In which currency are sums that name none?', ['GBP', 'EUR', 'USD', 'CHF'].map((code) => [code, { currency: code }] as const), sum ?? '', 'Such sums stay in the ledger as they stand, under their own heading.'),
     ],
   };
 } // prettier-ignore
