@@ -10,7 +10,7 @@ import { widened, within } from './place-piece.ts';
 /** Board left round the piece, as a part of its longer side. */
 const MARGIN = 0.07;
 /** Board taken along at first, so that there is enough when the rim has been traced. */
-const AT_FIRST = 0.28;
+const AT_FIRST = 0.2;
 
 /** A face ready to be written at its largest: red, green, blue and solidity, or without the last when it keeps its board. */
 export type CutOut = Extent & {
@@ -77,9 +77,9 @@ function framedIn(pixels: Pixels, piece: Box, solid: Uint8Array, box: Box): CutO
   const to = Math.min(width, pixels.width - left);
   for (let y = Math.max(0, -top); y < Math.min(height, pixels.height - top); y += 1) {
     const row = (y + top) * pixels.width + left;
-    for (let x = from; x < to; x += 1) {
+    let at = (row + from) * 3;
+    for (let x = from; x < to; x += 1, at += 3) {
       const share = solid[row + x] ?? 0;
-      const at = (row + x) * 3;
       if (share !== 0) words[y * width + x] = word(rgb[at] ?? 0, rgb[at + 1] ?? 0, rgb[at + 2] ?? 0, share);
     }
   }

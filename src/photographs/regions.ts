@@ -22,47 +22,44 @@ export function open(mask: Uint8Array, size: Extent, reach: number): Uint8Array 
 }
 
 export function grow(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
-  return spread(
-    spread(mask, size.width, size.height, 1, size.width, reach),
-    size.height,
-    size.width,
-    size.width,
-    1,
-    reach,
-  );
+  return spread(mask, size, reach, 1);
 }
 
 export function shrink(mask: Uint8Array, size: Extent, reach: number): Uint8Array {
-  return turned(grow(turned(mask), size, reach));
+  return spread(mask, size, reach, 0);
 }
 
-function turned(mask: Uint8Array): Uint8Array {
-  const out = new Uint8Array(mask.length);
-  for (let at = 0; at < mask.length; at += 1) out[at] = mask[at] === 1 ? 0 : 1;
-  return out;
-}
-
-/** Each line of a mask, along `step`, with every 1 spread to both sides. */
-function spread(
-  mask: Uint8Array,
-  length: number,
-  lines: number,
-  step: number,
-  between: number,
-  reach: number,
-): Uint8Array {
-  const out = new Uint8Array(mask.length);
-  for (let line = 0; line < lines; line += 1) {
-    const start = line * between;
+/** A mask with every pixel of this value spread so far along its row, and then along its column. */
+function spread(mask: Uint8Array, { width, height }: Extent, reach: number, value: 0 | 1): Uint8Array {
+  const across = Uint8Array.from(mask);
+  for (let row = 0; row < mask.length; row += width) {
     let until = -1;
-    for (let at = 0; at < length; at += 1) {
-      if (mask[start + at * step] === 1) until = at + reach;
-      if (at <= until) out[start + at * step] = 1;
+    for (let x = 0; x < width; x += 1) {
+      if (mask[row + x] === value) until = x + reach;
+      else if (x <= until) across[row + x] = value;
     }
-    until = length;
-    for (let at = length - 1; at >= 0; at -= 1) {
-      if (mask[start + at * step] === 1) until = at - reach;
-      if (at >= until) out[start + at * step] = 1;
+    until = width;
+    for (let x = width - 1; x >= 0; x -= 1) {
+      if (mask[row + x] === value) until = x - reach;
+      else if (x >= until) across[row + x] = value;
+    }
+  }
+  // Row by row, with the last row of this value kept for every column: memory is read in its order.
+  const out = Uint8Array.from(across);
+  const near = new Int32Array(width).fill(-1);
+  for (let y = 0; y < height; y += 1) {
+    const row = y * width;
+    for (let x = 0; x < width; x += 1) {
+      if (across[row + x] === value) near[x] = y + reach;
+      if (y <= (near[x] ?? -1)) out[row + x] = value;
+    }
+  }
+  near.fill(height);
+  for (let y = height - 1; y >= 0; y -= 1) {
+    const row = y * width;
+    for (let x = 0; x < width; x += 1) {
+      if (across[row + x] === value) near[x] = y - reach;
+      if (y >= (near[x] ?? height)) out[row + x] = value;
     }
   }
   return out;
