@@ -9,14 +9,12 @@ export type OpenSite = { readonly address: string; readonly browser: Browser; re
 
 const BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
-/** Serves a built folder and starts Chromium: the one named by CHROMIUM, or Debian's. */
-export async function openSite(folder: string, base = '/'): Promise<OpenSite> {
+/** Starts Chromium: the one named by CHROMIUM, or Debian's. */
+export function openBrowser(): Promise<Browser> {
   const executablePath = process.env['CHROMIUM'] ?? BROWSERS.find((path) => existsSync(path));
   if (executablePath === undefined)
     throw new Error('There is no Chromium here. Install it, or name it in the variable CHROMIUM.');
-  const served = await serveFolder(folder, base, 0);
-  if (!served.ok) throw new Error(served.problem);
-  const browser = await chromium.launch({
+  return chromium.launch({
     executablePath,
     args: [
       '--no-sandbox',
@@ -26,6 +24,13 @@ export async function openSite(folder: string, base = '/'): Promise<OpenSite> {
       '--disable-sync',
     ],
   });
+}
+
+/** Serves a built folder and starts Chromium. */
+export async function openSite(folder: string, base = '/'): Promise<OpenSite> {
+  const served = await serveFolder(folder, base, 0);
+  if (!served.ok) throw new Error(served.problem);
+  const browser = await openBrowser();
   return {
     address: served.value.address,
     browser,

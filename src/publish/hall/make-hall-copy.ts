@@ -2,7 +2,8 @@ import { copyFile, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/pro
 import { dirname, join, relative, sep } from 'node:path';
 import { classicScript, dataScript } from './classic-script.ts';
 import type { HallPlan } from './places.ts';
-import { exhibitPage, fileMeant, FRONT, placeInHall, wayTo } from './places.ts';
+import { fileMeant, FRONT, placeInHall } from './places.ts';
+import { reachFromExhibit } from './reach.ts';
 import { readMe } from './read-me.ts';
 import type { ShownInHall } from './read-me.ts';
 import type { Use } from './rewrite-page.ts';
@@ -19,25 +20,12 @@ export type HallCopy = { readonly pages: number; readonly bytes: number };
  */
 export async function makeHallCopy(built: string, into: string, plan: HallPlan, shown: ShownInHall): Promise<HallCopy> {
   const there = new Set(await filesOf(built));
-  const uses = new Map<string, Use>();
-  const waiting: string[] = [];
-  const need = (file: string, use: Use): void => {
-    // A file that is only linked may turn out to be read by a script as well, and is then made for both.
-    if (uses.has(file) && (use === 'file' || uses.get(file) === use)) return;
-    uses.set(file, use);
-    waiting.push(file);
-  };
-  need(exhibitPage(plan.exhibit), 'file');
-  for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+  const reach = reachFromExhibit(there, plan);
+  for (let file = reach.next(); file !== undefined; file = reach.next()) {
     const from = file;
-    const way = (address: string, use: Use = 'file'): string => {
-      const meant = fileMeant(address, from, plan);
-      if (meant === null || !there.has(meant.file)) return address;
-      need(meant.file, use);
-      return wayTo(placeInHall(meant.file, plan), placeInHall(from, plan)) + meant.after;
-    };
-    await putFile(join(built, file), join(into, placeInHall(file, plan)), uses.get(file) ?? 'file', way, {
+    await putFile(join(built, file), join(into, placeInHall(file, plan)), reach.useOf(file), {
       base: plan.base,
+      way: (address, use = 'file') => reach.way(from, address, use),
       fontAt: async (address) => {
         const meant = fileMeant(address, from, plan)?.file ?? '';
         return meant.endsWith('.woff2') && there.has(meant) ? readFile(join(built, meant), 'base64') : null;
@@ -49,21 +37,21 @@ export async function makeHallCopy(built: string, into: string, plan: HallPlan, 
   return measure(into);
 }
 
+/** What the site that a file belongs to answers: what to write for an address in it, and the bytes of a font in base64. */
+type Site = {
+  readonly base: string;
+  readonly way: (address: string, use?: Use) => string;
+  readonly fontAt: (address: string) => Promise<string | null>;
+};
+
 /** Puts one file of the site where it belongs, changed as far as it must be. */
-async function putFile(
-  file: string,
-  to: string,
-  use: Use,
-  way: (address: string, use?: Use) => string,
-  site: { readonly base: string; readonly fontAt: (address: string) => Promise<string | null> },
-): Promise<void> {
+async function putFile(file: string, to: string, use: Use, { base, way, fontAt }: Site): Promise<void> {
   await mkdir(dirname(to), { recursive: true });
   if (file.endsWith('.html')) await writeFile(to, rewritePage(await readFile(file, 'utf8'), way));
-  else if (file.endsWith('.css'))
-    await writeFile(to, await rewriteStyle(await readFile(file, 'utf8'), way, site.fontAt));
+  else if (file.endsWith('.css')) await writeFile(to, await rewriteStyle(await readFile(file, 'utf8'), way, fontAt));
   else if (use === 'script') await writeFile(to, await classicScript(file));
   else if (use === 'read' && file.endsWith('.json')) {
-    const json = JSON.stringify(rewriteRecords(JSON.parse(await readFile(file, 'utf8')), site.base, way));
+    const json = JSON.stringify(rewriteRecords(JSON.parse(await readFile(file, 'utf8')), base, way));
     await writeFile(to, json);
     await writeFile(`${to}.js`, dataScript(json));
   } else await copyFile(file, to);

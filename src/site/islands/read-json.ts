@@ -1,6 +1,8 @@
 /**
  * Reads a file of the site's own records. In a folder that was opened without a server nothing may be fetched; there the
  * file lies a second time as a script, `<name>.js`, which hangs what it holds on its own element. Throws when it is not there.
+ * Its address comes from a `data-` attribute of the page, and addresses in it are meant from where the file lies, or a copy
+ * for a hall cannot find them.
  */
 export async function readJson(address: string): Promise<unknown> {
   if (location.protocol === 'file:') return laidBy(`${address}.js`);
