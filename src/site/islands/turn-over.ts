@@ -1,32 +1,47 @@
-/** Lays a copy of the reverse behind the obverse and turns the two over together. Without it both lie side by side. */
+/**
+ * Lays a copy of the reverse behind the obverse and turns the two over together about the height of the piece, as a hand
+ * would to read its die axis. Without it, and where a visitor wants no motion, both lie side by side.
+ */
 class TurnOver extends HTMLElement {
   connectedCallback(): void {
-    const front = this.querySelector('[data-face="obverse"] .turns');
+    const front = this.querySelector<HTMLElement>('[data-face="obverse"] .turns');
+    const obverse = front?.firstElementChild ?? null;
     const reverse = this.querySelector('[data-face="reverse"] .turns > *');
+    const caption = this.querySelector<HTMLElement>('[data-face="obverse"] figcaption');
+    const otherCaption = this.querySelector('[data-face="reverse"] figcaption')?.cloneNode(true);
+    if (front === null || obverse === null || reverse === null || caption === null) return;
+    if (!(otherCaption instanceof HTMLElement)) return;
     const { turn = '', back = '', turned = '' } = this.dataset;
-    if (front === null || reverse === null) return;
 
     const behind = document.createElement('div');
     behind.className = 'behind';
     behind.ariaHidden = 'true';
     behind.append(reverse.cloneNode(true));
 
-    const name = this.querySelector('[data-face="obverse"] [data-name]');
-    const obverseName = name?.textContent ?? '';
-    const reverseName = this.querySelector('[data-face="reverse"] [data-name]')?.textContent ?? '';
-
     const button = document.createElement('button');
     const says = document.createElement('output');
     button.type = 'button';
+    button.className = 'worded plain';
     button.textContent = turn;
-    button.addEventListener('click', () => {
-      if (!behind.isConnected) front.append(behind);
+    const turnOver = (isTurned: boolean): void => {
+      if (isTurned === front.classList.contains('turned')) return;
+      if (!behind.isConnected) {
+        front.append(behind);
+        caption.after(otherCaption);
+      }
       // The copy has to be laid out before it can move.
       front.getBoundingClientRect();
-      const isTurned = front.classList.toggle('turned');
+      front.classList.toggle('turned', isTurned);
       button.textContent = isTurned ? back : turn;
       says.textContent = isTurned ? turned : '';
-      if (name !== null) name.textContent = isTurned ? reverseName : obverseName;
+      obverse.ariaHidden = String(isTurned);
+      behind.ariaHidden = String(!isTurned);
+      caption.hidden = isTurned;
+      otherCaption.hidden = !isTurned;
+    };
+    button.addEventListener('click', () => turnOver(!front.classList.contains('turned')));
+    matchMedia('(prefers-reduced-motion: reduce)').addEventListener('change', ({ matches }) => {
+      if (matches) turnOver(false);
     });
     this.append(button, says);
   }

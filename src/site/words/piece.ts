@@ -79,7 +79,7 @@ export const pieceWords = {
   turnBack: 'Turn it back',
   turned: (hours: number | null) =>
     hours === null
-      ? 'Turned over, as in the hand.'
+      ? 'Turned over, with the reverse upright: no die axis is recorded.'
       : `Turned over, as in the hand: the top of the reverse comes up at ${hours} o’clock.`,
   axisSays: (hours: number) =>
     hours === 6
@@ -145,8 +145,15 @@ export const pieceWords = {
     shown: 'At true size on this screen',
     back: 'Show it larger',
     adjust: 'Measure the screen',
-    says: 'Lay a bank card (85.6 mm wide) or a ruler on the screen and draw the bar to its length. It is remembered on this device only.',
+    says: 'Lay the long side of a bank card (85.6 mm) on the bar and draw the bar to its length.',
+    saysShort: 'Lay the short side of a bank card (54 mm) on the bar and draw the bar to its length.',
+    ruler: 'With a ruler: the marks on the bar are a centimetre apart.',
+    kept: 'It is remembered on this device only.',
     slider: 'Length of the bar',
+    shorter: 'A little shorter',
+    longer: 'A little longer',
     done: 'It fits',
+    leave: 'Leave it as it was',
+    forget: 'Forget the measure',
   },
 } as const;
