@@ -14,7 +14,8 @@ export type Named = { readonly id: string; readonly name: string };
 export type Span = { readonly low: number; readonly high: number };
 export type PublicPicture = {
   readonly face: string;
-  readonly alt: string;
+  /** What is seen, in the keeper's own words; null where the keeper left that to the site. */
+  readonly alt: string | null;
   readonly by: string | null;
   readonly licence: string | null;
 };
@@ -155,14 +156,7 @@ function blankOf(value: unknown): Blank | null {
   return isBlank(value) ? value : null;
 }
 
-/** Words for those who do not see it: the keeper's own, else the design and legend of the face. */
 function pictureOf(face: string, fields: PieceFields): PublicPicture {
-  const name = face === 'obverse' || face === 'reverse' || face === 'edge' ? face : null;
-  const credit = name === null ? undefined : fields.photographs?.[name];
-  const side = name === null ? undefined : fields[name];
-  const shown = [side?.design, side?.legend === undefined ? undefined : `Legend: ${side.legend.text}`].filter(
-    (part) => part !== undefined,
-  );
-  const derived = `${face === 'obverse' || face === 'reverse' ? `The ${face}` : face === 'edge' ? 'The edge' : 'A detail'} of ${fields.title}. ${shown.join('. ')}`;
-  return { face, alt: credit?.alt ?? derived.trim(), by: credit?.by ?? null, licence: credit?.licence ?? null };
+  const credit = face === 'obverse' || face === 'reverse' || face === 'edge' ? fields.photographs?.[face] : undefined;
+  return { face, alt: credit?.alt ?? null, by: credit?.by ?? null, licence: credit?.licence ?? null };
 }

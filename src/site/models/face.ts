@@ -2,12 +2,15 @@ import type { FacePictures, PhotographManifest } from '../../photographs/manifes
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { urls } from '../urls.ts';
 import { faceWords } from '../words/faces.ts';
+import { altOf } from './alt.ts';
 import { extentOf, heightClass, isRound, pictureWidth, UNMEASURED, widthClass } from './sizes.ts';
 
 type Laid = {
   readonly face: string;
   /** Size class (`mm-186`) of what is shown. */
   readonly wide: string;
+  /** The same in millimetres. */
+  readonly millimetres: number;
   readonly alt: string;
 };
 
@@ -21,9 +24,14 @@ export type FaceView =
       readonly srcset: string;
       /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
       readonly hints: { readonly piece: string; readonly board: string };
+      /** The same picture at several widths in pixels, smallest first. */
+      readonly pictures: readonly { readonly src: string; readonly width: number }[];
+      /** The largest, in pixels. */
       readonly width: number;
       readonly height: number;
       readonly largest: string;
+      /** Whether even the largest is softer than a screen on the page of one piece. */
+      readonly isSoft: boolean;
     })
   | (Laid & {
       readonly shown: 'disc' | 'blank';
@@ -48,11 +56,12 @@ export function faceOf(piece: PublicPiece, face: string, manifest: PhotographMan
     face,
     shown: isBlankBack ? 'blank' : 'disc',
     wide: widthClass(extent.width),
+    millimetres: extent.width,
     tall: heightClass(extent.height),
     outline: isRound(piece) ? 'round' : 'oblong',
     metal: metalOf(piece.metal),
     unmeasured: extentOf(piece) === null,
-    alt: isBlankBack ? faceWords.blank(piece) : faceWords.noPhotograph(face, piece),
+    alt: isBlankBack ? faceWords.blank(face, piece) : faceWords.noPhotograph(face, piece),
   };
 }
 
@@ -83,15 +92,23 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     face: pictures.face,
     shown: 'photograph',
     wide: widthClass(across),
-    alt: piece.pictures.find(({ face }) => face === pictures.face)?.alt ?? '',
+    millimetres: across,
+    alt: altOf(piece, pictures.face),
     src: address(middle),
     small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
     hints: { piece: `${Math.round(across * HINT.piece)}px`, board: `${Math.round(across * HINT.board)}px` },
+    pictures: pictures.webp.map((made) => ({ src: address(made), width: made.width })),
     width: largest.width,
     height: largest.height,
     largest: address(largest),
+    isSoft: largest.width < across * HINT.piece,
   };
+}
+
+/** How a disc looks, as the classes of `Face.astro`. */
+export function lookOf({ shown, outline, metal, unmeasured }: Extract<FaceView, { metal: Metal }>): string {
+  return [shown, outline, metal, unmeasured ? 'unmeasured' : ''].join(' ').trim();
 }
 
 const METALS: readonly (readonly [RegExp, Metal])[] = [

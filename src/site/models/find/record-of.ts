@@ -6,6 +6,7 @@ import { wordsOf } from '../../find/fold.ts';
 import { FACETS } from '../../find/record.ts';
 import type { FindRecord, FoundFace } from '../../find/record.ts';
 import { boardOf } from '../board.ts';
+import { lookOf } from '../face.ts';
 import type { FaceView } from '../face.ts';
 import { facetsOf } from './facets.ts';
 
@@ -43,8 +44,7 @@ function foundFace(face: FaceView): FoundFace {
   if (face.shown === 'photograph') {
     return { wide: face.wide, src: face.small, width: face.width, height: face.height };
   }
-  const look = [face.shown, face.outline, face.metal, face.unmeasured ? 'unmeasured' : ''].join(' ').trim();
-  return { wide: face.wide, tall: face.tall, look };
+  return { wide: face.wide, tall: face.tall, look: lookOf(face) };
 }
 
 /** Everything public that a visitor may remember a piece by. */

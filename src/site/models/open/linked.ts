@@ -5,6 +5,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
+import { altOf } from '../alt.ts';
 
 /** A piece as linked data: the file `data/pieces/<id>.json`, and the same inside the piece's page. */
 export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
@@ -39,8 +40,8 @@ function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[
   return (cabinet.photographs[piece.id] ?? []).flatMap(({ face, jpeg }) => {
     const said = piece.pictures.find((picture) => picture.face === face);
     if (said === undefined) return [];
-    const { alt, by, licence } = said;
+    const { by, licence } = said;
     const address = inFull(urls.photograph(piece.id, jpeg.file));
-    return [{ face, address, width: jpeg.width, height: jpeg.height, alt, by, licence }];
+    return [{ face, address, width: jpeg.width, height: jpeg.height, alt: altOf(piece, face), by, licence }];
   });
 }

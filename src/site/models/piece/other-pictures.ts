@@ -2,6 +2,7 @@ import type { PhotographManifest } from '../../../photographs/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { urls } from '../../urls.ts';
 import { faceWords } from '../../words/faces.ts';
+import { altOf } from '../alt.ts';
 
 /** A picture that is neither face: the edge, a detail. It is not at the common scale. */
 export type OtherPicture = {
@@ -14,10 +15,9 @@ export type OtherPicture = {
 
 export function otherPictures(piece: PublicPiece, photographs: PhotographManifest): readonly OtherPicture[] {
   return (photographs[piece.id] ?? []).flatMap(({ face, webp }) => {
-    const said = piece.pictures.find((one) => one.face === face);
     const picture = webp.at(-1);
-    if (face === 'obverse' || face === 'reverse' || said === undefined || picture === undefined) return [];
+    if (face === 'obverse' || face === 'reverse' || picture === undefined) return [];
     const { width, height, file } = picture;
-    return [{ name: faceWords.name(face), src: urls.photograph(piece.id, file), width, height, alt: said.alt }];
+    return [{ name: faceWords.name(face), src: urls.photograph(piece.id, file), width, height, alt: altOf(piece, face) }];
   });
 }
