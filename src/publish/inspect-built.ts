@@ -19,7 +19,9 @@ const FONT = /\.woff2?$/i;
  */
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
   const folder = await readFolder(cabinet);
-  const secrets = searchFor(folder === null ? [] : privateValues(folder, records));
+  const secrets = searchFor(
+    (folder === null ? [] : privateValues(folder, records)).map((one) => ({ ...one, value: spaced(one.value) })),
+  );
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
   const titles = records.pieces
@@ -80,7 +82,7 @@ function inspectText(
 
 /** A text with the escapes of HTML and JSON undone, so that a value is found however it was written. */
 function plain(text: string): string {
-  return text
+  return spaced(text)
     .replace(/&(?:quot|#34|#x22);/g, '"')
     .replace(/&(?:#39|#x27|apos);/g, "'")
     .replace(/&lt;/g, '<')
@@ -88,6 +90,11 @@ function plain(text: string): string {
     .replace(/\\"/g, '"')
     .replace(/\\u([0-9a-f]{4})/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)))
     .replace(/&(?:amp|#38);/g, '&');
+}
+
+/** No-break spaces, which tie a name to its numeral on a page, as plain ones. */
+function spaced(text: string): string {
+  return text.replace(/&(?:nbsp|#160|#xa0);|\u00a0/gi, ' ');
 }
 
 /**

@@ -26,9 +26,16 @@ export const urls = {
   measures: (): string => at('measures/'),
   exhibits: (): string => at('exhibits/'),
   exhibit: (id: string): string => at(`exhibits/${id}/`),
+  /** What an exhibit is shared by: its pieces at one scale. */
+  exhibitPicture: (id: string): string => at(`exhibits/${id}/picture.jpg`),
   /** The printed forms of an exhibit: A4 with the keeper's name, `anonymous`, `letter`, `letter/anonymous`. */
   exhibitPrint: (id: string, form: '' | 'anonymous' | 'letter' | 'letter/anonymous' = ''): string =>
     at(`exhibits/${id}/print/${form === '' ? '' : `${form}/`}`),
+  /** Pieces laid side by side; which, in their order, is told behind the question mark. */
+  compare: (...pieces: readonly string[]): string =>
+    at(`compare/${pieces.length === 0 ? '' : `?pieces=${pieces.join(',')}`}`),
+  /** What that page lays of one piece. */
+  comparedJson: (id: string): string => at(`data/compare/${id}.json`),
   /** A page for whoever lays the pieces of an exhibit; it names nobody. `key` is the number of a piece in the exhibit. */
   exhibitSetUp: (id: string, key?: number): string =>
     at(`exhibits/${id}/print/set-up/${key === undefined ? '' : `#piece-${key}`}`),

@@ -21,6 +21,8 @@ const LEAKS = [
     text: JSON.stringify({ a: 'MARK-NOTES, with "quotes" & an ampersand' }),
   },
   { kind: 'leak-private', file: 'index.html', text: page('MARK-NOTES, with &quot;quotes&quot; &amp; an ampersand') },
+  { kind: 'leak-private', file: 'index.html', text: page('kept in the MARK-STORAGE bank\u00a0box') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('Noble&nbsp;that must not be\u00a0seen') },
   { kind: 'leak-unpublished', file: 'index.html', text: page('see hidden-noble') },
   { kind: 'leak-unpublished', file: 'index.html', text: page('Noble that must not be seen') },
   { kind: 'leak-unpublished', file: 'index.html', text: page('NOBLE THAT must not be seen') },

@@ -1,4 +1,5 @@
 import type { Found } from '../find/choose.ts';
+import { tied } from '../words/tied.ts';
 
 /**
  * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are
@@ -15,7 +16,7 @@ export function layFound({ record, legend }: Found, patterns: HTMLTemplateElemen
   line.setAttribute('data-piece', record.id);
   for (const link of line.querySelectorAll('a')) link.href = new URL(record.to, records).href;
   const title = line.querySelector('.title');
-  if (title !== null) title.textContent = record.title;
+  if (title !== null) title.textContent = tied(record.title);
   const [said, note] = line.querySelectorAll('.line');
   if (said !== undefined) said.textContent = record.line;
   const noted = legend ?? record.note;

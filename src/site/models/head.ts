@@ -21,6 +21,8 @@ export type PageHead = {
   readonly movedTo?: string;
   /** A picture for sharing, from `urls`. */
   readonly picture?: string;
+  /** What that picture shows. */
+  readonly pictureSays?: string;
   /** Linked data about what the page shows. */
   readonly linked?: object;
 };

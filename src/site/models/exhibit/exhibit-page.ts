@@ -1,18 +1,21 @@
 import type { Exhibit, Work } from '../../../catalogue/catalogue.ts';
-import type { LabelStyle } from '../../../core/cases/case-to-set.ts';
+import type { Abbreviation } from '../../../catalogue/exhibits/abbreviations.ts';
 import type { Run } from '../../../core/cases/set-text.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { storyHtml } from '../../markdown.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
+import { tied } from '../../words/tied.ts';
 import type { FaceView } from '../face.ts';
 import { faceOf } from '../face.ts';
-import type { PageHead } from '../head.ts';
+import type { Crumb, PageHead } from '../head.ts';
+import { extentOf, UNMEASURED } from '../sizes.ts';
 import type { CaseFigure } from './case-figure.ts';
 import { caseFigure } from './case-figure.ts';
+import { citationOf, headOf } from './exhibit-head.ts';
 import { dateOf } from './label-of.ts';
 import { setCase } from './set-case.ts';
-import type { ShownCase, ShownGroup, ShownPiece } from './shown-exhibit.ts';
+import type { ShownCase, ShownExhibit, ShownGroup } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
 import { workLine } from './work-line.ts';
 
@@ -23,6 +26,10 @@ export type LaidOut = {
   /** Its date and number. */
   readonly line: string;
   readonly label: string;
+  /** Whether the label has the name of the piece already. */
+  readonly labelNames: boolean;
+  /** Whether its faces side by side want two places of a row. */
+  readonly isWide: boolean;
   readonly faces: readonly FaceView[];
 };
 export type GroupView = {
@@ -34,9 +41,16 @@ export type GroupView = {
 };
 export type CaseView = {
   readonly id: string;
+  /** `Case 1: Eboracum to Jorvik`, and its two parts; no title where it has none. */
   readonly heading: string;
+  readonly name: string;
+  readonly title: string | null;
+  readonly says: string;
   readonly groups: readonly GroupView[];
   readonly figure: CaseFigure;
+  /** The way on at its end: the case before; the case after, or what stands behind the last. */
+  readonly previous: Crumb | null;
+  readonly next: Crumb;
 };
 export type BookView = { readonly href: string; readonly line: readonly Run[] };
 export type FormLink = { readonly href: string; readonly name: string };
@@ -48,34 +62,35 @@ export type ExhibitPage = {
   readonly says: string;
   readonly statement: string;
   readonly cases: readonly CaseView[];
+  readonly abbreviations: readonly Abbreviation[];
   readonly books: readonly { readonly id: string; readonly heading: string; readonly books: readonly BookView[] }[];
   readonly acknowledgements: string | null;
+  readonly cite: string;
   readonly forms: readonly FormLink[];
 };
 
+/** What a place of a row takes at the scale of a board, in millimetres, pictures' margins and the space between apart. */
+const WIDE = 40;
+
 export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   const shown = shownExhibit(cabinet, exhibit);
-  const { title, scope, keeper, statement, bibliography, furtherReading, acknowledgements } = shown;
+  const { title, scope, keeper, statement, abbreviations, bibliography, furtherReading, acknowledgements } = shown;
   const pieces = piecesShown(shown);
   const extent = exhibitWords.extent(pieces.length, shown.cases.length);
   return {
-    head: {
-      title,
-      here: urls.exhibit(exhibit.id),
-      trail: [{ name: exhibitWords.title, href: urls.exhibits() }],
-      ...(scope === null ? {} : { description: scope }),
-      ...pictureOf(cabinet, pieces),
-    },
-    title,
-    scope,
+    head: headOf(shown, cabinet),
+    title: tied(title),
+    scope: scope === null ? null : tied(scope),
     says: keeper === null ? extent : `${extent} ${exhibitWords.shownBy(keeper)}`,
-    statement: storyHtml(statement),
-    cases: shown.cases.map((one) => caseView(one, shown.label, cabinet)),
+    statement: storyHtml(tied(statement)),
+    cases: shown.cases.map((one) => caseView(one, shown, cabinet)),
+    abbreviations,
     books: [
       { id: 'books', heading: exhibitWords.bibliography, books: bibliography.map(bookView) },
       { id: 'further', heading: exhibitWords.furtherReading, books: furtherReading.map(bookView) },
     ].filter(({ books }) => books.length > 0),
     acknowledgements,
+    cite: citationOf(shown, cabinet),
     forms: [
       {
         href: urls.exhibitPrint(exhibit.id),
@@ -88,26 +103,46 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   };
 }
 
-function caseView(one: ShownCase, label: LabelStyle, cabinet: Cabinet): CaseView {
-  return {
-    id: `case-${one.number}`,
-    heading: exhibitWords.caseName(one.number, one.title),
-    groups: one.groups.map((group, index) => groupView(group, `case-${one.number}-${index + 1}`, cabinet)),
-    figure: caseFigure(setCase(one, label)),
+function caseView(one: ShownCase, { cases, label }: ShownExhibit, cabinet: Cabinet): CaseView {
+  const { number, title, groups } = one;
+  const beside = (step: number): Crumb | null => {
+    const other = cases.find((another) => another.number === number + step);
+    return other === undefined ? null : { name: headingOf(other), href: `#${idOf(other)}` };
   };
+  return {
+    id: idOf(one),
+    heading: headingOf(one),
+    name: exhibitWords.caseName(number, null),
+    title: title === null ? null : tied(title),
+    says: exhibitWords.pieces(groups.reduce((sum, { pieces }) => sum + pieces.length, 0)),
+    groups: groups.map((group, index) => groupView(group, `${idOf(one)}-${index + 1}`, cabinet)),
+    figure: caseFigure(setCase(one, label)),
+    previous: beside(-1),
+    next: beside(1) ?? { name: exhibitWords.end, href: '#closing' },
+  };
+}
+
+function idOf({ number }: ShownCase): string {
+  return `case-${number}`;
+}
+
+function headingOf({ number, title }: ShownCase): string {
+  return tied(exhibitWords.caseName(number, title));
 }
 
 function groupView({ title, text, pieces }: ShownGroup, id: string, { photographs }: Cabinet): GroupView {
   return {
     id,
-    title,
-    text,
+    title: tied(title),
+    text: text === null ? null : tied(text),
     boardName: exhibitWords.boardName(title),
     pieces: pieces.map(({ piece, faces, label }) => ({
       href: urls.piece(piece.id),
-      title: piece.title,
+      title: tied(piece.title),
       line: [dateOf(piece), piece.number].filter((part) => part !== null).join(' · '),
-      label,
+      label: tied(label),
+      labelNames: label.includes(piece.title),
+      isWide: (extentOf(piece) ?? UNMEASURED).width * faces.length > WIDE,
       faces: faces.map((face) => faceOf(piece, face, photographs)),
     })),
   };
@@ -115,13 +150,4 @@ function groupView({ title, text, pieces }: ShownGroup, id: string, { photograph
 
 function bookView(work: Work): BookView {
   return { href: urls.work(work.id), line: workLine(work) };
-}
-
-/** The first photograph of the exhibit, for sharing. */
-function pictureOf({ photographs }: Cabinet, pieces: readonly ShownPiece[]): { readonly picture?: string } {
-  for (const { piece, faces } of pieces) {
-    const made = photographs[piece.id]?.find(({ face }) => face === faces[0]);
-    if (made !== undefined) return { picture: urls.photograph(piece.id, made.jpeg.file) };
-  }
-  return {};
 }

@@ -1,0 +1,52 @@
+import { exhibitJsonLd } from '../../../publish/exhibit-json-ld.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
+import type { PageHead } from '../head.ts';
+import { sharingPictureSays } from './sharing-picture.ts';
+import type { ShownExhibit } from './shown-exhibit.ts';
+import { piecesShown } from './shown-exhibit.ts';
+import { workLine } from './work-line.ts';
+
+/** What the page of an exhibit says of itself, to those who link to it and to machines. */
+export function headOf(shown: ShownExhibit, cabinet: Cabinet): PageHead {
+  const { id, title, scope } = shown;
+  const says = sharingPictureSays(shown, cabinet);
+  return {
+    title,
+    here: urls.exhibit(id),
+    trail: [{ name: exhibitWords.title, href: urls.exhibits() }],
+    ...(scope === null ? {} : { description: scope }),
+    ...(says === null ? {} : { picture: urls.exhibitPicture(id), pictureSays: says }),
+    linked: linkedOf(shown, cabinet, says !== null),
+  };
+}
+
+/** How the exhibit is cited. */
+export function citationOf({ id, title, keeper }: ShownExhibit, { lists: { cabinet } }: Cabinet): string {
+  const cited = exhibitWords.cite(keeper, title, cabinet.title);
+  return hasPublicAddress ? `${cited}, ${inFull(urls.exhibit(id))}` : `${cited}.`;
+}
+
+function linkedOf(shown: ShownExhibit, { lists: { cabinet } }: Cabinet, isPictured: boolean): object {
+  const { id, title, scope, keeper, bibliography } = shown;
+  return exhibitJsonLd({
+    page: inFull(urls.exhibit(id)),
+    title,
+    scope,
+    keeper,
+    language: cabinet.language,
+    picture: isPictured ? inFull(urls.exhibitPicture(id)) : null,
+    pieces: piecesShown(shown).map(({ piece }) => ({
+      page: inFull(urls.piece(piece.id)),
+      title: piece.title,
+      number: piece.number,
+    })),
+    books: bibliography.map((work) =>
+      workLine(work)
+        .map(({ text }) => text)
+        .join(''),
+    ),
+    collection: { page: inFull(urls.home()), title: cabinet.title },
+  });
+}

@@ -1,0 +1,57 @@
+import { join } from 'node:path';
+import type { FacePictures } from '../../../photographs/manifest.ts';
+import { photographsFolder } from '../../../photographs/manifest.ts';
+import type { LaidPicture } from '../../../photographs/share-board.ts';
+import { shareBoard } from '../../../photographs/share-board.ts';
+import type { Exhibit } from '../../../catalogue/catalogue.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
+import { pictureWidth } from '../sizes.ts';
+import type { ShownExhibit, ShownPiece } from './shown-exhibit.ts';
+import { shownExhibit } from './shown-exhibit.ts';
+
+/** As many pieces as can still be told apart in a picture as small as a message shows it. */
+const MOST = 8;
+/** The made picture taken is this many pixels wide at least. */
+const FINE_ENOUGH = 400;
+
+type Chosen = { readonly piece: ShownPiece; readonly made: FacePictures };
+
+/** The exhibits that have a picture to be shared by: those of which any piece was photographed. */
+export function sharedExhibits({ lists, ...rest }: Cabinet): readonly Exhibit[] {
+  return lists.exhibits.filter((exhibit) => chosenFor(shownExhibit({ lists, ...rest }, exhibit), rest).length > 0);
+}
+
+/** The picture itself: pieces of every group in turn, at one scale. */
+export async function sharingPicture(cabinet: Cabinet, exhibit: Exhibit): Promise<Buffer> {
+  const chosen = chosenFor(shownExhibit(cabinet, exhibit), cabinet);
+  return shareBoard(chosen.map(laid));
+}
+
+/** What the picture shows, in words; null when there is none. */
+export function sharingPictureSays(shown: ShownExhibit, cabinet: Pick<Cabinet, 'photographs'>): string | null {
+  const chosen = chosenFor(shown, cabinet);
+  return chosen.length === 0 ? null : exhibitWords.pictureSays(chosen.map(({ piece }) => piece.piece.title));
+}
+
+/** The first pieces of all groups, then the second, until there are enough; in the order of the exhibit. */
+function chosenFor({ cases }: ShownExhibit, { photographs }: Pick<Cabinet, 'photographs'>): readonly Chosen[] {
+  const groups = cases.flatMap((one) => one.groups);
+  const rounds = Math.max(0, ...groups.map(({ pieces }) => pieces.length));
+  const inTurn = Array.from({ length: rounds }, (_, at) => groups.flatMap(({ pieces }) => pieces[at] ?? [])).flat();
+  const pictured = inTurn.flatMap((piece): readonly Chosen[] => {
+    const made = photographs[piece.piece.id]?.find(({ face }) => face === piece.faces[0]);
+    return made === undefined ? [] : [{ piece, made }];
+  });
+  return pictured.slice(0, MOST).toSorted((a, b) => a.piece.key - b.piece.key);
+}
+
+function laid({ piece: { piece }, made }: Chosen): LaidPicture {
+  const picture = made.webp.find(({ width }) => width >= FINE_ENOUGH) ?? made.webp.at(-1) ?? made.jpeg;
+  const wide = pictureWidth(piece, made);
+  return {
+    file: join(photographsFolder(), piece.id, picture.file),
+    wide,
+    high: (wide * picture.height) / picture.width,
+  };
+}

@@ -1,0 +1,14 @@
+/** No-break space. */
+const TIE = '\u00a0';
+
+/** A name and the numeral of its bearer; a count and its unit; a short form of the trade and what it belongs to. */
+const TOGETHER = [
+  /(?<=\p{Lu}\p{L}+) (?=[IVX]{1,5}(?![\p{L}\p{N}-]))/gu,
+  /(?<=\d) (?=(?:mm|g|gr|dwt|kg)(?![\p{L}\p{N}]))/gu,
+  /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
+] as const;
+
+/** A text in which a line does not end between a king's name and his numeral. For what is shown only, never for files of data. */
+export function tied(text: string): string {
+  return TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text);
+}
