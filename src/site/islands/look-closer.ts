@@ -17,6 +17,7 @@ class LookCloser extends HTMLElement {
   #view: View = { nearness: 1, x: 0, y: 0 };
   /** Millimetres across the picture; 0 for what is not at the common scale. */
   #across = 0;
+  #news = '';
   #link: HTMLAnchorElement | null = null;
   /** The link that it was opened by. */
   #opener: HTMLAnchorElement | null = null;
@@ -96,8 +97,7 @@ class LookCloser extends HTMLElement {
 
   async #fetch(link: HTMLAnchorElement, picture: HTMLImageElement): Promise<void> {
     const { fetching = '', missing = '' } = this.dataset;
-    const says = this.#part('says');
-    says.textContent = fetching;
+    this.#tell(fetching);
     const largest = new Image();
     largest.src = link.href;
     const come = await largest.decode().then(
@@ -106,7 +106,7 @@ class LookCloser extends HTMLElement {
     );
     if (this.#link !== link) return;
     if (come) picture.src = link.href;
-    says.textContent = come ? '' : missing;
+    this.#tell(come ? '' : missing);
   }
 
   #press(event: KeyboardEvent): void {
@@ -150,7 +150,16 @@ class LookCloser extends HTMLElement {
     rule.style.setProperty('--every', String(every));
     for (const [at, mark] of [...rule.children].entries())
       mark.textContent = at === 0 ? `0 ${rule.dataset['unit'] ?? ''}` : String(at * every);
-    this.#part('finest').hidden = view.nearness * devicePixelRatio <= 2;
+    this.#tell(this.#news);
+  }
+
+  /** Says how the fetching goes; otherwise, past two pixels of the screen for one of the picture's, that no more is to be seen. */
+  #tell(news: string): void {
+    this.#news = news;
+    const isAtItsFinest = this.#view.nearness * devicePixelRatio > 2;
+    const said = news === '' && isAtItsFinest ? (this.dataset['finest'] ?? '') : news;
+    const says = this.#part('says');
+    if (says.textContent !== said) says.textContent = said;
   }
 }
 
