@@ -13,43 +13,40 @@ export type Reach = {
   readonly way: (from: string, address: string, use: Use) => string;
 };
 
+/** Beside the file of what can be found lies a folder of this name, with a file for each piece that can be laid side by side. */
+const COMPARED = 'compare';
+
 /** Begins at the exhibit. `there` holds every file of the site. */
 export function reachFromExhibit(there: ReadonlySet<string>, plan: HallPlan): Reach {
   const uses = new Map<string, Use>();
   const waiting: string[] = [];
-  // Out of these a script reads a file for any piece it is asked for.
-  const folders = new Set<string>();
   const need = (file: string, use: Use): void => {
     // What was only linked may turn out to be read by a script too; then it is gone through again and made for both.
     if (uses.has(file) && (use === 'file' || uses.get(file) === use)) return;
     uses.set(file, use);
     waiting.push(file);
   };
-  const needRecords = (): void => {
+  const needCompared = (): void => {
+    const files = [...uses.keys()];
+    const folders = new Set(files.filter((file) => uses.get(file) === 'read').map(dirname));
     for (const folder of folders)
-      for (const piece of piecesAmong([...uses.keys()])) {
-        const record = `${folder}/${piece}.json`;
-        if (there.has(record)) need(record, 'read');
+      for (const piece of piecesAmong(files)) {
+        const compared = `${folder}/${COMPARED}/${piece}.json`;
+        if (there.has(compared)) need(compared, 'read');
       }
   };
   need(exhibitPage(plan.exhibit), 'file');
   return {
     next: () => {
-      if (waiting.length === 0) needRecords();
+      if (waiting.length === 0) needCompared();
       return waiting.pop();
     },
     useOf: (file) => uses.get(file) ?? 'file',
     way: (from, address, use) => {
       const meant = fileMeant(address, from, plan);
-      if (meant === null) return address;
-      const isThere = there.has(meant.file);
-      const folder = dirname(meant.file);
-      const isFolder = !isThere && use === 'read' && [...there].some((file) => file.startsWith(`${folder}/`));
-      if (isThere) need(meant.file, use);
-      if (isFolder) folders.add(folder);
-      if (!isThere && !isFolder) return address;
-      const to = wayTo(placeInHall(isFolder ? folder : meant.file, plan), placeInHall(from, plan));
-      return `${to}${isFolder ? '/' : ''}${meant.after}`;
+      if (meant === null || !there.has(meant.file)) return address;
+      need(meant.file, use);
+      return wayTo(placeInHall(meant.file, plan), placeInHall(from, plan)) + meant.after;
     },
   };
 }

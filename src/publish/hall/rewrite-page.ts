@@ -4,7 +4,7 @@ import type { DefaultTreeAdapterTypes } from 'parse5';
 type Node = DefaultTreeAdapterTypes.Node;
 type Element = DefaultTreeAdapterTypes.Element;
 
-/** What an address is for: to go to or to load, a script to run, or what a script reads: a file, or a folder of a file for each piece. */
+/** What an address is for: to go to or to load, a script to run, or a file that a script reads. */
 export type Use = 'file' | 'script' | 'read';
 /** Gives the address to write in place of one found; the same again where nothing is to be changed. */
 export type Readdress = (address: string, use: Use) => string;
