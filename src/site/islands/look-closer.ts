@@ -15,7 +15,7 @@ const NUMBERS = 60;
 class LookCloser extends HTMLElement {
   #picture: Extent = { width: 1, height: 1 };
   #view: View = { nearness: 1, x: 0, y: 0 };
-  /** Millimetres across the picture; 0 for what is not at the common scale. */
+  /** Millimetres across the picture; 0 where no size is known. */
   #across = 0;
   #news = '';
   #link: HTMLAnchorElement | null = null;
@@ -80,7 +80,7 @@ class LookCloser extends HTMLElement {
     const picture = this.querySelector('img');
     if (shown === null || picture === null) return;
     this.#link = link;
-    this.#across = Number(getComputedStyle(shown).getPropertyValue('--mm'));
+    this.#across = Number(link.dataset['millimetres'] ?? 0);
     this.#picture = { width: Number(shown.getAttribute('width')), height: Number(shown.getAttribute('height')) };
     picture.width = this.#picture.width;
     picture.height = this.#picture.height;

@@ -11,6 +11,8 @@ type Laid = {
   readonly wide: string;
   /** The same in millimetres. */
   readonly millimetres: number;
+  /** Whether the size of the piece is not recorded: it is then drawn as if it were 20 mm wide. */
+  readonly unmeasured: boolean;
   readonly alt: string;
 };
 
@@ -38,7 +40,6 @@ export type FaceView =
       readonly tall: string;
       readonly outline: 'round' | 'oblong';
       readonly metal: Metal;
-      readonly unmeasured: boolean;
     });
 
 export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
@@ -93,6 +94,7 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     shown: 'photograph',
     wide: widthClass(across),
     millimetres: across,
+    unmeasured: extentOf(piece) === null,
     alt: altOf(piece, pictures.face),
     src: address(middle),
     small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),

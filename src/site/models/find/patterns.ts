@@ -11,6 +11,7 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       face: 'obverse',
       wide: '',
       millimetres: 0,
+      unmeasured: false,
       alt: '',
       src: 'data:,',
       small: '',
