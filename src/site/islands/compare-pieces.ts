@@ -1,0 +1,196 @@
+import type { ComparedPiece } from '../compare/record.ts';
+import { FACES, formatCompare, LAYINGS, MOST, parseCompare } from '../compare/state.ts';
+import type { CompareState } from '../compare/state.ts';
+import { compareWords as words } from '../words/compare.ts';
+import { hearAdding } from './compare/add-piece.ts';
+import { fetchCompared } from './compare/fetch-compared.ts';
+import { fittingScale } from './compare/fitting-scale.ts';
+import { showAt } from './compare/lay-face.ts';
+import { layFacts } from './compare/lay-facts.ts';
+import { OneOverOther } from './compare/lay-over.ts';
+import { layPiece } from './compare/lay-piece.ts';
+
+type Held = { readonly piece: ComparedPiece; readonly from: string };
+const STEP = 1.25;
+/** What the words of a piece take in a row at least, and what lies between two pieces, in pixels. */
+const LABEL = 130;
+const GAP = 28;
+
+/** Lays the pieces that the address names side by side, at one scale, with their facts; what is changed goes back into the address. */
+class ComparePieces extends HTMLElement {
+  #state: CompareState = parseCompare('');
+  #held: readonly Held[] = [];
+  /** How much larger than as fits. */
+  #larger = 1;
+  #turn = 0;
+  #over: OneOverOther | null = null;
+  readonly #title = document.title;
+
+  connectedCallback(): void {
+    const add = this.querySelector<HTMLFormElement>('[data-part="add"]');
+    if (add !== null) hearAdding(add, this.#records, (id) => this.#change({ pieces: [...this.#state.pieces, id] }));
+    this.#over = new OneOverOther(this.#part('over'), () => {
+      const [first, second, ...rest] = this.#state.pieces;
+      if (first !== undefined && second !== undefined) this.#change({ pieces: [second, first, ...rest] });
+    });
+    const laying = this.querySelector<HTMLFormElement>('[data-part="laying"]');
+    laying?.addEventListener('change', () => {
+      const chosen = new FormData(laying);
+      this.#change({
+        faces: FACES.find((faces) => faces === chosen.get('faces')) ?? this.#state.faces,
+        laid: LAYINGS.find((laid) => laid === chosen.get('laid')) ?? this.#state.laid,
+        turned: chosen.get('turned') === 'yes',
+      });
+    });
+    laying?.addEventListener('submit', (event) => event.preventDefault());
+    this.#part('only').addEventListener('change', () => this.#layFacts());
+    this.#part('larger').addEventListener('click', () => this.#resize(this.#larger * STEP));
+    this.#part('smaller').addEventListener('click', () => this.#resize(this.#larger / STEP));
+    this.#part('fit').addEventListener('click', () => this.#resize(1));
+    addEventListener('popstate', () => void this.#restore());
+    addEventListener('resize', () => this.#resize(this.#larger));
+    void this.#restore();
+  }
+
+  /** The file of what can be added, in full; the files of single pieces are found from where it lies. */
+  get #records(): string {
+    return new URL(this.dataset['records'] ?? '', document.baseURI).href;
+  }
+
+  #part(name: string): HTMLElement {
+    return this.querySelector<HTMLElement>(`[data-part="${name}"]`) ?? document.createElement('div');
+  }
+
+  #change(change: Partial<CompareState>): void {
+    this.#state = { ...this.#state, ...change };
+    history.pushState(null, '', `${location.pathname}${formatCompare(this.#state)}`);
+    void this.#restore();
+  }
+
+  /** Lays what the address asks for. */
+  async #restore(): Promise<void> {
+    const turn = (this.#turn += 1);
+    const asked = parseCompare(location.search);
+    const way = new URL(this.dataset['way'] ?? '', this.#records).href;
+    const few = asked.pieces.slice(0, MOST);
+    const answers = await Promise.all(few.map(async (id) => ({ id, answer: await fetchCompared(id, way) })));
+    if (turn !== this.#turn) return;
+    const came = answers.flatMap(({ answer }) => (answer.came === 'piece' ? [answer] : []));
+    this.#held = came.filter(({ piece }, at) => came.findIndex((other) => other.piece.id === piece.id) === at);
+    this.#state = { ...asked, pieces: this.#held.map(({ piece }) => piece.id) };
+    const missing = answers.flatMap(({ id, answer }) => (answer.came === 'nothing' ? [id] : []));
+    this.#part('says').textContent = [
+      this.#held.length === 0 ? words.nothing : words.lies(this.#held.length),
+      ...(missing.length === 0 ? [] : [words.missing(missing)]),
+      ...(answers.some(({ answer }) => answer.came === 'no answer') ? [words.unfetched] : []),
+      ...(asked.pieces.length > MOST ? [words.tooMany(MOST)] : []),
+    ].join(' ');
+    this.#lay();
+  }
+
+  #lay(): void {
+    const { faces, turned } = this.#state;
+    const isOver = this.#state.laid === 'over' && this.#held.length > 1;
+    this.#part('board').hidden = this.#held.length === 0;
+    this.#part('facts').hidden = this.#held.length === 0;
+    this.#part('row').hidden = isOver;
+    this.#part('over').hidden = !isOver;
+    this.#part('turning').hidden = isOver || faces === 'obverse';
+    for (const field of this.#part('laying').querySelectorAll('input')) {
+      field.checked = field.type === 'checkbox' ? turned : field.value === faces || field.value === this.#state.laid;
+      if (field.value === 'over') field.disabled = this.#held.length < 2;
+      if (field.value === 'both') field.disabled = isOver;
+      if (isOver && field.value === 'obverse') field.checked = faces !== 'reverse';
+    }
+    document.title = [...this.#held.map(({ piece }) => piece.title), this.#title].join(' · ');
+    if (isOver) this.#part('laid').replaceChildren();
+    else this.#layBeside();
+    this.#layFacts();
+    this.#resize(this.#larger);
+  }
+
+  #layBeside(): void {
+    const forms = { piece: this.#template('piece'), face: this.#template('face') };
+    const focused = document.activeElement?.getAttribute('aria-label') ?? '';
+    const last = this.#held.length - 1;
+    const laid = this.#held.flatMap(({ piece, from }, at) => {
+      const hands = { move: (step: number) => this.#move(at, step), takeAway: () => this.#takeAway(at) };
+      const line = layPiece(piece, from, this.#state, forms, hands);
+      line?.querySelector('[data-move="-1"]')?.toggleAttribute('disabled', at === 0);
+      line?.querySelector('[data-move="1"]')?.toggleAttribute('disabled', at === last);
+      return line ?? [];
+    });
+    this.#part('laid').replaceChildren(...laid);
+    // What was pressed is laid anew; whoever pressed it stands where they stood.
+    if (focused === '') return;
+    const again = [...this.#part('laid').querySelectorAll('button')].find((one) => one.ariaLabel === focused);
+    if (again?.disabled === false) again.focus();
+    else again?.parentElement?.querySelector<HTMLButtonElement>('button:not([disabled])')?.focus();
+  }
+
+  #move(at: number, step: number): void {
+    const pieces = [...this.#state.pieces];
+    pieces.splice(at + step, 0, ...pieces.splice(at, 1));
+    this.#change({ pieces });
+  }
+
+  #takeAway(at: number): void {
+    this.#change({ pieces: this.#state.pieces.filter((_, place) => place !== at) });
+    this.querySelector<HTMLInputElement>('[data-part="add"] input')?.focus();
+  }
+
+  #layFacts(): void {
+    const only = this.#part('only');
+    const onlyDiffering = only instanceof HTMLInputElement && only.checked && this.#held.length > 1;
+    layFacts(
+      this.#part('table'),
+      this.#held.map(({ piece }) => piece),
+      onlyDiffering,
+    );
+  }
+
+  /** Lays everything so many times larger than as fits; a picture is fetched as large as it is shown. */
+  #resize(larger: number): void {
+    this.#larger = Math.min(Math.max(larger, 0.4), 6);
+    const isOver = this.#state.laid === 'over' && this.#held.length > 1;
+    const widths = this.#held.map(({ piece: { faces } }) =>
+      Math.max(faces.obverse.millimetres, faces.reverse.millimetres),
+    );
+    const [first, second] = this.#held;
+    const fits = isOver
+      ? Math.min(26, this.#room / (Math.max(...widths.slice(0, 2)) * 1.06))
+      : fittingScale(widths, this.#room, LABEL, GAP);
+    const scale = fits * this.#larger;
+    this.#part('board').style.setProperty('--laid-scale', `${scale}px`);
+    if (isOver && first !== undefined && second !== undefined) {
+      const face = this.#state.faces === 'reverse' ? 'reverse' : 'obverse';
+      const [lower, upper] = [first, second].map(({ piece, from }) => ({
+        face: piece.faces[face],
+        from,
+        title: piece.title,
+      }));
+      if (lower !== undefined && upper !== undefined) this.#over?.lay(lower, upper, this.#template('face'), scale);
+      return;
+    }
+    for (const line of this.#part('laid').children) {
+      const soft = [...line.querySelectorAll('.face')].map((face) => showAt(face, scale)).includes(true);
+      line.querySelector('[data-soft]')?.toggleAttribute('hidden', !soft);
+    }
+  }
+
+  /** Pixels across the board, between its margins. */
+  get #room(): number {
+    const sheet = this.#part('row').parentElement;
+    if (sheet === null) return 0;
+    const { paddingInlineStart, paddingInlineEnd } = getComputedStyle(sheet);
+    return sheet.clientWidth - Number.parseFloat(paddingInlineStart) - Number.parseFloat(paddingInlineEnd);
+  }
+
+  #template(name: string): HTMLTemplateElement {
+    return (
+      this.querySelector<HTMLTemplateElement>(`template[data-part="${name}"]`) ?? document.createElement('template')
+    );
+  }
+}
+
+customElements.define('compare-pieces', ComparePieces);

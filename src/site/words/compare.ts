@@ -1,0 +1,47 @@
+/** The page on which pieces are laid side by side. */
+export const compareWords = {
+  title: 'Side by side',
+  description: 'Pieces of the cabinet laid side by side at one scale, or a face laid over another.',
+  lead: 'Lay two pieces or more side by side, at one scale, with their facts beneath; or lay one face over another and see whether one die struck both. The address says what lies here: pass it on.',
+  noScript:
+    'Laying pieces side by side wants a script. Without one, open two pages of pieces beside one another: every piece is shown at the same scale there, above a rule in millimetres.',
+  worth: 'Worth laying side by side',
+  because: { die: 'from one die', type: 'of one type' },
+  nothing: 'Nothing lies here yet. Choose a piece.',
+  lies: (count: number) => (count === 1 ? 'One piece lies here; add another.' : `${count} pieces at one scale.`),
+  missing: (ids: readonly string[]) =>
+    ids.length === 1
+      ? `There is no piece “${ids[0] ?? ''}” here; its address may have been mistyped.`
+      : `There are no pieces ${ids.map((id) => `“${id}”`).join(', ')} here; the address may have been mistyped.`,
+  unfetched: 'Not everything could be fetched. Load the page again when there is a connection.',
+  tooMany: (most: number) => `${most} pieces can lie here at once; the rest was left off.`,
+  needs: 'Two pieces are wanted to lay one over the other.',
+  add: 'Add a piece',
+  addHint: 'its number, or words of its title',
+  answers: 'Pieces that answer',
+  addOne: (title: string) => `Add ${title}`,
+  show: 'Show',
+  faces: { both: 'both faces', obverse: 'obverses', reverse: 'reverses' },
+  laying: 'Lay them',
+  laid: { beside: 'side by side', over: 'the second over the first' },
+  takeAway: 'take away',
+  remove: (title: string) => `Take away ${title}`,
+  forward: 'move forward',
+  earlier: (title: string) => `Move ${title} forward`,
+  board: 'The pieces',
+  facts: 'Their facts',
+  fact: 'Fact',
+  legendOf: (face: string) => `${face}: legend`,
+  designOf: (face: string) => `${face}: design`,
+  grade: 'Grade',
+  problem: 'Problem',
+  differs: 'differs',
+  onlyDiffering: 'only what differs',
+  notRecorded: 'not recorded',
+  more: (by: number, unit: string) => `${Math.abs(by)} ${unit} ${by > 0 ? 'more' : 'less'} than the first`,
+  seen: 'How much of the upper one is seen',
+  turned: 'Turn the upper one',
+  degrees: (degrees: number) => `${degrees}°`,
+  /** On the page of a piece. */
+  with: 'Lay it side by side with others',
+} as const;
