@@ -9,6 +9,8 @@ export type CompareState = {
   readonly pieces: readonly string[];
   readonly faces: Faces;
   readonly laid: Laying;
+  /** Whether reverses lie as they come up when the piece is turned about its height, or upright. */
+  readonly turned: boolean;
 };
 
 /** As many as lie on a table that can still be read. */
@@ -26,16 +28,18 @@ export function parseCompare(query: string): CompareState {
     pieces: [...new Set(ids)],
     faces: FACES.find((known) => known === asked.get('faces')) ?? 'both',
     laid: LAYINGS.find((known) => known === asked.get('laid')) ?? 'beside',
+    turned: asked.get('turned') === 'yes',
   };
 }
 
 /** The query string that reads back to the state: `?pieces=a,b&faces=reverse`; empty when nothing lies there. */
-export function formatCompare({ pieces, faces, laid }: CompareState): string {
+export function formatCompare({ pieces, faces, laid, turned }: CompareState): string {
   const asked = [
     // Commas stay as they are, so that an address can be read and written by hand.
     ...(pieces.length === 0 ? [] : [`pieces=${pieces.map(encodeURIComponent).join(',')}`]),
     ...(faces === 'both' ? [] : [`faces=${faces}`]),
     ...(laid === 'beside' ? [] : [`laid=${laid}`]),
+    ...(turned ? ['turned=yes'] : []),
   ];
   return asked.length === 0 ? '' : `?${asked.join('&')}`;
 }

@@ -66,7 +66,10 @@ function factsOf(piece: PublicPiece, cabinet: Cabinet): readonly ComparedFact[] 
   };
   return [
     ...attributionRows(piece).map((row) => fact(row.name, textOf(row))),
-    ...measureRows(piece, cabinet).map((row) => fact(row.name, textOf(row))),
+    // A value is dated and no offer, which a cell has no room to say.
+    ...measureRows(piece, cabinet)
+      .filter(({ name }) => name !== field.value)
+      .map((row) => fact(row.name, textOf(row))),
     ...gradeFacts(piece),
     ...sidesOf(piece).flatMap(({ name, legend, design }) => [
       ...(legend === null ? [] : [fact(compareWords.legendOf(name), legend.text)]),

@@ -20,6 +20,7 @@ export function pagesOfSite(cabinet: Cabinet): readonly string[] {
     urls.measures(),
     ...(exhibits.length === 0 ? [] : [urls.exhibits()]),
     ...exhibits.map(({ id }) => urls.exhibit(id)),
+    urls.compare(),
     urls.works(),
     urls.about(),
     urls.readings(),

@@ -1,0 +1,51 @@
+import { posix } from 'node:path';
+import { loadCabinet } from '../../cabinet.ts';
+import { MOST } from '../../compare/state.ts';
+import { urls } from '../../urls.ts';
+import { compareWords } from '../../words/compare.ts';
+import { siteWords } from '../../words/site.ts';
+import type { PageHead } from '../head.ts';
+import { worthComparing } from './worth-comparing.ts';
+
+/** Pieces worth laying side by side: why, where each is told of, and where they lie together. */
+export type Suggestion = {
+  readonly because: string;
+  readonly pieces: readonly { readonly title: string; readonly to: string }[];
+  readonly together: { readonly name: string; readonly to: string };
+};
+
+export type ComparePage = {
+  readonly head: PageHead;
+  /** The file of what can be added; the script finds the files of single pieces from where it lies. */
+  readonly records: string;
+  /** The way from there to the file of one piece, whose id takes the place of the star. */
+  readonly way: string;
+  readonly suggestions: readonly Suggestion[];
+};
+
+/** As many suggestions as are read. */
+const SUGGESTED = 8;
+
+export async function comparePage(): Promise<ComparePage> {
+  const { listed } = await loadCabinet();
+  return {
+    head: {
+      title: compareWords.title,
+      description: compareWords.description,
+      here: urls.compare(),
+      trail: [{ name: siteWords.pieces, href: urls.pieces() }],
+    },
+    records: urls.searchJson(),
+    way: posix.relative(posix.dirname(urls.searchJson()), urls.comparedJson('*')),
+    suggestions: worthComparing(listed)
+      .slice(0, SUGGESTED)
+      .map(({ because, pieces }) => {
+        const few = pieces.slice(0, MOST);
+        return {
+          because: because === 'die' ? compareWords.sameDie : compareWords.sameType,
+          pieces: few.map(({ id, title }) => ({ title, to: urls.piece(id) })),
+          together: { name: compareWords.these(few.length), to: urls.compare(...few.map(({ id }) => id)) },
+        };
+      }),
+  };
+}
