@@ -68,9 +68,12 @@ export function smallCaseDrawing({ shown, groups }: SetCase, scale: number): rea
   return [
     { kind: 'frame', box: small({ left: 0, top: 0, ...shown.inside }), weight: FIRM, dashed: false, name: 'case' },
     ...groups.flatMap(({ group, headingBox, text, cells }): readonly Mark[] => {
-      const heading = small(headingBox);
       return [
-        textMark(group.title, heading.left, heading.top + 2.6, 24 / scale, {}),
+        ...smallHeading(
+          group.title,
+          small({ ...headingBox, width: Math.max(headingBox.width, text?.box.width ?? 0) }),
+          scale,
+        ),
         ...(text === null ? [] : [card(small(text.box))]),
         ...cells.flatMap(({ shown: { key }, labelBox, faces }): readonly Mark[] => {
           const label = small(labelBox);
@@ -91,6 +94,16 @@ export function smallCaseDrawing({ shown, groups }: SetCase, scale: number): rea
       ];
     }),
   ];
+}
+
+/** Points of a group's name in a small drawing: as the heading is reduced, but never too small to read. */
+const NAME = { asLarge: 24, least: 7 } as const;
+
+/** The name stands on the foot of its place; where it wants more lines they grow upwards, into the space between groups. */
+function smallHeading(title: string, { left, top, width, height }: Box, scale: number): readonly Mark[] {
+  const points = Math.max(NAME.least, NAME.asLarge / scale);
+  const lines = setText(title, width, points);
+  return textMarks(lines, left, Math.max(0, top + height - lines.length * lineHeight(points)), points, { width });
 }
 
 /** Points of the number of a piece in a small drawing: as large as its label is high, within reason. */
