@@ -23,8 +23,8 @@ export function readMe({ title, cabinet, address }: ShownInHall): string {
     `TO COPY IT       Copy the whole folder. ${FRONT} needs the folder`,
     `                 "${REST}" beside it.`,
     '',
-    'WHAT IS IN IT    What the keeper publishes and nothing else: no prices paid, no',
-    '                 values, no places. What is on no list is not in it at all.',
+    'WHAT IS IN IT    What the keeper publishes and nothing else. What was paid and where',
+    '                 things are kept is not in it, nor is any piece that is on no list.',
     ...(address === null ? [] : ['', 'ON THE WEB', address]),
     '',
   ];
