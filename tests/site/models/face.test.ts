@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import type { FacePictures } from '../../../src/photographs/manifest.ts';
+import { faceOf } from '../../../src/site/models/face.ts';
+import { wholeCabinet } from '../whole-cabinet.ts';
+
+const { pieces } = await wholeCabinet('content');
+
+/** A photograph that the piece fills, so many pixels wide. */
+const photograph = (width: number): FacePictures => {
+  const made = { file: `obverse-${width}.webp`, width, height: width };
+  const extent = { width, height: width };
+  return {
+    face: 'obverse',
+    webp: [made],
+    jpeg: made,
+    span: { width: 1, height: 1 },
+    placed: 'found',
+    seen: { piece: extent, photograph: extent },
+  };
+};
+
+// A page lays a piece at 12 pixels a millimetre at most (`--piece-scale` in tokens.css): a penny of 18.6 mm takes 223.2.
+test.for([
+  { width: 160, isSoft: true },
+  { width: 222, isSoft: true },
+  { width: 224, isSoft: false },
+  { width: 1280, isSoft: false },
+])('a photograph of $width pixels is soft on the page of a penny: $isSoft', ({ width, isSoft }) => {
+  const penny = pieces.find(({ id }) => id === 'york-penny-3b');
+  if (penny === undefined) throw new Error('The demo has no york-penny-3b.');
+  const face = faceOf(penny, 'obverse', { [penny.id]: [photograph(width)] });
+  expect(face).toMatchObject({ shown: 'photograph', isSoft, unmeasured: false, millimetres: 18.6 });
+  const unmeasured = faceOf({ ...penny, size: null }, 'obverse', { [penny.id]: [photograph(width)] });
+  expect(unmeasured).toMatchObject({ unmeasured: true, millimetres: 20 });
+});
