@@ -302,7 +302,7 @@ describe('looking closer', () => {
   test('an edge, which lies at no scale, is seen without a rule', async () => {
     await visit('minster-medal-1829', STILL, async (page) => {
       await page.locator('a[data-look="edge"]').click();
-      expect(await page.locator(dialog).getByRole('heading').innerText()).toBe('edge');
+      expect(await page.locator(dialog).getByRole('heading').innerText()).toBe('Edge');
       expect(await page.locator('look-closer ol').isVisible()).toBe(false);
       expect(await page.locator('[data-part="other"]').isVisible()).toBe(false);
     });
