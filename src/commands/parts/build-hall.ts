@@ -1,4 +1,4 @@
-import { rename, rm } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { nearestName } from '../../catalogue/nearest.ts';
 import type { Records } from '../../catalogue/records.ts';
@@ -8,6 +8,7 @@ import { makeHallCopy } from '../../publish/hall/make-hall-copy.ts';
 import { FRONT } from '../../publish/hall/places.ts';
 import type { BuildWish } from './build-site.ts';
 import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
+import { putFolder } from './put-folder.ts';
 import { MARKS, refuseFolder } from './refuse-folder.ts';
 
 export type HallWish = Omit<BuildWish, 'out'> & {
@@ -27,15 +28,14 @@ export async function buildHall({ exhibit, out, cabinet, address }: HallWish): P
   const refusal = await refuseFolder(into, cabinet.at, MARKS.hall);
   if (refusal !== null) return refuse(refusal);
 
-  const site = `${into}.site.unfinished`;
-  const made = await makeSite({ cabinet, address }, { grows: site, into }, (records) => noExhibit(records, exhibit));
+  const made = await makeSite({ cabinet, address }, into, (records) => noExhibit(records, exhibit));
   if (!made.ok) return made;
-  const { records, base, address: web } = made.value;
-  const grows = `${into}.unfinished`;
-  await rm(grows, { recursive: true, force: true });
+  const { grown, records, base, address: web } = made.value;
+  const copied = `${grown}.hall`;
+  await rm(copied, { recursive: true, force: true });
   const copy = await makeHallCopy(
-    site,
-    grows,
+    grown,
+    copied,
     { base, exhibit },
     {
       title: records.exhibits.find(({ id }) => id === exhibit)?.fields.title ?? exhibit,
@@ -43,11 +43,10 @@ export async function buildHall({ exhibit, out, cabinet, address }: HallWish): P
       address: web === null ? null : `${web}exhibits/${exhibit}/`,
     },
   );
-  await rm(site, { recursive: true, force: true });
-  const leaks = await leaksIn(grows, into, records, cabinet);
+  await rm(grown, { recursive: true, force: true });
+  const leaks = await leaksIn(copied, into, records, cabinet);
   if (leaks !== null) return refuse(leaks);
-  await rm(into, { recursive: true, force: true });
-  await rename(grows, into);
+  await putFolder(copied, into);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   const megabytes = (copy.bytes / 1e6).toFixed(copy.bytes < 1e7 ? 1 : 0);
   return good(

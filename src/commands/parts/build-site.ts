@@ -1,9 +1,9 @@
-import { rename, rm } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { counted, makeSite, shownFolder } from './make-site.ts';
+import { putFolder } from './put-folder.ts';
 import { refuseFolder } from './refuse-folder.ts';
 
 export type BuildWish = {
@@ -24,13 +24,11 @@ export async function buildSite(wish: BuildWish): Promise<Outcome<Built>> {
   const refusal = await refuseFolder(into, wish.cabinet.at);
   if (refusal !== null) return refuse(refusal);
 
-  // The site grows beside its place and is put there only when it has been inspected: what was there before stays till then.
-  const grows = `${into}.unfinished`;
-  const made = await makeSite(wish, { grows, into });
+  // The site is put in its place only when it has been inspected: what was there before stays till then.
+  const made = await makeSite(wish, into);
   if (!made.ok) return made;
-  await rm(into, { recursive: true, force: true });
-  await rename(grows, into);
-  const { records, photographs, base } = made.value;
+  const { grown, records, photographs, base } = made.value;
+  await putFolder(grown, into);
   const published = records.pieces.filter(({ fields }) => fields.publish !== 'no').length;
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   return good({

@@ -16,11 +16,10 @@ import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { progressLine } from './progress-line.ts';
 
-/** Where a site grows: an absolute folder, and the one it will take the place of when it has been inspected. */
-export type SitePlace = { readonly grows: string; readonly into: string };
-
 /** A site that was made and inspected, and what it was made of. */
 export type MadeSite = {
+  /** The folder it grew in, an absolute one of our own. */
+  readonly grown: string;
   readonly records: Records;
   readonly photographs: PhotographRun;
   /** The path it expects to stand under. */
@@ -30,12 +29,12 @@ export type MadeSite = {
 };
 
 /**
- * Checks a cabinet, makes its pictures and pages, and inspects every byte of what was made. `mayNot` can still refuse,
- * once the cabinet has been read, with a sentence.
+ * Checks a cabinet, makes its pictures and pages, and inspects every byte of what was made, on its way to the absolute folder
+ * `into`. `mayNot` can still refuse, once the cabinet has been read, with a sentence.
  */
 export async function makeSite(
   { cabinet, address }: { readonly cabinet: MeantCabinet; readonly address: string | null },
-  { grows, into }: SitePlace,
+  into: string,
   mayNot: (records: Records) => string | null = () => null,
 ): Promise<Outcome<MadeSite>> {
   const { records, problems } = await checkWhole(cabinet.at);
@@ -57,6 +56,8 @@ export async function makeSite(
     );
   process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown));
 
+  // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
+  const grows = cacheFolder('growing', cabinet.at, into);
   await rm(grows, { recursive: true, force: true });
   Object.assign(process.env, {
     CABINET: cabinet.at,
@@ -76,7 +77,7 @@ export async function makeSite(
 
   const leaks = await leaksIn(grows, into, records, cabinet);
   if (leaks !== null) return refuse(leaks);
-  return good({ records, photographs, base, address: isPublic ? `${origin}${base}` : null });
+  return good({ grown: grows, records, photographs, base, address: isPublic ? `${origin}${base}` : null });
 }
 
 /** Inspects what grew; when anything private stands in it, removes it and says what and where. */
