@@ -31,6 +31,8 @@ export async function builtPages(built: string): Promise<readonly BuiltPage[]> {
             if (name === 'id') anchors.add(value);
             if (name === 'content' && attributes.some(([other, how]) => other === 'http-equiv' && how === 'refresh'))
               to.push(value.replace(/^.*url=/i, ''));
+            if (name === 'content' && attributes.some(([other, what]) => other === 'property' && what === 'og:image'))
+              to.push(value);
             if (ADDRESSES[tag]?.includes(name) === true)
               to.push(
                 ...(name === 'srcset' ? value.split(',').map((one) => one.trim().split(/\s+/)[0] ?? '') : [value]),
