@@ -327,6 +327,9 @@ describe('true size', () => {
       expect(bar.width).toBeCloseTo(53.98 * 6.12, 0);
       expect(bar.x + bar.width).toBeLessThanOrEqual(390);
       expect(await page.locator('true-size .measure').innerText()).toContain('short side');
+      await page.locator('true-size input').fill('9');
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+      await page.locator('true-size input').fill('6.12');
       await part(page, 'done').tap();
       expect(await across(page)).toBeCloseTo(6.12, 2);
 
