@@ -4,6 +4,7 @@ import type { ComparedFact, ComparedPiece } from './record.ts';
 export type FactRow = {
   readonly name: string;
   readonly cells: readonly (FactCell | null)[];
+  /** Whether two pieces tell of it and not the same. One that tells nothing may still be alike. */
   readonly differs: boolean;
 };
 export type FactCell = {
@@ -21,7 +22,7 @@ export function factRows(pieces: readonly ComparedPiece[]): readonly FactRow[] {
       cells: told.map((fact, at) =>
         fact === null ? null : { text: fact.text, more: at === 0 ? null : moreThan(told[0] ?? null, fact) },
       ),
-      differs: new Set(told.map((fact) => fact?.text ?? '')).size > 1,
+      differs: new Set(told.flatMap((fact) => fact?.text ?? [])).size > 1,
     };
   });
 }

@@ -12,9 +12,9 @@ import { layPiece } from './compare/lay-piece.ts';
 
 type Held = { readonly piece: ComparedPiece; readonly from: string };
 const STEP = 1.25;
-/** What the words of a piece take in a row at least, and what lies between two pieces, in pixels. */
-const LABEL = 130;
-const GAP = 28;
+/** What the words of a piece take in a row at least, and what lies between two pieces, in rem: as ComparedTemplates and CompareSheet have them. */
+const LABEL = 7.25;
+const GAP = 1.5;
 
 /** Lays the pieces that the address names side by side, at one scale, with their facts; what is changed goes back into the address. */
 class ComparePieces extends HTMLElement {
@@ -156,10 +156,11 @@ class ComparePieces extends HTMLElement {
     const widths = this.#held.map(({ piece: { faces } }) =>
       Math.max(faces.obverse.millimetres, faces.reverse.millimetres),
     );
+    const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
     const [first, second] = this.#held;
     const fits = isOver
       ? Math.min(26, this.#room / (Math.max(...widths.slice(0, 2)) * 1.06))
-      : fittingScale(widths, this.#room, LABEL, GAP);
+      : fittingScale(widths, this.#room, LABEL * rem, GAP * rem);
     const scale = fits * this.#larger;
     this.#part('board').style.setProperty('--laid-scale', `${scale}px`);
     if (isOver && first !== undefined && second !== undefined) {

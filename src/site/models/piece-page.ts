@@ -4,11 +4,13 @@ import { loadCabinet } from '../cabinet.ts';
 import { storyHtml } from '../markdown.ts';
 import { hasPublicAddress, inFull, urls } from '../urls.ts';
 import type { CautionName } from '../words/cautions.ts';
+import { compareWords } from '../words/compare.ts';
 import { pieceWords } from '../words/piece.ts';
 import { siteWords } from '../words/site.ts';
 import { boardOf, dateInWords } from './board.ts';
 import type { Board } from './board.ts';
 import { cautionsOf } from './cautions.ts';
+import { kinOf } from './compare/worth-comparing.ts';
 import { faceOf } from './face.ts';
 import type { FaceView } from './face.ts';
 import type { PageHead } from './head.ts';
@@ -38,6 +40,8 @@ export type PiecePage = {
   readonly axis: number | null;
   readonly ticket: Ticket;
   readonly isListed: boolean;
+  /** Where it lies beside another: its nearest kin, and one of the visitor's choice. */
+  readonly beside: readonly { readonly title: string; readonly to: string }[];
   readonly others: readonly OtherPicture[];
   readonly credits: readonly string[];
   readonly attribution: readonly Row[];
@@ -84,6 +88,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),
     isListed: piece.listed,
+    beside: besideOf(piece, cabinet),
     others: otherPictures(piece, photographs),
     credits: creditsOf(piece),
     attribution: attributionRows(piece),
@@ -119,6 +124,17 @@ function headOf(piece: PublicPiece, cabinet: Cabinet): PageHead {
 function descriptionOf(piece: PublicPiece): string {
   const plain = piece.story.replace(/[*_#>[\]`]|\(https?:[^)]*\)/g, '').replace(/\s+/g, ' ');
   return /^.{20,180}?[.!?](?=\s|$)/.exec(plain)?.[0] ?? `${piece.title}, ${dateInWords(piece)}`;
+}
+
+// More names would be a list to read.
+const KIN = 2;
+
+function besideOf(piece: PublicPiece, { listed }: Cabinet): PiecePage['beside'] {
+  const kin = kinOf(piece, listed).slice(0, KIN);
+  return [
+    ...kin.map(({ id, title }) => ({ title, to: urls.compare(piece.id, id) })),
+    { title: compareWords.another, to: urls.compare(piece.id) },
+  ];
 }
 
 function creditsOf({ pictures }: PublicPiece): readonly string[] {

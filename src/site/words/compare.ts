@@ -11,7 +11,7 @@ export const compareWords = {
   sameType: 'are of one type',
   these: (count: number) => (count === 2 ? 'these two' : `these ${count}`),
   nothing: 'Nothing lies here yet. Choose a piece.',
-  lies: (count: number) => (count === 1 ? 'One piece lies here; add another.' : `${count} pieces at one scale`),
+  lies: (count: number) => (count === 1 ? 'One piece lies here; add another.' : `${count} pieces at one scale.`),
   missing: (ids: readonly string[]) =>
     ids.length === 1
       ? `There is no piece “${ids[0] ?? ''}” here; its address may have been mistyped.`
@@ -24,9 +24,9 @@ export const compareWords = {
     count === 0
       ? 'No piece answers to that. Try another word.'
       : count === 1
-        ? 'One piece answers'
-        : `${count} pieces answer`,
-  first: (count: number, all: number) => `The first ${count} of ${all} that answer`,
+        ? 'One piece answers.'
+        : `${count} pieces answer.`,
+  first: (count: number, all: number) => `The first ${count} of ${all} that answer.`,
   show: 'Show',
   faces: { both: 'both faces', obverse: 'obverses', reverse: 'reverses' },
   laying: 'Lay them',
@@ -50,7 +50,7 @@ export const compareWords = {
   problem: 'What ails it',
   differs: 'differs',
   onlyDiffering: 'only what differs',
-  notRecorded: 'not recorded',
+  nothingTold: 'nothing told',
   more: (by: number, unit: string) => `${Math.abs(by)} ${unit} ${by > 0 ? 'more' : 'less'} than the first`,
   over: {
     name: (upper: string, lower: string) => `${upper} over ${lower}`,
@@ -69,7 +69,6 @@ export const compareWords = {
     lay: 'lay it back',
     swap: 'change places',
     straight: 'put it straight',
-    needs: 'Two pieces are wanted for that.',
     noPicture: 'There is no photograph of that face of both.',
     says: (degrees: number, across: number, down: number) =>
       degrees === 0 && across === 0 && down === 0
@@ -84,7 +83,7 @@ export const compareWords = {
   },
   /** On the page of a piece. */
   with: 'Lay it beside',
-  another: 'another piece',
+  another: 'another piece of your choice',
   soft: 'larger than its photograph is sharp',
   /** On the page where pieces are found. */
   gather: 'Choose pieces to compare',

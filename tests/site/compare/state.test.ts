@@ -11,7 +11,11 @@ const state = fc.record({
 
 describe('what lies side by side, in an address', () => {
   test('reads back as it was written', () => {
-    fc.assert(fc.property(state, (one) => expect(parseCompare(formatCompare(one))).toEqual(one)));
+    fc.assert(
+      fc.property(state, (one) => {
+        expect(parseCompare(formatCompare(one))).toEqual(one);
+      }),
+    );
   });
 
   test('is short: commas as they are, and nothing of what goes without saying', () => {

@@ -1,6 +1,5 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { kinOf, worthComparing } from '../../../src/site/models/compare/worth-comparing.ts';
-import { comparedOf } from '../../../src/site/models/compare/record-of.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
 const cabinet = await wholeCabinet('content');
@@ -28,7 +27,11 @@ describe('what is worth laying side by side', () => {
   });
 });
 
-describe('what is laid of a piece', () => {
+describe('what is laid of a piece', async () => {
+  // The page's own store of pieces is not there in a test; the cabinet is handed in.
+  vi.doMock('astro:content', () => ({}));
+  const { comparedOf } = await import('../../../src/site/models/compare/record-of.ts');
+
   // The clock's own arithmetic: twelve hours are 360 degrees.
   test.for([
     ['york-penny-3b', 180],

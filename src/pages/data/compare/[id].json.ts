@@ -1,7 +1,8 @@
 import type { APIRoute } from 'astro';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { loadCabinet } from '../../../site/cabinet.ts';
-import { comparedOf, comparedPaths } from '../../../site/models/compare/record-of.ts';
+import { comparedPaths } from '../../../site/models/compare/compared-paths.ts';
+import { comparedOf } from '../../../site/models/compare/record-of.ts';
 
 export const getStaticPaths = comparedPaths;
 

@@ -31,5 +31,6 @@ export function showAt(laid: Element, pixelsAMillimetre: number): boolean {
   if (!(laid instanceof HTMLImageElement)) return false;
   const wide = Number(laid.dataset['mm']) * pixelsAMillimetre;
   laid.sizes = `${Math.ceil(wide)}px`;
-  return wide > laid.width;
+  // The attribute: the property tells how wide it lies on the page.
+  return wide > Number(laid.getAttribute('width'));
 }

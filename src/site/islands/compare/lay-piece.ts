@@ -25,7 +25,8 @@ export function layPiece(
     place.hidden = faces !== 'both' && faces !== face;
     const laid = place.hidden ? null : layFace(piece.faces[face], forms.face, from);
     if (laid === null) continue;
-    if (face === 'reverse' && turned && piece.turn !== null) laid.style.setProperty('rotate', `${piece.turn}deg`);
+    if (face === 'reverse' && turned && piece.turn !== null && 'pictures' in piece.faces.reverse)
+      laid.style.setProperty('rotate', `${piece.turn}deg`);
     place.append(laid);
   }
   const title = line.querySelector<HTMLAnchorElement>('.title');

@@ -4,9 +4,9 @@ import { sizeSpan } from '../../../core/measures/parse-size.ts';
 import type { PhotographManifest } from '../../../photographs/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { loadCabinet } from '../../cabinet.ts';
 import type { ComparedFace, ComparedFact, ComparedPiece } from '../../compare/record.ts';
 import { urls } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
@@ -16,14 +16,6 @@ import { attributionRows } from '../piece/attribution.ts';
 import { sidesOf } from '../piece/legends.ts';
 import { measureRows } from '../piece/measures.ts';
 import type { Row } from '../piece/row.ts';
-
-/** A path for every piece that has a page, and for every old id of one that stands in the lists. */
-export async function comparedPaths(): Promise<{ params: { id: string }; props: { piece: PublicPiece } }[]> {
-  const { pieces } = await loadCabinet();
-  return pieces.flatMap((piece) =>
-    [piece.id, ...(piece.listed ? piece.formerly : [])].map((id) => ({ params: { id }, props: { piece } })),
-  );
-}
 
 /** What the page of comparing lays of a piece. */
 export function comparedOf(piece: PublicPiece, cabinet: Cabinet): ComparedPiece {
@@ -53,6 +45,9 @@ function comparedFace(piece: PublicPiece, face: string, manifest: PhotographMani
   return { alt, wide, millimetres, tall: laid.tall, look: lookOf(laid), says };
 }
 
+/** What is told otherwise or is no likeness: the kind, which a coin's page leaves unsaid, where it is now, what it was gathered under. */
+const APART: readonly string[] = [pieceWords.field.kind, pieceWords.field.status, pieceWords.field.tags];
+
 function factsOf(piece: PublicPiece, cabinet: Cabinet): readonly ComparedFact[] {
   const { field } = pieceWords;
   const size = known(piece.size);
@@ -65,7 +60,10 @@ function factsOf(piece: PublicPiece, cabinet: Cabinet): readonly ComparedFact[] 
     return measure === undefined ? { name, text } : { name, text, measure };
   };
   return [
-    ...attributionRows(piece).map((row) => fact(row.name, textOf(row))),
+    fact(field.kind, capital(piece.kind.replaceAll('-', ' '))),
+    ...attributionRows(piece)
+      .filter(({ name }) => !APART.includes(name))
+      .map((row) => fact(row.name, textOf(row))),
     // A value is dated and no offer, which a cell has no room to say.
     ...measureRows(piece, cabinet)
       .filter(({ name }) => name !== field.value)
