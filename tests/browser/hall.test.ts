@@ -162,6 +162,22 @@ test('the hall copy opens a photograph under the glass', async () => {
   expect(wrong).toEqual([]);
 });
 
+test('the hall copy lays two pieces side by side, as a link of its own asks', async () => {
+  const page = await openAt('catalogue/compare/index.html');
+  await page.locator('main a[href*="?pieces="]').first().click();
+  await page.waitForURL(/compare\/index\.html\?pieces=[a-z0-9-]+(,|%2C)[a-z0-9-]+/);
+  await page.waitForFunction(() => document.querySelectorAll('[data-part="laid"] > li').length >= 2);
+  const pictures = page.locator('[data-part="laid"] img');
+  expect(await pictures.count()).toBeGreaterThanOrEqual(2);
+  expect(
+    await pictures.first().evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth)),
+  ).toBeGreaterThan(0);
+  await page.locator('[data-part="laid"] a').first().click();
+  await page.waitForURL(/catalogue\/pieces\/[a-z0-9-]+\/index\.html$/);
+  await page.close();
+  expect(wrong).toEqual([]);
+});
+
 test('the hall copy, served by a laptop, begins with the exhibit and finds', async () => {
   const served = await serveFolder(folder, '/', 0);
   if (!served.ok) throw new Error(served.problem);
