@@ -13,7 +13,7 @@ import { extentOf, UNMEASURED } from '../sizes.ts';
 import type { CaseFigure } from './case-figure.ts';
 import { caseFigure } from './case-figure.ts';
 import { citationOf, headOf } from './exhibit-head.ts';
-import { dateOf } from './label-of.ts';
+import { dateOf } from '../../../catalogue/exhibits/label-text.ts';
 import { setCase } from './set-case.ts';
 import type { ShownCase, ShownExhibit, ShownGroup } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';

@@ -6,9 +6,6 @@ import { known } from '../../../catalogue/schema/fields.ts';
 import { extentOf, isRound, UNMEASURED } from '../sizes.ts';
 import type { ShownCase, ShownFace, ShownGroup, ShownPiece } from './shown-exhibit.ts';
 
-export type { Card } from '../../../core/cases/card.ts';
-export { CARD_MARGIN, setCard } from '../../../core/cases/card.ts';
-
 export type SetCell = {
   readonly shown: ShownPiece;
   /** Where the labels are on a key, the small card with the number of the piece. */

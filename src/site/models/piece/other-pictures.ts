@@ -18,6 +18,8 @@ export function otherPictures(piece: PublicPiece, photographs: PhotographManifes
     const picture = webp.at(-1);
     if (face === 'obverse' || face === 'reverse' || picture === undefined) return [];
     const { width, height, file } = picture;
-    return [{ name: faceWords.name(face), src: urls.photograph(piece.id, file), width, height, alt: altOf(piece, face) }];
+    return [
+      { name: faceWords.name(face), src: urls.photograph(piece.id, file), width, height, alt: altOf(piece, face) },
+    ];
   });
 }

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
-import { labelOf } from '../../../../src/site/models/exhibit/label-of.ts';
+import { labelText } from '../../../../src/catalogue/exhibits/label-text.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 let cabinet: Cabinet;
@@ -11,18 +11,19 @@ beforeAll(async () => {
 const piece = (id: string): PublicPiece => cabinet.listed.find((one) => one.id === id) ?? expect.fail(`no piece ${id}`);
 
 describe('a label', () => {
-  test('says what the keeper wrote', () => expect(labelOf(piece('york-penny-3b'), 'My words.')).toBe('My words.'));
+  test('says what the keeper wrote', () =>
+    expect(labelText(piece('york-penny-3b'), 'My words.').label).toBe('My words.'));
 
   test('else tells what it is, when, of what and how heavy, and one book', () => {
     // What content/pieces/york-penny-3b/piece.md records.
-    expect(labelOf(piece('york-penny-3b'), undefined).replaceAll('\u00a0', ' ')).toBe(
+    expect(labelText(piece('york-penny-3b'), undefined).label.replaceAll('\u00a0', ' ')).toBe(
       'Penny of Edward I, York, class 3b. 1280–81. Silver, 1.38 g ± 0.01. North 1017.',
     );
   });
 
   // The trade's rule that a copy is shown as one: common practice, and law in places (16 CFR 304 for what is sold).
   test('calls a modern copy a copy, whatever the keeper wrote', () => {
-    expect(labelOf(piece('raven-replica'), 'The raven of Anlaf.')).toBe('A modern copy. The raven of Anlaf.');
-    expect(labelOf(piece('raven-replica'), 'A modern copy, marked COPY.')).toBe('A modern copy, marked COPY.');
+    expect(labelText(piece('raven-replica'), 'The raven of Anlaf.').label).toBe('A modern copy. The raven of Anlaf.');
+    expect(labelText(piece('raven-replica'), 'A modern copy, marked COPY.').label).toBe('A modern copy, marked COPY.');
   });
 });
