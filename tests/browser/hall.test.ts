@@ -13,6 +13,8 @@ import { openBrowser } from './open-site.ts';
 const SIDE_BY_SIDE = 2;
 /** How many pages of one sort are opened; with the variable EVERY_PAGE all are, which takes half a minute. */
 const OF_A_SORT = process.env['EVERY_PAGE'] === undefined ? 2 : Infinity;
+/** Every page on a machine that is busy. */
+const LONG = { timeout: 300_000 };
 
 let folder = '';
 let browser: Awaited<ReturnType<typeof openBrowser>>;
@@ -65,7 +67,7 @@ async function openAt(place: string): Promise<Page> {
 }
 
 describe('the hall copy, opened from a folder with the network off', () => {
-  test('shows pages of every sort, each in its own type and with all its pictures', async () => {
+  test('shows pages of every sort, each in its own type and with all its pictures', LONG, async () => {
     wrong = [];
     const all = (await readdir(folder, { recursive: true })).filter((file) => file.endsWith('.html'));
     const bySort = new Map<string, string[]>();
