@@ -134,7 +134,7 @@ describe('the hall copy, opened from a folder with the network off', () => {
     await page.waitForURL(/legend=RACICIV/);
     await page.waitForFunction(answered);
     expect(await page.locator('[data-board]').innerText()).toContain('York');
-    expect(await page.locator('[data-says]').innerText()).toMatch(/^[1-9]/);
+    expect(await page.locator('[data-says][role="status"]').innerText()).toMatch(/^[1-9]/);
     await page.close();
     expect(wrong).toEqual([]);
   });
