@@ -8,7 +8,7 @@ import { openSite } from './open-site.ts';
 const PAGES = [
   '', 'pieces/', 'pieces/york-penny-3b/', 'pieces/love-token-1797/', 'pieces/gallo-belgic-stater/', 'pieces/samanid-dirham-cut/',
   'pieces/edward-i-farthing-york/', 'rulers/', 'rulers/edward-iv/', 'mints/', 'mints/york/', 'sets/', 'sets/mints-of-1279/',
-  'sets/mints-of-1279/wanted/', 'eras/', 'eras/heritage-data/', 'measures/', 'exhibits/', 'exhibits/struck-in-york/', 'exhibits/struck-in-york/print/', 'exhibits/struck-in-york/print/set-up/', 'works/', 'about/',
+  'sets/mints-of-1279/wanted/', 'eras/', 'eras/heritage-data/', 'measures/', 'exhibits/', 'exhibits/struck-in-york/', 'exhibits/struck-in-york/print/', 'exhibits/struck-in-york/print/set-up/', 'works/', 'about/', 'compare/',
   'about/readings/', 'data/',
 ] as const; // prettier-ignore
 

@@ -1,5 +1,8 @@
-import { MOST } from '../compare/state.ts';
+import { isId, MOST } from '../compare/state.ts';
 import { compareWords as words } from '../words/compare.ts';
+
+/** What is chosen is kept while the visit lasts, from one page of a list to the next. */
+const KEPT = 'gathered';
 
 /** Lets a visitor choose pieces on the boards of the page, through any search, and leads to where they lie side by side. */
 class GatherPieces extends HTMLElement {
@@ -11,21 +14,26 @@ class GatherPieces extends HTMLElement {
 
   connectedCallback(): void {
     this.#to = this.querySelector('a')?.href ?? '';
-    this.querySelector('[data-begin]')?.addEventListener('click', () => this.#begin());
+    this.querySelector('[data-begin]')?.addEventListener('click', () => {
+      this.#begin();
+      document.querySelector<HTMLElement>('.gathers input')?.focus();
+    });
     this.querySelector('[data-leave]')?.addEventListener('click', () => this.#leave());
     this.hidden = false;
+    for (const id of kept()) this.#chosen.add(id);
+    if (this.#chosen.size > 0) this.#begin();
   }
 
   #begin(): void {
     this.#toggle(true);
     for (const list of document.querySelectorAll('[data-board] ul')) this.#watch.observe(list, { childList: true });
     this.#offer();
-    document.querySelector<HTMLElement>('.gathers input')?.focus();
   }
 
   #leave(): void {
     this.#watch.disconnect();
     this.#chosen.clear();
+    keep([]);
     for (const offered of document.querySelectorAll('.gathers')) offered.remove();
     this.#toggle(false);
     this.querySelector<HTMLElement>('[data-begin]')?.focus();
@@ -52,6 +60,7 @@ class GatherPieces extends HTMLElement {
       box.addEventListener('change', () => {
         if (box.checked) this.#chosen.add(id);
         else this.#chosen.delete(id);
+        keep([...this.#chosen]);
         this.#tell();
       });
       const label = document.createElement('label');
@@ -71,6 +80,22 @@ class GatherPieces extends HTMLElement {
     if (go !== null) go.href = `${this.#to}?pieces=${[...this.#chosen].join(',')}`;
     for (const box of document.querySelectorAll<HTMLInputElement>('.gathers input'))
       box.disabled = count >= MOST && !box.checked;
+  }
+}
+
+function kept(): readonly string[] {
+  try {
+    return (sessionStorage.getItem(KEPT) ?? '').split(',').filter(isId);
+  } catch {
+    return [];
+  }
+}
+
+function keep(ids: readonly string[]): void {
+  try {
+    sessionStorage.setItem(KEPT, ids.join(','));
+  } catch {
+    // A browser that keeps nothing still gathers from one page.
   }
 }
 
