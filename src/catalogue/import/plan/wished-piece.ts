@@ -19,7 +19,7 @@ export type WishedPiece = {
 
 /** A draft as a piece. What was meant for the ledger and could not be read goes there too, never to the piece. */
 export function wishedPiece(draft: JoinedDraft, always: Readonly<Record<string, string>>): WishedPiece {
-  const isPrivate = ({ field }: UnreadCell): boolean => isLedgerColumn(field);
+  const isPrivate = ({ field }: UnreadCell): boolean => isLedgerColumn(field.replace(/^ledger /, ''));
   const facts = new Map(flatFacts({ ...always, ...draft.facts, number: numberOf(draft) }));
   for (const { field, heading, text } of draft.unread.filter((cell) => !isPrivate(cell)))
     keep(facts, field === '' ? heading : field, text);

@@ -68,11 +68,13 @@ Told.
     const unread = [
       { row: 2, heading: 'Gewicht', text: 'ca. 3?', because: 'Write 3 g.', field: 'weight' },
       { row: 2, heading: 'Preis', text: 'viel', because: 'Write 30 EUR.', field: 'cost' },
+      { row: 2, heading: 'Paid', text: 'DM 120,-', because: 'Write 120 DEM.', field: 'ledger cost' },
     ];
     const { plan, folder } = bring([draft(2, {}, { unread })]);
     expect(textOf(folder, 'pieces/a-2/piece.md')).toContain('as-written: { weight: ca. 3? }\n');
     expect(textOf(folder, 'pieces/a-2/piece.md')).not.toContain('viel');
-    expect(textOf(folder, 'private/ledger.csv')).toContain('Preis\r\na-2,,,,,,,,,,viel\r\n');
+    expect(textOf(folder, 'pieces/a-2/piece.md')).not.toContain('DM 120');
+    expect(textOf(folder, 'private/ledger.csv')).toContain('Preis,Paid\r\na-2,,,,,,,,,,viel,"DM 120,-"\r\n');
     expect(plan.unread).toEqual(unread);
   });
 });
