@@ -27,22 +27,20 @@ class ComparePieces extends HTMLElement {
   readonly #title = document.title;
 
   connectedCallback(): void {
-    const add = this.querySelector<HTMLFormElement>('[data-part="add"]');
-    if (add !== null) hearAdding(add, this.#records, (id) => this.#change({ pieces: [...this.#state.pieces, id] }));
+    hearAdding(this.#part('add'), this.#records, (id) => this.#change({ pieces: [...this.#state.pieces, id] }));
     this.#over = new OneOverOther(this.#part('over'), () => {
       const [first, second, ...rest] = this.#state.pieces;
       if (first !== undefined && second !== undefined) this.#change({ pieces: [second, first, ...rest] });
     });
-    const laying = this.querySelector<HTMLFormElement>('[data-part="laying"]');
-    laying?.addEventListener('change', () => {
-      const chosen = new FormData(laying);
+    const laying = this.#part('laying');
+    laying.addEventListener('change', () => {
+      const chosen = [...laying.querySelectorAll<HTMLInputElement>('input:checked')].map(({ value }) => value);
       this.#change({
-        faces: FACES.find((faces) => faces === chosen.get('faces')) ?? this.#state.faces,
-        laid: LAYINGS.find((laid) => laid === chosen.get('laid')) ?? this.#state.laid,
-        turned: chosen.get('turned') === 'yes',
+        faces: FACES.find((faces) => chosen.includes(faces)) ?? this.#state.faces,
+        laid: LAYINGS.find((laid) => chosen.includes(laid)) ?? this.#state.laid,
+        turned: chosen.includes('yes'),
       });
     });
-    laying?.addEventListener('submit', (event) => event.preventDefault());
     this.#part('only').addEventListener('change', () => this.#layFacts());
     this.#part('larger').addEventListener('click', () => this.#resize(this.#larger * STEP));
     this.#part('smaller').addEventListener('click', () => this.#resize(this.#larger / STEP));

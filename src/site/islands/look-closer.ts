@@ -26,6 +26,8 @@ class LookCloser extends HTMLElement {
     const dialog = this.querySelector('dialog');
     const glass = this.#part('glass');
     if (dialog === null) return;
+    // A picture without an address is none in a page; it comes with the first that is looked at.
+    glass.append(new Image());
     document.addEventListener('click', (event) => {
       if (event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
       const link = linkMeant(event.target);

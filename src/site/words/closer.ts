@@ -1,5 +1,6 @@
 /** Phrases of the glass that a photograph is looked at under. */
 export const closerWords = {
+  name: 'A photograph',
   how: 'Drag to move. A tap, a pinch or the wheel brings it nearer.',
   keys: 'Keys: arrows move, + and − bring it nearer and farther, 0 shows the whole piece, Esc closes.',
   nearer: 'Nearer',

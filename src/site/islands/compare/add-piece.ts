@@ -7,10 +7,10 @@ import { readJson } from '../read-json.ts';
 const FEW = 8;
 
 /** Lets a visitor find a listed piece by its number or words of it; `records` names the file of what can be found. */
-export function hearAdding(form: HTMLFormElement, records: string, add: (id: string) => void): void {
-  const field = form.querySelector('input');
-  const answers = form.querySelector('[data-part="answers"]');
-  const says = form.querySelector('[data-part="answers-say"]');
+export function hearAdding(place: HTMLElement, records: string, add: (id: string) => void): void {
+  const field = place.querySelector('input');
+  const answers = place.querySelector('[data-part="answers"]');
+  const says = place.querySelector('[data-part="answers-say"]');
   if (field === null || answers === null || says === null) return;
   let loading: Promise<readonly FindRecord[]> | null = null;
   const load = async (): Promise<readonly FindRecord[]> => (await readJson(records)) as readonly FindRecord[];
@@ -41,12 +41,12 @@ export function hearAdding(form: HTMLFormElement, records: string, add: (id: str
     add(id);
   };
   field.addEventListener('input', () => void answer());
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  field.addEventListener('keydown', ({ key }) => {
+    if (key !== 'Enter') return;
     const [only, another] = answers.querySelectorAll('button');
     if (another === undefined) only?.click();
   });
-  form.hidden = false;
+  place.hidden = false;
 }
 
 /** The records that hold every word asked for, those whose number was asked for first. */
