@@ -26,7 +26,7 @@ const COMMON = new Set(
 
 /**
  * Every value of the ledger and the guide that can be told apart in a text: at least five characters with a letter or a
- * sign among them; a sum in the ways sums are written; the parts of a place, between commas, from eight characters on,
+ * sign among them; a sum in the ways sums are written, a short one from ten pounds, euros or dollars on; the parts of a place, between commas, from eight characters on,
  * unless the cabinet names that place in public. What is itself the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day stands in too many public facts.
  *
  * Notes, and columns of the keeper's own, may say what is public anyway. There a value is looked for from eight characters on,
@@ -50,10 +50,10 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
             own.set(value, { value, from, column });
           continue;
         }
-        const wholes = MONEY.includes(column) ? sumsOf(cell) : [cell.trim()];
+        const wholes = MONEY.includes(column) ? sumsOf(cell) : [cell.trim()].filter(isLong);
         const parts = IN_PARTS.includes(column) ? cell.split(/[,;]/).map((part) => part.trim()) : [];
         const telling = [
-          ...wholes.filter((value) => value.length >= 5 && !COMMON.has(value.toLowerCase())),
+          ...wholes.filter((value) => !COMMON.has(value.toLowerCase())),
           ...parts.filter((part) => part.length >= 8 && !isPublic(part)),
         ].filter((value) => tells(value) && !names.has(value.toLowerCase()));
         for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), from, column });
@@ -105,19 +105,35 @@ const SIGNS: Readonly<Record<string, readonly [sign: string, word: string]>> = {
   USD: ['$', 'dollars'],
 };
 
-/** A sum as it may be written elsewhere: as it stands, with the sign, with the code, with the word. */
+/** Under this, in pence, a sum that is written short stands in too many public facts: a face value, a fine, a fare. */
+const SMALL = 1000;
+
+/** A sum as it may be written elsewhere: as it stands, with the sign before or after, with the code, with the word, its thousands parted or not. */
 function sumsOf(cell: string): readonly string[] {
   const money = parseMoney(cell);
-  if (!money.ok) return [cell.trim()];
+  if (!money.ok) return [cell.trim()].filter(isLong);
   const { minor, currency } = money.value;
-  const exact = (minor / 100).toFixed(2);
-  const amounts = exact.endsWith('.00') ? [exact, exact.slice(0, -3)] : [exact];
   const [sign, word] = SIGNS[currency] ?? [currency, currency];
-  const written = amounts.flatMap((amount) => [
+  const written = amountsOf(minor).flatMap((amount) => [
     `${sign}${amount}`,
+    `${sign} ${amount}`,
+    `${amount} ${sign}`,
+    `${amount}${sign}`,
     `${amount} ${currency}`,
     `${currency} ${amount}`,
     `${amount} ${word}`,
   ]);
-  return [cell.trim(), ...written];
+  return [cell.trim(), ...written].filter((sum) => minor >= SMALL || isLong(sum));
+}
+
+/** An amount in hundredths with its point or comma, its thousands parted as they are in Britain, on the Continent, or not at all. */
+function amountsOf(minor: number): readonly string[] {
+  const [whole = '', part = ''] = (minor / 100).toFixed(2).split('.');
+  const parted = (by: string): string => whole.replace(/\B(?=(?:\d{3})+$)/g, by);
+  const wholes = [[whole, '.'], [whole, ','], [parted(','), '.'], [parted('.'), ','], [parted(' '), ','], [parted('\u2019'), '.']] as const; // prettier-ignore
+  return [...new Set(wholes.flatMap(([before, point]) => [`${before}${point}${part}`, ...(part === '00' ? [before] : [])]))]; // prettier-ignore
+}
+
+function isLong(value: string): boolean {
+  return value.length >= 5;
 }

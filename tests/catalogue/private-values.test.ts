@@ -79,3 +79,30 @@ test('All values at once are found where each would be found by itself', () => {
     { numRuns: 2000 },
   );
 });
+
+// How sums are written: the sign before or after, thousands parted by comma, point, blank or apostrophe (Unicode CLDR, number patterns of en, de, fr, de-CH).
+const SUMS = [
+  ['£77', 'I paid £77 for it.', true],
+  ['£77', 'Penny £77', true],
+  ['77 GBP', 'It cost £ 77, then.', true],
+  ['£77.00', 'paid £77', true],
+  ['£1200', 'worth £1,200 now', true],
+  ['1200 GBP', 'worth £1,200.00 now', true],
+  ['€1200', 'kostete 1.200 €', true],
+  ['1200 EUR', 'coûta 1 200 €', true],
+  ['€77.50', 'für 77,50 €', true],
+  ['£777', 'for £777', true],
+  ['£77', 'weighs 77 grains', false],
+  ['£77', 'a sum of £775', false],
+  ['£77', 'a sum of £77.50', false],
+  ['£5', 'a note for £5', false],
+] as const;
+
+test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async ([cost, story, isFound]) => {
+  const folder = changed(await withOwn('cost', `"${cost}"`), {
+    [PENNY]: (text) =>
+      text.replace(/---\n[^]*?\n---\n/, (facts) => `${facts}${story}\n`).replace(/(\n---\n[^\n]*\n)[^]*$/, '$1'),
+  });
+  const kinds = problemsOf(folder).map(({ kind }) => kind);
+  expect(kinds.includes('private-in-text')).toBe(isFound);
+});

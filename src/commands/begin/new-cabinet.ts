@@ -65,7 +65,7 @@ function cabinetFile({ title, keeper, language, currency, address }: FirstAnswer
     `${'units: metric'.padEnd(44)} # or grains: weights are shown in both, this one first`,
     '# about: What this cabinet is, in a few sentences, for the first page.',
     '# metal-prices:                             # your own, for the value of the metal; each is printed with its day and source',
-    '#   - { metal: silver, price: 26.40 GBP, date: 2025-06-30, source: where you read it }',
+    '#   - { metal: silver, price: a troy ounce with its currency, date: the day, source: where you read it }',
     '',
   ].join('\n');
 }
