@@ -33,10 +33,11 @@ export function formatNames(before: string | null, questions: readonly NameQuest
   if (questions.length === 0) return before;
   const said = before === null ? null : parseNames(before);
   const now = said?.ok === true ? said.value : NOTHING_SAID;
-  const changes = questions.map(({ kind, id: file, spelled }) => ({
-    path: [kind, file],
-    value: [...new Set([...(now[kind][file] ?? []), ...spelled])],
-  }));
+  // Each spelling of a known name is a question of its own, and they share one line.
+  const changes = questions.map(({ kind, id: file }) => {
+    const spelled = questions.filter((one) => one.kind === kind && one.id === file).flatMap((one) => one.spelled);
+    return { path: [kind, file], value: [...new Set([...(now[kind][file] ?? []), ...spelled])] };
+  });
   const edited = editFields(before ?? TOP, changes, []);
   return edited.ok ? edited.value : before;
 }
