@@ -11,7 +11,10 @@ export function joinedTitle(
   called: (kind: ListKind, id: string) => string | null,
 ): string | null {
   const named = (kind: ListKind, field: string, said: readonly NamedInSheet[]): readonly NamedInSheet[] => {
-    const ids = [joined[field] ?? []].flat().filter((id) => typeof id === 'string');
+    const ids = [joined[field] ?? []]
+      .flat()
+      .filter((id) => typeof id === 'string')
+      .filter((id) => id !== 'none' && id !== 'unknown');
     return ids.length === 0 ? said : ids.map((id) => ({ name: called(kind, id) ?? id }));
   };
   const [mint] = named('mints', 'mint', names.mint === undefined ? [] : [names.mint]);

@@ -16,12 +16,14 @@ describe('a row becomes a piece', () => {
       [
         draft(2, { title: 'PENNY of Edw. I' }, { names, titledBy: '{denomination} of {ruler}' }),
         draft(3, { title: 'PENNY of Edw. I, mine' }, { names }),
+        draft(4, { mint: 'none' }, { names, titledBy: '{denomination} of {ruler}, {mint}' }),
       ],
       lists,
     );
     expect(plan.pieces.map(({ text }) => /^title: (.*)$/m.exec(text)?.[1])).toEqual([
       'Penny of Edward I',
       'PENNY of Edw. I, mine',
+      'Penny of Edward I',
     ]);
   });
 
