@@ -47,11 +47,23 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
       'Cells that could not be read; each is kept word for word, under as-written in its piece or in the ledger',
       plan.unread,
       ({ row, heading, text, because }) => `row ${row}, ${heading}: "${shorten(text, 40)}". ${because}`,
-      plan.unread.length > TOLD ? `All of them: ${fullList}` : '',
+      [...unitsInWords(plan), ...(plan.unread.length > TOLD ? [`All of them: ${fullList}`] : [])].join('\n'),
     ),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+}
+
+/** What to write once where a column of bare figures says nowhere what they are measured in. */
+function unitsInWords({ unread }: ImportPlan): readonly string[] {
+  const bare = unread.filter(({ text }) => /^\d+(?:[.,]\d+)?$/.test(text.trim()));
+  return Object.entries({ weight: 'g', diameter: 'mm', thickness: 'mm' }).flatMap(([field, unit]) => {
+    const heading = bare.find((cell) => cell.field === field && cell.because.includes('has no unit'))?.heading;
+    if (heading === undefined) return [];
+    return [
+      `The figures under ${heading} have no unit. If they are in ${unit}, write once in the mapping, under columns:  ${heading}: ${field} in ${unit}`,
+    ];
+  });
 }
 
 /** Rows set aside for one reason are told together. */
