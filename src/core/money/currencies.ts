@@ -20,7 +20,7 @@ const PLACES: Readonly<Record<string, number>> = {
 
 /** The signs that stand for one currency here; `$` alone is the dollar of the United States. */
 export const SIGNS: Readonly<Record<string, string>> = {
-  '£': 'GBP', '$': 'USD', '€': 'EUR', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
+  '£': 'GBP', '$': 'USD', '€': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
 }; // prettier-ignore
 
 export function isCurrency(code: string): boolean {

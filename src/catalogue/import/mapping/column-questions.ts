@@ -40,7 +40,7 @@ const ASKED: Readonly<Record<string, Asked>> = {
   },
   description: {
     asks: 'may it be published, and as what?',
-    choices: [['as the title', 'title'], ['as the story', 'story'], ['the obverse', 'obverse design'], ['the legend of the obverse', 'obverse legend'], ['private', 'ledger']],
+    choices: [['as the title', 'title'], ['as the story', 'story'], ['it is the denomination', 'denomination'], ['the obverse', 'obverse design'], ['the legend of the obverse', 'obverse legend'], ['private', 'ledger']],
     otherwise: 'It stays in the ledger under its own heading.',
   },
   ruler: { asks: 'does it hold the rulers, whose names are in your lists?', choices: [['rulers', 'ruler'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },

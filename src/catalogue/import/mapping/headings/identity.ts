@@ -61,7 +61,7 @@ export const IDENTITY: readonly Headings[] = [
   {
     to: 'references',
     any: ['ref', 'refs', 'lit'],
-    en: ['reference', 'references', 'catalogue reference', 'catalog reference', 'cat ref', 'catalogue no', 'catalog no', 'catalogue number', 'literature', 'catalogue', 'cat no', 'ref no', 'reference no'],
+    en: ['reference', 'references', 'catalogue reference', 'catalog reference', 'cat ref', 'cat', 'catalogue no', 'catalog no', 'catalogue number', 'literature', 'catalogue', 'cat no', 'ref no', 'reference no'],
     fr: ['reference', 'bibliographie', 'ouvrage', 'n catalogue'],
     de: ['referenz', 'referenzen', 'literatur', 'zitat', 'katalog', 'katalognummer', 'katalog nr', 'zitate'],
     it: ['riferimento', 'riferimenti', 'bibliografia', 'catalogo'],
