@@ -13,6 +13,11 @@ export type MeantCabinet = { readonly at: string; readonly shown: string };
  * A cabinet named by `--cabinet` is also put in the variable CABINET, which the pages read.
  */
 export function readWords<T extends Flags>(help: string, flags: T) {
+  // Whoever reads only the first lines (`| head`) closes the pipe: then there is nobody left to tell.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit();
+    throw error;
+  });
   const read = (): ReturnType<typeof parse> => {
     try {
       return parse();

@@ -68,6 +68,8 @@ function byNumber(name: string, pieces: readonly KnownPiece[]): Found | null {
       for (let from = 0; from + length <= words.length; from += 1) {
         const rest = [...words.slice(0, from), ...words.slice(from + length)];
         const run = words.slice(from, from + length).join(' ');
+        // A figure or two among other words is a king's, a day's or a count, and no inventory number.
+        if (/^\d{1,2}$/.test(run) && rest.some((word) => faceIn([word]) === null)) continue;
         const found = pieces.filter(({ number }) => isSame(run, number));
         if (found.length > 0) return { pieces: found.map(({ id }) => id), face: faceIn(rest) };
         const [, figures = '', word = ''] = /^(.*\d)(\p{L}+)$/u.exec(run) ?? [];

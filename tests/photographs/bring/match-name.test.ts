@@ -44,6 +44,7 @@ test.for([
   ['DSCN0124.jpg', 'a name a camera gave'],
   ['DSC_0123 (2).jpg', 'a name a camera gave'],
   ['holiday.jpg', 'No number and no id'],
+  ['Penny Edward 1 York.jpg', 'No number and no id'],
   ['99-obv.jpg', 'No number and no id'],
 ] as const)('%s is of no piece: %s', ([path, because]) => {
   const match = matchName(path, PIECES);
