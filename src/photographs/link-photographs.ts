@@ -10,9 +10,9 @@ export async function linkPhotographs(made: string, built: string): Promise<void
     const into = join(built, 'photographs', piece);
     await mkdir(into, { recursive: true });
     await Promise.all(
-      faces.flatMap(filesOf).map((file) => {
+      faces.flatMap(filesOf).map(async (file) => {
         const from = join(made, piece, file);
-        return link(from, join(into, file)).catch(() => copyFile(from, join(into, file)));
+        await link(from, join(into, file)).catch(async () => copyFile(from, join(into, file)));
       }),
     );
   }
