@@ -1,5 +1,4 @@
-import { mkdir, rename, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
@@ -12,6 +11,7 @@ import type { NewFile } from './add/new-piece.ts';
 import { QUESTIONS, readAloud } from './add/questions.ts';
 import { canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
+import { writeWhole } from './parts/write-whole.ts';
 
 const HELP = `npm run add                         a new piece of the cabinet in content/, asked for step by step
 npm run add -- --title "Penny of Edward I" --kind coin --weight "1.38 g" …      the same from flags, without a question
@@ -146,12 +146,7 @@ function nameFromFlags(): void {
 /** The piece's own file comes last but for the ledger, and each is whole or is not there. */
 async function write(written: readonly NewFile[]): Promise<void> {
   try {
-    for (const { file, text } of written) {
-      const at = join(cabinet.at, file);
-      await mkdir(dirname(at), { recursive: true });
-      await writeFile(`${at}.unfinished`, text);
-      await rename(`${at}.unfinished`, at);
-    }
+    for (const { file, text } of written) await writeWhole(join(cabinet.at, file), text);
   } catch {
     endWith(`The piece cannot be written to ${cabinet.shown}. Allow writing there, and add it again.`);
   }

@@ -1,5 +1,4 @@
-import { constants } from 'node:fs';
-import { copyFile, readdir, rm, stat, writeFile } from 'node:fs/promises';
+import { readdir, stat } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
@@ -12,6 +11,7 @@ import { twoFaces } from '../photographs/bring/two-faces.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
+import { writeNew } from './parts/write-whole.ts';
 import { digestOf, readRuns, undoLast, writeRuns } from './photos/journal.ts';
 
 const HELP = `npm run photos -- FOLDER         photographs in a folder, matched to the pieces of the cabinet in content/
@@ -117,17 +117,6 @@ async function bring({ from: path, piece, face }: Bringing): Promise<void> {
     written.push({ file, digest: digestOf(bytes) });
     // After each picture, so that a run that is ended halfway can be undone as well.
     await writeRuns(cabinet.at, [...runs, { files: written }]);
-  }
-}
-
-/** Writes a file that is not there yet, whole or not at all. */
-async function writeNew(file: string, bytes: Uint8Array): Promise<void> {
-  const unfinished = `${file}.unfinished`;
-  await writeFile(unfinished, bytes);
-  try {
-    await copyFile(unfinished, file, constants.COPYFILE_EXCL);
-  } finally {
-    await rm(unfinished, { force: true });
   }
 }
 

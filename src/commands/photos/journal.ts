@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { writeWhole } from '../parts/write-whole.ts';
 
 /** Files that one run wrote, each with the digest of what it wrote. */
 export type Run = { readonly files: readonly { readonly file: string; readonly digest: string }[] };
@@ -21,10 +22,11 @@ export async function readRuns(cabinet: string): Promise<readonly Run[]> {
 }
 
 export async function writeRuns(cabinet: string, runs: readonly Run[]): Promise<void> {
-  const file = join(cabinet, JOURNAL);
-  await mkdir(dirname(file), { recursive: true });
-  await writeFile(`${file}.unfinished`, `${JSON.stringify(runs, null, 2)}\n`);
-  await rename(`${file}.unfinished`, file);
+  await writeWhole(
+    join(cabinet, JOURNAL),
+    `${JSON.stringify(runs, null, 2)}
+`,
+  );
 }
 
 /** Takes away what the last run wrote, but for files that have been changed since; those are named. */
