@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
 
@@ -6,39 +6,66 @@ const HELP = `npm test                 everything: format, lint, types, dead cod
 npm test -- --only lint  one step: format, core, types, lint, unused, unit, build, built, browser
 `;
 
-/** Each step with the words that run it; the order is from quick to slow. */
-const STEPS: readonly (readonly [name: string, words: readonly string[]])[] = [
-  ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
-  ['core', ['tsc', '-p', 'src/core/tsconfig.json']],
-  ['types', ['astro', 'check', '--minimumFailingSeverity', 'hint']],
-  // After types, which makes the declarations of the collections that the linter reads.
-  ['lint', ['eslint', '--max-warnings', '0', '.']],
-  ['unused', ['knip']],
-  ['unit', ['vitest', 'run', '--project', 'unit']],
-  ['build', ['node', 'src/commands/build.ts']],
-  ['built', ['vitest', 'run', '--project', 'built']],
-  ['browser', ['vitest', 'run', '--project', 'browser']],
+type Step = readonly [name: string, words: readonly string[]];
+
+/** What is tried, in the order of the rows; the two columns of a row go on side by side, as each keeps one core busy. */
+const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
+  [
+    [
+      ['types', ['astro', 'check', '--minimumFailingSeverity', 'hint']],
+      // After types, which makes the declarations of the collections that the linter reads.
+      ['lint', ['eslint', '--max-warnings', '0', '.']],
+    ],
+    [
+      ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
+      ['core', ['tsc', '-p', 'src/core/tsconfig.json']],
+      ['unused', ['knip']],
+    ],
+  ],
+  [[['unit', ['vitest', 'run', '--project', 'unit']]], []],
+  [[['build', ['node', 'src/commands/build.ts']]], []],
+  [[['built', ['vitest', 'run', '--project', 'built']]], []],
+  [[['browser', ['vitest', 'run', '--project', 'browser']]], []],
 ];
 
 const { values } = readWords(HELP, { only: { type: 'string' } });
-const chosen = STEPS.filter(([name]) => values.only === undefined || name === values.only);
+const isChosen = ([name]: Step): boolean => values.only === undefined || name === values.only;
+const chosen = ROWS.flat(2).filter(isChosen);
 if (chosen.length === 0) {
   process.stderr.write(`There is no step ${String(values.only)}. ${HELP}`);
   process.exit(1);
 }
 const failed: string[] = [];
-for (const [name, [program = '', ...words]] of chosen) {
-  const started = performance.now();
-  const own = program === 'node';
-  const run = spawnSync(own ? process.execPath : 'npx', own ? words : ['--no-install', program, ...words], {
-    stdio: 'inherit',
-    shell: !own && process.platform === 'win32',
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
-  });
-  const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  process.stdout.write(`${run.status === 0 ? 'passed' : 'FAILED'}  ${name}  ${seconds} s\n\n`);
-  if (run.status !== 0) failed.push(name);
+for (const row of ROWS) {
+  const columns = row.map((steps) => steps.filter(isChosen));
+  // Alone, a step shows what it does as it does it; beside another it tells it at its end, so that the two do not mix.
+  const isAlone = columns.filter(({ length }) => length > 0).length < 2;
+  await Promise.all(
+    columns.map(async (steps) => {
+      for (const step of steps) await run(step, isAlone);
+    }),
+  );
 }
 process.stdout.write(`${chosen.length - failed.length} passed, ${failed.length} failed\n`);
 if (failed.length > 0) process.stdout.write(`Failed: ${failed.join(', ')}\n`);
 process.exitCode = failed.length === 0 ? 0 : 1;
+
+async function run([name, [program = '', ...words]]: Step, isAlone: boolean): Promise<void> {
+  const started = performance.now();
+  const own = program === 'node';
+  const child = spawn(own ? process.execPath : 'npx', own ? words : ['--no-install', program, ...words], {
+    stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+    shell: !own && process.platform === 'win32',
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
+  });
+  const told: Buffer[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (part: Buffer) => told.push(part));
+  const status = await new Promise<number | null>((settle) => {
+    child.on('error', () => settle(null));
+    child.on('close', settle);
+  });
+  process.stdout.write(Buffer.concat(told));
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  process.stdout.write(`${status === 0 ? 'passed' : 'FAILED'}  ${name}  ${seconds} s\n\n`);
+  if (status !== 0) failed.push(name);
+}

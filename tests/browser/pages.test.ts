@@ -117,7 +117,7 @@ describe('at one common scale', () => {
 });
 
 describe('finding', () => {
-  const says = '[data-says]';
+  const says = '[data-says][role="status"]';
 
   test('the state stands in the address, and what was typed comes to stand there', async () => {
     const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });

@@ -3,6 +3,7 @@ import Papa from 'papaparse';
 import { checkRecords } from '../../catalogue/check-records.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
+import { fileId, freeId } from '../../catalogue/import/names/file-id.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { checkPrivate } from '../../catalogue/private.ts';
@@ -84,36 +85,9 @@ export function flagOf({ file, field }: Problem): string | null {
   return question?.flag ?? (path[0] === 'reigns' ? 'reign' : (path[0] ?? null));
 }
 
-const MARKS = /\p{M}/gu;
-const LETTERS: Readonly<Record<string, string>> = {
-  æ: 'ae',
-  œ: 'oe',
-  ø: 'o',
-  ß: 'ss',
-  þ: 'th',
-  ð: 'd',
-  ł: 'l',
-  đ: 'd',
-};
-
 /** A name for a folder or file from words, in small letters with hyphens, that none of these has yet. */
 export function newId(words: string, taken: readonly string[]): string {
-  const plain = words
-    .toLowerCase()
-    .replace(/[æœøßþðłđ]/g, (letter) => LETTERS[letter] ?? letter)
-    .replace(/(?<=\d)(?=[¼½¾])/g, '-')
-    .normalize('NFKD')
-    .replace(MARKS, '')
-    .replace(/[’']s?\b/g, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60)
-    .replace(/-+$/, '');
-  const id = plain === '' ? 'piece' : plain;
-  if (!taken.includes(id)) return id;
-  let next = 2;
-  while (taken.includes(`${id}-${next}`)) next += 1;
-  return `${id}-${next}`;
+  return freeId(fileId(words.replace(/(?<=\d)(?=[¼½¾])/g, ' ')), (id) => taken.includes(id));
 }
 
 /** The number after the highest one, in as many figures: `0178` after `0177`. */
