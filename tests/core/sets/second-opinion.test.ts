@@ -6,6 +6,7 @@ import type { Row } from '../../reference/highs.ts';
 import { LISTS } from './pieces.ts';
 import { anyPieces, anyRule, counted, scoreOf, scoreOfState } from './random-sets.ts';
 import type { Score } from './random-sets.ts';
+import { howMany } from '../../how-many.ts';
 
 type Edge = { readonly piece: number; readonly place: number; readonly score: Score };
 const MOST_PLACES = 9;
@@ -32,7 +33,8 @@ function bestByReference(edges: readonly Edge[], pieces: number, places: number)
   );
 }
 
-test('1,000 random sets, 5 to 14 pieces by 3 to 9 places: as good as the optimum of a general solver (HiGHS), part by part', () => {
+test('random sets, 5 to 14 pieces by 3 to 9 places: as good as the optimum of a general solver (HiGHS), part by part', () => {
+  const runs = howMany(150, 1000);
   let contested = 0;
   fc.assert(
     fc.property(anyRule(MOST_PLACES, 3), anyPieces(14, 5), (of, pieces) => {
@@ -49,8 +51,8 @@ test('1,000 random sets, 5 to 14 pieces by 3 to 9 places: as good as the optimum
         bestByReference(edges, pieces.length, places.value.length),
       );
     }),
-    { numRuns: 1000 },
+    { numRuns: runs },
   );
   // Sets in which nothing is to be chosen would prove nothing.
-  expect(contested).toBeGreaterThan(300);
+  expect(contested).toBeGreaterThan(0.3 * runs);
 }, 120_000); // prettier-ignore
