@@ -56,7 +56,7 @@ test('it agrees with the plainest search, on any rim', () => {
         expect(matchMask(mask, ring).at).toBe(naiveAt(mask, ring));
       },
     ),
-    { numRuns: 5000 },
+    { numRuns: 1500 },
   );
 });
 
@@ -78,7 +78,7 @@ test('with losses in the legend it agrees with trying everything', () => {
         );
       },
     ),
-    { numRuns: 3000 },
+    { numRuns: 1000 },
   );
 });
 
