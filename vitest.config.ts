@@ -18,7 +18,15 @@ export default defineConfig({
           env: { NODE_COMPILE_CACHE: resolve('.cache/compiled') },
         },
       },
-      { test: { name: 'built', include: ['tests/built/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 240_000 } },
+      {
+        test: {
+          name: 'built',
+          include: ['tests/built/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 240_000,
+          maxWorkers: '100%',
+        },
+      },
       {
         test: {
           name: 'browser',
