@@ -14,7 +14,7 @@ const reading: fc.Arbitrary<Reading> = fc.oneof(
   fc.constantFrom<Reading>({ kind: 'field', field: 'weight', unit: 'oz t' }, { kind: 'field', field: 'axis', unit: '°' }, { kind: 'nothing' }, { kind: 'ledger' }),
   fc.constantFrom(...LEDGER_FIELDS).map((column) => ({ kind: 'ledger', column }) as const),
   fc.constantFrom('GBP', 'EUR').map((currency) => ({ kind: 'ledger', column: 'cost', currency }) as const),
-  fc.constantFrom('North', 'RIC II', 'Spink: Vol. 1').map((work) => ({ kind: 'reference', work }) as const),
+  fc.constantFrom('North', 'RIC II', 'Withers: Vol. 1').map((work) => ({ kind: 'reference', work }) as const),
   word.filter((text) => !/[{}]/.test(text)).map((text) => ({ kind: 'pattern', pattern: `{denomination}${text}{ruler}` }) as const),
 ); // prettier-ignore
 const mapping: fc.Arbitrary<Mapping> = fc.record({
