@@ -1,10 +1,11 @@
-import { mkdir, readdir, writeFile } from 'node:fs/promises';
-import { dirname, join, relative, resolve } from 'node:path';
+import { readdir } from 'node:fs/promises';
+import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { cabinetSchema } from '../catalogue/schema/cabinet.ts';
 import { filesOfNewCabinet } from './begin/new-cabinet.ts';
 import { askText, askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
+import { writeNew } from './parts/write-whole.ts';
 
 const HELP = `npm run begin -- ../my-cabinet      a new cabinet in a new folder; what is not said here is asked
 
@@ -84,10 +85,7 @@ const withLists =
 
 const files = await filesOfNewCabinet({ title, keeper, language, currency, address: address || null, withLists });
 try {
-  for (const { file, text } of files) {
-    await mkdir(dirname(join(into, file)), { recursive: true });
-    await writeFile(join(into, file), text, { flag: 'wx' });
-  }
+  for (const { file, text } of files) await writeNew(join(into, file), text);
 } catch {
   endWith(`The cabinet cannot be written to ${shown}. Choose a folder in which you may write.`);
 }

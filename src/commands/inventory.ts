@@ -1,4 +1,3 @@
-import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
@@ -9,6 +8,7 @@ import { formatProblem } from '../catalogue/problem.ts';
 import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
 import { READERS, scheduleOf } from './inventory/schedule.ts';
 import { endWith, readWords } from './parts/command-line.ts';
+import { writeWhole } from './parts/write-whole.ts';
 
 const HELP = `npm run inventory                  a schedule of the cabinet in content/, by the categories of Object ID
 
@@ -46,17 +46,16 @@ const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((pa
 const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
 const into = join(cabinet.at, 'private');
 try {
-  await mkdir(into, { recursive: true });
-  await writeFile(join(into, 'inventory.html'), scheduleAsHtml(head, schedule));
-  await writeFile(join(into, 'inventory.csv'), scheduleAsCsv(schedule));
+  await writeWhole(join(into, 'inventory.html'), scheduleAsHtml(head, schedule));
+  await writeWhole(join(into, 'inventory.csv'), scheduleAsCsv(schedule));
 } catch {
   endWith(
     `The schedule cannot be written to ${join(cabinet.shown, 'private')}. Close it elsewhere, or allow writing there.`,
   );
 }
-const pictured = schedule.pieces.filter(({ pictures }) => pictures.length === 0).length;
+const unpictured = schedule.pieces.filter(({ pictures }) => pictures.length === 0).length;
 process.stdout.write(
   `${schedule.pieces.length} ${schedule.pieces.length === 1 ? 'piece' : 'pieces'}, written to ${join(cabinet.shown, 'private', 'inventory.html')} and inventory.csv beside it.${
-    pictured === 0 ? '' : ` ${pictured} of them have no photograph: the police can do little without one.`
+    unpictured === 0 ? '' : ` ${unpictured} of them have no photograph: the police can do little without one.`
   }\nBoth are private. Keep a copy in another place than the pieces.\n`,
 );

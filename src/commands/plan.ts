@@ -1,5 +1,4 @@
-import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { readFolder } from '../catalogue/files.ts';
@@ -7,6 +6,7 @@ import { linkRecords } from '../catalogue/link.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import { endWith, readWords } from './parts/command-line.ts';
+import { writeWhole } from './parts/write-whole.ts';
 import { concernsPlan } from './plan/concerns-plan.ts';
 import { formatPlan, plainPlan } from './plan/format-plan.ts';
 import { planSets } from './plan/plan-sets.ts';
@@ -64,8 +64,7 @@ const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((pa
 const markdown = formatPlan(planned.value, day.join('-'));
 const file = join(cabinet.at, 'private', 'plan.md');
 try {
-  await mkdir(dirname(file), { recursive: true });
-  await writeFile(file, markdown);
+  await writeWhole(file, markdown);
 } catch {
   endWith(
     `The plan cannot be written to ${join(cabinet.shown, 'private', 'plan.md')}. Close it elsewhere, or allow writing there.`,
