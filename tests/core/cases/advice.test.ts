@@ -30,17 +30,15 @@ const LABEL = 'Penny of York, 1280. Silver, 1.38 g. North 1017. It was found in 
 
 describe('what is said to make a case fit', () => {
   test('makes it fit: laid out again as it says, nothing overlaps and nothing lies outside, in 20 random exhibits', () => {
-    const seen = new Set<string>();
     fc.assert(
       fc.property(groups, fc.constantFrom(40, 60, 90, 120), fc.constantFrom(10, 14, 18), (held, width, points) => {
         const one: CaseToSet = { inside: SMALL_CASE, groups: held };
         const style: LabelStyle = { ...STYLE, width, points };
-        if (fits(one, style)) return;
+        fc.pre(!fits(one, style));
         const remedies = remediesFor(one, style, fits);
         // There is always at least one: a case can be larger.
         expect(remedies.length).toBeGreaterThan(0);
         for (const { says, cases, style: other } of remedies) {
-          seen.add(says.split(' ')[0] ?? '');
           expect(says).not.toBe('');
           for (const each of cases) {
             const laid = planCase(each, { ...other, stand: other.stand });
@@ -56,7 +54,6 @@ describe('what is said to make a case fit', () => {
       }),
       { numRuns: 20 },
     );
-    expect([...seen].sort()).toEqual(expect.arrayContaining(['move', 'take']));
   });
 
   test('names the width of labels that helps, and where labels might stand', () => {
