@@ -16,10 +16,10 @@ import { importName, importPlaces, pathIn } from './import/place-of.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
 import { unreadCsv, writeImport } from './import/write-import.ts';
-import { readIfThere, writeSafely } from './import/write-safely.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
+import { readIfThere, writeWhole } from './parts/write-whole.ts';
 
 const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, XLSX, ODS) would become; writes no piece yet
 
@@ -138,9 +138,9 @@ if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
   );
-if (plan.unread.length > 0) await writeSafely(pathIn(cabinet.at, places.unread), unreadCsv(plan));
+if (plan.unread.length > 0) await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan));
 const names = formatNames(namesText, plan.questions);
-if (names !== null && names !== namesText) await writeSafely(pathIn(cabinet.at, places.names), names);
+if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names);
 if (plan.questions.length > 0) {
   const lines = plan.questions.map(({ id, spelled, kind }) => `  ${kind}/${id}: ${spelled.join(', ')}`);
   say(

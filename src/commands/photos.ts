@@ -105,18 +105,19 @@ async function bring({ from: path, piece, face }: Bringing): Promise<void> {
   for (const copy of copies) {
     const file = `pieces/${piece}/${copy.face}.jpg`;
     const bytes = await tidyCopy(pixels, copy.part);
+    // Written down before it is there, so that a run that is ended at any moment can be undone whole.
+    written.push({ file, digest: digestOf(bytes) });
+    await writeRuns(cabinet.at, [...runs, { files: written }]);
     try {
       await writeNew(join(cabinet.at, file), bytes);
     } catch {
+      written.pop();
+      await writeRuns(cabinet.at, written.length === 0 ? runs : [...runs, { files: written }]);
       failed.push({
         from: path,
         because: `${file} cannot be written: it is there already, or writing is not allowed.`,
       });
-      continue;
     }
-    written.push({ file, digest: digestOf(bytes) });
-    // After each picture, so that a run that is ended halfway can be undone as well.
-    await writeRuns(cabinet.at, [...runs, { files: written }]);
   }
 }
 

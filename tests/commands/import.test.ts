@@ -186,7 +186,7 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   expect(left).toBeLessThan(600);
   expect((await checkCabinet(broken.at)).problems).toEqual([]);
   expect(run(broken.words, '--write').status).toBe(0);
-  const parts = (name: string): boolean => !/\.part$/.test(name);
+  const parts = (name: string): boolean => !/\.unfinished$/.test(name);
   const [one, other] = [filesIn(broken.at), filesIn(whole.at)];
   expect(Object.keys(one).filter(parts)).toEqual(Object.keys(other));
   for (const [name, text] of Object.entries(other)) expect(one[name]).toBe(text);

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { consult } from '../../src/commands/read/consulted.ts';
 import { kinds } from '../../src/commands/read/kinds.ts';
-import { howMany } from '../how-many.ts';
 
 /*
  * Every kind that `read` knows is given the examples of all kinds, broken and spliced, and random text. The core's own
@@ -34,6 +33,6 @@ test('triples of texts through every kind: an answer that is sound in print, or 
           expect.unreachable(`${name} ${words.join(' | ')}: ${JSON.stringify(outcome.value.fields)}`);
       }
     }),
-    { numRuns: howMany(500, 4_000) },
+    { numRuns: 4_000 },
   );
 }, 120_000);

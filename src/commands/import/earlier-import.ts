@@ -2,7 +2,7 @@ import type { CabinetFolder } from '../../catalogue/files.ts';
 import { parseBroughtIn } from '../../catalogue/import/again/base.ts';
 import type { Draft } from '../../catalogue/import/draft.ts';
 import { pathIn } from './place-of.ts';
-import { readIfThere } from './write-safely.ts';
+import { readIfThere } from '../parts/write-whole.ts';
 
 const BROUGHT_IN = /^private\/import\/([^/]+)\/brought-in\.jsonl$/;
 

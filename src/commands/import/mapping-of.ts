@@ -8,7 +8,7 @@ import { good, refuse } from '../../core/outcome.ts';
 import type { Sheet } from '../../catalogue/sheets/sheet.ts';
 import { canAsk } from '../parts/ask.ts';
 import { askMapping, questionsInWords } from './ask-mapping.ts';
-import { readIfThere, writeSafely } from './write-safely.ts';
+import { readIfThere, writeWhole } from '../parts/write-whole.ts';
 
 export type WantedMapping = {
   readonly sheet: Sheet;
@@ -46,6 +46,6 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   const asked = canAsk() ? [] : questionsInWords(questions);
   const open =
     asked.length === 0 ? '' : ['# What the sheet does not tell:', ...asked.map((line) => `# ${line}`), ''].join('\n');
-  await writeSafely(at, `${formatMapping(settled)}${open}`);
+  await writeWhole(at, `${formatMapping(settled)}${open}`);
   return good({ mapping: settled, isNew: true, asked });
 }

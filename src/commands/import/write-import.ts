@@ -6,7 +6,7 @@ import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
 import type { Sheet } from '../../catalogue/sheets/sheet.ts';
 import type { ImportPlaces } from './place-of.ts';
 import { pathIn } from './place-of.ts';
-import { writeSafely } from './write-safely.ts';
+import { writeWhole } from '../parts/write-whole.ts';
 
 export type ImportToWrite = {
   readonly cabinet: string;
@@ -22,7 +22,7 @@ export type ImportToWrite = {
  * ledger, the rows as they stood, and last what was brought in. Stopped anywhere and begun again, it comes to the same.
  */
 export async function writeImport({ cabinet, places, plan, sheet, before, tell }: ImportToWrite): Promise<void> {
-  const put = (file: string, text: string): Promise<void> => writeSafely(pathIn(cabinet, file), text);
+  const put = (file: string, text: string): Promise<void> => writeWhole(pathIn(cabinet, file), text);
   for (const { file, text } of plan.lists) await put(file, text);
   const written = plan.pieces.filter(({ state }) => state !== 'same');
   for (const [at, { file, text }] of written.entries()) {

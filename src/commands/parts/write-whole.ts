@@ -1,5 +1,5 @@
 import { constants } from 'node:fs';
-import { copyFile, link, mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { copyFile, link, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 
@@ -35,5 +35,15 @@ async function besideItsPlace(
     await put(unfinished);
   } finally {
     await rm(unfinished, { force: true });
+  }
+}
+
+/** The text of a file; null when there is none. */
+export async function readIfThere(file: string): Promise<string | null> {
+  try {
+    return await readFile(file, 'utf8');
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return null;
+    throw error;
   }
 }
