@@ -13,7 +13,7 @@ import { checkNumbers } from './rules/numbers.ts';
 import type { Place } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
 import { checkSets } from './rules/sets.ts';
-import { checkThief } from './rules/thief.ts';
+import { checkAsWritten, checkThief } from './rules/thief.ts';
 import { checkGrades, checkReferences } from './rules/words.ts';
 
 /** What a rule is given: every record, and the way to the line a field stands on. */
@@ -30,6 +30,7 @@ const RULES: readonly Rule[] = [
   checkReferences,
   checkFormerly,
   checkThief,
+  checkAsWritten,
   checkLinks,
   checkLists,
   checkEras,

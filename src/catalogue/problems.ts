@@ -92,6 +92,8 @@ export const PROBLEMS = {
     `Wear says nothing about this piece (${reason}), so it is not graded, which is not the same as poor. Write grade: not graded.`,
   'spot-too-exact': (text: string) =>
     `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
+  'ledger-in-piece': (column: string) =>
+    `What a sheet said of ${column} is private, and this file is not. Move it to private/ledger.csv and take the line out here.`,
   'link-rooted': (address: string) =>
     `The link ${address} breaks where the site stands in a folder of its host. Write it from this page on, like ../york-penny/.`,
   'range-reversed': (from: string, to: string) =>

@@ -74,6 +74,7 @@ const ROWS: readonly Row[] = [
   { kind: 'spot-too-exact', change: { [PENNY]: (text) => `${text}\nFound at 53.95812, -1.08034 in a field.` }, line: 29, says: '53.95812, -1.08034' },
   { kind: 'spot-too-exact', change: { [PENNY]: fact('issuer: a forger at SE 603 523') }, line: 2, says: 'SE 603 523' },
   { kind: 'spot-too-exact', change: { [SHOW]: (text) => `${text}\nAll of it was found at SE 603 523.` }, says: 'SE 603 523' },
+  { kind: 'ledger-in-piece', change: { [PENNY]: fact('as-written: { ledger cost: DM 85 }') }, line: 2, says: 'private/ledger.csv' },
   { kind: 'range-reversed', change: { 'rulers/plain-king.yaml': put('from: 1272, to: 1307', 'from: 1307, to: 1272') }, line: 5, says: 'runs backwards' },
   { kind: 'formerly-itself', change: { [PENNY]: put('formerly: penny-one', 'formerly: plain-penny') }, says: 'not formerly itself' },
   { kind: 'formerly-in-use', change: { [PENNY]: put('formerly: penny-one', 'formerly: old-medal') }, says: 'old-medal is the id of another piece' },

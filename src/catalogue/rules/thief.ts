@@ -1,6 +1,7 @@
 import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
+import { LEDGER_COLUMNS } from '../schema/cabinet.ts';
 
 /** Degrees with three decimals or more stand within a hundred metres of a place. */
 const DEGREES = /-?\d{1,2}\.\d{3,}\s*°?\s*[NS]?\s*[,;/ ]\s*-?\d{1,3}\.\d{3,}/;
@@ -18,6 +19,14 @@ export const checkThief: Rule = (records, place) =>
         const match = DEGREES.exec(text) ?? GRID.exec(text);
         return match === null ? [] : [problem('spot-too-exact', place(file, path, match[0]), match[0])];
       }),
+  );
+
+/** What a sheet said of money, storage or a seller stands in no file but the ledger, also where it could not be read. */
+export const checkAsWritten: Rule = (records, place) =>
+  records.pieces.flatMap(({ file, fields }) =>
+    Object.keys(fields['as-written'] ?? {})
+      .filter((name) => LEDGER_COLUMNS.some((column) => column === name.replace(/^ledger /, '')))
+      .map((name) => problem('ledger-in-piece', place(file, ['as-written', name]), name.replace(/^ledger /, ''))),
   );
 
 type Text = { readonly path: readonly (string | number)[]; readonly text: string };

@@ -131,7 +131,7 @@ test('Whatever is changed, it reads as changed, and every line that held somethi
       if (at !== -1) expect(lines(edited)).toEqual(lines(text));
       else expect(lines(text).every((line) => edited.includes(line))).toBe(true);
     }),
-    { numRuns: 300 },
+    { numRuns: 1000 },
   );
 });
 

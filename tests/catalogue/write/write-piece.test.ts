@@ -27,7 +27,7 @@ test('Whatever facts are written, the same facts are read', () => {
       const read = readYaml(formatYaml(fields));
       expect(read).toEqual({ ok: true, value: { ...fields } });
     }),
-    { numRuns: 300 },
+    { numRuns: 1000 },
   );
 });
 
