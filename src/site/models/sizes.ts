@@ -42,16 +42,20 @@ export function pictureWidth(piece: PublicPiece, picture: FacePictures): number 
   return Math.round(width * perPixel * 10) / 10;
 }
 
+/** How much board a disc keeps on either side, as a part of its width: as a cut-out has it. The margin of `Face.astro`. */
+const DISC_MARGIN = 0.07;
+
 /** The rules of every size this cabinet uses, and its widest, smallest first: the same text on every page. */
 export function sizeRules(pieces: readonly PublicPiece[], manifest: PhotographManifest): string {
   const widths = new Set<number>();
   const heights = new Set<number>();
-  let widest = UNMEASURED.width;
+  const withMargin = (width: number): number => width * (1 + 2 * DISC_MARGIN);
+  let widest = withMargin(UNMEASURED.width);
   for (const piece of pieces) {
     const { width, height } = extentOf(piece) ?? UNMEASURED;
     widths.add(Math.round(width * 10));
     heights.add(Math.round(height * 10));
-    widest = Math.max(widest, width);
+    widest = Math.max(widest, withMargin(width));
     for (const picture of manifest[piece.id] ?? []) {
       const across = pictureWidth(piece, picture);
       widths.add(Math.round(across * 10));
