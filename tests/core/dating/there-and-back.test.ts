@@ -60,7 +60,7 @@ describe('there and back', () => {
         const dating = readAs(text);
         expect(sense(readAs(formatDate(dating)))).toEqual(sense(dating));
       }),
-      { numRuns: 1000 },
+      { numRuns: 3000 },
     );
   });
 
@@ -72,7 +72,7 @@ describe('there and back', () => {
         expect(sense(again)).toEqual(sense(dating));
         expect(again.edtf).toBe(dating.edtf);
       }),
-      { numRuns: 1000 },
+      { numRuns: 3000 },
     );
   });
 
@@ -98,7 +98,7 @@ describe('intervals', () => {
           expect(last).toBeLessThanOrEqual(high);
         }
       }),
-      { numRuns: 1000 },
+      { numRuns: 3000 },
     );
   });
 

@@ -69,7 +69,7 @@ describe('laws', () => {
         if (surely(a, b)) expect(surely(b, a)).toBe(false);
         if (surely(a, b) && surely(b, c)) expect(surely(a, c)).toBe(true);
       }),
-      { numRuns: 1500 },
+      { numRuns: 5000 },
     );
   });
 

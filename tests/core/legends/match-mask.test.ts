@@ -56,7 +56,7 @@ test('it agrees with the plainest search, on any rim', () => {
         expect(matchMask(mask, ring).at).toBe(naiveAt(mask, ring));
       },
     ),
-    { numRuns: 1500 },
+    { numRuns: 5000 },
   );
 });
 
@@ -78,7 +78,7 @@ test('with losses in the legend it agrees with trying everything', () => {
         );
       },
     ),
-    { numRuns: 1000 },
+    { numRuns: 3000 },
   );
 });
 

@@ -115,7 +115,7 @@ test('there and back: what is read from a written legend is the legend that was 
       const second = parseLegend(formatLegend(first.value));
       expect(second).toMatchObject({ ok: true, value: { parts: first.value.parts, script: first.value.script } });
     }),
-    { numRuns: 2_000 },
+    { numRuns: 10_000 },
   );
 });
 
