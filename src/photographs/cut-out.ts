@@ -4,18 +4,19 @@ import { BOARD, partOf } from './open-photograph.ts';
 import type { Outline } from './outline.ts';
 import { drawnOutline, outlineBox, outlineOf } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
+import { release } from './pixels.ts';
 import type { Placed } from './place-piece.ts';
 import { widened, within } from './place-piece.ts';
 
 /** Board left round the piece, as a part of its longer side. */
 const MARGIN = 0.07;
-/** Board taken along at first, so that there is enough when the rim has been traced. */
-const AT_FIRST = 0.2;
+/** Board taken along so that there is enough when the rim has been traced; and when the rim lay further out than that. */
+const AT_FIRST = 0.1;
+const AT_MOST = 0.3;
 
-/** A face ready to be written at its largest: red, green, blue and solidity, or without the last when it keeps its board. */
+/** A face ready to be written at its largest: red, green, blue and solidity. */
 export type CutOut = Extent & {
   readonly bytes: Uint8Array;
-  readonly channels: 3 | 4;
   /** How much of the width and height the piece fills, 0 to 1. */
   readonly span: Extent;
   /** The piece in the pixels of its photograph. */
@@ -23,13 +24,13 @@ export type CutOut = Extent & {
 };
 
 /** Cuts a placed piece out of its photograph, in the middle of its own picture, no longer than so many pixels. */
-export async function cutOut(photograph: Pixels, placed: Placed, longest: number): Promise<CutOut> {
+export async function cutOut(photograph: Pixels, placed: Placed, longest: number, around = AT_FIRST): Promise<CutOut> {
   const framed = placed.rim.kind !== 'none';
   const small = Math.min(1, longest / (Math.max(placed.box.width, placed.box.height) * (framed ? 1 + 2 * MARGIN : 1)));
-  const part = within(framed ? widened(placed.box, AT_FIRST) : placed.box, photograph);
+  const part = within(framed ? widened(placed.box, around) : placed.box, photograph);
   const scaled = (length: number): number => Math.max(1, Math.round(length * small));
   const size = { width: scaled(part.width), height: scaled(part.height) };
-  const pixels = small === 1 && isAll(part, photograph) ? photograph : await partOf(photograph, part, size);
+  const pixels = await partOf(photograph, part, size);
   // Rounded to whole pixels, the two ways may differ by a hair.
   const across = size.width / part.width;
   const down = size.height / part.height;
@@ -40,8 +41,7 @@ export async function cutOut(photograph: Pixels, placed: Placed, longest: number
     height: box.height * down,
   });
   const { rim } = placed;
-  if (rim.kind === 'none')
-    return { ...size, bytes: pixels.rgb, channels: 3, span: { width: 1, height: 1 }, box: placed.box };
+  if (rim.kind === 'none') return { ...size, bytes: pixels.rgb, span: { width: 1, height: 1 }, box: placed.box };
   if (rim.kind === 'drawn') return framedAs(pixels, drawnOutline(inPart(placed.box), rim.shape), placed.box);
 
   const { found, left, top, times } = rim.silhouette;
@@ -53,9 +53,26 @@ export async function cutOut(photograph: Pixels, placed: Placed, longest: number
     width: width / across,
     height: height / down,
   });
-  if (outline !== null) return framedAs(pixels, outline, back(outlineBox(outline)));
-  const box = inPart(placed.box);
-  return framedIn(pixels, box, await smoothed(found, corner, pixels), placed.box);
+  const seen = outline === null ? placed.box : back(outlineBox(outline));
+  if (around < AT_MOST && !isInside(within(widened(seen, MARGIN), photograph), part)) {
+    release(pixels.rgb);
+    return cutOut(photograph, placed, longest, AT_MOST);
+  }
+  const cut =
+    outline === null
+      ? framedIn(pixels, inPart(placed.box), await smoothed(found, corner, pixels), placed.box)
+      : framedAs(pixels, outline, seen);
+  release(pixels.rgb);
+  return cut;
+}
+
+function isInside(box: Box, part: Box): boolean {
+  return (
+    box.left >= part.left &&
+    box.top >= part.top &&
+    box.left + box.width <= part.left + part.width &&
+    box.top + box.height <= part.top + part.height
+  );
 }
 
 function framedAs(pixels: Pixels, outline: Outline, box: Box): CutOut {
@@ -69,33 +86,46 @@ function framedIn(pixels: Pixels, piece: Box, solid: Uint8Array, box: Box): CutO
   const [width, height] = [Math.round(wide.width), Math.round(wide.height)];
   const bytes = new Uint8Array(width * height * 4);
   const words = new Uint32Array(bytes.buffer);
-  const word = (red: number, green: number, blue: number, share: number): number =>
-    LITTLE ? (share << 24) | (blue << 16) | (green << 8) | red : (red << 24) | (green << 16) | (blue << 8) | share;
-  words.fill(word(BOARD.r, BOARD.g, BOARD.b, 0));
-  const { rgb } = pixels;
+  const board = new Uint32Array(Uint8Array.of(BOARD.r, BOARD.g, BOARD.b, 0).buffer)[0] ?? 0;
+  words.fill(board);
+  const seen = wordsOf(pixels.rgb);
   const from = Math.max(0, -left);
   const to = Math.min(width, pixels.width - left);
   for (let y = Math.max(0, -top); y < Math.min(height, pixels.height - top); y += 1) {
     const row = (y + top) * pixels.width + left;
-    let at = (row + from) * 3;
-    for (let x = from; x < to; x += 1, at += 3) {
-      const share = solid[row + x] ?? 0;
-      if (share !== 0) words[y * width + x] = word(rgb[at] ?? 0, rgb[at + 1] ?? 0, rgb[at + 2] ?? 0, share);
-    }
+    layRow(seen, solid, row + from, row + to, words, y * width + from);
   }
   return {
     width,
     height,
     bytes,
-    channels: 4,
     span: { width: piece.width / width, height: piece.height / height },
     box,
   };
 }
 
-/** Whether this machine writes the lowest byte of a word first. */
-const LITTLE = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1;
+/** Lays the pixels of a row, as far as they are solid, into a picture from this place on. */
+function layRow(
+  seen: Uint32Array,
+  solid: Uint8Array,
+  from: number,
+  to: number,
+  into: Uint32Array,
+  start: number,
+): void {
+  for (let at = from, place = start; at < to; at += 1, place += 1) {
+    const share = solid[at] ?? 0;
+    if (share === 255) into[place] = seen[at] ?? 0;
+    else if (share !== 0) into[place] = ((seen[at] ?? 0) & COLOUR) | (share << SOLIDITY_AT);
+  }
+}
 
-function isAll({ left, top, width, height }: Box, size: Extent): boolean {
-  return left === 0 && top === 0 && width === size.width && height === size.height;
+/** The bits of colour in a pixel read as one word, and where those of its solidity begin, as this machine orders bytes. */
+const COLOUR = new Uint32Array(Uint8Array.of(255, 255, 255, 0).buffer)[0] ?? 0;
+const SOLIDITY_AT = COLOUR === 0xff_ff_ff ? 24 : 0;
+
+/** Pixels of four channels, each as one word. */
+function wordsOf(bytes: Uint8Array): Uint32Array {
+  const apart = bytes.byteOffset % 4 === 0 ? bytes : Uint8Array.from(bytes);
+  return new Uint32Array(apart.buffer, apart.byteOffset, apart.byteLength / 4);
 }

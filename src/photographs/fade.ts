@@ -24,22 +24,35 @@ export function solidityOf({ x, y, radii }: Outline, { width, height }: Extent):
     const inner = Math.abs(dy) < whole ? Math.sqrt(whole * whole - dy * dy) : 0;
     const [from, to] = [Math.max(0, Math.floor(x - outer)), Math.min(width, Math.ceil(x + outer))];
     const [solidFrom, solidTo] = [Math.max(from, Math.ceil(x - inner)), Math.min(to, Math.floor(x + inner))];
-    for (let column = from; column < to; column += 1) {
-      if (column === solidFrom && solidTo > solidFrom) {
-        solid.fill(255, row * width + solidFrom, row * width + solidTo);
-        column = solidTo - 1;
-        continue;
-      }
-      const dx = column + 0.5 - x;
-      const turn = turnOf(dx, dy);
-      const ray = Math.floor(turn);
-      const one = around[ray] ?? 0;
-      const rim = one + ((around[ray + 1] ?? 0) - one) * (turn - ray);
-      const share = (rim - Math.sqrt(dx * dx + dy * dy)) / RIM + 0.5;
-      solid[row * width + column] = share >= 1 ? 255 : share <= 0 ? 0 : Math.round(255 * share);
-    }
+    const start = row * width;
+    if (solidTo > solidFrom) {
+      fadeRow(solid, start, from, solidFrom, x, dy, around);
+      solid.fill(255, start + solidFrom, start + solidTo);
+      fadeRow(solid, start, solidTo, to, x, dy, around);
+    } else fadeRow(solid, start, from, to, x, dy, around);
   }
   return solid;
+}
+
+/** The rim in a part of one row: a function of its own, for what is called often is made fast, and what loops long is not. */
+function fadeRow(
+  solid: Uint8Array,
+  start: number,
+  from: number,
+  to: number,
+  x: number,
+  dy: number,
+  around: Float64Array,
+): void {
+  for (let column = from; column < to; column += 1) {
+    const dx = column + 0.5 - x;
+    const turn = turnOf(dx, dy);
+    const ray = Math.floor(turn);
+    const one = around[ray] ?? 0;
+    const rim = one + ((around[ray + 1] ?? 0) - one) * (turn - ray);
+    const share = (rim - Math.sqrt(dx * dx + dy * dy)) / RIM + 0.5;
+    solid[start + column] = share >= 1 ? 255 : share <= 0 ? 0 : Math.round(255 * share);
+  }
 }
 
 /** Rays from the first to each slope between nothing and one, so finely that the next ray is never taken for it. */

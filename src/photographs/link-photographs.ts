@@ -1,19 +1,22 @@
-import { copyFile, link, mkdir } from 'node:fs/promises';
+import { copyFileSync, linkSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesOf } from './kept.ts';
 import { readManifest } from './manifest.ts';
 
 /** Puts every made picture of the manifest under `photographs/` of a built site: as a hard link, or a copy where that cannot be. */
 export async function linkPhotographs(made: string, built: string): Promise<void> {
-  const manifest = await readManifest(made);
-  for (const [piece, faces] of Object.entries(manifest)) {
+  // Thousands of links, each too short to be worth waiting for by itself.
+  for (const [piece, faces] of Object.entries(await readManifest(made))) {
     const into = join(built, 'photographs', piece);
-    await mkdir(into, { recursive: true });
-    await Promise.all(
-      faces.flatMap(filesOf).map(async (file) => {
-        const from = join(made, piece, file);
-        await link(from, join(into, file)).catch(async () => copyFile(from, join(into, file)));
-      }),
-    );
+    mkdirSync(into, { recursive: true });
+    for (const file of faces.flatMap(filesOf)) linkOrCopy(join(made, piece, file), join(into, file));
+  }
+}
+
+function linkOrCopy(from: string, to: string): void {
+  try {
+    linkSync(from, to);
+  } catch {
+    copyFileSync(from, to);
   }
 }

@@ -7,7 +7,7 @@ import type { CutOut } from './cut-out.ts';
 import { writeWhole } from './kept.ts';
 import type { FacePictures, MadePicture } from './manifest.ts';
 import { BOARD, decodePhotograph } from './open-photograph.ts';
-import type { Pixels } from './pixels.ts';
+import { release } from './pixels.ts';
 import { placePiece } from './place-piece.ts';
 import { RECIPE } from './recipe.ts';
 import type { Wish } from './wish.ts';
@@ -31,13 +31,21 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
   const cut = await cutOut(pixels, placed, RECIPE.sides.at(-1) ?? Infinity);
   await mkdir(folder, { recursive: true });
   const webp: MadePicture[] = [];
-  for (const side of sidesOf(cut)) {
-    const picture = resized(cut, side).webp(RECIPE.webp);
-    webp.push(await write(picture, folder, (width) => `${face}-${width}.${stamp}.webp`));
+  let smaller: Held = cut;
+  for (const side of sidesOf(cut).toReversed()) {
+    const next = await resized(smaller, side);
+    if (next !== smaller && smaller !== cut) release(smaller.bytes);
+    smaller = next;
+    const picture = held(smaller).webp(RECIPE.webp);
+    webp.unshift(await write(picture, folder, (width) => `${face}-${width}.${stamp}.webp`));
   }
-  const share = resized(cut, RECIPE.share).flatten({ background: BOARD }).jpeg(RECIPE.jpeg);
+  const share = held(cut)
+    .resize(RECIPE.share, RECIPE.share, { fit: 'inside', withoutEnlargement: true })
+    .flatten({ background: BOARD })
+    .jpeg(RECIPE.jpeg);
   const jpeg = await write(share, folder, () => `${face}-share.${stamp}.jpg`);
-  release(pixels);
+  release(pixels.rgb);
+  release(cut.bytes);
   const { full } = pixels;
   const ofFull = (length: number): number => Math.round((length * full.width) / pixels.width);
   return {
@@ -53,21 +61,26 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
   };
 }
 
-/** Gives the memory of a photograph back at once: waiting for it to be collected, many would be held. Its pixels are gone. */
-function release({ rgb }: Pixels): void {
-  const held: { readonly byteLength: number; transfer?(length: number): unknown } = rgb.buffer;
-  held.transfer?.(0);
-}
-
 /** The longest sides that are made: each of the recipe that is smaller than what there is, and that. */
 function sidesOf({ width, height }: CutOut): readonly number[] {
   const longest = Math.max(width, height);
   return [...RECIPE.sides.slice(0, -1).filter((side) => side < longest), longest];
 }
 
-function resized({ bytes, width, height, channels }: CutOut, side: number): Sharp {
-  const picture = sharp(bytes, { raw: { width, height, channels } });
-  return side >= Math.max(width, height) ? picture : picture.resize(side, side, { fit: 'inside' });
+type Held = Pick<CutOut, 'bytes' | 'width' | 'height'>;
+
+function held({ bytes, width, height }: Held): Sharp {
+  return sharp(bytes, { raw: { width, height, channels: 4 } });
+}
+
+/** A picture made smaller till its longest side is so long: each from the next larger one, which is a quarter of the work of making all from the largest. */
+async function resized(picture: Held, side: number): Promise<Held> {
+  if (side >= Math.max(picture.width, picture.height)) return picture;
+  const { data, info } = await held(picture)
+    .resize(side, side, { fit: 'inside' })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { bytes: data, width: info.width, height: info.height };
 }
 
 async function write(picture: Sharp, folder: string, nameFor: (width: number) => string): Promise<MadePicture> {

@@ -65,10 +65,36 @@ export function heldPixels({ rgb, width, height }: Pixels): Sharp {
   return sharp(rgb, { raw: { width, height, channels: 3 }, limitInputPixels: MOST_PIXELS });
 }
 
-/** A part of a picture, made smaller. */
+/** A part of a picture, made smaller, in four channels, of which the last is 255. */
 export async function partOf(pixels: Pixels, box: Box, size: Extent): Promise<Pixels> {
   const { data, info } = await heldPixels(pixels)
     .extract({ left: box.left, top: box.top, width: box.width, height: box.height })
+    .resize(size.width, size.height, { fit: 'fill' })
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgb: data };
+}
+
+/** Rows that a glance takes for one of its own. */
+const ROWS_SEEN = 4;
+
+/** A part of a picture made much smaller, to be looked at and not to be shown: most of its rows are passed over. */
+export async function glanceAt({ rgb, width, height }: Pixels, box: Box, size: Extent): Promise<Pixels> {
+  const step = Math.max(1, Math.floor(box.height / size.height / ROWS_SEEN));
+  // Several rows taken for one long one: of each, only the first lies in what is cut out.
+  const long = { width: width * step, height: Math.floor((height - (box.top % step)) / step) };
+  const first = (box.top % step) * width * 3;
+  const { data, info } = await sharp(rgb.subarray(first, first + long.width * long.height * 3), {
+    raw: { ...long, channels: 3 },
+    limitInputPixels: MOST_PIXELS,
+  })
+    .extract({
+      left: box.left,
+      top: Math.floor(box.top / step),
+      width: box.width,
+      height: Math.max(1, Math.floor(box.height / step)),
+    })
     .resize(size.width, size.height, { fit: 'fill' })
     .raw()
     .toBuffer({ resolveWithObject: true });

@@ -1,5 +1,10 @@
-/** A colour picture as plain numbers: rows of red, green, blue. */
+/** A colour picture as plain numbers: rows of red, green, blue, and with four channels one byte more. */
 export type Pixels = { readonly width: number; readonly height: number; readonly rgb: Uint8Array };
+
+/** How many bytes a pixel has. */
+export function channelsOf({ rgb, width, height }: Pixels): number {
+  return rgb.length / (width * height);
+}
 
 /** The size of a picture, in pixels. */
 export type Extent = { readonly width: number; readonly height: number };
@@ -34,4 +39,10 @@ export function reduced(pixels: Pixels, longest: number): Pixels {
 function under(at: number, now: number, before: number): readonly [number, number] {
   const from = Math.floor((at * before) / now);
   return [from, Math.max(from + 1, Math.floor(((at + 1) * before) / now))];
+}
+
+/** Gives the memory of a picture back at once: waiting for it to be collected, many would be held. Its pixels are gone. */
+export function release({ buffer }: Uint8Array): void {
+  const held: { readonly byteLength: number; transfer?(length: number): unknown } = buffer;
+  held.transfer?.(0);
 }

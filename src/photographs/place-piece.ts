@@ -1,9 +1,10 @@
 import type { Crop } from '../catalogue/crop.ts';
 import type { FoundPiece } from './find-piece.ts';
 import { findPiece, LOOK_AT } from './find-piece.ts';
-import { partOf } from './open-photograph.ts';
+import { glanceAt } from './open-photograph.ts';
 import type { Photograph } from './open-photograph.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
+import { release } from './pixels.ts';
 import type { Wish } from './wish.ts';
 
 /**
@@ -63,7 +64,9 @@ async function seek(photograph: Pixels, part: Box): Promise<Silhouette | null> {
     width: Math.max(1, Math.round(part.width * small)),
     height: Math.max(1, Math.round(part.height * small)),
   };
-  const found = findPiece(await partOf(photograph, part, size));
+  const look = await glanceAt(photograph, part, size);
+  const found = findPiece(look);
+  release(look.rgb);
   return found === null ? null : { found, left: part.left, top: part.top, times: part.width / size.width };
 }
 

@@ -1,4 +1,5 @@
 import type { Pixels } from './pixels.ts';
+import { channelsOf } from './pixels.ts';
 
 /** Directions looked in from the middle of a piece. */
 export const RAYS = 720;
@@ -13,7 +14,8 @@ export const STRIDE = 0.5;
 export type Profile = { readonly from: number; readonly steps: Int16Array; readonly count: number };
 
 /** Reads the profiles of rays from a middle. The profile read last is overwritten by the next. */
-export function profileReader({ width, height, rgb }: Pixels, middle: { x: number; y: number }, longest: number) {
+export function profileReader(pixels: Pixels, middle: { x: number; y: number }, longest: number) {
+  const channels = channelsOf(pixels);
   // Two pixels more on either side than are judged.
   const most = Math.ceil(longest / STRIDE) + 1;
   const colours = new Int16Array((most + 8) * 3);
@@ -21,26 +23,48 @@ export function profileReader({ width, height, rgb }: Pixels, middle: { x: numbe
   return (ray: number, from: number, to: number): Profile => {
     const [cos, sin] = [COS[ray] ?? 0, SIN[ray] ?? 0];
     const count = Math.min(most, Math.ceil((to - from) / STRIDE) + 1);
-    for (let at = 0; at < count + 8; at += 1) {
-      const along = from + (at - 4) * STRIDE;
-      const x = Math.min(width - 1, Math.max(0, Math.floor(middle.x + along * cos)));
-      const y = Math.min(height - 1, Math.max(0, Math.floor(middle.y + along * sin)));
-      const pixel = (y * width + x) * 3;
-      colours[at * 3] = rgb[pixel] ?? 0;
-      colours[at * 3 + 1] = rgb[pixel + 1] ?? 0;
-      colours[at * 3 + 2] = rgb[pixel + 2] ?? 0;
-    }
-    for (let at = 0; at < count; at += 1) {
-      let largest = 0;
-      for (let colour = at * 3; colour < at * 3 + 3; colour += 1) {
-        const after = (colours[colour + 18] ?? 0) + (colours[colour + 24] ?? 0);
-        const before = (colours[colour + 6] ?? 0) + (colours[colour] ?? 0);
-        largest = Math.max(largest, Math.abs(after - before));
-      }
-      steps[at] = largest;
-    }
+    const first = from - 4 * STRIDE;
+    const [x, y] = [middle.x + first * cos, middle.y + first * sin];
+    walk(pixels, channels, x, y, cos * STRIDE, sin * STRIDE, count + 8, colours);
+    stepsAlong(colours, count, steps);
     return { from, steps, count };
   };
+}
+
+// Two functions of their own: what is called often is made fast.
+
+/** The colours of so many points from (x, y) on, each so far across and down from the last; beyond the picture, those of its rim. */
+function walk(
+  { width, height, rgb }: Pixels,
+  channels: number,
+  x: number,
+  y: number,
+  across: number,
+  down: number,
+  count: number,
+  colours: Int16Array,
+): void {
+  for (let at = 0; at < count; at += 1) {
+    const column = Math.min(width - 1, Math.max(0, x + at * across)) | 0;
+    const row = Math.min(height - 1, Math.max(0, y + at * down)) | 0;
+    const pixel = (row * width + column) * channels;
+    colours[at * 3] = rgb[pixel] ?? 0;
+    colours[at * 3 + 1] = rgb[pixel + 1] ?? 0;
+    colours[at * 3 + 2] = rgb[pixel + 2] ?? 0;
+  }
+}
+
+/** At each point, what two points after it differ from two before it, in the colour in which they differ most. */
+function stepsAlong(colours: Int16Array, count: number, steps: Int16Array): void {
+  for (let at = 0; at < count; at += 1) {
+    let largest = 0;
+    for (let colour = at * 3; colour < at * 3 + 3; colour += 1) {
+      const after = (colours[colour + 18] ?? 0) + (colours[colour + 24] ?? 0);
+      const before = (colours[colour + 6] ?? 0) + (colours[colour] ?? 0);
+      largest = Math.max(largest, Math.abs(after - before));
+    }
+    steps[at] = largest;
+  }
 }
 
 /** The outermost step of a profile that is sharp beside its sharpest: how far it is from the middle. Null when none is so high as `least`. */

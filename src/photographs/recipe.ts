@@ -13,9 +13,9 @@ export const RECIPE = {
 } as const;
 
 /** The files that decide what a made picture looks like. */
-const DECIDING = [
+export const DECIDING = [
   'make-face.ts', 'open-photograph.ts', 'place-piece.ts', 'wish.ts', 'cut-out.ts', 'fade.ts', 'smoothed.ts', 'outline.ts',
-  'find-piece.ts', 'edges.ts', 'regions.ts', 'hull.ts', 'pixels.ts', 'recipe.ts',
+  'rays.ts', 'circle.ts', 'find-piece.ts', 'edges.ts', 'regions.ts', 'hull.ts', 'pixels.ts', 'recipe.ts',
 ] as const; // prettier-ignore
 
 /** A name for the recipe: the digest of the code that makes pictures and of the version of sharp. Another recipe makes them anew. */

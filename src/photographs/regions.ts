@@ -31,38 +31,45 @@ export function shrink(mask: Uint8Array, size: Extent, reach: number): Uint8Arra
 
 /** A mask with every pixel of this value spread so far along its row, and then along its column. */
 function spread(mask: Uint8Array, { width, height }: Extent, reach: number, value: 0 | 1): Uint8Array {
-  const across = Uint8Array.from(mask);
-  for (let row = 0; row < mask.length; row += width) {
-    let until = -1;
-    for (let x = 0; x < width; x += 1) {
-      if (mask[row + x] === value) until = x + reach;
-      else if (x <= until) across[row + x] = value;
-    }
-    until = width;
-    for (let x = width - 1; x >= 0; x -= 1) {
-      if (mask[row + x] === value) until = x - reach;
-      else if (x >= until) across[row + x] = value;
-    }
-  }
+  const across = mask.slice();
+  for (let row = 0; row < mask.length; row += width) spreadRow(mask, across, row, row + width, reach, value);
   // Row by row, with the last row of this value kept for every column: memory is read in its order.
-  const out = Uint8Array.from(across);
-  const near = new Int32Array(width).fill(-1);
-  for (let y = 0; y < height; y += 1) {
-    const row = y * width;
-    for (let x = 0; x < width; x += 1) {
-      if (across[row + x] === value) near[x] = y + reach;
-      if (y <= (near[x] ?? -1)) out[row + x] = value;
-    }
-  }
-  near.fill(height);
-  for (let y = height - 1; y >= 0; y -= 1) {
-    const row = y * width;
-    for (let x = 0; x < width; x += 1) {
-      if (across[row + x] === value) near[x] = y - reach;
-      if (y >= (near[x] ?? height)) out[row + x] = value;
-    }
-  }
+  const out = across.slice();
+  const near = new Int32Array(width).fill(-reach - 1);
+  for (let y = 0; y < height; y += 1) spreadDown(across, out, y * width, near, y, reach, value);
+  near.fill(-reach - 1);
+  for (let y = 0; y < height; y += 1) spreadDown(across, out, (height - 1 - y) * width, near, y, reach, value);
   return out;
+}
+
+// Functions of a row: what is called often is made fast, and what loops long is not.
+function spreadRow(mask: Uint8Array, across: Uint8Array, from: number, to: number, reach: number, value: 0 | 1): void {
+  let until = -1;
+  for (let at = from; at < to; at += 1) {
+    if (mask[at] === value) until = at + reach;
+    else if (at <= until) across[at] = value;
+  }
+  until = to;
+  for (let at = to - 1; at >= from; at -= 1) {
+    if (mask[at] === value) until = at - reach;
+    else if (at >= until) across[at] = value;
+  }
+}
+
+/** `near` is the row of each column, so many rows down, in which the value was seen last. */
+function spreadDown(
+  across: Uint8Array,
+  out: Uint8Array,
+  from: number,
+  near: Int32Array,
+  down: number,
+  reach: number,
+  value: 0 | 1,
+): void {
+  for (let x = 0; x < near.length; x += 1) {
+    if (across[from + x] === value) near[x] = down;
+    else if (down - (near[x] ?? 0) <= reach) out[from + x] = value;
+  }
 }
 
 /** Joined pixels, and the box they stand in. */
@@ -81,22 +88,28 @@ export function regionsOf(mask: Uint8Array, size: Extent, least: number): readon
 }
 
 /** A region with everything that the outside does not reach. A piercing is filled too: it lies within the outline. */
-export function filled({ pixels }: Region, size: Extent): Uint8Array {
-  const { width, height } = size;
+export function filled({ pixels, box }: Region, { width, height }: Extent): Uint8Array {
+  // The region alone, with one pixel of the outside all round.
+  const size = { width: box.width + 2, height: box.height + 2 };
+  const near = new Uint8Array(size.width * size.height);
+  for (const at of pixels) {
+    const x = at % width;
+    near[((at - x) / width - box.top + 1) * size.width + x - box.left + 1] = 1;
+  }
+  flood(0, size, near, 0, 2);
+  for (let at = 0; at < near.length; at += 1) near[at] = near[at] === 2 ? 0 : 1;
   const mask = new Uint8Array(width * height);
-  for (const at of pixels) mask[at] = 1;
-  const enter = (at: number): void => {
-    if (mask[at] === 0) flood(at, size, mask, 0, 2);
-  };
-  for (let x = 0; x < width; x += 1) [x, (height - 1) * width + x].forEach(enter);
-  for (let y = 0; y < height; y += 1) [y * width, y * width + width - 1].forEach(enter);
-  for (let at = 0; at < mask.length; at += 1) mask[at] = mask[at] === 2 ? 0 : 1;
+  for (let y = 0; y < box.height; y += 1) {
+    const from = (y + 1) * size.width + 1;
+    mask.set(near.subarray(from, from + box.width), (y + box.top) * width + box.left);
+  }
   return mask;
 }
 
 /** The pixels of this value joined to one, from it outwards; each is given another value. */
 function flood(start: number, size: Extent, mask: Uint8Array, value: number, then: number): Int32Array {
   const { width, height } = size;
+  const last = width * (height - 1);
   const region = roomFor(mask.length);
   let [next, end] = [0, 1];
   region[0] = start;
@@ -104,14 +117,22 @@ function flood(start: number, size: Extent, mask: Uint8Array, value: number, the
   for (; next < end; next += 1) {
     const at = region[next] ?? 0;
     const x = at % width;
-    for (let side = 0; side < 4; side += 1) {
-      const isIn =
-        side === 0 ? x > 0 : side === 1 ? x < width - 1 : side === 2 ? at >= width : at < width * (height - 1);
-      const beside = at + (side === 0 ? -1 : side === 1 ? 1 : side === 2 ? -width : width);
-      if (!isIn || mask[beside] !== value) continue;
-      mask[beside] = then;
-      region[end] = beside;
-      end += 1;
+    // Written out: this is asked of every pixel, and a loop over the four sides takes three times as long.
+    if (x > 0 && mask[at - 1] === value) {
+      mask[at - 1] = then;
+      region[end++] = at - 1;
+    }
+    if (x < width - 1 && mask[at + 1] === value) {
+      mask[at + 1] = then;
+      region[end++] = at + 1;
+    }
+    if (at >= width && mask[at - width] === value) {
+      mask[at - width] = then;
+      region[end++] = at - width;
+    }
+    if (at < last && mask[at + width] === value) {
+      mask[at + width] = then;
+      region[end++] = at + width;
     }
   }
   return region.subarray(0, end);
