@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
 import { makePhotographs } from '../../src/photographs/make-photographs.ts';
 import { decodePhotograph } from '../../src/photographs/open-photograph.ts';
-import { CARRIED, FORMATS, seenByExiftool, tagged, writeLaden } from './laden.ts';
+import { CARRIED, FORMATS, seenByExiftool, writeLaden, writeWide } from './laden.ts';
 import { drawn, made, piece } from './small-cabinet.ts';
 
 let cabinet = '';
@@ -69,7 +69,7 @@ function fromDisplayP3(stored: readonly number[]): readonly number[] {
 }
 
 describe('colours', () => {
-  test('of a wide profile come out within 2 of the published conversion', async () => {
+  test.for(FORMATS)('of a wide profile in a %s come out within 2 of the published conversion', async (format) => {
     const [width, height] = [900, 600];
     const pixels = Buffer.alloc(width * height * 3, 143);
     for (let y = 80; y < 520; y += 1)
@@ -77,14 +77,11 @@ describe('colours', () => {
         const patch = PATCHES[Math.floor((x - 150) / 100)] ?? PATCHES[0];
         patch.forEach((value, colour) => (pixels[(y * width + x) * 3 + colour] = value));
       }
-    const p3 = await sharp({ create: { width: 8, height: 8, channels: 3, background: 'red' } }).withIccProfile('p3').png().toBuffer(); // prettier-ignore
-    const { icc } = await sharp(p3).metadata();
-    if (icc === undefined) throw new Error('The profile was not written.');
-    const file = join(cabinet, 'wide.png');
-    await writeFile(file, tagged(await sharp(pixels, { raw: { width, height, channels: 3 } }).png().toBuffer(), icc)); // prettier-ignore
+    const file = join(cabinet, `wide.${format}`);
+    await writeWide(sharp(pixels, { raw: { width, height, channels: 3 } }), file);
     const photograph = await decodePhotograph(file);
-    await makePhotographs([piece('wide', 'wide.png')], cabinet, out);
-    const largest = (await made(out, 'wide')).filter((path) => /-6\d\d\./.test(path));
+    await makePhotographs([piece(`wide-${format}`, `wide.${format}`)], cabinet, out);
+    const largest = (await made(out, `wide-${format}`)).filter((path) => /-6\d\d\./.test(path));
     const shown = await sharp(largest.at(-1)).removeAlpha().raw().toBuffer({ resolveWithObject: true });
     const [left, top] = [(shown.info.width - 600) / 2, (shown.info.height - 440) / 2];
     for (const [at, patch] of PATCHES.entries()) {
@@ -93,7 +90,9 @@ describe('colours', () => {
       const read = (data: Uint8Array, column: number, row: number, across: number) =>
         wanted.map((_, colour) => data[(Math.round(row) * across + Math.round(column)) * 3 + colour] ?? 0);
       const near = (found: readonly number[]) => Math.max(...found.map((value, colour) => Math.abs(value - (wanted[colour] ?? 0)))); // prettier-ignore
-      expect(near(read(photograph.rgb, x, 300, width)), `${patch.join(' ')} decoded`).toBeLessThanOrEqual(1);
+      // A JPEG and an AVIF round what they store once more.
+      const decoded = format === 'jpg' || format === 'avif' ? 2 : 1;
+      expect(near(read(photograph.rgb, x, 300, width)), `${patch.join(' ')} decoded`).toBeLessThanOrEqual(decoded);
       expect(near(read(shown.data, left + x - 150, top + 220, shown.info.width)), `${patch.join(' ')} made`).toBeLessThanOrEqual(2); // prettier-ignore
     }
   });

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
+import sharp from 'sharp';
 import type { Sharp } from 'sharp';
 
 export const FORMATS = ['jpg', 'png', 'tif', 'webp', 'avif'] as const;
@@ -47,8 +48,26 @@ export function seenByExiftool(folders: readonly string[]): readonly { file: str
   }));
 }
 
+/** Writes these very pixels, without loss where the format can, with the profile of Display P3, which says what they mean. exiftool puts it in, and into an AVIF the encoder. */
+export async function writeWide(pixels: Sharp, file: string): Promise<void> {
+  const bare = await pixels.clone().png().toBuffer();
+  const p3 = await sharp({ create: { width: 8, height: 8, channels: 3, background: 'red' } }).withIccProfile('p3').png().toBuffer(); // prettier-ignore
+  const { icc } = await sharp(p3).metadata();
+  if (icc === undefined) throw new Error('The profile was not written.');
+  if (file.endsWith('avif')) {
+    // Its pixels are taken as they are by what reads it, and written as they are by what keeps its profile.
+    await sharp(tagged(bare, icc)).keepIccProfile().avif({ effort: 0, quality: 100, chromaSubsampling: '4:4:4' }).toFile(file); // prettier-ignore
+    return;
+  }
+  const picture = sharp(bare);
+  await (file.endsWith('jpg') ? picture.jpeg({ quality: 100, chromaSubsampling: '4:4:4' }) : file.endsWith('webp') ? picture.webp({ lossless: true, effort: 0 }) : file.endsWith('tif') ? picture.tiff({ compression: 'deflate' }) : picture).toFile(file); // prettier-ignore
+  const profile = `${file}.icc`;
+  await writeFile(profile, icc);
+  execFileSync('exiftool', ['-q', '-overwrite_original', `-ICC_Profile<=${profile}`, file]);
+}
+
 /** A PNG of these very pixels with a profile that says what they mean. */
-export function tagged(png: Buffer, icc: Buffer): Buffer {
+function tagged(png: Buffer, icc: Buffer): Buffer {
   const body = Buffer.concat([Buffer.from('iCCPwide\0\0', 'latin1'), deflateSync(icc)]);
   const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
   length.writeUInt32BE(body.length - 4);
