@@ -138,7 +138,7 @@ if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
   );
-if (plan.unread.length > 0) await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan));
+if (plan.unread.length + plan.setAside.length > 0) await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan));
 const names = formatNames(namesText, plan.questions);
 if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names);
 if (plan.questions.length > 0) {

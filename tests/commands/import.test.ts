@@ -79,6 +79,11 @@ describe('a sheet brought in', () => {
       'private/import/my-coins.names.yaml',
       'private/import/my-coins/unread.csv',
     ]);
+    expect(filesIn(at)['private/import/my-coins/unread.csv']?.split('\r\n').slice(0, 3)).toEqual([
+      '\uFEFFrow,column,cell,why,field',
+      expect.stringMatching(/^3,Weight \(g\),heavy,/),
+      expect.stringMatching(/^5,\(the whole row\),"Henry III · 1,40 · no number","This row has no inventory number/),
+    ]);
   });
 
   test('is written when asked for, and check has nothing to say', async () => {

@@ -1,8 +1,8 @@
+import { whyBetween } from './between-rows.ts';
+import type { UsualRows } from './between-rows.ts';
 import type { GridRow, Merge } from './grid.ts';
 import { filledCells } from './heading-row.ts';
 
-const TOTAL =
-  /^(grand total|sub-?total|total|totals|sum|summe|gesamt|gesamtsumme|somme|totaux|totale|somma|suma|totaal|итого|всего)\b[:\s]*$/iu;
 const UNIT =
   /^[([]?(g|gr|gm|gms|gram|grams|kg|mm|cm|in|inch|inches|h|oz|oz t|dwt|gn|ct|%|‰|£|€|\$|gbp|eur|usd|chf)[)\]]?\.?$/i;
 
@@ -11,17 +11,16 @@ export function whyNoRecord(
   row: GridRow,
   headings: ReadonlyMap<number, string>,
   merges: readonly Merge[],
+  usual: UsualRows,
   isAmongLast: boolean,
 ): string | null {
   const filled = filledCells(row.cells);
-  const repeats = filled.filter(({ cell, column }) => headings.get(column) === cell.text);
+  const repeats = filled.filter(({ cell, column }) => alike(headings.get(column)) === alike(cell.text));
   if (repeats.length === filled.length && filled.length > Math.min(1, headings.size - 1)) {
     return 'it repeats the headings';
   }
   const first = filled[0];
   if (first === undefined) return null;
-  const isSum = ({ cell }: { readonly cell: { readonly text: string } }): boolean => /\d/.test(cell.text);
-  if (isAmongLast && TOTAL.test(first.cell.text) && filled.slice(1).every(isSum)) return 'it is a total';
   const across = merges.some(
     ({ fromRow, toRow, fromColumn, toColumn }) =>
       fromRow === row.row &&
@@ -29,7 +28,12 @@ export function whyNoRecord(
       fromColumn === first.column &&
       toColumn - fromColumn + 1 >= headings.size / 2,
   );
-  return filled.length === 1 && across && headings.size > 1 ? 'it is a title that runs across the columns' : null;
+  if (filled.length === 1 && across && headings.size > 1) return 'it is a title that runs across the columns';
+  return whyBetween(row, usual, headings.size, isAmongLast);
+}
+
+function alike(text: string | undefined): string {
+  return (text ?? '').replace(/\s+/g, ' ').toLowerCase();
 }
 
 /** Whether a row says in which unit each column is (`g`, `mm`, `h`) and nothing else. */

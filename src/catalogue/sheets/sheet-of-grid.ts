@@ -1,5 +1,6 @@
 import { good, refuse, type Outcome } from '../../core/outcome.ts';
 import { formatColumn } from './column-letter.ts';
+import { usualRows } from './between-rows.ts';
 import { sayRows, type Grid, type GridRow } from './grid.ts';
 import { filledCells, findHeadingRow } from './heading-row.ts';
 import { hangingColumns } from './hanging.ts';
@@ -31,6 +32,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     grid,
     filled.filter(({ row }) => row > stands),
   );
+  const usual = usualRows(spread.rows);
   const body: GridRow[] = [];
   for (const [at, row] of spread.rows.entries()) {
     const isUnits = at === 0 && heading !== undefined && isRowOfUnits(row);
@@ -38,7 +40,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
       ? 'it holds the units, which now stand in the headings'
       : heading === undefined
         ? null
-        : whyNoRecord(row, written, grid.merges, at >= spread.rows.length - 3);
+        : whyNoRecord(row, written, grid.merges, usual, at >= spread.rows.length - 3);
     if (because === null) body.push(row);
     else setAside.push({ row: row.row, text: textOf(row), because });
     if (isUnits) addUnits(headings, row);

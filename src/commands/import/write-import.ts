@@ -34,11 +34,16 @@ export async function writeImport({ cabinet, places, plan, sheet, before, tell }
   await put(places.broughtIn, formatBroughtIn(broughtIn(sheet, plan, before)));
 }
 
-/** The unread cells of a plan as a table. */
-export function unreadCsv({ unread }: Pick<ImportPlan, 'unread'>): string {
+/** The unread cells of a plan as a table, and every row that became no piece, in the order of the sheet. */
+export function unreadCsv({ unread, setAside }: Pick<ImportPlan, 'unread' | 'setAside'>): string {
+  const cells = unread.map(({ row, heading, text, because, field }) => ({
+    row,
+    cells: [heading, text, because, field],
+  }));
+  const rows = setAside.map(({ row, text, because }) => ({ row, cells: ['(the whole row)', text, because, ''] }));
   return writeCsv(
     ['row', 'column', 'cell', 'why', 'field'],
-    unread.map(({ row, heading, text, because, field }) => [String(row), heading, text, because, field]),
+    [...cells, ...rows].toSorted((a, b) => a.row - b.row).map((line) => [String(line.row), ...line.cells]),
   );
 }
 

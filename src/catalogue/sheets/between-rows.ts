@@ -1,0 +1,61 @@
+import type { GridRow } from './grid.ts';
+import { filledCells } from './heading-row.ts';
+
+/** What the records of a sheet usually look like, for telling what stands between them. */
+export type UsualRows = {
+  /** Cells that hold something in the middle one of all rows. */
+  readonly width: number;
+  /** By column: the shapes of the cells in rows that are about as wide as usual. */
+  readonly shapes: ReadonlyMap<number, ReadonlySet<string>>;
+};
+
+/** What is usual in the rows below the headings. */
+export function usualRows(rows: readonly GridRow[]): UsualRows {
+  const filled = rows.map(({ cells }) => filledCells(cells));
+  const widths = filled.map((cells) => cells.length).sort((a, b) => a - b);
+  const width = widths[Math.floor(widths.length / 2)] ?? 0;
+  const shapes = new Map<number, Set<string>>();
+  for (const cells of filled.filter(({ length }) => length * 2 >= width && length > 2)) {
+    for (const { cell, column } of cells.slice(0, 2)) {
+      const held = shapes.get(column);
+      if (held === undefined) shapes.set(column, new Set([shapeOf(cell.text)]));
+      else held.add(shapeOf(cell.text));
+    }
+  }
+  return { width, shapes };
+}
+
+const TOTAL =
+  /^(?:grand[ -]?total|sub[ -]?totals?|totals?|sum|(?:zwischen|gesamt|end)?summe|gesamt|sous[ -]?total|somme|totaux|totale|subtotale|somma|suma|totaal|subtotaal|eindtotaal|итого|всего)(?!\p{L})/iu;
+const RULE = /^[\s\-–—_=*#.~·•/|+]+$/u;
+
+/** Why a row between the records is none of them; null for one that may be. */
+export function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAmongLast: boolean): string | null {
+  const filled = filledCells(row.cells);
+  const [first, ...others] = filled;
+  if (first === undefined) return null;
+  const { text } = first.cell;
+  if (filled.every(({ cell }) => RULE.test(cell.text)) && columns > 2) return 'it is a line drawn between the rows';
+  const isSparse = filled.length < 3 ? columns > 2 : filled.length * 2 <= usual.width;
+  if (
+    (isSparse || isAmongLast) &&
+    TOTAL.test(text) &&
+    text.length <= 60 &&
+    others.every(({ cell }) => isSum(cell.text))
+  )
+    return others.length === 0 ? 'it is the line of a total' : 'it is a total';
+  if (others.length > 0 || usual.width < 4 || columns < 4 || !/\p{L}/u.test(text)) return null;
+  const shapes = usual.shapes.get(first.column);
+  // A number alone is a piece of which no more is known; words alone, where numbers stand, are the heading of what follows.
+  if (shapes === undefined || shapes.has(shapeOf(text)) || (/\d/.test(text) && !/\p{L}{4}/u.test(text))) return null;
+  return 'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
+}
+
+function isSum(text: string): boolean {
+  return /\d/.test(text) && !/\p{L}{4}/u.test(text);
+}
+
+/** `A-9` for `D-17`, `Aa 9` for `Box 2`. */
+function shapeOf(text: string): string {
+  return text.replace(/\p{Lu}+/gu, 'A').replace(/\p{Ll}+/gu, 'a').replace(/\d+/g, '9').replace(/\s+/g, ' '); // prettier-ignore
+}
