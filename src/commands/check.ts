@@ -15,7 +15,7 @@ import { readWords } from './parts/command-line.ts';
 const HELP = `npm run check                 every problem of the cabinet in content/, in one run
 npm run check -- --cabinet DIR    another cabinet
 
-  --every                         all the pieces that could be bettered, and all the ways
+  --every                         everything that could be bettered, and not only what matters most
 
 Each problem names the file, the line and the field, says what is wrong, and what to write instead.
 When there is none, it also says what a judge would remark on in your exhibits, which photographs could be better, and what
@@ -39,7 +39,7 @@ process.stdout.write(
 if (problems.length === 0) {
   process.stdout.write(await judged());
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
-  process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown));
+  process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
 }
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;

@@ -3,6 +3,8 @@ import type { Crop } from '../catalogue/crop.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { FiledPiece } from '../catalogue/records.ts';
+import { seenOf } from './kept.ts';
+import type { Index, Known } from './kept.ts';
 import { MOST_PIXELS, uprightSize } from './open-photograph.ts';
 import type { Extent } from './pixels.ts';
 import { goesToItsEnd } from './whole-file.ts';
@@ -11,12 +13,19 @@ import { wishFor } from './wish.ts';
 /** The shortest side a photograph may have, in pixels: under this a piece is a smudge on any screen. */
 export const LEAST_SIDE = 200;
 
-/** Opens the head of every photograph and says which cannot be used. Pixels are not decoded here. */
-export async function checkPictures(pieces: readonly FiledPiece[], cabinet: string): Promise<readonly Problem[]> {
+/**
+ * Says which photographs cannot be used, by their heads; pixels are not decoded here. One that the step has opened before,
+ * and that lies there as it did, is not opened.
+ */
+export async function checkPictures(
+  pieces: readonly FiledPiece[],
+  cabinet: string,
+  opened: Index = {},
+): Promise<readonly Problem[]> {
   const problems: Problem[] = [];
   for (const piece of pieces) {
     for (const { face, file } of piece.pictures) {
-      const found = await checkPicture(join(cabinet, file), { file });
+      const found = await checkPicture(join(cabinet, file), { file }, opened[file]);
       if ('kind' in found) problems.push(found);
       else if (isOutside(wishFor(piece, face).crop, found))
         problems.push(
@@ -28,13 +37,14 @@ export async function checkPictures(pieces: readonly FiledPiece[], cabinet: stri
 }
 
 /** The size of a photograph that can be used, or what is wrong with it. */
-async function checkPicture(path: string, spot: { file: string }): Promise<Extent | Problem> {
+async function checkPicture(path: string, spot: { file: string }, opened?: Known): Promise<Extent | Problem> {
   try {
-    const size = await uprightSize(path);
+    const isOpened = opened?.seen === seenOf(path);
+    const size = isOpened ? opened.pictures.seen.photograph : await uprightSize(path);
     const { width, height } = size;
     if (width * height > MOST_PIXELS) return problem('picture-too-large', spot, width, height, MOST_PIXELS / 1_000_000);
     if (Math.min(width, height) < LEAST_SIDE) return problem('picture-too-small', spot, width, height, LEAST_SIDE);
-    return (await goesToItsEnd(path)) ? size : problem('picture-broken', spot);
+    return isOpened || (await goesToItsEnd(path)) ? size : problem('picture-broken', spot);
   } catch {
     return problem('picture-unreadable', spot);
   }

@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { appendFile, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -12,6 +13,12 @@ export type Known = {
   readonly wish: string;
   readonly pictures: FacePictures;
 };
+
+/** What `Known` keeps of a file as it lies there now. Throws when it does not. */
+export function seenOf(file: string): string {
+  const { mtimeMs, size } = statSync(file);
+  return `${size} ${mtimeMs}`;
+}
 
 /** By the file of the photograph inside the cabinet. */
 export type Index = Readonly<Record<string, Known>>;

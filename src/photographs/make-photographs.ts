@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, stat } from 'node:fs/promises';
+import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { FiledPiece, Picture } from '../catalogue/records.ts';
 import type { Index, Known } from './kept.ts';
-import { filesOf, madeFiles, prune, readIndex, remember, writeIndex, writeManifest } from './kept.ts';
+import { filesOf, madeFiles, prune, readIndex, remember, seenOf, writeIndex, writeManifest } from './kept.ts';
 import { makeFace } from './make-face.ts';
 import type { FacePictures, PhotographManifest } from './manifest.ts';
 import { recipeName } from './recipe.ts';
@@ -102,8 +102,7 @@ function stillWhole(known: Known | undefined, there: ReadonlySet<string> | undef
 /** What is known of a photograph after this run; null when it cannot be read. */
 async function makeOne({ id, picture, wish }: Wanted, place: Place, before: Known | null): Promise<Known | null> {
   const file = join(place.cabinet, picture.file);
-  const { mtimeMs, size } = await stat(file);
-  const now = { seen: `${size} ${mtimeMs}`, recipe: place.recipe, wish: wishInWords(wish) };
+  const now = { seen: seenOf(file), recipe: place.recipe, wish: wishInWords(wish) };
   const isSame = before?.recipe === now.recipe && before.wish === now.wish;
   if (isSame && before.seen === now.seen) return before;
   const digest = digestOf(await readFile(file));

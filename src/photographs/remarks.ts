@@ -6,8 +6,14 @@ import type { FacePictures, PhotographManifest } from './manifest.ts';
 import { middleOf } from './place-piece.ts';
 import { RECIPE } from './recipe.ts';
 
-/** What could be better about a photograph, and need not be: the file inside the cabinet, and one sentence. */
-export type PhotographRemark = { readonly file: string; readonly says: string };
+/**
+ * What could be better about a photograph, and need not be: the file inside the cabinet, one sentence, and how good it is
+ * as it is, from 0, the piece not being found, to 1.
+ */
+export type PhotographRemark = { readonly file: string; readonly says: string; readonly good: number };
+
+/** Remarks that are told unasked. */
+const TOLD = 8;
 
 /** How large a piece is shown on its page at most, in pixels of the style sheet a millimetre: `--piece-scale` in tokens.css. */
 const SHOWN_AT = 12;
@@ -25,15 +31,22 @@ export function photographRemarks(
   );
 }
 
-/** Remarks to print: a line that says they need not be followed, then two lines each; nothing when there are none. */
-export function formatRemarks(remarks: readonly PhotographRemark[], folder: string): string {
+/**
+ * Remarks to print: a line that says they need not be followed, then two lines each, the worst first, and how many more
+ * there are; nothing when there are none.
+ */
+export function formatRemarks(remarks: readonly PhotographRemark[], folder: string, isEvery = false): string {
   if (remarks.length === 0) return '';
-  const each = remarks.map(({ file, says }) => `${folder}/${file}\n  ${says}`);
-  return `\nPhotographs that could be better; nothing of this has to be done:\n\n${each.join('\n\n')}\n\n`;
+  const worstFirst = remarks.toSorted((one, other) => one.good - other.good);
+  const told = worstFirst.slice(0, isEvery ? undefined : TOLD);
+  const each = told.map(({ file, says }) => `${folder}/${file}\n  ${says}`);
+  const left = remarks.length - told.length;
+  const more = left === 0 ? '' : `And ${left} more. All of them: npm run check -- --every\n\n`;
+  return `\nPhotographs that could be better; nothing of this has to be done:\n\n${each.join('\n\n')}\n\n${more}`;
 }
 
 function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonly PhotographRemark[] {
-  if (made.placed === 'middle') return [{ file, says: notFound(made) }];
+  if (made.placed === 'middle') return [{ file, says: notFound(made), good: 0 }];
   const wanted = made.face === 'obverse' || made.face === 'reverse' ? wantedPixels(piece) : null;
   const shown = Math.max(made.seen.piece.width, made.seen.piece.height);
   if (wanted === null || made.placed === 'whole' || shown >= wanted) return [];
@@ -41,6 +54,7 @@ function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonl
     {
       file,
       says: `The ${made.face} is ${shown} pixels across in this photograph, and its page shows it at ${wanted}, on a fine screen at twice that, so it looks soft. Photograph it from nearer, or send the picture from the camera at its full size.`,
+      good: shown / wanted,
     },
   ];
 }

@@ -4,8 +4,11 @@ import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { parseCrop } from '../../src/catalogue/crop.ts';
 import { parseSize } from '../../src/core/measures/parse-size.ts';
+import { checkPictures } from '../../src/photographs/check-pictures.ts';
+import { readIndex } from '../../src/photographs/kept.ts';
 import type { PhotographManifest } from '../../src/photographs/manifest.ts';
 import { makePhotographs } from '../../src/photographs/make-photographs.ts';
+import { formatRemarks } from '../../src/photographs/remarks.ts';
 import { drawn, made, piece } from './small-cabinet.ts';
 
 let cabinet = '';
@@ -108,6 +111,7 @@ describe('what could be better about a photograph', () => {
       {
         file: 'obverse.png',
         says: 'The piece could not be found in this photograph, so its middle is shown. Write where it is, from the left, from the top, width and height, in piece.md: photographs: { obverse: { crop: 0 40 220 220 px } }.',
+        good: 0,
       },
     ]);
   });
@@ -126,5 +130,46 @@ describe('what could be better about a photograph', () => {
     if (!small.ok) throw new Error(small.problem);
     const fits = piece('one', 'obverse.png', { diameter: small.value });
     expect((await makePhotographs([fits], cabinet, out)).remarks).toEqual([]);
+  });
+
+  test('is told of the worst first, and of hundreds only as many as are read', () => {
+    const remarks = Array.from({ length: 300 }, (_, at) => ({
+      file: `${at}.jpg`,
+      says: 'So it is.',
+      good: 1 - at / 300,
+    }));
+    const told = formatRemarks(remarks, 'content');
+    expect(told).toContain('content/299.jpg\n  So it is.\n\ncontent/298.jpg');
+    expect(told.match(/So it is/g)).toHaveLength(8);
+    expect(told).toContain('And 292 more. All of them: npm run check -- --every\n');
+    expect(formatRemarks(remarks, 'content', true).match(/So it is/g)).toHaveLength(300);
+    expect(formatRemarks(remarks.slice(0, 8), 'content')).not.toContain('more');
+  });
+});
+
+describe('the check of a cabinet', () => {
+  test('opens no photograph that the step has opened, unless it has changed', async () => {
+    const file = join(cabinet, 'obverse.jpg');
+    await drawn().toFile(file);
+    const first = new Date(1_600_000_000_000);
+    await utimes(file, first, first);
+    const pieces = [piece('one', 'obverse.jpg')];
+    await makePhotographs(pieces, cabinet, out);
+    const { size } = await stat(file);
+    // Whoever opened it now would say that it is no picture.
+    await writeFile(file, Buffer.alloc(size));
+    await utimes(file, first, first);
+    expect(await checkPictures(pieces, cabinet, await readIndex(out))).toEqual([]);
+    await utimes(file, first, new Date(1_700_000_000_000));
+    expect(await checkPictures(pieces, cabinet, await readIndex(out))).toMatchObject([{ kind: 'picture-unreadable' }]);
+  });
+
+  test('still says that a crop lies outside a photograph it does not open', async () => {
+    await drawn().toFile(join(cabinet, 'obverse.jpg'));
+    await makePhotographs([piece('one', 'obverse.jpg')], cabinet, out);
+    const crop = parseCrop('5000 5000 60 60 px');
+    if (!crop.ok) throw new Error(crop.problem);
+    const cropped = [piece('one', 'obverse.jpg', { photographs: { obverse: { crop: crop.value } } })];
+    expect(await checkPictures(cropped, cabinet, await readIndex(out))).toMatchObject([{ kind: 'crop-outside' }]);
   });
 });

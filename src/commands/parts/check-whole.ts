@@ -2,9 +2,12 @@ import { checkCabinet } from '../../catalogue/check-cabinet.ts';
 import type { CheckedCabinet } from '../../catalogue/check-cabinet.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { checkPictures } from '../../photographs/check-pictures.ts';
+import { readIndex } from '../../photographs/kept.ts';
+import { cacheFolder } from './cache-folder.ts';
 
 /** Reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */
 export async function checkWhole(at: string): Promise<CheckedCabinet> {
   const { records, problems } = await checkCabinet(at);
-  return { records, problems: orderProblems([...problems, ...(await checkPictures(records.pieces, at))]) };
+  const pictures = await checkPictures(records.pieces, at, await readIndex(cacheFolder('photographs', at)));
+  return { records, problems: orderProblems([...problems, ...pictures]) };
 }
