@@ -38,6 +38,8 @@ class FindPieces extends HTMLElement {
     this.#whole = [...list.children];
     this.#says = this.querySelector('[data-says]')?.textContent ?? '';
     form.hidden = false;
+    // On a phone the finder of worn legends waits behind its name, so that the pieces are not far.
+    this.#open(matchMedia('(width >= 40rem)').matches);
     this.querySelector('[data-lists]')?.remove();
 
     let waiting = 0;
@@ -111,6 +113,7 @@ class FindPieces extends HTMLElement {
     const list = this.querySelector('[data-board] ul');
     if (patterns === null || list === null) return;
     list.replaceChildren(...found.slice(0, this.#shown).flatMap((one) => layFound(one, patterns, this.#records) ?? []));
+    this.#toggle('[data-board]', found.length > 0);
     this.#toggle('[data-more]', found.length > this.#shown);
     this.#toggle('[data-pager]', false);
   }
@@ -118,6 +121,7 @@ class FindPieces extends HTMLElement {
   #layWhole(): void {
     this.#turn += 1;
     this.querySelector('[data-board] ul')?.replaceChildren(...this.#whole);
+    this.#toggle('[data-board]', true);
     this.#toggle('[data-more]', false);
     this.#toggle('[data-pager]', true);
     this.#say(this.#says);
@@ -167,11 +171,18 @@ class FindPieces extends HTMLElement {
       const field = form.elements.namedItem(name);
       if (field instanceof HTMLInputElement || field instanceof HTMLSelectElement) field.value = value;
     }
+    this.#open(legend !== '');
     for (const facet of FACETS) {
       for (const box of form.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
         box.checked = chosen[facet].includes(box.value);
       }
     }
+  }
+
+  /** Opens the finder of worn legends; nothing but the visitor closes it. */
+  #open(isAsked: boolean): void {
+    const worn = this.querySelector<HTMLDetailsElement>('[data-worn]');
+    if (worn !== null && isAsked) worn.open = true;
   }
 
   #say(text: string): void {
