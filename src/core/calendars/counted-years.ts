@@ -21,6 +21,19 @@ export function sakaYear(year: number): YearSpan {
   return { low: year + 78, high: year + 79 };
 }
 
+/**
+ * Vikrama years begin in spring in the north of India and in autumn in Gujarat: VS 1943 is spring 1886 to spring 1887, or
+ * autumn to autumn, and so touches the same two years of ours (Reingold and Dershowitz, *Calendrical Calculations*).
+ */
+export function vikramaYear(year: number): YearSpan {
+  return { low: year - 57, high: year - 56 };
+}
+
+/** Solar Hijri years of Iran begin at the equinox of March: SH 1354 is 21 March 1975 to 20 March 1976. */
+export function persianYear(year: number): YearSpan {
+  return { low: year + 621, high: year + 622 };
+}
+
 /** Years of the Chinese Republic: 1 is 1912, from 1 January. */
 export function minguoYear(year: number): YearSpan {
   return { low: year + 1911, high: year + 1911 };

@@ -1,6 +1,6 @@
 import { hebrewYear } from '../calendars/hebrew.ts';
 import { hijriYear } from '../calendars/hijri.ts';
-import { minguoYear, sakaYear, seleucidYear } from '../calendars/counted-years.ts';
+import { minguoYear, persianYear, sakaYear, seleucidYear, vikramaYear } from '../calendars/counted-years.ts';
 import type { CalendarName, Reading } from './dating.ts';
 import { readDays, readYears } from './reading.ts';
 
@@ -17,7 +17,20 @@ export interface CountedEra {
 export const HIJRI: CountedEra = {
   calendar: 'hijri',
   sign: 'AH',
-  words: ['AH', 'A.H.', 'A. H.', 'H.', 'Hijri', 'Hijra', 'anno hegirae', 'année de l’Hégire', 'هـ', 'هجري', 'هجرية'],
+  words: [
+    'AH',
+    'A.H.',
+    'A. H.',
+    'H.',
+    'H',
+    'Hijri',
+    'Hijra',
+    'anno hegirae',
+    'année de l’Hégire',
+    'هـ',
+    'هجري',
+    'هجرية',
+  ],
   read: (first, last) => readDays(hijriYear(first).first, hijriYear(last).last, 'hijri'),
 };
 
@@ -48,6 +61,18 @@ export const COUNTED_ERAS: readonly CountedEra[] = [
     sign: 'Saka',
     words: ['Saka', 'Śaka', 'Shaka', 'Saka era', 'Śaka era', 'Saka samvat'],
     read: (first, last) => readYears(sakaYear(first).low, sakaYear(last).high, 'saka'),
+  },
+  {
+    calendar: 'vikrama',
+    sign: 'VS',
+    words: ['VS', 'V.S.', 'V. S.', 'Vikrama', 'Vikram', 'Vikrama samvat', 'Vikram samvat', 'Vikrama era'],
+    read: (first, last) => readYears(vikramaYear(first).low, vikramaYear(last).high, 'vikrama'),
+  },
+  {
+    calendar: 'persian',
+    sign: 'SH',
+    words: ['SH', 'S.H.', 'S. H.', 'Solar Hijri', 'Hijri Shamsi', 'Shamsi', 'هـ ش', 'ه‍.ش'],
+    read: (first, last) => readYears(persianYear(first).low, persianYear(last).high, 'persian'),
   },
   {
     calendar: 'minguo',

@@ -4,7 +4,18 @@ import type { Reckoning } from '../calendars/reckoning.ts';
 export type Bound = number | 'open' | null;
 
 export type CalendarName =
-  'gregorian' | 'julian' | 'hijri' | 'seleucid' | 'hebrew' | 'saka' | 'japanese' | 'minguo' | 'cyclical' | 'regnal';
+  | 'gregorian'
+  | 'julian'
+  | 'hijri'
+  | 'seleucid'
+  | 'hebrew'
+  | 'saka'
+  | 'vikrama'
+  | 'persian'
+  | 'japanese'
+  | 'minguo'
+  | 'cyclical'
+  | 'regnal';
 
 /** A date as it was written and as it is understood. */
 export interface Dating {

@@ -28,10 +28,13 @@ export function formatDate(dating: Dating): string {
 const BOUND_FIRST = /^(?:not before|not after|before|after|until) /;
 const COUNTED_FROM_CHRIST = new Set(['gregorian', 'julian']);
 
+/** The words give the years of ours already: `AH 1255 (1839/40)`, `AH 1255 = 1839`, `AH 294/906-7`. */
+const SAYS_BOTH = /\([^)]*\d[^)]*\)$|=|\d ?\/ ?(?:AD )?\d{3,4}(?:[-/–]\d+)?(?: AD)?$/;
+
 /** Another era keeps its own words, and the years of ours follow in parentheses. */
 function formatCounted(dating: Dating): string {
   const { text, earliest, latest, years } = dating;
-  if (/\([^)]*\d[^)]*\)$|=/.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
+  if (SAYS_BOTH.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
   if (years && years.length > MOST_SINGLE_YEARS) return text;
   return `${text} (${dating.calendar === 'cyclical' ? formatSet(dating) : formatGloss(earliest, latest)})`;
 }

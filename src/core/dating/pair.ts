@@ -1,4 +1,4 @@
-import type { Outcome } from '../outcome.ts';
+import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
 import { anyOf } from './written-text.ts';
@@ -14,6 +14,9 @@ const ENDS_BEFORE_CHRIST = new RegExp(`${anyOf(BEFORE_CHRIST)}$`, 'i');
 const NAMES_ERA = new RegExp(`${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$|^AD `, 'i');
 
 const BARE = /^\d{1,4}$/;
+const ERA_ALONE = new RegExp(`^${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$`, 'i');
+/** A year in figures, its era before or after it; a century has letters or a full stop at its number. */
+const YEAR_IN_FIGURES = /^(?:\D*[^\d-] )?\d{1,4}(?: \D+)?$/;
 
 type Read = (text: string) => Outcome<Reading> | undefined;
 
@@ -36,6 +39,7 @@ export function splits(text: string, joint: RegExp): readonly { left: string; ri
  */
 export function readPair(left: string, right: string, read: Read): Pair | undefined {
   if (left === '' || right === '') return undefined;
+  if (lacksYear(left, right)) return pairWithoutYear(left, right);
   const lent = lentByRight(left, right);
   // A bare number, or a century before one BC, takes the era of its partner before it is taken for a year of its own.
   const lentFirst = BARE.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
@@ -52,6 +56,21 @@ export function readPair(left: string, right: string, read: Read): Pair | undefi
     right: rightFound.outcome,
     words: { left: leftFound.words, right: rightFound.words },
   };
+}
+
+/** `9 BC-AD`: one end has a year, the other an era and no year. A century may lend itself: `1st century BC/AD`. */
+function lacksYear(left: string, right: string): boolean {
+  return [
+    [left, right],
+    [right, left],
+  ].some(([era = '', other = '']) => ERA_ALONE.test(era) && YEAR_IN_FIGURES.test(other));
+}
+
+function pairWithoutYear(left: string, right: string): Pair {
+  const [era, year] = ERA_ALONE.test(left) ? [left, right] : [right, left];
+  const example = ENDS_BEFORE_CHRIST.test(year) ? `${year} - AD 14` : `9 BC - ${year}`;
+  const refused = refuse(`One end names no year, only ${era}; write both years, such as ${example}, or ${year} alone.`);
+  return { left: refused, right: refused, words: { left, right } };
 }
 
 function isOfAnotherEra(outcome: Outcome<Reading>): boolean {

@@ -3,9 +3,11 @@ import type { Dating, Reading, Reign } from './dating.ts';
 import { refuseFormerEdtf } from './edtf-former.ts';
 import { readEdtf } from './edtf.ts';
 import type { WordReader } from './qualifiers.ts';
+import { withPlainEras } from './plain-eras.ts';
 import { phraseReader } from './read-phrase.ts';
 import { readYears } from './reading.ts';
 import { askForTwoDates } from './two-dates.ts';
+import { askWhichWord } from './two-words.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
 import { anyOf, plainText } from './written-text.ts';
 
@@ -27,9 +29,11 @@ const TOO_LONG = `The date is too long to be one; write a date such as ${EXAMPLE
 export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<Dating> {
   // Before a sign of it is read: the way a long text is refused must not grow with the text.
   if (text.length > LONGEST) return refuse(TOO_LONG);
-  const plain = plainText(text);
+  const plain = withPlainEras(plainText(text));
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
   if (plain.length > LONGEST_PHRASE) return readLong(text, plain);
+  const ambiguous = askWhichWord(plain);
+  if (ambiguous !== undefined) return refuse(ambiguous);
   const readPhrase = phraseReader(reigns);
   const outcome = readWhole(plain, readPhrase);
   if (!outcome) return refuse(askForTwoDates(plain, readPhrase) ?? notUnderstood(plain, readPhrase));
@@ -54,8 +58,8 @@ function readWhole(text: string, readPhrase: WordReader): Outcome<Reading> | und
   }
   const edtf = readEdtf(text);
   if (edtf?.ok) return edtf;
-  // Hyphen and two figures that are no month may be years, 1279-81.
-  if (edtf && !/^\d{4}-\d\d$/.test(text)) return edtf;
+  // Hyphen and two figures that are no month may be years, 1279-81; so may the second of two eras, 1255/1839-40.
+  if (edtf && !/^(?:\d{4}\/)?\d{4}-\d\d$/.test(text)) return edtf;
   const former = refuseFormerEdtf(text);
   if (former !== undefined) return refuse(former);
   return readPhrase(text) ?? edtf;

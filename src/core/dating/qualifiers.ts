@@ -38,5 +38,5 @@ export function readQualified(text: string, read: WordReader): Outcome<Reading> 
 }
 
 function withoutParentheses(text: string): string {
-  return /^\((?<inside>[^()]+)\)$/.exec(text)?.groups?.['inside']?.trim() ?? text;
+  return /^(?:\((?<round>[^()]+)\)|\[(?<square>[^[\]]+)\])$/.exec(text)?.slice(1).find(Boolean)?.trim() ?? text;
 }

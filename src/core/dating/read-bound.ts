@@ -10,10 +10,16 @@ type Limit = Omit<BoundWord, 'words'>;
 
 const BOUNDS: readonly { readonly found: RegExp; readonly limit: Limit }[] = [
   ...BOUND_WORDS.map(({ words, ...limit }) => ({ found: wordBefore(words, '(?:-| )?'), limit })),
-  { found: /,? (?:or|and) (?:later|after)$/i, limit: { fixes: 'earliest', nameIsAllowed: true, other: null } },
-  { found: /,? (?:or|and) (?:earlier|before)$/i, limit: { fixes: 'latest', nameIsAllowed: true, other: null } },
   {
-    found: new RegExp(` ${anyOf(ONWARDS)}$`, 'i'),
+    found: /,? (?:(?:or|and) (?:later|after)|of later|oder später|ou (?:après|plus tard)|o posterior)$/i,
+    limit: { fixes: 'earliest', nameIsAllowed: true, other: null },
+  },
+  {
+    found: /,? (?:(?:or|and) (?:earlier|before)|of eerder|oder früher|ou (?:avant|plus tôt)|o anterior)$/i,
+    limit: { fixes: 'latest', nameIsAllowed: true, other: null },
+  },
+  {
+    found: new RegExp(`(?: ${anyOf(ONWARDS)}|(?<=\\d)ff\\.?)$`, 'i'),
     limit: { fixes: 'earliest', nameIsAllowed: true, other: 'open' },
   },
 ];
@@ -41,13 +47,24 @@ function bounded(reading: Reading, limit: Limit): Reading {
   const looksToEnd = (fixes === 'latest') === nameIsAllowed;
   const iso = looksToEnd ? reading.to : reading.from;
   const { about, doubtful, calendar, reckoning } = reading;
-  if (iso !== undefined && reckoning && (calendar === 'julian' || calendar === 'gregorian')) {
-    return qualify(boundedByDay(dayFromIso(iso, reckoning) + step, limit), about, doubtful);
+  if (iso !== undefined && reckoning) {
+    const day = boundedByDay(dayFromIso(iso, reckoning) + step, limit);
+    const isDay = calendar === 'julian' || calendar === 'gregorian';
+    return qualify(isDay ? day : { ...readYears(day.earliest, day.latest, calendar), ...daysOf(day) }, about, doubtful);
   }
   const named = looksToEnd ? reading.latest : reading.earliest;
   const year = typeof named === 'number' ? named + step : named;
   const years = fixes === 'latest' ? readYears(other, year, calendar) : readYears(year, other, calendar);
   return qualify(years, about, doubtful);
+}
+
+/** A year of another era is bounded by its days too, and told in years. */
+function daysOf({ from, to, reckoning }: Reading): Partial<Reading> {
+  return {
+    ...(from === undefined ? {} : { from }),
+    ...(to === undefined ? {} : { to }),
+    ...(reckoning === undefined ? {} : { reckoning }),
+  };
 }
 
 function boundedByDay(day: number, { fixes, other }: Limit): Reading {

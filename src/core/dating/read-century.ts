@@ -20,11 +20,13 @@ const CENTURY = [
     'Jh',
     'Jhs.',
   ],
-  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.'],
+  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
 ];
 /** Too short to follow a bare number: `12th c.` and `XIIe s.` are centuries, `4 C` and `2S` are not. */
 const CENTURY_LETTERS = ['c.', 'c', 's.', 's'];
-const SAECULUM = ['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi'];
+const SAECULUM = [
+  ...['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi', 'siglos', 'secoli', 'ss.'],
+];
 const NAMES = [
   ...[
     'first',
@@ -49,7 +51,7 @@ const LAST = 21;
 const EARLIEST = 100;
 
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
-const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|o|a|\\.)';
+const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|ste|de|o|a|\\.)';
 const ROMAN = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
@@ -65,13 +67,17 @@ interface Form {
   readonly part: (words: string) => Part | undefined;
 }
 
-/** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe s.`, `s. XIII ex.`, `C12`, each with `BC` or its like. */
+/** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe s.`, `s. XIII ex.`, `fine del sec. XII`, `C12`, each with `BC` or its like. */
 const FORMS: readonly Form[] = [
   { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'), part: partBefore },
   { form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}$`, 'i'), part: partBefore },
   {
     form: new RegExp(`^${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
     part: (words) => parseFigures(words) ?? parsePart(words),
+  },
+  {
+    form: new RegExp(`^(?<part>.+? )${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)${ERA}$`, 'i'),
+    part: partBefore,
   },
   { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: partBefore },
 ];

@@ -50,6 +50,8 @@ function dayOrMonth(text: string, groups: Record<string, string | undefined>): O
   const written = groups['year'] ?? '';
   const era = groups['ad'] ?? groups['adBefore'] ?? groups['bc'];
   if (era === undefined && written.length < 4) return undefined;
+  // "Augustus, 27 BC" names the ruler; the month has a day, or a year of four figures.
+  if (name === 'augustus' && groups['day'] === undefined && era !== undefined) return undefined;
   if (Number(written) === 0) return refuse('There is no year 0; write 1 BC for the year before AD 1.');
   const day = groups['day'] === undefined ? undefined : Number(groups['day']);
   if (groups['next'] !== undefined) return oldStyleDay(text, written, groups['next'], month, day);

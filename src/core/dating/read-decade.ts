@@ -8,10 +8,13 @@ import { anyOf } from './written-text.ts';
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|(?<ad>${anyOf(AFTER_CHRIST)})))?`;
 const FORMS = [
   new RegExp(`^(?<part>.*?)(?<![\\d-])(?<decade>\\d{1,3})0(?:'?s| ?er Jahre| ?er)${ERA}$`, 'i'),
-  new RegExp(`^(?<part>.*?)(?:les )?années (?<decade>\\d{3})0${ERA}$`, 'i'),
+  new RegExp(
+    `^(?<part>.*?)(?:(?:les )?années|(?:de )?jaren|(?:gli )?anni|(?:los )?años) (?<decade>\\d{3})0${ERA}$`,
+    'i',
+  ),
 ];
 
-/** `1280s`, `late 1280s`, `330s BC`, `1840er Jahre`, `années 1840`. */
+/** `1280s`, `late 1280s`, `330s BC`, `1840er Jahre`, `années 1840`, `jaren 1840`. */
 export const readDecade: PointReader = (text) => {
   const groups = FORMS.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
   const decade = groups?.['decade'] ?? '';

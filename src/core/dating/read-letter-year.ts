@@ -8,8 +8,11 @@ import { readRoman } from './roman-numeral.ts';
 const FIRST_DATED = 1200;
 const LAST_DATED = 2100;
 
-/** `MDCCXLVII`, `CIƆIƆCCXLVIII`, `҂АѰГІ`: years as coins and medals write them. */
+/** A title page may print the year in small letters; fewer than five may be a word. */
+const SMALL = /^m[mdclxvij]{4,}$/;
+
+/** `MDCCXLVII`, `mdccxlvii`, `CIƆIƆCCXLVIII`, `҂АѰГІ`: years as coins and medals write them. */
 export const readLetterYear: PointReader = (text) => {
-  const year = readRoman(text) ?? readCyrillic(text);
+  const year = readRoman(SMALL.test(text) ? text.toUpperCase() : text) ?? readCyrillic(text);
   return year === undefined || year < FIRST_DATED || year > LAST_DATED ? undefined : good(readYears(year, year));
 };

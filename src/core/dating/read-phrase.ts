@@ -5,6 +5,10 @@ import { readQualified, type WordReader } from './qualifiers.ts';
 import { readBound } from './read-bound.ts';
 import { pointReader } from './read-point.ts';
 import { readChoice, readRange } from './read-several.ts';
+import { STRUCK } from './words.ts';
+import { wordBefore } from './written-text.ts';
+
+const STRUCK_WORD = wordBefore(STRUCK);
 
 /**
  * Reads a date in free words: a point in time, or several joined, or the time before or after one, with "about" and
@@ -14,7 +18,8 @@ export function phraseReader(reigns: readonly Reign[]): WordReader {
   const point = remembering(pointReader(reigns, readBoundOfReign));
   const readPoint: WordReader = (words) => readQualified(words, point);
   const readLimit: WordReader = (words) => readPoint(words) ?? edtfDate(words) ?? readRange(words, readPoint);
-  return function readPhrase(text) {
+  return function readPhrase(said) {
+    const text = said.replace(STRUCK_WORD, '');
     // A sign that is a word elsewhere may be part of the date: C12, C.E. 325.
     const whole = point(text);
     if (whole?.ok) return whole;

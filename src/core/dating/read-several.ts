@@ -3,18 +3,18 @@ import { choice, span } from './combine.ts';
 import type { Reading } from './dating.ts';
 import { readPair, splits } from './pair.ts';
 import type { WordReader } from './qualifiers.ts';
-import { AND, BETWEEN, FROM, OR, TO } from './words.ts';
+import { AFTER_CHRIST, AND, BETWEEN, FROM, OR, TO } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
 const MOST_CHOICES = 8;
 const CHOICES = [
   { kind: 'or' as const, words: anyOf(OR) },
   { kind: 'and' as const, words: anyOf(AND) },
-].map(({ kind, words }) => ({
-  kind,
-  word: new RegExp(` ${words} `, 'i'),
-  joint: new RegExp(`,? ${words} |, `, 'i'),
-}));
+].map(({ kind, words }) => {
+  // "Of" is "or" in Dutch, but only between figures: elsewhere it is the English word.
+  const between = kind === 'or' ? `(?: ${words} |(?<=\\d) of (?=\\d))` : ` ${words} `;
+  return { kind, word: new RegExp(between, 'i'), joint: new RegExp(`,?${between}|, `, 'i') };
+});
 
 /** `1279 or 1280`, `1279, 1281 or 1283`, `1279 and 1280`. */
 export function readChoice(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
@@ -45,6 +45,8 @@ function readParts(parts: readonly string[], readPoint: WordReader): readonly Re
 const TO_WORDS = new RegExp(` ${anyOf(TO)}(?= )`, 'gi');
 /** A hyphen; or a stroke between centuries, which between years would be old style: `12./13. Jh.`, `s. XII/XIII`. */
 const MARKS = /-|(?<=[^\d ])\/(?=[^\d ]|\d{1,2}(?:st|nd|rd|th|e|\.))|(?<=\d)\/(?=\d{1,2}(?:st|nd|rd|th|\.))/g;
+/** `27 BC/14 AD`: the second year has an era of its own. */
+const BEFORE_ERA = new RegExp(`(?<=[^\\d ])/(?=\\d{1,4} ?${anyOf(AFTER_CHRIST)}$)`, 'gi');
 const AND_WORDS = new RegExp(` ${anyOf(AND)}(?= )`, 'gi');
 const FROM_WORD = wordBefore(FROM);
 const BETWEEN_WORD = wordBefore(BETWEEN);
@@ -55,7 +57,7 @@ export function readRange(text: string, readPoint: WordReader): Outcome<Reading>
   const words = text.replace(isBetween ? BETWEEN_WORD : FROM_WORD, '');
 
   let problem: Outcome<Reading> | undefined;
-  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS]) {
+  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS, BEFORE_ERA]) {
     for (const { left, right } of splits(words, joint)) {
       const pair = readPair(left, right, readPoint);
       if (pair?.left.ok && pair.right.ok) return span(pair.left.value, pair.right.value, text, pair.words);

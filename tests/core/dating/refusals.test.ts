@@ -45,6 +45,25 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['Edward II, year 7', undefined],
   ['reign of Edward II', undefined],
   ['Y2006', '2006'],
+  // An era without a year, and words that mean one thing in one list and another in the next. Common practice.
+  ['9 BC-AD', '9 BC'],
+  ['9 BC to AD', '9 BC - AD 14'],
+  ['9 B.C. - A.D.', '9 BC - AD 14'],
+  ['c. 9 BC/AD', '9 BC'],
+  ['BC/AD 14', 'AD 14'],
+  ['9 v. Chr. - n. Chr.', '9 v. Chr. - AD 14'],
+  ['h. 1280', 'c. 1280'],
+  ['h. 1280', 'AH 1280'],
+  ['v. 1280', 'before 1280'],
+  ['Samvat 1943', 'VS 1943'],
+  ['AH 29?', 'AH 29X'],
+  ['AH 29?', 'AH 29 (?)'],
+  ['MCMX (1911)', 'MCMX'],
+  ['1911 (MCMX)', 'MCMX'],
+  ['AD 134/38', 'AD 134-138'],
+  ['1937H', undefined],
+  ['1921-D', '1921'],
+  ['Augustus, 27 BC-AD 14', undefined],
 ];
 
 describe('what cannot be read is refused in a sentence that says what to write', () => {
