@@ -9,7 +9,8 @@ export type PrivateSearch = {
 
 export type FoundValue = PrivateValue & { readonly at: number };
 
-const WORD = /[\p{L}\p{N}]+/gu;
+/** Letters and figures. Said by what they are not, because a text of a site is looked through several times faster so. */
+const WORD = /[^\0-/:-@[-`{-\u00bf\u00d7\u00f7\u2000-\u2bff\u2e00-\u2e7f\u3000-\u303f\ufe30-\ufe6f\ud800-\udfff]+/g;
 
 /** Makes values ready for `privateIn`. */
 export function searchFor(values: readonly PrivateValue[]): PrivateSearch {

@@ -131,16 +131,18 @@ export const PROBLEMS = {
     `There is no column ${quote(name)} here, so a row belongs to nothing. Put ${name} first in the first line, and in each row the name of the folder.`,
   'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
     `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/.`) : `Write ${meant}, which has that number.`}`,
-  'private-in-text': (value: string, column: string, from: string) =>
-    `"${value}" is in the column ${column} of ${from}, and would be published here. Take it out of this text.`,
+  'private-in-text': (hint: string, column: string, from: string, line: number) =>
+    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text.`,
+  'private-in-name': (hint: string, column: string, from: string, line: number) =>
+    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands in the name of this file, which would be published. Give it another name.`,
   'cell-unreadable': (sentence: string) => sentence,
   'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
   'private-tracked': (file: string) =>
     `git tracks ${file}, and would publish it with the rest. Write private/ into .gitignore and run: git rm --cached -r private`,
   // What was built
-  'leak-private': (column: string, from: string) =>
-    `This file holds a value of the column ${column} of ${from}. Take it out of the public text that names it.`,
+  'leak-private': (column: string, from: string, line: number, hint: string) =>
+    `This file holds what the column ${column} of ${from} keeps in its line ${line}, ${hint}. Take it out of the public text that names it.`,
   'leak-unpublished': (id: string) =>
     `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
   'leak-unlisted': (id: string) =>

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
-import { privateIn, searchFor, whereStands } from '../catalogue/private-search.ts';
-import type { PrivateSearch } from '../catalogue/private-search.ts';
-import { privateValues } from '../catalogue/private-values.ts';
+import type { PrivateGuard } from '../catalogue/private-guard.ts';
+import { guardOf, guarded } from '../catalogue/private-guard.ts';
+import { lettersOf, pageText, unescaped } from '../catalogue/private-letters.ts';
+import { whereStands } from '../catalogue/private-search.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -12,6 +13,7 @@ import { segmentsOf } from '../photographs/inspect-picture.ts';
 
 const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
 const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;
+const MARKED_UP = /\.(html|svg|xml)$/i;
 const FONT = /\.woff2?$/i;
 
 /**
@@ -20,14 +22,12 @@ const FONT = /\.woff2?$/i;
  */
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
   const folder = await readFolder(cabinet);
-  const secrets = searchFor(
-    (folder === null ? [] : privateValues(folder, records)).map((one) => ({ ...one, value: spaced(one.value) })),
-  );
+  const guard = guardOf(folder ?? { at: cabinet, files: [] }, records);
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
   const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
   const titles = records.pieces
     .filter(({ fields }) => fields.publish === 'yes')
-    .map(({ fields }) => fields.title.toLowerCase());
+    .map(({ fields }) => lettersOf(fields.title));
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -36,12 +36,13 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
   const problems: Problem[] = [];
   for (const path of files) {
     const file = relative(built, path).split(sep).join('/');
+    for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
+      problems.push(problem('leak-private', { file }, column, from, line, hint));
     for (const { id } of hidden) if (tellsId(file, id)) problems.push(problem('leak-unpublished', { file }, id));
     // Waiting for each of thousands of small files would take several times as long as reading it.
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
     else if (TEXT.test(file)) {
-      const text = plain(readFileSync(path, 'utf8'));
-      problems.push(...inspectText(file, text, secrets, { hidden, unlisted, titles }, cabinet));
+      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { hidden, unlisted, titles }, cabinet));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return orderProblems(problems);
@@ -55,18 +56,22 @@ function inspectPicture(file: string, bytes: Uint8Array): readonly Problem[] {
 
 function inspectText(
   file: string,
-  text: string,
-  secrets: PrivateSearch,
+  written: string,
+  guard: PrivateGuard,
   pieces: { hidden: Records['pieces']; unlisted: Records['pieces']; titles: readonly string[] },
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
-  const small = text.toLowerCase();
-  for (const { from, column } of privateIn(small, secrets)) found.push(problem('leak-private', { file }, column, from));
+  const text = unescaped(written);
+  const letters = lettersOf(MARKED_UP.test(file) ? pageText(written) : written);
+  const secrets = guarded(letters, guard).map(({ from, column, line, hint }) =>
+    problem('leak-private', { file }, column, from, line, hint),
+  );
+  found.push(...new Map(secrets.map((one) => [one.says, one])).values());
   for (const { id, fields } of pieces.hidden)
     if (
       [id, ...(fields.formerly ?? [])].some((name) => tellsId(text, name)) ||
-      namesPiece(small, fields, pieces.titles)
+      namesPiece(letters, fields, pieces.titles)
     )
       found.push(problem('leak-unpublished', { file }, id));
   for (const { id, fields } of pieces.unlisted) {
@@ -82,35 +87,18 @@ function inspectText(
   return found;
 }
 
-/** A text with the escapes of HTML and JSON undone, so that a value is found however it was written. */
-function plain(text: string): string {
-  return spaced(text)
-    .replace(/&(?:quot|#34|#x22);/g, '"')
-    .replace(/&(?:#39|#x27|apos);/g, "'")
-    .replace(/&lt;/g, '<')
-    .replace(/&gt;/g, '>')
-    .replace(/\\"/g, '"')
-    .replace(/\\u([0-9a-f]{4})/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)))
-    .replace(/&(?:amp|#38);/g, '&');
-}
-
-/** No-break spaces, which tie a name to its numeral on a page, as plain ones. */
-function spaced(text: string): string {
-  return text.replace(/&(?:nbsp|#160|#xa0);|\u00a0/gi, ' ');
-}
-
 /**
- * Whether a text of small letters holds the title of a hidden piece, or its number where that could be told from any other.
+ * Whether a text in plain letters holds the title of a hidden piece, or its number where that could be told from any other.
  * A title that a listed piece has as well, or has as a part of its own, gives nothing away.
  */
-function namesPiece(small: string, fields: { title: string; number: string }, titles: readonly string[]): boolean {
-  const title = fields.title.toLowerCase();
-  const number = fields.number.toLowerCase();
+function namesPiece(letters: string, fields: { title: string; number: string }, titles: readonly string[]): boolean {
+  const title = lettersOf(fields.title);
+  const number = lettersOf(fields.number);
   const telling = [
     ...(titles.some((listed) => listed.includes(title)) ? [] : [title]),
     ...(/\p{L}/u.test(number) && number.length >= 4 ? [number] : []),
   ];
-  return telling.some((one) => whereStands(small, one) !== -1);
+  return telling.some((one) => whereStands(letters, one) !== -1);
 }
 
 /** The places where an id stands that is too short or too plain a word to be looked for by itself: `12` is in every text. */

@@ -71,7 +71,7 @@ test('All values at once are found where each would be found by itself', () => {
       fc.array(word, { maxLength: 40 }),
       (values, words) => {
         const text = words.join('');
-        const one = values.map((value) => ({ value, from: 'ledger', column: 'notes' }));
+        const one = values.map((value) => ({ value, from: 'ledger', column: 'notes', line: 2 }));
         const found = new Map(privateIn(text, searchFor(one)).map(({ value, at }) => [value, at]));
         for (const value of values) expect(found.get(value) ?? -1).toBe(whereStands(text, value));
       },
@@ -96,6 +96,25 @@ const SUMS = [
   ['£77', 'a sum of £775', false],
   ['£77', 'a sum of £77.50', false],
   ['£5', 'a note for £5', false],
+  ['£1250', 'it went for £1\u2009250', true],
+  ['£1250', 'it went for £1\u202f250', true],
+  ['£1250', 'it went for £ 1,250', true],
+  ['£1250', 'it went for £*1,250*', true],
+  ['£1250', 'it went for &pound;1,250', true],
+  ['£1250', 'it went for GBP1250', true],
+  ['£1250', 'it went for 1250 quid', true],
+  ['£1250', 'it went for £1.25k', true],
+  ['£1250', 'it went for twelve hundred and fifty pounds', true],
+  ['£1250', 'it went for One thousand, two hundred and fifty pounds', true],
+  ['£1250', 'I paid 1,250 for it', true],
+  ['£1250', 'I gave twelve hundred and fifty for it', true],
+  ['£1250', 'in the year 1250 it cost 3 pence', false],
+  ['£1250', 'it cost £12,500', false],
+  ['€1250', 'kostete 1250,- Euro', true],
+  ['CHF 1250', 'für Fr. 1’250.–', true],
+  ['JPY 12500', 'for ¥12,500', true],
+  ['CAD 1250', 'for $1,250', true],
+  ['DEM 850', 'für 850 Mark', true],
 ] as const;
 
 test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async ([cost, story, isFound]) => {

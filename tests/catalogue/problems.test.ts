@@ -43,6 +43,7 @@ const ROWS: readonly Row[] = [
   { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\n0001') }, line: 2, says: 'Write plain-penny, which has that number.' },
   { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt cost me £431.17.` }, says: 'cost of private/ledger.csv' },
   { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt lies in the mark-storage BANK BOX.` }, says: 'storage of private/ledger.csv' },
+  { kind: 'private-in-name', change: { 'pieces/plain-penny/detail-mark-storage-bank-box.jpg': '' }, says: 'storage of private/ledger.csv' },
   { kind: 'link-rooted', change: { [PENNY]: (text) => `${text}See [the medal](/pieces/old-medal/).` }, line: 28, says: '../york-penny/' },
   { kind: 'name-form', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'Write plain-town.' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 1281/1279') }, line: 8, says: 'Write 1279/1281' },

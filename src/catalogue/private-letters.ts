@@ -1,0 +1,87 @@
+/** The named characters of HTML that stand in a text for a sign that matters here. Source: WHATWG HTML, §13.5. */
+const NAMED: Readonly<Record<string, string>> = {
+  amp: '&', quot: '"', apos: "'", lt: '<', gt: '>', nbsp: ' ', ensp: ' ', emsp: ' ', thinsp: ' ', shy: '', zwnj: '', zwj: '',
+  pound: '£', euro: '€', yen: '¥', dollar: '$', comma: ',', period: '.', deg: '°', minus: '-', ndash: '-', mdash: '-', hyphen: '-',
+}; // prettier-ignore
+
+/** What is not seen: soft hyphens, joiners, marks of direction. Source: Unicode 16, general category Cf. */
+const UNSEEN = /\p{Cf}|\u034f|[\ufe00-\ufe0f]/gu;
+
+/** Everything beyond ASCII. */
+const FOREIGN = /[^\0-\u007f]+/g;
+
+/** A text with the escapes of HTML, JSON, YAML and addresses undone, and without what is not seen. */
+export function unescaped(text: string): string {
+  return text
+    .replace(/\\u([0-9a-f]{4})|\\x([0-9a-f]{2})/gi, (_, four?: string, two?: string) =>
+      String.fromCharCode(Number.parseInt(four ?? two ?? '', 16)),
+    )
+    .replace(/\\(?=["'/\\])/g, '')
+    .replace(/&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]{2,8}));/gi, (whole, ten?: string, hex?: string, name?: string) =>
+      name === undefined
+        ? letterOf(ten === undefined ? Number.parseInt(hex ?? '', 16) : Number(ten))
+        : (NAMED[name.toLowerCase()] ?? whole),
+    )
+    .replace(/(?:%[0-9a-f]{2})+/gi, (escaped) => {
+      try {
+        return decodeURIComponent(escaped);
+      } catch {
+        return escaped;
+      }
+    })
+    .replace(FOREIGN, (run) => run.replace(UNSEEN, '').normalize('NFKC'));
+}
+
+function letterOf(code: number): string {
+  return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
+}
+
+/**
+ * The form in which texts are compared: escapes undone, small letters without accents, every kind of blank, hyphen and dash one
+ * blank, quotation marks straight. So a value is found however it was written.
+ */
+export function lettersOf(text: string): string {
+  return unescaped(text)
+    .toLowerCase()
+    .replace(FOREIGN, plainRun)
+    .replace(/[\t-\r_+-][\s_+-]*| [\s_+-]+/g, ' ');
+}
+
+const plainRuns = new Map<string, string>();
+
+/** Signs beyond ASCII as those within it, as far as they are the same to a reader. */
+function plainRun(run: string): string {
+  const held = plainRuns.get(run);
+  if (held !== undefined) return held;
+  const made = run
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[ßæœøł]/g, (letter) => PLAIN[letter] ?? letter)
+    .replace(/[‘’‚‛′´]/g, "'")
+    .replace(/[“”„‟″«»]/g, '"')
+    .replace(/[\s\p{Pd}\u2212]/gu, ' ');
+  plainRuns.set(run, made);
+  return made;
+}
+
+const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l' };
+
+/** Elements that stand within a word or a sentence, and part nothing. */
+const WITHIN =
+  /<\/?(?:a|abbr|b|bdi|bdo|cite|code|del|dfn|em|i|ins|mark|q|s|small|span|strong|sub|sup|time|u|wbr)\b[^<>]*>/gi;
+
+/** What a page says: its text without its elements, on which it may be parted, and then what stands in them. */
+export function pageText(html: string): string {
+  const within: string[] = [];
+  const seen = html.replace(WITHIN, '').replace(/<[^<>]*>/g, ' ');
+  for (const [element] of html.matchAll(/<[^/<>][^<>]*=[^<>]*>/g)) within.push(element);
+  return `${seen}\n${within.join('\n')}`;
+}
+
+/** What a reader sees of a text in Markdown: without its signs of emphasis, and of a link its words. */
+export function readMarkdown(text: string): string {
+  return text
+    .replace(/\]\([^()]*\)/g, '')
+    .replace(/\\(?=[!-/:-@[-`{-~])/g, '')
+    .replace(/[*`~[\]]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, '');
+}
