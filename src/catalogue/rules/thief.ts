@@ -2,24 +2,41 @@ import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { LEDGER_COLUMNS } from '../schema/cabinet.ts';
+import { exactSpotIn } from './spots.ts';
 
-/** Degrees with three decimals or more stand within a hundred metres of a place. */
-const DEGREES = /-?\d{1,2}\.\d{3,}\s*°?\s*[NS]?\s*[,;/ ]\s*-?\d{1,3}\.\d{3,}/;
-/** A British or Irish grid reference of six figures or more: two letters, then two groups or one run of figures. */
-const GRID =
-  /\b(?:H[LMN-PT-Z]|N[A-HJ-OR-UW-Z]|O[V]|S[A-HJ-PR-Z]|T[AFGLMQRV])\s?(?:\d{3,5}\s\d{3,5}|\d{6}|\d{8}|\d{10})\b/;
 /** Fields whose figures are measures, or numbers in a list or a book, and no places. */
-const NUMBERED = new Set(['number', 'references', 'dies', 'weight', 'diameter', 'thickness', 'fineness', 'inside']);
+const NUMBERED = new Set([
+  'number', 'references', 'dies', 'weight', 'diameter', 'thickness', 'fineness', 'inside', 'coordinates', 'identifiers', 'address',
+]); // prettier-ignore
 
-/** What names an exact spot in public text is for the ledger. */
-export const checkThief: Rule = (records, place) =>
-  [...records.pieces.filter(({ fields }) => fields.publish !== 'no'), ...records.exhibits].flatMap(
-    ({ file, fields, story }) =>
-      [...textsIn(fields, []), { path: [], text: story }].flatMap(({ path, text }): readonly Problem[] => {
-        const match = DEGREES.exec(text) ?? GRID.exec(text);
-        return match === null ? [] : [problem('spot-too-exact', place(file, path, match[0]), match[0])];
-      }),
-  );
+/** What names an exact spot in public text is for the ledger. Where a mint stood is no find. */
+export const checkThief: Rule = (records, place) => {
+  const { pieces, rulers, mints, denominations, eras, sets, exhibits, works, cabinet } = records;
+  const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
+  const lists = [rulers, mints, denominations, eras, sets, works, cabinet === null ? [] : [cabinet]].flat();
+  return [...shown, ...exhibits, ...lists].flatMap(({ file, fields, story }) => [
+    ...textsIn(fields, []).flatMap(({ path, text }): readonly Problem[] => {
+      const spot = exactSpotIn(text);
+      return spot === null ? [] : [problem('spot-too-exact', place(file, path), withoutFigures(spot))];
+    }),
+    ...spotsInStory(story).map(({ line, spot }) =>
+      problem('spot-too-exact', place(file, [], line), withoutFigures(spot)),
+    ),
+  ]);
+};
+
+/** The first spot of a story, and the line it stands on or begins on. */
+function spotsInStory(story: string): readonly { readonly line: string; readonly spot: string }[] {
+  const spot = exactSpotIn(story);
+  if (spot === null) return [];
+  const line = story.split('\n').find((one) => exactSpotIn(one) !== null) ?? spot;
+  return [{ line, spot }];
+}
+
+/** What is printed may be shown to others: the figures of a spot are left out. */
+function withoutFigures(spot: string): string {
+  return spot.replace(/\d/g, '·');
+}
 
 /** What a sheet said of money, storage or a seller stands in no file but the ledger, also where it could not be read. */
 export const checkAsWritten: Rule = (records, place) =>
