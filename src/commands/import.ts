@@ -13,6 +13,7 @@ import { chooseSheet, tellReading } from './import/choose-sheet.ts';
 import { mappingOf } from './import/mapping-of.ts';
 import { earlierImport } from './import/earlier-import.ts';
 import { importName, importPlaces, pathIn } from './import/place-of.ts';
+import { tellNames } from './import/tell-names.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
 import { unreadCsv, writeImport } from './import/write-import.ts';
@@ -141,12 +142,8 @@ if (asked.length > 0)
 if (plan.unread.length + plan.setAside.length > 0) await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan));
 const names = formatNames(namesText, plan.questions);
 if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names);
-if (plan.questions.length > 0) {
-  const lines = plan.questions.map(({ id, spelled, kind }) => `  ${kind}/${id}: ${spelled.join(', ')}`);
-  say(
-    `\nTaken for one and the same, as ${shown(places.names)} says; change it there if they are not:\n${lines.join('\n')}`,
-  );
-}
+const named = tellNames(plan.questions, shown(places.names));
+if (named !== '') say(`\n${named}`);
 
 const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0);
 const isWanted =

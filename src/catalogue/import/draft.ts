@@ -24,6 +24,8 @@ export type Draft = {
   readonly facts: Readonly<Record<string, Written>>;
   readonly names: {
     readonly ruler?: readonly NamedInSheet[];
+    /** What was ruled, as a column of countries or realms has it; it tells rulers of one name apart. */
+    readonly realm?: string;
     readonly mint?: NamedInSheet;
     readonly denomination?: NamedInSheet;
     /** References with the work as the sheet names it: `{ name: 'North', number: '1018' }`. */
@@ -39,4 +41,4 @@ export type Draft = {
 };
 
 /** A name with what the sheet says beside it: `Edward I` and `1272-1307`. */
-export type NamedInSheet = { readonly name: string; readonly years?: string };
+export type NamedInSheet = { readonly name: string; readonly years?: string; readonly realm?: string };

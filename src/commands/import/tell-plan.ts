@@ -43,6 +43,7 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
       ({ id, number }) => `${id} (number ${number})`,
     ),
     newLists(plan),
+    section('To look at', plan.remarks, (line) => line),
     section(
       'Cells that could not be read; each is kept word for word, under as-written in its piece or in the ledger',
       plan.unread,
@@ -90,11 +91,20 @@ function newLists({ lists }: ImportPlan): string {
   const kinds = ['rulers', 'mints', 'denominations', 'works'] as const;
   return kinds
     .flatMap((kind) => {
-      const names = lists.filter((one) => one.kind === kind).map(({ name }) => name);
+      const mine = lists.filter((one) => one.kind === kind);
+      // Two of one name are told by their files.
+      const names = mine.map(({ name, file }) =>
+        mine.some((other) => other.name === name && other.file !== file) ? fileName(file) : name,
+      );
       const more = names.length > TOLD ? ` and ${names.length - TOLD} more` : '';
       return names.length === 0 ? [] : [`${LISTS[kind]} (${names.length}): ${names.slice(0, TOLD).join(', ')}${more}`];
     })
     .join('\n');
+}
+
+/** `james-i-scotland` of `rulers/james-i-scotland.yaml`. */
+function fileName(file: string): string {
+  return file.slice(file.indexOf('/') + 1, -'.yaml'.length);
 }
 
 function section<T>(title: string, all: readonly T[], line: (one: T) => string, after = ''): string {

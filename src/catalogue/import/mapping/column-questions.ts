@@ -28,6 +28,11 @@ const ASKED: Readonly<Record<string, Asked>> = {
     ],
     otherwise: 'It is taken for where you keep the piece, and stays in the ledger.',
   },
+  country: {
+    asks: 'is it the country or realm a piece belongs to, or something of your own?',
+    choices: [['the realm, which tells rulers of one name apart', 'realm'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading, and rulers of one name are told apart by their dates alone.',
+  },
   number: {
     asks: 'is it your inventory number, or a number in a catalogue?',
     choices: [['inventory number', 'number'], ['reference with its book', 'references'], ['neither (private)', 'ledger']],

@@ -1,6 +1,6 @@
 /** What a column can be read into: fields of the piece's form, by the names a keeper writes in a mapping file. */
 export const FIELDS = [
-  'id', 'number', 'title', 'kind', 'publish', 'status', 'ruler', 'struck-for', 'issuer', 'mint', 'denomination',
+  'id', 'number', 'title', 'kind', 'publish', 'status', 'ruler', 'realm', 'struck-for', 'issuer', 'mint', 'denomination',
   'date', 'date from', 'date to', 'dated', 'references', 'reference work', 'reference number', 'metal', 'fineness',
   'weight', 'diameter', 'height', 'width', 'thickness', 'axis', 'measures', 'made', 'faces', 'shape', 'treatments',
   'peculiarities', 'grade', 'grade-scale', 'graded-by', 'problem', 'obverse legend', 'obverse reading',

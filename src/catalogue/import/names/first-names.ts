@@ -83,6 +83,11 @@ export function englishName(word: string): string | null {
   return begun.size === 1 && only !== undefined ? only : null;
 }
 
+/** Whether a word is a name that rulers bear, in its English form. */
+export function isFirstName(word: string): boolean {
+  return ENGLISH.has(word);
+}
+
 /** By-names that are a word in each language; the English word first. */
 const BYNAMES: readonly string[] = [
   'great grosse grossen grand grande groote grote magnus magno',

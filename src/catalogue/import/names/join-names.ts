@@ -1,13 +1,24 @@
-import { distance } from 'fastest-levenshtein';
 import type { NamedInSheet } from '../draft.ts';
 import type { ListKind } from '../../write/write-piece.ts';
 import { fileId, freeId } from './file-id.ts';
-import { bestSpelled, byReign, isProper, labelOf, labelsIn, nameFrom, overlaps } from './labels.ts';
-import type { Label, Span } from './labels.ts';
-import { rulerKey, spelledAlike } from './ruler-key.ts';
+import { grouped } from './grouped.ts';
+import { keysOf } from './keys.ts';
+import { bestSpelled, byReign, isProper, labelOf, labelsIn, nameFrom, oneRealm } from './labels.ts';
+import type { Label } from './labels.ts';
+import { labelsSaid, yearsSaid } from './labels-said.ts';
+import type { Parting } from './parting.ts';
+import { isSameRealm, joinedParts, partingOf } from './parting.ts';
+import { spelledAlike } from './ruler-key.ts';
+import { hullOf, overlaps, yearsBetween } from './spans.ts';
+import type { Span } from './spans.ts';
 
 /** A list file that is there: its id, every name it has, and when it reigned; no reigns for what does not reign. */
-export type KnownName = { readonly id: string; readonly names: readonly string[]; readonly reigns: readonly Span[] };
+export type KnownName = {
+  readonly id: string;
+  readonly names: readonly string[];
+  readonly reigns: readonly Span[];
+  readonly realm?: string;
+};
 
 /** A name where it stands in the sheet, with the years its piece was made in. */
 export type NameUse = NamedInSheet & { readonly row: number; readonly made: Span | null };
@@ -19,6 +30,7 @@ export type NewName = {
   readonly otherNames: readonly string[];
   /** The reign as the sheet has it: `1272-1307`. */
   readonly years: string | null;
+  readonly realm?: string;
 };
 
 /** Names that are spelled in several ways and may be one; `spelled` as the sheet has them, the reign in brackets. */
@@ -27,6 +39,8 @@ export type NameQuestion = {
   readonly id: string;
   /** Whether there is a file already. */
   readonly isKnown: boolean;
+  /** Whether it is kept apart from others of the same spelling. */
+  readonly isParted: boolean;
   readonly spelled: readonly string[];
 };
 
@@ -40,7 +54,7 @@ export type JoinedNames = {
   readonly idOf: (use: NameUse) => { readonly id: string } | { readonly because: string };
 };
 
-type Meant = { readonly id: string; readonly spans: readonly Span[] };
+type Meant = { readonly id: string; readonly spans: readonly Span[]; readonly realm: string | null };
 
 /** Joins the names of a sheet to the files of a list, and finds which new files are wanted. Each name is spelled as it is. */
 export function joinNames(
@@ -49,21 +63,43 @@ export function joinNames(
   known: readonly KnownName[],
   said: SaidNames,
 ): JoinedNames {
-  const labels = labelsIn(uses);
+  const partOf: Parting = kind === 'rulers' ? partingOf(uses, known) : () => '';
+  const labels = labelsIn(uses, partOf);
   const keys = keysOf(kind, labels, known);
   const meant = new Map<string, readonly Meant[]>();
   const questions: NameQuestion[] = [];
   const created: NewName[] = [];
   const isTaken = (id: string): boolean => [...known, ...created].some((one) => one.id === id);
 
-  for (const [id, spellings] of Object.entries(said)) {
-    const mine = labels.filter(({ text, name }) => spellings.includes(text) || spellings.includes(name));
+  for (const [id, mine] of labelsSaid(labels, said)) {
     const file = known.find((one) => one.id === id);
-    for (const { text } of mine) meant.set(text, [{ id, spans: file?.reigns ?? [] }]);
-    if (file === undefined && mine.length > 0) created.push(newName(id, mine));
+    for (const { text } of mine)
+      meant.set(text, [
+        ...(meant.get(text) ?? []),
+        {
+          id,
+          spans: file !== undefined && file.reigns.length > 0 ? file.reigns : spansOf(mine),
+          realm: file?.realm ?? oneRealm(mine),
+        },
+      ]);
+    if (file === undefined) created.push(newName(id, mine));
   }
-  const spelled = indexed(known, spelledAlike);
-  const keyed = indexed(known, keys);
+  // What the keeper has said has files, or will have them, and another spelling may be one of theirs.
+  const files = [
+    ...known.map((file) =>
+      file.reigns.length > 0
+        ? file
+        : { ...file, reigns: [...yearsSaid(said[file.id] ?? []), ...meantSpans(meant, file.id)] },
+    ),
+    ...created.map(({ id, name, otherNames, realm }) => ({
+      id,
+      names: [name, ...otherNames],
+      reigns: meantSpans(meant, id),
+      ...(realm === undefined ? {} : { realm }),
+    })),
+  ];
+  const spelled = indexed(files, spelledAlike);
+  const keyed = indexed(files, keys);
   for (const label of labels.filter(({ text }) => !meant.has(text))) {
     const same = (spelled.get(spelledAlike(label.name)) ?? []).filter((file) => agrees(label, file));
     const near = (keyed.get(keys(label.name)) ?? []).filter((file) => agrees(label, file));
@@ -71,28 +107,32 @@ export function joinNames(
     const [only] = found;
     if (only === undefined) continue;
     meant.set(label.text, found.map(asMeant));
-    if (same.length === 0 && found.length === 1)
-      questions.push({ kind, id: only.id, isKnown: true, spelled: [label.text] });
+    const isElsewhere = label.realm !== null && only.realm !== undefined && !isSameRealm(label.realm, only.realm);
+    if (found.length === 1 && (same.length === 0 || isElsewhere))
+      questions.push({
+        kind,
+        id: only.id,
+        isKnown: known.some(({ id }) => id === only.id),
+        isParted: false,
+        spelled: [label.text],
+      });
   }
   const left = labels.filter(({ text }) => !meant.has(text));
   for (const group of grouped(left, ({ name }) => keys(name))) {
-    const clusters = byReign(group);
+    const clusters = clustersOf(group);
     const made = clusters.map((cluster) => {
       const best = bestSpelled(cluster);
       const isOneOfSeveral = clusters.length > 1 || spelled.has(spelledAlike(best.name));
-      const since = cluster.find(({ years }) => years !== null)?.years?.low;
-      const id = freeId(
-        fileId(isOneOfSeveral && since !== undefined ? `${best.name} ${Math.abs(since)}` : best.name),
-        isTaken,
-      );
+      const id = freeId(fileId(isOneOfSeveral ? toldApart(best.name, cluster) : best.name), isTaken);
       const file = newName(id, cluster);
       created.push(file);
-      if (new Set(cluster.map(({ name }) => spelledAlike(name))).size > 1)
-        questions.push({ kind, id, isKnown: false, spelled: cluster.map(({ text }) => text) });
+      const isParted = isOneOfSeveral && group.some(({ part }) => part !== '');
+      if (isParted || new Set(cluster.map(({ name, part }) => `${spelledAlike(name)} ${part}`)).size > 1)
+        questions.push({ kind, id, isKnown: false, isParted, spelled: cluster.map(({ text }) => text) });
       return {
         cluster,
         names: [file.name, ...file.otherNames],
-        meant: { id, spans: cluster.flatMap(({ years }) => (years === null ? [] : [years])) },
+        meant: { id, spans: spansOf(cluster), realm: oneRealm(cluster) },
       };
     });
     for (const label of group) {
@@ -105,11 +145,44 @@ export function joinNames(
       );
     }
   }
-  return { created, questions, idOf: (use) => chosen(use, meant.get(labelOf(use)) ?? [], kind) };
+  return { created, questions, idOf: (use) => chosen(use, meant.get(labelOf(use, partOf)) ?? [], kind) };
 }
 
-/** Of the files a name could mean, the one whose reign the piece falls in. */
-function chosen(use: NameUse, meant: readonly Meant[], kind: ListKind): { id: string } | { because: string } {
+function meantSpans(meant: ReadonlyMap<string, readonly Meant[]>, id: string): readonly Span[] {
+  return [...meant.values()].flat().flatMap((one) => (one.id === id ? one.spans : []));
+}
+
+/** Spellings of one name, a ruler's told apart by reign, or else by realm and date; what nothing tells apart is in no cluster of several. */
+function clustersOf(group: readonly Label[]): readonly (readonly Label[])[] {
+  const parted = group.filter(({ part }) => part !== '');
+  const rest = group.filter(({ part }) => part === '');
+  if (parted.length === 0) return byReign(rest);
+  const clusters = joinedParts(parted);
+  const dated = rest.some(({ years }) => years !== null);
+  return [...clusters, ...(dated ? byReign(rest) : [])];
+}
+
+/** A name with what its file is told from others by: a reign, a realm, or the years of its pieces. */
+function toldApart(name: string, cluster: readonly Label[]): string {
+  const since = cluster.find(({ years }) => years !== null)?.years?.low ?? null;
+  const realm = oneRealm(cluster);
+  const first = hullOf(spansOf(cluster))?.low ?? null;
+  if (since === null && realm !== null && cluster.some(({ part }) => part.startsWith(realm))) return `${name} ${realm}`;
+  const year = since ?? first;
+  return year === null ? name : `${name} ${year > 0 ? year : 1 - year}`;
+}
+
+/** The years that tell which of several a piece belongs to: reigns, or where none is said the years of the pieces. */
+function spansOf(labels: readonly Label[]): readonly Span[] {
+  const reigns = labels.flatMap(({ years }) => (years === null ? [] : [years]));
+  return reigns.length > 0 ? reigns : labels.flatMap(({ made, part }) => (made === null || part === '' ? [] : [made]));
+}
+
+/** Of the files a name could mean, the one whose realm it names and whose reign the piece falls in. */
+function chosen(use: NameUse, all: readonly Meant[], kind: ListKind): { id: string } | { because: string } {
+  const { realm } = use;
+  const there = realm === undefined ? [] : all.filter((one) => one.realm !== null && isSameRealm(one.realm, realm));
+  const meant = there.length > 0 ? there : all;
   const [only] = meant;
   if (only !== undefined && meant.length === 1) return { id: only.id };
   const { made } = use;
@@ -122,39 +195,22 @@ function chosen(use: NameUse, meant: readonly Meant[], kind: ListKind): { id: st
   };
 }
 
-/**
- * What names are told apart by: a ruler's in any spelling, any other in plain letters. A name of six letters and more that is one
- * letter from a more usual one counts as that one, and is asked about.
- */
-function keysOf(kind: ListKind, labels: readonly Label[], known: readonly KnownName[]): (name: string) => string {
-  if (kind === 'rulers') return rulerKey;
-  const usual: string[] = known.flatMap(({ id, names }) => [id, ...names].map(spelledAlike));
-  const keys = new Map<string, string>();
-  for (const { name } of labels) {
-    const plain = spelledAlike(name);
-    const isWord = plain.length >= 6 && !/\d/.test(plain);
-    const near =
-      isWord && !usual.includes(plain) ? usual.find((one) => one.length >= 6 && distance(one, plain) === 1) : plain;
-    keys.set(plain, near ?? plain);
-    if (near === undefined || near === plain) usual.push(plain);
-  }
-  return (name) => keys.get(spelledAlike(name)) ?? spelledAlike(name);
+function asMeant({ id, reigns, realm }: KnownName): Meant {
+  return { id, spans: reigns, realm: realm ?? null };
 }
 
-function asMeant({ id, reigns }: KnownName): Meant {
-  return { id, spans: reigns };
+/** Whether a name may be the file's: by the reign beside it, or else by its realm and date; with nothing to compare they agree. */
+function agrees({ years, realm, part, made }: Label, { reigns, realm: ruled }: KnownName): boolean {
+  if (years !== null) return reigns.length === 0 || reigns.some((reign) => overlaps(reign, years));
+  if (part === '') return true;
+  const isFar = made !== null && reigns.length > 0 && reigns.every((reign) => yearsBetween(reign, made) > NEAR_REIGN);
+  if (isFar) return false;
+  const isThere = made !== null && reigns.some((reign) => overlaps(reign, made));
+  return isThere || realm === null || ruled === undefined || isSameRealm(realm, ruled);
 }
 
-/** Whether the sheet's reign is one of the file's; with nothing to compare they agree. */
-function agrees({ years }: Label, { reigns }: KnownName): boolean {
-  return years === null || reigns.length === 0 || reigns.some((reign) => overlaps(reign, years));
-}
-
-function grouped<T>(all: readonly T[], keyOf: (one: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>();
-  for (const one of all) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one]);
-  return [...groups.values()];
-}
+/** Coins went on in a name for a while after its bearer had died. */
+const NEAR_REIGN = 50;
 
 /** The file for spellings of one name. */
 function newName(id: string, labels: readonly Label[]): NewName {
@@ -164,7 +220,14 @@ function newName(id: string, labels: readonly Label[]): NewName {
   const others = labels
     .map(({ name }) => name)
     .filter((name) => spelledAlike(name) !== spelledAlike(best.name) && isProper(name));
-  return { id, name: nameFrom(best.name), otherNames: [...new Set(others)], years };
+  const realm = oneRealm(labels);
+  return {
+    id,
+    name: nameFrom(best.name),
+    otherNames: [...new Set(others)],
+    years,
+    ...(realm === null ? {} : { realm }),
+  };
 }
 
 /** The files of a list by each of their names, told apart by `keyOf`. */

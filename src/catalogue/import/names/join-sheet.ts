@@ -6,8 +6,10 @@ import type { ListKind } from '../../write/write-piece.ts';
 import type { Written } from '../../yaml.ts';
 import type { Draft, NamedInSheet, UnreadCell } from '../draft.ts';
 import type { JoinedNames, KnownName, NameQuestion, NameUse, NewName } from './join-names.ts';
+import { farApart } from './far-apart.ts';
 import { joinNames } from './join-names.ts';
-import type { Span } from './labels.ts';
+import { isSameRealm } from './parting.ts';
+import type { Span } from './spans.ts';
 import { joinedTitle } from './joined-title.ts';
 import type { SaidOfLists } from './names-file.ts';
 
@@ -18,7 +20,12 @@ export type JoinedSheet = {
   readonly drafts: readonly JoinedDraft[];
   readonly created: { readonly [kind in ListKind]: readonly NewName[] };
   readonly questions: readonly NameQuestion[];
+  /** What a keeper should look at, a sentence each. */
+  readonly remarks: readonly string[];
 };
+
+type Known = { readonly [kind in ListKind]: readonly KnownName[] };
+type Joined = { readonly [kind in ListKind]: JoinedNames };
 
 /** Joins every name in the drafts to the list files. */
 export function joinSheet(drafts: readonly Draft[], records: Records, said: SaidOfLists): JoinedSheet {
@@ -39,7 +46,9 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
     ),
   };
   return {
-    drafts: drafts.map((draft) => joinDraft(draft, joined, made, (kind, id) => calledIn(kind, id, known, joined))),
+    drafts: drafts.map((draft) =>
+      joinDraft(draft, joined, known, made, (kind, id) => calledIn(kind, id, known, joined)),
+    ),
     created: {
       rulers: joined.rulers.created,
       mints: joined.mints.created,
@@ -47,12 +56,24 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
       works: joined.works.created,
     },
     questions: Object.values(joined).flatMap(({ questions }) => questions),
+    remarks: farApart(
+      drafts.flatMap((draft) =>
+        (draft.names.ruler ?? []).filter(isName).flatMap((one) => {
+          const found = joined.rulers.idOf(useOf(one, draft, made));
+          // A reign in the list parts them already, and a date outside it is told of for itself.
+          if ('because' in found || reignsIn(found.id, known, joined)) return [];
+          const name = calledIn('rulers', found.id, known, joined) ?? one.name;
+          return [{ id: found.id, name, row: draft.row, made: made.get(draft.row) ?? null }];
+        }),
+      ),
+    ),
   };
 }
 
 function joinDraft(
   draft: Draft,
-  joined: { readonly [kind in ListKind]: JoinedNames },
+  joined: Joined,
+  known: Known,
   made: ReadonlyMap<number, Span | null>,
   called: (kind: ListKind, id: string) => string | null,
 ): JoinedDraft {
@@ -75,6 +96,24 @@ function joinDraft(
   delete facts['struck-for'];
   put('ruler', ids('rulers', 'ruler', names.ruler ?? []));
   put('struck-for', ids('rulers', 'struck-for', forWhom));
+  const { realm } = names;
+  const isToldByRuler = [facts['ruler'] ?? []]
+    .flat()
+    .some(
+      (id) => typeof id === 'string' && realm !== undefined && isSameRealm(realmIn(id, known, joined) ?? '?', realm),
+    );
+  if (realm !== undefined && !isToldByRuler) {
+    const { issuer } = facts;
+    if (issuer === undefined) facts['issuer'] = realm;
+    else if (typeof issuer !== 'string' || !isSameRealm(issuer, realm))
+      unread.push({
+        row: draft.row,
+        heading: 'realm',
+        text: realm,
+        because: `The file of the ruler does not name the realm "${realm}", and the issuer is another. Write realm: ${realm} in the file of the ruler if it belongs there.`,
+        field: 'realm',
+      });
+  }
   put('mint', ids('mints', 'mint', names.mint === undefined ? [] : [names.mint]));
   put(
     'denomination',
@@ -91,13 +130,22 @@ function joinDraft(
   return { ...rest, facts, unread };
 }
 
+/** Whether a ruler's file says, or will say, when he reigned. */
+function reignsIn(id: string, known: Known, joined: Joined): boolean {
+  const file = known.rulers.find((one) => one.id === id);
+  return file === undefined
+    ? joined.rulers.created.some((one) => one.id === id && one.years !== null)
+    : file.reigns.length > 0;
+}
+
+/** What a ruler's file says, or will say, was ruled. */
+function realmIn(id: string, known: Known, joined: Joined): string | null {
+  const file = known.rulers.find((one) => one.id === id);
+  return file?.realm ?? joined.rulers.created.find((one) => one.id === id)?.realm ?? null;
+}
+
 /** What a file of a list is called, whether it is there or will be made. */
-function calledIn(
-  kind: ListKind,
-  id: string,
-  known: { readonly [kind in ListKind]: readonly KnownName[] },
-  joined: { readonly [kind in ListKind]: JoinedNames },
-): string | null {
+function calledIn(kind: ListKind, id: string, known: Known, joined: Joined): string | null {
   const there = known[kind].find((one) => one.id === id)?.names[0];
   return there ?? joined[kind].created.find((one) => one.id === id)?.name ?? null;
 }
@@ -117,8 +165,8 @@ function struckFor({ facts }: Draft): readonly NamedInSheet[] {
   return names.flatMap((name): readonly NamedInSheet[] => (typeof name === 'string' ? [{ name }] : []));
 }
 
-function useOf(one: NamedInSheet, { row }: Draft, made: ReadonlyMap<number, Span | null>): NameUse {
-  return { ...one, row, made: made.get(row) ?? null };
+function useOf(one: NamedInSheet, { row, names }: Draft, made: ReadonlyMap<number, Span | null>): NameUse {
+  return { ...one, ...(names.realm === undefined ? {} : { realm: names.realm }), row, made: made.get(row) ?? null };
 }
 
 /** `unknown` and `none` name nobody, and no more does nothing. */
@@ -132,12 +180,13 @@ function madeIn(date: Written | undefined): Span | null {
   return read.ok ? yearsOf(read.value) : null;
 }
 
-function knownNames(records: Records): { readonly [kind in ListKind]: readonly KnownName[] } {
+function knownNames(records: Records): Known {
   return {
     rulers: records.rulers.map(({ id, fields }) => ({
       id,
       names: [fields.name, ...fields['other-names']],
       reigns: fields.reigns.map(({ from, to }) => ({ low: yearsOf(from).low, high: yearsOf(to).high })),
+      ...(fields.realm === undefined ? {} : { realm: fields.realm }),
     })),
     mints: records.mints.map(({ id, fields }) => ({
       id,

@@ -7,11 +7,17 @@ import { reignIn } from './reign.ts';
 export type NewFile = { readonly file: string; readonly text: string };
 
 /** The file of a name that the sheet brings: its name, other spellings, and the reign if the sheet says one; nothing besides. */
-export function newListFile(kind: ListKind, { id, name, otherNames, years }: NewName): NewFile {
-  return { file: `${kind}/${id}.yaml`, text: formatListFile(kind, fieldsOf(kind, name, otherNames, years)) };
+export function newListFile(kind: ListKind, { id, name, otherNames, years, realm }: NewName): NewFile {
+  return { file: `${kind}/${id}.yaml`, text: formatListFile(kind, fieldsOf(kind, name, otherNames, years, realm)) };
 }
 
-function fieldsOf(kind: ListKind, name: string, others: readonly string[], years: string | null): WrittenFields {
+function fieldsOf(
+  kind: ListKind,
+  name: string,
+  others: readonly string[],
+  years: string | null,
+  realm: string | undefined,
+): WrittenFields {
   if (kind === 'works') return { title: name, short: name };
   if (kind === 'mints')
     return { name, ...(others.length === 0 ? {} : { names: others.map((other) => ({ name: other })) }) };
@@ -20,6 +26,7 @@ function fieldsOf(kind: ListKind, name: string, others: readonly string[], years
   return {
     name,
     ...(others.length === 0 ? {} : { 'other-names': others }),
+    ...(realm === undefined ? {} : { realm }),
     ...(reign === null ? {} : { reigns: [{ from: reign.from, to: reign.to }] }),
   };
 }

@@ -1,7 +1,7 @@
 import { yearsOf } from '../../../core/dating/interval.ts';
 import { parseDate } from '../../../core/dating/parse-date.ts';
 import type { Dating } from '../../../core/dating/dating.ts';
-import type { Span } from './labels.ts';
+import type { Span } from './spans.ts';
 
 /** The two ends of a reign in words the form of a ruler takes, and the years between them. */
 export type SheetReign = { readonly from: string; readonly to: string; readonly span: Span };

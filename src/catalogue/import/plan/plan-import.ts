@@ -43,6 +43,8 @@ export type ImportPlan = {
   readonly pieces: readonly PlacedPiece[];
   readonly lists: readonly NewList[];
   readonly questions: readonly NameQuestion[];
+  /** What a keeper should look at, a sentence each. */
+  readonly remarks: readonly string[];
   readonly setAside: readonly RowSetAside[];
   readonly unread: readonly UnreadCell[];
   /** The ledger as it will be; null when it stays as it is. */
@@ -126,6 +128,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     pieces,
     lists: neededLists(lists, pieces),
     questions: joined.questions,
+    remarks: joined.remarks,
     setAside: setAside.toSorted((a, b) => a.row - b.row),
     unread: pieces
       .flatMap(({ row }) => wished.get(row)?.unread ?? [])

@@ -112,6 +112,8 @@ function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] 
     case 'mint':
     case 'denomination':
       return readNames(text, field);
+    case 'realm':
+      return [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }];
     case 'date':
       return readDate(cell, 'date');
     case 'date from':

@@ -14,6 +14,8 @@ export type Said =
       readonly field: 'ruler' | 'mint' | 'denomination';
       readonly names: readonly NamedInSheet[];
     }
+  /** The country or realm of the ruler. */
+  | { readonly kind: 'realm'; readonly text: string }
   | { readonly kind: 'reference'; readonly name: string; readonly number: string }
   /** One side of a fact that two columns make together. */
   | { readonly kind: 'half'; readonly of: Half; readonly text: string }

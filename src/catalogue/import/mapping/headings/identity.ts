@@ -26,6 +26,7 @@ export const IDENTITY: readonly Headings[] = [
     es: ['gobernante', 'soberano', 'rey', 'emperador', 'reinado', 'autoridad', 'monarca'],
     nl: ['heerser', 'vorst', 'koning', 'keizer', 'muntheer'],
   },
+  { to: 'realm', en: ['realm', 'kingdom', 'empire', 'dynasty'], fr: ['royaume', 'empire', 'dynastie'], de: ['reich', 'konigreich', 'kaiserreich', 'dynastie'], it: ['regno', 'impero', 'dinastia'], es: ['reino', 'imperio', 'dinastia'], nl: ['rijk', 'koninkrijk', 'dynastie'] },
   { to: 'struck-for', en: ['struck for', 'actual authority'] },
   { to: 'issuer', en: ['issuer', 'issuing authority', 'state'], fr: ['emetteur'], de: ['emittent', 'herausgeber'], it: ['emittente'], es: ['emisor'], nl: ['uitgever'] },
   {
