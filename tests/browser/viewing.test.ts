@@ -62,7 +62,7 @@ describe('turning', () => {
     const said = await readFile(`content/pieces/${piece}/piece.md`, 'utf8');
     const noted = Number(/^axis: (\d+)h$/m.exec(said)?.[1]);
     await visit(piece, {}, async (page) => {
-      await page.locator('turn-over > button').click();
+      await page.locator('turn-over button').click();
       await rest(page);
       const side = 120;
       const turned = await seen(page.locator('[data-face="obverse"] .turns'), side);
@@ -96,17 +96,17 @@ describe('turning', () => {
   test('a blank back and a missing photograph turn as well, and say what they are', async () => {
     await visit('lead-token', {}, async (page) => {
       const front = page.locator('[data-face="obverse"]');
-      await page.locator('turn-over > button').click();
+      await page.locator('turn-over button').click();
       await rest(page);
       expect(await front.locator('.behind .blank').isVisible()).toBe(true);
       expect(await front.innerText()).toMatch(/reverse\s+Blank/i);
       expect(await front.locator('a:visible').count()).toBe(0);
-      await page.locator('turn-over > button').click();
+      await page.locator('turn-over button').click();
       expect(await front.locator('figcaption:visible').innerText()).toMatch(/^obverse\s+look closer$/i);
       expect(await front.locator('a:visible').count()).toBe(1);
     });
     await visit('edward-i-farthing-york', {}, async (page) => {
-      await page.locator('turn-over > button').click();
+      await page.locator('turn-over button').click();
       expect(await page.locator('turn-over').innerText()).toContain('No photograph yet');
       expect(await page.locator('a[data-look]').count()).toBe(0);
     });
@@ -117,7 +117,7 @@ describe('turning', () => {
     { name: 'no script', how: { javaScriptEnabled: false } },
   ])('with $name both faces lie side by side with the axis between them', async ({ how }) => {
     await visit(PENNY, how, async (page) => {
-      expect(await page.locator('turn-over > button:visible').count()).toBe(0);
+      expect(await page.locator('turn-over button:visible').count()).toBe(0);
       const [obverse, axis, reverse] = await Promise.all(
         ['[data-face="obverse"] img', 'turn-over svg', '[data-face="reverse"] img'].map(async (part) =>
           boxOf(page.locator(part)),

@@ -8,8 +8,9 @@ class TurnOver extends HTMLElement {
     const obverse = front?.firstElementChild ?? null;
     const reverse = this.querySelector('[data-face="reverse"] .turns > *');
     const caption = this.querySelector<HTMLElement>('[data-face="obverse"] figcaption');
+    const place = this.querySelector('[data-turn-here]');
     const otherCaption = this.querySelector('[data-face="reverse"] figcaption')?.cloneNode(true);
-    if (front === null || obverse === null || reverse === null || caption === null) return;
+    if (front === null || obverse === null || reverse === null || caption === null || place === null) return;
     if (!(otherCaption instanceof HTMLElement)) return;
     const { turn = '', back = '', turned = '' } = this.dataset;
 
@@ -43,7 +44,8 @@ class TurnOver extends HTMLElement {
     matchMedia('(prefers-reduced-motion: reduce)').addEventListener('change', ({ matches }) => {
       if (matches) turnOver(false);
     });
-    this.append(button, says);
+    place.append(button);
+    this.append(says);
   }
 }
 

@@ -4,6 +4,7 @@ import { loadCabinet } from '../cabinet.ts';
 import { storyHtml } from '../markdown.ts';
 import { hasPublicAddress, inFull, urls } from '../urls.ts';
 import type { CautionName } from '../words/cautions.ts';
+import { capital } from '../words/capital.ts';
 import { compareWords } from '../words/compare.ts';
 import { pieceWords } from '../words/piece.ts';
 import { siteWords } from '../words/site.ts';
@@ -13,6 +14,7 @@ import { cautionsOf } from './cautions.ts';
 import { kinOf } from './compare/worth-comparing.ts';
 import { faceOf } from './face.ts';
 import type { FaceView } from './face.ts';
+import { firstSentence } from './first-sentence.ts';
 import type { PageHead } from './head.ts';
 import { linkedData } from './open/linked.ts';
 import { attributionRows } from './piece/attribution.ts';
@@ -38,6 +40,8 @@ export type PiecePage = {
   readonly faces: { readonly obverse: FaceView; readonly reverse: FaceView };
   /** Clock hours; null when it has no axis or none is recorded. */
   readonly axis: number | null;
+  /** Whether it is too wide for both faces to lie side by side on a page. */
+  readonly isWide: boolean;
   readonly ticket: Ticket;
   readonly isListed: boolean;
   /** Where it lies beside another: its nearest kin, and one of the visitor's choice. */
@@ -77,14 +81,19 @@ export function movedPageOf({ id, title, listed }: PublicPiece): { head: PageHea
   return { head: { title, here, movedTo: here, unlisted: !listed } };
 }
 
+// Millimetres that both faces may take of the widest page, beside the dial: 105 at 12 pixels are 1260 of 1406.
+const SIDE_BY_SIDE = 105;
+
 /** Everything the page of a piece shows. */
 export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
   const cabinet = await loadCabinet();
   const { photographs } = cabinet;
   const eras = eraRows(piece, cabinet);
+  const faces = { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) };
   return {
     head: headOf(piece, cabinet),
-    faces: { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) },
+    faces,
+    isWide: faces.obverse.millimetres + faces.reverse.millimetres > SIDE_BY_SIDE,
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),
     isListed: piece.listed,
@@ -120,10 +129,11 @@ function headOf(piece: PublicPiece, cabinet: Cabinet): PageHead {
   };
 }
 
-/** The first sentence of the story, or the facts of the ticket. */
+/** When it was made, of what and how heavy; then the first sentence of its story. */
 function descriptionOf(piece: PublicPiece): string {
   const plain = piece.story.replace(/[*_#>[\]`]|\(https?:[^)]*\)/g, '').replace(/\s+/g, ' ');
-  return /^.{20,180}?[.!?](?=\s|$)/.exec(plain)?.[0] ?? `${piece.title}, ${dateInWords(piece)}`;
+  const facts = [capital(dateInWords(piece)), piece.metal ?? '', ...ticketOf(piece).measures.slice(0, 2)];
+  return `${facts.filter((fact) => fact !== '').join(', ')}. ${firstSentence(plain.trim())}`.trim();
 }
 
 // More names would be a list to read.

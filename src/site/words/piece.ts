@@ -115,11 +115,12 @@ export const pieceWords = {
   from: (name: string) => `from ${name}`,
   to: (name: string) => `to ${name}`,
   eraState: { within: 'within', straddles: 'across', outside: 'outside this scheme', unknown: 'not dated' },
-  share: (name: string, percent: number) => `${name} (${percent} % of its years)`,
+  share: (name: string, share: number) =>
+    `${name} (${share < 0.005 ? 'under 1' : Math.round(share * 100)} % of its years)`,
   timeSays: (years: string, schemes: number) =>
     schemes === 1
-      ? `The years of this piece, ${years}, beside the periods of one scheme.`
-      : `The years of this piece, ${years}, beside the periods of ${schemes} schemes; it is placed in none by majority.`,
+      ? `The years of this piece, ${years}, beneath the periods of one scheme.`
+      : `The years of this piece, ${years}, beneath the periods of ${schemes} schemes; it is placed in none by majority.`,
   timeTable: { scheme: 'Scheme', says: 'This piece' },
   grains: (grains: string) => `${grains} grains`,
   fineNote: (ounces: string) => `${ounces} troy ounces; weight times fineness, with the doubt of both`,

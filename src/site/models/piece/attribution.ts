@@ -20,7 +20,7 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
     }),
     ...named(field.ruler, piece.rulers, urls.ruler, sure('ruler')),
     ...named(field.struckFor, piece.struckFor, urls.ruler, sure('struck-for')),
-    ...row(field.issuer, piece.issuer, { doubt: sure('issuer') }),
+    ...row(field.issuer, piece.issuer === 'unknown' ? siteWords.unknown : piece.issuer, { doubt: sure('issuer') }),
     ...named(field.mint, piece.mint, urls.mint, sure('mint')),
     ...piece.makers.flatMap(({ name, role }) => row(capital(role), name, { doubt: sure('makers') })),
     ...named(
@@ -55,7 +55,7 @@ function named(
   const all = 'id' in held ? [held] : held;
   return all.length === 0
     ? []
-    : [{ name, values: all.map((one) => ({ text: capital(one.name), to: to(one.id) })), doubt: how }];
+    : [{ name, values: all.map((one) => ({ text: capital(one.name), to: to(one.id), isBlank: false })), doubt: how }];
 }
 
 function dateRows({ date }: PublicPiece, how: string): readonly Row[] {
@@ -72,13 +72,18 @@ function referenceRows({ references, listed }: PublicPiece, how: string): readon
   const values = references.map((reference) => ({
     text: formatReference(reference, reference.cited),
     to: listed ? urls.work(reference.work) : undefined,
+    isBlank: false,
   }));
   return [{ name: field.references, values, doubt: how }];
 }
 
 function tagRows({ tags, listed }: PublicPiece): readonly Row[] {
   if (tags.length === 0) return [];
-  const values = tags.map((tag) => ({ text: tag, to: listed ? urls.facet('tag', slug(tag)) : undefined }));
+  const values = tags.map((tag) => ({
+    text: tag,
+    to: listed ? urls.facet('tag', slug(tag)) : undefined,
+    isBlank: false,
+  }));
   return [{ name: field.tags, values, doubt: '' }];
 }
 

@@ -1,7 +1,13 @@
+import { siteWords } from '../../words/site.ts';
+
 /** A fact on a page: its name, its value, and where it leads. */
 export type Row = {
   readonly name: string;
-  readonly values: readonly { readonly text: string; readonly to?: string | undefined }[];
+  readonly values: readonly {
+    readonly text: string;
+    readonly to?: string | undefined;
+    /** `none`, `not known`. */ readonly isBlank: boolean;
+  }[];
   /** `probably`, `possibly`; empty when certain. */
   readonly doubt: string;
   /** A short remark under the value. */
@@ -15,5 +21,12 @@ export function row(
   rest: { to?: string; doubt?: string; note?: string | undefined } = {},
 ): readonly Row[] {
   if (text === null || text === undefined || text === '') return [];
-  return [{ name, values: [{ text, to: rest.to }], doubt: rest.doubt ?? '', note: rest.note }];
+  return [
+    {
+      name,
+      values: [{ text, to: rest.to, isBlank: text === siteWords.none || text === siteWords.unknown }],
+      doubt: rest.doubt ?? '',
+      note: rest.note,
+    },
+  ];
 }

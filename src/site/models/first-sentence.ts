@@ -1,0 +1,11 @@
+/** What ends in a stop and no sentence: `c. 1280`, `St. Peter`, an initial. */
+const SHORTENED = /(?:^|[\s(])(?:c|ca|cf|vol|no|nos|fl|d|b|r|St|Mr|Mrs|Dr|Revd|ed|\p{Lu})\.$/u;
+
+/** The first sentence of a text, its end included; the whole text where none ends before it does. */
+export function firstSentence(text: string): string {
+  for (const end of text.matchAll(/[.!?]["”’')]*(?=\s)/gu)) {
+    const sentence = text.slice(0, end.index + end[0].length);
+    if (!SHORTENED.test(sentence)) return sentence;
+  }
+  return text;
+}
