@@ -45,7 +45,7 @@ export type FaceView =
 export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
 
 // Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
-const HINT = { piece: 12, board: 5 } as const;
+const HINT = { piece: 12, onPhone: 6, board: 5 } as const;
 
 /** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
 export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
@@ -99,7 +99,10 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     src: address(middle),
     small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
-    hints: { piece: `${Math.round(across * HINT.piece)}px`, board: `${Math.round(across * HINT.board)}px` },
+    hints: {
+      piece: `(max-width: 640px) ${Math.round(across * HINT.onPhone)}px, ${Math.round(across * HINT.piece)}px`,
+      board: `${Math.round(across * HINT.board)}px`,
+    },
     pictures: pictures.webp.map((made) => ({ src: address(made), width: made.width })),
     width: largest.width,
     height: largest.height,
