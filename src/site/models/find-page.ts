@@ -3,6 +3,7 @@ import type { Cabinet } from '../cabinet.ts';
 import type { FacetName } from '../find/record.ts';
 import { FACETS } from '../find/record.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
+import { onceFor } from '../once-for.ts';
 import { urls } from '../urls.ts';
 import { findWords } from '../words/find.ts';
 import { boardOf } from './board.ts';
@@ -70,7 +71,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
   return {
     ...laid,
     head: {
-      title: findWords.title,
+      title: page === 1 ? findWords.title : findWords.titleOfPage(page),
       description: findWords.description,
       here: urls.piecesPage(page),
       ...(page === 1 ? {} : { trail: [{ name: findWords.title, href: urls.pieces() }] }),
@@ -88,6 +89,7 @@ export async function facetPageOf(list: FacetList, page: number): Promise<FindPa
     ...laid,
     head: {
       title,
+      description: findWords.byDescription(title, pieces.length),
       here: urls.facet(facet, value, page),
       trail: [{ name: findWords.title, href: urls.pieces() }],
     },
@@ -112,7 +114,7 @@ function furtherPages(pieces: readonly PublicPiece[]): readonly number[] {
   return Array.from({ length: Math.max(0, count - 1) }, (_, at) => at + 2);
 }
 
-function facetsFor(cabinet: Cabinet): readonly Facet[] {
+const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {
   const lists = facetLists(cabinet);
   return FACETS.map((name) => {
     const own = lists.filter(({ facet }) => facet === name);
@@ -127,4 +129,4 @@ function facetsFor(cabinet: Cabinet): readonly Facet[] {
       })),
     };
   }).filter(({ groups }) => groups.length > 0);
-}
+});

@@ -5,7 +5,12 @@ import { urls } from '../urls.ts';
 import { countWords } from '../words/counts.ts';
 import { homeWords } from '../words/home.ts';
 import type { Board } from './board.ts';
+import { altOf } from './alt.ts';
 import { boardOf } from './board.ts';
+import { groupsInTurn, sharingPictureSays } from './exhibit/sharing-picture.ts';
+import type { ShownExhibit } from './exhibit/shown-exhibit.ts';
+import { piecesShown, shownExhibit } from './exhibit/shown-exhibit.ts';
+import { firstSentence } from './first-sentence.ts';
 import type { PageHead } from './head.ts';
 import { setStatesOf } from './set-states-of.ts';
 
@@ -18,49 +23,81 @@ export type SetLine = {
 
 export type HomePage = {
   readonly head: PageHead;
-  readonly about: string | null;
+  /** What the keeper says of the cabinet: its first sentence, and the rest. */
+  readonly about: { readonly first: string; readonly rest: string } | null;
   readonly all: string;
   readonly onShow: {
     readonly title: string;
     readonly scope: string | null;
     readonly href: string;
+    /** The way on from the pieces shown here to all of them. */
+    readonly onward: string;
     readonly board: Board;
   } | null;
   readonly sets: readonly SetLine[];
   readonly newest: Board;
 };
 
-const SHOWN = 9;
+/** Two rows of a wide page. */
+const SHOWN = 12;
 const NEWEST = 8;
 const WANTED = 4;
 
 export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();
   const { cabinet } = house.lists;
+  const exhibit = exhibitOnShow(house);
+  const about = cabinet.about === undefined ? null : inTwo(cabinet.about);
   return {
     head: {
       title: cabinet.title,
       here: urls.home(),
-      ...(cabinet.about === undefined ? {} : { description: cabinet.about }),
+      ...(about === null ? {} : { description: about.first }),
+      ...sharedBy(house, exhibit),
     },
-    about: cabinet.about ?? null,
+    about,
     all: homeWords.all(countWords.pieces(house.listed.length)),
-    onShow: await onShowOf(house),
+    onShow: exhibit === null ? null : await onShowOf(house, exhibit),
     sets: setStatesOf(house).map(setLineOf),
     newest: await boardOf(house.listed.slice(-NEWEST).toReversed()),
   };
 }
 
-/** The exhibit marked as on show, or the first; with its first pieces. */
-async function onShowOf({ lists, listed }: Cabinet): Promise<HomePage['onShow']> {
-  const exhibit = lists.exhibits.find(({ fields }) => fields['on-show'] === 'yes') ?? lists.exhibits[0];
-  if (exhibit === undefined) return null;
-  const { title, scope, cases } = exhibit.fields;
-  const shown = new Set(
-    cases.flatMap(({ groups }) => groups.flatMap(({ pieces }) => pieces.map(({ piece }) => piece))),
-  );
-  const pieces = [...shown].flatMap((id) => listed.filter((piece) => piece.id === id)).slice(0, SHOWN);
-  return { title, scope: scope ?? null, href: urls.exhibit(exhibit.id), board: await boardOf(pieces) };
+/** The exhibit marked as on show, or the first. */
+function exhibitOnShow(house: Cabinet): ShownExhibit | null {
+  const { exhibits } = house.lists;
+  const exhibit = exhibits.find(({ fields }) => fields['on-show'] === 'yes') ?? exhibits[0];
+  return exhibit === undefined ? null : shownExhibit(house, exhibit);
+}
+
+/** A few pieces of every group, in the order of the exhibit, and the first sentence of its statement. */
+async function onShowOf({ listed }: Cabinet, exhibit: ShownExhibit): Promise<NonNullable<HomePage['onShow']>> {
+  const { id, title, scope, cases } = exhibit;
+  const all = piecesShown(exhibit);
+  const inTurn = groupsInTurn(exhibit).filter(({ piece }) => listed.includes(piece));
+  const first = new Set(inTurn.map(({ piece }) => piece).slice(0, SHOWN));
+  return {
+    title,
+    scope: scope === null ? null : firstSentence(scope),
+    href: urls.exhibit(id),
+    onward: homeWords.onward(all.length, cases.length),
+    board: await boardOf([...new Set(all.map(({ piece }) => piece))].filter((piece) => first.has(piece))),
+  };
+}
+
+/** The picture the home page is shared by: that of the exhibit on show, else of the newest piece that has one. */
+function sharedBy(house: Cabinet, exhibit: ShownExhibit | null): Pick<PageHead, 'picture' | 'pictureSays'> {
+  const says = exhibit === null ? null : sharingPictureSays(exhibit, house);
+  if (exhibit !== null && says !== null) return { picture: urls.exhibitPicture(exhibit.id), pictureSays: says };
+  const newest = house.listed.findLast(({ id }) => house.photographs[id] !== undefined);
+  const made = newest === undefined ? undefined : house.photographs[newest.id]?.[0];
+  if (newest === undefined || made === undefined) return {};
+  return { picture: urls.photograph(newest.id, made.jpeg.file), pictureSays: altOf(newest, made.face) };
+}
+
+function inTwo(text: string): { readonly first: string; readonly rest: string } {
+  const first = firstSentence(text);
+  return { first, rest: text.slice(first.length).trim() };
 }
 
 function wholeInWords(filled: SetState['filled'], of: number): string {

@@ -24,6 +24,9 @@ const SORT: Readonly<Record<Sort, string>> = {
 /** The page on which pieces are found. */
 export const findWords = {
   title: 'Pieces',
+  titleOfPage: (page: number) => `Pieces, page ${page}`,
+  byDescription: (title: string, count: number) =>
+    `${title}. ${count === 1 ? 'One piece' : `${count} pieces`} of the cabinet, laid out at one scale.`,
   description:
     'Every piece of the cabinet on one board, to be found by word, legend, ruler, mint, metal, era and grade.',
   facet: FACET,

@@ -34,12 +34,16 @@ export function sharingPictureSays(shown: ShownExhibit, cabinet: Pick<Cabinet, '
   return chosen.length === 0 ? null : exhibitWords.pictureSays(chosen.map(({ piece }) => piece.piece.title));
 }
 
-/** The first pieces of all groups, then the second, until there are enough; in the order of the exhibit. */
-function chosenFor({ cases }: ShownExhibit, { photographs }: Pick<Cabinet, 'photographs'>): readonly Chosen[] {
+/** The first pieces of all groups, then all the second, and so on. */
+export function groupsInTurn({ cases }: ShownExhibit): readonly ShownPiece[] {
   const groups = cases.flatMap((one) => one.groups);
   const rounds = Math.max(0, ...groups.map(({ pieces }) => pieces.length));
-  const inTurn = Array.from({ length: rounds }, (_, at) => groups.flatMap(({ pieces }) => pieces[at] ?? [])).flat();
-  const pictured = inTurn.flatMap((piece): readonly Chosen[] => {
+  return Array.from({ length: rounds }, (_, at) => groups.flatMap(({ pieces }) => pieces[at] ?? [])).flat();
+}
+
+/** Pieces of every group in turn until there are enough; in the order of the exhibit. */
+function chosenFor(shown: ShownExhibit, { photographs }: Pick<Cabinet, 'photographs'>): readonly Chosen[] {
+  const pictured = groupsInTurn(shown).flatMap((piece): readonly Chosen[] => {
     const made = photographs[piece.piece.id]?.find(({ face }) => face === piece.faces[0]);
     return made === undefined ? [] : [{ piece, made }];
   });
