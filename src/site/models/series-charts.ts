@@ -42,7 +42,9 @@ export type SeriesChart = {
   readonly steps: readonly { readonly years: string; readonly ways: string; readonly because: string }[];
 };
 
-const TITLE = 24;
+/** Room for the name of a panel, and beneath it the highest figure of its scale. */
+const TITLE = 38;
+const TITLE_ABOVE = 22;
 const TALL = 150;
 const LOW = 60;
 const AFTER = 18;
@@ -165,7 +167,7 @@ function panelOf(
   y: (value: number) => number,
   blocks: readonly SeriesBlock[],
 ): SeriesPanel {
-  return { title, titleAt: top - 10, ticks: ticks.map((tick) => ({ ...tick, y: y(tick.at) })), blocks };
+  return { title, titleAt: top - TITLE_ABOVE, ticks: ticks.map((tick) => ({ ...tick, y: y(tick.at) })), blocks };
 }
 
 function spanOf(span: Interval | null, most: number): string {
