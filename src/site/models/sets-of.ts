@@ -1,5 +1,6 @@
 import type { PlaceState, SetState } from '../../core/sets/set-state.ts';
 import type { Cabinet } from '../cabinet.ts';
+import { onceFor } from '../once-for.ts';
 import { setStatesOf } from './set-states-of.ts';
 
 /** A piece and its title, for a link. */
@@ -23,41 +24,50 @@ export type SetService = {
 
 /** Which sets a piece serves, in the order of the sets; empty for an unlisted piece, which no set counts. */
 export function setsOf(cabinet: Cabinet, piece: string): readonly SetService[] {
+  return servicesOf(cabinet).get(piece) ?? [];
+}
+
+/** What every piece does for the sets, by its id. */
+const servicesOf = onceFor((cabinet: Cabinet): ReadonlyMap<string, readonly SetService[]> => {
   const titles = new Map(cabinet.listed.map(({ id, title }) => [id, title]));
-  return setStatesOf(cabinet).flatMap((state) => [...placesHeld(state, piece, titles), ...unplaced(state, piece)]);
-}
+  const held = new Map<string, SetService[]>();
+  for (const state of setStatesOf(cabinet))
+    for (const { piece, ...service } of servicesIn(state, titles)) {
+      const known = held.get(piece);
+      if (known === undefined) held.set(piece, [service]);
+      else known.push(service);
+    }
+  return held;
+});
 
-function placesHeld(state: SetState, piece: string, titles: ReadonlyMap<string, string>): readonly SetService[] {
-  return state.places
-    .filter((place) => place.piece === piece)
-    .map(({ id, label, state: how, because = '' }) => ({
-      set: { id: state.id, title: state.title },
-      does: 'stands',
-      place: { id, label, state: how },
-      because,
-      displaced: state.upgrades
-        .filter(({ place, to, made }) => made && place === id && to === piece)
-        .map(({ from, certain, because: why }) => ({
-          id: from,
-          title: titles.get(from) ?? from,
-          certain,
-          because: why,
-        })),
-    }));
-}
-
-function unplaced(state: SetState, piece: string): readonly SetService[] {
+function servicesIn(
+  state: SetState,
+  titles: ReadonlyMap<string, string>,
+): readonly (SetService & { readonly piece: string })[] {
   const set = { id: state.id, title: state.title };
-  const as = (does: 'spare' | 'left-out', found: { readonly because: string } | undefined): readonly SetService[] =>
-    found === undefined ? [] : [{ set, does, place: null, because: found.because, displaced: [] }];
+  const unplaced = (does: 'spare' | 'left-out', found: { readonly piece: string; readonly because: string }) =>
+    ({ piece: found.piece, set, does, place: null, because: found.because, displaced: [] }) as const;
   return [
-    ...as(
-      'spare',
-      state.spares.find((one) => one.piece === piece),
+    ...state.places.flatMap(({ piece, id, label, state: how, because = '' }) =>
+      piece === undefined
+        ? []
+        : {
+            piece,
+            set,
+            does: 'stands' as const,
+            place: { id, label, state: how },
+            because,
+            displaced: state.upgrades
+              .filter(({ place, to, made }) => made && place === id && to === piece)
+              .map(({ from, certain, because: why }) => ({
+                id: from,
+                title: titles.get(from) ?? from,
+                certain,
+                because: why,
+              })),
+          },
     ),
-    ...as(
-      'left-out',
-      state.leftOut.find((one) => one.piece === piece),
-    ),
+    ...state.spares.map((one) => unplaced('spare', one)),
+    ...state.leftOut.map((one) => unplaced('left-out', one)),
   ];
 }

@@ -1,15 +1,16 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { onceFor } from '../../once-for.ts';
 
 /** Pieces that a visitor may want beside one another, and why. */
 export type Kin = { readonly because: 'die' | 'type'; readonly pieces: readonly PublicPiece[] };
 
 /** The listed pieces that share a die, then those that a book files under one number; each company told once. */
 export function worthComparing(listed: readonly PublicPiece[]): readonly Kin[] {
-  const byDie = companies(listed, diesOf).map((pieces): Kin => ({ because: 'die', pieces }));
-  const byType = companies(listed, typesOf).map((pieces): Kin => ({ because: 'type', pieces }));
+  const kin = (because: Kin['because'], held: Companies): readonly Kin[] =>
+    [...held.values()].filter(({ length }) => length > 1).map((pieces) => ({ because, pieces }));
   const told = new Set<string>();
-  return [...byDie, ...byType].filter(({ pieces }) => {
+  return [...kin('die', byDie(listed)), ...kin('type', byType(listed))].filter(({ pieces }) => {
     const name = pieces.map(({ id }) => id).join(' ');
     if (told.has(name)) return false;
     told.add(name);
@@ -19,20 +20,31 @@ export function worthComparing(listed: readonly PublicPiece[]): readonly Kin[] {
 
 /** The pieces worth laying beside one: those that share its die first. */
 export function kinOf(piece: PublicPiece, listed: readonly PublicPiece[]): readonly PublicPiece[] {
-  const shares = (namesOf: (one: PublicPiece) => readonly string[]): readonly PublicPiece[] => {
-    const own = namesOf(piece);
-    return listed.filter((one) => one !== piece && namesOf(one).some((name) => own.includes(name)));
+  const shares = (held: Companies, names: readonly string[]): readonly PublicPiece[] => {
+    const found = new Set(names.flatMap((name) => held.get(name) ?? []));
+    found.delete(piece);
+    const order = orderOf(listed);
+    return [...found].sort((one, other) => (order.get(one) ?? 0) - (order.get(other) ?? 0));
   };
-  return [...new Set([...shares(diesOf), ...shares(typesOf)])];
+  return [...new Set([...shares(byDie(listed), diesOf(piece)), ...shares(byType(listed), typesOf(piece))])];
 }
 
-function companies(
-  pieces: readonly PublicPiece[],
-  namesOf: (piece: PublicPiece) => readonly string[],
-): readonly (readonly PublicPiece[])[] {
+/** Pieces by a name that they share, in the order of the list. */
+type Companies = ReadonlyMap<string, readonly PublicPiece[]>;
+
+const orderOf = onceFor((listed: readonly PublicPiece[]) => new Map(listed.map((piece, at) => [piece, at])));
+const byDie = onceFor((listed: readonly PublicPiece[]) => companies(listed, diesOf));
+const byType = onceFor((listed: readonly PublicPiece[]) => companies(listed, typesOf));
+
+function companies(pieces: readonly PublicPiece[], namesOf: (piece: PublicPiece) => readonly string[]): Companies {
   const held = new Map<string, PublicPiece[]>();
-  for (const piece of pieces) for (const name of namesOf(piece)) held.set(name, [...(held.get(name) ?? []), piece]);
-  return [...held.values()].filter(({ length }) => length > 1);
+  for (const piece of pieces)
+    for (const name of new Set(namesOf(piece))) {
+      const known = held.get(name);
+      if (known === undefined) held.set(name, [piece]);
+      else known.push(piece);
+    }
+  return held;
 }
 
 /** A die is named within its coinage: the same letter under another king or at another mint is another die. */

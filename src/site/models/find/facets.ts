@@ -2,6 +2,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
+import { onceFor } from '../../once-for.ts';
 import { slug } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
@@ -49,13 +50,14 @@ export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly Facet
 }
 
 /** Every value of every facet with its pieces, facets in their order, values by name; eras and grades in their own order. */
-export function facetLists(cabinet: Cabinet): readonly FacetList[] {
+export const facetLists = onceFor((cabinet: Cabinet): readonly FacetList[] => {
   const held = new Map<string, FacetValue & { pieces: PublicPiece[] }>();
   for (const piece of cabinet.listed) {
     for (const one of facetsOf(piece, cabinet)) {
       const key = `${one.facet} ${one.value}`;
       const known = held.get(key) ?? { ...one, pieces: [] };
-      if (!known.pieces.includes(piece)) known.pieces.push(piece);
+      // One piece after another: a value it answers to twice it has just answered to.
+      if (known.pieces.at(-1) !== piece) known.pieces.push(piece);
       held.set(key, known);
     }
   }
@@ -69,7 +71,7 @@ export function facetLists(cabinet: Cabinet): readonly FacetList[] {
       rank(one) - rank(other) ||
       one.label.localeCompare(other.label, 'en', { numeric: true }),
   );
-}
+});
 
 function named(facet: FacetName, held: readonly Named[] | Named | string | null): readonly FacetValue[] {
   if (held === null || held === 'none') return [];
