@@ -6,6 +6,7 @@ import { checkEras } from './rules/eras.ts';
 import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
 import { checkFormerly } from './rules/formerly.ts';
+import { checkHidden, checkPaths } from './rules/hidden.ts';
 import { checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
@@ -31,6 +32,8 @@ const RULES: readonly Rule[] = [
   checkFormerly,
   checkThief,
   checkAsWritten,
+  checkHidden,
+  checkPaths,
   checkLinks,
   checkLists,
   checkEras,

@@ -39,14 +39,15 @@ export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
  */
 export function privateIn(small: string, { byWord, wordless }: PrivateSearch): readonly FoundValue[] {
   const first = new Map<string, FoundValue>();
-  for (const match of small.matchAll(WORD))
-    for (const { found, before } of byWord.get(match[0]) ?? []) {
-      const at = match.index - before;
-      if (first.has(found.value) || !small.startsWith(found.value, at)) continue;
-      const from = Math.max(0, at - 1);
-      const around = small.slice(from, at + found.value.length + 2);
-      if (whereStands(around, found.value) === at - from) first.set(found.value, { ...found, at });
-    }
+  if (byWord.size > 0)
+    for (const match of small.matchAll(WORD))
+      for (const { found, before } of byWord.get(match[0]) ?? []) {
+        const at = match.index - before;
+        if (first.has(found.value) || !small.startsWith(found.value, at)) continue;
+        const from = Math.max(0, at - 1);
+        const around = small.slice(from, at + found.value.length + 2);
+        if (whereStands(around, found.value) === at - from) first.set(found.value, { ...found, at });
+      }
   for (const found of wordless) {
     const at = whereStands(small, found.value);
     if (at !== -1) first.set(found.value, { ...found, at });

@@ -68,13 +68,14 @@ export function sumsIn(
 
 /** Figures, with what stands between them, as far as they may be one number. */
 const FIGURES = /\d+(?:[.,']\d+)*(?: \d{3}(?!\d)(?:[.,]\d{1,2}(?!\d))?)*/g;
+const ONLY_FIGURES = /^\d+$/;
 const THOUSANDS = /(\d+(?:[.,]\d+)?) ?(?:k|thousand|grand|tsd|mille)\b/g;
 
 /** Every amount in a text whose figures are those of a sum. */
 function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
   for (const match of letters.matchAll(FIGURES))
     for (const { from, written } of readingsOf(match[0])) {
-      const figures = written.replace(/\D/g, '');
+      const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
       const at = match.index + from;
       if (search.has(figures)) yield { at, end: at + written.length, units: unitsOf(written), figures };
     }

@@ -92,6 +92,11 @@ export const PROBLEMS = {
     `Wear says nothing about this piece (${reason}), so it is not graded, which is not the same as poor. Write grade: not graded.`,
   'spot-too-exact': (text: string) =>
     `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
+  'hidden-in-text': (id: string) =>
+    `This tells of ${id}, which is not to be published. Take its folder's name, its title and its number out of this text.`,
+  'unlisted-in-text': (id: string) =>
+    `This names ${id}, which is unlisted and may stand on its own page only. Take its name out of this text.`,
+  'path-in-text': (what: string) => `This names ${what}, which would be published. Take the path out of this text.`,
   'ledger-in-piece': (column: string) =>
     `What a sheet said of ${column} is private, and this file is not. Move it to private/ledger.csv and take the line out here.`,
   'link-rooted': (address: string) =>
@@ -147,8 +152,8 @@ export const PROBLEMS = {
     `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
   'leak-unlisted': (id: string) =>
     `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
-  'leak-path': (path: string) =>
-    `This file names a folder of this machine, ${path}. Take it out of the text that holds it.`,
+  'leak-path': (what: string) =>
+    `This file names ${what}, which is nobody else's business. Take the path out of the text that holds it.`,
   'leak-in-picture': (name: string) =>
     `This picture carries ${name} besides its pixels. Remove the folder .cache and build again.`,
   'leak-picture-unread': () => 'This picture could not be inspected. Remove the folder .cache and build again.',

@@ -4,7 +4,9 @@ import { join, relative, sep } from 'node:path';
 import type { PrivateGuard } from '../catalogue/private-guard.ts';
 import { guardOf, guarded } from '../catalogue/private-guard.ts';
 import { lettersOf, pageText, unescaped } from '../catalogue/private-letters.ts';
-import { whereStands } from '../catalogue/private-search.ts';
+import { machinePathIn } from '../catalogue/private-paths.ts';
+import type { PieceSearch } from '../catalogue/private-pieces.ts';
+import { pieceSearch, piecesIn } from '../catalogue/private-pieces.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -23,11 +25,8 @@ const FONT = /\.woff2?$/i;
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
   const folder = await readFolder(cabinet);
   const guard = guardOf(folder ?? { at: cabinet, files: [] }, records);
-  const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no');
-  const unlisted = records.pieces.filter(({ fields }) => fields.publish === 'unlisted');
-  const titles = records.pieces
-    .filter(({ fields }) => fields.publish === 'yes')
-    .map(({ fields }) => lettersOf(fields.title));
+  const search = pieceSearch(records);
+  const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -38,11 +37,12 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
     const file = relative(built, path).split(sep).join('/');
     for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
       problems.push(problem('leak-private', { file }, column, from, line, hint));
-    for (const { id } of hidden) if (tellsId(file, id)) problems.push(problem('leak-unpublished', { file }, id));
+    for (const { id, publish } of piecesIn(search, '', file))
+      if (publish === 'no') problems.push(problem('leak-unpublished', { file }, id));
     // Waiting for each of thousands of small files would take several times as long as reading it.
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { hidden, unlisted, titles }, cabinet));
+      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly }, cabinet));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return orderProblems(problems);
@@ -58,7 +58,7 @@ function inspectText(
   file: string,
   written: string,
   guard: PrivateGuard,
-  pieces: { hidden: Records['pieces']; unlisted: Records['pieces']; titles: readonly string[] },
+  pieces: { search: PieceSearch; formerly: ReadonlyMap<string, readonly string[]> },
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
@@ -68,54 +68,19 @@ function inspectText(
     problem('leak-private', { file }, column, from, line, hint),
   );
   found.push(...new Map(secrets.map((one) => [one.says, one])).values());
-  for (const { id, fields } of pieces.hidden)
-    if (
-      [id, ...(fields.formerly ?? [])].some((name) => tellsId(text, name)) ||
-      namesPiece(letters, fields, pieces.titles)
-    )
-      found.push(problem('leak-unpublished', { file }, id));
-  for (const { id, fields } of pieces.unlisted) {
-    const own =
-      file.startsWith(`pieces/${id}/`) ||
-      (fields.formerly ?? []).some((old) => file.startsWith(`pieces/${old}/`)) ||
-      file.includes(`/${id}/`) ||
-      file.includes(`/${id}.`);
-    if (!own && tellsId(text, id)) found.push(problem('leak-unlisted', { file }, id));
-  }
-  for (const path of [process.cwd(), cabinet])
-    if (path.length > 5 && text.includes(`${path}/`)) found.push(problem('leak-path', { file }, path));
+  for (const { id, publish } of piecesIn(pieces.search, file, text, letters))
+    if (publish === 'no') found.push(problem('leak-unpublished', { file }, id));
+    else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
+  const path = machinePathIn(text, cabinet);
+  if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;
 }
 
-/**
- * Whether a text in plain letters holds the title of a hidden piece, or its number where that could be told from any other.
- * A title that a listed piece has as well, or has as a part of its own, gives nothing away.
- */
-function namesPiece(letters: string, fields: { title: string; number: string }, titles: readonly string[]): boolean {
-  const title = lettersOf(fields.title);
-  const number = lettersOf(fields.number);
-  const telling = [
-    ...(titles.some((listed) => listed.includes(title)) ? [] : [title]),
-    ...(/\p{L}/u.test(number) && number.length >= 4 ? [number] : []),
-  ];
-  return telling.some((one) => whereStands(letters, one) !== -1);
-}
-
-/** The places where an id stands that is too short or too plain a word to be looked for by itself: `12` is in every text. */
-const ADDRESSES = ['pieces/', 'photographs/', 'iiif/', 'compare/', '"id":"', '"id": "'];
-
-/** Whether a text, or the path of a file, tells of the piece with this id, and not of one with a longer id. */
-function tellsId(text: string, id: string): boolean {
-  if (/[a-z]/.test(id) && id.length >= 4) return hasWord(text, id);
-  return ADDRESSES.some((before) => hasWord(text, id, before)) || hasWord(text, id, '\n', ',');
-}
-
-/** Whether a word stands in a text as itself and not as a part of a longer one, with this before and after it. */
-function hasWord(text: string, id: string, before = '', after = ''): boolean {
-  const word = `${before}${id}${after}`;
-  for (let at = text.indexOf(word); at !== -1; at = text.indexOf(word, at + 1)) {
-    const around = `${before === '' ? (text[at - 1] ?? ' ') : ' '}${after === '' ? (text[at + word.length] ?? ' ') : ' '}`;
-    if (!/[a-z0-9-]/.test(around)) return true;
-  }
-  return false;
+/** Whether a file is one of those an unlisted piece has for itself, under one of its names. */
+function isOwn(file: string, [id = '', ...old]: readonly string[]): boolean {
+  return (
+    [id, ...old].some((name) => file.startsWith(`pieces/${name}/`)) ||
+    file.includes(`/${id}/`) ||
+    file.includes(`/${id}.`)
+  );
 }

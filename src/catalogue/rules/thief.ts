@@ -2,7 +2,9 @@ import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { LEDGER_COLUMNS } from '../schema/cabinet.ts';
+import { filesOf } from './hidden.ts';
 import { exactSpotIn } from './spots.ts';
+import { textsIn } from './texts-in.ts';
 
 /** Fields whose figures are measures, or numbers in a list or a book, and no places. */
 const NUMBERED = new Set([
@@ -11,11 +13,8 @@ const NUMBERED = new Set([
 
 /** What names an exact spot in public text is for the ledger. Where a mint stood is no find. */
 export const checkThief: Rule = (records, place) => {
-  const { pieces, rulers, mints, denominations, eras, sets, exhibits, works, cabinet } = records;
-  const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
-  const lists = [rulers, mints, denominations, eras, sets, works, cabinet === null ? [] : [cabinet]].flat();
-  return [...shown, ...exhibits, ...lists].flatMap(({ file, fields, story }) => [
-    ...textsIn(fields, []).flatMap(({ path, text }): readonly Problem[] => {
+  return filesOf(records).flatMap(({ file, fields, story }) => [
+    ...textsIn(fields, [], NUMBERED).flatMap(({ path, text }): readonly Problem[] => {
       const spot = exactSpotIn(text);
       return spot === null ? [] : [problem('spot-too-exact', place(file, path), withoutFigures(spot))];
     }),
@@ -45,15 +44,3 @@ export const checkAsWritten: Rule = (records, place) =>
       .filter((name) => LEDGER_COLUMNS.some((column) => column === name.replace(/^ledger /, '')))
       .map((name) => problem('ledger-in-piece', place(file, ['as-written', name]), name.replace(/^ledger /, ''))),
   );
-
-type Text = { readonly path: readonly (string | number)[]; readonly text: string };
-
-/** Every text in the fields of a file, and the way to it. */
-function textsIn(held: unknown, path: Text['path']): readonly Text[] {
-  if (typeof held === 'string') return [{ path, text: held }];
-  if (Array.isArray(held)) return held.flatMap((one, index) => textsIn(one, [...path, index]));
-  if (typeof held !== 'object' || held === null) return [];
-  return Object.entries(held)
-    .filter(([field]) => !NUMBERED.has(field))
-    .flatMap(([field, one]) => textsIn(one, [...path, field]));
-}

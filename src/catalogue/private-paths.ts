@@ -1,0 +1,24 @@
+import { homedir } from 'node:os';
+import process from 'node:process';
+
+/** A folder of somebody's machine, by what stands before and after its owner's name; no address on the web has that form. */
+const ANYBODYS =
+  /(?<![\w.~-])(?:file:\/\/\/?\S|\/(?:home|Users)\/[^/\s"'<>]+\/|[A-Za-z]:[\\/]+(?:Users|Documents and Settings)[\\/])/;
+
+/** What such a path has in any case: a quick look saves a slow one. */
+const BEGINS = ['file://', '/home/', '/Users/', '\\Users', '\\Documents', ':/Users', ':/Documents'];
+
+/** Too short to be told from a part of an address. */
+const SHORT = 6;
+
+/** Which folder of a machine a text names, in words; null when it names none. `text` is without escapes. */
+export function machinePathIn(text: string, cabinet: string | null): string | null {
+  const known = [
+    ['the folder of the cabinet', cabinet],
+    ['the folder of the program', process.cwd()],
+    ['your home folder', homedir()],
+  ] as const;
+  for (const [what, path] of known)
+    if (path !== null && path.length >= SHORT && (text.includes(`${path}/`) || text.includes(`${path}\\`))) return what;
+  return BEGINS.some((begin) => text.includes(begin)) && ANYBODYS.test(text) ? 'a folder of a machine' : null;
+}
