@@ -19,6 +19,8 @@ export const openDataWords = {
   sitemapSays: 'The address of every page, for search engines.',
   linkedSays:
     'Each piece has a record of linked data (JSON-LD, in the words of schema.org and of Nomisma’s ontology), and, where it has been photographed, a IIIF manifest that a picture viewer can open.',
+  elsewhere: (count: number, record: string, manifest: string) =>
+    `The ${count} pieces are too many to name here. Each page leads to its own files, and pieces.json gives every id: the record lies at ${record}, the manifest at ${manifest}.`,
   setSays:
     'Every place of a set with its state, the piece that stands there and why, what is spare and what would be better.',
   computed: 'How the computed facts are written',

@@ -12,6 +12,8 @@ export type OpenData = {
   readonly head: PageHead;
   readonly files: readonly OpenFile[];
   readonly sets: readonly { readonly title: string; readonly file: string; readonly href: string }[];
+  /** Where the files of a piece are, when there are more pieces than a page can name; `pieces` is empty then. */
+  readonly elsewhere: string | null;
   readonly pieces: readonly {
     readonly number: string;
     readonly title: string;
@@ -23,8 +25,12 @@ export type OpenData = {
   readonly terms: readonly string[];
 };
 
+/** Pieces that are named one by one. A table of thousands is megabytes that nobody reads. */
+const NAMED = 300;
+
 export function openData(cabinet: Cabinet): OpenData {
   const w = openDataWords;
+  const isNamed = cabinet.listed.length <= NAMED;
   const pictured = new Set(withManifest(cabinet).map(({ id }) => id));
   return {
     head: { title: w.title, description: w.description, here: urls.data() },
@@ -39,7 +45,8 @@ export function openData(cabinet: Cabinet): OpenData {
       file: `${id}.json`,
       href: urls.setJson(id),
     })),
-    pieces: cabinet.listed.map(({ id, number, title }) => ({
+    elsewhere: isNamed ? null : w.elsewhere(cabinet.listed.length, urls.pieceJson('<id>'), urls.iiif('<id>')),
+    pieces: (isNamed ? cabinet.listed : []).map(({ id, number, title }) => ({
       number,
       title,
       page: urls.piece(id),
