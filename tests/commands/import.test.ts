@@ -69,7 +69,7 @@ describe('a sheet brought in', () => {
     const { stdout, status } = run(words);
     expect(status).toBe(0);
     expect(stdout).toContain('4 rows = 3 new pieces + 1 set aside');
-    expect(stdout).toMatch(/row 5: This row has no inventory number/);
+    expect(stdout).toMatch(/row 5 \[Henry III · 1,40 · no number\]: This row has no inventory number/);
     expect(stdout).toMatch(/row 3, Weight \(g\): "heavy"\. /);
     expect(stdout).toContain('rulers/edward-i: Edward I, Edw. I');
     expect(stdout).toContain('New rulers (2): Edward I, Henry III');

@@ -1,11 +1,12 @@
 import type { Sheet } from '../sheets/sheet.ts';
-import { columnKeys } from './mapping/column-key.ts';
+import { columnKeys, readingsOf } from './mapping/column-key.ts';
 import type { Language, Mapping } from './mapping/mapping.ts';
 import { EMPTY_MAPPING, LANGUAGES } from './mapping/mapping.ts';
 import { isOwnTable, ownReading } from './mapping/own-table.ts';
 import type { Question } from './mapping/question.ts';
 import { settle, wholeQuestions } from './mapping/setting-questions.ts';
 import type { ListNames, Suggested } from './mapping/suggest-column.ts';
+import { unitQuestions } from './mapping/unit-questions.ts';
 import { suggestColumn } from './mapping/suggest-column.ts';
 
 /**
@@ -36,10 +37,23 @@ export function suggestMapping(
     },
     questions: [
       ...suggested.flatMap((column) => column.questions),
+      ...unitQuestions(columns),
       ...questions,
       ...wholeQuestions(columns, sheet.rows.length),
     ],
   };
+}
+
+/** What a mapping that is there still leaves to ask: units that neither it nor the sheet says. */
+export function openQuestions(sheet: Sheet, mapping: Mapping): readonly Question[] {
+  const readings = readingsOf(sheet, mapping);
+  return unitQuestions(
+    columnKeys(sheet).map((heading, at) => ({
+      heading,
+      readings: readings[at] ?? [],
+      cells: sheet.rows.map(({ cells }) => cells[at] ?? { text: '' }),
+    })),
+  );
 }
 
 /** Fields that several columns may fill together. */

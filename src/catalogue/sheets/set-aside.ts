@@ -15,10 +15,7 @@ export function whyNoRecord(
   isAmongLast: boolean,
 ): string | null {
   const filled = filledCells(row.cells);
-  const repeats = filled.filter(({ cell, column }) => alike(headings.get(column)) === alike(cell.text));
-  if (repeats.length === filled.length && filled.length > Math.min(1, headings.size - 1)) {
-    return 'it repeats the headings';
-  }
+  if (repeatsHeadings(row, headings)) return 'it repeats the headings';
   const first = filled[0];
   if (first === undefined) return null;
   const across = merges.some(
@@ -30,6 +27,13 @@ export function whyNoRecord(
   );
   if (filled.length === 1 && across && headings.size > 1) return 'it is a title that runs across the columns';
   return whyBetween(row, usual, headings.size, isAmongLast);
+}
+
+/** Whether a row says what the headings say, and nothing else. */
+export function repeatsHeadings(row: GridRow, headings: ReadonlyMap<number, string>): boolean {
+  const filled = filledCells(row.cells);
+  const repeats = filled.filter(({ cell, column }) => alike(headings.get(column)) === alike(cell.text));
+  return repeats.length === filled.length && filled.length > Math.min(1, headings.size - 1);
 }
 
 function alike(text: string | undefined): string {

@@ -6,7 +6,7 @@ import { filledCells, findHeadingRow } from './heading-row.ts';
 import { hangingColumns } from './hanging.ts';
 import { LIMITS, tooManyCells } from './limits.ts';
 import { spreadMerges } from './merged.ts';
-import { isRowOfUnits, whyNoRecord } from './set-aside.ts';
+import { isRowOfUnits, repeatsHeadings, whyNoRecord } from './set-aside.ts';
 import type { Sheet, SheetCell, SheetColumn, SheetRemark, SheetRow } from './sheet.ts';
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });
@@ -32,7 +32,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     grid,
     filled.filter(({ row }) => row > stands),
   );
-  const usual = usualRows(spread.rows);
+  const usual = usualRows(spread.rows.filter((row) => !repeatsHeadings(row, written)));
   const body: GridRow[] = [];
   for (const [at, row] of spread.rows.entries()) {
     const isUnits = at === 0 && heading !== undefined && isRowOfUnits(row);

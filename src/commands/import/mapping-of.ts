@@ -1,7 +1,7 @@
 import { formatMapping } from '../../catalogue/import/mapping/format-mapping.ts';
 import type { Mapping } from '../../catalogue/import/mapping/mapping.ts';
 import { parseMapping } from '../../catalogue/import/mapping/parse-mapping.ts';
-import { suggestMapping } from '../../catalogue/import/suggest-mapping.ts';
+import { openQuestions, suggestMapping } from '../../catalogue/import/suggest-mapping.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
@@ -33,7 +33,8 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   const text = await readIfThere(at);
   if (text !== null) {
     const read = parseMapping(text);
-    return read.ok ? good({ mapping: read.value, isNew: false, asked: [] }) : refuse(`${shown} · ${read.problem}`);
+    if (!read.ok) return refuse(`${shown} · ${read.problem}`);
+    return good({ mapping: read.value, isNew: false, asked: questionsInWords(openQuestions(sheet, read.value)) });
   }
   if (isGiven) return refuse(`There is no mapping ${shown}. Leave --mapping out, and one is suggested.`);
   const { mapping, questions } = suggestMapping(sheet, {

@@ -4,6 +4,7 @@ import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { shorten } from './tell-columns.ts';
+import { tellUnread } from './tell-unread.ts';
 
 /** Lines of a list that are told; the rest is counted. */
 const TOLD = 12;
@@ -44,27 +45,10 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
     ),
     newLists(plan),
     section('To look at', plan.remarks, (line) => line),
-    section(
-      'Cells that could not be read; each is kept word for word, under as-written in its piece or in the ledger',
-      plan.unread,
-      ({ row, heading, text, because }) => `row ${row}, ${heading}: "${shorten(text, 40)}". ${because}`,
-      [...unitsInWords(plan), ...(plan.unread.length > TOLD ? [`All of them: ${fullList}`] : [])].join('\n'),
-    ),
+    tellUnread(plan.unread, fullList),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
-}
-
-/** What to write once where a column of bare figures says nowhere what they are measured in. */
-function unitsInWords({ unread }: ImportPlan): readonly string[] {
-  const bare = unread.filter(({ text }) => /^\d+(?:[.,]\d+)?$/.test(text.trim()));
-  return Object.entries({ weight: 'g', diameter: 'mm', thickness: 'mm' }).flatMap(([field, unit]) => {
-    const heading = bare.find((cell) => cell.field === field && cell.because.includes('has no unit'))?.heading;
-    if (heading === undefined) return [];
-    return [
-      `The figures under ${heading} have no unit. If they are in ${unit}, write once in the mapping, under columns:  ${heading}: ${field} in ${unit}`,
-    ];
-  });
 }
 
 /** Rows set aside for one reason are told together. */
@@ -72,11 +56,13 @@ function setAsideInWords({ setAside }: ImportPlan): string {
   const reasons = new Map<string, { row: number; text: string }[]>();
   for (const { row, text, because } of setAside) reasons.set(because, [...(reasons.get(because) ?? []), { row, text }]);
   return section(`Set aside (${setAside.length})`, [...reasons], ([because, rows]) => {
-    const [first, ...others] = rows;
-    const shown = first === undefined || first.text === '' ? '' : ` [${shorten(first.text, 60)}]`;
-    if (others.length === 0) return `row ${first?.row ?? ''}: ${because}${shown}`;
-    const numbers = rows.slice(0, TOLD).map(({ row }) => row);
-    return `rows ${numbers.join(', ')}${rows.length > TOLD ? ` and ${rows.length - TOLD} more` : ''}: ${because}`;
+    const shown = rows
+      .slice(0, TOLD)
+      .map(({ row, text }) =>
+        text === '' || rows.length > 6 ? String(row) : `${row} [${shorten(text, rows.length === 1 ? 60 : 24)}]`,
+      );
+    const more = rows.length > TOLD ? ` and ${rows.length - TOLD} more` : '';
+    return `${rows.length === 1 ? 'row' : 'rows'} ${shown.join(', ')}${more}: ${because}`;
   });
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readOne } from './read-one.ts';
 
-const HEADINGS = 'No,Ruler,Denomination,Mint,Weight,Paid';
+const HEADINGS = 'ID,Ruler,Denomination,Mint,Weight,Paid';
 const setAsideIn = async (rows: readonly string[]): Promise<readonly (readonly [number, string])[]> =>
   (await readOne(`${HEADINGS}\n${rows.join('\n')}\n`)).setAside.map(({ row, because }) => [row, because]);
 
@@ -21,7 +21,7 @@ describe('what stands between the rows and is no piece', () => {
     ['a subtotal with words', 'Sub-total hammered,,,,,£95', 'it is a total'],
     ['a total without a sum', 'Zwischensumme:,,,,,', 'it is the line of a total'],
     ['a total with a count', 'Totaal (3),,,,4.14,95', 'it is a total'],
-    ['the headings again, in other letters', 'NO,RULER,DENOMINATION,MINT,WEIGHT,PAID', 'it repeats the headings'],
+    ['the headings again, in other letters', 'Id,RULER,DENOMINATION,MINT,WEIGHT,PAID', 'it repeats the headings'],
     ['a line of dashes', '-----,-----,-----,,,', 'it is a line drawn between the rows'],
   ] as const)('%s is told of with its row', async ([, line, because]) => {
     // In the middle, where a sheet of several parts has it, and a blank line after it.
@@ -39,6 +39,13 @@ describe('what stands between the rows and is no piece', () => {
     ['a maker called Totalini', 'Totalini,Edward I,Penny,London,1.3,£5'],
   ] as const)('%s stays a row', async ([, line]) => {
     expect(await setAsideIn([...PIECES, line, ...PIECES])).toEqual([]);
+  });
+
+  test('a heading is known beside headings that come again', async () => {
+    expect(await setAsideIn([...PIECES, HEADINGS, 'TOKENS,,,,,', ...PIECES])).toEqual([
+      [5, 'it repeats the headings'],
+      [6, expect.stringContaining('it is a heading between the rows') as string],
+    ]);
   });
 
   test('a list of names in two columns has no headings between its rows', async () => {

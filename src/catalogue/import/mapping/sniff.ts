@@ -1,6 +1,7 @@
 import { parseDate } from '../../../core/dating/parse-date.ts';
 import type { SheetCell } from '../../sheets/sheet.ts';
 import { blankIn } from './cells/blank.ts';
+import { readChoice } from './cells/word-cell.ts';
 
 /** The cells of a column that say something. */
 export function filled(cells: readonly SheetCell[]): readonly SheetCell[] {
@@ -79,4 +80,9 @@ export function numbersEachRow(cells: readonly SheetCell[]): boolean {
 /** `VF (20)` is a grade, `1.38 g` a weight: what the cells of a column nobody knows look like. */
 export function looksPaid(cells: readonly SheetCell[]): boolean {
   return cells.some(({ text, value }) => value?.kind === 'money' || /[£€$]|\b(?:EUR|GBP|USD|CHF|DM)\b/.test(text));
+}
+
+/** Whether every cell says what sort of object a piece is: coin, token, medal. */
+export function saysKinds(cells: readonly SheetCell[]): boolean {
+  return cells.length > 0 && cells.every(({ text }) => readChoice(text, 'kind').every(({ kind }) => kind === 'fact'));
 }

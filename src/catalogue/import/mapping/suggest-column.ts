@@ -2,7 +2,7 @@ import type { SheetCell } from '../../sheets/sheet.ts';
 import type { Language, Reading } from './mapping.ts';
 import { matchHeading } from './match-heading.ts';
 import { fieldQuestion } from './column-questions.ts';
-import { filled, looksPaid, numbersEachRow, tellsStriking } from './sniff.ts';
+import { filled, looksPaid, numbersEachRow, saysKinds, tellsStriking } from './sniff.ts';
 import type { Question } from './question.ts';
 import { isField, UNITS } from './targets.ts';
 import { isCurrency } from '../../../core/money/currencies.ts';
@@ -58,6 +58,7 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
   if (matched.kind === 'doubtful') {
     if (matched.doubt === 'date' && tellsStriking(said)) return column([{ kind: 'field', field: 'date' }]);
     if (matched.doubt === 'number' && numbersEachRow(cells)) return column([{ kind: 'field', field: 'number' }]);
+    if (matched.doubt === 'description' && saysKinds(said)) return column([{ kind: 'field', field: 'kind' }]);
     const inLedger = { date: 'acquired', value: 'value', place: 'storage' } as const;
     const known = Object.entries(inLedger).find(([doubt]) => doubt === matched.doubt)?.[1];
     return asked(matched.doubt, known === undefined ? { kind: 'ledger' } : { kind: 'ledger', column: known });

@@ -32,7 +32,7 @@ export const PRIVATE: readonly Headings[] = [
   },
   {
     to: 'seller',
-    en: ['seller', 'dealer', 'bought from', 'source', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale'],
+    en: ['seller', 'dealer', 'bought from', 'source', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought where', 'where purchased', 'where acquired'],
     fr: ['vendeur', 'marchand', 'achete chez', 'fournisseur', 'vente'],
     de: ['verkaufer', 'handler', 'gekauft bei', 'bezugsquelle', 'lieferant', 'auktion', 'auktionshaus', 'erworben von', 'quelle'],
     it: ['venditore', 'commerciante', 'acquistato da', 'fornitore', 'asta'],
