@@ -52,13 +52,25 @@ test('a leak found at the end leaves what was published before as it was', async
   const out = join(folder, 'site');
   await cp(published, out, { recursive: true });
   const before = await readFile(join(out, 'pieces/plain-penny/index.html'), 'utf8');
-  await appendFile(join(cabinet, 'pieces/plain-penny/piece.md'), '\nSee also unlisted-groat.\n');
+  // What no text of the cabinet holds and only a page puts together: the title of a piece and that of the cabinet.
+  const ledger = join(cabinet, 'private/ledger.csv');
+  const together = 'Penny of a plain king · A marked cabinet';
+  await writeFile(ledger, (await readFile(ledger, 'utf8')).replace('MARK-STORAGE bank box', together));
   const { status, said } = build(out);
   expect(status).toBe(1);
-  expect(said).toContain('names unlisted-groat, which is unlisted');
+  expect(said).toContain('holds what the column storage of private/ledger.csv keeps in its line 2');
+  expect(said).not.toContain(together);
   expect(said).toContain('is as it was');
   expect(await readFile(join(out, 'pieces/plain-penny/index.html'), 'utf8')).toBe(before);
   expect(await readdir(folder)).toEqual(['site']);
+});
+
+test('an unlisted piece named in a story is told of before anything is built, at its line', async () => {
+  await appendFile(join(cabinet, 'pieces/plain-penny/piece.md'), '\nSee also unlisted-groat.\n');
+  const { status, said } = build(join(folder, 'site'));
+  expect(status).toBe(1);
+  expect(said).toMatch(/plain-penny\/piece\.md:29\n {2}This names unlisted-groat, which is unlisted/);
+  expect(await readdir(folder)).toEqual([]);
 });
 
 test('a piece made private leaves no trace in the next build', async () => {
