@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
 import sharp from 'sharp';
+import type { Sharp } from 'sharp';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
@@ -36,6 +37,33 @@ function bomb(side: number): Buffer {
   return Buffer.concat([signature, chunk('IHDR', head), chunk('IDAT', rows), chunk('IEND', Buffer.alloc(0))]);
 }
 
+/**
+ * A TIFF whose pixels are the last thing in it, as cameras write them: one strip without compression, in either order of
+ * bytes (TIFF 6.0, §2, §6).
+ */
+async function pixelsLast(picture: Sharp, isLittle = true): Promise<Buffer> {
+  const { data, info } = await picture.removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const tags = [[256, 4, 1, info.width], [257, 4, 1, info.height], [258, 3, 3, 0], [259, 3, 1, 1], [262, 3, 1, 2], [273, 4, 1, 0], [277, 3, 1, 3], [278, 4, 1, info.height], [279, 4, 1, data.length]] as const; // prettier-ignore
+  const head = Buffer.alloc(8 + 2 + tags.length * 12 + 4 + 6);
+  const put = (value: number, at: number, width: 2 | 4): unknown =>
+    isLittle ? head.writeUIntLE(value, at, width) : head.writeUIntBE(value, at, width);
+  head.write(isLittle ? 'II' : 'MM', 'latin1');
+  put(42, 2, 2);
+  put(8, 4, 4);
+  put(tags.length, 8, 2);
+  for (const [index, [tag, type, count, value]] of tags.entries()) {
+    const at = 10 + index * 12;
+    put(tag, at, 2);
+    put(type, at + 2, 2);
+    put(count, at + 4, 4);
+    // Three bits-a-sample stand behind the directory, and the pixels behind those.
+    const far = tag === 258 ? head.length - 6 : tag === 273 ? head.length : value;
+    put(far, at + 8, type === 3 && count === 1 ? 2 : 4);
+  }
+  for (const sample of [0, 1, 2]) put(8, head.length - 6 + sample * 2, 2);
+  return Buffer.concat([head, data]);
+}
+
 const SCRIPT = '<svg xmlns="http://www.w3.org/2000/svg" width="600" height="600"><script>alert(1)</script><circle cx="300" cy="300" r="200"/></svg>'; // prettier-ignore
 
 describe('a photograph that cannot be used', () => {
@@ -49,10 +77,14 @@ describe('a photograph that cannot be used', () => {
       'half.png': (await drawn().png().toBuffer()).subarray(0, 4000),
       'half.webp': (await drawn().webp().toBuffer()).subarray(0, 2000),
       'half.avif': (await drawn().avif({ effort: 0 }).toBuffer()).subarray(0, 1500),
+      'half.tif': (await pixelsLast(drawn())).subarray(0, 30_000),
       'script.jpg': SCRIPT,
       'bomb.png': bomb(20_000),
       'empty.jpg': '',
       'whole.jpg': whole,
+      'whole.tif': await pixelsLast(drawn()),
+      'tiles.tif': await drawn().tiff({ tile: true }).toBuffer(),
+      'other-order.tif': await pixelsLast(drawn(), false),
     };
     for (const [name, bytes] of Object.entries(files)) await writeFile(join(cabinet, name), bytes);
     const pieces = Object.keys(files).map((name) => piece(name.replace('.', '-'), name));
@@ -65,6 +97,7 @@ describe('a photograph that cannot be used', () => {
       'half.png': 'picture-broken',
       'half.webp': 'picture-unreadable',
       'half.avif': 'picture-broken',
+      'half.tif': 'picture-broken',
       'script.jpg': 'picture-unreadable',
       'bomb.png': 'picture-too-large',
       'empty.jpg': 'picture-unreadable',
@@ -78,7 +111,7 @@ describe('a photograph that cannot be used', () => {
     const run = await makePhotographs(pieces, cabinet, out);
     expect(run.problems.map(({ file }) => file)).toEqual(
       Object.keys(files)
-        .filter((name) => name !== 'whole.jpg' && name !== 'tiny.jpg')
+        .filter((name) => !/^whole|^tiles|^other/.test(name) && name !== 'tiny.jpg')
         .sort(),
     );
     expect(await made(out, 'whole-jpg')).toHaveLength(4);
