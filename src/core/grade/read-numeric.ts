@@ -23,11 +23,13 @@ const PREFIXES: readonly Prefix[] = [
   { names: ['SP'], low: 1, high: 70 },
 ];
 
+/** `Choice` and `gem` before a number say nothing that the number does not. */
+const PRAISE = /^(?:(?:very |superb )?(?:choice|gem)|ch\.?) (?=[a-z]{1,5}[ -]?\d)/i;
 const NUMERIC = /^([a-z]+)?[ -]?(\d{1,3})(?: ?[-/] ?(\d{1,3}))?( ?\+)?$/i;
 
 /** Reads `63`, `MS-63`, `VF 20`, `AU-58+`, `PR-65`, `MS 60-62`; null when there is no number to read. */
 export function readNumeric(text: string): Outcome<WordedGrade> | null {
-  const [, letters, first = '', second, plus] = NUMERIC.exec(text) ?? [];
+  const [, letters, first = '', second, plus] = NUMERIC.exec(text.replace(PRAISE, '')) ?? [];
   if (first === '') return null;
   const prefix = PREFIXES.find(({ names }) => names.some((name) => name.toLowerCase() === letters?.toLowerCase()));
   if (letters !== undefined && prefix === undefined) return null;

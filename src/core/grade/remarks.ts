@@ -1,21 +1,28 @@
 import type { Grade } from './grade.ts';
 
 /** Words for what ails a piece, in the languages of the lists. Common practice. */
-const PROBLEMS: readonly RegExp[] = [
-  /clean|polish|whizz|scrub|brush|dipped|lacquer|gereinigt|poliert|geputzt|nettoy|pulit[ao]|lucidat|limpiad/,
-  /scratch|graffit|hairline|gouge|scrape|kratzer|kr\.|rayure|graffi|raya|raspad/,
-  /hole|pierc|plug|gelocht|loch|trou|perc|fori|forat|foro|perfora|agujero/,
+const FAULTS: readonly RegExp[] = [
+  /clean|polish|whizz|scrub|brush|dipped|lacquer|gereinigt|poliert|geputzt|nettoy|pulit[ao]|lucidat|limpiad|gepoetst|schoongem|gereinigd/,
+  /scratch|graffit|hairline|gouge|scrape|kratzer|kr\.|rayure|graffi|raya|raspad|krasje|krassen/,
+  /gilt|gilded|gilding|silvered|plated|vergoldet|versilbert|\bdoré|\bdorat|\bdorad|verguld|artificial|\bre-?toned/,
+  /(?<!w)hole|gaatje|doorboord|oogje|beschadig|pierc|plug|gelocht|\bloch|\btrou|\bperc|fori|forat|foro|perfora|agujero/,
   /mount|solder|jewel|loop|henkel|hsp|hksp|broschier|monture|b[ée]li[èe]re|appiccagnolo|montura|soldad/,
-  /tool|smooth|re-?engrav|alter|repair|recolou?r|repatinat|retusch|tooled|ritocc|repar/,
+  /tool|smooth|re-?engrav|\balter(?:ed|ation)|repair|recolou?r|repatinat|retusch|tooled|ritocc|repar/,
   /corro|verdigris|pitt|porous|poros|granular|rust|korro|zinkfra|piqu|porosit/,
-  /bent|straighten|crack|chip|fragment|broken|crimp|creas|verbogen|geknickt|riss|pli[ée]|f[êe]l[ée]|piegat|rott[ao]|doblad|rot[ao]|grieta/,
-  /edge|rim|randfehler|rf\b|schrötlingsfehler|tranche|bordo|canto|golpe|colp[oi]|coups?\b/,
-  /clip|filed|shaved|damag|defac|counterstamp|test ?cut|chop|burn|fire|environment|stain|spot|fleck|tache|macchi|mancha/,
+  /bent|straighten|crack|chip|fragment|broken|crimp|creas|verbogen|geknickt|\briss|pli[ée]|f[êe]l[ée]|piegat|\brott[ao]\b|doblad|\brot[ao]\b|grieta/,
+  /clip|filed|shaved|damag|defac|counterstamp|test ?cut|chop|burn|\bfire\b|environment|stain|spot|fleck|tache|macchi|mancha/,
 ];
+
+/** Words for a part of the piece: a fault when nothing else is said of it. */
+const PLACES = /edge|rim|randfehler|rf\b|randtik|schrötlingsfehler|tranche|bordo|canto|golpe|colp[oi]|coups?\b/;
+
+/** What was so when it left the mint, and what is said not to be there. */
+const NO_FAULT =
+  /\b(?:as (?:struck|made)|(?:rotated|rusted|rusty|cracked|clashed|worn|polished|filled|broken|repaired) die|die (?:crack|rust|flaw|break|polish|clash))|^(?:un(?:cleaned|polished|circulated)|no|not|never|without|free (?:of|from)|ohne|sans|senza|sin|zonder)\b/;
 
 /** Words that describe and find no fault. Common practice. */
 const REMARKS: readonly RegExp[] = [
-  /\b(?:ton(?:ed|ing)|patina|patin[ée]e?|lust(?:re|er|rous)|bloom|colou?r|cabinet|eye appeal|attractive|pleasing|scarce|rare)\b/,
+  /\b(?:ton(?:e|es|ed|ing)|patina|patin[ée]e?|lust(?:re|er|rous)|bloom|colou?r|cabinet|eye appeal|attractive|pleasing|scarce|rare)\b/,
   /\b(?:prooflike|pl|dpl|dmpl|cam|dcam|ucam|cameo|deep cameo|ultra cameo|specimen)\b/,
   /\b(?:weak|soft|flat|double|well|bold|full|centred|centered|off-?centre|off-?center|struck|strike|as struck|as made|round flan)\b/,
 ];
@@ -45,9 +52,11 @@ export function readRemark(words: string): Said {
   if (colour !== undefined) return { kind: 'colour', colour };
   const [, face = '', points] = OUT_OF_FIVE.exec(low) ?? [];
   if (points !== undefined) return { kind: face === 'strike' ? 'strike' : 'surface', outOfFive: Number(points) };
-  // A remark is looked for first: "weak strike at the edge" is no damage.
+  if (NO_FAULT.test(low)) return { kind: 'remark', words };
+  // "Cleaned but attractive" is cleaned; "weak strike at the edge" is no damage.
+  if (FAULTS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
   if (REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };
-  if (PROBLEMS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
+  if (PLACES.test(low)) return { kind: 'problem', words };
   return { kind: 'unknown', words };
 }
 

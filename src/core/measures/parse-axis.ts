@@ -5,7 +5,8 @@ import { quoted, tidy } from './amount.ts';
 /** The turn of the reverse against the obverse, as a clock hour from 1 to 12; null for a piece that has no axis. */
 export type Axis = { readonly hours: number | null };
 
-const HOUR = /^(\d{1,3})(?: ?(?:h|h\.|hrs?|hours?|o'?clock|o’clock|uhr))?$/i;
+const HOUR = /^(\d{1,3})(?: ?(?:h|h\.|hrs?\.?|hours?|o'?clock|o’clock|uhr))?$/i;
+const TWICE = /^([^()]+) \(([^()]+)\)$/;
 const DEGREES = /^(\d{1,3}) ?(?:°|deg\.?|degrees?)$/i;
 
 /** Turns that have a name or a sign. Common practice. */
@@ -14,9 +15,25 @@ const NAMED: ReadonlyMap<string, number | null> = new Map<string, number | null>
   ['coin', 6],
   ['coin alignment', 6],
   ['coin turn', 6],
+  ['coin axis', 6],
   ['medal', 12],
   ['medal alignment', 12],
   ['medal turn', 12],
+  ['medal axis', 12],
+  ['medallic', 12],
+  ['medallic alignment', 12],
+  // The words of German, French and Italian lists.
+  ['kehrprägung', 6],
+  ['wendeprägung', 12],
+  ['frappe monnaie', 6],
+  ['frappe médaille', 12],
+  ['alla francese', 6],
+  ['alla tedesca', 12],
+  // One arrow shows where the reverse points, as sylloges print it beside the weight.
+  ['↑', 12],
+  ['→', 3],
+  ['↓', 6],
+  ['←', 9],
   ['↑↓', 6],
   ['↑↑', 12],
   ['↑→', 3],
@@ -28,12 +45,24 @@ const ASK = 'Write a clock hour like 6h, or none for a piece with one face or ca
 /** Reads `6h`, `6`, `6 o'clock`, `180°`, `↑↓`, `medal alignment`, `none`. */
 export function parseAxis(text: string): Outcome<Axis> {
   const words = tidy(text).toLowerCase();
-  const named = NAMED.get(words.replace(/ ?([↑↓→←]) ?/g, '$1'));
+  const [, said, again] = TWICE.exec(words) ?? [];
+  if (said !== undefined && again !== undefined) return readTwice(said, again, text);
+  const named = NAMED.get(
+    words
+      .replace(/[⬆⇑]/g, '↑')
+      .replace(/[⬇⇓]/g, '↓')
+      .replace(/\uFE0F/g, '')
+      .replace(/ ?([↑↓→←]) ?/g, '$1'),
+  );
   if (named !== undefined) return good({ hours: named });
   const hour = HOUR.exec(words)?.[1];
   if (hour !== undefined) return readHour(Number(hour), text);
   const degrees = DEGREES.exec(words)?.[1];
   if (degrees !== undefined) return readDegrees(Number(degrees), text);
+  if (/[↖↗↘↙]/.test(words))
+    return refuse(
+      `A slanting arrow lies between two hours; this says ${quoted(text)}. Write the nearer clock hour, like 1h or 2h.`,
+    );
   return refuse(`A die axis is a clock hour from 1h to 12h; this says ${quoted(text)}. ${ASK}`);
 }
 
@@ -45,6 +74,14 @@ export function formatAxis(axis: Axis): string {
 /** Degrees the reverse is turned, for drawing: 6h is 180, 12h is 0. Null when there is no axis. */
 export function axisDegrees(axis: Axis): number | null {
   return axis.hours === null ? null : (axis.hours % 12) * 30;
+}
+
+/** `6h (coin alignment)`: the two must agree. */
+function readTwice(said: string, again: string, text: string): Outcome<Axis> {
+  const [one, other] = [parseAxis(said), parseAxis(again)];
+  if (!one.ok) return one;
+  if (other.ok && other.value.hours === one.value.hours) return one;
+  return refuse(`${quoted(text)} names two turns. Write ${formatAxis(one.value)} if that is the right one.`);
 }
 
 function readHour(hours: number, text: string): Outcome<Axis> {

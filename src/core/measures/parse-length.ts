@@ -1,6 +1,6 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import { AMOUNT, quoted, readAmount, tidy, writeAmount } from './amount.ts';
+import { AMOUNT, mayBeRange, quoted, readAmount, tidy, writeAmount } from './amount.ts';
 import { INCH, LINE, PARIS_LINE } from './units.ts';
 import type { Interval } from './units.ts';
 
@@ -20,12 +20,14 @@ const UNITS: ReadonlyMap<string, number> = new Map([
 const ONE = new RegExp(`^(${AMOUNT}) ?(.+?)$`);
 const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
 const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d]*?) ?(?:-| to ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
+/** What a list says before the figures, or after them. */
+const DIAMETER = /^(?:[Øø⌀∅]|diam(?:eter|\.)?|dia\.?|d\.)[: ]*(?=\d)| ?(?:diam(?:eter|\.)?|dia\.?)$/iu;
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 18.6 mm, 18.2-19.4 mm or 1.205 in.';
 
 /** Reads `18.6 mm`, `18.2-19.4 mm`, `18.6 mm ± 0.1`, `1.205 in`, `8 lines`, `9 Paris lines`. */
 export function parseLength(text: string): Outcome<Length> {
-  const words = tidy(text);
+  const words = tidy(text).replace(DIAMETER, '');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a length. ${ASK}`);
   const ends = readPrecise(words) ?? readRange(words) ?? readOne(words);
   if (!ends.ok) return ends;
@@ -45,7 +47,12 @@ function readPrecise(words: string): Outcome<Interval> | null {
   if (!middle.ok) return middle;
   const off = readOne(`${amount} ${after === '' ? (ONE.exec(before)?.[2] ?? '') : after}`);
   if (!off.ok) return off;
-  return good({ low: middle.value.low - off.value.high, high: middle.value.high + off.value.high });
+  return good({ low: exactly(middle.value.low - off.value.high), high: exactly(middle.value.high + off.value.high) });
+}
+
+/** Binary fractions leave crumbs in the sixteenth figure; nobody measures a millionth of a millimetre. */
+function exactly(millimetres: number): number {
+  return Number(millimetres.toFixed(9));
 }
 
 function readRange(words: string): Outcome<Interval> | null {
@@ -72,6 +79,10 @@ function readOne(words: string): Outcome<Interval> {
   }
   if (/^[\d.,]+$/.test(words)) return refuse(`${quoted(words)} has no unit. Write ${words} mm.`);
   if (amount === null || perUnit === undefined) return refuse(`${quoted(words)} is not a length. ${ASK}`);
-  const millimetres = amount.value * perUnit;
+  if (mayBeRange(number, perUnit === 1 || perUnit === 10)) {
+    const instead = `${number.replace('/', '-')} ${unitText}`;
+    return refuse(`${quoted(words)} may be a range or a fraction. Write ${instead} for the range.`);
+  }
+  const millimetres = exactly(amount.value * perUnit);
   return good({ low: millimetres, high: millimetres });
 }

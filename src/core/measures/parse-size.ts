@@ -8,14 +8,11 @@ export type Size =
   | { readonly shape: 'round'; readonly low: number; readonly high: number; readonly text: string }
   | { readonly shape: 'rectangle'; readonly height: number; readonly width: number; readonly text: string };
 
-const NAMED = /^(?:diameter|diam\.?|dia\.?|Ø|⌀)[: ]*/i;
 const CROSS = / ?(?:x|×|\*| by ) ?/i;
 
 /** Reads a diameter (`18.6 mm`, `18.2-19.4 mm`) or height × width (`9 x 24 mm`). */
 export function parseSize(text: string): Outcome<Size> {
-  const words = tidy(text)
-    .replace(NAMED, '')
-    .replace(/ (?:diameter|diam\.?)$/i, '');
+  const words = tidy(text);
   const sides = words.split(CROSS);
   if (sides.length > 2) {
     return refuse(`${quoted(text)} has three measures. Write height x width here, and the thickness in its own field.`);

@@ -1,6 +1,6 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import { AMOUNT, quoted, readAmount, tidy, writeAmount } from './amount.ts';
+import { AMOUNT, mayBeRange, quoted, readAmount, tidy, writeAmount } from './amount.ts';
 import type { Interval } from './units.ts';
 import { WEIGHT_UNITS, readWeightUnit } from './weight-units.ts';
 import type { WeightUnit } from './weight-units.ts';
@@ -21,8 +21,10 @@ export type Weight = {
 
 const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
 const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d-]*?) ?(?:-|/| to | or ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
-const PART = new RegExp(`(${AMOUNT}) ?([a-z][a-z. ]*?)(?=[ ,]+[\\d½¼¾]|$)`, 'gi');
+const PART = new RegExp(`(${AMOUNT}) ?([a-zа-я][a-zа-я. ]*?)(?=[ ,]+[\\d½¼¾]|$)`, 'gi');
 const TWICE = /^(.+?) ?(?:\((.+)\)|= ?(.+))$/;
+const SIDE_BY_SIDE = new RegExp(`^(${AMOUNT} ?[a-zа-я][a-zа-я. ]*?) ?[,;/]? ?(${AMOUNT} ?[a-zа-я].*)$`, 'i');
+const METRIC: ReadonlySet<WeightUnit> = new Set(['g', 'mg', 'kg']);
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 1.38 g, 21.3 gr, 2 dwt or 0.5 oz t.';
 
@@ -68,11 +70,19 @@ function readPrecise(words: string): Outcome<Weight> | null {
   return good({ ...whole.value, plusMinus });
 }
 
+/** Grams and grains side by side are one weight told twice, never a sum: `1.38 g, 21.3 gr`, `1.38 g / 21.3 gr`. */
+function sideBySide(words: string): readonly [string, string] | null {
+  const [, first = '', second = ''] = SIDE_BY_SIDE.exec(words) ?? [];
+  const units = [first, second].map((part) => readWeightUnit(/[a-zа-я][a-zа-я. ]*$/i.exec(part)?.[0] ?? ''));
+  const [one, other] = units.map((unit) => (unit === null || unit === 'ounce' ? null : METRIC.has(unit)));
+  return one == null || other == null || one === other ? null : [first, second];
+}
+
 /** A weight in two units, as English lists give it; the two must agree as far as the rougher of them goes. */
 function readTwice(words: string): Outcome<Weight> | null {
-  const [, first = '', inside, after] = TWICE.exec(words) ?? [];
-  const second = inside ?? after;
-  if (second === undefined) return null;
+  const [, before, inside, after] = TWICE.exec(words) ?? [];
+  const [first = before, second = inside ?? after] = sideBySide(words) ?? [];
+  if (first === undefined || second === undefined) return null;
   const [one, other] = [readSum(first), readSum(second)];
   if (!one.ok) return one;
   if (!other.ok) return other;
@@ -112,8 +122,15 @@ function readSum(words: string): Outcome<Weight> {
     const amount = readAmount(number);
     if (amount === 'two ways') return refuse(whichComma(words, number));
     if (amount === null) return refuse(blame(words));
+    if (unit === 'gr' && number.includes(',') && !/^(?:gn|grain)/i.test(unitText))
+      return refuse(whichGr(words, number));
     const { perUnit } = WEIGHT_UNITS[unit];
-    if (last !== null && perUnit >= WEIGHT_UNITS[last.unit].perUnit) return refuse(blame(words));
+    if (mayBeRange(number, METRIC.has(unit)))
+      return refuse(
+        `${quoted(words)} may be a range or a fraction. Write ${number.replace('/', '-')} ${unitText} for the range.`,
+      );
+    if (last !== null && (perUnit >= WEIGHT_UNITS[last.unit].perUnit || METRIC.has(last.unit) !== METRIC.has(unit)))
+      return refuse(blame(words));
     grams += amount.value * perUnit;
     last = { unit, decimals: amount.decimals };
   }
@@ -129,6 +146,10 @@ export function lastPlace(weight: Pick<Weight, 'unit' | 'decimals'>): number {
 
 const whichOunce = (words: string, number: string) =>
   `${quoted(words)} does not say which ounce. Write ${number} oz t (troy, 31.103 g) or ${number} oz av (avoirdupois, 28.350 g).`;
+
+/** Who writes a decimal comma writes gr for grams as often as not. */
+const whichGr = (words: string, number: string) =>
+  `The gr in ${quoted(words)} may be grams or grains. Write ${number} g or ${number} grains.`;
 
 const whichComma = (words: string, number: string) =>
   `The comma in ${quoted(words)} can be read two ways. Write ${number.replace(',', '.')} or ${number.replace(',', '')}.`;

@@ -9,10 +9,10 @@ export const WEIGHT_UNITS: Readonly<Record<WeightUnit, UnitRow>> = {
   g: {
     perUnit: 1,
     sign: 'g',
-    names: ['g', 'gm', 'gms', 'gram', 'grams', 'gramme', 'grammes', 'gramm', 'grammi', 'gramos'],
+    names: ['g', 'gm', 'gms', 'gram', 'grams', 'gramme', 'grammes', 'gramm', 'grammi', 'gramos', 'г', 'грамм'],
   },
   mg: { perUnit: 0.001, sign: 'mg', names: ['mg', 'milligram', 'milligrams'] },
-  kg: { perUnit: 1000, sign: 'kg', names: ['kg', 'kilo', 'kilogram', 'kilograms'] },
+  kg: { perUnit: 1000, sign: 'kg', names: ['kg', 'kgs', 'kilo', 'kilogram', 'kilograms'] },
   gr: { perUnit: GRAIN, sign: 'gr', names: ['gr', 'grs', 'gn', 'gns', 'grain', 'grains'] },
   dwt: { perUnit: PENNYWEIGHT, sign: 'dwt', names: ['dwt', 'dwts', 'pennyweight', 'pennyweights'] },
   'oz t': {

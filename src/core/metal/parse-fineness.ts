@@ -13,12 +13,17 @@ const RANGE = /^(.+?) ?(?:-| to | or ) ?(.+)$/i;
 const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
 const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
 const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
-const DECIMAL = /^(0?[.,]\d{1,9}|1[.,]0{1,9})$/;
+const DECIMAL = /^(0?[.,]\d{1,17}|1[.,]0{1,9})$/;
+/** The metal has a field of its own; `925/1000 fine` says no more than `925/1000`. */
+const METAL_BEFORE = /^(?:silver|gold|silber|argent|ag|au|ar|av),? (?=[\d.])/i;
+const FINE_AFTER = /(?<=\d) (?:fine|fein|fin)$/i;
+/** `15-lötig`, `22-carat`: no range. */
+const HYPHEN = /(?<=\d)-(?=l(?:ö|oe)th?ig|[ck]arat)/i;
 const LONGEST = 60;
 
 /** Reads `925/1000`, `.925`, `92.5 %`, `22 ct`, `23 ct 3½ gr`, `11 oz 2 dwt`, `15 loth`, `0.90/0.92`, `sterling`. */
 export function parseFineness(text: string): Outcome<Fineness> {
-  const words = tidy(text);
+  const words = tidy(text).replace(METAL_BEFORE, '').replace(FINE_AFTER, '').replace(HYPHEN, ' ');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a fineness. ${ASK}`);
   const ends = readSlash(words) ?? readRange(words) ?? readOne(words);
   if (!ends.ok) return ends;
@@ -28,9 +33,14 @@ export function parseFineness(text: string): Outcome<Fineness> {
   return good({ ...ends.value, text: text.trim() });
 }
 
-/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`. */
+/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`, `11/12–23/24`. */
 export function formatFineness({ low, high }: Interval): string {
-  return low === high ? writeOne(low) : `${String(low)}–${String(high)}`;
+  return low === high ? writeOne(low) : `${writeEnd(low)}–${writeEnd(high)}`;
+}
+
+/** An end of a range: decimal where that is short, and else in the parts it was counted in. */
+function writeEnd(value: number): string {
+  return String(value).length <= 6 ? String(value) : writeOne(value);
 }
 
 function writeOne(value: number): string {
@@ -80,7 +90,7 @@ function readOne(words: string): Outcome<Interval> {
   const percent = PERCENT.exec(plain)?.[1];
   if (percent !== undefined) {
     const amount = readAmount(percent.replace(',', '.'));
-    if (amount !== null && amount !== 'two ways') return exactly(amount.value / 100);
+    if (amount !== null && amount !== 'two ways') return exactly(Number((amount.value / 100).toFixed(12)));
   }
   const millesimal = MILLESIMAL.exec(plain)?.[1];
   if (millesimal !== undefined) return exactly(Number(millesimal.replace(',', '.')) / 1000);

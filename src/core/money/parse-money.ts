@@ -1,10 +1,18 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
+import { tidy } from '../measures/amount.ts';
 import { SIGNS, isCurrency, placesOf } from './currencies.ts';
 import type { Money } from './money.ts';
 import { parseSterling } from './sterling.ts';
 
 const HOW = 'Write the amount with its currency: £5.00, GBP 5.00 or EUR 1234.50';
+
+/** Coins that lists and laws count in; a price in them is a fact of history. */
+const COINS =
+  /^(?:reale?s?|escudos?|maraved[ií]s?|solid[ui]s?|denarii|denar(?:ius)?|drachm(?:s|ae?)?|ducats?|dukaten|florins?|thalers?|taler|groschen|kreuzer|pfennige?|livres?|sols?|sous?|deniers?|scudi|testoons?|crowns?|sovereigns?|nobles?|dinars?|dirhams?|mohurs?|rupees?|pagodas?|cash|talents?)\.?$/iu;
+
+/** `45,- €`: no cents. */
+const NOTHING_AFTER = /(?<=\d)[.,] ?-{1,2}(?=\D*$)/u;
 
 const PLAIN = /^(\d+)(?:([.,])(\d+))?$/u;
 const GROUPED = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,3}))?$/u;
@@ -22,13 +30,18 @@ function figures(amount: string, places: number): { readonly whole: string; read
 
 /** The currency a text begins or ends with, and the amount between. */
 function takeCurrency(text: string): { readonly currency: string; readonly amount: string } | string {
-  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(text) ?? [];
+  const plain = tidy(text).replace(NOTHING_AFTER, '');
+  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(plain) ?? [];
   const named = [before.trim(), after.trim()].filter((word) => word !== '' && word !== '-' && word !== '.-');
   if (amount === '') return `"${text}" has no amount. ${HOW}.`;
   if (named.length === 0) return `"${text}" does not say in which currency. ${HOW}.`;
   const currencies = named.map((word) => SIGNS[word.toUpperCase()] ?? word.toUpperCase());
+  const coin = named.find((word) => COINS.test(word));
+  if (coin !== undefined)
+    return `"${coin}" are coins, and no currency to keep books in. Write what was paid: £5.00, GBP 5.00 or EUR 1234.50.`;
   const unknown = named.find((_, i) => !isCurrency(currencies[i] ?? ''));
-  if (unknown === '-' || /^[-−]/u.test(before)) return `"${text}" is less than nothing. Write what was paid: £5.00.`;
+  if (unknown === '-' || /^-|-$/u.test(before.trim()))
+    return `"${text}" is less than nothing. Write what was paid: £5.00.`;
   if (unknown !== undefined)
     return `"${unknown}" is no currency that can be told from others. Write its three letters: GBP, USD, EUR, JPY.`;
   const [currency = '', second = currency] = currencies;

@@ -6,17 +6,32 @@ const FORMS = [
   /^£\s*(\d+)\s*[/-]\s*(\d+)\s*[/-]\s*(\d+|-)$/u,
   /^()(\d+)\s*s\.?(?:[\s,]*(\d+)\s*d\.?)?$/iu,
   /^()(\d+)\/(\d+|-)$/u,
+  /^()()(\d+)\s*d\.?$/iu,
 ];
+
+/** A guinea has been 21 shillings since 1717 (proclamation of 22 December), and prices were named in them until 1971. */
+const GUINEAS = /^(\d+)\s*(?:guineas?|gns?\.?)$/iu;
+const PENCE_IN_A_GUINEA = 105;
+/** Farthings of a penny are never a whole number of new pence. */
+const FARTHINGS = /^(.*?)(\d*)\s*(?:[¼½¾]|\b[13]\/[24])\s*d\.?$/iu;
 
 /** Pence of the old pound (240 to the pound, before 15 February 1971) that make five new ones twelve. */
 const OLD_PENCE = 12;
 const NEW_PENCE = 5;
 
 /**
- * Reads `£1 2s 6d`, `£1/2/6`, `12s 6d`, `5/6`, `10/-` into new pence: 2.4 old ones to one (Decimal Currency Act 1969).
+ * Reads `£1 2s 6d`, `£1/2/6`, `12s 6d`, `5/6`, `10/-`, `5 guineas` and `50p` into new pence: 2.4 old ones to one (Decimal Currency Act 1969).
  * Null when the text is not of that form; a sum that is not a whole number of new pence is refused, not rounded.
  */
 export function parseSterling(text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> | null {
+  const newPence = /^(\d{1,9})\s*p\.?$/iu.exec(text)?.[1];
+  if (newPence !== undefined) return good({ minor: Number(newPence), currency: 'GBP' });
+  const guineas = GUINEAS.exec(text)?.[1];
+  if (guineas !== undefined) return inGuineas(Number(guineas), text);
+  if (FARTHINGS.test(text))
+    return refuse(
+      `"${text}" has a part of an old penny, which is not a whole number of new pence. Write the nearest, such as £0.01, as you keep your books.`,
+    );
   const found = FORMS.map((form) => form.exec(text)).find((match) => match !== null);
   if (found === undefined) return null;
   const [, pounds, shillings, pence] = found;
@@ -40,4 +55,10 @@ export function parseSterling(text: string): Outcome<{ readonly minor: number; r
   return refuse(
     `"${text}" is £${(exact / 100).toFixed(5).replace(/0+$/u, '')} in decimal money, not a whole number of pence. Write £${below}, or the next penny, as you keep your books.`,
   );
+}
+
+function inGuineas(guineas: number, text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> {
+  const minor = guineas * PENCE_IN_A_GUINEA;
+  if (!Number.isSafeInteger(minor)) return refuse(`"${text}" is more money than there is. Write £1 2s 6d.`);
+  return good({ minor, currency: 'GBP' });
 }

@@ -4,7 +4,7 @@ import { splitRange } from './number-range.ts';
 import type { CitedWork, Reference, Relation } from './reference.ts';
 
 const BEFORE: readonly (readonly [RegExp, Relation])[] = [
-  [/^(?:cf|cp|conf|vgl|compare|near|as)(?:\.|\s)\s*/iu, 'cf.'],
+  [/^(?:cf|cp|conf|vgl|compare|near|like|similar to|see|as|wie)(?:\.|\s)\s*/iu, 'cf.'],
   [/^(?:var|variant|variety)(?:\.|\s)\s*(?:of\s+)?/iu, 'var.'],
   [/^(?:unlisted|not|missing|lacking)\s+(?:in\s+)?/iu, 'unlisted'],
 ];
@@ -12,6 +12,14 @@ const AFTER: readonly (readonly [RegExp, Relation])[] = [
   [/[\s,(]+(?:var|variant|variety|var\. leg)\.?\)?$/iu, 'var.'],
   [/[\s,(]+(?:unlisted|not listed|[-–—])\.?\)?$/iu, 'unlisted'],
 ];
+
+/** `North 1018; Spink 1380`: a semicolon or an equals sign before a second book. */
+const BOTH = /^(.*\d.*?)\s*[;=]\s*(.*\p{L}.*\d.*)$/su;
+const DOUBT = /^(probably|possibly|perhaps|prob\.|poss\.|wohl|vermutlich|peut-être)(?=\s)/iu;
+/** The word before a number that says no more than that it is one: `no. 1018`, `KM# 12.1`. */
+const NUMBER_SIGN = /^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu;
+/** `North – (cf. 1018)`: the book has not this piece, and the number is the nearest it has. */
+const NEAR = /^[-–—][\s,]*\(?(?:cf|vgl)\.?\s*([^()]*\d[^()]*)\)?$/iu;
 
 const HOW =
   'Write the work, then the number as printed there: north 1018, cf. north 176, north 1018 var., north unlisted';
@@ -21,19 +29,27 @@ function namedWork(text: string, works: readonly CitedWork[]): { readonly work: 
   let found: { readonly work: string; readonly rest: string; readonly length: number } | null = null;
   const plain = text.toLowerCase();
   for (const { id, names = [] } of works) {
-    for (const name of [id, ...names]) {
-      const fits = plain.startsWith(name.toLowerCase()) && !/^[\p{L}\p{M}\p{N}-]/u.test(text.slice(name.length));
-      if (fits && name.length > (found?.length ?? 0))
-        found = { work: id, rest: text.slice(name.length), length: name.length };
+    for (const name of [id, ...names, ...names.map((each) => each.replace(' & ', ' and '))]) {
+      const rest = plain.startsWith(name.toLowerCase()) ? text.slice(name.length) : null;
+      if (rest !== null && !runsOn(name, rest) && name.length > (found?.length ?? 0))
+        found = { work: id, rest, length: name.length };
     }
   }
   return found;
 }
 
-/** With no list of works to go by, the first word is the key. */
+/** A name ends where no letter or figure follows; that of a volume not before `.1` or `/1`, which is a part of it. */
+function runsOn(name: string, rest: string): boolean {
+  if (/^[\p{L}\p{M}-]/u.test(rest)) return true;
+  return /^\p{N}/u.test(rest) ? !name.endsWith('.') : /(?:\d|\b[IVX]+)$/u.test(name) && /^[./]\s?\d/u.test(rest);
+}
+
+/** With no list of works to go by, the first word is the key; two names joined by "&" make one: `dalton-hamer`. */
 function firstWord(text: string): { readonly work: string; readonly rest: string } | null {
-  const [, word, rest] = /^(\p{L}[\p{L}\p{M}\p{N}.&'-]*)(.*)$/su.exec(text) ?? [];
-  return word === undefined ? null : { work: word.toLowerCase().replace(/\.$/u, ''), rest: rest ?? '' };
+  const joined = text.replace(/^(\p{L}+) (?:&|and) (?=\p{Lu})/u, '$1-');
+  const [, word, rest = ''] = /^(\p{L}(?:[\p{L}\p{M}\p{N}&'-]|\.(?!\d))*)(.*)$/su.exec(joined) ?? [];
+  if (word === undefined || (/\d$/u.test(word) && /^[./]\d/u.test(rest))) return null;
+  return { work: word.toLowerCase().replace(/\.$/u, ''), rest };
 }
 
 /**
@@ -44,12 +60,22 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
   const written = text.trim().replace(/\s+/gu, ' ');
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > 200) return refuse(`A reference is at most 200 characters; this has ${written.length}. ${HOW}.`);
+  const several = BOTH.exec(written)?.slice(1);
+  if (several !== undefined)
+    return refuse(`"${written}" names two books. Write each by itself: references: [${several.join(', ')}].`);
+  const doubt = DOUBT.exec(written)?.[1];
+  if (doubt !== undefined)
+    return refuse(
+      `A reference is the number or near it; "${doubt}" is neither. Write cf. ${written.slice(doubt.length).trim()}.`,
+    );
   const before = BEFORE.find(([pattern]) => pattern.test(written));
   const body = before === undefined ? written : written.replace(before[0], '');
   const after = AFTER.find(([pattern]) => pattern.test(body));
   const plain = after === undefined ? body : body.replace(after[0], '');
   if (before !== undefined && after !== undefined && before[1] !== after[1] && after[1] !== 'unlisted')
-    return refuse(`"${written}" says both ${before[1]} and ${after[1]}. Write one of them.`);
+    return refuse(
+      `"${written}" says both ${before[1].replace('.', '')} and ${after[1].replace('.', '')}. Write ${plain} var., or cf. ${plain}.`,
+    );
   const named = works.length === 0 ? firstWord(plain) : namedWork(plain, works);
   if (named === null) {
     const known = works
@@ -63,7 +89,12 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
     );
   }
   const relation = after?.[1] ?? before?.[1] ?? 'is';
-  const printed = named.rest.replace(/^[\s,:.]+/u, '').trim();
+  const printed = named.rest
+    .replace(/^[\s,:.]+/u, '')
+    .replace(NUMBER_SIGN, '')
+    .trim();
+  const near = NEAR.exec(printed)?.[1];
+  if (near !== undefined) return good({ text: written, work: named.work, relation: 'unlisted', ...splitRange(near) });
   if (printed === '' && relation !== 'unlisted') return refuse(`"${written}" names a work without a number. ${HOW}.`);
   if (printed !== '' && !/[\p{L}\p{N}]/u.test(printed))
     return refuse(`"${printed}" is not a number in a book. ${HOW}.`);

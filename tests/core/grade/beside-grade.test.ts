@@ -22,6 +22,34 @@ test.for([
   expect(gradeOf(text)).toMatchObject(expected);
 });
 
+/** A fault is a fault whatever else is said in the same breath, and what is denied is none. Common practice. */
+test.for([
+  ['VF, cleaned but attractive', 'cleaned but attractive'],
+  ['VF, cleaned and toned', 'cleaned and toned'],
+  ['VF, well scratched', 'well scratched'],
+  ['VF, artificially toned', 'artificially toned'],
+  ['VF, edge knock', 'edge knock'],
+  ['VF, gilt', 'gilt'],
+  ['ZF, gaatje', 'gaatje'],
+  ['EF, lustrous with hairlines', 'hairlines'],
+  ['VF, weak strike at the edge', undefined],
+  ['VF, uncleaned', undefined],
+  ['VF, no scratches', undefined],
+  ['TTB, sans rayures', undefined],
+  ['VF, struck from rusty dies', undefined],
+  ['VF, die crack', undefined],
+  ['VF, flan crack as made', undefined],
+  ['VF, whole flan, lustrous', undefined],
+  ['VF, flat rim', undefined],
+] as const)('%s: problem %s', ([text, problem]) => {
+  expect(gradeOf(text).problem).toBe(problem);
+});
+
+test('choice and gem before a number say nothing more than the number', () => {
+  expect(gradeOf('Choice AU-58')).toMatchObject({ low: 58, high: 58 });
+  expect(gradeOf('Superb Gem MS-67')).toMatchObject({ low: 67, high: 67 });
+});
+
 test('it reads back from print', () => {
   for (const text of ['VF 5/5 4/5', 'PR-65 cameo', 'MS-64 RD']) {
     const grade = gradeOf(text);

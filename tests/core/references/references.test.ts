@@ -34,6 +34,13 @@ describe('A reference is read', () => {
     ['cf. north 1018, unlisted', ['north', '1018', 'unlisted']],
     ['ric-6 London 121a', ['ric-6', 'London 121a', 'is']],
     ['withers 23a', ['withers', '23a', 'is']],
+    ['North no. 1018', ['north', '1018', 'is']],
+    ['KM# 12.1', ['km', '12.1', 'is']],
+    ['S.1380', ['s', '1380', 'is']],
+    ['Dalton & Hamer Devon 2', ['dalton-hamer', 'Devon 2', 'is']],
+    ['wie North 1018', ['north', '1018', 'cf.']],
+    ['North – (cf. 1018)', ['north', '1018', 'unlisted']],
+    ['RIC -, cf. 45', ['ric', '45', 'unlisted']],
   ] as const)('%s (forms of the trade, common practice)', ([text, reading]) => {
     expect(read(text)).toEqual(reading);
   });
@@ -48,10 +55,26 @@ describe('A reference is read', () => {
     ['', 'is empty'],
     ['north', 'without a number'],
     ['1018', 'does not begin with a work'],
-    ['cf. north 12 var.', 'says both'],
+    ['cf. north 12 var.', 'Write north 12 var., or cf. north 12.'],
+    ['North 1018; Spink 1380', 'references: [North 1018, Spink 1380]'],
+    ['North 1018 = Spink 1380', 'references: [North 1018, Spink 1380]'],
+    ['probably North 1018', 'Write cf. North 1018.'],
+    ['KM-12.1', 'does not begin with a work'],
     ['north ***', 'is not a number'],
   ] as const)('and refused: %s', ([text, says]) => {
     expect(read(text)).toContain(says);
+  });
+
+  test('a part of a volume is not taken for a number in the volume', () => {
+    const volumes = [{ id: 'ric-5', names: ['RIC V'] }];
+    expect(read('RIC V 123', volumes)).toEqual(['ric-5', '123', 'is']);
+    expect(read('RIC V/1, 123', volumes)).toContain('begins with no work');
+    expect(read('RIC V.1 123', volumes)).toContain('begins with no work');
+  });
+
+  test('a name with "&" may be written with "and"', () => {
+    const works = [{ id: 'dalton-hamer', names: ['Dalton & Hamer'] }];
+    expect(read('Dalton and Hamer Devon 2', works)).toEqual(['dalton-hamer', 'Devon 2', 'is']);
   });
 
   test('a work that is not in the list is refused with those that are', () => {
