@@ -24,7 +24,7 @@ const NO_FAULT =
 const REMARKS: readonly RegExp[] = [
   /\b(?:ton(?:e|es|ed|ing)|patina|patin[ée]e?|lust(?:re|er|rous)|bloom|colou?r|cabinet|eye appeal|attractive|pleasing|scarce|rare)\b/,
   /\b(?:prooflike|pl|dpl|dmpl|cam|dcam|ucam|cameo|deep cameo|ultra cameo|specimen)\b/,
-  /\b(?:weak|soft|flat|double|well|bold|full|centred|centered|off-?centre|off-?center|struck|strike|as struck|as made|round flan)\b/,
+  /\b(?:weak|soft|flat|double|well|bold|full|whole|centred|centered|off-?centre|off-?center|struck|strike|as struck|as made|round flan)\b/,
 ];
 
 const COLOURS: ReadonlyMap<string, 'red' | 'red and brown' | 'brown'> = new Map([
