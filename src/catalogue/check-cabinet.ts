@@ -1,5 +1,5 @@
 import { checkRecords } from './check-records.ts';
-import { readFolder } from './files.ts';
+import { linksIn, readFolder } from './files.ts';
 import { checkPrivate } from './private.ts';
 import { checkPrivateInText } from './private-in-text.ts';
 import type { Problem } from './problem.ts';
@@ -22,8 +22,12 @@ export async function checkCabinet(at: string): Promise<CheckedCabinet> {
   const { records, problems } = readCabinet(folder);
   // The demo's private figures are invented and are kept in the repository on purpose.
   const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await checkTracked(at);
+  const links = (await linksIn(at)).flatMap(({ file, isFolder }) =>
+    file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
+  );
   const all = [
     ...tracked,
+    ...links,
     ...problems,
     ...checkRecords(records, folder),
     ...checkPrivate(records, folder),

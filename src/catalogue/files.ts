@@ -1,4 +1,5 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
+import type { Dirent } from 'node:fs';
+import { lstat, readdir, readFile, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 
 /** A file of the cabinet as it lies on the disk; `text` is null for what is not text and for what is not UTF-8. */
@@ -13,14 +14,33 @@ const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*)$/i;
 /** Reads a cabinet's folder; null when there is none. Files come in the order of their paths. */
 export async function readFolder(at: string): Promise<CabinetFolder | null> {
   if (!(await isFolder(at))) return null;
-  const entries = await readdir(at, { recursive: true, withFileTypes: true });
-  const paths = entries
+  // `private` may be a link, to a disk that is locked away; what else is one is not followed (`linksIn` tells of it).
+  const entries = [at, ...((await isLink(join(at, 'private'))) ? [join(at, 'private')] : [])].map((folder) =>
+    readdir(folder, { recursive: true, withFileTypes: true }).catch((): Dirent[] => []),
+  );
+  const paths = (await Promise.all(entries))
+    .flat()
     .filter((entry) => entry.isFile())
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)))
     .sort();
   const files = await Promise.all(paths.map(async (file) => ({ file, text: await readText(at, file) })));
   return { at, files };
+}
+
+/** The links in a cabinet, by their paths; with `private`, whether what it leads to is a folder. */
+export async function linksIn(at: string): Promise<readonly { readonly file: string; readonly isFolder: boolean }[]> {
+  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch((): Dirent[] => []);
+  const links = entries
+    .filter((entry) => entry.isSymbolicLink())
+    .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)));
+  return Promise.all(links.sort().map(async (file) => ({ file, isFolder: await isFolder(join(at, file)) })));
+}
+
+async function isLink(path: string): Promise<boolean> {
+  const found = await lstat(path).catch(() => null);
+  return found?.isSymbolicLink() ?? false;
 }
 
 async function readText(at: string, file: string): Promise<string | null> {

@@ -145,6 +145,12 @@ export const PROBLEMS = {
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
   'private-tracked': (file: string) =>
     `git tracks ${file}, and would publish it with the rest. Write private/ into .gitignore and run: git rm --cached -r private`,
+  'private-not-ignored': (pattern: string) =>
+    `git does not track this yet, and would take it up with the next git add. Write ${pattern} into .gitignore.`,
+  'private-away': () =>
+    'private is a link to a folder that is not there, so nothing private can be looked for. Bring that folder back, or remove the link.',
+  'file-linked': () =>
+    'This is a link to another place, and only private may be one. Put the file or folder itself here.',
   // What was built
   'leak-private': (column: string, from: string, line: number, hint: string) =>
     `This file holds what the column ${column} of ${from} keeps in its line ${line}, ${hint}. Take it out of the public text that names it.`,

@@ -5,15 +5,32 @@ import { problem } from './problem.ts';
 
 const run = promisify(execFile);
 
-/** The files of `private/` that git tracks: each would be published with the rest of a repository. Nothing where git is not. */
+/**
+ * The files of `private/` that git tracks, or would take with the next `git add`: each would be published with the rest of a
+ * repository. Nothing where git is not.
+ */
 export async function checkTracked(at: string): Promise<readonly Problem[]> {
+  const [tracked, open] = await Promise.all([
+    git(at, ['ls-files', '-z', '--', 'private']),
+    git(at, ['ls-files', '-z', '--others', '--exclude-standard', '--', 'private']),
+  ]);
+  return [
+    ...tracked.split('\0').filter(Boolean).map((file) => problem('private-tracked', { file }, file)),
+    ...open.split('\0').filter(Boolean).slice(0, 1).map((file) => problem('private-not-ignored', { file }, file === 'private' ? 'private' : 'private/')),
+  ]; // prettier-ignore
+}
+
+/** The newest commit of any branch that touched `private/`: whoever has the repository can read it there. Null when there is none. */
+export async function commitWithPrivate(at: string): Promise<string | null> {
+  const commit = await git(at, ['log', '--all', '--max-count=1', '--format=%h', '--', 'private']);
+  return commit.trim() || null;
+}
+
+/** What git says in this folder; nothing where there is no git or no repository. */
+async function git(at: string, words: readonly string[]): Promise<string> {
   try {
-    const { stdout } = await run('git', ['-C', at, 'ls-files', '--', 'private']);
-    return stdout
-      .split('\n')
-      .filter((file) => file !== '')
-      .map((file) => problem('private-tracked', { file }, file));
+    return (await run('git', ['-C', at, ...words], { maxBuffer: 1 << 26 })).stdout;
   } catch {
-    return [];
+    return '';
   }
 }

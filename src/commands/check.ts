@@ -3,6 +3,7 @@ import { readFolder } from '../catalogue/files.ts';
 import { exhibitRemarks } from '../catalogue/exhibits/exhibit-remarks.ts';
 import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts';
 import { linkRecords } from '../catalogue/link.ts';
+import { commitWithPrivate } from '../catalogue/tracked.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { readManifest } from '../photographs/manifest.ts';
 import { formatRemarks, photographRemarks } from '../photographs/remarks.ts';
@@ -36,6 +37,7 @@ process.stdout.write(
     ? `${pieces} in ${cabinet.shown}, no problems.\n`
     : `${problems.length} ${problems.length === 1 ? 'problem' : 'problems'} in ${cabinet.shown}.\n`,
 );
+if (records.cabinet?.fields.demo !== 'yes') process.stdout.write(await remembered());
 if (problems.length === 0) {
   process.stdout.write(await judged());
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
@@ -43,6 +45,17 @@ if (problems.length === 0) {
 }
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;
+
+/** That a repository still holds what it no longer tracks. */
+async function remembered(): Promise<string> {
+  const commit = await commitWithPrivate(cabinet.at);
+  if (commit === null) return '';
+  return `
+git holds private/ in its history, last in the commit ${commit}, and whoever gets the repository can read it there.
+  Push it nowhere that others can see. Where it has been pushed already, take what stands in it as known. To be rid of it,
+  begin a new repository with the files as they are now, or have the history rewritten without private/ (git filter-branch).
+`;
+}
 
 /** What a judge would remark on, exhibit by exhibit. */
 async function judged(): Promise<string> {

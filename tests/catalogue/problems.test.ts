@@ -120,6 +120,7 @@ const ROWS: readonly Row[] = [
 /** Problems that another test provokes, because they need a disk, a photograph, git or a built site. */
 const ELSEWHERE: readonly ProblemKind[] = [
   'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'picture-broken', 'picture-too-large', 'crop-outside', 'private-tracked',
+  'private-not-ignored', 'private-away', 'file-linked',
   'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
 ]; // prettier-ignore
 
