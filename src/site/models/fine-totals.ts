@@ -1,4 +1,5 @@
 import { TROY_OUNCE } from '../../core/measures/units.ts';
+import { notAsStruck } from '../../core/metal/as-struck.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 import { measuresWords } from '../words/measures.ts';
 
@@ -10,18 +11,22 @@ export type FineTotal = {
   readonly left: string;
 };
 
-const PLATED = /plated|washed|gilt|coated/i;
 const METALS = [
   ['gold', /\bgold\b/i],
   ['silver', /\bsilver\b|\bbillon\b/i],
 ] as const;
 
-/** The fine gold and silver of the pieces that are here (kept or lent), each total from its low end to its high. */
+/**
+ * The fine gold and silver of the pieces that are here (kept or lent), each total from its low end to its high. Plated
+ * pieces are of neither metal; of a mounted one the weight is not known.
+ */
 export function fineTotals(pieces: readonly PublicPiece[]): readonly FineTotal[] {
   const here = pieces.filter(({ status }) => status === 'kept' || status === 'lent');
   return METALS.flatMap(([metal, named]) => {
-    const ofIt = here.filter((piece) => named.test(piece.metal ?? '') && !PLATED.test(piece.metal ?? ''));
-    const known = ofIt.flatMap(({ fineGrams }) => (fineGrams === null ? [] : [fineGrams]));
+    const ofIt = here.filter((piece) => named.test(piece.metal ?? '') && !notAsStruck(piece).plated);
+    const known = ofIt.flatMap((piece) =>
+      piece.fineGrams === null || notAsStruck(piece).mounted ? [] : [piece.fineGrams],
+    );
     if (known.length === 0) return [];
     const low = known.reduce((sum, grams) => sum + grams.low, 0);
     const high = known.reduce((sum, grams) => sum + grams.high, 0);

@@ -2,6 +2,7 @@ import type { Denomination } from '../../catalogue/catalogue.ts';
 import { known } from '../../catalogue/schema/fields.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
 import { writeAmount } from '../../core/measures/amount.ts';
+import { notAsStruck } from '../../core/metal/as-struck.ts';
 import { weightSpan } from '../../core/measures/parse-weight.ts';
 import type { Interval } from '../../core/measures/units.ts';
 import { againstStandard, standardOf } from '../../core/metal/standards.ts';
@@ -46,7 +47,6 @@ const ENOUGH = 3;
 /** Dots within a fortieth of the width lie above one another. */
 const BINS = 40;
 const MIDDLE = 2;
-const LOSSES = /clip|pierc|cut|hol|broken|plug|chip|file|fragment|mount/i;
 
 /** One chart for each denomination of which enough pieces were weighed, the fullest first. */
 export function weightCharts({ lists, listed }: Cabinet): readonly WeightChart[] {
@@ -160,8 +160,9 @@ function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightD
   });
 }
 
-function hasLost({ problem, treatments, shape }: PublicPiece): boolean {
-  return [problem, shape, ...treatments].some((words) => words !== null && LOSSES.test(words));
+function hasLost(piece: PublicPiece): boolean {
+  const { lost, mounted } = notAsStruck(piece);
+  return lost || mounted;
 }
 
 function spanOf({ low, high }: Interval, most: number): string {

@@ -1,5 +1,6 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
+import { notAsStruck } from '../../../core/metal/as-struck.ts';
 import { fineMetal } from '../../../core/metal/fine-metal.ts';
 import { metalValue } from '../../../core/metal/metal-value.ts';
 import type { MetalPrice } from '../../../core/metal/metal-value.ts';
@@ -12,15 +13,15 @@ import type { Row } from './row.ts';
 
 /** What the fine metal would come to at the keeper's own price; nothing where that would mislead or no price is given. */
 export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
-  const { treatments, metal } = piece;
+  const { metal } = piece;
   const [weight, fineness] = [known(piece.weight), known(piece.fineness)];
   if (weight === null || fineness === null) return [];
-  const told = [metal, ...treatments].join(' ');
+  const { plated, mounted } = notAsStruck(piece);
   const value = metalValue({
     fine: fineMetal(weight, fineness),
     price: priceOf(metal, cabinet),
-    plated: /plated|gilt|silvered|four/i.test(told),
-    mounted: /mount|loop|brooch/i.test(told),
+    plated,
+    mounted,
     altered: piece.altered !== null && piece.altered !== undefined,
   });
   if (!value.ok) return [];
