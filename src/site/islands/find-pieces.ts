@@ -30,6 +30,10 @@ class FindPieces extends HTMLElement {
     return new URL(this.dataset['records'] ?? '', document.baseURI).href;
   }
 
+  get #worn(): Element | null {
+    return this.querySelector('[data-worn]');
+  }
+
   connectedCallback(): void {
     const form = this.querySelector('form');
     const list = this.querySelector('[data-board] ul');
@@ -37,9 +41,9 @@ class FindPieces extends HTMLElement {
     this.#form = form;
     this.#whole = [...list.children];
     this.#says = this.querySelector('[data-says]')?.textContent ?? '';
-    form.hidden = false;
+    form.removeAttribute('data-waits');
     // On a phone the finder of worn legends waits behind its name, so that the pieces are not far.
-    this.#open(matchMedia('(width >= 40rem)').matches);
+    this.#worn?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
     this.querySelector('[data-lists]')?.remove();
 
     let waiting = 0;
@@ -171,18 +175,12 @@ class FindPieces extends HTMLElement {
       const field = form.elements.namedItem(name);
       if (field instanceof HTMLInputElement || field instanceof HTMLSelectElement) field.value = value;
     }
-    this.#open(legend !== '');
+    if (legend !== '') this.#worn?.toggleAttribute('open', true);
     for (const facet of FACETS) {
       for (const box of form.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
         box.checked = chosen[facet].includes(box.value);
       }
     }
-  }
-
-  /** Opens the finder of worn legends; nothing but the visitor closes it. */
-  #open(isAsked: boolean): void {
-    const worn = this.querySelector<HTMLDetailsElement>('[data-worn]');
-    if (worn !== null && isAsked) worn.open = true;
   }
 
   #say(text: string): void {

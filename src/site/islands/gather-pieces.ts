@@ -19,7 +19,7 @@ class GatherPieces extends HTMLElement {
       document.querySelector<HTMLElement>('.gathers input')?.focus();
     });
     this.querySelector('[data-leave]')?.addEventListener('click', () => this.#leave());
-    this.hidden = false;
+    this.removeAttribute('data-waits');
     for (const id of kept()) this.#chosen.add(id);
     if (this.#chosen.size > 0) this.#begin();
   }

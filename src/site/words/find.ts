@@ -44,6 +44,7 @@ export const findWords = {
   bestFirst: 'best answer, then number',
   narrow: 'Narrow the list',
   browse: 'Lists by',
+  toLists: 'Lists by ruler, mint, metal and the rest',
   go: 'Look',
   clear: 'Begin again',
   remove: (label: string) => `Leave out ${label}`,
