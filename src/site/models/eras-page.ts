@@ -106,7 +106,7 @@ function quarrelsOf(cabinet: Cabinet): readonly Quarrel[] {
     const pieces = all.flatMap(({ piece }) => byId.get(piece) ?? []);
     const claims = all[0]?.claims ?? [];
     return {
-      title: erasWords.over(countWords.pieces(pieces.length)),
+      title: erasWords.over(countWords.pieces(pieces.length), yearsOver(pieces)),
       more: mostShown(pieces).more,
       pieces: mostShown(pieces).shown.map((piece) => {
         const { name, years } = pieceRow(piece);
@@ -122,6 +122,14 @@ function quarrelsOf(cabinet: Cabinet): readonly Quarrel[] {
       chart: schemesChart(cabinet, pieces, ROOM),
     };
   });
+}
+
+/** The years that pieces may belong to, from the first to the last. */
+function yearsOver(pieces: readonly PublicPiece[]): string {
+  const spans = pieces.flatMap(({ years }) => years ?? []);
+  const low = spans.reduce((least, span) => Math.min(least, span.low), Infinity);
+  const high = spans.reduce((most, span) => Math.max(most, span.high), -Infinity);
+  return yearsInWords({ low, high });
 }
 
 /** Who says so, without the rest of the citation, which stands with the scheme: up to the first comma. */

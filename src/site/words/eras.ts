@@ -16,7 +16,7 @@ export const erasWords = {
   quarrelsLead: (pieces: string): string =>
     `Two schemes disagree over a piece when both use one name and give it different years, or when one has a period for it and the other has none. They do so over ${pieces}, gathered here by the quarrel.`,
   noQuarrels: 'The schemes agree about every piece here, as far as they speak of it.',
-  over: (pieces: string): string => `Over ${pieces}`,
+  over: (pieces: string, years: string): string => `Over ${pieces}, ${years}`,
   says: {
     within: '',
     straddles: 'cut through: ',
