@@ -58,9 +58,15 @@ function afterScan(bytes: Uint8Array, from: number): number {
   return bytes.length;
 }
 
+/** Frames, tables, scans and restarts: C0 to CF but for C8, and DB to DF. Extensions and reserved kinds may hold anything. */
+function isOfPixels(marker: number): boolean {
+  return (marker >= 0xc0 && marker <= 0xcf && marker !== 0xc8) || (marker >= 0xda && marker <= 0xdf);
+}
+
 function jpegSegment(marker: number, body: Uint8Array): readonly string[] {
   if (marker === 0xfe) return ['a comment'];
-  if (marker < 0xe0 || marker > 0xef) return [];
+  if (marker < 0xe0 || marker > 0xef)
+    return isOfPixels(marker) ? [] : [`a segment of the kind ${marker.toString(16).toUpperCase()}`];
   const label = latin(body, 0, Math.min(32, body.length));
   if (marker === 0xe0) {
     // The JFIF head ends in the width and height of a thumbnail, which must be none.
@@ -77,6 +83,8 @@ function jpegSegment(marker: number, body: Uint8Array): readonly string[] {
 
 /** The WebP chunks that are pixels or say how to read them. An animation is no photograph. */
 const WEBP_PIXELS = new Set(['VP8 ', 'VP8L', 'VP8X', 'ALPH']);
+/** The bytes of a chunk VP8X: flags, width and height. */
+const VP8X_SIZE = 10;
 const WEBP_NAMES: ReadonlyMap<string, string> = new Map([
   ['ICCP', 'a colour profile'],
   ['XMP ', 'XMP'],
@@ -98,14 +106,18 @@ function webpNames(bytes: Uint8Array): readonly string[] | null {
     const body = bytes.subarray(at + 8, at + 8 + size);
     // Some writers put the head of the JPEG segment before the block.
     if (name === 'EXIF') found.push(...exifNames(latin(body, 0, 5) === 'Exif\0' ? body.subarray(6) : body));
+    else if (name === 'VP8X' && size !== VP8X_SIZE) found.push('more than its size (VP8X)');
     else if (!WEBP_PIXELS.has(name)) found.push(WEBP_NAMES.get(name) ?? `a chunk ${name.trim()}`);
     at += 8 + size + (size % 2);
   }
   return end === bytes.length ? found : [...found, AFTER];
 }
 
-/** The PNG chunks that are pixels or say how to read them. */
-const PNG_PIXELS = new Set(['IHDR', 'PLTE', 'IDAT', 'IEND', 'tRNS', 'sRGB', 'gAMA', 'cHRM', 'pHYs', 'bKGD', 'sBIT']);
+/** The PNG chunks that are pixels or say how to read them, and the most bytes each may have. */
+const PNG_PIXELS: ReadonlyMap<string, number> = new Map([
+  ['IHDR', 13], ['PLTE', 768], ['IDAT', Infinity], ['IEND', 0], ['tRNS', 256], ['sRGB', 1], ['gAMA', 4], ['cHRM', 32],
+  ['pHYs', 9], ['bKGD', 6], ['sBIT', 4],
+]); // prettier-ignore
 const PNG_NAMES: ReadonlyMap<string, string> = new Map([
   ['iCCP', 'a colour profile'],
   ['tEXt', 'a comment'],
@@ -123,6 +135,7 @@ function pngNames(bytes: Uint8Array): readonly string[] | null {
     const name = latin(bytes, at + 4, 4);
     if (at + 12 + size > bytes.length) return null;
     if (name === 'eXIf') found.push(...exifNames(bytes.subarray(at + 8, at + 8 + size)));
+    else if (size > (PNG_PIXELS.get(name) ?? Infinity)) found.push(`a chunk ${name} of ${size} bytes`);
     else if (!PNG_PIXELS.has(name)) found.push(PNG_NAMES.get(name) ?? `a chunk ${name}`);
     at += 12 + size;
     if (name === 'IEND') return at === bytes.length ? found : [...found, AFTER];

@@ -15,6 +15,8 @@ import { segmentsOf } from '../photographs/inspect-picture.ts';
 
 const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
 const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;
+/** A picture written into a text, in base 64 (RFC 2397). */
+const WITHIN_TEXT = /data:image\/(?!svg)[a-z+.-]+(?:;[a-z]+=[^;,]*)*;base64,([A-Za-z0-9+/=]*)/gi;
 const MARKED_UP = /\.(html|svg|xml)$/i;
 const FONT = /\.woff2?$/i;
 
@@ -71,6 +73,8 @@ function inspectText(
   for (const { id, publish } of piecesIn(pieces.search, file, text, letters))
     if (publish === 'no') found.push(problem('leak-unpublished', { file }, id));
     else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
+  for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
+    found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;

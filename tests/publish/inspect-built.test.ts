@@ -30,6 +30,14 @@ const LEAKS = [
   { kind: 'leak-unpublished', file: 'pieces/hidden-noble/index.html', text: page('x') },
   { kind: 'leak-unlisted', file: 'data/search.json', text: '["unlisted-groat"]' },
   { kind: 'leak-path', file: 'index.html', text: page(`${process.cwd()}/content`) },
+  { kind: 'leak-path', file: 'index.html', text: page('file:///home/jane/coins.ods') },
+  { kind: 'leak-path', file: 'data/a.json', text: JSON.stringify(['C:\\Users\\Jane\\coins.xlsx']) },
+  { kind: 'leak-private', file: 'index.html', text: page('in the MARK-STORAGE <em>bank</em> box') },
+  { kind: 'leak-private', file: 'index.html', text: '<p title="mark-storage%20BANK&#32;box">x</p>' },
+  { kind: 'leak-private', file: 'index.html', text: page('in the MARK-STOR\u00adAGE bank\u2009box') },
+  { kind: 'leak-private', file: 'photographs/plain-penny/detail-mark-storage-bank-box.txt', text: 'x' },
+  { kind: 'leak-private', file: 'data/a.json', text: '{"a":"for \\u00a3431.17"}' },
+  { kind: 'leak-unpublished', file: 'index.html', text: '<a href="../hidden%2Dnoble/">x</a>' },
   { kind: 'leak-unknown-file', file: 'IMG_1234.mov', text: 'x' },
   { kind: 'leak-picture-unread', file: 'photographs/a.jpg', text: 'not a picture' },
 ] as const;
@@ -58,6 +66,40 @@ test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s tha
   const found = await inspectBuilt(await built({ [`a.${format}`]: picture }), records, CABINET);
   expect(found).toMatchObject([{ kind: 'leak-in-picture', file: `a.${format}` }]);
   expect(found[0]?.says).toContain('EXIF');
+});
+
+/** A plain picture, and what may be hidden in one where a reader of pictures does not look. Sources: ITU-T T.81 table B.1; W3C PNG §11; WebP container. */
+const plain = sharp({ create: { width: 300, height: 300, channels: 3, background: 'red' } });
+const HOME = Buffer.from('53.95812, -1.08034 at home');
+const part = (bytes: Buffer, at: number, more: Buffer): Buffer =>
+  Buffer.concat([bytes.subarray(0, at), more, bytes.subarray(at)]);
+const length16 = (bytes: Buffer): Buffer => Buffer.of((bytes.length + 2) >> 8, (bytes.length + 2) & 255);
+const chunk = (name: string, bytes: Buffer): Buffer => {
+  const size = Buffer.alloc(4);
+  size.writeUInt32BE(bytes.length);
+  return Buffer.concat([size, Buffer.from(name), bytes, Buffer.alloc(4)]);
+};
+const HIDDEN = [
+  { what: 'an extension segment of a JPEG (F0)', kind: 'jpeg', hide: (b: Buffer) => part(b, 2, Buffer.concat([Buffer.of(0xff, 0xf0), length16(HOME), HOME])) },
+  { what: 'a reserved segment of a JPEG (02)', kind: 'jpeg', hide: (b: Buffer) => part(b, 2, Buffer.concat([Buffer.of(0xff, 0x02), length16(HOME), HOME])) },
+  { what: 'the end of a JPEG', kind: 'jpeg', hide: (b: Buffer) => Buffer.concat([b, HOME]) },
+  { what: 'a long gAMA of a PNG', kind: 'png', hide: (b: Buffer) => part(b, 33, chunk('gAMA', HOME)) },
+  { what: 'a long IEND of a PNG', kind: 'png', hide: (b: Buffer) => Buffer.concat([b.subarray(0, -12), chunk('IEND', HOME)]) },
+  { what: 'a private chunk of a PNG', kind: 'png', hide: (b: Buffer) => part(b, 33, chunk('hoMe', HOME)) },
+  { what: 'the end of a WebP', kind: 'webp', hide: (b: Buffer) => Buffer.concat([b, HOME]) },
+] as const; // prettier-ignore
+
+test.for(HIDDEN)('leak-in-picture is found in $what, in a file and within a page', async ({ kind, hide }) => {
+  const { records } = readCabinet(await markedCabinet());
+  const clean = await plain.clone().toFormat(kind).toBuffer();
+  const laden = hide(clean);
+  const within = (bytes: Buffer): string => page(`<img src="data:image/${kind};base64,${bytes.toString('base64')}">`);
+  const files = { [`a.${kind}`]: laden, [`b.${kind}`]: clean, 'c.html': within(laden), 'd.html': within(clean) };
+  const found = await inspectBuilt(await built(files), records, CABINET);
+  expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
+    `leak-in-picture a.${kind}`,
+    'leak-in-picture c.html',
+  ]);
 });
 
 test('an unlisted piece on its own page, and a listed id that begins like a hidden one, are let pass', async () => {
