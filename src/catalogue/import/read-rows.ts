@@ -8,7 +8,7 @@ import { gather } from './mapping/gather.ts';
 import type { Gathered, SaidBy } from './mapping/gather.ts';
 import { joinHalves } from './mapping/halves.ts';
 import type { Mapping } from './mapping/mapping.ts';
-import { skipRule } from './mapping/skip.ts';
+import { settingsOf, skipRule } from './mapping/skip.ts';
 import { isField } from './mapping/targets.ts';
 
 /** A row that becomes no piece, and why. */
@@ -33,12 +33,13 @@ export function readRows(
       setAside.push({ row: row.row, text: rowText(row), because: skipped });
       continue;
     }
+    const settings = settingsOf(row, keys, mapping);
     const all = row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
       const heading = keys[at] ?? '';
-      const cell = { text, value, settings: mapping.settings };
+      const cell = { text, value, settings };
       return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
     });
-    const gathered = joinHalves(row.row, gather(row.row, [...all, ...always(all, mapping)]), mapping.settings);
+    const gathered = joinHalves(row.row, gather(row.row, [...all, ...always(all, mapping)]), settings);
     const numbered = numberOf(gathered, row.row, mapping, numbers, headingOf(all));
     if (numbered === null) setAside.push({ row: row.row, text: rowText(row), because: NO_NUMBER });
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));

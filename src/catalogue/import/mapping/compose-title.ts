@@ -26,6 +26,10 @@ function textOf(part: string, facts: ReadonlyMap<string, Written>, names: Draft[
   if (part === 'ruler') return names.ruler?.map(({ name }) => name).join(' and ') ?? null;
   if (part === 'mint') return names.mint?.name ?? null;
   if (part === 'denomination') return names.denomination?.name ?? null;
+  const dated = facts.get('dated');
+  const date = facts.get('date');
+  // `1931 D` says more than 1931, and is how such a piece is called.
+  if (part === 'date' && typeof dated === 'string' && typeof date === 'string' && dated.startsWith(date)) return dated;
   const value = facts.get(part.replace(/^(obverse|reverse|edge) /, '$1.'));
   return typeof value === 'string' && value !== 'unknown' && value !== 'none' ? value : null;
 }

@@ -18,6 +18,9 @@ export function formatMapping(mapping: Mapping): string {
   });
   const always = Object.entries(mapping.always).map(([field, text]) => `  ${field}: ${scalar(text)}`);
   const skip = mapping.skip.map(({ column, is }) => `  - { column: ${inBraces(column)}, is: ${inBraces(is)} }`);
+  const calendars = mapping.calendars.map(
+    ({ column, is, years }) => `  - { column: ${inBraces(column)}, is: ${inBraces(is)}, years: ${years} }`,
+  );
   const blanks = Object.entries(mapping.blanks).map(([word, meaning]) => `  ${scalar(word)}: ${meaning}`);
   const columns = mapping.columns.map(({ heading, readings }) => {
     const written = readings.map(formatReading);
@@ -31,6 +34,7 @@ export function formatMapping(mapping: Mapping): string {
     ...section('read', settings),
     ...section('always', always),
     ...section('skip', skip),
+    ...section('calendars', calendars),
     ...section('blanks', blanks),
     ...section('columns', columns),
     '',

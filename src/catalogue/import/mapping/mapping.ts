@@ -21,6 +21,8 @@ export const SETTINGS = {
   decimal: ['point', 'comma'],
   /** What comes first in 03/04/2011. */
   days: ['day first', 'month first'],
+  /** The hundred years that a year of two figures, as in 12/3/98, is one of. */
+  short: ['1930-2029', '1900-1999'],
   /** The era of a bare year below 1000. */
   years: ['AD', 'BC', 'AH'],
   /** What -44 means: 44 BC, or 45 BC as astronomers count. */
@@ -37,7 +39,13 @@ export type Settings = {
 } & {
   /** ISO 4217, for sums that name none. */
   readonly currency?: string;
+  /** The calendar of a row, by a rule under `calendars`. */
+  readonly calendar?: Calendar;
 };
+
+/** Calendars that the years of some rows may be counted in. */
+export const CALENDARS = ['AD', 'BC', 'AH', 'SE', 'Saka', 'VS', 'SH', 'AM', 'Minguo'] as const;
+export type Calendar = (typeof CALENDARS)[number];
 
 export const MEANINGS = ['unknown', 'none', 'not recorded'] as const;
 export type Meaning = (typeof MEANINGS)[number];
@@ -53,6 +61,8 @@ export type Mapping = {
   readonly title: string;
   /** Rows that are no piece: where the column says this; `*` stands for anything. */
   readonly skip: readonly { readonly column: string; readonly is: string }[];
+  /** The calendar of rows in which the column says this; `*` stands for anything, and the first rule that fits counts. */
+  readonly calendars: readonly { readonly column: string; readonly is: string; readonly years: Calendar }[];
   /** The keeper's own words for nothing. */
   readonly blanks: Readonly<Record<string, Meaning>>;
   /** By heading; `[C]` where a heading is empty or stands twice. */
@@ -69,6 +79,7 @@ export const EMPTY_MAPPING: Mapping = {
   always: {},
   title: DEFAULT_TITLE,
   skip: [],
+  calendars: [],
   blanks: {},
   columns: [],
 };

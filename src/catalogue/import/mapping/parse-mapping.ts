@@ -5,7 +5,7 @@ import { nearestName } from '../../nearest.ts';
 import { lineOf, readYaml } from '../../yaml.ts';
 import type { Written } from '../../yaml.ts';
 import type { Mapping, MappedColumn, Meaning, Settings } from './mapping.ts';
-import { DEFAULT_TITLE, LANGUAGES, MEANINGS, SETTINGS } from './mapping.ts';
+import { CALENDARS, DEFAULT_TITLE, LANGUAGES, MEANINGS, SETTINGS } from './mapping.ts';
 import { parseReading } from './parse-reading.ts';
 import { patternProblem } from './pattern.ts';
 import { isField } from './targets.ts';
@@ -13,7 +13,7 @@ import { isField } from './targets.ts';
 /** What is wrong with a mapping file, and where. */
 export type MappingProblem = { readonly line: number; readonly field: string; readonly says: string };
 
-const PARTS = ['language', 'title', 'read', 'always', 'skip', 'blanks', 'columns'];
+const PARTS = ['language', 'title', 'read', 'always', 'skip', 'calendars', 'blanks', 'columns'];
 
 /** Reads a mapping file; what is wrong comes in one run, a line each: `line 7 · columns.Date: …`. */
 export function parseMapping(text: string): Outcome<Mapping> {
@@ -39,6 +39,7 @@ export function parseMapping(text: string): Outcome<Mapping> {
     settings: settingsOf(reader.get('read'), (name, says) => tell(['read', name], says)),
     always: alwaysOf(reader.get('always'), (name, says) => tell(['always', name], says)),
     skip: skipOf(reader.get('skip'), (at, says) => tell(['skip', at], says)),
+    calendars: calendarsOf(reader.get('calendars'), (at, says) => tell(['calendars', at], says)),
     blanks: blanksOf(reader.get('blanks'), (word, says) => tell(['blanks', word], says)),
     columns: columnsOf(reader.get('columns'), (heading, says) => tell(['columns', heading], says)),
   };
@@ -104,6 +105,21 @@ function skipOf(written: Written | undefined, tell: TellOf): Mapping['skip'] {
     const [column, is] = [held.get('column'), held.get('is')];
     if (typeof column === 'string' && typeof is === 'string' && held.size === 2) return [{ column, is }];
     tell(String(at), 'A rule for rows to leave out is written { column: Title, is: "Total*" }.');
+    return [];
+  });
+}
+
+function calendarsOf(written: Written | undefined, tell: TellOf): Mapping['calendars'] {
+  return (Array.isArray(written) ? written : []).flatMap((rule: Written, at) => {
+    const held = new Map(entries(rule));
+    const [column, is, years] = [held.get('column'), held.get('is'), held.get('years')];
+    const known = CALENDARS.find((one) => one === years);
+    if (typeof column === 'string' && typeof is === 'string' && known !== undefined && held.size === 3)
+      return [{ column, is, years: known }];
+    tell(
+      String(at),
+      `A rule for the calendar of some rows is written { column: Country, is: "Abbasid*", years: AH }; years is ${CALENDARS.join(', ')}.`,
+    );
     return [];
   });
 }

@@ -1,8 +1,9 @@
 import type { SheetCell } from '../../sheets/sheet.ts';
 import type { Reading, Settings } from './mapping.ts';
 import type { Change, Question } from './question.ts';
-import { bareSumIn, daysIn, decimalIn, filled, grIn, smallYears } from './sniff.ts';
-import { GRAINS } from './match-heading.ts';
+import { bareSumIn, daysIn, decimalIn, filled, grIn, shortDayIn, smallYears } from './sniff.ts';
+import { GRAINS, matchHeading } from './match-heading.ts';
+import { formatInLine } from '../../write/write-yaml.ts';
 import type { Field } from './targets.ts';
 
 export type ReadColumn = {
@@ -17,6 +18,7 @@ export function settle(columns: readonly ReadColumn[]): Told {
   const measured = cellsOf(columns, (reading) => isMeasure(reading) || isSum(reading));
   const days = cellsOf(columns, (reading) => isDate(reading));
   const [decimal, order] = [decimalIn(measured), daysIn(days)];
+  const short = shortDayIn(days);
   const struck = cellsOf(columns, (reading) => reading.kind === 'field' && reading.field.startsWith('date'));
   const years = smallYears(struck);
   const signed = years.minus !== null;
@@ -33,7 +35,8 @@ export function settle(columns: readonly ReadColumn[]): Told {
     questions: [
       ...asking(decimal === 'two ways' || decimal === 'both', 'decimal', 'What parts the whole from the fraction in figures such as this?', [['a point: 1.38', { decimal: 'point' }], ['a comma: 1,38', { decimal: 'comma' }]], exampleOf(measured, /\d,\d{3}(?!\d)/), 'Figures that can be read two ways are not read.'),
       ...asking(order === 'two ways', 'days', 'What comes first in days such as this?', [['the day', { days: 'day first' }], ['the month', { days: 'month first' }]], exampleOf(days, /^\d{1,2}[./-]\d{1,2}[./-]\d{4}$/), 'Such days are not read.'),
-      ...asking(years.bare !== null && !signed, 'years', 'Which era are years such as this counted in?', [['AD', { years: 'AD' }], ['BC', { years: 'BC' }], ['of the Hijra', { years: 'AH' }]], years.bare ?? '', 'Years below 1000 that name no era are not read.'),
+      ...asking(short !== null, 'short', 'Which years do two figures mean, in days such as this?', [['1930 to 2029', { short: '1930-2029' }], ['1900 to 1999', { short: '1900-1999' }]], short ?? '', 'Such days are not read.'),
+      ...asking(years.bare !== null && !signed, 'years', 'Which era are years such as this counted in?', [['AD', { years: 'AD' }], ['BC', { years: 'BC' }], ['of the Hijra', { years: 'AH' }]], years.bare ?? '', `Years below 1000 that name no era are not read.${rowByRow(columns)}`),
       ...asking(signed, 'minus', 'What does a year with a minus mean?', [['-44 is 44 BC', { minus: 'BC' }], ['-44 is 45 BC, as astronomers count', { minus: 'astronomical' }]], years.minus ?? '', 'Years with a minus are not read.'),
       ...asking(alone !== null, 'alone', 'What does a first year without a last one mean?', [['that year', { alone: 'that year' }], ['from that year on', { alone: 'from then' }]], alone ?? '', 'It is read as: from that year, to an end not known.'),
       ...asking(gr !== null, 'gr', 'Is "gr" grams or grains?', [['grams', { gr: 'grams' }], ['grains', { gr: 'grains' }]], gr ?? '', 'Weights in "gr" are not read.'),
@@ -41,6 +44,24 @@ export function settle(columns: readonly ReadColumn[]): Told {
     ],
   };
 } // prettier-ignore
+
+/** How to say the era row by row, with a column of this sheet and what it says beside such a year. */
+function rowByRow(columns: readonly ReadColumn[]): string {
+  const dated = columns.find(({ readings }) =>
+    readings.some((reading) => reading.kind === 'field' && reading.field.startsWith('date')),
+  );
+  const at = dated?.cells.findIndex(({ text }) => /^\d{1,3}$/.test(text)) ?? -1;
+  const by = columns.find(({ heading, readings, cells }) => {
+    const isRealm = readings.some(
+      (reading) => reading.kind === 'field' && ['realm', 'issuer', 'ruler', 'mint'].includes(reading.field),
+    );
+    const matched = matchHeading(heading);
+    return (cells[at]?.text ?? '') !== '' && (isRealm || (matched.kind === 'doubtful' && matched.doubt === 'country'));
+  });
+  if (by === undefined) return '';
+  const rule = formatInLine({ column: by.heading, is: by.cells[at]?.text ?? '', years: 'AH' });
+  return ` Where rows differ, write a line of its own, with a rule for each: calendars: [${rule}]`;
+}
 
 /** Questions about rows as a whole: a number for each, and what sort of object they are. */
 export function wholeQuestions(columns: readonly ReadColumn[], rows: number): readonly Question[] {

@@ -25,7 +25,7 @@ export function decimalIn(cells: readonly SheetCell[]): 'point' | 'comma' | 'bot
   return texts.some((text) => /\d,\d{3}(?!\d)/.test(text)) ? 'two ways' : null;
 }
 
-const SLASHED = /^(\d{1,2})[./-](\d{1,2})[./-]\d{4}$/;
+const SLASHED = /^(\d{1,2})[./-](\d{1,2})[./-](?:\d{4}|\d{2})$/;
 
 /** What comes first in days such as 14/05/2011; `'two ways'` where no day tells. */
 export function daysIn(cells: readonly SheetCell[]): 'day first' | 'month first' | 'two ways' | null {
@@ -37,6 +37,12 @@ export function daysIn(cells: readonly SheetCell[]): 'day first' | 'month first'
   const [first, second] = [days.some(([a]) => a > 12), days.some(([, b]) => b > 12)];
   if (first !== second) return first ? 'day first' : 'month first';
   return 'two ways';
+}
+
+/** A day whose year has two figures, as in 12/3/98. */
+export function shortDayIn(cells: readonly SheetCell[]): string | null {
+  const short = cells.find(({ text, value }) => value?.kind !== 'day' && SLASHED.test(text) && !/\d{4}$/.test(text));
+  return short?.text ?? null;
 }
 
 /** Whether a column of dates tells when pieces were struck: some before 1900, or in another era than ours. */

@@ -28,6 +28,41 @@ const READ: readonly Row[] = [
   ['date', '03/04/1911', { date: '1911-04-03' }, 'days: day first'],
   ['date', '03/04/1911', { date: '1911-03-04' }, 'days: month first'],
   ['date', '?', { date: 'unknown' }],
+  // A letter beside the year is the mint's, or its master's, and stands on the piece.
+  ['date', '1931 D', { date: '1931', dated: '1931 D' }],
+  ['date', '1931-D', { date: '1931', dated: '1931-D' }],
+  ['date', '1889 CC', { date: '1889', dated: '1889 CC' }],
+  ['date', '1784K', { date: '1784', dated: '1784K' }],
+  ['date', '1707 E*', { date: '1707', dated: '1707 E*' }],
+  ['date', '1808 S.G.H.', { date: '1808', dated: '1808 S.G.H.' }],
+  ['date', '1664 C-A', { date: '1664', dated: '1664 C-A' }],
+  ['date', '1684-90 A', { date: '1684-90', dated: '1684-90 A' }],
+  // Struck again: the year on it is not the year it was made in.
+  ['date', '1780 (restrike)', { date: 'after 1780', dated: '1780', peculiarities: ['restrike'] }],
+  ['date', '1780 (NP)', { date: 'after 1780', dated: '1780', peculiarities: ['restrike'] }],
+  ['date', '1915, riconio', { date: 'after 1915', dated: '1915', peculiarities: ['restrike'] }],
+  ['date', 'ND', { date: 'ND' }],
+  ['date', 'n.d. (1880)', { date: 'n.d. (1880)' }],
+  ['date', 'n.d. (c. 700-740)', { date: '0700/0740' }, 'years: AD'],
+  ['date', 's.f. (1542-55)', { date: 'n.d. (1542-55)' }],
+  ['date', '12/3/98', { date: '1998-03-12' }, 'days: day first, short: 1930-2029'],
+  ['date', '12/3/05', { date: '2005-12-03' }, 'days: month first, short: 1930-2029'],
+  ['date', '25.3.05', { date: '1905-03-25' }, 'short: 1900-1999'],
+  ['date', '17th C', { date: '17th C' }],
+  ['date', 'AD 134-8', { date: 'AD 134-8' }],
+  ['date', 'r. 1279-1307', { date: '1279-1307' }],
+  ['date', '166-', { date: '166X' }],
+  ['date', '16--', { date: '16XX' }],
+  ['date', '1248-50?', { date: '1248?/1250?' }],
+  ['date', '1280ish', { date: 'c. 1280' }],
+  ['date', 'A° 1667', { date: 'Anno 1667' }],
+  // What the core reads of other languages stays as the sheet has it.
+  ['date', 'tweede helft 17e eeuw', { date: 'tweede helft 17e eeuw' }],
+  ['date', 'prima metà XV sec.', { date: 'prima metà XV sec.' }],
+  ['date', 'mitad del siglo XV', { date: 'mediados del siglo XV' }],
+  ['date', 'halverwege de 16e eeuw', { date: 'midden 16e eeuw' }],
+  ['date', 'fin XIVe s.', { date: 'fin XIVe s.' }],
+  ['date', 'Ende 14. Jh.', { date: 'Ende 14. Jh.' }],
   ['weight in g', '1,38', { weight: '1.38 g' }],
   ['weight in g', '1.38', { weight: '1.38 g' }],
   ['weight', '1.38 gm', { weight: '1.38 gm' }],
@@ -62,6 +97,9 @@ describe('a cell', () => {
   test.each([
     ['date', '03/04/1911', 'day or the month'],
     ['date', '268', 'any era'],
+    ['date', '12/3/98', 'year of two figures'],
+    ['date', '1752 NS', 'is not understood'],
+    ['date', '1640 (1641)', 'is not understood'],
     ['weight', '4.05 gr', 'grams or grains'],
     ['weight in g', '3,456', 'two ways'],
     ['weight', 'heavy', 'is not a weight'],
@@ -91,6 +129,30 @@ describe('a cell', () => {
   test('with a sum that names no currency stays in the ledger under its own heading', () => {
     expect(draft('ledger cost', '45').ledger).toEqual({ C: '45' });
     expect(draft('ledger cost in EUR', '1.234,50', 'decimal: comma').ledger).toEqual({ cost: '1234.50 EUR' });
+  });
+
+  test('with words beside a year is read as far as it goes, and the rest is kept and told of', () => {
+    const one = draft('date', '1872 (die 33)');
+    expect(one.facts).toMatchObject({ date: '1872' });
+    expect(one.unread).toMatchObject([
+      { text: 'die 33', because: expect.stringContaining('no field of its own') as string },
+    ]);
+  });
+
+  test('with a letter beside the year lends it to the title, and two columns that differ are told of', () => {
+    const mapping = parseMapping(
+      'read: { unnumbered: row }\ncolumns: { Year: date, As struck: dated, What: denomination }\n',
+    );
+    const sheet = sheetOf(
+      ['Year', 'As struck', 'What'],
+      [
+        ['1889 CC', '', 'Dollar'],
+        ['1889 CC', '1889', 'Dollar'],
+      ],
+    );
+    const rows = mapping.ok ? readRows(sheet, mapping.value) : expect.fail(mapping.problem);
+    expect(rows.drafts.map(({ facts }) => facts['title'])).toEqual(['Dollar, 1889 CC', 'Dollar, 1889 CC']);
+    expect(rows.drafts[1]?.unread).toMatchObject([{ heading: 'As struck', text: '1889' }]);
   });
 
   test.each(['-', 'n.a.', '—'])('that says "%s" says nothing', (cell) => {

@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { formatMapping } from '../../../../src/catalogue/import/mapping/format-mapping.ts';
 import type { Mapping, Reading } from '../../../../src/catalogue/import/mapping/mapping.ts';
-import { EMPTY_MAPPING, LANGUAGES, MEANINGS, SETTINGS } from '../../../../src/catalogue/import/mapping/mapping.ts';
+import {
+  CALENDARS,
+  EMPTY_MAPPING,
+  LANGUAGES,
+  MEANINGS,
+  SETTINGS,
+} from '../../../../src/catalogue/import/mapping/mapping.ts';
 import { parseMapping } from '../../../../src/catalogue/import/mapping/parse-mapping.ts';
 import { FIELDS, LEDGER_FIELDS } from '../../../../src/catalogue/import/mapping/targets.ts';
 
@@ -21,11 +27,12 @@ const mapping: fc.Arbitrary<Mapping> = fc.record({
   language: fc.constantFrom(...LANGUAGES),
   title: fc.constantFrom(EMPTY_MAPPING.title, '{ruler}: {denomination}'),
   settings: fc.record(
-    { decimal: fc.constantFrom(...SETTINGS.decimal), days: fc.constantFrom(...SETTINGS.days), gr: fc.constantFrom(...SETTINGS.gr), currency: fc.constantFrom('GBP', 'JPY') },
+    { decimal: fc.constantFrom(...SETTINGS.decimal), short: fc.constantFrom(...SETTINGS.short), days: fc.constantFrom(...SETTINGS.days), gr: fc.constantFrom(...SETTINGS.gr), currency: fc.constantFrom('GBP', 'JPY') },
     { requiredKeys: [] },
   ),
   always: fc.dictionary(fc.constantFrom(...FIELDS), word),
   skip: fc.array(fc.record({ column: word, is: fc.string() }), { maxLength: 2 }),
+  calendars: fc.array(fc.record({ column: word, is: fc.string(), years: fc.constantFrom(...CALENDARS) }), { maxLength: 2 }),
   blanks: fc.dictionary(word, fc.constantFrom(...MEANINGS), { maxKeys: 3 }),
   columns: fc.uniqueArray(fc.record({ heading: word, readings: fc.array(reading, { minLength: 1, maxLength: 3 }) }), { selector: ({ heading }) => heading, maxLength: 6 }),
 }); // prettier-ignore

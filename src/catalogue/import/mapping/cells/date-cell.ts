@@ -2,48 +2,90 @@ import { parseDate } from '../../../../core/dating/parse-date.ts';
 import type { Settings } from '../mapping.ts';
 import type { Cell, Said } from './said.ts';
 import { fact, unread } from './said.ts';
+import { besideYear } from './beside-year.ts';
 
-/** Dutch as the core does not read it, in words it does. */
-const DUTCH: readonly (readonly [RegExp, string])[] = [
-  [/^(?:ongedateerd|zonder jaar(?:tal)?|z\. ?j\.?)/i, 'n.d.'],
-  [/(\d{1,2})(?:e|ste|de) eeuw/i, '$1. Jh.'],
-  [/\bv\. ?Chr\.?|\bvoor Chr(?:istus|\.)/gi, 'v. Chr.'],
-  [/\bna Chr(?:istus|\.)/gi, 'n. Chr.'],
-  [/\b(?:omstreeks|rond)\b/i, 'um'],
-  [/\bjanuari\b/i, 'January'], [/\bfebruari\b/i, 'February'], [/\bmaart\b/i, 'March'], [/\bmei\b/i, 'May'], [/\bjuni\b/i, 'June'],
-  [/\bjuli\b/i, 'July'], [/\baugustus\b/i, 'August'], [/\boktober\b/i, 'October'],
-]; // prettier-ignore
-
-/** The date as the form reads it, or why it cannot be read. A day of the calendar is written year first. */
+/** The date as the form reads it, or why it cannot be read; what stands beside a year is kept in a field that takes it, or told of. */
 export function readDate(cell: Cell, field: string): readonly Said[] {
   const read = datingOf(cell);
-  return read.ok ? fact(field, read.text) : unread(field, read.because);
+  if (read.ok) return fact(field, read.text);
+  const beside = besideYear(cell.text);
+  const year = beside === null ? null : datingOf({ ...cell, text: beside.year });
+  if (beside === null || year?.ok !== true) return unread(field, read.because);
+  if (beside.kind === 'letter') return [...fact(field, year.text), ...fact('dated', beside.asStands)];
+  if (beside.kind === 'restrike') {
+    // The year on it is not the year it was made in.
+    const later = `after ${year.text}`;
+    const again: Said = { kind: 'more', field: 'peculiarities', values: ['restrike'] };
+    return [...(parseDate(later).ok ? fact(field, later) : []), ...fact('dated', beside.year), again];
+  }
+  const because = `The year is read; "${beside.text}" beside it has no field of its own. Write it in a column of what it is about, such as peculiarities or notes.`;
+  return [...fact(field, year.text), { kind: 'unread', field, because, text: beside.text }];
 }
 
 type Read = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly because: string };
 
-/** The first way of writing the cell that the core reads. */
+/** The first way of writing the cell that the core reads. A day of the calendar is written year first. */
 export function datingOf({ text, value, settings }: Cell): Read {
   if (value?.kind === 'day') return { ok: true, text: value.iso };
-  const day = slashedDay(text, settings.days);
-  if (day === 'two ways') {
-    const [a, b, year] = text.split(/[./-]/);
-    return {
-      ok: false,
-      because: `"${text}" may be ${year ?? ''}-${two(b)}-${two(a)} or ${year ?? ''}-${two(a)}-${two(b)}. Say in the mapping whether the day or the month comes first, or write the year first.`,
-    };
-  }
-  const plain = plainEra(text);
-  const ways = [text, plain, ...(day === null ? [] : [day]), ...bareYears(plain, settings)];
+  const day = slashedDay(text, settings);
+  if (day !== null && 'because' in day) return { ok: false, because: day.because };
+  const plain = plainEra(inOtherWords(text));
+  const ways = [
+    ...inCalendar(text, settings),
+    text,
+    plain,
+    ...(day === null ? [] : [day.iso]),
+    ...bareYears(plain, settings),
+    ...lostFigures(plain),
+  ];
   const found = ways.find((way) => parseDate(way).ok);
   if (found !== undefined) return { ok: true, text: found };
+  // `n.d. (c. 700)`: what stands in the brackets is the date.
+  const inside = /^(?:n\.? ?d\.?|o\. ?j\.?|s\. ?[adf]\.?|sans date|undated),? ?[([](.+)[)\]]$/i.exec(plain)?.[1];
+  if (inside !== undefined) {
+    const read = datingOf({ text: inside, settings });
+    if (read.ok) return read;
+  }
   const said = parseDate(text);
   return { ok: false, because: said.ok ? '' : said.problem };
 }
 
+/** A year by the calendar that another column of its row says; the era that a cell names goes first. */
+function inCalendar(text: string, { calendar }: Settings): readonly string[] {
+  const [, about = '', years] =
+    /^(c\.? ?|ca\.? ?|circa )?(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i.exec(text.trim()) ?? [];
+  if (years === undefined || calendar === undefined || calendar === 'AD' || calendar === 'BC') return [];
+  const year = Number(/^\d+/.exec(years)?.[0] ?? '0');
+  // A year of the Hijra past 1500 is yet to come, and is one of ours.
+  return calendar === 'AH' && year > 1500 ? [] : [`${about === '' ? '' : 'c. '}${calendar} ${years}`];
+}
+
+/** `166-` and `16--` with the figures that are lost marked as such, `1248-50?` with its doubt on both ends. */
+function lostFigures(text: string): readonly string[] {
+  const [, known, lost = ''] = /^(\d{2,3})([-–_?.x]{1,2})$/i.exec(text) ?? [];
+  if (known !== undefined && known.length + lost.length === 4) return [`${known}${'X'.repeat(lost.length)}`];
+  const [, from = '', to] = /^(\d{4}) ?[-–/] ?(\d{1,4}) ?\(?\?\)?$/.exec(text) ?? [];
+  return to === undefined || !text.includes('?') ? [] : [years(from, to).replace('/', '?/') + '?'];
+}
+
+/** What lists put beside a date that says nothing of it, or says it in a way the core leaves to ask. */
+const WORDS: readonly (readonly [RegExp, string])[] = [
+  [/^s\. ?f\.?(?!\p{L})/iu, 'n.d.'],
+  [/^r\.? (?=\d)|^(?:reigned|ruled|regn\.|reg\.) (?=\d)/i, ''],
+  [/^(\d{3,4}) ?ish$/i, 'c. $1'],
+  [/^A° ?(?=\d)/i, 'Anno '],
+  [/^(?:mitad|mediados) (?:del? )?(?=s)/i, 'mediados del '],
+  [/^halverwege (?:de )?(?=\d)/i, 'midden '],
+  [/^laat (?=\d)/i, 'eind '],
+];
+
+function inOtherWords(text: string): string {
+  return WORDS.reduce((words, [pattern, instead]) => words.replace(pattern, instead), text.replace(/\s+/g, ' ').trim());
+}
+
 /** `A.D. 134-138`, `134-138 A.D.`, `98 AD-99 AD` in the one form that the core reads; Dutch words in others. */
 function plainEra(text: string): string {
-  const plain = DUTCH.reduce((words, [pattern, instead]) => words.replace(pattern, instead), text)
+  const plain = text
     .replace(/\bA\. ?D\.?(?=\W|$)/gi, 'AD')
     .replace(/\bB\. ?C\. ?E\.?(?=\W|$)|\bB\. ?C\.?(?=\W|$)/gi, 'BC')
     .replace(/\s+/g, ' ')
@@ -72,14 +114,32 @@ function bareYears(text: string, settings: Settings): readonly string[] {
   return [settings.years === 'BC' ? `${about}${written} BC` : `${about}${settings.years} ${written}`];
 }
 
-/** `14/05/2011` with the year first; null when it is no day, `'two ways'` when nobody said which comes first. */
-function slashedDay(text: string, order: Settings['days']): string | null {
-  const [, first = '', second = '', year] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text.trim()) ?? [];
-  if (year === undefined) return null;
+type Day = { readonly iso: string } | { readonly because: string };
+
+/** `14/05/2011` or `14/5/11` with the year first; null when it is no day, and why not when nobody said which figure is which. */
+function slashedDay(text: string, { days, short }: Settings): Day | null {
+  const [, first = '', second = '', written] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})$/.exec(text.trim()) ?? [];
+  if (written === undefined) return null;
   const [a, b] = [Number(first), Number(second)];
-  const dayFirst = b > 12 ? false : a > 12 || a === b ? true : order === undefined ? null : order === 'day first';
-  if (dayFirst === null) return 'two ways';
-  return dayFirst ? `${year}-${two(second)}-${two(first)}` : `${year}-${two(first)}-${two(second)}`;
+  if (Math.max(a, b) > 31 || Math.min(a, b) > 12 || Math.min(a, b) === 0) return null;
+  const dayFirst = b > 12 ? false : a > 12 || a === b ? true : days === undefined ? null : days === 'day first';
+  const year = written.length === 4 ? written : shortYear(written, short);
+  if (year === null)
+    return {
+      because: `"${text}" has a year of two figures. Say in the mapping which years are meant, short: 1930-2029 under read:, or write the year with four.`,
+    };
+  const [dayThen, monthThen] = [`${year}-${two(second)}-${two(first)}`, `${year}-${two(first)}-${two(second)}`];
+  if (dayFirst === null)
+    return {
+      because: `"${text}" may be ${dayThen} or ${monthThen}. Say in the mapping whether the day or the month comes first, or write the year first.`,
+    };
+  return { iso: dayFirst ? dayThen : monthThen };
+}
+
+/** A year of two figures by the hundred years the keeper says are meant. */
+function shortYear(figures: string, short: Settings['short']): string | null {
+  if (short === undefined) return null;
+  return short === '1930-2029' && Number(figures) < 30 ? `20${figures}` : `19${figures}`;
 }
 
 function two(digits = ''): string {

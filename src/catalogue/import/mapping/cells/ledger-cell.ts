@@ -1,4 +1,5 @@
 import { parseMoney } from '../../../../core/money/parse-money.ts';
+import type { Settings } from '../mapping.ts';
 import type { LedgerField } from '../targets.ts';
 import { SUMS } from '../targets.ts';
 import { datingOf } from './date-cell.ts';
@@ -16,13 +17,22 @@ export function readLedger(
   currency: string | undefined,
 ): readonly Said[] {
   if (column === undefined) return [{ kind: 'ledger', column: ownHeading(heading), text: cell.text }];
-  const read = SUMS.has(column) ? sumOf(cell, currency) : column === 'acquired' ? datingOf(cell) : null;
+  const read = SUMS.has(column)
+    ? sumOf(cell, currency)
+    : column === 'acquired'
+      ? datingOf({ ...cell, settings: ofToday(cell.settings) })
+      : null;
   if (read === null) return [{ kind: 'ledger', column, text: cell.text }];
   if (read.ok) return [{ kind: 'ledger', column, text: read.text }];
   return [
     { kind: 'ledger', column: ownHeading(heading), text: cell.text },
     { kind: 'unread', field: `ledger ${column}`, because: read.because },
   ];
+}
+
+/** The calendar of the coin is not the one a keeper writes the day of a purchase in. */
+function ofToday({ calendar: _, ...settings }: Settings): Settings {
+  return settings;
 }
 
 const NAMES: ReadonlySet<string> = new Set(['piece', 'cost', 'value', 'insured', 'acquired']);
