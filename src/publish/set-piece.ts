@@ -29,6 +29,7 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     host: piece.altered?.['host-ruler'],
     details: piece.problem !== null,
     grade: grade === null || grade.low === null || grade.high === null ? null : { low: grade.low, high: grade.high },
+    stated: grade,
     sure: sureOf(piece),
     acquired: acquiredIn(piece),
     prefer: piece.prefer ?? undefined,

@@ -1,6 +1,9 @@
+import { PROBLEM_NOT_SAID } from './grade.ts';
 import type { Grade } from './grade.ts';
 
 export type Verdict = 'certainly better' | 'possibly better' | 'not better' | 'cannot be compared';
+/** As much of a grade as can be compared. */
+export type Graded = Pick<Grade, 'words' | 'low' | 'high' | 'mappings' | 'problem' | 'proof' | 'notGraded'>;
 export type Comparison = { readonly verdict: Verdict; readonly because: string };
 
 /**
@@ -8,7 +11,7 @@ export type Comparison = { readonly verdict: Verdict; readonly because: string }
  * problem stands in the way: a details piece is never certainly better than a straight one, nor one problem than another.
  * Certainty is transitive.
  */
-export function compareGrades(a: Grade, b: Grade): Comparison {
+export function compareGrades(a: Graded, b: Graded): Comparison {
   const barred = whyNotCompared(a, b);
   if (barred !== null) return { verdict: 'cannot be compared', because: barred };
   const [lowA, highA, lowB, highB] = [a.low ?? 0, a.high ?? 0, b.low ?? 0, b.high ?? 0];
@@ -37,7 +40,7 @@ export function compareGrades(a: Grade, b: Grade): Comparison {
   };
 }
 
-function whyNotCompared(a: Grade, b: Grade): string | null {
+function whyNotCompared(a: Graded, b: Graded): string | null {
   const ungraded = [a, b].find(({ notGraded }) => notGraded !== undefined);
   if (ungraded?.notGraded !== undefined)
     return `One of them was not graded (${ungraded.notGraded}), which is not a poor grade.`;
@@ -48,20 +51,21 @@ function whyNotCompared(a: Grade, b: Grade): string | null {
   return null;
 }
 
-function problemInTheWay(a: Grade, b: Grade): string | null {
+function problemInTheWay(a: Graded, b: Graded): string | null {
   if (a.problem === undefined) return null;
   if (b.problem === undefined) return `the first has a problem (${a.problem}) and the second has none`;
+  if (a.problem === PROBLEM_NOT_SAID && b.problem === a.problem) return 'neither problem is named';
   return a.problem === b.problem ? null : `their problems differ (${a.problem}; ${b.problem})`;
 }
 
 /** True when the two have tables in common, and each of those puts the first wholly above the second. */
-function inEveryTable(a: Grade, b: Grade): boolean {
+function inEveryTable(a: Graded, b: Graded): boolean {
   const pairs = a.mappings.flatMap((mine) =>
     b.mappings.filter(({ source }) => source === mine.source).map((theirs) => [mine, theirs] as const),
   );
   return pairs.length > 0 && pairs.every(([mine, theirs]) => mine.low > theirs.high);
 }
 
-function span({ words, low, high }: Grade): string {
+function span({ words, low, high }: Graded): string {
   return low === high ? `${words} (${low ?? ''})` : `${words} (${low ?? ''}–${high ?? ''})`;
 }

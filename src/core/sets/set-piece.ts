@@ -1,4 +1,5 @@
 import type { Interval } from '../eras/era-scheme.ts';
+import type { Grade } from '../grade/grade.ts';
 
 export type HowSure = 'certain' | 'probable' | 'possible';
 
@@ -36,6 +37,8 @@ export type SetPiece = {
   readonly details: boolean;
   /** On the numeric scale; null when not graded. */
   readonly grade: Interval | null;
+  /** The grade in full, where there is one: two grades cannot be compared by their numbers when one is of a proof. */
+  readonly stated?: Grade | null | undefined;
   /** How sure each statement is; certain when nothing is said. */
   readonly sure: Readonly<Partial<Record<string, HowSure | undefined>>>;
   /** Year of acquisition, as far as the keeper publishes it. */

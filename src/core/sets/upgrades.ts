@@ -1,9 +1,13 @@
 import type { Interval } from '../eras/era-scheme.ts';
+import { compareGrades } from '../grade/compare-grades.ts';
+import type { Graded, Verdict } from '../grade/compare-grades.ts';
+import { PROBLEM_NOT_SAID } from '../grade/grade.ts';
 import type { Arrangement } from './arrange.ts';
 import { standsAt } from './arrange.ts';
 import type { Standing } from './assign.ts';
 import type { SetPlace } from './set-place.ts';
 import type { Upgrade } from './set-state.ts';
+import type { SetPiece } from './set-piece.ts';
 import { nameOf } from './why-better.ts';
 
 /**
@@ -37,7 +41,9 @@ function made(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[]
   }
   const [lesser, better] = [from.piece.grade, to.piece.grade];
   if (!lesser || !better) return [];
-  if (certainlyBetter(from, to)) {
+  const verdict = verdictOn(to, from);
+  if (verdict === 'cannot be compared') return [];
+  if (verdict === 'certainly better') {
     const certain = to.fit.level !== 'possible';
     return [{ ...pair, certain, because: `Its grade, ${range(better)}, is above that of ${name}, ${range(lesser)}.` }];
   }
@@ -55,15 +61,20 @@ function made(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[]
 function open(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[] {
   const [present, offered] = [from.piece.grade, to.piece.grade];
   if (to.fit.level === 'filler' || !present || !offered || offered.high <= present.high) return [];
+  if (verdictOn(to, from) === 'cannot be compared') return [];
   const may = to.fit.sure ? '' : ` if it belongs here (${to.fit.because.replace(/\.$/, '')})`;
   const because = `Its grade, ${range(offered)}, may be above that of ${nameOf(from.piece)}, ${range(present)}${may}.`;
   return [{ place: place.id, from: from.piece.id, to: to.piece.id, certain: false, made: false, because }];
 }
 
-/** Only when its lowest is above the other's highest, and never a problem piece over a sound one. */
-function certainlyBetter(from: Standing, to: Standing): boolean {
-  const sound = !to.piece.details || from.piece.details;
-  return sound && from.piece.grade !== null && to.piece.grade !== null && to.piece.grade.low > from.piece.grade.high;
+/** Whether one is better than the other, by all that is known of both grades. */
+function verdictOn(one: Standing, other: Standing): Verdict {
+  return compareGrades(gradedAs(one.piece), gradedAs(other.piece)).verdict;
+}
+
+function gradedAs({ stated, grade, details }: SetPiece): Graded {
+  const known: Graded = stated ?? { words: '', low: grade?.low ?? null, high: grade?.high ?? null, mappings: [] };
+  return details ? { ...known, problem: known.problem ?? PROBLEM_NOT_SAID } : known;
 }
 
 function range({ low, high }: Interval): string {

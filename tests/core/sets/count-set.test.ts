@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 import { countSet } from '../../../src/core/sets/count-set.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
 import type { SetRule } from '../../../src/core/sets/set-rule.ts';
@@ -157,6 +158,34 @@ describe('upgrades', () => {
     expect(count({ ...london, accept }, pieces).upgrades).toMatchObject([
       { from: 'sound', to: 'cleaned', certain: false },
     ]);
+  });
+  // The rules of DESIGN for comparing: a proof is a way of striking (common practice), one problem is not another.
+  const stated = (text: string, facts: Partial<SetPiece> = {}): Partial<SetPiece> => {
+    const outcome = parseGrade(text, { scale: 'us' });
+    if (!outcome.ok) return expect.fail(outcome.problem);
+    const { low, high, problem } = outcome.value;
+    const grade = low === null || high === null ? null : { low, high };
+    return { grade, stated: outcome.value, details: problem !== undefined, ...facts };
+  };
+  test('are none between a proof and a piece for use, whatever the numbers', () => {
+    expect(of(at('used', stated('VF-30')), at('proof', stated('PR-65')))).toEqual([]);
+    expect(of(at('used', stated('VF-30')), at('mint', stated('MS-65')))).toEqual([['used', 'mint', true, true]]);
+    expect(of(at('proof', stated('PR-60')), at('better', stated('PR-65')))).toEqual([['proof', 'better', true, true]]);
+  });
+  test('are certain from one problem piece to another only where the problem is the same', () => {
+    const accept = { details: 'yes' } as const;
+    const between = (...pieces: readonly SetPiece[]) => count({ ...london, accept }, pieces).upgrades;
+    expect(between(at('low', stated('VF-20, cleaned')), at('high', stated('AU-50, cleaned')))).toMatchObject([
+      { from: 'low', to: 'high', certain: true },
+    ]);
+    expect(between(at('low', stated('VF-20, cleaned')), at('high', stated('AU-50, pierced')))).toMatchObject([
+      { from: 'low', to: 'high', certain: false },
+    ]);
+  });
+  test('are not certain between problem pieces whose problems nobody named', () => {
+    const accept = { details: 'yes' } as const;
+    const pieces = [at('low', { details: true, ...graded(20) }), at('high', { details: true, ...graded(50) })];
+    expect(count({ ...london, accept }, pieces).upgrades).toMatchObject([{ from: 'low', to: 'high', certain: false }]);
   });
   test('are certain where a sound piece has come for a filler', () => {
     expect(of(at('bent', { details: true, ...graded(40) }), at('sound', graded(12)))).toEqual([
