@@ -164,11 +164,34 @@ describe('one over the other', () => {
       expect(await page.locator('[data-part="over-says"]').innerText()).toBe(
         'turned 3° to the right, 0.4 mm to the right',
       );
+      // The address says how it lies, and whoever opens it sees the same.
+      await page.waitForURL(/lie=3,0\.4,0$/);
+      await page.reload();
+      await page.locator('[data-part="stage"] .face').nth(1).waitFor();
+      const again = await over(page);
+      expect(again.b).toBeCloseTo(b, 4);
+      expect(again.e / millimetre).toBeCloseTo(0.4, 2);
+      await page.locator('[data-part="swap"]').click();
+      await page.waitForURL(new RegExp(`${SECOND},${FIRST}.*lie=-3,`));
+      await page.locator('[data-part="swap"]').click();
+      await page.waitForURL(new RegExp(`${FIRST},${SECOND}.*lie=3,`));
+      await page.locator('[data-part="stage"]').focus();
       await page.keyboard.press('Space');
       expect((await over(page)).opacity).toBe('0');
       await page.keyboard.press('Space');
       await page.keyboard.press('0');
       expect(await over(page)).toMatchObject({ a: 1, b: 0, e: 0, opacity: '0.5' });
+    });
+  });
+
+  test('of three, another can be laid over the first', async () => {
+    await visit(`compare/?pieces=${FIRST},${SECOND},${FARTHING}&laid=over&lie=5,1,1`, async (page) => {
+      await page.locator('[data-part="next"]').click();
+      await page.waitForURL(new RegExp(`${FIRST},${FARTHING},${SECOND}&laid=over$`));
+    });
+    await visit(`compare/?pieces=${FIRST},${SECOND}&laid=over`, async (page) => {
+      await page.locator('[data-part="stage"] .face').nth(1).waitFor();
+      expect(await page.locator('[data-part="next"]').isVisible()).toBe(false);
     });
   });
 

@@ -1,5 +1,5 @@
 import type { ComparedPiece } from '../compare/record.ts';
-import { FACES, formatCompare, LAYINGS, MOST, parseCompare } from '../compare/state.ts';
+import { FACES, formatCompare, LAYINGS, MOST, otherWay, parseCompare, roundedLie, STRAIGHT } from '../compare/state.ts';
 import type { CompareState } from '../compare/state.ts';
 import { compareWords as words } from '../words/compare.ts';
 import { hearAdding } from './compare/add-piece.ts';
@@ -12,6 +12,8 @@ import { layPiece } from './compare/lay-piece.ts';
 
 type Held = { readonly piece: ComparedPiece; readonly from: string };
 const STEP = 1.25;
+/** How long a face must lie still, in milliseconds, before the address says how it lies. */
+const WRITTEN_AFTER = 300;
 /** What the words of a piece take in a row at least, and what lies between two pieces, in rem: as ComparedTemplates and CompareSheet have them. */
 const LABEL = 7.25;
 const GAP = 1.5;
@@ -24,13 +26,27 @@ class ComparePieces extends HTMLElement {
   #larger = 1;
   #turn = 0;
   #over: OneOverOther | null = null;
+  #writing: ReturnType<typeof setTimeout> | undefined;
   readonly #title = document.title;
 
   connectedCallback(): void {
     hearAdding(this.#part('add'), this.#records, (id) => this.#change({ pieces: [...this.#state.pieces, id] }));
-    this.#over = new OneOverOther(this.#part('over'), () => {
-      const [first, second, ...rest] = this.#state.pieces;
-      if (first !== undefined && second !== undefined) this.#change({ pieces: [second, first, ...rest] });
+    this.#over = new OneOverOther(this.#part('over'), {
+      swap: () => {
+        const { pieces, lie } = this.#state;
+        this.#change({ pieces: [...pieces.slice(0, 2).reverse(), ...pieces.slice(2)], lie: otherWay(lie) });
+      },
+      next: () => {
+        const [lower, ...others] = this.#state.pieces;
+        if (lower === undefined) return;
+        this.#change({ pieces: [lower, ...others.slice(1), ...others.slice(0, 1)], lie: STRAIGHT });
+      },
+      moved: (lie) => {
+        this.#state = { ...this.#state, lie: roundedLie(lie) };
+        clearTimeout(this.#writing);
+        // Once it lies still: a browser lets an address be written only so often.
+        this.#writing = setTimeout(() => history.replaceState(null, '', this.#address), WRITTEN_AFTER);
+      },
     });
     const laying = this.#part('laying');
     laying.addEventListener('change', () => {
@@ -61,8 +77,13 @@ class ComparePieces extends HTMLElement {
 
   #change(change: Partial<CompareState>): void {
     this.#state = { ...this.#state, ...change };
-    history.pushState(null, '', `${location.pathname}${formatCompare(this.#state)}`);
+    clearTimeout(this.#writing);
+    history.pushState(null, '', this.#address);
     void this.#restore();
+  }
+
+  get #address(): string {
+    return `${location.pathname}${formatCompare(this.#state)}`;
   }
 
   /** Lays what the address asks for. */
@@ -93,6 +114,7 @@ class ComparePieces extends HTMLElement {
     this.#part('facts').hidden = this.#held.length === 0;
     this.#part('row').hidden = isOver;
     this.#part('over').hidden = !isOver;
+    this.#part('next').hidden = this.#held.length < 3;
     this.#part('turning').hidden = isOver || faces === 'obverse';
     for (const field of this.#part('laying').querySelectorAll('input')) {
       field.checked = field.type === 'checkbox' ? turned : field.value === faces || field.value === this.#state.laid;
@@ -168,7 +190,8 @@ class ComparePieces extends HTMLElement {
         from,
         title: piece.title,
       }));
-      if (lower !== undefined && upper !== undefined) this.#over?.lay(lower, upper, this.#template('face'), scale);
+      if (lower !== undefined && upper !== undefined)
+        this.#over?.lay(lower, upper, this.#state.lie, this.#template('face'), scale);
       return;
     }
     for (const line of this.#part('laid').children) {

@@ -68,6 +68,7 @@ export const compareWords = {
     lift: 'lift it off',
     lay: 'lay it back',
     swap: 'change places',
+    next: 'lay another over it',
     straight: 'put it straight',
     noPicture: 'There is no photograph of that face of both.',
     says: (degrees: number, across: number, down: number) =>

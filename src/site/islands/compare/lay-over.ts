@@ -1,14 +1,15 @@
 import type { ComparedFace } from '../../compare/record.ts';
+import { STRAIGHT } from '../../compare/state.ts';
+import type { Lie } from '../../compare/state.ts';
 import { compareWords } from '../../words/compare.ts';
 import { layFace, showAt } from './lay-face.ts';
 
 /** A face to lay, and the file its addresses are meant from. */
 export type FaceToLay = { readonly face: ComparedFace; readonly from: string; readonly title: string };
 
-/** How the upper face lies on the lower: degrees clockwise, and millimetres to the right and down. */
-type Lie = { readonly degrees: number; readonly across: number; readonly down: number };
+/** What is asked of the pieces that lie there, and what is told when one was moved. */
+type Hands = { readonly swap: () => void; readonly next: () => void; readonly moved: (lie: Lie) => void };
 
-const STRAIGHT: Lie = { degrees: 0, across: 0, down: 0 };
 /** What a press of a key moves, in millimetres, and turns, in degrees. */
 const STEP = { move: 0.2, turn: 1 } as const;
 const { over: words } = compareWords;
@@ -21,14 +22,18 @@ export class OneOverOther {
   #isLifted = false;
   #pixelsAMillimetre = 1;
 
-  constructor(place: HTMLElement, swap: () => void) {
+  readonly #moved: Hands['moved'];
+
+  constructor(place: HTMLElement, { swap, next, moved }: Hands) {
     this.#place = place;
+    this.#moved = moved;
     const stage = this.#part('stage');
     stage.addEventListener('keydown', (event) => this.#press(event));
     this.#part('fade').addEventListener('input', () => this.#show());
     this.#part('lift').addEventListener('click', () => this.#lift());
     this.#part('straight').addEventListener('click', () => this.#put(STRAIGHT));
     this.#part('swap').addEventListener('click', swap);
+    this.#part('next').addEventListener('click', next);
     for (const button of place.querySelectorAll<HTMLElement>('[data-turn]'))
       button.addEventListener('click', () => this.#turn(Number(button.dataset['turn'])));
     for (const button of place.querySelectorAll<HTMLElement>('[data-x]'))
@@ -39,7 +44,8 @@ export class OneOverOther {
   }
 
   /** Lays one face over another; a sentence in place of them when either was not photographed. */
-  lay(lower: FaceToLay, upper: FaceToLay, forms: HTMLTemplateElement, pixelsAMillimetre: number): void {
+  lay(lower: FaceToLay, upper: FaceToLay, lie: Lie, forms: HTMLTemplateElement, pixelsAMillimetre: number): void {
+    this.#lie = lie;
     const stage = this.#part('stage');
     const isPictured = 'pictures' in lower.face && 'pictures' in upper.face;
     const faces = isPictured ? [lower, upper].map(({ face, from }) => layFace(face, forms, from)) : [];
@@ -102,6 +108,7 @@ export class OneOverOther {
   #put(lie: Lie): void {
     this.#lie = lie;
     this.#show();
+    this.#moved(lie);
   }
 
   #show(): void {
