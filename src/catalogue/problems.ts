@@ -158,6 +158,8 @@ export const PROBLEMS = {
     `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
   'leak-unlisted': (id: string) =>
     `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
+  'leak-keeper': () =>
+    "This is a form without the keeper's name, and the name stands in it. Take it out of the text of the exhibit that holds it.",
   'leak-path': (what: string) =>
     `This file names ${what}, which is nobody else's business. Take the path out of the text that holds it.`,
   'leak-in-picture': (name: string) =>

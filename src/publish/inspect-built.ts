@@ -7,6 +7,7 @@ import { lettersOf, pageText, unescaped } from '../catalogue/private-letters.ts'
 import { machinePathIn } from '../catalogue/private-paths.ts';
 import type { PieceSearch } from '../catalogue/private-pieces.ts';
 import { pieceSearch, piecesIn } from '../catalogue/private-pieces.ts';
+import { whereStands } from '../catalogue/private-search.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -17,18 +18,21 @@ const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
 const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;
 /** A picture written into a text, in base 64 (RFC 2397). */
 const WITHIN_TEXT = /data:image\/(?!svg)[a-z+.-]+(?:;[a-z]+=[^;,]*)*;base64,([A-Za-z0-9+/=]*)/gi;
+/** The forms of an exhibit that are printed without the keeper's name, and the page their codes lead to. */
+const WITHOUT_NAME = /(?:^|\/)exhibits\/[^/]+\/print\/(?:.+\/)?(?:anonymous|set-up)\//;
 const MARKED_UP = /\.(html|svg|xml)$/i;
 const FONT = /\.woff2?$/i;
 
 /**
  * Reads every byte of a built site and says what must not be in it: a value of `private/`, anything of a piece that is
- * not published, an unlisted piece outside its own page, a path of this machine, or anything a picture carries besides pixels.
+ * not published, an unlisted piece outside its own page, the keeper's name where it is withheld, a path of a machine, or anything a picture carries besides pixels.
  */
 export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
   const folder = await readFolder(cabinet);
   const guard = guardOf(folder ?? { at: cabinet, files: [] }, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
+  const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -44,7 +48,7 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
     // Waiting for each of thousands of small files would take several times as long as reading it.
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly }, cabinet));
+      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly, keeper }, cabinet));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return orderProblems(problems);
@@ -60,7 +64,7 @@ function inspectText(
   file: string,
   written: string,
   guard: PrivateGuard,
-  pieces: { search: PieceSearch; formerly: ReadonlyMap<string, readonly string[]> },
+  pieces: { search: PieceSearch; formerly: ReadonlyMap<string, readonly string[]>; keeper: string },
   cabinet: string,
 ): readonly Problem[] {
   const found: Problem[] = [];
@@ -75,6 +79,8 @@ function inspectText(
     else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
   for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
     found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
+  if (WITHOUT_NAME.test(file) && pieces.keeper !== '' && whereStands(letters, pieces.keeper) !== -1)
+    found.push(problem('leak-keeper', { file }));
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;

@@ -121,7 +121,7 @@ const ROWS: readonly Row[] = [
 const ELSEWHERE: readonly ProblemKind[] = [
   'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'picture-broken', 'picture-too-large', 'crop-outside', 'private-tracked',
   'private-not-ignored', 'private-away', 'file-linked',
-  'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
+  'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-keeper', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
 ]; // prettier-ignore
 
 describe('a slip of the pen', () => {

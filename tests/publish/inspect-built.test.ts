@@ -102,6 +102,24 @@ test.for(HIDDEN)('leak-in-picture is found in $what, in a file and within a page
   ]);
 });
 
+test('the keeper’s name is found in a form that is printed without it, and nowhere else', async () => {
+  const named = page('Shown by <b>A&nbsp;Keeper</b>');
+  const folder = await built({
+    'exhibits/small-show/index.html': named,
+    'exhibits/small-show/print/index.html': named,
+    'exhibits/small-show/print/anonymous/index.html': named,
+    'exhibits/small-show/print/letter/anonymous/index.html': named,
+    'catalogue/exhibits/small-show/print/set-up/index.html': named,
+    'exhibits/small-show/print/set-up/index.html': page('Shown by the exhibitor'),
+  });
+  const { records } = readCabinet(await markedCabinet());
+  expect((await inspectBuilt(folder, records, CABINET)).map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
+    'leak-keeper catalogue/exhibits/small-show/print/set-up/index.html',
+    'leak-keeper exhibits/small-show/print/anonymous/index.html',
+    'leak-keeper exhibits/small-show/print/letter/anonymous/index.html',
+  ]);
+});
+
 test('an unlisted piece on its own page, and a listed id that begins like a hidden one, are let pass', async () => {
   const { records } = readCabinet(await markedCabinet());
   const folder = await built({
