@@ -45,10 +45,13 @@ const FORMS: Readonly<Record<Script, Readonly<Record<string, string>>>> = {
   other: NONE,
 };
 
-/** The value of a digit in any script, as an ordinary figure: the Arabic ٣ is 3. */
+/**
+ * The value of a digit in any script, as an ordinary figure: the Arabic ٦ is 6. Unicode keeps the digits of a script in one
+ * run, from nought upwards, and what adjoins it is another run of ten.
+ */
 function figure(digit: string): string {
   let zero = digit.codePointAt(0) ?? 0;
-  while (/\p{Nd}/u.test(String.fromCodePoint(zero - 1)) && zero % 16 !== 0 && zero % 16 !== 6) zero -= 1;
+  while (/\p{Nd}/u.test(String.fromCodePoint(zero - 1))) zero -= 1;
   return String(((digit.codePointAt(0) ?? 0) - zero) % 10);
 }
 

@@ -18,7 +18,8 @@ export function orderLinks(links: readonly Link[]): readonly Link[] {
 
 /** Whether two names are one, whatever their capitals, stops and articles. */
 export function sameName(one: string | undefined, other: string | undefined): boolean {
-  const plain = (name: string): string => name.toLowerCase().replace(/^(?:the|a|an)\s+|[^\p{L}\p{N}]/gu, '');
+  const plain = (name: string): string =>
+    name.toLowerCase().replace(/^(?:(?:the|an)\s+|a\s+(?=\p{L}{2}))|[^\p{L}\p{N}]/gu, '');
   return one !== undefined && other !== undefined && plain(one) === plain(other);
 }
 
