@@ -88,7 +88,7 @@ const SIDE_BY_SIDE = 105;
 export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
   const cabinet = await loadCabinet();
   const { photographs } = cabinet;
-  const eras = eraRows(piece, cabinet);
+  const eras = piece.years === null ? [] : eraRows(piece, cabinet);
   const faces = { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) };
   return {
     head: headOf(piece, cabinet),

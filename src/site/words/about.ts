@@ -1,10 +1,11 @@
+import { ended } from './ended.ts';
 import type { CautionName } from './cautions.ts';
 
 /** The page about the cabinet: its rules, its cautions, how it was made. */
 export const aboutWords = {
   title: 'About this cabinet',
   description: 'Whose cabinet this is, by which rules it is published, what to beware of, and how it was made.',
-  keptBy: (keeper: string): string => `Kept by ${keeper}.`,
+  keptBy: (keeper: string): string => ended(`Kept by ${keeper}`),
   demo: {
     title: 'Everything here is invented',
     paragraphs: [

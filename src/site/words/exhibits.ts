@@ -1,10 +1,12 @@
+import { ended } from './ended.ts';
+
 /** What is said of exhibits on line. */
 export const exhibitWords = {
   title: 'Exhibits',
   description: 'Exhibits laid out in cases, to read on line or to print and set up.',
   lead: 'Pieces chosen and laid out in cases, to read here or to see at the club.',
   none: 'No exhibit has been laid out yet.',
-  shownBy: (keeper: string) => `Shown by ${keeper}.`,
+  shownBy: (keeper: string) => ended(`Shown by ${keeper}`),
   extent: (pieces: number, cases: number) =>
     `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} in ${cases === 1 ? 'one case' : `${cases} cases`}.`,
   pieces: (count: number) => (count === 1 ? 'One piece' : `${count} pieces`),

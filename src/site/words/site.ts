@@ -1,3 +1,5 @@
+import { ended } from './ended.ts';
+
 /** What stands on every page. */
 export const siteWords = {
   skip: 'Skip to the text',
@@ -14,7 +16,7 @@ export const siteWords = {
   works: 'Works cited',
   about: 'About',
   pageTitle: (title: string, cabinet: string): string => (title === cabinet ? cabinet : `${title} · ${cabinet}`),
-  keptBy: (keeper: string): string => `Kept by ${keeper}.`,
+  keptBy: (keeper: string): string => ended(`Kept by ${keeper}`),
   demo: 'Everything here is invented: the Circle, its keeper, the pieces and their past. The photographs are drawings.',
   files: 'This catalogue as data:',
   json: 'JSON',
