@@ -5,7 +5,13 @@ const SHORTENED = /(?:^|[\s(])(?:c|ca|cf|vol|no|nos|fl|d|b|r|St|Mr|Mrs|Dr|Revd|e
 export function firstSentence(text: string): string {
   for (const end of text.matchAll(/[.!?]["”’')]*(?=\s)/gu)) {
     const sentence = text.slice(0, end.index + end[0].length);
-    if (!SHORTENED.test(sentence)) return sentence;
+    if (!SHORTENED.test(sentence) && !quotes(sentence)) return sentence;
   }
   return text;
+}
+
+/** Whether a quotation is open at the end of a text. */
+function quotes(text: string): boolean {
+  const count = (mark: string): number => text.split(mark).length - 1;
+  return count('“') > count('”') || count('"') % 2 === 1;
 }
