@@ -2,6 +2,7 @@ import { dirname } from 'node:path/posix';
 import Papa from 'papaparse';
 import { checkRecords } from '../../catalogue/check-records.ts';
 import { readCsv } from '../../catalogue/csv.ts';
+import { guarded } from '../../catalogue/csv-guard.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { fileId, freeId } from '../../catalogue/import/names/file-id.ts';
 import type { Problem } from '../../catalogue/problem.ts';
@@ -47,7 +48,7 @@ export function ledgerWith(ledger: string | null, id: string, answers: Answers):
   const wanting = told.map(({ flag }) => flag).filter((flag) => !headings.includes(flag));
   const widened = wanting.length === 0 ? before : before.replace(/^[^\r\n]*/, (line) => `${line},${wanting.join(',')}`);
   const row = [...headings, ...wanting].map((heading) =>
-    heading === 'piece' ? id : [answers[heading] ?? ''].flat().join(' '),
+    heading === 'piece' ? id : guarded([answers[heading] ?? ''].flat().join(' ')),
   );
   const line = Papa.unparse([row], { newline: end });
   return { file: 'private/ledger.csv', text: `${widened}${widened.endsWith('\n') ? '' : end}${line}${end}` };

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { readCsv } from '../../csv.ts';
+import { guarded } from '../../csv-guard.ts';
 import { LEDGER_COLUMNS } from '../../schema/cabinet.ts';
 
 /** Cells to put in the row of a piece; the others of that row stay. */
@@ -34,11 +35,14 @@ export function mergeLedger(text: string | null, changes: readonly LedgerChange[
   const parsed = records.map((record) => cellsOf(record));
   for (const [index, cells] of parsed.entries()) if (index > 0) byPiece.set((cells[at] ?? '').trim(), index);
   const out = [...records];
-  if (columns.length > headings.length) out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${line(columns)}`;
+  if (columns.length > headings.length)
+    out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${line(columns.map(guarded))}`;
   for (const { piece, cells } of changes) {
     const index = byPiece.get(piece);
     const held = index === undefined ? [] : (parsed[index] ?? []);
-    const row = columns.map((name, column) => cells[name] ?? (name === 'piece' ? piece : (held[column] ?? '')));
+    const row = columns.map((name, column) =>
+      name in cells ? guarded(cells[name] ?? '') : name === 'piece' ? piece : (held[column] ?? ''),
+    );
     if (index === undefined) out.push(line(row));
     else out[index] = line(row);
   }

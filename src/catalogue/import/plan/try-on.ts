@@ -48,7 +48,9 @@ export function tryOn({ folder, records, lists, pieces, ledger }: TriedOn): Read
     if (row === undefined) continue;
     const isSecret = problem.kind === 'private-in-text' || problem.kind === 'spot-too-exact';
     const field = problem.kind === 'private-in-text' ? fieldAt(texts.get(problem.file) ?? '', problem) : problem.field;
-    refused.set(row, [...(refused.get(row) ?? []), { field, says: problem.says, isSecret }]);
+    // The ledger tried on has lines that no file has yet.
+    const says = problem.says.replace(/ in its line \d+(?=,)/, '');
+    refused.set(row, [...(refused.get(row) ?? []), { field, says, isSecret }]);
   }
   return refused;
 }
