@@ -73,9 +73,18 @@ const WITHIN =
 /** What a page says: its text without its elements, on which it may be parted, and then what stands in them. */
 export function pageText(html: string): string {
   const within: string[] = [];
-  const seen = html.replace(WITHIN, '').replace(/<[^<>]*>/g, ' ');
   for (const [element] of html.matchAll(/<[^/<>][^<>]*=[^<>]*>/g)) within.push(element);
-  return `${seen}\n${within.join('\n')}`;
+  return `${seenText(html)}\n${within.join('\n')}`;
+}
+
+/** What a reader of a page sees, or has read aloud; no addresses. */
+export function spokenText(html: string): string {
+  const aloud = [...html.matchAll(/\s(?:alt|title|aria-label)="([^"]*)"/g)].map(([, words = '']) => words);
+  return `${seenText(html)}\n${aloud.join('\n')}`;
+}
+
+function seenText(html: string): string {
+  return html.replace(WITHIN, '').replace(/<[^<>]*>/g, ' ');
 }
 
 /** What a reader sees of a text in Markdown: without its signs of emphasis, and of a link its words. */

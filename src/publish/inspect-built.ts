@@ -3,7 +3,7 @@ import { readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { PrivateGuard } from '../catalogue/private-guard.ts';
 import { guardOf, guarded } from '../catalogue/private-guard.ts';
-import { lettersOf, pageText, unescaped } from '../catalogue/private-letters.ts';
+import { lettersOf, pageText, spokenText, unescaped } from '../catalogue/private-letters.ts';
 import { machinePathIn } from '../catalogue/private-paths.ts';
 import type { PieceSearch } from '../catalogue/private-pieces.ts';
 import { pieceSearch, piecesIn } from '../catalogue/private-pieces.ts';
@@ -79,7 +79,11 @@ function inspectText(
     else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
   for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
     found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
-  if (WITHOUT_NAME.test(file) && pieces.keeper !== '' && whereStands(letters, pieces.keeper) !== -1)
+  if (
+    WITHOUT_NAME.test(file) &&
+    pieces.keeper !== '' &&
+    whereStands(lettersOf(spokenText(written)), pieces.keeper) !== -1
+  )
     found.push(problem('leak-keeper', { file }));
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
