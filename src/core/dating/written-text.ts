@@ -5,7 +5,7 @@
 export function plainText(text: string): string {
   return text
     .normalize('NFKC')
-    .replace(/[\u200E\u200F\u202A-\u202E\u2066-\u2069\u00AD]/g, '')
+    .replace(/[\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069\u00AD\uFEFF]/g, '')
     .replace(/[٠-٩]/g, (digit) => String(digit.charCodeAt(0) - 0x660))
     .replace(/[۰-۹]/g, (digit) => String(digit.charCodeAt(0) - 0x6f0))
     .replace(/[‐‑−]/g, '-')

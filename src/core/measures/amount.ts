@@ -72,14 +72,21 @@ export function writeAmount(value: number, most = 6): string {
   return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
 }
 
+/** Marks of direction and of no width, which come along when a text is copied from a page. */
+const UNSEEN = /[\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069\u00AD\uFEFF]/g;
+
+/** Text without what nobody sees. */
+export function seen(text: string): string {
+  return text.replace(UNSEEN, '');
+}
+
 /**
  * Text as the readers like it: one space between words, one kind of dash and of minus, figures and letters of one width,
  * no marks of direction, nothing at the ends.
  */
 export function tidy(text: string): string {
-  return text
+  return seen(text)
     .normalize('NFC')
-    .replace(/[\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069\u00AD]/g, '')
     .replace(/[\uFF01-\uFF5E]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
     .replace(/[٠-٩]/g, (digit) => String(digit.charCodeAt(0) - 0x660))
     .replace(/[۰-۹]/g, (digit) => String(digit.charCodeAt(0) - 0x6f0))

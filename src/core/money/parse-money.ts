@@ -30,8 +30,7 @@ function figures(amount: string, places: number): { readonly whole: string; read
 
 /** The currency a text begins or ends with, and the amount between. */
 function takeCurrency(text: string): { readonly currency: string; readonly amount: string } | string {
-  const plain = tidy(text).replace(NOTHING_AFTER, '');
-  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(plain) ?? [];
+  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(text) ?? [];
   const named = [before.trim(), after.trim()].filter((word) => word !== '' && word !== '-' && word !== '.-');
   if (amount === '') return `"${text}" has no amount. ${HOW}.`;
   if (named.length === 0) return `"${text}" does not say in which currency. ${HOW}.`;
@@ -55,10 +54,11 @@ function takeCurrency(text: string): { readonly currency: string; readonly amoun
  */
 export function parseMoney(text: string): Outcome<Money> {
   const written = text.trim();
+  const plain = tidy(text).replace(NOTHING_AFTER, '');
   if (written.length > 60) return refuse(`An amount of money is short; this has ${written.length} characters. ${HOW}.`);
-  const old = parseSterling(written);
+  const old = parseSterling(plain);
   if (old !== null) return old.ok ? good({ ...old.value, text: written }) : old;
-  const taken = takeCurrency(written);
+  const taken = takeCurrency(plain);
   if (typeof taken === 'string') return refuse(taken);
   const places = placesOf(taken.currency);
   const read = figures(taken.amount, places);

@@ -1,3 +1,4 @@
+import { tidy } from '../measures/amount.ts';
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Rarity, RarityClass, RarityScale } from './rarity.ts';
@@ -34,7 +35,7 @@ function takeScale(text: string): { readonly scale: RarityScale; readonly rest: 
 
 /** Reads `American R-7`, or `R-7` when the scale is given apart. A class without a scale is refused: `R5` means different things. */
 export function parseRarity(text: string, scale?: string): Outcome<Rarity> {
-  const written = text.trim();
+  const written = tidy(text);
   if (written.length > LONGEST)
     return refuse(`A rarity is a scale and a class; this has ${written.length} characters. Write american R-7.`);
   const given = scale === undefined ? null : rarityScale(scale);

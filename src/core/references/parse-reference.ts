@@ -1,3 +1,4 @@
+import { seen } from '../measures/amount.ts';
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 import { splitRange } from './number-range.ts';
@@ -57,7 +58,7 @@ function firstWord(text: string): { readonly work: string; readonly rest: string
  * a list of works (none given) the first word is taken for the key.
  */
 export function parseReference(text: string, works: readonly CitedWork[]): Outcome<Reference> {
-  const written = text.trim().replace(/\s+/gu, ' ');
+  const written = seen(text).trim().replace(/\s+/gu, ' ');
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > 200) return refuse(`A reference is at most 200 characters; this has ${written.length}. ${HOW}.`);
   const several = BOTH.exec(written)?.slice(1);
