@@ -34,7 +34,7 @@ const SAYS_BOTH = /\([^)]*\d[^)]*\)$|=|\d ?\/ ?(?:AD )?\d{3,4}(?:[-/–]\d+)?(?:
 /** Another era keeps its own words, and the years of ours follow in parentheses. */
 function formatCounted(dating: Dating): string {
   const { text, earliest, latest, years } = dating;
-  if (SAYS_BOTH.test(text) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
+  if (SAYS_BOTH.test(plainText(text)) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
   if (years && years.length > MOST_SINGLE_YEARS) return text;
   return `${text} (${dating.calendar === 'cyclical' ? formatSet(dating) : formatGloss(earliest, latest)})`;
 }

@@ -30,6 +30,8 @@ const NUMERIC = /^([a-z]+)?[ -]?(\d{1,3})(?: ?[-/] ?(\d{1,3}))?( ?\+)?$/i;
 /** Reads `63`, `MS-63`, `VF 20`, `AU-58+`, `PR-65`, `MS 60-62`; null when there is no number to read. */
 export function readNumeric(text: string): Outcome<WordedGrade> | null {
   const [, letters, first = '', second, plus] = NUMERIC.exec(text.replace(PRAISE, '')) ?? [];
+  if (/^(?:ms|pr|pf|sp|au|ag|po|fr)-$/i.test(text))
+    return refuse(`${quoted(text)} breaks off before its number. Write it like MS-63.`);
   if (first === '') return null;
   const prefix = PREFIXES.find(({ names }) => names.some((name) => name.toLowerCase() === letters?.toLowerCase()));
   if (letters !== undefined && prefix === undefined) return null;

@@ -55,7 +55,7 @@ export function readRemark(words: string): Said {
   if (NO_FAULT.test(low)) return { kind: 'remark', words };
   // "Cleaned but attractive" is cleaned; "weak strike at the edge" is no damage.
   if (FAULTS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
-  if (REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };
+  if (!/\d/.test(low) && REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };
   if (PLACES.test(low)) return { kind: 'problem', words };
   return { kind: 'unknown', words };
 }

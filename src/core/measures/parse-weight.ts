@@ -132,7 +132,8 @@ function readSum(words: string): Outcome<Weight> {
     if (last !== null && (perUnit >= WEIGHT_UNITS[last.unit].perUnit || METRIC.has(last.unit) !== METRIC.has(unit)))
       return refuse(blame(words));
     grams += amount.value * perUnit;
-    last = { unit, decimals: amount.decimals };
+    // A fraction of the larger unit leaves the smaller one no last place.
+    last = { unit, decimals: last !== null && last.decimals !== 0 ? null : amount.decimals };
   }
   if (last === null || !(grams > 0))
     return refuse(`${quoted(words)} weighs nothing. Leave the weight out when it was not taken.`);

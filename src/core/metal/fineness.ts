@@ -104,5 +104,5 @@ export const NAMED_FINENESS: readonly { readonly name: string; readonly fineness
 
 /** Denominators a fineness is written over; other figures under a thousand could be the end of a range. */
 export const FINENESS_DENOMINATORS: ReadonlySet<number> = new Set([
-  2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 40, 48, 72, 96, 100, 144, 192, 240, 288, 384, 1000,
+  2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 40, 48, 72, 96, 100, 144, 192, 240, 288, 384, 1000, 10000,
 ]);

@@ -13,12 +13,14 @@ const RANGE = /^(.+?) ?(?:-| to | or ) ?(.+)$/i;
 const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
 const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
 const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
-const DECIMAL = /^(0?[.,]\d{1,17}|1[.,]0{1,9})$/;
+const DECIMAL = /^(0?[.,]\d{1,21}|1[.,]0{1,9})$/;
 /** The metal has a field of its own; `925/1000 fine` says no more than `925/1000`. */
 const METAL_BEFORE = /^(?:silver|gold|silber|argent|ag|au|ar|av),? (?=[\d.])/i;
 const FINE_AFTER = /(?<=\d) (?:fine|fein|fin)$/i;
 /** `15-lötig`, `22-carat`: no range. */
 const HYPHEN = /(?<=\d)-(?=l(?:ö|oe)th?ig|[ck]arat)/i;
+/** A law may count in odd parts, 1485/1664; a share this small of so many is a slip of the pen. */
+const LEAST_ODD = 0.05;
 const LONGEST = 60;
 
 /** Reads `925/1000`, `.925`, `92.5 %`, `22 ct`, `23 ct 3½ gr`, `11 oz 2 dwt`, `15 loth`, `0.90/0.92`, `sterling`. */
@@ -40,7 +42,7 @@ export function formatFineness({ low, high }: Interval): string {
 
 /** An end of a range: decimal where that is short, and else in the parts it was counted in. */
 function writeEnd(value: number): string {
-  return String(value).length <= 6 ? String(value) : writeOne(value);
+  return value < 1 && String(value).length <= 6 ? String(value) : writeOne(value);
 }
 
 function writeOne(value: number): string {
@@ -56,7 +58,7 @@ function readSlash(words: string): Outcome<Interval> | null {
   if (first === undefined) return null;
   const [a, b] = [Number(first.replace(',', '.')), Number(second.replace(',', '.'))];
   if (a <= 1 && b <= 1 && /[.,]/.test(words)) return ordered(a, b, words);
-  if (FINENESS_DENOMINATORS.has(b) || b > 1000) return good({ low: a / b, high: a / b });
+  if (FINENESS_DENOMINATORS.has(b) || (b > 1000 && a / b > LEAST_ODD)) return good({ low: a / b, high: a / b });
   if (a >= 100 && a < b && b < 1000) {
     return refuse(`${quoted(words)} may be a range or a fraction. Write ${a / 1000}/${b / 1000} for the range.`);
   }

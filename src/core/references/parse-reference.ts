@@ -45,11 +45,14 @@ function runsOn(name: string, rest: string): boolean {
   return /^\p{N}/u.test(rest) ? !name.endsWith('.') : /(?:\d|\b[IVX]+)$/u.test(name) && /^[./]\s?\d/u.test(rest);
 }
 
+/** A word of relation that something unreadable follows is no key of a work. */
+const RELATION = /^(?:cf|cp|vgl|var|variant|not|unlisted)\.?$/iu;
+
 /** With no list of works to go by, the first word is the key; two names joined by "&" make one: `dalton-hamer`. */
 function firstWord(text: string): { readonly work: string; readonly rest: string } | null {
   const joined = text.replace(/^(\p{L}+) (?:&|and) (?=\p{Lu})/u, '$1-');
   const [, word, rest = ''] = /^(\p{L}(?:[\p{L}\p{M}\p{N}&'-]|\.(?!\d))*)(.*)$/su.exec(joined) ?? [];
-  if (word === undefined || (/\d$/u.test(word) && /^[./]\d/u.test(rest))) return null;
+  if (word === undefined || RELATION.test(word) || (/\d$/u.test(word) && /^[./]\d/u.test(rest))) return null;
   return { work: word.toLowerCase().replace(/\.$/u, ''), rest };
 }
 
@@ -95,7 +98,13 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
     .replace(NUMBER_SIGN, '')
     .trim();
   const near = NEAR.exec(printed)?.[1];
-  if (near !== undefined) return good({ text: written, work: named.work, relation: 'unlisted', ...splitRange(near) });
+  if (near !== undefined)
+    return good({
+      text: written,
+      work: named.work,
+      relation: 'unlisted',
+      ...splitRange(near.replace(NUMBER_SIGN, '')),
+    });
   if (printed === '' && relation !== 'unlisted') return refuse(`"${written}" names a work without a number. ${HOW}.`);
   if (printed !== '' && !/[\p{L}\p{N}]/u.test(printed))
     return refuse(`"${printed}" is not a number in a book. ${HOW}.`);

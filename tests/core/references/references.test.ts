@@ -126,8 +126,17 @@ test('there and back, for every relation and range', () => {
       expect(parseReference(formatReference(reference), [])).toMatchObject({ ok: true, value: reference });
     }),
   );
-  const range = { work: 'north', number: '223', to: '225', relation: 'is' } as const;
-  expect(parseReference(formatReference(range), [])).toMatchObject({ ok: true, value: range });
+  const ranges = [
+    ['223', '225'],
+    ['London 121', 'London 123'],
+    ['44/5', '44/7'],
+    ['494/23a', '494/23c'],
+    ['II 12', 'II 15'],
+  ] as const;
+  for (const [number, to] of ranges) {
+    const range = { work: 'north', number, to, relation: 'is' } as const;
+    expect(parseReference(formatReference(range), [])).toMatchObject({ ok: true, value: range });
+  }
 });
 
 test('the order is one order: it never runs in a circle', () => {
