@@ -1,3 +1,4 @@
+import { oddMeasures } from './odd-measures.ts';
 import type { FiledPiece, Records } from './records.ts';
 
 /** Something that would make the catalogue better: what, why it is worth the while, and the pieces it is wanted for. */
@@ -9,6 +10,8 @@ export type Improvement = {
   readonly pieces: readonly string[];
   /** How many pieces could have it. */
   readonly of: number;
+  /** What is to be said of a piece beside its id. */
+  readonly says?: Readonly<Record<string, string>>;
 };
 
 type Want = Omit<Improvement, 'pieces' | 'of'> & {
@@ -106,23 +109,50 @@ const WANTS: readonly Want[] = [
 ];
 
 /** What would most improve a catalogue, most first: how many pieces want it, times what it is worth to a reader. */
-export function improvementsOf({ pieces }: Pick<Records, 'pieces'>): readonly Improvement[] {
-  return WANTS.map(({ worth, isFor, isThere, ...want }) => {
+export function improvementsOf(records: Pick<Records, 'pieces' | 'denominations'>): readonly Improvement[] {
+  const { pieces } = records;
+  const wants = WANTS.map(({ worth, isFor, isThere, ...want }) => {
     const could = pieces.filter(isFor);
     const lacking = could.filter((piece) => !isThere(piece)).map(({ id }) => id);
     return { worth: worth * lacking.length, improvement: { ...want, pieces: lacking, of: could.length } };
-  })
+  });
+  return [...wants, likelyMeasures(records)]
     .filter(({ worth }) => worth > 0)
     .sort((a, b) => b.worth - a.worth)
     .map(({ improvement }) => improvement);
+}
+
+/** Weights and diameters that can hardly be right. It is worth more than a lack: what is wrong misleads. */
+function likelyMeasures({ pieces, denominations }: Pick<Records, 'pieces' | 'denominations'>): {
+  readonly worth: number;
+  readonly improvement: Improvement;
+} {
+  const measured = pieces.filter(({ fields }) => fields.weight !== undefined || fields.diameter !== undefined);
+  const odd = measured.flatMap(({ id, fields }) => {
+    const [first] = oddMeasures(fields, denominations);
+    return first === undefined ? [] : [[id, first.says] as const];
+  });
+  return {
+    worth: 20 * odd.length,
+    improvement: {
+      wanted: 'likely weight or diameter',
+      why: 'a point or a unit in the wrong place makes nonsense of every comparison',
+      pieces: odd.map(([id]) => id),
+      of: measured.length,
+      says: Object.fromEntries(odd),
+    },
+  };
 }
 
 /** Pieces named before the rest is counted. */
 const NAMED = 4;
 
 /** A sentence: `12 of 77 pieces have no weight: …`. */
-export function formatImprovement({ wanted, why, pieces, of }: Improvement, named = NAMED): string {
-  const shown = pieces.slice(0, named).join(', ');
+export function formatImprovement({ wanted, why, pieces, of, says }: Improvement, named = NAMED): string {
+  const shown = pieces
+    .slice(0, named)
+    .map((id) => (says?.[id] === undefined ? id : `${id}: ${says[id]}`))
+    .join(says === undefined ? ', ' : '\n  ');
   const more = pieces.length > named ? ` and ${pieces.length - named} more` : '';
   const who =
     of === 1 ? 'The one piece has' : `${pieces.length} of ${of} pieces ${pieces.length === 1 ? 'has' : 'have'}`;

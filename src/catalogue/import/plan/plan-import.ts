@@ -13,6 +13,7 @@ import { newListFile } from '../names/new-list-file.ts';
 import { identify } from './identify.ts';
 import type { Identity } from './identify.ts';
 import { isLedger, ledgerRows, mergeLedger } from './merge-ledger.ts';
+import { oddCells } from './odd-cells.ts';
 import type { Held, PlacedPiece } from './place-piece.ts';
 import { placePiece } from './place-piece.ts';
 import { tryOn } from './try-on.ts';
@@ -128,7 +129,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     pieces,
     lists: neededLists(lists, pieces),
     questions: joined.questions,
-    remarks: joined.remarks,
+    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings)],
     setAside: setAside.toSorted((a, b) => a.row - b.row),
     unread: pieces
       .flatMap(({ row }) => wished.get(row)?.unread ?? [])

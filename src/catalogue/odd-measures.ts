@@ -1,0 +1,130 @@
+import { yearsOf } from '../core/dating/interval.ts';
+import type { Dating } from '../core/dating/dating.ts';
+import { sizeSpan } from '../core/measures/parse-size.ts';
+import type { Size } from '../core/measures/parse-size.ts';
+import { weightSpan } from '../core/measures/parse-weight.ts';
+import type { Weight } from '../core/measures/parse-weight.ts';
+import { standardOf } from '../core/metal/standards.ts';
+import type { Standard } from '../core/metal/standards.ts';
+import type { Filed } from './records.ts';
+import type { DenominationFields } from './schema/lists.ts';
+import type { PieceFields } from './schema/piece.ts';
+import { known } from './schema/fields.ts';
+
+/** What is asked about: a piece by its measures, the standards of its denomination, and what it is. */
+export type Measured = Pick<PieceFields, 'kind' | 'weight' | 'diameter' | 'date' | 'made' | 'shape' | 'denomination'>;
+
+/** A measure that is hardly right, and why, in a sentence. */
+export type OddMeasure = { readonly field: 'weight' | 'diameter'; readonly says: string };
+
+/**
+ * How far from its standard a weight may be. Half a coin weighs half, a cut quarter a quarter, and a piedfort up to four times as much; a
+ * point in the wrong place is ten times off, and grains taken for grams fifteen.
+ */
+const WEIGHT_TIMES = 5;
+/** A clipped flan keeps more than half its width, and a broad one is not twice as wide; centimetres for millimetres are ten times off. */
+const WIDTH_TIMES = 2;
+
+/**
+ * Grams over square millimetres, which is thickness by another name. Foil of silver a twentieth of a millimetre thick has 0.0005; the
+ * dumpiest coins stay below 0.1 (a cast as of 320 g and 66 mm has 0.094), and 0.2 would be silver 19 mm thick (10.49 g/cm³, CRC Handbook).
+ */
+const DENSE: readonly [number, number] = [0.0005, 0.2];
+
+/**
+ * Bounds where no standard is known. Tiny fractions of silver go down to 0.05 g (a hemitetartemorion of Athens, a twelfth of a gram); what
+ * is struck for use stays below 100 g (the twopence of 1797 was to weigh two ounces, 56.7 g; the heaviest Ptolemaic bronze comes near 100).
+ * Widths from 4 to 100 mm by the same pieces. A medal may be much more.
+ */
+const COIN = { grams: [0.05, 100], millimetres: [4, 100] } as const;
+const MEDAL = { grams: [0.3, 3000], millimetres: [8, 300] } as const;
+
+const JUDGED: ReadonlySet<string> = new Set(['coin', 'token', 'jeton', 'medal', 'pattern', 'counterfeit', 'replica']);
+
+/** What of a piece's weight and diameter can hardly be right. Ingots, cut silver, paper, and what is cast or not round keep to no rule. */
+export function oddMeasures(
+  piece: Measured,
+  denominations: readonly Filed<DenominationFields>[],
+): readonly OddMeasure[] {
+  if (!JUDGED.has(piece.kind)) return [];
+  const [weight, size] = [known<Weight>(piece.weight), known<Size>(piece.diameter)];
+  const denomination = denominations.find(({ id }) => id === piece.denomination);
+  const standards = denomination === undefined ? [] : standardsOf(denomination, known<Dating>(piece.date));
+  const name = denomination?.fields.name ?? '';
+  const isPlain = /^(?:struck)?$/.test(piece.made ?? '') && /^(?:round)?$/.test(piece.shape ?? '');
+  const usual = piece.kind === 'medal' ? MEDAL : COIN;
+  const across = size?.shape === 'round' ? sizeSpan(size).width : null;
+  const odd: OddMeasure[] = [];
+
+  const grams = weight === null ? null : weightSpan(weight);
+  const byWeight = unionOf(standards.flatMap((standard) => standard.grams ?? []));
+  if (weight !== null && grams !== null) {
+    const says =
+      byWeight !== null
+        ? outside(grams, byWeight, WEIGHT_TIMES, weight.text, `the standard of a ${name}`, 'g')
+        : isPlain
+          ? beyond(grams, usual.grams, weight.text, 'g', piece.kind)
+          : null;
+    if (says !== null) odd.push({ field: 'weight', says: `${says} Look whether a point or the unit is wrong.` });
+  }
+  const byWidth = unionOf(standards.flatMap((standard) => standard.diameter ?? []));
+  if (size !== null && across !== null) {
+    const width = { low: size.shape === 'round' ? size.low : across, high: across };
+    const says =
+      byWidth !== null
+        ? outside(width, byWidth, WIDTH_TIMES, size.text, `the usual width of a ${name}`, 'mm')
+        : isPlain
+          ? beyond(width, usual.millimetres, size.text, 'mm', piece.kind)
+          : null;
+    if (says !== null) odd.push({ field: 'diameter', says: `${says} Look whether a point or the unit is wrong.` });
+  }
+  if (odd.length === 0 && weight !== null && size !== null && across !== null && isPlain) {
+    const dense = weight.grams / ((Math.PI / 4) * across ** 2);
+    if (dense < DENSE[0] || dense > DENSE[1])
+      odd.push({
+        field: 'weight',
+        says: `${weight.text} at ${size.text} across would be ${dense < DENSE[0] ? 'thinner than foil' : 'thicker than any coin'}. Look whether a point or the unit of one of them is wrong.`,
+      });
+  }
+  return odd;
+}
+
+/** The standards in force when the piece was made; all of them where that is not known. */
+function standardsOf({ fields }: Filed<DenominationFields>, date: Dating | null): readonly Standard[] {
+  const all = fields.standards.map((one) =>
+    standardOf(one, { low: yearsOf(one.from).low, high: yearsOf(one.to).high }),
+  );
+  if (date === null) return all;
+  const made = yearsOf(date);
+  return all.filter(({ years }) => years.low <= made.high && made.low <= years.high);
+}
+
+type Span = { readonly low: number; readonly high: number };
+
+function unionOf(spans: readonly Span[]): Span | null {
+  if (spans.length === 0) return null;
+  return { low: Math.min(...spans.map(({ low }) => low)), high: Math.max(...spans.map(({ high }) => high)) };
+}
+
+function outside(found: Span, standard: Span, times: number, text: string, what: string, unit: string): string | null {
+  if (found.high * times >= standard.low && found.low <= standard.high * times) return null;
+  const isLarge = found.low > standard.high;
+  const share = isLarge ? found.low / standard.high : (100 * found.high) / standard.low;
+  const shown = standard.low === standard.high ? plain(standard.low) : `${plain(standard.low)}-${plain(standard.high)}`;
+  return `${text} is ${isLarge ? `${Math.round(share)} times` : `${plain(Number(share.toPrecision(1)))} % of`} ${what}, ${shown} ${unit}.`;
+}
+
+function beyond(
+  found: Span,
+  [least, most]: readonly [number, number],
+  text: string,
+  unit: string,
+  kind: string,
+): string | null {
+  if (found.high >= least && found.low <= most) return null;
+  return `${text} is ${found.low > most ? 'more' : 'less'} than a struck ${kind} hardly ever has: ${least} to ${most} ${unit}.`;
+}
+
+function plain(figure: number): string {
+  return String(Number(figure.toPrecision(4)));
+}
