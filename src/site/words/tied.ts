@@ -8,7 +8,13 @@ const TOGETHER = [
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
 ] as const;
 
-/** A text in which a line does not end between a king's name and his numeral. For what is shown only, never for files of data. */
+/** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `won't`. The sign of a legend, `R'`, is another. */
+const APOSTROPHE = /(?<=\p{Ll})'(?=(?:s|t|d|m|ll|re|ve)(?!\p{L}))/gu;
+
+/**
+ * A text in which a line does not end between a king's name and his numeral, with the apostrophes of a book. For what is
+ * shown only, never for files of data.
+ */
 export function tied(text: string): string {
-  return TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text);
+  return TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text).replace(APOSTROPHE, '’');
 }

@@ -14,6 +14,19 @@ const UNTIED = [
   'Here am Ivy and I', 'I kept the coin', 'class 3b', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', '18 mmm', 'cos. 12',
 ] as const; // prettier-ignore
 
+// Common practice of setting text: a book has no typewriter's apostrophe. The sign of a shortened word on a coin, and of a letter
+// of another script, stays as it is written.
+const APOSTROPHES = [
+  ["King Henry's penny, and I can't say whose", 'King Henry’s penny, and I can’t say whose'],
+  ["EDW R' ANGL' DNS hYB'", "EDW R' ANGL' DNS hYB'"],
+  ["Isma'il ibn Ahmad", "Isma'il ibn Ahmad"],
+  ["CIVITAS'S", "CIVITAS'S"],
+] as const;
+
+test.for(APOSTROPHES)('%s is set as %s', ([text, set]) => {
+  expect(tied(text)).toBe(set);
+});
+
 test.for(TIED)('%s is kept together as %s', ([text, kept]) => {
   expect(tied(text)).toBe(kept.replaceAll('_', '\u00a0'));
 });
