@@ -13,7 +13,7 @@ export function tellNames(questions: readonly NameQuestion[], shownFile: string)
     ...(several.length === 0
       ? []
       : [
-          `Kept apart, though they are called alike, as ${shownFile} says; put them in one line there if they are one:\n${lines(several)}`,
+          `Kept apart, though they may be one, as ${shownFile} says; put them in one line there if they are one:\n${lines(several)}`,
         ]),
   ].join('\n\n');
 }

@@ -1,5 +1,6 @@
 import type { NamedInSheet } from '../draft.ts';
 import type { ListKind } from '../../write/write-piece.ts';
+import { bookKeysOf } from './book-keys.ts';
 import { fileId, freeId } from './file-id.ts';
 import { grouped } from './grouped.ts';
 import { keysOf } from './keys.ts';
@@ -65,7 +66,14 @@ export function joinNames(
 ): JoinedNames {
   const partOf: Parting = kind === 'rulers' ? partingOf(uses, known) : () => '';
   const labels = labelsIn(uses, partOf);
-  const keys = keysOf(kind, labels, known);
+  const books =
+    kind === 'works'
+      ? bookKeysOf(
+          labels.map(({ name }) => name),
+          known,
+        )
+      : null;
+  const keys = books?.keyOf ?? keysOf(kind, labels, known);
   const meant = new Map<string, readonly Meant[]>();
   const questions: NameQuestion[] = [];
   const created: NewName[] = [];
@@ -126,7 +134,8 @@ export function joinNames(
       const id = freeId(fileId(isOneOfSeveral ? toldApart(best.name, cluster) : best.name), isTaken);
       const file = newName(id, cluster);
       created.push(file);
-      const isParted = isOneOfSeveral && group.some(({ part }) => part !== '');
+      const isParted =
+        (isOneOfSeveral && group.some(({ part }) => part !== '')) || cluster.some(({ name }) => books?.isUnsure(name));
       if (isParted || new Set(cluster.map(({ name, part }) => `${spelledAlike(name)} ${part}`)).size > 1)
         questions.push({ kind, id, isKnown: false, isParted, spelled: cluster.map(({ text }) => text) });
       return {

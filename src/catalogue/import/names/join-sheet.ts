@@ -6,6 +6,7 @@ import type { ListKind } from '../../write/write-piece.ts';
 import type { Written } from '../../yaml.ts';
 import type { Draft, NamedInSheet, UnreadCell } from '../draft.ts';
 import type { JoinedNames, KnownName, NameQuestion, NameUse, NewName } from './join-names.ts';
+import { withVolume } from './book-keys.ts';
 import { farApart } from './far-apart.ts';
 import { joinNames } from './join-names.ts';
 import { isSameRealm } from './parting.ts';
@@ -42,7 +43,7 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
       names.denomination === undefined ? [] : [names.denomination].filter(isName),
     ),
     works: join('works', ({ names }) =>
-      (names.references ?? []).map((cited) => ({ name: apart(cited).name })).filter(isName),
+      (names.references ?? []).map((cited) => ({ name: apart(cited, known.works).name })).filter(isName),
     ),
   };
   return {
@@ -120,7 +121,7 @@ function joinDraft(
     ids('denominations', 'denomination', names.denomination === undefined ? [] : [names.denomination]),
   );
   const references = (names.references ?? []).flatMap((cited) => {
-    const { name, number, relation } = apart(cited);
+    const { name, number, relation } = apart(cited, known.works);
     const [work] = ids('works', 'references', [{ name }]);
     return work === undefined ? [] : [`${relation}${work} ${number}`.trim()];
   });
@@ -151,10 +152,10 @@ function calledIn(kind: ListKind, id: string, known: Known, joined: Joined): str
 }
 
 /** How a piece stands to the entry cited, taken off the name of the book or the number, whichever the sheet put it to. */
-function apart({ name, number }: { readonly name: string; readonly number: string }) {
+function apart({ name, number }: { readonly name: string; readonly number: string }, works: readonly KnownName[]) {
   const [, before, book = name] = RELATION.exec(name) ?? [];
   const [, between, plain = number] = RELATION.exec(number) ?? [];
-  return { name: book, number: plain, relation: before ?? between ?? '' };
+  return { ...withVolume({ name: book, number: plain }, works), relation: before ?? between ?? '' };
 }
 
 const RELATION = /^((?:cf\.|var\.|unlisted in)\s*)(.+)$/su;
