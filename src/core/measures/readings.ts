@@ -10,6 +10,7 @@ export const WEIGHT_READINGS: readonly Reading[] = [
   { write: '1 dwt 4½ gr', means: '28.5 gr; a pennyweight is 24 grains' },
   { write: '0.5 oz t', means: '0.5 oz t; the troy ounce, 31.1034768 g' },
   { write: '0.5 oz av', means: '0.5 oz av; the avoirdupois ounce, 28.349523125 g' },
+  { write: '1.38 g, 21.3 gr', means: '1.38 g; grams and grains side by side are one weight and no sum' },
   { write: '1.38 g (21.3 gr)', means: '1.38 g; the two must agree' },
 ];
 
@@ -19,6 +20,14 @@ export const WEIGHT_REFUSALS: readonly Reading[] = [
     means: '"1 oz" does not say which ounce. Write 1 oz t (troy, 31.103 g) or 1 oz av (avoirdupois, 28.350 g).',
   },
   { write: '1,380 g', means: 'The comma in "1,380 g" can be read two ways. Write 1.380 or 1380.' },
+  {
+    write: '1,38 gr',
+    means: 'The gr in "1,38 gr" may be grams or grains. Write 1,38 g or 1,38 grains.',
+  },
+  {
+    write: '22/23 g',
+    means: '"22/23 g" may be a range or a fraction. Write 22-23 g for the range.',
+  },
   { write: '1.38', means: '"1.38" has no unit. Write 1.38 g for grams or 1.38 gr for grains.' },
 ];
 
@@ -36,6 +45,8 @@ export const AXIS_READINGS: readonly Reading[] = [
   { write: "12 o'clock", means: '12h; both faces upright' },
   { write: '180°', means: '6h' },
   { write: '↑↓', means: '6h' },
+  { write: '↓', means: '6h; the reverse points down' },
   { write: 'medal alignment', means: '12h' },
+  { write: 'frappe monnaie', means: '6h; Kehrprägung and alla francese likewise' },
   { write: 'none', means: 'none; for a piece with one face, or cast' },
 ];
