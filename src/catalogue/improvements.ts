@@ -133,7 +133,7 @@ function likelyMeasures({ pieces, denominations }: Pick<Records, 'pieces' | 'den
     return first === undefined ? [] : [[id, first.says] as const];
   });
   return {
-    worth: 20 * odd.length,
+    worth: 1000 * odd.length,
     improvement: {
       wanted: 'likely weight or diameter',
       why: 'a point or a unit in the wrong place makes nonsense of every comparison',

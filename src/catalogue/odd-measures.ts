@@ -12,7 +12,10 @@ import type { PieceFields } from './schema/piece.ts';
 import { known } from './schema/fields.ts';
 
 /** What is asked about: a piece by its measures, the standards of its denomination, and what it is. */
-export type Measured = Pick<PieceFields, 'kind' | 'weight' | 'diameter' | 'date' | 'made' | 'shape' | 'denomination'>;
+export type Measured = Pick<
+  PieceFields,
+  'kind' | 'metal' | 'weight' | 'diameter' | 'date' | 'made' | 'shape' | 'denomination'
+>;
 
 /** A measure that is hardly right, and why, in a sentence. */
 export type OddMeasure = { readonly field: 'weight' | 'diameter'; readonly says: string };
@@ -22,6 +25,8 @@ export type OddMeasure = { readonly field: 'weight' | 'diameter'; readonly says:
  * point in the wrong place is ten times off, and grains taken for grams fifteen.
  */
 const WEIGHT_TIMES = 5;
+/** A name may have gone over from silver to copper, as the penny did in 1797, and weigh twenty times as much; so much is right where no metal is said. */
+const TIMES_IN_ANY_METAL = { weight: 40, width: 4 } as const;
 /** A clipped flan keeps more than half its width, and a broad one is not twice as wide; centimetres for millimetres are ten times off. */
 const WIDTH_TIMES = 2;
 
@@ -49,7 +54,9 @@ export function oddMeasures(
   if (!JUDGED.has(piece.kind)) return [];
   const [weight, size] = [known<Weight>(piece.weight), known<Size>(piece.diameter)];
   const denomination = denominations.find(({ id }) => id === piece.denomination);
-  const standards = denomination === undefined ? [] : standardsOf(denomination, known<Dating>(piece.date));
+  const standards =
+    denomination === undefined ? [] : standardsOf(denomination, known<Dating>(piece.date)).filter(isOf(piece.metal));
+  const times = isSaid(piece.metal) ? { weight: WEIGHT_TIMES, width: WIDTH_TIMES } : TIMES_IN_ANY_METAL;
   const name = denomination?.fields.name ?? '';
   const isPlain = /^(?:struck)?$/.test(piece.made ?? '') && /^(?:round)?$/.test(piece.shape ?? '');
   const usual = piece.kind === 'medal' ? MEDAL : COIN;
@@ -61,7 +68,7 @@ export function oddMeasures(
   if (weight !== null && grams !== null) {
     const says =
       byWeight !== null
-        ? outside(grams, byWeight, WEIGHT_TIMES, weight.text, `the standard of a ${name}`, 'g')
+        ? outside(grams, byWeight, times.weight, weight.text, `the standard of a ${name}`, 'g')
         : isPlain
           ? beyond(grams, usual.grams, weight.text, 'g', piece.kind)
           : null;
@@ -72,7 +79,7 @@ export function oddMeasures(
     const width = { low: size.shape === 'round' ? size.low : across, high: across };
     const says =
       byWidth !== null
-        ? outside(width, byWidth, WIDTH_TIMES, size.text, `the usual width of a ${name}`, 'mm')
+        ? outside(width, byWidth, times.width, size.text, `the usual width of a ${name}`, 'mm')
         : isPlain
           ? beyond(width, usual.millimetres, size.text, 'mm', piece.kind)
           : null;
@@ -97,6 +104,20 @@ function standardsOf({ fields }: Filed<DenominationFields>, date: Dating | null)
   if (date === null) return all;
   const made = yearsOf(date);
   return all.filter(({ years }) => years.low <= made.high && made.low <= years.high);
+}
+
+/** The metals for which a fineness is stated. */
+const FINE: ReadonlySet<string> = new Set(['gold', 'silver', 'electrum', 'billon', 'platinum']);
+
+function isSaid(metal: string | undefined): metal is string {
+  return metal !== undefined && metal !== 'unknown' && metal !== 'none';
+}
+
+/** Whether a standard may be that of a piece of this metal. One that states a fineness and no metal is of silver or gold. */
+function isOf(metal: string | undefined): (standard: Standard) => boolean {
+  if (!isSaid(metal)) return () => true;
+  return (standard) =>
+    standard.metal === null ? standard.fineness === null || FINE.has(metal) : standard.metal === metal;
 }
 
 type Span = { readonly low: number; readonly high: number };

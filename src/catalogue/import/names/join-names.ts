@@ -4,13 +4,14 @@ import { bookKeysOf } from './book-keys.ts';
 import { fileId, freeId } from './file-id.ts';
 import { grouped } from './grouped.ts';
 import { keysOf } from './keys.ts';
-import { bestSpelled, byReign, isProper, labelOf, labelsIn, nameFrom, oneRealm } from './labels.ts';
+import { clustersOf, spansOf, toldApart } from './clusters.ts';
+import { bestSpelled, isProper, labelOf, labelsIn, nameFrom, oneRealm } from './labels.ts';
 import type { Label } from './labels.ts';
 import { labelsSaid, yearsSaid } from './labels-said.ts';
 import type { Parting } from './parting.ts';
-import { isSameRealm, joinedParts, partingOf } from './parting.ts';
+import { isSameRealm, partingOf } from './parting.ts';
 import { spelledAlike } from './ruler-key.ts';
-import { hullOf, overlaps, yearsBetween } from './spans.ts';
+import { overlaps, yearsBetween } from './spans.ts';
 import type { Span } from './spans.ts';
 
 /** A list file that is there: its id, every name it has, and when it reigned; no reigns for what does not reign. */
@@ -159,32 +160,6 @@ export function joinNames(
 
 function meantSpans(meant: ReadonlyMap<string, readonly Meant[]>, id: string): readonly Span[] {
   return [...meant.values()].flat().flatMap((one) => (one.id === id ? one.spans : []));
-}
-
-/** Spellings of one name, a ruler's told apart by reign, or else by realm and date; what nothing tells apart is in no cluster of several. */
-function clustersOf(group: readonly Label[]): readonly (readonly Label[])[] {
-  const parted = group.filter(({ part }) => part !== '');
-  const rest = group.filter(({ part }) => part === '');
-  if (parted.length === 0) return byReign(rest);
-  const clusters = joinedParts(parted);
-  const dated = rest.some(({ years }) => years !== null);
-  return [...clusters, ...(dated ? byReign(rest) : [])];
-}
-
-/** A name with what its file is told from others by: a reign, a realm, or the years of its pieces. */
-function toldApart(name: string, cluster: readonly Label[]): string {
-  const since = cluster.find(({ years }) => years !== null)?.years?.low ?? null;
-  const realm = oneRealm(cluster);
-  const first = hullOf(spansOf(cluster))?.low ?? null;
-  if (since === null && realm !== null && cluster.some(({ part }) => part.startsWith(realm))) return `${name} ${realm}`;
-  const year = since ?? first;
-  return year === null ? name : `${name} ${year > 0 ? year : 1 - year}`;
-}
-
-/** The years that tell which of several a piece belongs to: reigns, or where none is said the years of the pieces. */
-function spansOf(labels: readonly Label[]): readonly Span[] {
-  const reigns = labels.flatMap(({ years }) => (years === null ? [] : [years]));
-  return reigns.length > 0 ? reigns : labels.flatMap(({ made, part }) => (made === null || part === '' ? [] : [made]));
 }
 
 /** Of the files a name could mean, the one whose realm it names and whose reign the piece falls in. */

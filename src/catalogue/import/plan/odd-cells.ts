@@ -22,6 +22,7 @@ export function oddCells(
       const odd = oddMeasures(
         {
           kind,
+          metal: words(facts['metal']),
           weight: read(facts['weight'], parseWeight),
           diameter: read(facts['diameter'], parseSize),
           date: read(facts['date'], (text) => parseDate(text)),

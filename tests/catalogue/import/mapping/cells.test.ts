@@ -71,6 +71,7 @@ const READ: readonly Row[] = [
   ['weight in g', '3,456', { weight: '3.456 g' }, 'decimal: comma'],
   ['diameter in mm', '18,6', { diameter: '18.6 mm' }],
   ['diameter in mm', '18 x 20', { diameter: '18 x 20 mm' }],
+  ['diameter in mm', '29x28', { diameter: '29x28 mm' }],
   ['measures', '1.38 g / 18 mm / 6h', { weight: '1.38 g', diameter: '18 mm', axis: '6h' }],
   ['measures', '1,38 g; Ø 18 mm; 180°', { weight: '1.38 g', diameter: 'Ø 18 mm', axis: '6h' }],
   ['grade', 'VF-30 cleaned', { grade: 'VF-30', 'grade-scale': 'numeric', problem: 'cleaned' }],

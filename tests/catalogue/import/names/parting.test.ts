@@ -54,6 +54,11 @@ describe('kings who are called alike', () => {
     expect(asked['james-i-scotland']).toEqual(['James I [Scotland]']);
   });
 
+  test('in one realm centuries apart are parted by their dates as well', () => {
+    const rows: readonly Row[] = [['Ferdinand I.', 'Austria', 1547], ['Ferdinand I.', 'Austria', 1845], ['Ferdinand I.', 'Naples', 1818]]; // prettier-ignore
+    expect(join(rows).ids).toEqual(['ferdinand-i-austria-1547', 'ferdinand-i-austria-1845', 'ferdinand-i-naples']);
+  });
+
   test('with one lifetime in several realms are one for now, and asked about', () => {
     const rows: readonly Row[] = [
       ['George V', 'Canada', 1912],

@@ -38,7 +38,7 @@ export function readMeasure(cell: Cell, field: string): readonly Said[] {
 
 /** The unit of the heading, where the cell has none of its own. */
 function withUnit(text: string, unit: string | undefined): string {
-  if (unit === undefined || /[a-z"″‰%°]/i.test(text.replace(/\b(?:x|to|or|by)\b/gi, ''))) return text;
+  if (unit === undefined || /[a-z"″‰%°]/i.test(text.replace(/\b(?:x|to|or|by)\b|(?<=\d)x(?=\d)/gi, ''))) return text;
   const [, before = text, after = ''] = /^(.*?)( ?(?:±|\+\/-) ?.*)$/.exec(text) ?? [];
   return `${before} ${UNIT_SIGN[unit] ?? unit}${after}`;
 }
