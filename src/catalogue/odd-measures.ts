@@ -143,7 +143,7 @@ function beyond(
   kind: string,
 ): string | null {
   if (found.high >= least && found.low <= most) return null;
-  return `${text} is ${found.low > most ? 'more' : 'less'} than a struck ${kind} hardly ever has: ${least} to ${most} ${unit}.`;
+  return `${text} is ${found.low > most ? 'more' : 'less'} than what nearly every struck ${kind} has: ${least} to ${most} ${unit}.`;
 }
 
 function plain(figure: number): string {

@@ -28,8 +28,8 @@ describe('a measure that can hardly be right', () => {
     ['a penny of grains taken for grams', { denomination: 'penny', weight: '22.2 g' }, '22.2 g is 15 times the standard'],
     ['a penny in centimetres', { denomination: 'penny', diameter: '190 mm' }, '190 mm is 10 times the usual width of a penny, 18-20 mm.'],
     ['a sovereign of no known date', { date: 'unknown', denomination: 'sovereign', metal: 'gold', weight: '79.8 g' }, '10 times the standard of a sovereign'],
-    ['a coin of no known standard', { weight: '0.02835 g' }, '0.02835 g is less than a struck coin hardly ever has: 0.05 to 100 g.'],
-    ['a coin as wide as a plate', { diameter: '310 mm' }, '310 mm is more than a struck coin hardly ever has: 4 to 100 mm.'],
+    ['a coin of no known standard', { weight: '0.02835 g' }, '0.02835 g is less than what nearly every struck coin has: 0.05 to 100 g.'],
+    ['a coin as wide as a plate', { diameter: '310 mm' }, '310 mm is more than what nearly every struck coin has: 4 to 100 mm.'],
     ['a coin too heavy for its width', { weight: '98 g', diameter: '18.5 mm' }, '98 g at 18.5 mm across would be thicker than any coin.'],
     ['a coin too light for its width', { weight: '0.3 g', diameter: '38 mm' }, '0.3 g at 38 mm across would be thinner than foil.'],
   ])('%s: told', ([, facts, says]) => {
