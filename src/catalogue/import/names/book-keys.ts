@@ -48,7 +48,8 @@ function isShortFor(short: string, name: string): boolean {
   const words = name.split(' ');
   const [first = ''] = words;
   const initials = words.filter((word) => !SMALL.has(word)).map((word) => word.charAt(0));
-  const begins = first.length > Math.max(3, short.length) && first.startsWith(short);
+  // A long title is cited by its short name, and begins with any word.
+  const begins = words.length < 3 && first.length > Math.max(3, short.length) && first.startsWith(short);
   return begins || (short.length > 1 && initials.join('') === short);
 }
 

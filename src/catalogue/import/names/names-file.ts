@@ -17,6 +17,7 @@ const form = z.strictObject({ rulers: spellings, mints: spellings, denominations
 
 const TOP = `# Names that the sheet spells in several ways. Each line is one file of a list, and the spellings that are meant by it.
 # Two that are not the same: take the spelling out and give it a line of its own, like  edward-iii: [Edward III]
+# Square brackets tell those of one name apart, by the realm or by the years of their pieces; a name without them means them all.
 `;
 
 /** Reads a names file; the first thing wrong with it is the sentence. */
