@@ -39,7 +39,7 @@ describe('a book whose name is shortened', () => {
   test('is one of the list, under its title or its short name, and what the keeper says it is', () => {
     const north: KnownName = { id: 'north', names: ['English Hammered Coinage', 'North'], reigns: [] };
     expect(join(['N', 'EHC'], [north])).toEqual({ ids: ['north', 'north'], asked: { north: ['EHC'] } });
-    const notes: KnownName = { id: 'notes', names: ['Notes on the Mint of Nowhere', 'Oak'], reigns: [] };
+    const notes: KnownName = { id: 'oak', names: ['Notes on the Mint of Nowhere', 'Oak'], reigns: [] };
     expect(join(['N'], [north, notes]).ids).toEqual(['north']);
     expect(join(['N', 'North'], [], { nieuw: ['N'], north: ['North'] })).toEqual({
       ids: ['nieuw', 'north'],
