@@ -146,6 +146,8 @@ export const WEIGHT_WORDINGS: readonly Worded<readonly [grams: number, plusMinus
   ['1,38. g', null],
   ['1 38 g', null],
   ['22/23 g', null],
+  ['1 g 3 gr (1.19 g)', null],
+  ['1.52 dwt 3 gr', [2.558261, null]],
   ['1.38 g / 21.3 gr', [1.38, null]],
   ['1.38 g, 25 gr', null],
 ]);
