@@ -1,34 +1,20 @@
-import type { Card } from '../../../core/cases/card.ts';
-import type { Box, LabelStand, Misfit } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/case-plan.ts';
 import type { CaseToSet, LabelStyle } from '../../../core/cases/case-to-set.ts';
+import type { LaidCase, LaidCell, LaidGroup } from '../../../core/cases/set-case.ts';
 import { layCase } from '../../../core/cases/set-case.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { extentOf, isRound, UNMEASURED } from '../sizes.ts';
 import type { ShownCase, ShownFace, ShownGroup, ShownPiece } from './shown-exhibit.ts';
 
-export type SetCell = {
+/** What the core laid, with the pieces and groups it was laid for. Where labels are on a key, a label is the small card with its number. */
+export type SetCell = Omit<LaidCell, 'faces'> & {
   readonly shown: ShownPiece;
-  /** Where the labels are on a key, the small card with the number of the piece. */
-  readonly label: Card;
-  readonly labelBox: Box;
   readonly faces: readonly { readonly face: ShownFace; readonly box: Box; readonly round: boolean }[];
 };
-export type SetGroup = {
-  readonly group: ShownGroup;
-  readonly heading: Card;
-  readonly headingBox: Box;
-  /** Null when the group has no text. */
-  readonly text: { readonly card: Card; readonly box: Box } | null;
-  readonly cells: readonly SetCell[];
-};
-export type SetCase = {
+export type SetGroup = Omit<LaidGroup, 'cells'> & { readonly group: ShownGroup; readonly cells: readonly SetCell[] };
+export type SetCase = Pick<LaidCase, 'stand' | 'misfits' | 'key'> & {
   readonly shown: ShownCase;
-  /** Where the labels stand: below the pieces, beside them, or on a key. */
-  readonly stand: LabelStand;
   readonly groups: readonly SetGroup[];
-  readonly misfits: readonly Misfit[];
-  /** What the numbers by the pieces stand for, to be printed on a card; empty unless the labels are on a key. */
-  readonly key: readonly { readonly key: number; readonly says: string }[];
 };
 
 /** A case with every label, heading and text set, and all of it laid out at true size. */
