@@ -91,6 +91,11 @@ describe('a column of figures without a unit', () => {
     expect(asked([heading ?? ''], [[cell ?? '']]).units).toEqual([]);
   });
 
+  test('of which most cells name their own is not asked about', () => {
+    expect(asked(['Wt'], [['1.41 g'], ['1.38 g'], ['1.40 g'], ['1.44']]).units).toEqual([]); // prettier-ignore
+    expect(asked(['Wt'], [['1.41 g'], ['1.38'], ['1.44']]).units).toHaveLength(1); // prettier-ignore
+  });
+
   test.for([
     ['Ø', '25.3', 'usual in millimetres.'],
     ['Size', '1.5', 'usual in centimetres or inches.'],

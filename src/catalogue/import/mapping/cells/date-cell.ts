@@ -50,14 +50,12 @@ export function datingOf({ text, value, settings }: Cell): Read {
   return { ok: false, because: said.ok ? '' : said.problem };
 }
 
-/** A year by the calendar that another column of its row says; the era that a cell names goes first. */
+/** A year by the calendar that another column of its row says; an era in the cell goes first, and so does ours where the year is yet to come. */
 function inCalendar(text: string, { calendar }: Settings): readonly string[] {
   const [, about = '', years] =
     /^(c\.? ?|ca\.? ?|circa )?(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i.exec(text.trim()) ?? [];
   if (years === undefined || calendar === undefined || calendar === 'AD' || calendar === 'BC') return [];
-  const year = Number(/^\d+/.exec(years)?.[0] ?? '0');
-  // A year of the Hijra past 1500 is yet to come, and is one of ours.
-  return calendar === 'AH' && year > 1500 ? [] : [`${about === '' ? '' : 'c. '}${calendar} ${years}`];
+  return [`${about === '' ? '' : 'c. '}${calendar} ${years}`];
 }
 
 /** `166-` and `16--` with the figures that are lost marked as such, `1248-50?` with its doubt on both ends. */
