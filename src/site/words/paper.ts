@@ -4,9 +4,10 @@ export const paperWords = {
   description: 'The forms of an exhibit, to be printed at true size.',
   heading: (exhibit: string) => `${exhibit}: the forms to print`,
   how: (paper: string) => [
-    `First on plain ${paper}: the plans and the set-up list. Lay the sheets of a plan in the empty case, joined, and the rest goes where they say.`,
-    `Then on white card of 160 to 250 g: title, headings, labels, tickets, books, in this order. Untick below what is not to be printed this time.`,
-    'At 100 % (“actual size”), without margins and headers of the program. The line at the foot of every sheet must be 100 mm long: hold a ruler to it before you cut.',
+    'Tick what is to be printed this time. The sheets below change with the ticks, and what you see is what is printed: from the menu of your browser, or with Ctrl P (⌘ P on a Mac).',
+    `In the window that opens choose ${paper}, 100 % (“actual size”), no margins, and no headers or footers. The line at the foot of every sheet must be 100 mm long: hold a ruler to it before you cut.`,
+    `Begin on plain ${paper} with the plans and the set-up list. Lay the sheets of a plan in the empty case, joined, and the rest goes where they say.`,
+    'Then put in white card of 160 to 250 g for the title, headings, labels, tickets and books.',
   ],
   stock: { plain: 'On plain paper', card: 'On card' },
   choose: 'What to print',
