@@ -11,6 +11,7 @@ export interface Pair {
 }
 
 const ENDS_BEFORE_CHRIST = new RegExp(`${anyOf(BEFORE_CHRIST)}$`, 'i');
+const ENDS_AFTER_CHRIST = new RegExp(`(?<=\\d ?)${anyOf(AFTER_CHRIST)}$`, 'i');
 const NAMES_ERA = new RegExp(`${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$|^AD `, 'i');
 
 const BARE = /^\d{1,4}$/;
@@ -97,6 +98,9 @@ function lentByRight(left: string, right: string): readonly string[] {
 /** The first words of the left-hand date put before the right: most of them first. */
 function lentByLeft(left: string, right: string): readonly string[] {
   const words = left.split(' ').slice(0, 7);
+  // "14 AD-37" names the era of both; "14 BC-37" leaves open on which side of it the second lies.
+  const era = BARE.test(right) ? ENDS_AFTER_CHRIST.exec(left)?.[0] : undefined;
+  if (era !== undefined) return [`${right} ${era}`];
   return words.slice(1).map((_, index) => `${words.slice(0, words.length - 1 - index).join(' ')} ${right}`);
 }
 

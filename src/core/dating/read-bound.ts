@@ -34,6 +34,19 @@ export function readBound(text: string, read: WordReader): Outcome<Reading> | un
   return undefined;
 }
 
+/** `after 1279 and before 1290`: a bound at either end. */
+export function readBothBounds(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const { first = '', last = '' } = /^(?<first>.+?),? (?:and|but|und|et|en) (?<last>.+)$/i.exec(text)?.groups ?? {};
+  const [from, to] = [first, last].map((words) => (words === '' ? undefined : readBound(words, read)));
+  if (!from?.ok || !to?.ok) return undefined;
+  const { earliest } = from.value;
+  const { latest } = to.value;
+  if (typeof earliest !== 'number' || typeof latest !== 'number' || earliest > latest) return undefined;
+  if (from.value.latest !== null || to.value.earliest !== null) return undefined;
+  const years = readYears(earliest, latest, from.value.calendar);
+  return good(qualify(years, from.value.about || to.value.about, from.value.doubtful || to.value.doubtful));
+}
+
 /** Whether some words leave out the date they name, as "before" and "after" do. */
 export function leavesOutItsName(text: string): boolean {
   return BOUNDS.find(({ found }) => found.test(text))?.limit.nameIsAllowed === false;

@@ -52,7 +52,7 @@ const EARLIEST = 100;
 
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
 const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|ste|de|o|a|\\.)';
-const ROMAN = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)?';
+const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
 const BEFORE_A_LETTER = `(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [cs]\\.)`;

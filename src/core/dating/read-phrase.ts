@@ -2,7 +2,7 @@ import type { Reign } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { readGlossed } from './gloss.ts';
 import { readQualified, type WordReader } from './qualifiers.ts';
-import { readBound } from './read-bound.ts';
+import { readBothBounds, readBound } from './read-bound.ts';
 import { pointReader } from './read-point.ts';
 import { readChoice, readRange } from './read-several.ts';
 import { STRUCK } from './words.ts';
@@ -26,7 +26,11 @@ export function phraseReader(reigns: readonly Reign[]): WordReader {
     return readQualified(text, (words) => {
       const plain = readGlossed(words, readPhrase) ?? point(words);
       if (plain?.ok) return plain;
-      const joined = readChoice(words, readPoint) ?? readRange(words, readPoint) ?? readBound(words, readLimit);
+      const joined =
+        readChoice(words, readPoint) ??
+        readRange(words, readPoint) ??
+        readBothBounds(words, readLimit) ??
+        readBound(words, readLimit);
       return joined ?? plain ?? edtfDate(words);
     });
   };

@@ -64,6 +64,13 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['1937H', undefined],
   ['1921-D', '1921'],
   ['Augustus, 27 BC-AD 14', undefined],
+  ['14 BC-37', undefined],
+  ['after 1290 and before 1279', undefined],
+  ['AH 1293/4', 'AH 1293, year 4'],
+  ['31.12.1999', '1999-12-31'],
+  ['127-', undefined],
+  ['179?', undefined],
+  ['12??', undefined],
 ];
 
 describe('what cannot be read is refused in a sentence that says what to write', () => {
