@@ -157,3 +157,43 @@ describe('turning a piece over', () => {
     await page.close();
   });
 });
+
+describe('on a phone with poor signal', () => {
+  const phone = { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true };
+
+  test('a piece is one page, one style sheet and two pictures', async () => {
+    const context = await site.browser.newContext(phone);
+    const page = await context.newPage();
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.resourceType()));
+    await page.goto(`${site.address}pieces/york-penny-3b/`, { waitUntil: 'networkidle' });
+    expect(asked.filter((kind) => kind === 'document')).toHaveLength(1);
+    expect(asked.filter((kind) => kind === 'stylesheet')).toHaveLength(1);
+    expect(asked.filter((kind) => kind === 'image')).toHaveLength(2);
+    await context.close();
+  });
+
+  // A cumulative layout shift up to 0.1 is good (Web Vitals, web.dev/articles/cls).
+  test('the page that finds lies still when its script arrives late', async () => {
+    const context = await site.browser.newContext(phone);
+    const page = await context.newPage();
+    await page.route('**/*.js', async (route) => {
+      await new Promise((late) => setTimeout(late, 500));
+      await route.continue();
+    });
+    await page.goto(`${site.address}pieces/`);
+    await page.locator('input[name="words"]').waitFor({ state: 'visible' });
+    const shift = await page.evaluate(
+      () =>
+        new Promise<number>((seen) => {
+          let sum = 0;
+          new PerformanceObserver((list) => {
+            for (const entry of list.getEntries()) sum += (entry as unknown as { value: number }).value;
+          }).observe({ type: 'layout-shift', buffered: true });
+          setTimeout(() => seen(sum), 300);
+        }),
+    );
+    expect(shift).toBeLessThanOrEqual(0.1);
+    await context.close();
+  });
+});
