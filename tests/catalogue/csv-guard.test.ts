@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { readCsv, writeCsv } from '../../src/catalogue/csv.ts';
 import { guarded, unguarded } from '../../src/catalogue/csv-guard.ts';
 import { mergeLedger } from '../../src/catalogue/import/plan/merge-ledger.ts';
+import { readRows } from '../../src/catalogue/import/read-rows.ts';
+import { suggestMapping } from '../../src/catalogue/import/suggest-mapping.ts';
 import { readOne } from './sheets/read-one.ts';
 import { piecesCsv } from '../../src/publish/pieces-csv.ts';
 import { unreadCsv } from '../../src/commands/import/write-import.ts';
@@ -79,10 +81,17 @@ describe('each of our own tables', () => {
     expect(mergeLedger('piece,notes\na,- mine\n', [{ piece: 'b', cells: { notes: 'x' } }])).toBe('piece,notes\na,- mine\nb,x\n'); // prettier-ignore
   });
 
-  test('pieces.csv is brought in again as it was', async () => {
-    const text = piecesCsv([{ id: 'a', number: "'=1", title: '@home', kind: 'coin', obverse: { legend: '+EDW R' }, edtf: '-0043', address: 'x' }]); // prettier-ignore
-    const { columns, rows } = await readOne(text);
-    const cell = (heading: string) => rows[0]?.cells[columns.findIndex((column) => column.heading === heading)]?.text;
-    expect(['number', 'title', 'obverse legend', 'edtf'].map(cell)).toEqual(["'=1", '@home', '+EDW R', '-0043']);
+  test('pieces.csv is brought in again as it was, and the table of another as it is', async () => {
+    const sheet = await readOne(piecesCsv([{ id: 'a', number: "'=1", title: '@home', kind: 'coin', date: '-0043', obverse: { legend: '+EDW R' }, edtf: '-0043', address: 'x' }])); // prettier-ignore
+    const { mapping } = suggestMapping(sheet, { rulers: [], mints: [], denominations: [], works: [] });
+    const { facts } = readRows(sheet, mapping).drafts[0] ?? expect.fail('no draft');
+    expect(facts).toEqual({
+      number: "'=1",
+      title: '@home',
+      kind: 'coin',
+      date: '-0043',
+      obverse: { legend: '+EDW R' },
+    });
+    expect((await readOne("No,Legend\n1,'+EDW R\n")).rows[0]?.cells[1]?.text).toBe("'+EDW R");
   });
 });

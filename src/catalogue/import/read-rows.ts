@@ -1,3 +1,4 @@
+import { unguarded } from '../csv-guard.ts';
 import type { Sheet, SheetRow } from '../sheets/sheet.ts';
 import type { Written } from '../yaml.ts';
 import type { Draft, UnreadCell } from './draft.ts';
@@ -8,6 +9,7 @@ import { gather } from './mapping/gather.ts';
 import type { Gathered, SaidBy } from './mapping/gather.ts';
 import { joinHalves } from './mapping/halves.ts';
 import type { Mapping } from './mapping/mapping.ts';
+import { isOwnTable } from './mapping/own-table.ts';
 import { settingsOf, skipRule } from './mapping/skip.ts';
 import { isField } from './mapping/targets.ts';
 
@@ -27,7 +29,7 @@ export function readRows(
   const setAside: SetAside[] = [...sheet.setAside];
   const drafts: Draft[] = [];
   const numbers = new Map<string, number>();
-  for (const row of sheet.rows) {
+  for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : sheet.rows) {
     const skipped = skipRule(row, keys, mapping);
     if (skipped !== null) {
       setAside.push({ row: row.row, text: rowText(row), because: skipped });
@@ -45,6 +47,11 @@ export function readRows(
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));
   }
   return { drafts, setAside };
+}
+
+/** A row of our own table as it was before its cells were kept from being evaluated. */
+function asWritten(row: SheetRow): SheetRow {
+  return { ...row, cells: row.cells.map((cell) => ({ ...cell, text: unguarded(cell.text) })) };
 }
 
 const NO_NUMBER =

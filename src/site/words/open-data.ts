@@ -12,7 +12,8 @@ export const openDataWords = {
   piecesJsonSays: (count: number) =>
     `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
   piecesCsv: 'pieces.csv',
-  piecesCsvSays: 'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180).',
+  piecesCsvSays:
+    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe before it.',
   feed: 'feed.xml',
   feedSays: 'The pieces entered last, for a feed reader (RSS 2.0).',
   sitemap: 'sitemap.xml',

@@ -1,5 +1,4 @@
 import { good, refuse, type Outcome } from '../../../core/outcome.ts';
-import { unguarded } from '../../csv-guard.ts';
 import { formatColumn } from '../column-letter.ts';
 import { gridOfRows, type GridRow } from '../grid.ts';
 import { LIMITS, tooManyRows } from '../limits.ts';
@@ -48,9 +47,9 @@ function empty(name: string): string {
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });
 
-/** An apostrophe before what would be evaluated is how exporters keep a spreadsheet from doing so, ours among them. `="0123"` is how programs keep the noughts of a number in a text file; a spreadsheet shows 0123. Nothing is computed. */
+/** `="0123"` is how programs keep the noughts of a number in a text file; a spreadsheet shows 0123. Nothing is computed. */
 function cellOf(field: string): SheetCell {
-  const shown = /^="([^"]*)"$/.exec(field)?.[1] ?? unguarded(field);
+  const shown = /^="([^"]*)"$/.exec(field)?.[1] ?? field;
   const text = shown.replace(/\r\n?/g, '\n').trim();
   return text === '' ? EMPTY : { text };
 }
