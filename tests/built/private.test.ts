@@ -1,4 +1,5 @@
-import { readFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'parse5';
 import type { DefaultTreeAdapterMap } from 'parse5';
@@ -46,6 +47,22 @@ describe('a cabinet with a mark in every private field', () => {
     expect(JSON.parse(set)).toMatchObject({ of: 2, filled: { low: 1, high: 1 } });
     const pieces = files.find(([file]) => file === 'data/pieces.json')?.[1].toString() ?? '[]';
     expect((JSON.parse(pieces) as { id: string }[]).map(({ id }) => id)).toEqual(['plain-penny', 'old-medal']);
+  });
+
+  test('without the hidden piece and the unlisted one the site is the same, byte for byte, but for the pages of the latter', async () => {
+    const without = join(await mkdtemp(join(tmpdir(), 'without-')), 'cabinet');
+    await cp('tests/cabinets/marked', without, { recursive: true });
+    await rm(join(without, 'pieces/hidden-noble'), { recursive: true });
+    await rm(join(without, 'pieces/unlisted-groat'), { recursive: true });
+    const ledger = join(without, 'private/ledger.csv');
+    await writeFile(ledger, (await readFile(ledger, 'utf8')).replace(/^hidden-noble.*\n/m, ''));
+    const other = await buildInto({ cabinet: without });
+    const names = await builtFiles(other);
+    expect(files.map(([file]) => file).filter((file) => !names.includes(file))).toEqual(
+      files.map(([file]) => file).filter((file) => file.includes('unlisted-groat')),
+    );
+    for (const [file, bytes] of files)
+      if (names.includes(file)) expect(bytes.equals(await readFile(join(other, file))), file).toBe(true);
   });
 
   test('what a sheet held of markup and script is read as text and runs nowhere', () => {

@@ -47,20 +47,24 @@ const LAYERS = '@layer tokens,base,components,page;';
 
 let sizes: Promise<string> | null = null;
 
-/** The one inline style: layer order and size rules, the same on every page so that one digest allows it. */
-function inlineStyle(): Promise<string> {
+/**
+ * The one inline style: layer order and size rules, the same on every page so that one digest allows it. The page of an unlisted
+ * piece has its sizes besides, which would tell of it anywhere else.
+ */
+function inlineStyle({ unlisted, here }: PageHead): Promise<string> {
   const made = async (): Promise<string> => {
     const { pieces, photographs } = await loadCabinet();
-    return LAYERS + sizeRules(pieces, photographs);
+    const shown = pieces.filter(({ id, listed }) => listed || (unlisted === true && here === urls.piece(id)));
+    return LAYERS + sizeRules(shown, photographs);
   };
-  if (import.meta.env.DEV) return made();
+  if (import.meta.env.DEV || unlisted === true) return made();
   sizes ??= made();
   return sizes;
 }
 
 export async function frameOf(head: PageHead): Promise<Frame> {
   const { cabinet, exhibits } = (await loadCabinet()).lists;
-  const style = await inlineStyle();
+  const style = await inlineStyle(head);
   const digest = createHash('sha256').update(style).digest('base64');
   return {
     language: cabinet.language,
