@@ -151,7 +151,7 @@ const NAMED = 4;
 export function formatImprovement({ wanted, why, pieces, of, says }: Improvement, named = NAMED): string {
   const shown = pieces
     .slice(0, named)
-    .map((id) => (says?.[id] === undefined ? id : `${id}: ${says[id]}`))
+    .map((id) => (says !== undefined && Object.hasOwn(says, id) ? `${id}: ${says[id] ?? ''}` : id))
     .join(says === undefined ? ', ' : '\n  ');
   const more = pieces.length > named ? ` and ${pieces.length - named} more` : '';
   const who =

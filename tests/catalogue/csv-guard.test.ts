@@ -79,6 +79,7 @@ describe('each of our own tables', () => {
       { piece: 'b', cost: '', notes: BAD, '=1+1': '@fair' },
     ]);
     expect(mergeLedger('piece,notes\na,- mine\n', [{ piece: 'b', cells: { notes: 'x' } }])).toBe('piece,notes\na,- mine\nb,x\n'); // prettier-ignore
+    expect(mergeLedger('piece,constructor\n', [{ piece: 'b', cells: {} }])).toBe('piece,constructor\nb,\n');
   });
 
   test('pieces.csv is brought in again as it was, and the table of another as it is', async () => {

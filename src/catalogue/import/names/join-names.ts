@@ -78,6 +78,7 @@ export function joinNames(
   const meant = new Map<string, readonly Meant[]>();
   const questions: NameQuestion[] = [];
   const created: NewName[] = [];
+  const saidOf = (id: string): readonly string[] => (Object.hasOwn(said, id) ? (said[id] ?? []) : []);
   const isTaken = (id: string): boolean => [...known, ...created].some((one) => one.id === id);
 
   for (const [id, mine] of labelsSaid(labels, said)) {
@@ -98,7 +99,7 @@ export function joinNames(
     ...known.map((file) =>
       file.reigns.length > 0
         ? file
-        : { ...file, reigns: [...yearsSaid(said[file.id] ?? []), ...meantSpans(meant, file.id)] },
+        : { ...file, reigns: [...yearsSaid(saidOf(file.id)), ...meantSpans(meant, file.id)] },
     ),
     ...created.map(({ id, name, otherNames, realm }) => ({
       id,

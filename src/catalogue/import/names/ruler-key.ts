@@ -44,11 +44,11 @@ export function rulerKey(name: string): string {
     return [englishByname(bare) ?? englishName(word) ?? bare];
   });
   const key = said.join(' ');
-  return key === '' ? spelledAlike(name) : (SAME[key] ?? key);
+  return key === '' ? spelledAlike(name) : (SAME.get(key) ?? key);
 }
 
 /** Rulers whose by-name has grown into the name. */
-const SAME: Readonly<Record<string, string>> = { charlemagne: 'charles great' };
+const SAME: ReadonlyMap<string, string> = new Map([['charlemagne', 'charles great']]);
 
 /** 1 for `I`, `I.`, `Ier`, `1st`, `1er`, `first`; null for what is no numeral of a ruler. */
 function numeralOf(word: string): number | null {

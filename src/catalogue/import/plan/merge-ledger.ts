@@ -41,7 +41,7 @@ export function mergeLedger(text: string | null, changes: readonly LedgerChange[
     const index = byPiece.get(piece);
     const held = index === undefined ? [] : (parsed[index] ?? []);
     const row = columns.map((name, column) =>
-      name in cells ? guarded(cells[name] ?? '') : name === 'piece' ? piece : (held[column] ?? ''),
+      Object.hasOwn(cells, name) ? guarded(cells[name] ?? '') : name === 'piece' ? piece : (held[column] ?? ''),
     );
     if (index === undefined) out.push(line(row));
     else out[index] = line(row);

@@ -151,6 +151,7 @@ test('Joined again with the files it has made, a sheet comes to the same', () =>
     'Karl II.',
     'Charles II',
     '林',
+    'constructor',
   );
   const years = fc.constantFrom(undefined, '841-849', '978-1016', '1272-1307', '1660-1685');
   fc.assert(
