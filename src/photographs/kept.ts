@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { readdirSync, statSync } from 'node:fs';
 import { appendFile, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -66,13 +66,19 @@ export async function writeManifest(folder: string, manifest: PhotographManifest
 }
 
 /** The names of the files in each folder of made pictures. */
-export async function madeFiles(folder: string): Promise<ReadonlyMap<string, ReadonlySet<string>>> {
-  const folders = (await readdir(folder, { withFileTypes: true })).filter((entry) => entry.isDirectory());
-  return new Map(
-    await Promise.all(
-      folders.map(async ({ name }) => [name, new Set(await readdir(join(folder, name)).catch(() => []))] as const),
-    ),
-  );
+export function madeFiles(folder: string): ReadonlyMap<string, ReadonlySet<string>> {
+  // Thousands of small folders, each too small to be worth waiting for by itself.
+  const folders = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  return new Map(folders.map(({ name }) => [name, new Set(filesIn(join(folder, name)))]));
+}
+
+/** The names of the files in a folder; none when another run has just taken it away. */
+function filesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
 }
 
 /** The names of the files made of one photograph. */
@@ -80,9 +86,13 @@ export function filesOf({ webp, jpeg }: FacePictures): readonly string[] {
   return [...webp, jpeg].map(({ file }) => file);
 }
 
-/** Removes what no photograph stands behind any more, and what a run that was ended left half-written. */
-export async function prune(folder: string, manifest: PhotographManifest): Promise<void> {
-  for (const [name, files] of await madeFiles(folder)) {
+/** Removes, of the files that are there, what no photograph stands behind any more, and what a run that was ended left half-written. */
+export async function prune(
+  folder: string,
+  there: ReturnType<typeof madeFiles>,
+  manifest: PhotographManifest,
+): Promise<void> {
+  for (const [name, files] of there) {
     const kept = new Set((manifest[name] ?? []).flatMap(filesOf));
     for (const file of files)
       if (!kept.has(file) && !isBeingWritten(file)) await rm(join(folder, name, file), { force: true });

@@ -43,7 +43,7 @@ export async function makePhotographs(
   await mkdir(folder, { recursive: true });
   const place = { cabinet, folder, recipe: await recipeName() };
   const before: Index = await readIndex(folder);
-  const there = await madeFiles(folder);
+  const there = madeFiles(folder);
   const published = pieces.filter(({ fields }) => fields.publish !== 'no');
   const wanted = published.flatMap((piece) =>
     piece.pictures.map((picture) => ({ id: piece.id, picture, wish: wishFor(piece, picture.face) })),
@@ -69,7 +69,7 @@ export async function makePhotographs(
   };
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
   const manifest = manifestOf(wanted, after);
-  await prune(folder, manifest);
+  await prune(folder, made === 0 ? there : madeFiles(folder), manifest);
   // In the order of the pieces, however the work was shared.
   const inOrder = wanted.flatMap(({ picture: { file } }) =>
     after[file] === undefined ? [] : [[file, after[file]] as const],

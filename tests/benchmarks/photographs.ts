@@ -39,7 +39,7 @@ const kept: boolean[] = [];
 const told = (what: string, found: string, bound: string, isKept: boolean): void => {
   kept.push(isKept);
   process.stdout.write(
-    `  ${what.padEnd(38)}${found.padEnd(38)}bound ${bound.padEnd(9)}${isKept ? 'kept' : 'PASSED'}\n`,
+    `  ${what.padEnd(38)}${found.padEnd(38)}bound ${bound.padEnd(9)}${isKept ? 'kept' : 'EXCEEDED'}\n`,
   );
 };
 
