@@ -47,7 +47,9 @@ const middle = (values: readonly number[]): number => values.toSorted((a, b) => 
 const allKept: boolean[] = [];
 function told(what: string, found: string, bound: string, kept: boolean): void {
   allKept.push(kept);
-  process.stdout.write(`  ${what.padEnd(44)}${found.padEnd(34)}bound ${bound.padEnd(9)}${kept ? 'kept' : 'EXCEEDED'}\n`);
+  process.stdout.write(
+    `  ${what.padEnd(44)}${found.padEnd(34)}bound ${bound.padEnd(9)}${kept ? 'kept' : 'EXCEEDED'}\n`,
+  );
 }
 
 const [one, bare, laden, many] = await Promise.all([

@@ -30,7 +30,7 @@ export async function buildHall({ exhibit, out, cabinet, address }: HallWish): P
 
   const made = await makeSite({ cabinet, address }, into, (records) => noExhibit(records, exhibit));
   if (!made.ok) return made;
-  const { grown, records, base, address: web } = made.value;
+  const { grown, records, base, inspected, address: web } = made.value;
   const copied = `${grown}.hall`;
   await rm(copied, { recursive: true, force: true });
   const copy = await makeHallCopy(
@@ -50,7 +50,7 @@ export async function buildHall({ exhibit, out, cabinet, address }: HallWish): P
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   const megabytes = (copy.bytes / 1e6).toFixed(copy.bytes < 1e7 ? 1 : 0);
   return good(
-    `${counted(copy.pages, 'page')}, ${megabytes} MB, put in ${shownFolder(into)} in ${seconds} s; every byte inspected, nothing private in it.\nCopy the whole folder to a stick and open ${FRONT}: it needs no network and no server.`,
+    `${counted(copy.pages, 'page')}, ${megabytes} MB, put in ${shownFolder(into)} in ${seconds} s; ${inspected}.\nCopy the whole folder to a stick and open ${FRONT}: it needs no network and no server.`,
   );
 }
 

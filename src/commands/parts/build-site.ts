@@ -27,13 +27,13 @@ export async function buildSite(wish: BuildWish): Promise<Outcome<Built>> {
   // The site is put in its place only when it has been inspected: what was there before stays till then.
   const made = await makeSite(wish, into);
   if (!made.ok) return made;
-  const { grown, records, photographs, base } = made.value;
+  const { grown, records, photographs, base, inspected } = made.value;
   await putFolder(grown, into);
   const published = records.pieces.filter(({ fields }) => fields.publish !== 'no').length;
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   return good({
     out: into,
     base,
-    says: `${counted(published, 'piece')} and ${counted(photographs.pictures, 'photograph')} (${photographs.made} made now) published to ${shownFolder(into)} in ${seconds} s; every byte inspected, nothing private in it.`,
+    says: `${counted(published, 'piece')} and ${counted(photographs.pictures, 'photograph')} (${photographs.made} made now) published to ${shownFolder(into)} in ${seconds} s; ${inspected}.`,
   });
 }

@@ -14,6 +14,7 @@ import { inspectBuilt } from '../../publish/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
+import { inspectedWith } from './inspected-with.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -24,6 +25,8 @@ export type MadeSite = {
   readonly photographs: PhotographRun;
   /** The path it expects to stand under. */
   readonly base: string;
+  /** What the inspection can say of it. */
+  readonly inspected: string;
   /** Its host and path on the web; null when it has no public address. */
   readonly address: string | null;
 };
@@ -77,7 +80,8 @@ export async function makeSite(
 
   const leaks = await leaksIn(grows, into, records, cabinet);
   if (leaks !== null) return refuse(leaks);
-  return good({ grown: grows, records, photographs, base, address: isPublic ? `${origin}${base}` : null });
+  const inspected = inspectedWith(cabinet.at);
+  return good({ grown: grows, records, photographs, base, inspected, address: isPublic ? `${origin}${base}` : null });
 }
 
 /** Inspects what grew; when anything private stands in it, removes it and says what and where. */
