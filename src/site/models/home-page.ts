@@ -4,6 +4,7 @@ import type { Cabinet } from '../cabinet.ts';
 import { urls } from '../urls.ts';
 import { countWords } from '../words/counts.ts';
 import { homeWords } from '../words/home.ts';
+import { tied } from '../words/tied.ts';
 import type { Board } from './board.ts';
 import { altOf } from './alt.ts';
 import { boardOf } from './board.ts';
@@ -78,7 +79,7 @@ async function onShowOf({ listed }: Cabinet, exhibit: ShownExhibit): Promise<Non
   const first = new Set(inTurn.map(({ piece }) => piece).slice(0, SHOWN));
   return {
     title,
-    scope: scope === null ? null : firstSentence(scope),
+    scope: scope === null ? null : tied(firstSentence(scope)),
     href: urls.exhibit(id),
     onward: homeWords.onward(all.length, cases.length),
     board: await boardOf([...new Set(all.map(({ piece }) => piece))].filter((piece) => first.has(piece))),
