@@ -135,7 +135,7 @@ export const PROBLEMS = {
   'column-missing': (name: string) =>
     `There is no column ${quote(name)} here, so a row belongs to nothing. Put ${name} first in the first line, and in each row the name of the folder.`,
   'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
-    `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/.`) : `Write ${meant}, which has that number.`}`,
+    `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/, or take the line out if it is about nothing that is there.`) : `Write ${meant}, which has that number.`}`,
   'private-in-text': (hint: string, column: string, from: string, line: number) =>
     `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text.`,
   'private-in-name': (hint: string, column: string, from: string, line: number) =>

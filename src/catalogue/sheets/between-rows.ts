@@ -52,8 +52,11 @@ export function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAm
 }
 
 function isSum(text: string): boolean {
-  return /\d/.test(text) && !/\p{L}{4}/u.test(text);
+  return /\d/.test(text) && (!/\p{L}{4}/u.test(text) || COUNTED.test(text));
 }
+
+/** `60 Stück`: how many there are, beside what they come to. */
+const COUNTED = /^\d+ (?:pieces|coins|items|stück|münzen|pièces|monnaies|pezzi|monete|piezas|monedas|stuks|munten)$/iu;
 
 /** `A-9` for `D-17`, `Aa 9` for `Box 2`. */
 function shapeOf(text: string): string {

@@ -20,6 +20,7 @@ describe('what stands between the rows and is no piece', () => {
     ['a total', 'TOTAL,,,,,£95', 'it is a total'],
     ['a subtotal with words', 'Sub-total hammered,,,,,£95', 'it is a total'],
     ['a total without a sum', 'Zwischensumme:,,,,,', 'it is the line of a total'],
+    ['a total beside how many there are', 'Gesamt,,60 Stück,,,"6.543,50 €"', 'it is a total'],
     ['a total with a count', 'Totaal (3),,,,4.14,95', 'it is a total'],
     ['the headings again, in other letters', 'Id,RULER,DENOMINATION,MINT,WEIGHT,PAID', 'it repeats the headings'],
     ['a line of dashes', '-----,-----,-----,,,', 'it is a line drawn between the rows'],

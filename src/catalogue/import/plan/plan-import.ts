@@ -1,4 +1,5 @@
 import type { CabinetFolder } from '../../files.ts';
+import { splitFrontMatter } from '../../front-matter.ts';
 import { readCabinet } from '../../read-cabinet.ts';
 import type { ListKind } from '../../write/write-piece.ts';
 import type { BroughtIn } from '../again/base.ts';
@@ -160,11 +161,13 @@ function listFiles(created: {
   return kinds.flatMap((kind) => created[kind].map((one) => ({ ...newListFile(kind, one), kind, name: one.name })));
 }
 
-/** Of the new files those that a piece names; the others belonged to rows that are set aside. */
+/**
+ * Of the new files those that a piece names which is written now. The others belonged to rows that are set aside, or to
+ * pieces in which the keeper has taken the name out: a list that was removed so that it tells nothing stays removed.
+ */
 function neededLists(lists: readonly NewList[], pieces: readonly PlacedPiece[]): readonly NewList[] {
-  const words = new Set(
-    pieces.flatMap(({ base }) => JSON.stringify(base.facts).match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []),
-  );
+  const written = pieces.filter(({ state }) => state !== 'same').map(({ text }) => splitFrontMatter(text)?.facts ?? '');
+  const words = new Set(written.flatMap((text) => text.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []));
   return lists.filter(({ file }) => words.has(file.slice(file.indexOf('/') + 1, -'.yaml'.length)));
 }
 

@@ -156,6 +156,20 @@ describe('numbers and folders', () => {
     expect(plan.pieces).toEqual([]);
     expect(plan.setAside[0]?.because).toContain('already belongs to the piece a-2');
   });
+  test('a ruler whose file was taken away, and whose name was taken out of a hidden piece, does not come back', () => {
+    const rows = [draft(2, {}, { names: { ruler: [{ name: 'Gallienus' }] } })];
+    const first = bring(rows);
+    expect(first.plan.lists.map(({ file }) => file)).toEqual(['rulers/gallienus.yaml']);
+    const piece = textOf(first.folder, 'pieces/a-2/piece.md');
+    const hidden = piece.replace('ruler: gallienus\n', 'publish: no\n');
+    expect(hidden).toContain('publish: no');
+    const files = first.folder.files
+      .filter(({ file }) => file !== 'rulers/gallienus.yaml')
+      .map((one) => (one.file === 'pieces/a-2/piece.md' ? { ...one, text: hidden } : one));
+    const { plan } = bring(rows, { ...first.folder, files }, { before: first.before });
+    expect(plan.pieces.map(({ state }) => state)).toEqual(['same']);
+    expect(plan.lists).toEqual([]);
+  });
   test('an id that was given up and leads on is not given again', () => {
     const old = '---\nnumber: X\ntitle: X\nkind: coin\nformerly: a-2\n---\n';
     const { plan } = bring([draft(2)], { ...EMPTY, files: [...EMPTY.files, { file: 'pieces/x/piece.md', text: old }] });

@@ -52,10 +52,19 @@ export function datingOf({ text, value, settings }: Cell): Read {
 
 /** A year by the calendar that another column of its row says; an era in the cell goes first, and so does ours where the year is yet to come. */
 function inCalendar(text: string, { calendar }: Settings): readonly string[] {
-  const [, about = '', years] =
-    /^(c\.? ?|ca\.? ?|circa )?(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i.exec(text.trim()) ?? [];
+  const { about, rest } = afterAbout(text.trim());
+  const [, years] = /^(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i.exec(rest) ?? [];
   if (years === undefined || calendar === undefined || calendar === 'AD' || calendar === 'BC') return [];
-  return [`${about === '' ? '' : 'c. '}${calendar} ${years}`];
+  return [`${about}${calendar} ${years}`];
+}
+
+/** What lists put before a year that is not certain, in the six languages of headings. */
+const ABOUT = /^(?:circa|ca\.?|c\.?|um|gegen|etwa|vers|env\.?|environ|verso|hacia|omstreeks|rond) ?(?=\d)/i;
+
+/** A text without its word for about, and that word as the core reads it. */
+function afterAbout(text: string): { readonly about: '' | 'c. '; readonly rest: string } {
+  const rest = text.replace(ABOUT, '');
+  return { about: rest === text ? '' : 'c. ', rest };
 }
 
 /** `166-` and `16--` with the figures that are lost marked as such, `1248-50?` with its doubt on both ends. */
@@ -102,12 +111,13 @@ function years(from: string, to: string): string {
 
 /** A year below 1000, or below nought, by what the keeper settled of the era. */
 function bareYears(text: string, settings: Settings): readonly string[] {
-  const [, about = '', from, to] = /^(c\.? ?|ca\.? ?|circa )?(\d{1,3})(?: ?[-–/] ?(\d{1,3}))?$/i.exec(text) ?? [];
+  const { about, rest } = afterAbout(text);
+  const [, from, to] = /^(\d{1,3})(?: ?[-–/] ?(\d{1,3}))?$/.exec(rest) ?? [];
   const minus = /^-(\d{1,4})$/.exec(text)?.[1];
   if (minus !== undefined && settings.minus === 'BC') return [`${minus} BC`];
   if (minus !== undefined && settings.minus === 'astronomical') return [`-${minus.padStart(4, '0')}`];
   if (from === undefined || settings.years === undefined) return [];
-  if (settings.years === 'AD' && to !== undefined) return [years(from, to), `AD ${from}-${to}`];
+  if (settings.years === 'AD' && to !== undefined) return [`${about}AD ${from}-${to}`, years(from, to)];
   const written = to === undefined ? from : `${from}-${to}`;
   return [settings.years === 'BC' ? `${about}${written} BC` : `${about}${settings.years} ${written}`];
 }
