@@ -15,11 +15,9 @@ const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*)$/i;
 export async function readFolder(at: string): Promise<CabinetFolder | null> {
   if (!(await isFolder(at))) return null;
   // `private` may be a link, to a disk that is locked away; what else is one is not followed (`linksIn` tells of it).
-  const entries = [at, ...((await isLink(join(at, 'private'))) ? [join(at, 'private')] : [])].map((folder) =>
-    readdir(folder, { recursive: true, withFileTypes: true }).catch((): Dirent[] => []),
-  );
-  const paths = (await Promise.all(entries))
-    .flat()
+  const linked = (await isLink(join(at, 'private'))) ? await listed(join(at, 'private')) : null;
+  const entries = await readdir(at, { recursive: true, withFileTypes: true });
+  const paths = [...entries, ...(linked ?? [])]
     .filter((entry) => entry.isFile())
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)))
@@ -28,14 +26,18 @@ export async function readFolder(at: string): Promise<CabinetFolder | null> {
   return { at, files };
 }
 
-/** The links in a cabinet, by their paths; with `private`, whether what it leads to is a folder. */
+/** What is in a folder and beneath it; null when it is none, or may not be read. */
+async function listed(folder: string): Promise<readonly Dirent[] | null> {
+  return readdir(folder, { recursive: true, withFileTypes: true }).catch(() => null);
+}
+
+/** The links in a cabinet, by their paths; with `private`, whether what it leads to is a folder that can be read. */
 export async function linksIn(at: string): Promise<readonly { readonly file: string; readonly isFolder: boolean }[]> {
-  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch((): Dirent[] => []);
-  const links = entries
+  const links = ((await listed(at)) ?? [])
     .filter((entry) => entry.isSymbolicLink())
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)));
-  return Promise.all(links.sort().map(async (file) => ({ file, isFolder: await isFolder(join(at, file)) })));
+  return Promise.all(links.sort().map(async (file) => ({ file, isFolder: (await listed(join(at, file))) !== null })));
 }
 
 async function isLink(path: string): Promise<boolean> {

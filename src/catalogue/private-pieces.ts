@@ -71,8 +71,10 @@ export function piecesIn(search: PieceSearch, file: string, text: string, letter
       if (told !== undefined) found.add(told);
     }
   const addresses = file.startsWith('pieces/') ? [...ADDRESSES, '../'] : ADDRESSES;
-  for (const { name, told } of plain)
-    if (addresses.some((before) => stands(text, before, name, '')) || stands(text, '\n', name, ',')) found.add(told);
+  if (plain.length <= FEW)
+    for (const { name, told } of plain)
+      if (addresses.some((before) => stands(text, before, name, '')) || stands(text, '\n', name, ',')) found.add(told);
+  if (plain.length > FEW) for (const told of inAddresses(text, plain, addresses)) found.add(told);
   if (byName.size <= FEW) for (const [name, told] of byName) if (whereStands(letters, name) !== -1) found.add(told);
   if (byName.size > FEW)
     for (const { value } of privateIn(letters, names)) {
@@ -80,6 +82,18 @@ export function piecesIn(search: PieceSearch, file: string, text: string, letter
       if (told !== undefined) found.add(told);
     }
   return [...found];
+}
+
+/** Those that stand in an address or at the beginning of a line of a table: the same as `stands` says, with the text read once. */
+function inAddresses(text: string, plain: PieceSearch['plain'], addresses: readonly string[]): readonly Told[] {
+  const byName = new Map<string, Told[]>();
+  for (const { name, told } of plain) byName.set(name, [...(byName.get(name) ?? []), told]);
+  const before = addresses.map((address) => address.replaceAll('.', '\\.')).join('|');
+  const found = [
+    ...text.matchAll(new RegExp(`(?:${before})([a-z0-9]+(?:-[a-z0-9]+)*)(?![a-z0-9-])`, 'g')),
+    ...text.matchAll(/\n([a-z0-9]+(?:-[a-z0-9]+)*),/g),
+  ];
+  return found.flatMap(([, name = '']) => byName.get(name) ?? []);
 }
 
 /** Whether a name stands in a text with this before and after it, and as no part of a longer one. */

@@ -22,6 +22,9 @@ type Amount = {
 /** Words that a price follows, and what may stand between. */
 const PRICED =
   /(?:\b(?:paid|pay|costs?|costing|priced?|gave|giving|worth|kostete|bezahlt|gezahlt|preis|prix|paye|coute)|\b(?:bought|sold|purchased|insured|valued?|valuation|estimated?|hammer)(?: \w+)? (?:for|at|of|price))(?: (?:me|us|him|her|them|it|only|about|just|some|over|under|around|roughly|nearly|almost|the sum of|a|was|were|of|at|then))*[ :="]*$/;
+/** Words after which an amount of money is a fine, a wage or a weight of the time, and no price. */
+const NO_PRICE =
+  /\b(?:fine[ds]?|penalt(?:y|ies)|forfeit\w*|rewards?|wages?|salary|tax(?:es)?|ransom|weigh(?:s|ed|ing|t)?|coined|struck|into|by tale|worth of)(?: (?:of|up to|at|about|some|not|more|less|than|from|in|a|the|was|were|over|under|only|just|for)){0,4} $/;
 /** Where an amount without a currency ends, with no measure or noun behind it. */
 const ENDS = /^(?:"|\)| ?[;:!?]|[.,](?!\d)| ?$| (?:for|in|at|to|from|when|then|and|plus|on|by|the|including)\b)/;
 
@@ -114,7 +117,6 @@ function isPriced(letters: string, { at, end, figures }: Amount, currency: strin
   const isInFull = figures.length > String(Math.trunc(value)).length;
   if (value < SMALL) return isInFull && isSigned(before, behind);
   if (isSigned(before, behind)) return true;
-  // "twenty pounds" is a fine or a weight as often as a price.
-  if (isNamed(before, behind)) return value >= LARGE || !Number.isInteger(value) || PRICED.test(before);
+  if (isNamed(before, behind)) return PRICED.test(before) || !NO_PRICE.test(before);
   return value >= LARGE && PRICED.test(before) && ENDS.test(behind);
 }

@@ -12,25 +12,35 @@ export function storyHtml(markdown: string): string {
 
 const BLOCK = /^<\/?(?:p|li|h\d|blockquote|td|th)\b/;
 
-/** Sets the text between tags; quotation marks open and close in turn, anew in every block. Code stays as it was typed. */
+/**
+ * Sets the text between tags. A quotation mark opens at the beginning, after a blank or a bracket; elsewhere it closes, or is
+ * an inch after a figure, where none is open or another comes that closes. Code stays as it was typed.
+ */
 function asPrinted(html: string): string {
   let isOpen = false;
   let isCode = false;
+  // What stands before a part, over the tags between.
+  let before = '';
   return html
     .split(/(<[^>]*>)/)
     .map((part) => {
       if (part.startsWith('<')) {
-        if (BLOCK.test(part)) isOpen = false;
+        if (BLOCK.test(part)) [isOpen, before] = [false, ''];
         if (/^<\/?code\b/.test(part)) isCode = !part.startsWith('</');
         return part;
       }
       if (isCode) return part;
-      return tied(part).replaceAll(/(\d?)&quot;/g, (whole, digit: string) => {
-        // After a figure, where none is open, it is an inch.
-        if (digit !== '' && !isOpen) return whole;
-        isOpen = !isOpen;
-        return `${digit}${isOpen ? '“' : '”'}`;
+      const text = tied(part);
+      const printed = text.replaceAll('&quot;', (whole: string, at: number) => {
+        const last = at === 0 ? before : text.charAt(at - 1);
+        const opens = /^[\s([=–—-]?$/.test(last);
+        const isMoreToCome = (text.slice(at + whole.length).match(/&quot;/g) ?? []).length % 2 === 1;
+        if (!opens && /\d/.test(last) && (!isOpen || isMoreToCome)) return whole;
+        isOpen = opens;
+        return opens ? '“' : '”';
       });
+      before = text.slice(-1);
+      return printed;
     })
     .join('');
 }

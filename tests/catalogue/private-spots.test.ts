@@ -52,6 +52,7 @@ const NONE = [
   'densities 10.364 / 10.491',
   'There were so 123 456 of them; no 603523 in the list, Nr. 123 456.',
   'North 1018, SC 1234, S 4001, ST 12; N 1018, E 12, R 3456',
+  'Mintage 2 345 678 / 1 934 567 pieces; st 1834 1835; sp 1234 5678',
   '2345+67 and MCC+RX, +EDWR ANGL',
   'turned by 15 30 N, 12 degrees; axis 6h',
 ];

@@ -6,6 +6,8 @@ test.for([
   { story: 'It says "York. Good."', html: '<p>It says “York. Good.”</p>' },
   { story: '"One" and "*two*"', html: '<p>“One” and “<em>two</em>”</p>' },
   { story: '"North 1017"', html: '<p>“North 1017”</p>' },
+  { story: '"A 3" flan"', html: '<p>“A 3&quot; flan”</p>' },
+  { story: '"Over two.\n\nIt closes here."', html: '<p>“Over two.</p>\n<p>It closes here.”</p>' },
   { story: 'It is 1" wide', html: '<p>It is 1&quot; wide</p>' },
   { story: '"Never closed\n\n"Closed"', html: '<p>“Never closed</p>\n<p>“Closed”</p>' },
   { story: '`a "b"`', html: '<p><code>a &quot;b&quot;</code></p>' },

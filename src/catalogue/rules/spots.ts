@@ -20,7 +20,9 @@ const SPOTS: readonly RegExp[] = [
   /\b\d{1,2} \d{1,2} \d{1,2}(?:\.\d+)? ?[NS][ ,;/]+\d{1,3} \d{1,2} \d{1,2}(?:\.\d+)? ?[EWO]\b/,
   // Great Britain; small letters too, but for those that are words or "no", "nr".
   /\b(?:H[LMN-PT-Z]|N[A-HJ-OR-UW-Z]|O[V]|S[A-HJ-PR-Z]|T[AFGLMQRV])[\s/.-]?(?:\d{3,5}[\s/.-]\d{3,5}|\d{6}|\d{8}|\d{10})\b/,
-  /\b(?:h[pt-z]|n[c-dfghjkmstwxyz]|s[de-hjkm-npr-z]|t[aflmqv])[\s/.-]?(?:\d{3}[\s/.-]\d{3}|\d{4}[\s/.-]\d{4}|\d{5}[\s/.-]\d{5}|\d{6}|\d{8}|\d{10})\b/,
+  /\b(?:h[pt-z]|n[c-dfghjkmstwxyz]|s[de-hjkm-nru-z]|t[aflmqv])[\s/.-]?(?:\d{3}[\s/.-]\d{3}|\d{4}[\s/.-]\d{4}|\d{5}[\s/.-]\d{5}|\d{6}|\d{8}|\d{10})\b/,
+  // Saint and species as often as squares: with their figures run together only.
+  /\bs[pst](?:\d{6}|\d{8}|\d{10})\b/,
   // Ireland.
   /\b[A-HJ-Z] \d{5} \d{5}\b/,
   /\b\d{1,2} ?[C-HJ-NP-X] ?[A-HJ-NP-Z]{2} ?(?:\d{3} ?\d{3}|\d{4} ?\d{4}|\d{5} ?\d{5})\b/,
@@ -29,7 +31,7 @@ const SPOTS: readonly RegExp[] = [
   /\b\d{6} ?m? ?E\W{1,4}\d{6,7} ?m? ?N\b/,
   /\b\d{6}, ?\d{6,7}\b.{0,20}\b(?:grid|OSGB|BNG|ITM|UTM|EPSG)/i,
   /\bR(?:echts\w*|W)?\W{0,3}\d{7}\W{1,5}H(?:och\w*|W)?\W{0,3}\d{7}\b/,
-  /\b2['’ ]?\d{3}['’ ]?\d{3} ?[/,] ?1['’ ]?\d{3}['’ ]?\d{3}\b/,
+  /\b2['’ ]?[4-8]\d{2}['’ ]?\d{3} ?[/,] ?1['’ ]?[0-2]\d{2}['’ ]?\d{3}\b/,
   // An open location code; letters alone may be a legend with its cross, and figures alone a sum.
   /\b(?=[A-Z+]*\d)(?=[\d+]*[A-Z])[23456789CFGHJMPQRVWX]{4,8}\+[23456789CFGHJMPQRVWX]{2,3}\b/,
 ];

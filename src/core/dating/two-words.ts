@@ -16,7 +16,9 @@ export function askWhichWord(text: string): string | undefined {
   if (letter === 'h') return `"${text}" may be hacia, about, or the Hijra; write c. ${date} or AH ${date}.`;
   if (letter === 'v') return `"${text}" may be vers, about, or vor, before; write c. ${date} or before ${date}.`;
   const { struck = '', mint = '' } = MINT_LETTER.exec(text)?.groups ?? {};
-  if (mint !== '') return `"${text}" is a year and a mint letter; write ${struck} here, and ${mint} in the legend.`;
+  // `1850S` is a decade as often as a year of San Francisco, and the decade is what is written so.
+  if (mint !== '' && !/^\d{3}0S$/.test(text))
+    return `"${text}" is a year and a mint letter; write ${struck} here, and ${mint} in the legend.`;
   const { lost = '' } = LOST_FIGURE.exec(text)?.groups ?? {};
   if (/AH/i.test(text) && lost !== '' && Number(lost) <= LAST_TENTH)
     return `"${text}" may be a doubtful year or a figure lost; write AH ${lost} (?) or AH ${lost}X.`;

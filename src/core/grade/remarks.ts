@@ -5,20 +5,20 @@ const FAULTS: readonly RegExp[] = [
   /clean|polish|whizz|scrub|brush|dipped|lacquer|gereinigt|poliert|geputzt|nettoy|pulit[ao]|lucidat|limpiad|gepoetst|schoongem|gereinigd/,
   /scratch|graffit|hairline|gouge|scrape|kratzer|kr\.|rayure|graffi|raya|raspad|krasje|krassen/,
   /gilt|gilded|gilding|silvered|plated|vergoldet|versilbert|\bdoré|\bdorat|\bdorad|verguld|artificial|\bre-?toned/,
-  /(?<!w)hole|gaatje|doorboord|oogje|beschadig|pierc|plug|gelocht|\bloch|\btrou|\bperc|fori|forat|foro|perfora|agujero/,
+  /(?<!w)hole|gaatje|doorboord|oogje|beschadig|pierc|plug|gelocht|\bloch|\btrou(?!ble)|\bperc|fori|forat|foro|perfora|agujero/,
   /mount|solder|jewel|loop|henkel|hsp|hksp|broschier|monture|b[ée]li[èe]re|appiccagnolo|montura|soldad/,
   /tool|smooth|re-?engrav|\balter(?:ed|ation)|repair|recolou?r|repatinat|retusch|tooled|ritocc|repar/,
   /corro|verdigris|pitt|porous|poros|granular|rust|korro|zinkfra|piqu|porosit/,
   /bent|straighten|crack|chip|fragment|broken|crimp|creas|verbogen|geknickt|\briss|pli[ée]|f[êe]l[ée]|piegat|\brott[ao]\b|doblad|\brot[ao]\b|grieta/,
-  /clip|filed|shaved|damag|defac|counterstamp|test ?cut|chop|burn|\bfire\b|environment|stain|spot|fleck|tache|macchi|mancha/,
+  /clip|filed|shaved|damag|defac|counterstamp|test ?cut|chop|burn|\bfire\b|environment|stain|spot(?!less)|fleck|tache|macchi|mancha/,
 ];
 
 /** Words for a part of the piece: a fault when nothing else is said of it. */
 const PLACES = /edge|rim|randfehler|rf\b|randtik|schrötlingsfehler|tranche|bordo|canto|golpe|colp[oi]|coups?\b/;
 
-/** What was so when it left the mint, and what is said not to be there. */
+/** What was so when it left the mint, and what is said not to be there, as far as it is said. */
 const NO_FAULT =
-  /\b(?:as (?:struck|made)|(?:rotated|rusted|rusty|cracked|clashed|worn|polished|filled|broken|repaired) die|die (?:crack|rust|flaw|break|polish|clash))|^(?:un(?:cleaned|polished|circulated)|no|not|never|without|free (?:of|from)|ohne|sans|senza|sin|zonder)\b/;
+  /^.*\bas (?:struck|made)\b|\b(?:(?:rotated|rusted|rusty|cracked|clashed|worn|polished|filled|broken|repaired) die|die (?:crack|rust|flaw|break|polish|clash)\w*)|^un(?:cleaned|polished|circulated)\b|^(?:no|not|never|without|free (?:of|from)|ohne|sans|senza|sin|zonder)\b.*?(?=[,;]| (?:but|aber|mais|ma|pero|maar) |$)/;
 
 /** Words that describe and find no fault. Common practice. */
 const REMARKS: readonly RegExp[] = [
@@ -52,7 +52,9 @@ export function readRemark(words: string): Said {
   if (colour !== undefined) return { kind: 'colour', colour };
   const [, face = '', points] = OUT_OF_FIVE.exec(low) ?? [];
   if (points !== undefined) return { kind: face === 'strike' ? 'strike' : 'surface', outOfFive: Number(points) };
-  if (NO_FAULT.test(low)) return { kind: 'remark', words };
+  // "Not cleaned but scratched" is scratched.
+  const left = low.replace(NO_FAULT, '');
+  if (left !== low) return { kind: FAULTS.some((pattern) => pattern.test(left)) ? 'problem' : 'remark', words };
   // "Cleaned but attractive" is cleaned; "weak strike at the edge" is no damage.
   if (FAULTS.some((pattern) => pattern.test(low))) return { kind: 'problem', words };
   if (!/\d/.test(low) && REMARKS.some((pattern) => pattern.test(low))) return { kind: 'remark', words };

@@ -56,6 +56,11 @@ function firstWord(text: string): { readonly work: string; readonly rest: string
   return { work: word.toLowerCase().replace(/\.$/u, ''), rest };
 }
 
+/** Whether what stands behind a semicolon is another book, and no plate or die: `North 1018 (pl. 5; die A2)`. */
+function isBook(text: string, works: readonly CitedWork[]): boolean {
+  return works.length === 0 ? /^\p{Lu}/u.test(text) : namedWork(text, works) !== null;
+}
+
 /**
  * Reads `cf. north 176`: a relation if there is one, the key or a name of a work, the number as printed there. Without
  * a list of works (none given) the first word is taken for the key.
@@ -65,7 +70,7 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > 200) return refuse(`A reference is at most 200 characters; this has ${written.length}. ${HOW}.`);
   const several = BOTH.exec(written)?.slice(1);
-  if (several !== undefined)
+  if (several !== undefined && isBook(several[1] ?? '', works))
     return refuse(`"${written}" names two books. Write each by itself: references: [${several.join(', ')}].`);
   const doubt = DOUBT.exec(written)?.[1];
   if (doubt !== undefined)

@@ -3,15 +3,21 @@ const SHORTENED = /(?:^|[\s(])(?:c|ca|cf|vol|no|nos|fl|d|b|r|St|Mr|Mrs|Dr|Revd|e
 
 /** The first sentence of a text, its end included; the whole text where none ends before it does. */
 export function firstSentence(text: string): string {
+  let first: string | null = null;
   for (const end of text.matchAll(/[.!?]["”’')]*(?=\s)/gu)) {
     const sentence = text.slice(0, end.index + end[0].length);
-    if (!SHORTENED.test(sentence) && !quotes(sentence)) return sentence;
+    if (SHORTENED.test(sentence)) continue;
+    if (!quotes(sentence)) return sentence;
+    first ??= sentence;
   }
-  return text;
+  // A quotation that nobody closed does not make one sentence of the whole.
+  return quotes(text) ? (first ?? text) : text;
 }
 
 /** Whether a quotation is open at the end of a text. */
 function quotes(text: string): boolean {
-  const count = (mark: string): number => text.split(mark).length - 1;
+  // After a figure it is an inch.
+  const plain = text.replace(/\d"/g, '');
+  const count = (mark: string): number => plain.split(mark).length - 1;
   return count('“') > count('”') || count('"') % 2 === 1;
 }

@@ -6,7 +6,7 @@ export const homeWords = {
   all: (pieces: string) => `All ${pieces}`,
   onShow: 'On show',
   onward: (pieces: number, cases: number) =>
-    `All ${pieces} pieces, ${cases === 1 ? 'in one case' : `in ${cases} cases`}, with what is to be said of them`,
+    `${pieces === 1 ? 'The piece' : `All ${pieces} pieces`}, ${cases === 1 ? 'in one case' : `in ${cases} cases`}, with what is to be said of them`,
   about: 'About this cabinet',
   rules: 'How it is kept, and by what rules',
   sets: 'Sets under way',

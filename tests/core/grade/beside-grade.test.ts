@@ -41,6 +41,11 @@ test.for([
   ['VF, flan crack as made', undefined],
   ['VF, whole flan, lustrous', undefined],
   ['VF, flat rim', undefined],
+  ['VF, not cleaned but scratched', 'not cleaned but scratched'],
+  ['VF, die crack and scratches', 'die crack and scratches'],
+  ['VF, without solder marks but pierced', 'without solder marks but pierced'],
+  ['VF, uncleaned with scratches', 'scratches'],
+  ['VF, free from scratches and hairlines', undefined],
 ] as const)('%s: problem %s', ([text, problem]) => {
   expect(gradeOf(text).problem).toBe(problem);
 });

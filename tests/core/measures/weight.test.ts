@@ -83,6 +83,7 @@ describe('what can be read two ways asks', () => {
 
   test('a weight given twice is read when the two agree as far as the rougher goes', () => {
     expect(weightOf('1.38 g (21.3 gr)').grams).toBe(1.38);
+    expect(parseWeight('1 oz t 2 g').ok).toBe(false);
   });
 });
 

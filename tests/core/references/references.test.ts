@@ -65,6 +65,12 @@ describe('A reference is read', () => {
     expect(read(text)).toContain(says);
   });
 
+  test('a plate or a die behind a semicolon is no second book', () => {
+    expect(read('North 1018 (pl. 5; die A2)')).not.toContain('two books');
+    expect(read('North 1018; N. 2', WORKS)).toContain('references: [North 1018, N. 2]');
+    expect(read('North 18 = obv. 19', WORKS)).not.toContain('two books');
+  });
+
   test('a part of a volume is not taken for a number in the volume', () => {
     const volumes = [{ id: 'ric-5', names: ['RIC V'] }];
     expect(read('RIC V 123', volumes)).toEqual(['ric-5', '123', 'is']);

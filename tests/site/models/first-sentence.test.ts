@@ -14,6 +14,8 @@ test.for([
   { text: 'Whose is it? Nobody says.', first: 'Whose is it?' },
   { text: 'One sentence that does not end', first: 'One sentence that does not end' },
   { text: 'Weighs 1.38 g. Good metal.', first: 'Weighs 1.38 g.' },
+  { text: 'It is 2" across. It is worn.', first: 'It is 2" across.' },
+  { text: 'He said “never. It was sold. It came back.', first: 'He said “never.' },
   { text: '', first: '' },
 ])('of “$text” the first sentence is “$first”', ({ text, first }) => {
   expect(firstSentence(text)).toBe(first);

@@ -90,7 +90,7 @@ function inOtherWords(text: string): string {
   return WORDS.reduce((words, [pattern, instead]) => words.replace(pattern, instead), text.replace(/\s+/g, ' ').trim());
 }
 
-/** `A.D. 134-138`, `134-138 A.D.`, `98 AD-99 AD` in the one form that the core reads; Dutch words in others. */
+/** `A.D. 134-138`, `134-138 A.D.`, `98 AD-99 AD` in the one form that the core reads. */
 function plainEra(text: string): string {
   const plain = text
     .replace(/\bA\. ?D\.?(?=\W|$)/gi, 'AD')
