@@ -85,7 +85,9 @@ describe('npm run build -- --hall', () => {
 
   test('says how much it made and how to open it; nothing unlisted and nothing of this machine is in it', async () => {
     const { status, said } = hall('small-show');
-    expect(said).toMatch(/^\d+ pages, \d+\.\d MB, put in .* in \d+\.\d s; every byte inspected, nothing private in it/m);
+    expect(said).toMatch(
+      /^\d+ pages, \d+\.\d MB, put in .* in \d+\.\d s; every byte inspected, nothing private in it/m,
+    );
     expect(said).toContain('open open-me.html: it needs no network and no server');
     expect(status).toBe(0);
     const traces: string[] = [];
