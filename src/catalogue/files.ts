@@ -37,7 +37,15 @@ export async function linksIn(at: string): Promise<readonly { readonly file: str
     .filter((entry) => entry.isSymbolicLink())
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)));
-  return Promise.all(links.sort().map(async (file) => ({ file, isFolder: (await listed(join(at, file))) !== null })));
+  return Promise.all(links.sort().map(async (file) => ({ file, isFolder: await opens(join(at, file)) })));
+}
+
+/** Whether something is a folder whose names can be read. What lies beneath it is not looked at: a link may lead to a whole disk. */
+async function opens(folder: string): Promise<boolean> {
+  return readdir(folder).then(
+    () => true,
+    () => false,
+  );
 }
 
 async function isLink(path: string): Promise<boolean> {
