@@ -1,6 +1,6 @@
 import process from 'node:process';
 import { defineConfig } from 'astro/config';
-import { photographsInDev } from './src/photographs/in-dev.ts';
+import { photographsInDev } from './src/photographs/cache/in-dev.ts';
 
 // The address and the folder come from `src/commands/build.ts`, which reads them from the cabinet and its own flags.
 export default defineConfig({

@@ -5,8 +5,8 @@ import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts'
 import { linkRecords } from '../catalogue/link.ts';
 import { commitWithPrivate } from '../catalogue/tracked.ts';
 import { formatProblem } from '../catalogue/problem.ts';
-import { readManifest } from '../photographs/manifest.ts';
-import { formatRemarks, photographRemarks } from '../photographs/remarks.ts';
+import { readManifest } from '../photographs/cache/manifest.ts';
+import { formatRemarks, photographRemarks } from '../photographs/verify/remarks.ts';
 import { publicPieces } from '../publish/public-piece.ts';
 import { setStates } from '../publish/set-states.ts';
 import { cacheFolder } from './parts/cache-folder.ts';

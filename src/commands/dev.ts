@@ -1,7 +1,7 @@
 import process from 'node:process';
 import { formatProblem } from '../catalogue/problem.ts';
-import { makePhotographs } from '../photographs/make-photographs.ts';
-import { formatRemarks } from '../photographs/remarks.ts';
+import { makePhotographs } from '../photographs/render/make-photographs.ts';
+import { formatRemarks } from '../photographs/verify/remarks.ts';
 import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { readWords } from './parts/command-line.ts';

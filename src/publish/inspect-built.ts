@@ -12,7 +12,7 @@ import { readFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
-import { segmentsOf } from '../photographs/inspect-picture.ts';
+import { segmentsOf } from '../privacy/picture-segments.ts';
 
 const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
 const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;

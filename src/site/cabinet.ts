@@ -1,8 +1,8 @@
 import { getCollection } from 'astro:content';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { linkRecords } from '../catalogue/link.ts';
-import { readManifest } from '../photographs/manifest.ts';
-import type { PhotographManifest } from '../photographs/manifest.ts';
+import { readManifest } from '../photographs/cache/manifest.ts';
+import type { PhotographManifest } from '../photographs/cache/manifest.ts';
 import { publicPieces } from '../publish/public-piece.ts';
 import type { PublicPiece } from '../publish/public-piece.ts';
 

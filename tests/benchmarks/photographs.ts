@@ -12,14 +12,14 @@ import { inspectBuilt } from '../../src/publish/inspect-built.ts';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import type { FiledPiece } from '../../src/catalogue/records.ts';
-import { linkPhotographs } from '../../src/photographs/link-photographs.ts';
-import { makePhotographs } from '../../src/photographs/make-photographs.ts';
-import { readManifest } from '../../src/photographs/manifest.ts';
-import type { FacePictures } from '../../src/photographs/manifest.ts';
-import { BOARD } from '../../src/photographs/open-photograph.ts';
-import { RECIPE } from '../../src/photographs/recipe.ts';
+import { linkPhotographs } from '../../src/photographs/cache/link-photographs.ts';
+import { makePhotographs } from '../../src/photographs/render/make-photographs.ts';
+import { readManifest } from '../../src/photographs/cache/manifest.ts';
+import type { FacePictures } from '../../src/photographs/cache/manifest.ts';
+import { BOARD } from '../../src/photographs/render/open-photograph.ts';
+import { PICTURE_SETTINGS } from '../../src/photographs/cache/picture-settings.ts';
 import { CARRIED, seenByExiftool, writeLaden } from '../photographs/laden.ts';
-import { photographOf, SCENES } from '../photographs/scenes.ts';
+import { photographOf, SCENES } from '../photographs/locate/scenes.ts';
 import { piece } from '../photographs/small-cabinet.ts';
 
 const room = (name: string): Promise<string> => mkdtemp(join(tmpdir(), `bench-${name}-`));
@@ -73,9 +73,9 @@ async function bareLoop(ready: readonly Ready[], folder: string): Promise<void> 
         .toBuffer();
       const whole = { raw: { width, height, channels: 4 as const } };
       for (const one of made.webp)
-        await writeFile(join(folder, one.file), await sharp(cut, whole).resize(one.width).webp(RECIPE.webp).toBuffer());
-      const share = sharp(cut, whole).resize(RECIPE.share, RECIPE.share, { fit: 'inside', withoutEnlargement: true });
-      await writeFile(join(folder, made.jpeg.file), await share.flatten({ background: BOARD }).jpeg(RECIPE.jpeg).toBuffer()); // prettier-ignore
+        await writeFile(join(folder, one.file), await sharp(cut, whole).resize(one.width).webp(PICTURE_SETTINGS.webp).toBuffer());
+      const share = sharp(cut, whole).resize(PICTURE_SETTINGS.share, PICTURE_SETTINGS.share, { fit: 'inside', withoutEnlargement: true });
+      await writeFile(join(folder, made.jpeg.file), await share.flatten({ background: BOARD }).jpeg(PICTURE_SETTINGS.jpeg).toBuffer()); // prettier-ignore
     }
   };
   await Promise.all([worker(), worker()]);
@@ -164,7 +164,7 @@ async function cached(): Promise<void> {
 async function memory(cabinet: string, count: number): Promise<void> {
   const out = await room('memory');
   const code = `
-    import { makePhotographs } from ${JSON.stringify(new URL('../../src/photographs/make-photographs.ts', import.meta.url).href)};
+    import { makePhotographs } from ${JSON.stringify(new URL('../../src/photographs/render/make-photographs.ts', import.meta.url).href)};
     const pieces = Array.from({ length: ${count} }, (_, at) => ({ id: 'p' + at, file: '', story: '', fields: { publish: 'yes' }, pictures: [{ face: 'obverse', file: 'large-' + at % 8 + '.jpg' }] }));
     await makePhotographs(pieces, ${JSON.stringify(cabinet)}, ${JSON.stringify(out)});
     process.stdout.write(String(process.resourceUsage().maxRSS / 1024));`;

@@ -7,7 +7,7 @@ import sharp from 'sharp';
 import type { Exif } from 'sharp';
 import { beforeEach, expect, test } from 'vitest';
 import { openAny } from '../../src/photographs/bring/open-any.ts';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
+import { segmentsOf } from '../../src/privacy/picture-segments.ts';
 
 let cabinet = '';
 let pictures = '';

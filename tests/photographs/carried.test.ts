@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
-import { makePhotographs } from '../../src/photographs/make-photographs.ts';
-import { decodePhotograph } from '../../src/photographs/open-photograph.ts';
+import { segmentsOf } from '../../src/privacy/picture-segments.ts';
+import { makePhotographs } from '../../src/photographs/render/make-photographs.ts';
+import { decodePhotograph } from '../../src/photographs/render/open-photograph.ts';
 import { CARRIED, FORMATS, seenByExiftool, writeLaden, writeWide } from './laden.ts';
 import { drawn, made, piece } from './small-cabinet.ts';
 

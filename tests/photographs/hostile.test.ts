@@ -8,8 +8,8 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { parseCrop } from '../../src/catalogue/crop.ts';
-import { checkPictures } from '../../src/photographs/check-pictures.ts';
-import { makePhotographs } from '../../src/photographs/make-photographs.ts';
+import { checkPictures } from '../../src/photographs/verify/check-pictures.ts';
+import { makePhotographs } from '../../src/photographs/render/make-photographs.ts';
 import { drawn, made, piece } from './small-cabinet.ts';
 
 let cabinet = '';

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import process from 'node:process';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
-import { makePhotographs } from '../../src/photographs/make-photographs.ts';
+import { segmentsOf } from '../../src/privacy/picture-segments.ts';
+import { makePhotographs } from '../../src/photographs/render/make-photographs.ts';
 import { piece } from './small-cabinet.ts';
 
 const PICTURES = 24;
@@ -15,7 +15,7 @@ const LANES = 2;
 
 /** The step alone in a process of its own, which writes a point for each photograph. */
 const STEP = `
-  import { makePhotographs } from ${JSON.stringify(new URL('../../src/photographs/make-photographs.ts', import.meta.url).href)};
+  import { makePhotographs } from ${JSON.stringify(new URL('../../src/photographs/render/make-photographs.ts', import.meta.url).href)};
   const [cabinet, out, count] = process.argv.slice(1);
   const pieces = Array.from({ length: Number(count) }, (_, at) => ({
     id: 'p' + at, file: '', story: '', fields: { publish: 'yes' }, pictures: [{ face: 'obverse', file: 'p' + at + '.jpg' }],

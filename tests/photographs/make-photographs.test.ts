@@ -4,11 +4,11 @@ import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { parseCrop } from '../../src/catalogue/crop.ts';
 import { parseSize } from '../../src/core/measures/parse-size.ts';
-import { checkPictures } from '../../src/photographs/check-pictures.ts';
-import { readIndex } from '../../src/photographs/kept.ts';
-import type { PhotographManifest } from '../../src/photographs/manifest.ts';
-import { makePhotographs } from '../../src/photographs/make-photographs.ts';
-import { formatRemarks } from '../../src/photographs/remarks.ts';
+import { checkPictures } from '../../src/photographs/verify/check-pictures.ts';
+import { readIndex } from '../../src/photographs/cache/picture-cache.ts';
+import type { PhotographManifest } from '../../src/photographs/cache/manifest.ts';
+import { makePhotographs } from '../../src/photographs/render/make-photographs.ts';
+import { formatRemarks } from '../../src/photographs/verify/remarks.ts';
 import { drawn, made, piece } from './small-cabinet.ts';
 
 let cabinet = '';

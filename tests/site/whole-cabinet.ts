@@ -2,7 +2,7 @@ import { vi } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { linkRecords } from '../../src/catalogue/link.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import type { PhotographManifest } from '../../src/photographs/manifest.ts';
+import type { PhotographManifest } from '../../src/photographs/cache/manifest.ts';
 import { publicPieces } from '../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../src/site/cabinet.ts';
 

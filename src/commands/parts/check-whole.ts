@@ -1,8 +1,8 @@
 import { checkCabinet } from '../../catalogue/check-cabinet.ts';
 import type { CheckedCabinet } from '../../catalogue/check-cabinet.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
-import { checkPictures } from '../../photographs/check-pictures.ts';
-import { readIndex } from '../../photographs/kept.ts';
+import { checkPictures } from '../../photographs/verify/check-pictures.ts';
+import { readIndex } from '../../photographs/cache/picture-cache.ts';
 import { cacheFolder } from './cache-folder.ts';
 
 /** Reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */

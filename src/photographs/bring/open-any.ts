@@ -2,8 +2,8 @@ import { readFile } from 'node:fs/promises';
 import sharp from 'sharp';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
-import { decodePhotograph, MOST_PIXELS } from '../open-photograph.ts';
-import type { Pixels } from '../pixels.ts';
+import { decodePhotograph, MOST_PIXELS } from '../render/open-photograph.ts';
+import type { Pixels } from '../locate/pixels.ts';
 import { tellsPlace } from './place-inside.ts';
 
 /** A photograph as it comes from a phone, as pixels, and whether it said where it was taken. */

@@ -1,5 +1,5 @@
-import { heldPixels } from '../open-photograph.ts';
-import type { Box, Pixels } from '../pixels.ts';
+import { heldPixels } from '../render/open-photograph.ts';
+import type { Box, Pixels } from '../locate/pixels.ts';
 
 /** A tidy copy is worked from again and again, so it loses nothing that can be seen. */
 const QUALITY = 93;

@@ -1,5 +1,5 @@
-import { findPieces } from '../find-piece.ts';
-import type { Box, Pixels } from '../pixels.ts';
+import { findPieces } from '../locate/find-piece.ts';
+import type { Box, Pixels } from '../locate/pixels.ts';
 
 /** Board kept round a face that is cut out of a picture of two, as a part of its longer side. */
 const MARGIN = 0.12;

@@ -1,6 +1,6 @@
 import { known } from '../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
-import type { FacePictures, PhotographManifest } from '../../photographs/manifest.ts';
+import type { FacePictures, PhotographManifest } from '../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
 
 /** Width and height on the board, in millimetres. */

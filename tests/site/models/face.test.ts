@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { FacePictures } from '../../../src/photographs/manifest.ts';
+import type { FacePictures } from '../../../src/photographs/cache/manifest.ts';
 import { faceOf } from '../../../src/site/models/face.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 

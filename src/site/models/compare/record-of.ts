@@ -1,7 +1,7 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatGrade } from '../../../core/grade/format-grade.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
-import type { PhotographManifest } from '../../../photographs/manifest.ts';
+import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { ComparedFace, ComparedFact, ComparedPiece } from '../../compare/record.ts';

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
-import type { FacePictures } from '../../../photographs/manifest.ts';
-import { photographsFolder } from '../../../photographs/manifest.ts';
-import type { LaidPicture } from '../../../photographs/share-board.ts';
-import { shareBoard } from '../../../photographs/share-board.ts';
+import type { FacePictures } from '../../../photographs/cache/manifest.ts';
+import { photographsFolder } from '../../../photographs/cache/manifest.ts';
+import type { LaidPicture } from '../../../photographs/render/share-board.ts';
+import { shareBoard } from '../../../photographs/render/share-board.ts';
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { exhibitWords } from '../../words/exhibits.ts';

@@ -1,4 +1,4 @@
-import type { PhotographManifest } from '../../../photographs/manifest.ts';
+import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { urls } from '../../urls.ts';
 import { faceWords } from '../../words/faces.ts';

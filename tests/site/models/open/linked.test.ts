@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { FacePictures } from '../../../../src/photographs/manifest.ts';
+import type { FacePictures } from '../../../../src/photographs/cache/manifest.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { linkedData, manifestOf, withManifest } from '../../../../src/site/models/open/linked.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';

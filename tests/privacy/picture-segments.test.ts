@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
-import { drawn } from './small-cabinet.ts';
+import { segmentsOf } from '../../src/privacy/picture-segments.ts';
+import { drawn } from '../photographs/small-cabinet.ts';
 
 const KINDS = ['jpg', 'webp', 'png'] as const;
 type Kind = (typeof KINDS)[number];

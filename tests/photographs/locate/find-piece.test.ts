@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { parseCrop } from '../../src/catalogue/crop.ts';
-import { cutOut } from '../../src/photographs/cut-out.ts';
-import { findPieces } from '../../src/photographs/find-piece.ts';
-import type { Photograph } from '../../src/photographs/open-photograph.ts';
-import type { Box } from '../../src/photographs/pixels.ts';
-import { placePiece } from '../../src/photographs/place-piece.ts';
-import type { Wish } from '../../src/photographs/wish.ts';
+import { parseCrop } from '../../../src/catalogue/crop.ts';
+import { cutOut } from '../../../src/photographs/render/cut-out.ts';
+import { findPieces } from '../../../src/photographs/locate/find-piece.ts';
+import type { Photograph } from '../../../src/photographs/render/open-photograph.ts';
+import type { Box } from '../../../src/photographs/locate/pixels.ts';
+import { placePiece } from '../../../src/photographs/locate/place-piece.ts';
+import type { Wish } from '../../../src/photographs/render/picture-request.ts';
 import { boxIn, photographOf, SCENES } from './scenes.ts';
 
 const ROUND: Wish = { crop: null, shows: 'round face', ratio: 1 };

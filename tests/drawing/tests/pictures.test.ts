@@ -3,11 +3,11 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { chanceFrom } from '../../../src/photographs/drawing/chance.ts';
-import { drawFace, PICTURE } from '../../../src/photographs/drawing/draw-face.ts';
-import { legendsOf } from '../../../src/photographs/drawing/read-legend.ts';
-import { RECIPES } from '../../../src/photographs/drawing/recipes/recipes.ts';
-import { findPiece } from '../../../src/photographs/find-piece.ts';
+import { chanceFrom } from '../chance.ts';
+import { drawFace, PICTURE } from '../draw-face.ts';
+import { legendsOf } from '../read-legend.ts';
+import { RECIPES } from '../recipes/recipes.ts';
+import { findPiece } from '../../../src/photographs/locate/find-piece.ts';
 
 const PIECES = join(import.meta.dirname, '../../../content/pieces');
 const pictures = Object.entries(RECIPES).flatMap(([id, faces]) =>
@@ -81,7 +81,9 @@ describe('the drawn photographs of the demo cabinet', () => {
 });
 
 test('no font of the machine is used: the drawings hold no text', () => {
-  const folder = join(import.meta.dirname, '../../../src/photographs/drawing');
-  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts')))
+  const folder = join(import.meta.dirname, '..');
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    /^[^.]*[.]ts$/.test(file),
+  ))
     expect(/<text|font-family/.test(readFileSync(join(folder, name), 'utf8')), name).toBe(false);
 });

@@ -1,14 +1,14 @@
 import { join } from 'node:path';
-import type { Crop } from '../catalogue/crop.ts';
-import type { Problem } from '../catalogue/problem.ts';
-import { problem } from '../catalogue/problem.ts';
-import type { FiledPiece } from '../catalogue/records.ts';
-import { seenOf } from './kept.ts';
-import type { Index, Known } from './kept.ts';
-import { MOST_PIXELS, uprightSize } from './open-photograph.ts';
-import type { Extent } from './pixels.ts';
+import type { Crop } from '../../catalogue/crop.ts';
+import type { Problem } from '../../catalogue/problem.ts';
+import { problem } from '../../catalogue/problem.ts';
+import type { FiledPiece } from '../../catalogue/records.ts';
+import { seenOf } from '../cache/picture-cache.ts';
+import type { Index, Known } from '../cache/picture-cache.ts';
+import { MOST_PIXELS, uprightSize } from '../render/open-photograph.ts';
+import type { Extent } from '../locate/pixels.ts';
 import { goesToItsEnd } from './whole-file.ts';
-import { wishFor } from './wish.ts';
+import { wishFor } from '../render/picture-request.ts';
 
 /** The shortest side a photograph may have, in pixels: under this a piece is a smudge on any screen. */
 export const LEAST_SIDE = 200;

@@ -1,7 +1,7 @@
 import { open as openFile } from 'node:fs/promises';
 import sharp from 'sharp';
 import type { Sharp } from 'sharp';
-import type { Box, Extent, Pixels } from './pixels.ts';
+import type { Box, Extent, Pixels } from '../locate/pixels.ts';
 
 /** The largest photograph that is opened, in pixels: a guard against pictures made to exhaust the memory. */
 export const MOST_PIXELS = 120_000_000;

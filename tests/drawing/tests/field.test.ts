@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { chanceFrom, seedOf } from '../../../src/photographs/drawing/chance.ts';
-import { blank, blurred, depthWithin, SIDE } from '../../../src/photographs/drawing/field.ts';
+import { chanceFrom, seedOf } from '../chance.ts';
+import { blank, blurred, depthWithin, SIDE } from '../field.ts';
 
 /** Test vectors of the authors of the hash: IETF draft-eastlake-fnv, appendix of 32-bit FNV-1a values. */
 const FNV1A: readonly (readonly [string, number])[] = [

@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import type { Photograph } from '../../src/photographs/open-photograph.ts';
+import type { Photograph } from '../../../src/photographs/render/open-photograph.ts';
 
 /** A thing that lies in a scene of 960 by 720: a round piece, or one with straight sides. */
 export type Lying =

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import type { OverlayOptions } from 'sharp';
-import { balancedRows } from './share-rows.ts';
+import { balancedRows } from '../locate/share-rows.ts';
 
 /** A made picture as it lies on a board: its file, and how wide and high the whole picture is in millimetres. */
 export type LaidPicture = { readonly file: string; readonly wide: number; readonly high: number };

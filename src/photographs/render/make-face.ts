@@ -4,13 +4,13 @@ import sharp from 'sharp';
 import type { Sharp } from 'sharp';
 import { cutOut } from './cut-out.ts';
 import type { CutOut } from './cut-out.ts';
-import { writeWhole } from './kept.ts';
-import type { FacePictures, MadePicture } from './manifest.ts';
+import { writeWhole } from '../cache/picture-cache.ts';
+import type { FacePictures, MadePicture } from '../cache/manifest.ts';
 import { BOARD, decodePhotograph } from './open-photograph.ts';
-import { release } from './pixels.ts';
-import { placePiece } from './place-piece.ts';
-import { RECIPE } from './recipe.ts';
-import type { Wish } from './wish.ts';
+import { release } from '../locate/pixels.ts';
+import { placePiece } from '../locate/place-piece.ts';
+import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
+import type { Wish } from './picture-request.ts';
 
 /** What is made of a photograph, for which face, into which folder; the stamp becomes a part of every name. */
 export type FaceToMake = {
@@ -28,7 +28,7 @@ export type FaceToMake = {
 export async function makeFace({ photograph, face, wish, folder, stamp }: FaceToMake): Promise<FacePictures> {
   const pixels = await decodePhotograph(photograph);
   const placed = await placePiece(pixels, wish);
-  const cut = await cutOut(pixels, placed, RECIPE.sides.at(-1) ?? Infinity);
+  const cut = await cutOut(pixels, placed, PICTURE_SETTINGS.sides.at(-1) ?? Infinity);
   await mkdir(folder, { recursive: true });
   const webp: MadePicture[] = [];
   let smaller: Held = cut;
@@ -36,13 +36,13 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
     const next = await resized(smaller, side);
     if (next !== smaller && smaller !== cut) release(smaller.bytes);
     smaller = next;
-    const picture = held(smaller).webp(RECIPE.webp);
+    const picture = held(smaller).webp(PICTURE_SETTINGS.webp);
     webp.unshift(await write(picture, folder, (width) => `${face}-${width}.${stamp}.webp`));
   }
   const share = held(cut)
-    .resize(RECIPE.share, RECIPE.share, { fit: 'inside', withoutEnlargement: true })
+    .resize(PICTURE_SETTINGS.share, PICTURE_SETTINGS.share, { fit: 'inside', withoutEnlargement: true })
     .flatten({ background: BOARD })
-    .jpeg(RECIPE.jpeg);
+    .jpeg(PICTURE_SETTINGS.jpeg);
   const jpeg = await write(share, folder, () => `${face}-share.${stamp}.jpg`);
   release(pixels.rgb);
   release(cut.bytes);
@@ -64,7 +64,7 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
 /** The longest sides that are made: each of the recipe that is smaller than what there is, and that. */
 function sidesOf({ width, height }: CutOut): readonly number[] {
   const longest = Math.max(width, height);
-  return [...RECIPE.sides.slice(0, -1).filter((side) => side < longest), longest];
+  return [...PICTURE_SETTINGS.sides.slice(0, -1).filter((side) => side < longest), longest];
 }
 
 type Held = Pick<CutOut, 'bytes' | 'width' | 'height'>;

@@ -1,11 +1,11 @@
-import type { Crop } from '../catalogue/crop.ts';
+import type { Crop } from '../../catalogue/crop.ts';
 import type { FoundPiece } from './find-piece.ts';
 import { findPiece, LOOK_AT } from './find-piece.ts';
-import { glanceAt } from './open-photograph.ts';
-import type { Photograph } from './open-photograph.ts';
+import { glanceAt } from '../render/open-photograph.ts';
+import type { Photograph } from '../render/open-photograph.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import { release } from './pixels.ts';
-import type { Wish } from './wish.ts';
+import type { Wish } from '../render/picture-request.ts';
 
 /**
  * How a piece was placed in its photograph: `found` by its edges; by the keeper's `crop`; in the `middle`, because it

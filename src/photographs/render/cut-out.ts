@@ -1,12 +1,12 @@
 import { solidityOf } from './fade.ts';
-import { smoothed } from './smoothed.ts';
+import { smoothed } from '../locate/smoothed.ts';
 import { BOARD, partOf } from './open-photograph.ts';
-import type { Outline } from './outline.ts';
-import { drawnOutline, outlineBox, outlineOf } from './outline.ts';
-import type { Box, Extent, Pixels } from './pixels.ts';
-import { release } from './pixels.ts';
-import type { Placed } from './place-piece.ts';
-import { widened, within } from './place-piece.ts';
+import type { Outline } from '../locate/outline.ts';
+import { drawnOutline, outlineBox, outlineOf } from '../locate/outline.ts';
+import type { Box, Extent, Pixels } from '../locate/pixels.ts';
+import { release } from '../locate/pixels.ts';
+import type { Placed } from '../locate/place-piece.ts';
+import { widened, within } from '../locate/place-piece.ts';
 
 /** Board left round the piece, as a part of its longer side. */
 const MARGIN = 0.07;

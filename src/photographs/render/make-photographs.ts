@@ -2,18 +2,27 @@ import { createHash } from 'node:crypto';
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import type { Problem } from '../catalogue/problem.ts';
-import { orderProblems, problem } from '../catalogue/problem.ts';
-import type { FiledPiece, Picture } from '../catalogue/records.ts';
-import type { Index, Known } from './kept.ts';
-import { filesOf, madeFiles, prune, readIndex, remember, seenOf, writeIndex, writeManifest } from './kept.ts';
+import type { Problem } from '../../catalogue/problem.ts';
+import { orderProblems, problem } from '../../catalogue/problem.ts';
+import type { FiledPiece, Picture } from '../../catalogue/records.ts';
+import type { Index, Known } from '../cache/picture-cache.ts';
+import {
+  filesOf,
+  madeFiles,
+  prune,
+  readIndex,
+  remember,
+  seenOf,
+  writeIndex,
+  writeManifest,
+} from '../cache/picture-cache.ts';
 import { makeFace } from './make-face.ts';
-import type { FacePictures, PhotographManifest } from './manifest.ts';
-import { recipeName } from './recipe.ts';
-import type { PhotographRemark } from './remarks.ts';
-import { photographRemarks } from './remarks.ts';
-import { wishFor, wishInWords } from './wish.ts';
-import type { Wish } from './wish.ts';
+import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
+import { settingsName } from '../cache/picture-settings.ts';
+import type { PhotographRemark } from '../verify/remarks.ts';
+import { photographRemarks } from '../verify/remarks.ts';
+import { wishFor, wishInWords } from './picture-request.ts';
+import type { Wish } from './picture-request.ts';
 
 /** What one run did: how many pictures there are, how many were made now, what could not be opened, what could be better. */
 export type PhotographRun = {
@@ -41,7 +50,7 @@ export async function makePhotographs(
   // Every photograph is another: what sharp would keep of the last only takes room.
   sharp.cache(false);
   await mkdir(folder, { recursive: true });
-  const place = { cabinet, folder, recipe: await recipeName() };
+  const place = { cabinet, folder, recipe: await settingsName() };
   const before: Index = await readIndex(folder);
   const there = madeFiles(folder);
   const published = pieces.filter(({ fields }) => fields.publish !== 'no');

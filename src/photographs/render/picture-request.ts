@@ -1,7 +1,7 @@
-import type { Crop } from '../catalogue/crop.ts';
-import { formatCrop } from '../catalogue/crop.ts';
-import type { FiledPiece } from '../catalogue/records.ts';
-import { known } from '../catalogue/schema/fields.ts';
+import type { Crop } from '../../catalogue/crop.ts';
+import { formatCrop } from '../../catalogue/crop.ts';
+import type { FiledPiece } from '../../catalogue/records.ts';
+import { known } from '../../catalogue/schema/fields.ts';
 
 /** What is known of a face before its photograph is opened. */
 export type Wish = {

@@ -1,10 +1,10 @@
-import type { FiledPiece } from '../catalogue/records.ts';
-import { known } from '../catalogue/schema/fields.ts';
-import { sizeSpan } from '../core/measures/parse-size.ts';
-import { formatCrop } from '../catalogue/crop.ts';
-import type { FacePictures, PhotographManifest } from './manifest.ts';
-import { middleOf } from './place-piece.ts';
-import { RECIPE } from './recipe.ts';
+import type { FiledPiece } from '../../catalogue/records.ts';
+import { known } from '../../catalogue/schema/fields.ts';
+import { sizeSpan } from '../../core/measures/parse-size.ts';
+import { formatCrop } from '../../catalogue/crop.ts';
+import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
+import { middleOf } from '../locate/place-piece.ts';
+import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
 
 /**
  * What could be better about a photograph, and need not be: the file inside the cabinet, one sentence, and how good it is
@@ -69,5 +69,5 @@ function wantedPixels({ fields }: FiledPiece): number | null {
   const size = known(fields.diameter);
   if (size === null) return null;
   const { width, height } = sizeSpan(size);
-  return Math.min(RECIPE.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT));
+  return Math.min(PICTURE_SETTINGS.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT));
 }

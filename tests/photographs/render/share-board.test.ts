@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { segmentsOf } from '../../src/photographs/inspect-picture.ts';
-import { SHARED, shareBoard } from '../../src/photographs/share-board.ts';
-import { balancedRows } from '../../src/photographs/share-rows.ts';
+import { segmentsOf } from '../../../src/privacy/picture-segments.ts';
+import { SHARED, shareBoard } from '../../../src/photographs/render/share-board.ts';
+import { balancedRows } from '../../../src/photographs/locate/share-rows.ts';
 
 const ROOM = { width: 1000, height: 450 };
 

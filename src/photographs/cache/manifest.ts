@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
-import type { Extent } from './pixels.ts';
-import type { Placing } from './place-piece.ts';
+import type { Extent } from '../locate/pixels.ts';
+import type { Placing } from '../locate/place-piece.ts';
 
 /** One made picture: a file under `/photographs/`, with its size in pixels. */
 export type MadePicture = { readonly file: string; readonly width: number; readonly height: number };

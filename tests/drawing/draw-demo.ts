@@ -1,18 +1,18 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
-import { chanceFrom } from '../photographs/drawing/chance.ts';
-import { backOf, drawFace } from '../photographs/drawing/draw-face.ts';
-import type { Face } from '../photographs/drawing/draw-face.ts';
-import { axisOf, legendsOf } from '../photographs/drawing/read-legend.ts';
-import { RECIPES } from '../photographs/drawing/recipes/recipes.ts';
-import { endWith, readWords } from './parts/command-line.ts';
+import { chanceFrom } from './chance.ts';
+import { backOf, drawFace } from './draw-face.ts';
+import type { Face } from './draw-face.ts';
+import { axisOf, legendsOf } from './read-legend.ts';
+import { RECIPES } from './recipes/recipes.ts';
+import { endWith, readWords } from '../../src/commands/parts/command-line.ts';
 
 const HELP = `Draws the photographs of the demo cabinet: nobody took them, a program made them.
 
-  node src/commands/draw-demo.ts                      every piece, into content/pieces/
-  node src/commands/draw-demo.ts --only york-penny-3b one piece (several: separated by commas)
-  node src/commands/draw-demo.ts --out DIR            somewhere else
+  node tests/drawing/draw-demo.ts                      every piece, into content/pieces/
+  node tests/drawing/draw-demo.ts --only york-penny-3b one piece (several: separated by commas)
+  node tests/drawing/draw-demo.ts --out DIR            somewhere else
 `;
 
 const { values } = readWords(HELP, { only: { type: 'string' }, out: { type: 'string' }, cabinet: { type: 'string' } });
@@ -21,7 +21,7 @@ const into = values.out ?? join(cabinet, 'pieces');
 const only = values.only?.split(',');
 const unknown = only?.find((id) => RECIPES[id] === undefined);
 if (unknown !== undefined)
-  endWith(`There is no drawing for a piece called "${unknown}". The drawings are in src/photographs/drawing/recipes.`);
+  endWith(`There is no drawing for a piece called "${unknown}". The drawings are in tests/drawing/recipes.`);
 
 let bytes = 0;
 for (const [id, faces] of Object.entries(RECIPES)) {

@@ -1,8 +1,8 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { findPiece } from '../../src/photographs/find-piece.ts';
-import { solidityOf } from '../../src/photographs/fade.ts';
-import { outlineOf } from '../../src/photographs/outline.ts';
+import { findPiece } from '../../../src/photographs/locate/find-piece.ts';
+import { solidityOf } from '../../../src/photographs/render/fade.ts';
+import { outlineOf } from '../../../src/photographs/locate/outline.ts';
 
 const FINE = 900;
 const LOOK = 320;

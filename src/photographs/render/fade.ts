@@ -1,7 +1,7 @@
-import type { Outline } from './outline.ts';
+import type { Outline } from '../locate/outline.ts';
 
-import type { Extent } from './pixels.ts';
-import { RAYS } from './rays.ts';
+import type { Extent } from '../locate/pixels.ts';
+import { RAYS } from '../locate/rays.ts';
 
 /** How wide the rim fades, in pixels. */
 const RIM = 1.6;

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { chanceFrom } from '../../../src/photographs/drawing/chance.ts';
-import { letter, onRim } from '../../../src/photographs/drawing/lettering.ts';
-import { rightToLeft } from '../../../src/photographs/drawing/motifs/east.ts';
-import { legendsOf } from '../../../src/photographs/drawing/read-legend.ts';
-import { fourWords } from '../../../src/photographs/drawing/recipes/edwardian.ts';
-import { PUNCHES } from '../../../src/photographs/drawing/skeletons.ts';
+import { chanceFrom } from '../chance.ts';
+import { letter, onRim } from '../lettering.ts';
+import { rightToLeft } from '../motifs/east.ts';
+import { legendsOf } from '../read-legend.ts';
+import { fourWords } from '../recipes/edwardian.ts';
+import { PUNCHES } from '../skeletons.ts';
 
 const rim = { foot: 320, height: 124, from: 0, over: 360 } as const;
 const letters = (drawing: string): number => drawing.split('rotate(').length - 1;

@@ -1,6 +1,6 @@
 import { copyFileSync, linkSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { filesOf } from './kept.ts';
+import { filesOf } from './picture-cache.ts';
 import { readManifest } from './manifest.ts';
 
 /** Puts every made picture of the manifest under `photographs/` of a built site: as a hard link, or a copy where that cannot be. */
