@@ -45,7 +45,7 @@ const photographCredit = z.strictObject({
 
 /** The form for one piece; `reigns` (from the rulers' files) let a date say `Edward I, year 7`. */
 export function pieceSchema(reigns: readonly Reign[]) {
-  const date = field((text) => parseDate(text, reigns), 'date-unreadable');
+  const date = field((text) => parseDate(text, { reigns }), 'date-unreadable');
   return z.strictObject({
     /** Inventory number, kept exactly as written, unique in the cabinet. */
     number: words,

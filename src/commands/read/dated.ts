@@ -21,7 +21,7 @@ function years({ earliest, latest }: Dating): string {
 /** The kind for dates, with the reigns of a cabinet for `Edward I, year 7`. */
 export function dateKind(reigns: readonly Reign[]): Kind {
   const kind = ofOneText('date', ['AH 1255, year 15', 'c. 1279-81', '44 BC', 'late 12th century'], (text) =>
-    answer(parseDate(text, reigns), (read) => {
+    answer(parseDate(text, { reigns }), (read) => {
       const days =
         read.from === undefined || read.to === undefined
           ? ''

@@ -42,6 +42,27 @@ export interface Dating {
 /** A dating before it has met its text. */
 export type Reading = Omit<Dating, 'text'>;
 
+/** What is known of a text beside its letters, so that a date with two readings may be settled instead of asked about. */
+export interface DateContext {
+  /**
+   * What the date is of. In a date of *making* (the default) `1902-10` asks; in a date of an *event* (a purchase, a
+   * find, an accession) it is a month.
+   */
+  readonly dateOf?: 'making' | 'event';
+  /** What `1902-10` is in this column: settled once, by its unmistakable cells. */
+  readonly hyphen?: 'range' | 'month';
+  /** How a column counts bare negative years: -57 is 58 BC where there is a year 0 (astronomical), else 57 BC. */
+  readonly negative?: 'astronomical' | 'historical';
+  /** What bare years below 1000 are counted from in this column: the sign of an era, such as AD, BC or AH. */
+  readonly era?: string;
+  /** The realm of the piece's ruler, for eras and years of reign that differ by realm: `the Ottoman Empire`. */
+  readonly realm?: string;
+  /** When the piece's ruler came to the throne, in any form a date takes; several for several reigns. */
+  readonly accessions?: readonly string[];
+  /** The reigns that may be named: `Edward I, year 7`. */
+  readonly reigns?: readonly Reign[];
+}
+
 /** A reign, as a ruler's file states it, for `Edward I, year 7`. */
 export interface Reign {
   readonly ruler: string;

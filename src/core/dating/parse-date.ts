@@ -1,5 +1,5 @@
 import { good, refuse, type Outcome } from '../outcome.ts';
-import type { Dating, Reading, Reign } from './dating.ts';
+import type { DateContext, Dating, Reading } from './dating.ts';
 import { refuseFormerEdtf } from './edtf-former.ts';
 import { readEdtf } from './edtf.ts';
 import type { WordReader } from './qualifiers.ts';
@@ -26,7 +26,7 @@ const TOO_LONG = `The date is too long to be one; write a date such as ${EXAMPLE
  * Reads a date as keepers, books and standards write it: see `readings.ts` for the grammar by example. Refuses with a
  * sentence that says what to write; a word left over or a range that runs backwards is never a value.
  */
-export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<Dating> {
+export function parseDate(text: string, context: DateContext = {}): Outcome<Dating> {
   // Before a sign of it is read: the way a long text is refused must not grow with the text.
   if (text.length > LONGEST) return refuse(TOO_LONG);
   const plain = withPlainEras(plainText(text));
@@ -34,7 +34,7 @@ export function parseDate(text: string, reigns: readonly Reign[] = []): Outcome<
   if (plain.length > LONGEST_PHRASE) return readLong(text, plain);
   const ambiguous = askWhichWord(plain);
   if (ambiguous !== undefined) return refuse(ambiguous);
-  const readPhrase = phraseReader(reigns);
+  const readPhrase = phraseReader(context.reigns ?? []);
   const outcome = readWhole(plain, readPhrase);
   if (!outcome) return refuse(askForTwoDates(plain, readPhrase) ?? notUnderstood(plain, readPhrase));
   if (!outcome.ok) return outcome;

@@ -41,7 +41,7 @@ const sense = ({ earliest, latest, about, doubtful }: Dating) => ({ earliest, la
 test('100,000 random and mutated texts: never an exception, and what is read is sound and reads back', () => {
   fc.assert(
     fc.property(hostile, (text) => {
-      const outcome = parseDate(text, [EDWARD_I]);
+      const outcome = parseDate(text, { reigns: [EDWARD_I] });
       if (!outcome.ok) {
         if (!/^\S.*\.$/su.test(outcome.problem)) expect.unreachable(outcome.problem);
         return;

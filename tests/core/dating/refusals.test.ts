@@ -80,7 +80,7 @@ describe('what cannot be read is refused in a sentence that says what to write',
     expect(problem).toMatch(/\.$/);
     if (offered === undefined) return;
     expect(problem).toContain(offered);
-    expect(parseDate(offered, [EDWARD_I]).ok).toBe(true);
+    expect(parseDate(offered, { reigns: [EDWARD_I] }).ok).toBe(true);
   });
 });
 
@@ -178,7 +178,7 @@ const NONSENSE = [
 ];
 
 test.for(NONSENSE)('"%s" is no date', (text) => {
-  expect(parseDate(text, [EDWARD_I])).toMatchObject({ ok: false });
+  expect(parseDate(text, { reigns: [EDWARD_I] })).toMatchObject({ ok: false });
 });
 
 test('a refusal never speaks of machines', () => {
