@@ -1,12 +1,10 @@
-import { checkRecords } from './check-records.ts';
+import { checkAll } from './check-records.ts';
+import type { PrivacyRules } from './check-records.ts';
 import { linksIn, readFolder } from './files.ts';
-import { checkPrivate } from './private.ts';
-import { checkPrivateInText } from './private-in-text.ts';
 import type { Problem } from './problem.ts';
 import { orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
 import type { Records } from './records.ts';
-import { checkTracked } from './tracked.ts';
 
 export type CheckedCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
@@ -16,22 +14,15 @@ const NOTHING: Records = {
 }; // prettier-ignore
 
 /** Reads a cabinet and finds every problem its texts have, in file order. */
-export async function checkCabinet(at: string): Promise<CheckedCabinet> {
+export async function checkCabinet(at: string, privacy: PrivacyRules): Promise<CheckedCabinet> {
   const folder = await readFolder(at);
   if (folder === null) return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)] };
   const { records, problems } = readCabinet(folder);
   // The demo's private figures are invented and are kept in the repository on purpose.
-  const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await checkTracked(at);
+  const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await privacy.inGit(at);
   const links = (await linksIn(at)).flatMap(({ file, isFolder }) =>
     file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
   );
-  const all = [
-    ...tracked,
-    ...links,
-    ...problems,
-    ...checkRecords(records, folder),
-    ...checkPrivate(records, folder),
-    ...checkPrivateInText(records, folder),
-  ];
+  const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy)];
   return { records, problems: orderProblems(all) };
 }

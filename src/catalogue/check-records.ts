@@ -6,7 +6,7 @@ import { checkEras } from './rules/eras.ts';
 import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
 import { checkFormerly } from './rules/formerly.ts';
-import { checkHidden, checkPaths } from './rules/hidden.ts';
+import { checkPrivate } from './ledger-and-guide.ts';
 import { checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
@@ -14,11 +14,22 @@ import { checkNumbers } from './rules/numbers.ts';
 import type { Place } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
 import { checkSets } from './rules/sets.ts';
-import { checkAsWritten, checkThief } from './rules/thief.ts';
 import { checkGrades, checkReferences } from './rules/words.ts';
 
 /** What a rule is given: every record, and the way to the line a field stands on. */
 export type Rule = (records: Records, place: Place) => readonly Problem[];
+
+/**
+ * The rules against exposure, which `src/privacy` has and the catalogue is handed: it reads and links, and does not know what
+ * is private.
+ */
+export type PrivacyRules = {
+  readonly rules: readonly Rule[];
+  /** Private values in the texts and names of files. */
+  readonly inTexts: (records: Records, folder: CabinetFolder) => readonly Problem[];
+  /** Private files that git has, or would take. */
+  readonly inGit: (at: string) => Promise<readonly Problem[]>;
+};
 
 const RULES: readonly Rule[] = [
   checkNumbers,
@@ -30,10 +41,6 @@ const RULES: readonly Rule[] = [
   checkGrades,
   checkReferences,
   checkFormerly,
-  checkThief,
-  checkAsWritten,
-  checkHidden,
-  checkPaths,
   checkLinks,
   checkLists,
   checkEras,
@@ -45,7 +52,17 @@ const RULES: readonly Rule[] = [
 export function checkRecords(
   records: Records,
   folder: CabinetFolder,
+  privacy: PrivacyRules,
   place: Place = placesIn(folder),
 ): readonly Problem[] {
-  return RULES.flatMap((rule) => rule(records, place));
+  return [...RULES, ...privacy.rules].flatMap((rule) => rule(records, place));
+}
+
+/** Finds everything wrong with records that were read: between them, in the ledger and the guide, and what is private in them. */
+export function checkAll(records: Records, folder: CabinetFolder, privacy: PrivacyRules): readonly Problem[] {
+  return [
+    ...checkRecords(records, folder, privacy),
+    ...checkPrivate(records, folder),
+    ...privacy.inTexts(records, folder),
+  ];
 }

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import type { Loader } from 'astro/loaders';
 import { checkCabinet } from './check-cabinet.ts';
 import type { CheckedCabinet } from './check-cabinet.ts';
+import type { PrivacyRules } from './check-records.ts';
 import { formatProblem } from './problem.ts';
 import { cabinetFolder } from './cabinet-folder.ts';
 import type { Filed, Records } from './records.ts';
@@ -16,13 +17,13 @@ export type CollectionName = (typeof COLLECTIONS)[number] | 'cabinet';
 let reading: { key: string; checked: Promise<CheckedCabinet> } | null = null;
 
 /** Reads one kind of file of the cabinet through our own reader, and stores what it found. */
-export function cabinetLoader(collection: CollectionName): Loader {
+export function cabinetLoader(collection: CollectionName, privacy: PrivacyRules): Loader {
   return {
     name: `cabinet-${collection}`,
     async load({ store, meta, logger, watcher }) {
       const folder = cabinetFolder();
       const fill = async (): Promise<void> => {
-        const { records, problems, digest } = await read(folder);
+        const { records, problems, digest } = await read(folder, privacy);
         if (problems.length > 0) {
           const text = problems.map((found) => formatProblem(found, folder)).join('\n');
           if (watcher === undefined) throw new Error(`The cabinet has problems:\n${text}`);
@@ -53,13 +54,13 @@ function filedUnder(records: Records, collection: CollectionName): readonly File
 }
 
 /** The cabinet, read once for as long as neither its texts nor the code that reads them change. */
-async function read(folder: string): Promise<CheckedCabinet & { digest: string }> {
+async function read(folder: string, privacy: PrivacyRules): Promise<CheckedCabinet & { digest: string }> {
   const key = await digestOf([folder, ...SOURCES.map((source) => fileURLToPath(new URL(source, import.meta.url)))]);
-  if (reading?.key !== key) reading = { key, checked: checkCabinet(folder) };
+  if (reading?.key !== key) reading = { key, checked: checkCabinet(folder, privacy) };
   return { ...(await reading.checked), digest: key };
 }
 
-const SOURCES = ['../core/', './/'];
+const SOURCES = ['../core/', '../catalogue/', '../privacy/'];
 
 /** A digest over the names and bytes of every text in some folders. */
 async function digestOf(folders: readonly string[]): Promise<string> {

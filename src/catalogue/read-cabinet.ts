@@ -5,7 +5,7 @@ import { isText } from './files.ts';
 import { splitFrontMatter } from './front-matter.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
-import { readForm } from './read-form.ts';
+import { readForm } from './read-fields.ts';
 import { NAMED_FOLDERS } from './records.ts';
 import type { Filed, NamedFolder, Picture, Records } from './records.ts';
 import { reignsOf } from './reigns.ts';

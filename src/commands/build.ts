@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { buildHall } from './parts/build-hall.ts';
+import { buildHall } from './parts/build-offline-copy.ts';
 import { buildSite } from './parts/build-site.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 

@@ -3,7 +3,7 @@ import { readFolder } from '../catalogue/files.ts';
 import { exhibitRemarks } from '../catalogue/exhibits/exhibit-remarks.ts';
 import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts';
 import { linkRecords } from '../catalogue/link.ts';
-import { commitWithPrivate } from '../catalogue/tracked.ts';
+import { commitWithPrivate } from '../privacy/git.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { readManifest } from '../photographs/cache/manifest.ts';
 import { formatRemarks, photographRemarks } from '../photographs/verify/remarks.ts';

@@ -9,6 +9,7 @@ import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
 import { READERS, scheduleOf } from './inventory/schedule.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { writeWhole } from './parts/write-whole.ts';
+import { PRIVACY } from '../privacy/privacy.ts';
 
 const HELP = `npm run inventory                  a schedule of the cabinet in content/, by the categories of Object ID
 
@@ -28,7 +29,7 @@ const { values, cabinet } = readWords(HELP, {
 const reader = READERS.find((known) => known === (values.for ?? 'keeper'));
 if (reader === undefined)
   endWith(`A schedule is for the insurer or the police; this says "${values.for}". Write --for insurer.`);
-const { records, problems } = await checkCabinet(cabinet.at);
+const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 if (problems.length > 0)
   endWith(
     `${problems.map((found) => formatProblem(found, cabinet.shown)).join('\n\n')}\n\nNo schedule was written: mend what stands above first.`,

@@ -11,7 +11,8 @@ import { concernsPlan } from './plan/concerns-plan.ts';
 import { formatPlan, plainPlan } from './plan/format-plan.ts';
 import { planSets } from './plan/plan-sets.ts';
 import { GUIDE, readGuide } from './plan/read-guide.ts';
-import { readWish } from './plan/read-wish.ts';
+import { readWish } from './plan/read-plan-request.ts';
+import { PRIVACY } from '../privacy/privacy.ts';
 
 const HELP = `npm run plan -- --budget "600 GBP"      what to buy next for the sets of the cabinet in content/
 
@@ -35,7 +36,7 @@ const { values, positionals, cabinet } = readWords(HELP, {
   'fewer-and-better': { type: 'boolean' },
   cabinet: { type: 'string' },
 });
-const { records, problems } = await checkCabinet(cabinet.at);
+const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 const missing = problems.find(({ kind }) => kind === 'cabinet-missing');
 if (missing !== undefined) endWith(missing.says);
 const wish = readWish({ ...values, words: positionals }, records.named.sets);

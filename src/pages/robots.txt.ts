@@ -1,4 +1,4 @@
 import type { APIRoute } from 'astro';
-import { robotsText } from '../site/models/open/pages-of-site.ts';
+import { robotsText } from '../site/models/open-data/pages-of-site.ts';
 
 export const GET: APIRoute = () => new Response(robotsText(), { headers: { 'Content-Type': 'text/plain' } });

@@ -1,6 +1,6 @@
 import { micromark } from 'micromark';
 import { gfm, gfmHtml } from 'micromark-extension-gfm';
-import { tied } from './words/tied.ts';
+import { tied } from './words/no-break.ts';
 
 /**
  * A story as HTML, with the quotation marks and apostrophes of a book. Raw HTML in it is shown as text, and addresses that

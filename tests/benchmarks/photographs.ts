@@ -8,7 +8,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import type { Region, Sharp } from 'sharp';
-import { inspectBuilt } from '../../src/publish/inspect-built.ts';
+import { inspectBuilt } from '../../src/privacy/inspect-built.ts';
 import { readFolder } from '../../src/catalogue/files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import type { FiledPiece } from '../../src/catalogue/records.ts';
@@ -73,8 +73,14 @@ async function bareLoop(ready: readonly Ready[], folder: string): Promise<void> 
         .toBuffer();
       const whole = { raw: { width, height, channels: 4 as const } };
       for (const one of made.webp)
-        await writeFile(join(folder, one.file), await sharp(cut, whole).resize(one.width).webp(PICTURE_SETTINGS.webp).toBuffer());
-      const share = sharp(cut, whole).resize(PICTURE_SETTINGS.share, PICTURE_SETTINGS.share, { fit: 'inside', withoutEnlargement: true });
+        await writeFile(
+          join(folder, one.file),
+          await sharp(cut, whole).resize(one.width).webp(PICTURE_SETTINGS.webp).toBuffer(),
+        );
+      const share = sharp(cut, whole).resize(PICTURE_SETTINGS.share, PICTURE_SETTINGS.share, {
+        fit: 'inside',
+        withoutEnlargement: true,
+      });
       await writeFile(join(folder, made.jpeg.file), await share.flatten({ background: BOARD }).jpeg(PICTURE_SETTINGS.jpeg).toBuffer()); // prettier-ignore
     }
   };

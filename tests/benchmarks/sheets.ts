@@ -1,8 +1,8 @@
 import { zipSync } from 'fflate';
 import process from 'node:process';
-import { formatColumn } from '../../src/catalogue/sheets/column-letter.ts';
-import { readSheets } from '../../src/catalogue/sheets/read-sheets.ts';
-import { odsOf, workbookOf } from '../catalogue/sheets/make-workbook.ts';
+import { formatColumn } from '../../src/import/sheets/column-letter.ts';
+import { readSheets } from '../../src/import/sheets/read-sheets.ts';
+import { odsOf, workbookOf } from '../import/sheets/make-workbook.ts';
 
 /**
  * How long a large sheet takes to read and how much memory: 12,000 rows of 30 columns in each format, and a bomb. Run it

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formatImprovement, improvementsOf } from '../../src/catalogue/improvements.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { bring, draft, EMPTY } from './import/plan/bring.ts';
+import { bring, draft, EMPTY } from '../import/plan/bring.ts';
 import { changed } from './small-cabinet.ts';
 
 // 243 pence to the Tower pound from 1279, 1.44 g (Allen, NC 165); the sovereign's 7.98805 g (Coinage Act 1870, First Schedule). Usual widths:

@@ -1,11 +1,10 @@
 import { readFolder } from '../../src/catalogue/files.ts';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
-import { checkPrivate } from '../../src/catalogue/private.ts';
-import { checkPrivateInText } from '../../src/catalogue/private-in-text.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
 import type { Problem } from '../../src/catalogue/problem.ts';
 import { orderProblems } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { checkRecords } from '../../src/catalogue/check-records.ts';
+import { checkAll } from '../../src/catalogue/check-records.ts';
 
 /** What is done to the marked cabinet before it is read: a file's new text, or null to take it away. */
 export type Change = Readonly<Record<string, string | null | ((text: string) => string)>>;
@@ -31,10 +30,5 @@ export function changed(folder: CabinetFolder, change: Change): CabinetFolder {
 
 export function problemsOf(folder: CabinetFolder): readonly Problem[] {
   const { records, problems } = readCabinet(folder);
-  return orderProblems([
-    ...problems,
-    ...checkRecords(records, folder),
-    ...checkPrivate(records, folder),
-    ...checkPrivateInText(records, folder),
-  ]);
+  return orderProblems([...problems, ...checkAll(records, folder, PRIVACY)]);
 }

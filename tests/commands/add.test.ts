@@ -6,6 +6,7 @@ import process from 'node:process';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { newId, nextNumber } from '../../src/commands/add/new-piece.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 let cabinet = '';
 beforeEach(async () => {
@@ -53,7 +54,7 @@ Bought in the rain.
   expect(await held('rulers/al-muktafi.yaml')).toContain('realm: The Abbasid Caliphate');
   expect((await held('private/ledger.csv')).startsWith(ledger)).toBe(true);
   expect(await held('private/ledger.csv')).toContain('dirham-of-al-muktafi,£40,,,"drawer, ""second"", left"');
-  expect((await checkCabinet(cabinet)).problems).toEqual([]);
+  expect((await checkCabinet(cabinet, PRIVACY)).problems).toEqual([]);
 });
 
 test('the same piece twice gets another number and another folder', async () => {

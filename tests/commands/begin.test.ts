@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 let into = '';
 beforeEach(async () => {
@@ -19,7 +20,7 @@ test('a new cabinet has no problems, keeps its private folder out of git, and pu
   const { status, stdout } = begin(into, '--title', 'Coins: mine', '--keeper', 'A. N. Other', '--currency', 'EUR');
   expect(status).toBe(0);
   expect(stdout).toContain('Three things to do next:');
-  const { records, problems } = await checkCabinet(into);
+  const { records, problems } = await checkCabinet(into, PRIVACY);
   expect(problems).toEqual([]);
   expect(records.cabinet?.fields).toMatchObject({ title: 'Coins: mine', keeper: 'A. N. Other', currency: 'EUR' });
   expect(records.pieces.map(({ fields }) => fields.publish)).toEqual(['no']);
@@ -29,9 +30,9 @@ test('a new cabinet has no problems, keeps its private folder out of git, and pu
 
 test('with the lists it holds those of the demo, and still no problem', async () => {
   begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
-  const { records, problems } = await checkCabinet(into);
+  const { records, problems } = await checkCabinet(into, PRIVACY);
   expect(problems).toEqual([]);
-  expect(records.named.rulers).toEqual((await checkCabinet('content')).records.named.rulers);
+  expect(records.named.rulers).toEqual((await checkCabinet('content', PRIVACY)).records.named.rulers);
 });
 
 test('a folder that holds something is left as it is', async () => {

@@ -16,6 +16,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/import.ts', import.meta.url));
 const made: string[] = [];
@@ -89,7 +90,7 @@ describe('a sheet brought in', () => {
   test('is written when asked for, and check has nothing to say', async () => {
     const { stdout, status } = run(words, '--write');
     expect([status, stdout.includes('3 pieces written')]).toEqual([0, true]);
-    const { records, problems } = await checkCabinet(at);
+    const { records, problems } = await checkCabinet(at, PRIVACY);
     expect(problems).toEqual([]);
     expect(records.pieces.map(({ id, fields }) => [id, fields.ruler])).toEqual([['1', ['edward-i']], ['2', ['edward-i']], ['3', ['henry-iii']]]); // prettier-ignore
     const files = filesIn(at);
@@ -189,7 +190,7 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   expect(await ended).toBe('SIGKILL');
   const left = readdirSync(pieces).length;
   expect(left).toBeLessThan(600);
-  expect((await checkCabinet(broken.at)).problems).toEqual([]);
+  expect((await checkCabinet(broken.at, PRIVACY)).problems).toEqual([]);
   expect(run(broken.words, '--write').status).toBe(0);
   const parts = (name: string): boolean => !/\.unfinished$/.test(name);
   const [one, other] = [filesIn(broken.at), filesIn(whole.at)];

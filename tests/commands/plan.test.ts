@@ -6,6 +6,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/plan.ts', import.meta.url));
 const made: string[] = [];
@@ -69,7 +70,7 @@ describe('a plan for two years', () => {
   test('is written to private/plan.md, says that it is private, and upsets no check', async () => {
     expect(written?.replace(/^#+ /gm, '')).toBe(stdout.slice(0, stdout.lastIndexOf('\nWritten to ')));
     expect(written).toMatch(/^# Buying plan of \d{4}-\d\d-\d\d\n\nPrivate: /);
-    expect((await checkCabinet(at)).problems).toEqual([]);
+    expect((await checkCabinet(at, PRIVACY)).problems).toEqual([]);
   });
   test('is written over by the next', () => {
     const next = plan(at, '--set', 'mints', '--budget', '60 GBP');

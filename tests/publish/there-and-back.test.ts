@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
-import { readRows } from '../../src/catalogue/import/read-rows.ts';
-import { suggestMapping } from '../../src/catalogue/import/suggest-mapping.ts';
+import { readRows } from '../../src/import/cells/read-rows.ts';
+import { suggestMapping } from '../../src/import/columns/suggest-mapping.ts';
 import { linkRecords } from '../../src/catalogue/link.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { readSheets } from '../../src/catalogue/sheets/read-sheets.ts';
+import { readSheets } from '../../src/import/sheets/read-sheets.ts';
 import { piecesCsv } from '../../src/publish/pieces-csv.ts';
 import { publicFacts } from '../../src/publish/public-facts.ts';
 import type { PublicFacts } from '../../src/publish/public-facts.ts';
 import { publicPieces } from '../../src/publish/public-piece.ts';
-import { bring, EMPTY } from '../catalogue/import/plan/bring.ts';
+import { bring, EMPTY } from '../import/plan/bring.ts';
 import { problemsOf } from '../catalogue/small-cabinet.ts';
 
 /** What `pieces.json` holds of every listed piece. */

@@ -1,6 +1,6 @@
 import { checkTitle, checkType, checkWords } from '../../core/cases/label-checks.ts';
 import { CARD_MARGIN } from '../../core/cases/card.ts';
-import { layCase } from '../../core/cases/set-case.ts';
+import { layCase } from '../../core/cases/typeset-case.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { CabinetFolder } from '../files.ts';
 import { linkRecords } from '../link.ts';

@@ -1,4 +1,4 @@
-import type { CaseToSet } from '../../core/cases/case-to-set.ts';
+import type { CaseToSet } from '../../core/cases/case-to-typeset.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import type { Catalogue, Exhibit, Piece } from '../catalogue.ts';
 import { known } from '../schema/fields.ts';

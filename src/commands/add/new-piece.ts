@@ -1,14 +1,13 @@
 import { dirname } from 'node:path/posix';
 import Papa from 'papaparse';
-import { checkRecords } from '../../catalogue/check-records.ts';
+import { checkAll } from '../../catalogue/check-records.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import { guarded } from '../../catalogue/csv-guard.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { fileId, freeId } from '../../catalogue/import/names/file-id.ts';
+import { fileId, freeId } from '../../import/names/file-id.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
-import { checkPrivate } from '../../catalogue/private.ts';
-import { checkPrivateInText } from '../../catalogue/private-in-text.ts';
+import { PRIVACY } from '../../privacy/privacy.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
 import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 import { formatPieceFile } from '../../catalogue/write/write-piece.ts';
@@ -65,12 +64,7 @@ export function problemsOfNew(folder: CabinetFolder, files: readonly NewFile[]):
 
 function problemsIn(folder: CabinetFolder): readonly Problem[] {
   const { records, problems } = readCabinet(folder);
-  return [
-    ...problems,
-    ...checkRecords(records, folder),
-    ...checkPrivate(records, folder),
-    ...checkPrivateInText(records, folder),
-  ];
+  return [...problems, ...checkAll(records, folder, PRIVACY)];
 }
 
 function key({ file, field, says }: Problem): string {

@@ -1,7 +1,7 @@
-import { formatReading } from '../../catalogue/import/mapping/parse-reading.ts';
-import type { Mapping } from '../../catalogue/import/mapping/mapping.ts';
-import type { Change, Question } from '../../catalogue/import/mapping/question.ts';
-import { answer } from '../../catalogue/import/mapping/question.ts';
+import { formatReading } from '../../import/columns/parse-column-rule.ts';
+import type { Mapping } from '../../import/columns/mapping.ts';
+import type { Change, Question } from '../../import/columns/question.ts';
+import { answer } from '../../import/columns/question.ts';
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { askWhich } from '../parts/ask.ts';

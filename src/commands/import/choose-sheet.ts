@@ -1,6 +1,6 @@
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
-import type { Sheet, SheetFile } from '../../catalogue/sheets/sheet.ts';
+import type { Sheet, SheetFile } from '../../import/sheets/sheet.ts';
 import { askWhich, canAsk } from '../parts/ask.ts';
 import { shorten } from './tell-columns.ts';
 

@@ -1,6 +1,6 @@
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { parseBroughtIn } from '../../catalogue/import/again/base.ts';
-import type { Draft } from '../../catalogue/import/draft.ts';
+import { parseBroughtIn } from '../../import/reimport/base.ts';
+import type { Draft } from '../../import/plan/draft.ts';
 import { pathIn } from './place-of.ts';
 import { readIfThere } from '../parts/write-whole.ts';
 

@@ -1,11 +1,11 @@
-import { formatMapping } from '../../catalogue/import/mapping/format-mapping.ts';
-import type { Mapping } from '../../catalogue/import/mapping/mapping.ts';
-import { parseMapping } from '../../catalogue/import/mapping/parse-mapping.ts';
-import { openQuestions, suggestMapping } from '../../catalogue/import/suggest-mapping.ts';
+import { formatMapping } from '../../import/columns/format-mapping.ts';
+import type { Mapping } from '../../import/columns/mapping.ts';
+import { parseMapping } from '../../import/columns/parse-mapping.ts';
+import { openQuestions, suggestMapping } from '../../import/columns/suggest-mapping.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
-import type { Sheet } from '../../catalogue/sheets/sheet.ts';
+import type { Sheet } from '../../import/sheets/sheet.ts';
 import { canAsk } from '../parts/ask.ts';
 import { askMapping, questionsInWords } from './ask-mapping.ts';
 import { readIfThere, writeWhole } from '../parts/write-whole.ts';

@@ -1,8 +1,8 @@
-import { columnKeys, readingsOf } from '../../catalogue/import/mapping/column-key.ts';
-import type { Mapping, Reading } from '../../catalogue/import/mapping/mapping.ts';
-import { formatReading } from '../../catalogue/import/mapping/parse-reading.ts';
-import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
-import type { Sheet } from '../../catalogue/sheets/sheet.ts';
+import { columnKeys, readingsOf } from '../../import/columns/column-key.ts';
+import type { Mapping, Reading } from '../../import/columns/mapping.ts';
+import { formatReading } from '../../import/columns/parse-column-rule.ts';
+import type { ImportPlan } from '../../import/plan/plan-import.ts';
+import type { Sheet } from '../../import/sheets/sheet.ts';
 
 /** Columns side by side, a line each: the heading, what its cells become, how many there are, how many could not be read. */
 export function tellColumns(sheet: Sheet, mapping: Mapping, plan: ImportPlan): string {

@@ -1,4 +1,4 @@
-import type { NameQuestion } from '../../catalogue/import/names/join-names.ts';
+import type { NameQuestion } from '../../import/names/join-names.ts';
 
 /** Which spellings were taken for one, and which were kept apart, with the file in which either is changed; empty where there is nothing to ask. */
 export function tellNames(questions: readonly NameQuestion[], shownFile: string): string {

@@ -1,6 +1,6 @@
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
-import type { Conflict } from '../../catalogue/import/again/three-way.ts';
-import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
+import type { Conflict } from '../../import/reimport/three-way.ts';
+import type { ImportPlan } from '../../import/plan/plan-import.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { shorten } from './tell-columns.ts';

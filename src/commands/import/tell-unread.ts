@@ -1,5 +1,5 @@
-import type { UnreadCell } from '../../catalogue/import/draft.ts';
-import { grouped } from '../../catalogue/import/names/grouped.ts';
+import type { UnreadCell } from '../../import/plan/draft.ts';
+import { grouped } from '../../import/names/grouped.ts';
 import { shorten } from './tell-columns.ts';
 
 /** Cells of one column that could not be read for one reason. */

@@ -1,9 +1,9 @@
 import { writeCsv } from '../../catalogue/csv.ts';
-import type { BroughtIn } from '../../catalogue/import/again/base.ts';
-import { formatBroughtIn } from '../../catalogue/import/again/base.ts';
-import { columnKeys } from '../../catalogue/import/mapping/column-key.ts';
-import type { ImportPlan } from '../../catalogue/import/plan/plan-import.ts';
-import type { Sheet } from '../../catalogue/sheets/sheet.ts';
+import type { BroughtIn } from '../../import/reimport/base.ts';
+import { formatBroughtIn } from '../../import/reimport/base.ts';
+import { columnKeys } from '../../import/columns/column-key.ts';
+import type { ImportPlan } from '../../import/plan/plan-import.ts';
+import type { Sheet } from '../../import/sheets/sheet.ts';
 import type { ImportPlaces } from './place-of.ts';
 import { pathIn } from './place-of.ts';
 import { writeWhole } from '../parts/write-whole.ts';

@@ -10,7 +10,7 @@ import { linkPhotographs } from '../../photographs/cache/link-photographs.ts';
 import type { PhotographRun } from '../../photographs/render/make-photographs.ts';
 import { makePhotographs } from '../../photographs/render/make-photographs.ts';
 import { formatRemarks } from '../../photographs/verify/remarks.ts';
-import { inspectBuilt } from '../../publish/inspect-built.ts';
+import { inspectBuilt } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';

@@ -14,7 +14,7 @@ import type { PublicPiece } from '../../publish/public-piece.ts';
 import { setPieceOf } from '../../publish/set-piece.ts';
 import { setStates } from '../../publish/set-states.ts';
 import type { ReadGuide } from './read-guide.ts';
-import type { Wish } from './read-wish.ts';
+import type { Wish } from './read-plan-request.ts';
 
 export type SetsPlan = {
   readonly wish: Wish;

@@ -1,6 +1,6 @@
 import { CARD_MARGIN } from './card.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
-import type { CaseToSet, LabelStyle } from './case-to-set.ts';
+import type { CaseToSet, LabelStyle } from './case-to-typeset.ts';
 import { lettersPerLine } from './type-size.ts';
 
 /** A change that makes everything fit, in words a keeper can follow, and the case as it then is. */

@@ -1,5 +1,5 @@
-import type { Run, SetLine } from './set-text.ts';
-import { lineHeight, setText, widthOfText } from './set-text.ts';
+import type { Run, SetLine } from './typeset-text.ts';
+import { lineHeight, setText, widthOfText } from './typeset-text.ts';
 
 /** A card as it is printed and lies in the case: its size in millimetres, its type in points, its lines. */
 export type Card = {

@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
 import { loadCabinet } from '../../site/cabinet.ts';
-import { pieceFacts } from '../../site/models/open/records.ts';
+import { pieceFacts } from '../../site/models/open-data/records.ts';
 
 export const GET: APIRoute = async () => Response.json(pieceFacts(await loadCabinet()));

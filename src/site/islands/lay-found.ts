@@ -1,5 +1,5 @@
 import type { Found } from '../find/choose.ts';
-import { tied } from '../words/tied.ts';
+import { tied } from '../words/no-break.ts';
 
 /**
  * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are

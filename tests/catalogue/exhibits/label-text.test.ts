@@ -4,7 +4,7 @@ import type { LabelledPiece } from '../../../src/catalogue/exhibits/label-text.t
 import { labelText } from '../../../src/catalogue/exhibits/label-text.ts';
 import { LABEL_FACTS } from '../../../src/catalogue/schema/exhibit.ts';
 import { setLabel } from '../../../src/core/cases/card.ts';
-import { lineText } from '../../../src/core/cases/set-text.ts';
+import { lineText } from '../../../src/core/cases/typeset-text.ts';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { parseSize } from '../../../src/core/measures/parse-size.ts';
 import { parseWeight } from '../../../src/core/measures/parse-weight.ts';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { splitFrontMatter } from '../../../src/catalogue/front-matter.ts';
-import { readForm } from '../../../src/catalogue/read-form.ts';
+import { readForm } from '../../../src/catalogue/read-fields.ts';
 import { pieceSchema } from '../../../src/catalogue/schema/piece.ts';
 import { formatListFile, formatPieceFile } from '../../../src/catalogue/write/write-piece.ts';
 import { formatYaml } from '../../../src/catalogue/write/write-yaml.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { UnreadCell } from '../../../src/catalogue/import/draft.ts';
+import type { UnreadCell } from '../../../src/import/plan/draft.ts';
 import { tellUnread, unreadGroups } from '../../../src/commands/import/tell-unread.ts';
 
 const cell = (row: number, heading: string, text: string, because: string): UnreadCell => ({

@@ -3,8 +3,8 @@ import process from 'node:process';
 import { describe, expect, test } from 'vitest';
 import { SPACING } from '../../../src/core/cases/case-plan.ts';
 import { layOutCase } from '../../../src/core/cases/lay-out-case.ts';
-import type { CaseToSet } from '../../../src/core/cases/case-to-set.ts';
-import { layCase, planCase } from '../../../src/core/cases/set-case.ts';
+import type { CaseToSet } from '../../../src/core/cases/case-to-typeset.ts';
+import { layCase, planCase } from '../../../src/core/cases/typeset-case.ts';
 import { boxesOf, CLUB_CASE, groups, isInside, overlap, SMALL_CASE, style } from './random-exhibits.ts';
 
 const size = (width: number, height: number) => ({ width, height });

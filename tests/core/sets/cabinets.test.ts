@@ -7,6 +7,7 @@ import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import type { SetState } from '../../../src/core/sets/set-state.ts';
 import { publicPieces } from '../../../src/publish/public-piece.ts';
 import { setStates } from '../../../src/publish/set-states.ts';
+import { PRIVACY } from '../../../src/privacy/privacy.ts';
 
 /*
  * A small cabinet for every rule of sets, in files as a keeper writes them, and beside it what must come of it: written by hand
@@ -68,7 +69,7 @@ test('there is a cabinet for every way to draw places and for every other rule',
 describe('every cabinet, read from its files, comes to what was worked out by hand', () => {
   test.for(rules)('%s', async (rule) => {
     const at = `${CABINETS}/${rule}/content`;
-    expect((await checkCabinet(at)).problems).toEqual([]);
+    expect((await checkCabinet(at, PRIVACY)).problems).toEqual([]);
     const folder = await readFolder(at);
     if (folder === null) throw new Error(`${at} is not there.`);
     const catalogue = linkRecords(readCabinet(folder).records);

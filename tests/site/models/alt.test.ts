@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { altOf } from '../../../src/site/models/alt.ts';
-import { faceOf } from '../../../src/site/models/face.ts';
+import { altOf } from '../../../src/site/models/shared/alt.ts';
+import { faceOf } from '../../../src/site/models/shared/face.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
 const { pieces } = await wholeCabinet('content');

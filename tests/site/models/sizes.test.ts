@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { extentOf, sizeRules } from '../../../src/site/models/sizes.ts';
+import { extentOf, sizeRules } from '../../../src/site/models/shared/sizes.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
 test('the widest thing on a page counts a disc with the margin it keeps, so that it fits a narrow screen', async () => {

@@ -1,6 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { loadCabinet } from '../../../site/cabinet.ts';
-import { linkedData } from '../../../site/models/open/linked.ts';
+import { linkedData } from '../../../site/models/open-data/linked.ts';
 
 export const getStaticPaths = (async () => {
   const cabinet = await loadCabinet();

@@ -1,6 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { loadCabinet } from '../../../site/cabinet.ts';
-import { setRecords } from '../../../site/models/open/records.ts';
+import { setRecords } from '../../../site/models/open-data/records.ts';
 
 export const getStaticPaths = (async () =>
   setRecords(await loadCabinet()).map((set) => ({ params: { id: set.id }, props: { set } }))) satisfies GetStaticPaths;

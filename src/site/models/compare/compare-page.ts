@@ -4,7 +4,7 @@ import { MOST } from '../../compare/state.ts';
 import { urls } from '../../urls.ts';
 import { compareWords } from '../../words/compare.ts';
 import { siteWords } from '../../words/site.ts';
-import type { PageHead } from '../head.ts';
+import type { PageHead } from '../shared/head.ts';
 import { worthComparing } from './worth-comparing.ts';
 
 /** Pieces worth laying side by side: why, where each is told of, and where they lie together. */

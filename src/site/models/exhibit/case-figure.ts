@@ -1,7 +1,7 @@
 import { exhibitWords } from '../../words/exhibits.ts';
 import { smallCaseDrawing, smallEnough } from '../paper/case-drawing.ts';
 import type { Mark } from '../paper/marks.ts';
-import type { SetCase } from './set-case.ts';
+import type { SetCase } from './typeset-case.ts';
 import type { ShownPiece } from './shown-exhibit.ts';
 
 /** The plan of a case as a figure on a page: its drawing in millimetres, and in words all that the drawing shows. */

@@ -2,7 +2,7 @@ import { exhibitJsonLd } from '../../../publish/exhibit-json-ld.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
-import type { PageHead } from '../head.ts';
+import type { PageHead } from '../shared/head.ts';
 import { sharingPictureSays } from './sharing-picture.ts';
 import type { ShownExhibit } from './shown-exhibit.ts';
 import { piecesShown } from './shown-exhibit.ts';

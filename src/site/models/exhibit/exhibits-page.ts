@@ -1,7 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
-import type { PageHead } from '../head.ts';
+import type { PageHead } from '../shared/head.ts';
 import type { LaidOut } from './exhibit-page.ts';
 import { exhibitPage } from './exhibit-page.ts';
 

@@ -6,7 +6,7 @@ import { shareBoard } from '../../../photographs/render/share-board.ts';
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
-import { pictureWidth } from '../sizes.ts';
+import { pictureWidth } from '../shared/sizes.ts';
 import type { ShownExhibit, ShownPiece } from './shown-exhibit.ts';
 import { shownExhibit } from './shown-exhibit.ts';
 

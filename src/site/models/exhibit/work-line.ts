@@ -1,5 +1,5 @@
 import type { Work } from '../../../catalogue/catalogue.ts';
-import type { Run } from '../../../core/cases/set-text.ts';
+import type { Run } from '../../../core/cases/typeset-text.ts';
 
 /** A book as a list of books gives it: author, title in italics, series, place and year. */
 export function workLine({ fields }: Work): readonly Run[] {

@@ -1,4 +1,4 @@
-import type { LaidPiece } from '../board.ts';
+import type { LaidPiece } from '../shared/board.ts';
 
 const EMPTY = { id: '', href: '#', title: '…', line: '', note: ' ', room: 'usual' } as const;
 

@@ -5,9 +5,9 @@ import type { Cabinet } from '../../cabinet.ts';
 import { wordsOf } from '../../find/fold.ts';
 import { FACETS } from '../../find/record.ts';
 import type { FindRecord, FoundFace } from '../../find/record.ts';
-import { boardOf } from '../board.ts';
-import { lookOf } from '../face.ts';
-import type { FaceView } from '../face.ts';
+import { boardOf } from '../shared/board.ts';
+import { lookOf } from '../shared/face.ts';
+import type { FaceView } from '../shared/face.ts';
 import { facetsOf } from './facets.ts';
 
 /** The search's record of every listed piece, in the order of inventory numbers. */

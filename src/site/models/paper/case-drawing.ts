@@ -1,8 +1,8 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
-import { lineHeight, setText } from '../../../core/cases/set-text.ts';
+import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 import { paperWords } from '../../words/paper.ts';
-import type { SetCase, SetCell } from '../exhibit/set-case.ts';
+import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Mark } from './marks.ts';
 import { FINE, FIRM, textMark, textMarks } from './marks.ts';

@@ -1,7 +1,7 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
-import { lineHeight, setText } from '../../../core/cases/set-text.ts';
+import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { paperWords } from '../../words/paper.ts';
-import type { SetCase } from '../exhibit/set-case.ts';
+import type { SetCase } from '../exhibit/typeset-case.ts';
 import { caseDrawing, smallCaseDrawing } from './case-drawing.ts';
 import type { Mark } from './marks.ts';
 import { FINE, moved, textMark, textMarks } from './marks.ts';

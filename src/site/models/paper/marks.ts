@@ -1,6 +1,6 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
-import type { Run, SetLine } from '../../../core/cases/set-text.ts';
-import { lineHeight, lineText } from '../../../core/cases/set-text.ts';
+import type { Run, SetLine } from '../../../core/cases/typeset-text.ts';
+import { lineHeight, lineText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { setText } from '../../../core/cases/set-text.ts';
+import { setText } from '../../../core/cases/typeset-text.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';

@@ -1,9 +1,9 @@
-import type { Run, SetLine } from '../../../core/cases/set-text.ts';
-import { lineHeight, setText } from '../../../core/cases/set-text.ts';
+import type { Run, SetLine } from '../../../core/cases/typeset-text.ts';
+import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Card } from '../../../core/cases/card.ts';
-import type { SetCase, SetCell } from '../exhibit/set-case.ts';
+import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { workLine } from '../exhibit/work-line.ts';
 import type { Mark } from './marks.ts';

@@ -1,4 +1,4 @@
-import { lineHeight, widthOfText } from '../../../core/cases/set-text.ts';
+import { lineHeight, widthOfText } from '../../../core/cases/typeset-text.ts';
 import type { Mark } from './marks.ts';
 import { FINE, textMarks } from './marks.ts';
 

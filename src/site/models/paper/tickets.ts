@@ -1,6 +1,6 @@
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { paperWords } from '../../words/paper.ts';
-import { extentOf, UNMEASURED } from '../sizes.ts';
+import { extentOf, UNMEASURED } from '../shared/sizes.ts';
 import type { CellGrid } from './cells.ts';
 import { gridFor, layInCells } from './cells.ts';
 import { FINE, moved } from './marks.ts';

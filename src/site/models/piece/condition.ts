@@ -3,7 +3,7 @@ import type { Grade } from '../../../core/grade/grade.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
-import type { ChartTable } from '../chart.ts';
+import type { ChartTable } from '../charts/chart.ts';
 
 /** A bar on the numeric scale, by a published table or, with no source, by all of them together. */
 export type GradeBar = { readonly source: string | null; readonly low: number; readonly high: number };

@@ -3,11 +3,11 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { pieceWords } from '../../words/piece.ts';
-import type { ChartTable } from '../chart.ts';
-import { eraBands } from '../era-bands.ts';
-import type { SchemesChart } from '../eras-page.ts';
-import { packedBars } from '../packed-bars.ts';
-import { ticksOf } from '../time-scale.ts';
+import type { ChartTable } from '../charts/chart.ts';
+import { eraBands } from '../eras/era-bands.ts';
+import type { SchemesChart } from '../eras/eras-page.ts';
+import { packedBars } from '../charts/packed-bars.ts';
+import { ticksOf } from '../charts/time-scale.ts';
 
 /** Where a piece falls under one scheme, in words. */
 export type EraRow = { readonly scheme: string; readonly to: string; readonly says: string };

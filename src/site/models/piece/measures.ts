@@ -10,7 +10,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
-import { standardsOf } from '../weight-rows.ts';
+import { standardsOf } from '../measures/weight-rows.ts';
 import { valueRows } from './metal-value.ts';
 import { row } from './row.ts';
 import type { Row } from './row.ts';

@@ -2,7 +2,7 @@ import type { PhotographManifest } from '../../../photographs/cache/manifest.ts'
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { urls } from '../../urls.ts';
 import { faceWords } from '../../words/faces.ts';
-import { altOf } from '../alt.ts';
+import { altOf } from '../shared/alt.ts';
 
 /** A picture that is neither face: the edge, a detail. It is not at the common scale. */
 export type OtherPicture = {

@@ -1,7 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { pieceWords } from '../../words/piece.ts';
-import { setsOf } from '../sets-of.ts';
+import { setsOf } from '../sets/sets-of.ts';
 
 /** What a piece does for a set, in words. */
 export type SetRow = {

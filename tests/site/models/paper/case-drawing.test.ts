@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
-import { lineText, widthOfText } from '../../../../src/core/cases/set-text.ts';
-import type { SetCase } from '../../../../src/site/models/exhibit/set-case.ts';
-import { setCase } from '../../../../src/site/models/exhibit/set-case.ts';
+import { lineText, widthOfText } from '../../../../src/core/cases/typeset-text.ts';
+import type { SetCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
+import { setCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
 import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { smallCaseDrawing } from '../../../../src/site/models/paper/case-drawing.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { widthOfText } from '../../../../src/core/cases/set-text.ts';
+import { widthOfText } from '../../../../src/core/cases/typeset-text.ts';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import type { Mark } from '../../../../src/site/models/paper/marks.ts';

@@ -1,0 +1,65 @@
+import { rm } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { nearestName } from '../../catalogue/nearest.ts';
+import type { Records } from '../../catalogue/records.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
+import { makeHallCopy } from '../../publish/offline-copy/make-offline-copy.ts';
+import { FRONT } from '../../publish/offline-copy/places.ts';
+import type { BuildWish } from './build-site.ts';
+import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
+import { putFolder } from './put-folder.ts';
+import { MARKS, refuseFolder } from './refuse-folder.ts';
+
+export type HallWish = Omit<BuildWish, 'out'> & {
+  /** The id of the exhibit that is shown first. */
+  readonly exhibit: string;
+  /** Null for a folder named after the exhibit. */
+  readonly out: string | null;
+};
+
+/**
+ * Makes the copy of a site that is carried to a hall on a stick, inspected first as the site and then as the copy.
+ * Answers with a sentence.
+ */
+export async function buildHall({ exhibit, out, cabinet, address }: HallWish): Promise<Outcome<string>> {
+  const started = performance.now();
+  const into = resolve(out ?? `hall-${exhibit}`);
+  const refusal = await refuseFolder(into, cabinet.at, MARKS.hall);
+  if (refusal !== null) return refuse(refusal);
+
+  const made = await makeSite({ cabinet, address }, into, (records) => noExhibit(records, exhibit));
+  if (!made.ok) return made;
+  const { grown, records, base, inspected, address: web } = made.value;
+  const copied = `${grown}.hall`;
+  await rm(copied, { recursive: true, force: true });
+  const copy = await makeHallCopy(
+    grown,
+    copied,
+    { base, exhibit },
+    {
+      title: records.exhibits.find(({ id }) => id === exhibit)?.fields.title ?? exhibit,
+      cabinet: records.cabinet?.fields.title ?? '',
+      address: web === null ? null : `${web}exhibits/${exhibit}/`,
+    },
+  );
+  await rm(grown, { recursive: true, force: true });
+  const leaks = await leaksIn(copied, into, records, cabinet);
+  if (leaks !== null) return refuse(leaks);
+  await putFolder(copied, into);
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  const megabytes = (copy.bytes / 1e6).toFixed(copy.bytes < 1e7 ? 1 : 0);
+  return good(
+    `${counted(copy.pages, 'page')}, ${megabytes} MB, put in ${shownFolder(into)} in ${seconds} s; ${inspected}.\nCopy the whole folder to a stick and open ${FRONT}: it needs no network and no server.`,
+  );
+}
+
+/** A sentence when the cabinet has no such exhibit; null when it has. */
+function noExhibit({ exhibits }: Records, exhibit: string): string | null {
+  const ids = exhibits.map(({ id }) => id);
+  if (ids.includes(exhibit)) return null;
+  if (ids.length === 0)
+    return `There is no exhibit "${exhibit}": this cabinet has none yet. Write exhibits/${exhibit}/exhibit.md first.`;
+  const nearest = ids.length === 1 ? (ids[0] ?? null) : nearestName(exhibit, ids);
+  return `There is no exhibit "${exhibit}". ${nearest === null ? `Write one of ${ids.join(', ')}.` : `Write --hall ${nearest}.`}`;
+}

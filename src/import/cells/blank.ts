@@ -1,0 +1,32 @@
+import type { Meaning } from '../columns/mapping.ts';
+
+/** Words for nothing, in the languages of the sheets, and which of the three blanks each of them is. */
+const WORDS: Readonly<Record<Meaning, readonly string[]>> = {
+  unknown: [
+    '?', '??', '???', '(?)', 'unknown', 'unkn.', 'not known', 'uncertain', 'inconnu', 'inconnue', 'incertain', 'unbekannt', 'unbek.',
+    'ungewiss', 'unsicher', 'sconosciuto', 'sconosciuta', 'ignoto', 'incerto', 'desconocido', 'desconocida', 'incierto', 'incierta',
+    'onbekend', 'onzeker',
+  ],
+  none: [
+    'none', 'n/a', 'not applicable', 'aucun', 'aucune', 'néant', 'sans objet', 's.o.', 'keine', 'keiner', 'kein', 'entfällt', 'entf.',
+    'nessuno', 'nessuna', 'ninguno', 'ninguna', 'no procede', 'geen', 'n.v.t.',
+  ],
+  'not recorded': [
+    '-', '--', '---', '–', '—', '.', '..', '…', '/', '_', 'na', 'n.a.', '#n/a', 'k.a.', 'k. a.', 'keine angabe', 'n.b.', 'n.c.', 'tbd', 'tbc',
+    'not recorded', 'not measured', 'not weighed', 'nicht erfasst', 'non renseigné', 'non pesé', 'no consta', 'niet genoteerd',
+  ],
+}; // prettier-ignore
+
+const MEANT: ReadonlyMap<string, Meaning> = new Map(
+  (['unknown', 'none', 'not recorded'] as const).flatMap((meaning) =>
+    WORDS[meaning].map((word) => [word, meaning] as const),
+  ),
+);
+
+/** Which blank a cell is; null when it says something. The keeper's own words go first. */
+export function blankIn(text: string, own: Readonly<Record<string, Meaning>>): Meaning | null {
+  const word = text.trim().toLowerCase();
+  if (word === '') return 'not recorded';
+  const kept = Object.entries(own).find(([each]) => each.trim().toLowerCase() === word)?.[1];
+  return kept ?? MEANT.get(word) ?? null;
+}

@@ -1,0 +1,64 @@
+import { parseMoney } from '../../core/money/parse-money.ts';
+import type { Settings } from '../columns/mapping.ts';
+import type { LedgerField } from '../columns/targets.ts';
+import { SUMS } from '../columns/targets.ts';
+import { datingOf } from './date-cell.ts';
+import { plainSum } from './figures.ts';
+import type { Cell, Said } from './cell-result.ts';
+
+/**
+ * A cell of a private column. Sums need their currency and days their order; one that cannot be read is told of and
+ * stays in the ledger under its own heading, so that nothing is lost and `check` has nothing to refuse.
+ */
+export function readLedger(
+  cell: Cell,
+  column: LedgerField | undefined,
+  heading: string,
+  currency: string | undefined,
+): readonly Said[] {
+  if (column === undefined) return [{ kind: 'ledger', column: ownHeading(heading), text: cell.text }];
+  const read = SUMS.has(column)
+    ? sumOf(cell, currency)
+    : column === 'acquired'
+      ? datingOf({ ...cell, settings: ofToday(cell.settings) })
+      : null;
+  if (read === null) return [{ kind: 'ledger', column, text: cell.text }];
+  if (read.ok) return [{ kind: 'ledger', column, text: read.text }];
+  return [
+    { kind: 'ledger', column: ownHeading(heading), text: cell.text },
+    { kind: 'unread', field: `ledger ${column}`, because: read.because },
+  ];
+}
+
+/** The calendar of the coin is not the one a keeper writes the day of a purchase in. */
+function ofToday({ calendar: _, ...settings }: Settings): Settings {
+  return settings;
+}
+
+const NAMES: ReadonlySet<string> = new Set(['piece', 'cost', 'value', 'insured', 'acquired']);
+
+/** A heading that would pass for a column of the ledger that wants more than words is told apart. */
+export function ownHeading(heading: string): string {
+  return NAMES.has(heading.trim().toLowerCase()) ? `${heading.trim()} (as in the sheet)` : heading.trim();
+}
+
+function sumOf(cell: Cell, currency: string | undefined): ReturnType<typeof datingOf> {
+  const { value, settings } = cell;
+  const known = currency ?? settings.currency;
+  if (value?.kind === 'money') return moneyRead(`${value.figure} ${value.currency}`, cell.text);
+  const figure = value?.kind === 'number' ? value.figure : plainSum(cell.text, settings.decimal);
+  const tidy = figure
+    .replace(/^[~ca. ]*(?=\d)/i, '')
+    .replace(/(\d)[.,](?:-{1,2}|–|—)/, '$1')
+    .replace(/(\d)[.,](?=\s|$)/, '$1')
+    .trim();
+  const bare = /^[\d.,'’\s]+$/.test(tidy);
+  return moneyRead(bare && known !== undefined ? `${tidy} ${known}` : tidy, cell.text);
+}
+
+function moneyRead(text: string, written: string): ReturnType<typeof datingOf> {
+  const read = parseMoney(text);
+  const twice = read.ok ? read : parseMoney(written);
+  if (twice.ok) return { ok: true, text: read.ok ? text : written };
+  return { ok: false, because: twice.problem };
+}

@@ -1,0 +1,183 @@
+import { parseLegend } from '../../core/legends/parse-legend.ts';
+import type { Mapping, Meaning, Reading } from '../columns/mapping.ts';
+import { matchPattern } from '../columns/pattern.ts';
+import { parseReading } from '../columns/parse-column-rule.ts';
+import type { Field } from '../columns/targets.ts';
+import { WITH_BLANKS } from '../columns/targets.ts';
+import { blankIn } from './blank.ts';
+import { readDate } from './date-cell.ts';
+import { readGrade } from './grade-cell.ts';
+import { readLedger } from './ledger-cell.ts';
+import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
+import { readMetal } from './metal-cell.ts';
+import { readNames } from './name-cell.ts';
+import { readReferences, readReferenceTo } from './reference-cell.ts';
+import type { Cell, Said } from './cell-result.ts';
+import { fact, unread } from './cell-result.ts';
+import { CHOICES, readChoice, readList, readMakers, readSure } from './word-cell.ts';
+
+/** All that the readings of a column make of one cell. Patterns are tried in turn, the first that fits the whole cell is taken. */
+export function readCell(cell: Cell, readings: readonly Reading[], heading: string, mapping: Mapping): readonly Said[] {
+  if (cell.text === '') return [];
+  const isPrivate = readings.some(({ kind }) => kind === 'ledger');
+  if (cell.value?.kind === 'error' && !isPrivate)
+    return unread(
+      nameOf(readings),
+      `The sheet itself could not work this cell out and says ${cell.value.says}. Mend the formula, or type the value.`,
+    );
+  const patterns = readings.filter((reading) => reading.kind === 'pattern');
+  const whole = readings
+    .filter((reading) => reading.kind !== 'pattern')
+    .flatMap((reading) => readAs(cell, reading, heading, mapping));
+  return patterns.length === 0 ? whole : [...whole, ...readParts(cell, patterns, whole.length > 0, heading, mapping)];
+}
+
+type Pattern = Extract<Reading, { kind: 'pattern' }>;
+
+function readParts(
+  cell: Cell,
+  patterns: readonly Pattern[],
+  hasPlace: boolean,
+  heading: string,
+  mapping: Mapping,
+): readonly Said[] {
+  const blank = blankIn(cell.text, mapping.blanks);
+  if (blank !== null) return [{ kind: 'blank' }];
+  const readPart = (part: string, text: string): readonly Said[] => {
+    const reading = parseReading(part);
+    return reading.ok ? readAs({ ...cell, text, value: undefined }, reading.value, heading, mapping) : [];
+  };
+  // A number of one word is likelier than one of two: `A.D. 249. 7.` ends in the number 7.
+  const isLikely = (part: string, text: string) => part !== 'number' || !text.includes(' ');
+  const isRead = (part: string, text: string) =>
+    isLikely(part, text) && readPart(part, text).every(({ kind }) => kind !== 'unread');
+  // First a way to part the cell in which every part can be read, then any.
+  const found =
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isRead)) ??
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isLikely)) ??
+    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text));
+  if (found !== null)
+    return found.flatMap(({ part, text }) =>
+      readPart(part, text).map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each)),
+    );
+  if (hasPlace) return [];
+  const tried = patterns.map(({ pattern }) => pattern).join(' or ');
+  return unread('pattern', `"${cell.text}" does not fit ${tried}. Add a pattern that it fits to the mapping.`);
+}
+
+function firstOf<T, U>(all: readonly T[], look: (one: T) => U | null): U | null {
+  for (const one of all) {
+    const found = look(one);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function nameOf(readings: readonly Reading[]): string {
+  const [first] = readings;
+  return first?.kind === 'field' ? first.field : first?.kind === 'reference' ? 'references' : 'pattern';
+}
+
+/** A cell by one reading that is no pattern. */
+function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping): readonly Said[] {
+  if (reading.kind === 'pattern') return [];
+  if (reading.kind === 'nothing') return [];
+  const blank = cell.value?.kind === 'number' ? null : blankIn(cell.text, mapping.blanks);
+  if (reading.kind === 'ledger') {
+    const dropped = blank !== null && reading.column !== undefined;
+    return dropped ? [{ kind: 'blank' }] : readLedger(cell, reading.column, heading, reading.currency);
+  }
+  if (reading.kind === 'reference') {
+    // A stroke in the column of a book says that the book has no such piece, or that nobody looked: nothing is made of it.
+    return blank === null ? readReferenceTo(reading.work, cell.text) : [{ kind: 'blank' }];
+  }
+  if (blank !== null) return readBlank(reading.field, blank);
+  return readField({ ...cell, unit: reading.unit }, reading.field, mapping);
+}
+
+/** Only where the form knows more than one blank is the kind of blank kept. */
+function readBlank(field: Field, blank: Meaning): readonly Said[] {
+  if (blank === 'not recorded') return [{ kind: 'blank' }];
+  const keeps =
+    WITH_BLANKS.has(field) || (field === 'issuer' && blank === 'unknown') || (field === 'axis' && blank === 'none');
+  return keeps ? fact(field, blank) : [{ kind: 'blank' }];
+}
+
+function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] {
+  const { text } = cell;
+  switch (field) {
+    case 'id':
+      return [{ kind: 'id', text }];
+    case 'ruler':
+    case 'mint':
+    case 'denomination':
+      return readNames(text, field);
+    case 'realm':
+      return [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }];
+    case 'date':
+      return readDate(cell, 'date');
+    case 'date from':
+    case 'date to':
+    case 'height':
+    case 'width':
+    case 'reference work':
+    case 'reference number':
+      return [{ kind: 'half', of: field, text }];
+    case 'references':
+      return readReferences(text);
+    case 'metal':
+      return readMetal(text);
+    case 'fineness':
+    case 'weight':
+    case 'diameter':
+    case 'thickness':
+      return readMeasure(cell, field);
+    case 'axis':
+      return readAxis(cell);
+    case 'measures':
+      return readMeasures(cell);
+    case 'grade':
+      return readGrade(cell, mapping.language, mapping.always['grade-scale']);
+    case 'treatments':
+    case 'peculiarities':
+    case 'tags':
+      return readList(text, field);
+    case 'makers':
+      return readMakers(text, 'maker');
+    case 'moneyer':
+    case 'engraver':
+    case 'medallist':
+    case 'die-sinker':
+    case 'artist':
+      return readMakers(text, field);
+    case 'sure':
+      return readSure(text);
+    case 'story':
+      return [{ kind: 'story', text }];
+    case 'provenance':
+      return [{ kind: 'more', field: 'provenance', values: [{ says: text }] }];
+    case 'struck-for':
+      return readStruckFor(text);
+    case 'found area':
+      return fact('found.area', text);
+    case 'obverse die':
+    case 'reverse die':
+      return fact(`dies.${field.replace(' die', '')}`, text);
+    default:
+      return field in CHOICES ? readChoice(text, field) : readWords(text, field);
+  }
+}
+
+function readStruckFor(text: string): readonly Said[] {
+  const names = text.split(/\s*;\s*/);
+  if (names.every((name) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))) return fact('struck-for', names);
+  return unread('struck-for', `"${text}" is not the name of a ruler's file. Write it like edward-i.`);
+}
+
+/** Words as they stand; a legend must be one. */
+function readWords(text: string, field: string): readonly Said[] {
+  const path = /^(?:obverse|reverse|edge) (?:legend|reading|design)$/.test(field) ? field.replace(' ', '.') : field;
+  if (!path.endsWith('.legend')) return fact(path, text);
+  const read = parseLegend(text);
+  return read.ok ? fact(path, text) : unread(field, read.problem);
+}

@@ -1,0 +1,160 @@
+import { unguarded } from '../../catalogue/csv-guard.ts';
+import type { Sheet, SheetRow } from '../sheets/sheet.ts';
+import type { Written } from '../../catalogue/yaml.ts';
+import type { Draft, UnreadCell } from '../plan/draft.ts';
+import { columnKeys, readingsOf } from '../columns/column-key.ts';
+import { composeTitle } from '../plan/compose-title.ts';
+import { readCell } from './read-cell.ts';
+import { gather } from './gather.ts';
+import type { Gathered, SaidBy } from './gather.ts';
+import { joinHalves } from './halves.ts';
+import type { Mapping } from '../columns/mapping.ts';
+import { isOwnTable } from '../columns/own-table.ts';
+import { settingsOf, skipRule } from '../columns/skip.ts';
+import { isField } from '../columns/targets.ts';
+
+/** A row that becomes no piece, and why. */
+export type SetAside = { readonly row: number; readonly text: string; readonly because: string };
+
+/**
+ * Every row of a sheet as a draft of a piece, or set aside with the reason. What a cell says stands in a fact, a name,
+ * the ledger or the list of cells that could not be read; no cell is dropped in silence (`accountFor` counts them).
+ */
+export function readRows(
+  sheet: Sheet,
+  mapping: Mapping,
+): { readonly drafts: readonly Draft[]; readonly setAside: readonly SetAside[] } {
+  const keys = columnKeys(sheet);
+  const readings = readingsOf(sheet, mapping);
+  const setAside: SetAside[] = [...sheet.setAside];
+  const drafts: Draft[] = [];
+  const numbers = new Map<string, number>();
+  for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : sheet.rows) {
+    const skipped = skipRule(row, keys, mapping);
+    if (skipped !== null) {
+      setAside.push({ row: row.row, text: rowText(row), because: skipped });
+      continue;
+    }
+    const settings = settingsOf(row, keys, mapping);
+    const all = row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
+      const heading = keys[at] ?? '';
+      const cell = { text, value, settings };
+      return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
+    });
+    const gathered = joinHalves(row.row, gather(row.row, [...all, ...always(all, mapping)]), settings);
+    const numbered = numberOf(gathered, row.row, mapping, numbers, headingOf(all));
+    if (numbered === null) setAside.push({ row: row.row, text: rowText(row), because: NO_NUMBER });
+    else drafts.push(draftOf(row.row, gathered, numbered, mapping));
+  }
+  return { drafts, setAside };
+}
+
+/** A row of our own table as it was before its cells were kept from being evaluated. */
+function asWritten(row: SheetRow): SheetRow {
+  return { ...row, cells: row.cells.map((cell) => ({ ...cell, text: unguarded(cell.text) })) };
+}
+
+const NO_NUMBER =
+  'This row has no inventory number. Give it one, or write unnumbered: row under read: in the mapping to number such rows after their row.';
+
+function rowText(row: SheetRow): string {
+  return row.cells
+    .map(({ text }) => text)
+    .filter((text) => text !== '')
+    .join(' · ');
+}
+
+/** What the keeper says of every row, for the fields that no cell of this one has stated. */
+function always(all: readonly SaidBy[], mapping: Mapping): readonly SaidBy[] {
+  const stated = new Set(all.map(({ said }) => ('field' in said && said.kind !== 'unread' ? said.field : said.kind)));
+  return Object.entries(mapping.always).flatMap(([field, text]) => {
+    if (!isField(field)) return [];
+    const cell = { text, settings: mapping.settings };
+    const saids = readCell(cell, [{ kind: 'field', field }], field, mapping);
+    return saids
+      .filter((said) => !('field' in said && stated.has(said.field)))
+      .map((said) => ({ said, heading: `always ${field}`, text }));
+  });
+}
+
+/** The column that gave the number. */
+function headingOf(all: readonly SaidBy[]): string {
+  return all.find(({ said }) => said.kind === 'fact' && said.field === 'number')?.heading ?? 'number';
+}
+
+type Numbered = { readonly number: string; readonly told: readonly UnreadCell[] };
+
+/** The number as written; the second of the same number is told apart by a suffix, and told of. */
+function numberOf(
+  gathered: Gathered,
+  row: number,
+  mapping: Mapping,
+  taken: Map<string, number>,
+  heading: string,
+): Numbered | null {
+  const written = gathered.facts.get('number');
+  if (typeof written !== 'string') {
+    if (mapping.settings.unnumbered !== 'row') return null;
+    return unique(`row-${row}`, row, taken, null, heading);
+  }
+  return unique(written, row, taken, written, heading);
+}
+
+function unique(
+  wanted: string,
+  row: number,
+  taken: Map<string, number>,
+  text: string | null,
+  heading: string,
+): Numbered {
+  const first = taken.get(wanted);
+  if (first === undefined) {
+    taken.set(wanted, row);
+    return { number: wanted, told: [] };
+  }
+  let at = 2;
+  while (taken.has(`${wanted}-${at}`)) at += 1;
+  const number = `${wanted}-${at}`;
+  taken.set(number, row);
+  const because = `The number "${wanted}" already stands in row ${first}, so this piece is numbered ${number}. Write another if you like.`;
+  return { number, told: [{ row, heading, text: text ?? wanted, because, field: 'number' }] };
+}
+
+function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, mapping: Mapping): Draft {
+  const { facts, names, ledger, story, unread, id } = gathered;
+  const kind = facts.get('kind') ?? 'other';
+  const given = facts.get('title');
+  const composed = given === undefined ? composeTitle(mapping.title, facts, names) : null;
+  const title = given ?? composed ?? `${capital(kind)} ${number}`;
+  return {
+    row,
+    ...(id === null ? {} : { id }),
+    facts: nested(new Map([...facts, ['number', number], ['title', title], ['kind', kind]])),
+    names,
+    ...(composed === null ? {} : { titledBy: mapping.title }),
+    story: story.join('\n\n'),
+    ledger: Object.fromEntries(ledger),
+    unread: [...unread, ...told],
+  };
+}
+
+function capital(word: Written): string {
+  const text = typeof word === 'string' ? word : 'piece';
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `obverse.legend` as a field inside `obverse`. */
+function nested(flat: ReadonlyMap<string, Written>): Draft['facts'] {
+  const whole: Record<string, Written> = {};
+  for (const [path, value] of flat) {
+    const [field = path, inside] = path.split('.');
+    whole[field] = inside === undefined ? value : { ...insideOf(whole[field]), [inside]: value };
+  }
+  return whole;
+}
+
+function insideOf(held: Written | undefined): Readonly<Record<string, Written>> {
+  return held === undefined || typeof held === 'string' || Array.isArray(held)
+    ? {}
+    : Object.fromEntries(Object.entries(held));
+}

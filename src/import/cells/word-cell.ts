@@ -1,0 +1,100 @@
+import { UNSURE_FIELDS } from '../../catalogue/schema/piece.ts';
+import { CERTAINTIES } from '../../catalogue/schema/fields.ts';
+import type { Said } from './cell-result.ts';
+import { fact, unread } from './cell-result.ts';
+
+type Choice = Readonly<Record<string, readonly string[]>>;
+
+const KIND_WORDS: Choice = {
+  coin: ['coins', 'monnaie', 'pièce', 'münze', 'muenze', 'moneta', 'moneda', 'munt', 'm'],
+  token: ['tokens', 'token', 'notgeld', 'wertmarke', 'marke', 'gettone', 'ficha', 'penning'],
+  medal: ['medals', 'médaille', 'medaille', 'medaglia', 'medalla', 'plaquette', 'medallion'],
+  jeton: ['jetons', 'rechenpfennig', 'jetón', 'rekenpenning', 'counter'],
+  ingot: ['lingot', 'barren', 'lingotto', 'lingote', 'baar', 'bar'],
+  hacksilver: ['hack silver', 'hacksilber'],
+  'coin-weight': ['coin weight', 'poids monétaire', 'münzgewicht', 'peso monetale', 'ponderal', 'muntgewicht'],
+  pattern: ['essai', 'probe', 'prova', 'ensayo', 'proefslag'],
+  replica: ['copy', 'copie', 'kopie', 'copia', 'réplique', 'replik', 'réplica'],
+  counterfeit: ['forgery', 'fake', 'faux', 'fälschung', 'falso', 'vals', 'vervalsing', 'imitation'],
+  paper: ['banknote', 'billet', 'geldschein', 'banconota', 'billete', 'bankbiljet', 'note'],
+  other: ['autre', 'sonstiges', 'altro', 'otro', 'overig'],
+};
+const STATUS_WORDS: Choice = {
+  kept: [
+    'in collection',
+    'owned',
+    'have',
+    'yes',
+    'en collection',
+    'vorhanden',
+    'in collezione',
+    'en colección',
+    'in bezit',
+  ],
+  lent: ['on loan', 'prêté', 'verliehen', 'prestato', 'prestado', 'uitgeleend'],
+  sold: ['vendu', 'vendue', 'verkauft', 'venduto', 'venduta', 'vendido', 'vendida', 'verkocht'],
+  given: ['gifted', 'donné', 'verschenkt', 'regalato', 'regalado', 'geschonken'],
+  exchanged: ['swapped', 'traded', 'échangé', 'getauscht', 'scambiato', 'cambiado', 'geruild'],
+  lost: ['missing', 'stolen', 'perdu', 'verloren', 'perso', 'perdido'],
+};
+const PUBLISH_WORDS: Choice = {
+  yes: ['y', 'public', 'oui', 'ja', 'sì', 'si', 'sí', 'x', '1'],
+  unlisted: [],
+  no: ['n', 'private', 'non', 'nein', 'no', 'nee', '0'],
+};
+const FACES_WORDS: Choice = {
+  two: ['2', 'both', 'zwei', 'deux', 'due', 'dos', 'twee'],
+  uniface: ['1', 'one', 'einseitig', 'uniface', 'unilaterale', 'anepígrafa', 'eenzijdig'],
+  'incuse-reverse': ['incuse reverse', 'incuse'],
+};
+const GRADER_WORDS: Choice = {
+  keeper: ['me', 'self', 'own', 'owner'],
+  dealer: ['seller'],
+  'third party': ['third-party'],
+};
+
+export const CHOICES: Readonly<Record<string, Choice>> = {
+  kind: KIND_WORDS,
+  status: STATUS_WORDS,
+  publish: PUBLISH_WORDS,
+  faces: FACES_WORDS,
+  'graded-by': GRADER_WORDS,
+}; // prettier-ignore
+
+/** One of the words the form takes, in any of the languages. */
+export function readChoice(text: string, field: string): readonly Said[] {
+  const word = text.trim().toLowerCase();
+  const known = CHOICES[field] ?? {};
+  const found = Object.entries(known).find(([one, others]) => one === word || others.includes(word))?.[0];
+  if (found !== undefined) return fact(field, found);
+  return unread(field, `"${text}" is not one of the words this takes. Write ${Object.keys(known).join(', ')}.`);
+}
+
+/** Several words in a cell, parted by semicolons or, where there are none, by commas. */
+export function readList(text: string, field: string): readonly Said[] {
+  const parts = text.split(text.includes(';') ? ';' : /[,\n]/).map((part) => part.trim());
+  return [{ kind: 'more', field, values: parts.filter((part) => part !== '') }];
+}
+
+/** `Oban (moneyer); Hunfrid`, or the way our own tables write it: `name: Oban, role: moneyer`. */
+export function readMakers(text: string, role: string): readonly Said[] {
+  const makers = text
+    .split(/\s*;\s*/)
+    .filter((part) => part !== '')
+    .map((part) => {
+      const ours = /^name: (.+), role: (.+)$/.exec(part);
+      const said = ours ?? /^(.+?) \(([\p{L} -]+)\)$/u.exec(part);
+      return { name: said?.[1] ?? part, role: said?.[2] ?? role };
+    });
+  return [{ kind: 'more', field: 'makers', values: makers }];
+}
+
+/** `mint: probable, date: possible`. */
+export function readSure(text: string): readonly Said[] {
+  return text.split(/\s*[,;]\s*/).flatMap((part) => {
+    const [field = '', certainty = ''] = part.split(/\s*:\s*/);
+    const known = UNSURE_FIELDS.some((one) => one === field) && CERTAINTIES.some((one) => one === certainty);
+    if (known) return fact(`sure.${field}`, certainty);
+    return unread('sure', `"${part}" does not say how sure a statement is. Write it like mint: probable.`);
+  });
+}

@@ -1,0 +1,77 @@
+import type { Reading } from './mapping.ts';
+import { parseReading } from './parse-column-rule.ts';
+import type { Choice, Question } from './question.ts';
+
+type Asked = {
+  readonly asks: string;
+  readonly choices: readonly (readonly [answer: string, reading: string])[];
+  readonly otherwise: string;
+};
+
+/** What is asked of a column whose heading has more than one meaning; the private answer is the one taken in silence. */
+const ASKED: Readonly<Record<string, Asked>> = {
+  date: {
+    asks: 'is it when a piece was struck, or when you bought it?',
+    choices: [['struck', 'date'], ['bought (private)', 'ledger acquired']],
+    otherwise: 'It is taken for the day you bought it, and stays in the ledger.',
+  },
+  value: {
+    asks: 'is it the value on the piece, what it is worth today, or what you paid?',
+    choices: [['on the piece', 'denomination'], ['worth today (private)', 'ledger value'], ['paid (private)', 'ledger cost']],
+    otherwise: 'It is taken for what the piece is worth, and stays in the ledger.',
+  },
+  place: {
+    asks: 'is it where you keep a piece, where it was found, where it was struck, or whose piece it is?',
+    choices: [
+      ['where I keep it (private)', 'ledger storage'], ['exact find spot (private)', 'ledger find-spot'], ['find area, to be published', 'found area'],
+      ['mint', 'mint'], ['issuer: a state or country', 'issuer'],
+    ],
+    otherwise: 'It is taken for where you keep the piece, and stays in the ledger.',
+  },
+  country: {
+    asks: 'is it the country or realm a piece belongs to, or something of your own?',
+    choices: [['the realm, which tells rulers of one name apart', 'realm'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading, and rulers of one name are told apart by their dates alone.',
+  },
+  number: {
+    asks: 'is it your inventory number, or a number in a catalogue?',
+    choices: [['inventory number', 'number'], ['reference with its book', 'references'], ['neither (private)', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading.',
+  },
+  provenance: {
+    asks: 'may it be published as the history of the piece, or is it yours alone?',
+    choices: [['publish it', 'provenance'], ['private: from whom I have it', 'ledger seller'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading.',
+  },
+  description: {
+    asks: 'may it be published, and as what?',
+    choices: [['as the title', 'title'], ['as the story', 'story'], ['it is the denomination', 'denomination'], ['the obverse', 'obverse design'], ['the legend of the obverse', 'obverse legend'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading.',
+  },
+  ruler: { asks: 'does it hold the rulers, whose names are in your lists?', choices: [['rulers', 'ruler'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
+  mint: { asks: 'does it hold the mints, whose names are in your lists?', choices: [['mints', 'mint'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
+  denomination: { asks: 'does it hold the denominations in your lists?', choices: [['denominations', 'denomination'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
+}; // prettier-ignore
+
+export function fieldQuestion(doubt: string, key: string, example: string, currency: string | null): Question | null {
+  const asked = ASKED[doubt];
+  if (asked === undefined) return null;
+  return {
+    id: `column ${key}`,
+    asks: `The column "${key}": ${asked.asks}`,
+    choices: asked.choices.flatMap(([says, reading]): readonly Choice[] => {
+      const read = parseReading(reading);
+      if (!read.ok) return [];
+      return [
+        { answer: says, change: { columns: [{ heading: key, readings: [withCurrency(read.value, currency)] }] } },
+      ];
+    }),
+    example,
+    otherwise: asked.otherwise,
+  };
+}
+
+function withCurrency(reading: Reading, currency: string | null): Reading {
+  const isSum = reading.kind === 'ledger' && (reading.column === 'cost' || reading.column === 'value');
+  return isSum && currency !== null && /^[A-Z]{3}$/.test(currency) ? { ...reading, currency } : reading;
+}

@@ -1,0 +1,89 @@
+import type { Sheet } from '../sheets/sheet.ts';
+import { columnKeys, readingsOf } from './column-key.ts';
+import type { Language, Mapping } from './mapping.ts';
+import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
+import { isOwnTable, ownReading } from './own-table.ts';
+import type { Question } from './question.ts';
+import { settle, wholeQuestions } from './setting-questions.ts';
+import type { ListNames, Suggested } from './suggest-column.ts';
+import { unitQuestions } from './unit-questions.ts';
+import { suggestColumn } from './suggest-column.ts';
+
+/**
+ * How a sheet may become pieces, by its headings and its cells, and what is to be asked. What is not answered is already
+ * in the mapping, and always on the private side. A table that this program wrote leaves nothing to ask.
+ */
+export function suggestMapping(
+  sheet: Sheet,
+  lists: ListNames,
+): { readonly mapping: Mapping; readonly questions: readonly Question[] } {
+  const keys = columnKeys(sheet);
+  if (isOwnTable(keys)) {
+    const columns = keys.map((heading) => ({ heading, readings: [ownReading(heading)] }));
+    return { mapping: { ...EMPTY_MAPPING, settings: { gr: 'grains' }, columns }, questions: [] };
+  }
+  const cellsAt = (at: number) => sheet.rows.map(({ cells }) => cells[at] ?? { text: '' });
+  const suggested = onlyOnce(
+    keys.map((key, at) => suggestColumn(sheet.columns[at]?.heading ?? '', key, cellsAt(at), lists)),
+  );
+  const columns = suggested.map(({ heading, readings }, at) => ({ heading, readings, cells: cellsAt(at) }));
+  const { settings, questions } = settle(columns);
+  return {
+    mapping: {
+      ...EMPTY_MAPPING,
+      language: languageOf(suggested),
+      settings,
+      columns: columns.map(({ heading, readings }) => ({ heading, readings })),
+    },
+    questions: [
+      ...suggested.flatMap((column) => column.questions),
+      ...unitQuestions(columns),
+      ...questions,
+      ...wholeQuestions(columns, sheet.rows.length),
+    ],
+  };
+}
+
+/** What a mapping that is there still leaves to ask: units that neither it nor the sheet says. */
+export function openQuestions(sheet: Sheet, mapping: Mapping): readonly Question[] {
+  const readings = readingsOf(sheet, mapping);
+  return unitQuestions(
+    columnKeys(sheet).map((heading, at) => ({
+      heading,
+      readings: readings[at] ?? [],
+      cells: sheet.rows.map(({ cells }) => cells[at] ?? { text: '' }),
+    })),
+  );
+}
+
+/** Fields that several columns may fill together. */
+const SEVERAL: ReadonlySet<string> = new Set([
+  'references',
+  'tags',
+  'story',
+  'treatments',
+  'peculiarities',
+  'makers',
+  'moneyer',
+  'engraver',
+  'artist',
+  'medallist',
+]);
+
+/** A field has one column: the first that claims it. A second one stays private. */
+function onlyOnce(columns: readonly Suggested[]): readonly Suggested[] {
+  const taken = new Set<string>();
+  return columns.map((column) => {
+    const [reading] = column.readings;
+    if (reading?.kind !== 'field' || SEVERAL.has(reading.field)) return column;
+    if (taken.has(reading.field)) return { ...column, readings: [{ kind: 'ledger' }] };
+    taken.add(reading.field);
+    return column;
+  });
+}
+
+/** The language most headings are in; English where none is ahead. */
+function languageOf(columns: readonly Suggested[]): Language {
+  const votes = (language: Language) => columns.filter(({ languages }) => languages.includes(language)).length;
+  return LANGUAGES.reduce((best, language) => (votes(language) > votes(best) ? language : best), 'en');
+}

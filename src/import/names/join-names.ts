@@ -1,0 +1,231 @@
+import type { NamedInSheet } from '../plan/draft.ts';
+import type { ListKind } from '../../catalogue/write/write-piece.ts';
+import { bookKeysOf } from './book-keys.ts';
+import { fileId, freeId } from './file-id.ts';
+import { grouped } from './grouped.ts';
+import { keysOf } from './keys.ts';
+import { clustersOf, spansOf, toldApart } from './group-spellings.ts';
+import { bestSpelled, isProper, labelOf, labelsIn, nameFrom, oneRealm } from './labels.ts';
+import type { Label } from './labels.ts';
+import { labelsSaid, yearsSaid } from './labels-given.ts';
+import type { Parting } from './split-rulers.ts';
+import { isSameRealm, partingOf } from './split-rulers.ts';
+import { spelledAlike } from './ruler-key.ts';
+import { overlaps, yearsBetween } from './spans.ts';
+import type { Span } from './spans.ts';
+
+/** A list file that is there: its id, every name it has, and when it reigned; no reigns for what does not reign. */
+export type KnownName = {
+  readonly id: string;
+  readonly names: readonly string[];
+  readonly reigns: readonly Span[];
+  readonly realm?: string;
+};
+
+/** A name where it stands in the sheet, with the years its piece was made in. */
+export type NameUse = NamedInSheet & { readonly row: number; readonly made: Span | null };
+
+/** A file a name gets that has none yet. */
+export type NewName = {
+  readonly id: string;
+  readonly name: string;
+  readonly otherNames: readonly string[];
+  /** The reign as the sheet has it: `1272-1307`. */
+  readonly years: string | null;
+  readonly realm?: string;
+};
+
+/** Names that are spelled in several ways and may be one; `spelled` as the sheet has them, the reign in brackets. */
+export type NameQuestion = {
+  readonly kind: ListKind;
+  readonly id: string;
+  /** Whether there is a file already. */
+  readonly isKnown: boolean;
+  /** Whether it is kept apart from others of the same spelling. */
+  readonly isParted: boolean;
+  readonly spelled: readonly string[];
+};
+
+/** What a keeper has said: under each file's name, the spellings that are meant by it. */
+export type SaidNames = Readonly<Record<string, readonly string[]>>;
+
+export type JoinedNames = {
+  readonly created: readonly NewName[];
+  readonly questions: readonly NameQuestion[];
+  /** The file that a name means; a sentence where it could mean several. */
+  readonly idOf: (use: NameUse) => { readonly id: string } | { readonly because: string };
+};
+
+type Meant = { readonly id: string; readonly spans: readonly Span[]; readonly realm: string | null };
+
+/** Joins the names of a sheet to the files of a list, and finds which new files are wanted. Each name is spelled as it is. */
+export function joinNames(
+  kind: ListKind,
+  uses: readonly NameUse[],
+  known: readonly KnownName[],
+  said: SaidNames,
+): JoinedNames {
+  const partOf: Parting = kind === 'rulers' ? partingOf(uses, known) : () => '';
+  const labels = labelsIn(uses, partOf);
+  const books =
+    kind === 'works'
+      ? bookKeysOf(
+          labels.map(({ name }) => name),
+          known,
+        )
+      : null;
+  const keys = books?.keyOf ?? keysOf(kind, labels, known);
+  const meant = new Map<string, readonly Meant[]>();
+  const questions: NameQuestion[] = [];
+  const created: NewName[] = [];
+  const saidOf = (id: string): readonly string[] => (Object.hasOwn(said, id) ? (said[id] ?? []) : []);
+  const isTaken = (id: string): boolean => [...known, ...created].some((one) => one.id === id);
+
+  for (const [id, mine] of labelsSaid(labels, said)) {
+    const file = known.find((one) => one.id === id);
+    for (const { text } of mine)
+      meant.set(text, [
+        ...(meant.get(text) ?? []),
+        {
+          id,
+          spans: file !== undefined && file.reigns.length > 0 ? file.reigns : spansOf(mine),
+          realm: file?.realm ?? oneRealm(mine),
+        },
+      ]);
+    if (file === undefined) created.push(newName(id, mine));
+  }
+  // What the keeper has said has files, or will have them, and another spelling may be one of theirs.
+  const files = [
+    ...known.map((file) =>
+      file.reigns.length > 0
+        ? file
+        : { ...file, reigns: [...yearsSaid(saidOf(file.id)), ...meantSpans(meant, file.id)] },
+    ),
+    ...created.map(({ id, name, otherNames, realm }) => ({
+      id,
+      names: [name, ...otherNames],
+      reigns: meantSpans(meant, id),
+      ...(realm === undefined ? {} : { realm }),
+    })),
+  ];
+  const spelled = indexed(files, spelledAlike);
+  const keyed = indexed(files, keys);
+  for (const label of labels.filter(({ text }) => !meant.has(text))) {
+    const same = (spelled.get(spelledAlike(label.name)) ?? []).filter((file) => agrees(label, file));
+    const near = (keyed.get(keys(label.name)) ?? []).filter((file) => agrees(label, file));
+    const found = same.length > 0 ? same : near;
+    const [only] = found;
+    if (only === undefined) continue;
+    meant.set(label.text, found.map(asMeant));
+    const isElsewhere = label.realm !== null && only.realm !== undefined && !isSameRealm(label.realm, only.realm);
+    if (found.length === 1 && (same.length === 0 || isElsewhere))
+      questions.push({
+        kind,
+        id: only.id,
+        isKnown: known.some(({ id }) => id === only.id),
+        isParted: false,
+        spelled: [label.text],
+      });
+  }
+  const left = labels.filter(({ text }) => !meant.has(text));
+  for (const group of grouped(left, ({ name }) => keys(name))) {
+    const clusters = clustersOf(group);
+    const made = clusters.map((cluster) => {
+      const best = bestSpelled(cluster);
+      const isOneOfSeveral = clusters.length > 1 || spelled.has(spelledAlike(best.name));
+      const id = freeId(fileId(isOneOfSeveral ? toldApart(best.name, cluster) : best.name), isTaken);
+      const file = newName(id, cluster);
+      created.push(file);
+      const isParted =
+        (isOneOfSeveral && group.some(({ part }) => part !== '')) || cluster.some(({ name }) => books?.isUnsure(name));
+      if (isParted || new Set(cluster.map(({ name, part }) => `${spelledAlike(name)} ${part}`)).size > 1)
+        questions.push({ kind, id, isKnown: false, isParted, spelled: cluster.map(({ text }) => text) });
+      return {
+        cluster,
+        names: [file.name, ...file.otherNames],
+        meant: { id, spans: spansOf(cluster), realm: oneRealm(cluster) },
+      };
+    });
+    for (const label of group) {
+      const own = made.filter(({ cluster }) => cluster.includes(label));
+      const alike = made.filter(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(label.name)));
+      const found = [own, alike, made].find((some) => some.length > 0) ?? [];
+      meant.set(
+        label.text,
+        found.map((one) => one.meant),
+      );
+    }
+  }
+  return { created, questions, idOf: (use) => chosen(use, meant.get(labelOf(use, partOf)) ?? [], kind) };
+}
+
+function meantSpans(meant: ReadonlyMap<string, readonly Meant[]>, id: string): readonly Span[] {
+  return [...meant.values()].flat().flatMap((one) => (one.id === id ? one.spans : []));
+}
+
+/** Of the files a name could mean, the one whose realm it names and whose reign the piece falls in. */
+function chosen(use: NameUse, all: readonly Meant[], kind: ListKind): { id: string } | { because: string } {
+  const { realm } = use;
+  const there = realm === undefined ? [] : all.filter((one) => one.realm !== null && isSameRealm(one.realm, realm));
+  const meant = there.length > 0 ? there : all;
+  const [only] = meant;
+  if (only !== undefined && meant.length === 1) return { id: only.id };
+  const { made } = use;
+  const inReign = made === null ? [] : meant.filter(({ spans }) => spans.some((span) => overlaps(span, made)));
+  const [one] = inReign;
+  if (one !== undefined && inReign.length === 1) return { id: one.id };
+  const ids = meant.map(({ id }) => id);
+  return {
+    because: `${ids.length} ${kind} are called ${use.name}, and nothing here says which. Write ${ids.join(' or ')}.`,
+  };
+}
+
+function asMeant({ id, reigns, realm }: KnownName): Meant {
+  return { id, spans: reigns, realm: realm ?? null };
+}
+
+/** Whether a name may be the file's: by the reign beside it, or else by its realm and date; with nothing to compare they agree. */
+function agrees({ years, realm, part, made }: Label, { reigns, realm: ruled }: KnownName): boolean {
+  if (years !== null) return reigns.length === 0 || reigns.some((reign) => overlaps(reign, years));
+  if (part === '') return true;
+  const isFar = made !== null && reigns.length > 0 && reigns.every((reign) => yearsBetween(reign, made) > NEAR_REIGN);
+  if (isFar) return false;
+  const isThere = made !== null && reigns.some((reign) => overlaps(reign, made));
+  return isThere || realm === null || ruled === undefined || isSameRealm(realm, ruled);
+}
+
+/** Coins went on in a name for a while after its bearer had died. */
+const NEAR_REIGN = 50;
+
+/** The file for spellings of one name. */
+function newName(id: string, labels: readonly Label[]): NewName {
+  const best = bestSpelled(labels);
+  const dated = labels.find((label) => label.years !== null);
+  const years = dated === undefined ? null : dated.text.slice(dated.name.length + 2, -1);
+  const others = labels
+    .map(({ name }) => name)
+    .filter((name) => spelledAlike(name) !== spelledAlike(best.name) && isProper(name));
+  const realm = oneRealm(labels);
+  return {
+    id,
+    name: nameFrom(best.name),
+    otherNames: [...new Set(others)],
+    years,
+    ...(realm === null ? {} : { realm }),
+  };
+}
+
+/** The files of a list by each of their names, told apart by `keyOf`. */
+function indexed(
+  known: readonly KnownName[],
+  keyOf: (name: string) => string,
+): ReadonlyMap<string, readonly KnownName[]> {
+  const index = new Map<string, KnownName[]>();
+  for (const file of known)
+    for (const key of new Set([file.id, ...file.names].map(keyOf))) {
+      const held = index.get(key);
+      if (held === undefined) index.set(key, [file]);
+      else held.push(file);
+    }
+  return index;
+}

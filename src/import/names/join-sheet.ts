@@ -1,0 +1,208 @@
+import { yearsOf } from '../../core/dating/interval.ts';
+import { parseDate } from '../../core/dating/parse-date.ts';
+import type { Records } from '../../catalogue/records.ts';
+import { isBlank } from '../../catalogue/schema/fields.ts';
+import type { ListKind } from '../../catalogue/write/write-piece.ts';
+import type { Written } from '../../catalogue/yaml.ts';
+import type { Draft, NamedInSheet, UnreadCell } from '../plan/draft.ts';
+import type { JoinedNames, KnownName, NameQuestion, NameUse, NewName } from './join-names.ts';
+import { withVolume } from './book-keys.ts';
+import { farApart } from './far-apart.ts';
+import { joinNames } from './join-names.ts';
+import { isSameRealm } from './split-rulers.ts';
+import type { Span } from './spans.ts';
+import { joinedTitle } from './joined-title.ts';
+import type { SaidOfLists } from './names-file.ts';
+
+/** A draft whose names are those of list files; `unread` also tells of names that could mean several. */
+export type JoinedDraft = Omit<Draft, 'names' | 'titledBy'>;
+
+export type JoinedSheet = {
+  readonly drafts: readonly JoinedDraft[];
+  readonly created: { readonly [kind in ListKind]: readonly NewName[] };
+  readonly questions: readonly NameQuestion[];
+  /** What a keeper should look at, a sentence each. */
+  readonly remarks: readonly string[];
+};
+
+type Known = { readonly [kind in ListKind]: readonly KnownName[] };
+type Joined = { readonly [kind in ListKind]: JoinedNames };
+
+/** Joins every name in the drafts to the list files. */
+export function joinSheet(drafts: readonly Draft[], records: Records, said: SaidOfLists): JoinedSheet {
+  const made = new Map(drafts.map(({ row, facts }) => [row, madeIn(facts['date'])]));
+  const uses = (name: (draft: Draft) => readonly NamedInSheet[]): readonly NameUse[] =>
+    drafts.flatMap((draft) => name(draft).map((one) => useOf(one, draft, made)));
+  const known = knownNames(records);
+  const join = (kind: ListKind, name: (draft: Draft) => readonly NamedInSheet[]): JoinedNames =>
+    joinNames(kind, uses(name), known[kind], said[kind]);
+  const joined = {
+    rulers: join('rulers', (draft) => [...(draft.names.ruler ?? []), ...struckFor(draft)].filter(isName)),
+    mints: join('mints', ({ names }) => (names.mint === undefined ? [] : [names.mint].filter(isName))),
+    denominations: join('denominations', ({ names }) =>
+      names.denomination === undefined ? [] : [names.denomination].filter(isName),
+    ),
+    works: join('works', ({ names }) =>
+      (names.references ?? []).map((cited) => ({ name: apart(cited, known.works).name })).filter(isName),
+    ),
+  };
+  return {
+    drafts: drafts.map((draft) =>
+      joinDraft(draft, joined, known, made, (kind, id) => calledIn(kind, id, known, joined)),
+    ),
+    created: {
+      rulers: joined.rulers.created,
+      mints: joined.mints.created,
+      denominations: joined.denominations.created,
+      works: joined.works.created,
+    },
+    questions: Object.values(joined).flatMap(({ questions }) => questions),
+    remarks: farApart(
+      drafts.flatMap((draft) =>
+        (draft.names.ruler ?? []).filter(isName).flatMap((one) => {
+          const found = joined.rulers.idOf(useOf(one, draft, made));
+          // A reign in the list parts them already, and a date outside it is told of for itself.
+          if ('because' in found || reignsIn(found.id, known, joined)) return [];
+          const name = calledIn('rulers', found.id, known, joined) ?? one.name;
+          return [{ id: found.id, name, row: draft.row, made: made.get(draft.row) ?? null }];
+        }),
+      ),
+    ),
+  };
+}
+
+function joinDraft(
+  draft: Draft,
+  joined: Joined,
+  known: Known,
+  made: ReadonlyMap<number, Span | null>,
+  called: (kind: ListKind, id: string) => string | null,
+): JoinedDraft {
+  const { names, titledBy, ...rest } = draft;
+  const facts: Record<string, Written> = { ...draft.facts };
+  const unread: UnreadCell[] = [...draft.unread];
+  const ids = (kind: ListKind, field: string, named: readonly NamedInSheet[]): readonly string[] =>
+    named.flatMap((one) => {
+      if (!isName(one)) return isBlank(one.name) ? [one.name] : [];
+      const found = joined[kind].idOf(useOf(one, draft, made));
+      if ('id' in found) return [found.id];
+      unread.push({ row: draft.row, heading: field, text: one.name, because: found.because, field });
+      return [];
+    });
+  const put = (field: string, found: readonly string[]): void => {
+    const [only] = found;
+    if (only !== undefined) facts[field] = found.length === 1 ? only : [...new Set(found)];
+  };
+  const forWhom = struckFor(draft);
+  delete facts['struck-for'];
+  put('ruler', ids('rulers', 'ruler', names.ruler ?? []));
+  put('struck-for', ids('rulers', 'struck-for', forWhom));
+  const { realm } = names;
+  const isToldByRuler = [facts['ruler'] ?? []]
+    .flat()
+    .some(
+      (id) => typeof id === 'string' && realm !== undefined && isSameRealm(realmIn(id, known, joined) ?? '?', realm),
+    );
+  if (realm !== undefined && !isToldByRuler) {
+    const { issuer } = facts;
+    if (issuer === undefined) facts['issuer'] = realm;
+    else if (typeof issuer !== 'string' || !isSameRealm(issuer, realm))
+      unread.push({
+        row: draft.row,
+        heading: 'realm',
+        text: realm,
+        because: `The file of the ruler does not name the realm "${realm}", and the issuer is another. Write realm: ${realm} in the file of the ruler if it belongs there.`,
+        field: 'realm',
+      });
+  }
+  put('mint', ids('mints', 'mint', names.mint === undefined ? [] : [names.mint]));
+  put(
+    'denomination',
+    ids('denominations', 'denomination', names.denomination === undefined ? [] : [names.denomination]),
+  );
+  const references = (names.references ?? []).flatMap((cited) => {
+    const { name, number, relation } = apart(cited, known.works);
+    const [work] = ids('works', 'references', [{ name }]);
+    return work === undefined ? [] : [`${relation}${work} ${number}`.trim()];
+  });
+  if (references.length > 0) facts['references'] = references;
+  const title = titledBy === undefined ? null : joinedTitle(titledBy, draft, facts, called);
+  if (title !== null) facts['title'] = title;
+  return { ...rest, facts, unread };
+}
+
+/** Whether a ruler's file says, or will say, when he reigned. */
+function reignsIn(id: string, known: Known, joined: Joined): boolean {
+  const file = known.rulers.find((one) => one.id === id);
+  return file === undefined
+    ? joined.rulers.created.some((one) => one.id === id && one.years !== null)
+    : file.reigns.length > 0;
+}
+
+/** What a ruler's file says, or will say, was ruled. */
+function realmIn(id: string, known: Known, joined: Joined): string | null {
+  const file = known.rulers.find((one) => one.id === id);
+  return file?.realm ?? joined.rulers.created.find((one) => one.id === id)?.realm ?? null;
+}
+
+/** What a file of a list is called, whether it is there or will be made. */
+function calledIn(kind: ListKind, id: string, known: Known, joined: Joined): string | null {
+  const there = known[kind].find((one) => one.id === id)?.names[0];
+  return there ?? joined[kind].created.find((one) => one.id === id)?.name ?? null;
+}
+
+/** How a piece stands to the entry cited, taken off the name of the book or the number, whichever the sheet put it to. */
+function apart({ name, number }: { readonly name: string; readonly number: string }, works: readonly KnownName[]) {
+  const [, before, book = name] = RELATION.exec(name) ?? [];
+  const [, between, plain = number] = RELATION.exec(number) ?? [];
+  return { ...withVolume({ name: book, number: plain }, works), relation: before ?? between ?? '' };
+}
+
+const RELATION = /^((?:cf\.|var\.|unlisted in)\s*)(.+)$/su;
+
+function struckFor({ facts }: Draft): readonly NamedInSheet[] {
+  const said = facts['struck-for'];
+  const names = said === undefined ? [] : [said].flat();
+  return names.flatMap((name): readonly NamedInSheet[] => (typeof name === 'string' ? [{ name }] : []));
+}
+
+function useOf(one: NamedInSheet, { row, names }: Draft, made: ReadonlyMap<number, Span | null>): NameUse {
+  return { ...one, ...(names.realm === undefined ? {} : { realm: names.realm }), row, made: made.get(row) ?? null };
+}
+
+/** `unknown` and `none` name nobody, and no more does nothing. */
+function isName({ name }: NamedInSheet): boolean {
+  return !isBlank(name) && name.trim() !== '';
+}
+
+function madeIn(date: Written | undefined): Span | null {
+  if (typeof date !== 'string' || isBlank(date)) return null;
+  const read = parseDate(date);
+  return read.ok ? yearsOf(read.value) : null;
+}
+
+function knownNames(records: Records): Known {
+  return {
+    rulers: records.rulers.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...fields['other-names']],
+      reigns: fields.reigns.map(({ from, to }) => ({ low: yearsOf(from).low, high: yearsOf(to).high })),
+      ...(fields.realm === undefined ? {} : { realm: fields.realm }),
+    })),
+    mints: records.mints.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...fields.names.map(({ name }) => name)],
+      reigns: [],
+    })),
+    denominations: records.denominations.map(({ id, fields }) => ({
+      id,
+      names: [fields.name, ...(fields.plural === undefined ? [] : [fields.plural])],
+      reigns: [],
+    })),
+    works: records.works.map(({ id, fields }) => ({
+      id,
+      names: [fields.title, ...(fields.short === undefined ? [] : [fields.short])],
+      reigns: [],
+    })),
+  };
+}

@@ -1,0 +1,35 @@
+import type { Written } from '../../catalogue/yaml.ts';
+import type { Draft } from './draft.ts';
+import { partsOf } from '../columns/pattern.ts';
+
+/**
+ * A title by a pattern such as `{denomination} of {ruler}, {mint}, {date}`. A part with nothing in it, or *unknown* or
+ * *none*, falls out with the words before it: `Penny, York, 1279`. Null when no part has anything.
+ */
+export function composeTitle(
+  pattern: string,
+  facts: ReadonlyMap<string, Written>,
+  names: Draft['names'],
+): string | null {
+  const between = pattern.split(/\{[^{}]*\}/);
+  const title = partsOf(pattern).reduce<string | null>((before, part, at) => {
+    const text = textOf(part, facts, names);
+    if (text === null) return before;
+    return before === null && at > 0 ? text : `${before ?? ''}${between[at] ?? ''}${text}`;
+  }, null);
+  if (title === null) return null;
+  const whole = `${title}${between.at(-1) ?? ''}`.trim();
+  return whole.charAt(0).toUpperCase() + whole.slice(1);
+}
+
+function textOf(part: string, facts: ReadonlyMap<string, Written>, names: Draft['names']): string | null {
+  if (part === 'ruler') return names.ruler?.map(({ name }) => name).join(' and ') ?? null;
+  if (part === 'mint') return names.mint?.name ?? null;
+  if (part === 'denomination') return names.denomination?.name ?? null;
+  const dated = facts.get('dated');
+  const date = facts.get('date');
+  // `1931 D` says more than 1931, and is how such a piece is called.
+  if (part === 'date' && typeof dated === 'string' && typeof date === 'string' && dated.startsWith(date)) return dated;
+  const value = facts.get(part.replace(/^(obverse|reverse|edge) /, '$1.'));
+  return typeof value === 'string' && value !== 'unknown' && value !== 'none' ? value : null;
+}

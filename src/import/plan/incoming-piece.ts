@@ -1,0 +1,86 @@
+import type { Written } from '../../catalogue/yaml.ts';
+import { formatInLine } from '../../catalogue/write/write-yaml.ts';
+import type { FlatFacts } from '../reimport/flat-facts.ts';
+import { flatFacts } from '../reimport/flat-facts.ts';
+import type { UnreadCell } from './draft.ts';
+import type { JoinedDraft } from '../names/join-sheet.ts';
+import { ledgerCells, isLedgerColumn, ownHeading } from './ledger-cells.ts';
+import { numberOf } from './identify.ts';
+
+/** A piece as its row wishes it: facts by path, what could not be read among them as it was written, and its ledger cells. */
+export type WishedPiece = {
+  readonly row: number;
+  readonly number: string;
+  readonly facts: FlatFacts;
+  readonly story: string;
+  readonly ledger: Readonly<Record<string, string>>;
+  readonly unread: readonly UnreadCell[];
+};
+
+/** A draft as a piece. What was meant for the ledger and could not be read goes there too, never to the piece. */
+export function wishedPiece(draft: JoinedDraft, always: Readonly<Record<string, string>>): WishedPiece {
+  const isPrivate = ({ field }: UnreadCell): boolean => isLedgerColumn(field.replace(/^ledger /, ''));
+  const facts = new Map(flatFacts({ ...always, ...draft.facts, number: numberOf(draft) }));
+  for (const { field, heading, text } of draft.unread.filter((cell) => !isPrivate(cell)))
+    keep(facts, field === '' ? heading : field, text);
+  return {
+    row: draft.row,
+    number: numberOf(draft),
+    facts,
+    story: draft.story.replace(/\r\n?/g, '\n').trim(),
+    ledger: ledgerCells(draft.ledger, draft.unread.filter(isPrivate)),
+    unread: draft.unread,
+  };
+}
+
+function keep(facts: Map<string, Written>, field: string, text: string): void {
+  const path = `as-written.${field}`;
+  const held = facts.get(path);
+  if (held !== text) facts.set(path, typeof held === 'string' ? `${held} · ${text}` : text);
+}
+
+/** Facts that a piece cannot do without; what cannot be read of them sets the whole row aside. */
+const NEEDED = new Set(['number', 'title', 'kind']);
+
+/**
+ * A piece without a fact that `check` would refuse, which is kept as it was written, or, where it must not stand in a public file, in the
+ * ledger. Null when the piece cannot do without it, or when no fact is named.
+ */
+export function withoutFact(
+  piece: WishedPiece,
+  field: string | null,
+  because: string,
+  isSecret: boolean,
+): WishedPiece | null {
+  const steps = (field ?? '').split('.');
+  const path = [steps.slice(0, 2).join('.'), steps[0] ?? ''].find((one) => piece.facts.has(one));
+  if (path === undefined && isSecret && piece.story !== '' && (field === null || field === ''))
+    return { ...withoutText(piece, 'story', piece.story, because), story: '' };
+  if (path === undefined || NEEDED.has(path)) return null;
+  const value = piece.facts.get(path) ?? '';
+  const facts = new Map(piece.facts);
+  const at = Number(steps[1]);
+  const list: readonly Written[] = Array.isArray(value) ? (value as readonly Written[]) : [];
+  const one = Number.isInteger(at) ? list[at] : undefined;
+  if (one !== undefined && list.length > 1) facts.set(path, list.toSpliced(at, 1));
+  else facts.delete(path);
+  const text = asText(one ?? value);
+  if (isSecret) return { ...withoutText(piece, path, text, because), facts };
+  if (!path.startsWith('as-written.')) keep(facts, path, text);
+  return { ...piece, facts, unread: [...piece.unread, { row: piece.row, heading: path, text, because, field: path }] };
+}
+
+function withoutText(piece: WishedPiece, field: string, text: string, because: string): WishedPiece {
+  const heading = ownHeading(field === 'story' ? 'story' : `${field} (in the sheet)`);
+  return {
+    ...piece,
+    ledger: { ...piece.ledger, [heading]: text },
+    unread: [...piece.unread, { row: piece.row, heading: field, text, because, field }],
+  };
+}
+
+function asText(value: Written): string {
+  if (typeof value === 'string') return value;
+  if (Array.isArray(value)) return (value as readonly Written[]).map(asText).join('; ');
+  return formatInLine(value).replace(/^\{ | \}$/g, '');
+}

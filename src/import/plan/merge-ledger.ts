@@ -1,0 +1,72 @@
+import Papa from 'papaparse';
+import { readCsv } from '../../catalogue/csv.ts';
+import { guarded } from '../../catalogue/csv-guard.ts';
+import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
+
+/** Cells to put in the row of a piece; the others of that row stay. */
+export type LedgerChange = { readonly piece: string; readonly cells: Readonly<Record<string, string>> };
+
+/** The ledger as it stands, by piece. */
+export function ledgerRows(text: string | null): ReadonlyMap<string, Readonly<Record<string, string>>> {
+  return new Map(readCsv(text ?? '').rows.map((row) => [(row['piece'] ?? '').trim(), row]));
+}
+
+/** Whether rows of a ledger can be found by piece; one with no row at all can be begun anew. */
+export function isLedger(text: string | null): boolean {
+  return text === null || text.trim() === '' || readCsv(text).headings.includes('piece');
+}
+
+/**
+ * A ledger with cells put in: rows of new pieces come last, columns it has not come behind its own. Rows that nothing changes in stay
+ * byte for byte. The ledger is one that `isLedger` allows.
+ */
+export function mergeLedger(text: string | null, changes: readonly LedgerChange[]): string {
+  const begun = text === null || text.trim() === '' ? `\uFEFF${LEDGER_COLUMNS.join(',')}\r\n` : text;
+  const records = recordsOf(begun);
+  const end = begun.includes('\r\n') ? '\r\n' : '\n';
+  const { headings } = readCsv(begun);
+  const columns = [...headings, ...new Set(changes.flatMap(({ cells }) => Object.keys(cells)))].filter(
+    (name, at, all) => all.indexOf(name) === at,
+  );
+  const at = headings.indexOf('piece');
+  const line = (cells: readonly string[]): string =>
+    `${Papa.unparse([[...cells]], { newline: end, header: false })}${end}`;
+  const byPiece = new Map<string, number>();
+  const parsed = records.map((record) => cellsOf(record));
+  for (const [index, cells] of parsed.entries()) if (index > 0) byPiece.set((cells[at] ?? '').trim(), index);
+  const out = [...records];
+  if (columns.length > headings.length)
+    out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${line(columns.map(guarded))}`;
+  for (const { piece, cells } of changes) {
+    const index = byPiece.get(piece);
+    const held = index === undefined ? [] : (parsed[index] ?? []);
+    const row = columns.map((name, column) =>
+      Object.hasOwn(cells, name) ? guarded(cells[name] ?? '') : name === 'piece' ? piece : (held[column] ?? ''),
+    );
+    if (index === undefined) out.push(line(row));
+    else out[index] = line(row);
+  }
+  const last = records.length - 1;
+  if (out.length > records.length && !(out[last] ?? '').endsWith('\n')) out[last] = `${out[last] ?? ''}${end}`;
+  return out.join('');
+}
+
+/** A CSV in its records, each with its line end; a line end between quotation marks parts nothing. */
+function recordsOf(text: string): readonly string[] {
+  const records: string[] = [];
+  let from = 0;
+  let isQuoted = false;
+  for (let at = 0; at < text.length; at += 1) {
+    if (text[at] === '"') isQuoted = !isQuoted;
+    else if (text[at] === '\n' && !isQuoted) {
+      records.push(text.slice(from, at + 1));
+      from = at + 1;
+    }
+  }
+  return from < text.length ? [...records, text.slice(from)] : records;
+}
+
+function cellsOf(record: string): readonly string[] {
+  const [cells] = Papa.parse<string[]>(record.replace(/^\uFEFF/, '').replace(/\r?\n$/, '')).data;
+  return cells ?? [];
+}

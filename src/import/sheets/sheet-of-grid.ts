@@ -1,0 +1,125 @@
+import { good, refuse, type Outcome } from '../../core/outcome.ts';
+import { formatColumn } from './column-letter.ts';
+import { usualRows } from './between-rows.ts';
+import { sayRows, type Grid, type GridRow } from './grid.ts';
+import { filledCells, findHeadingRow } from './heading-row.ts';
+import { hangingColumns } from './hanging.ts';
+import { LIMITS, tooManyCells } from './limits.ts';
+import { spreadMerges } from './merged.ts';
+import { isRowOfUnits, repeatsHeadings, whyNoRecord } from './skipped-rows.ts';
+import type { Sheet, SheetCell, SheetColumn, SheetRemark, SheetRow } from './sheet.ts';
+
+const EMPTY: SheetCell = Object.freeze({ text: '' });
+
+/** A sheet with its headings and records told apart. A heading row given by the keeper is taken as given; 0 is none. */
+export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
+  const filled = grid.rows.filter(({ cells }) => filledCells(cells).length > 0);
+  const chosen = headingRow ?? grid.statedHeadingRow ?? findHeadingRow(filled);
+  const heading = filled.find(({ row }) => row === chosen);
+  if (headingRow !== undefined && headingRow !== 0 && heading === undefined) {
+    return refuse(
+      `Row ${headingRow} of ${grid.name} is empty and holds no headings. Name the row they stand in, or 0 where there are none.`,
+    );
+  }
+  const stands = heading?.row ?? 0;
+  const setAside: { row: number; text: string; because: string }[] = filled
+    .filter(({ row }) => row < stands)
+    .map((row) => ({ row: row.row, text: textOf(row), because: 'it stands above the headings' }));
+
+  const headings = new Map(filledCells(heading?.cells ?? []).map(({ cell, column }) => [column, cell.text]));
+  const written = new Map(headings);
+  const spread = spreadMerges(
+    grid,
+    filled.filter(({ row }) => row > stands),
+  );
+  const usual = usualRows(spread.rows.filter((row) => !repeatsHeadings(row, written)));
+  const body: GridRow[] = [];
+  for (const [at, row] of spread.rows.entries()) {
+    const isUnits = at === 0 && heading !== undefined && isRowOfUnits(row);
+    const because = isUnits
+      ? 'it holds the units, which now stand in the headings'
+      : heading === undefined
+        ? null
+        : whyNoRecord(row, written, grid.merges, usual, at >= spread.rows.length - 3);
+    if (because === null) body.push(row);
+    else setAside.push({ row: row.row, text: textOf(row), because });
+    if (isUnits) addUnits(headings, row);
+  }
+
+  const used = new Set(headings.keys());
+  for (const { cells } of body)
+    cells.forEach((cell, column) => cell !== undefined && cell.text !== '' && used.add(column));
+  const order = [...used].sort((a, b) => a - b);
+  const hanging = hangingColumns(grid, order.at(-1) ?? -1);
+  if ((order.length + hanging.length) * body.length > LIMITS.cells) return refuse(tooManyCells(grid.name));
+
+  const columns: SheetColumn[] = order.map((column) => ({
+    letter: formatColumn(column),
+    heading: headings.get(column) ?? '',
+    isHidden: grid.hiddenColumns.has(column),
+  }));
+  const rows: SheetRow[] = body.map(({ row, cells, isHidden }) => ({
+    row,
+    cells: [...order.map((column) => cells[column] ?? EMPTY), ...hanging.map(({ texts }) => cellOf(texts.get(row)))],
+    ...(isHidden === true && { isHidden: true as const }),
+  }));
+  const remarks: SheetRemark[] = [
+    ...grid.remarks,
+    ...remarksOnLengths(heading, body),
+    ...spread.remarks,
+    ...hanging.map(({ remark }) => remark),
+  ];
+  if (heading === undefined && rows.length > 0) {
+    remarks.push({
+      rows: [],
+      says: 'No row of headings was found. Name it, or give each column its field by its letter.',
+    });
+  }
+  return good({
+    name: grid.name,
+    isHidden: grid.isHidden,
+    headingRow: stands,
+    columns: [...columns, ...hanging.map(({ column }) => column)],
+    rows,
+    setAside,
+    ...(remarks.length > 0 && { remarks }),
+  });
+}
+
+function cellOf(text: string | undefined): SheetCell {
+  return text === undefined ? EMPTY : { text };
+}
+
+function textOf({ cells }: GridRow): string {
+  return filledCells(cells)
+    .map(({ cell }) => cell.text)
+    .join(' | ');
+}
+
+/** `Weight` above `g` becomes `Weight (g)`. */
+function addUnits(headings: Map<number, string>, units: GridRow): void {
+  for (const { cell, column } of filledCells(units.cells)) {
+    const unit = cell.text.replace(/^[([]|[)\]]$/g, '');
+    const heading = headings.get(column) ?? '';
+    headings.set(column, heading === '' ? unit : `${heading} (${unit})`);
+  }
+}
+
+/** What a keeper is told of rows that were written longer or shorter than the headings. */
+function remarksOnLengths(heading: GridRow | undefined, body: readonly GridRow[]): SheetRemark[] {
+  const width = heading?.written;
+  if (width === undefined) return [];
+  const numbers = (of: readonly GridRow[]): number[] => of.map(({ row }) => row);
+  const longer = numbers(body.filter(({ cells }) => filledCells(cells.slice(width)).length > 0));
+  const shorter = numbers(body.filter(({ written }) => written !== undefined && written < width));
+  const remarks: SheetRemark[] = [];
+  if (longer.length > 0) {
+    const says = `More cells than headings in ${sayRows(longer)}. The cells beyond are kept, in columns without a heading; look whether a separator stands unquoted inside a text there.`;
+    remarks.push({ rows: longer, says });
+  }
+  if (shorter.length > 0) {
+    const says = `Fewer cells than headings in ${sayRows(shorter)}. The missing ones are read as empty; look whether a line was broken in two there.`;
+    remarks.push({ rows: shorter, says });
+  }
+  return remarks;
+}

@@ -1,0 +1,39 @@
+import type { CabinetFolder } from '../catalogue/files.ts';
+import { lettersOf } from './letters.ts';
+import { privateIn, searchFor } from './search.ts';
+import type { PrivateSearch } from './search.ts';
+import { sumsFor, sumsIn } from './sums.ts';
+import type { SumSearch } from './sums.ts';
+import { privateSums, privateValues } from './private-values.ts';
+import type { PublicRecords } from './public-words.ts';
+
+/** Everything private in a cabinet, ready to be looked for in texts. */
+export type PrivateGuard = { readonly values: PrivateSearch; readonly sums: SumSearch };
+
+/** A private fact that stands in a text: where it is kept, and enough of it to know it again but not to learn it. */
+export type PrivateFound = {
+  readonly from: string;
+  readonly column: string;
+  readonly line: number;
+  readonly hint: string;
+};
+
+/** Makes ready whatever a cabinet keeps private. */
+export function guardOf(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
+  const values = privateValues(folder, records).map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
+  return { values: searchFor(values.filter(({ value }) => value !== '')), sums: sumsFor(privateSums(folder)) };
+}
+
+/** The private facts in a text; `letters` is what `lettersOf` gives. */
+export function guarded(letters: string, { values, sums }: PrivateGuard): readonly PrivateFound[] {
+  return [
+    ...privateIn(letters, values).map(({ from, column, line, value }) => ({ from, column, line, hint: hintOf(value) })),
+    ...sumsIn(letters, sums).map(({ sum: { from, column, line } }) => ({ from, column, line, hint: 'a sum of money' })),
+  ];
+}
+
+/** Said instead of a value, because what a command prints may be shown to others: `b…r (18 signs)`. */
+function hintOf(value: string): string {
+  const ends = value.length < 8 ? `${value.slice(0, 1)}…` : `${value.slice(0, 1)}…${value.slice(-1)}`;
+  return `${ends.replace(/\d/g, '·')} (${value.length} signs)`;
+}

@@ -1,0 +1,55 @@
+import type { Rule } from '../catalogue/check-records.ts';
+import { lettersOf, readMarkdown, unescaped } from './letters.ts';
+import { machinePathIn } from './machine-paths.ts';
+import { pieceSearch, piecesIn } from './hidden-pieces.ts';
+import { problem } from '../catalogue/problem.ts';
+import type { Records } from '../catalogue/records.ts';
+import { textsIn } from '../catalogue/rules/texts-in.ts';
+
+/** Fields that are published nowhere, or of which another rule tells. */
+const LEFT = new Set(['as-written', 'publish', 'formerly', 'piece']);
+
+/** Every file whose texts are published. */
+export function filesOf({ pieces, cabinet, ...lists }: Records) {
+  const { rulers, mints, denominations, eras, sets, exhibits, works } = lists;
+  const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
+  return [shown, rulers, mints, denominations, eras, sets, exhibits, works, cabinet === null ? [] : [cabinet]].flat();
+}
+
+/** A piece that is not published, or stands in no list, is named in no other text. */
+export const checkHidden: Rule = (records, place) => {
+  const search = pieceSearch(records);
+  return filesOf(records).flatMap(({ id: own, file, fields, story }) => {
+    const isOwn = (id: string): boolean => file.startsWith('pieces/') && id === own;
+    const told = (text: string) =>
+      piecesIn(search, file, unescaped(text), `${lettersOf(text)}\n${lettersOf(readMarkdown(text))}`).filter(
+        ({ id }) => !isOwn(id),
+      );
+    return [
+      ...textsIn(fields, [], LEFT)
+        .filter(({ path }) => !path.includes('pieces'))
+        .flatMap(({ path, text }) => told(text).map((one) => ({ ...one, spot: place(file, path) }))),
+      ...told(story).map((one) => ({
+        ...one,
+        spot: place(
+          file,
+          [],
+          story.split('\n').find((line) => told(line).some(({ id }) => id === one.id)),
+        ),
+      })),
+    ].map(({ id, publish, spot }) => problem(publish === 'no' ? 'hidden-in-text' : 'unlisted-in-text', spot, id));
+  });
+};
+
+/** No text names a folder of a machine: it tells whose it is, and where the cabinet's files lie. */
+export const checkPaths: Rule = (records, place) =>
+  filesOf(records).flatMap(({ file, fields, story }) => [
+    ...textsIn(fields, [], LEFT).flatMap(({ path, text }) => {
+      const what = machinePathIn(unescaped(text), null);
+      return what === null ? [] : [problem('path-in-text', place(file, path), what)];
+    }),
+    ...story.split('\n').flatMap((line) => {
+      const what = machinePathIn(unescaped(line), null);
+      return what === null ? [] : [problem('path-in-text', place(file, [], line), what)];
+    }),
+  ]);

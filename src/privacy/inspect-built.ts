@@ -1,0 +1,100 @@
+import { readFileSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+import type { PrivateGuard } from './guard.ts';
+import { guardOf, guarded } from './guard.ts';
+import { lettersOf, pageText, spokenText, unescaped } from './letters.ts';
+import { machinePathIn } from './machine-paths.ts';
+import type { PieceSearch } from './hidden-pieces.ts';
+import { pieceSearch, piecesIn } from './hidden-pieces.ts';
+import { whereStands } from './search.ts';
+import { readFolder } from '../catalogue/files.ts';
+import type { Problem } from '../catalogue/problem.ts';
+import { orderProblems, problem } from '../catalogue/problem.ts';
+import type { Records } from '../catalogue/records.ts';
+import { segmentsOf } from './picture-segments.ts';
+
+const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
+const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;
+/** A picture written into a text, in base 64 (RFC 2397). */
+const WITHIN_TEXT = /data:image\/(?!svg)[a-z+.-]+(?:;[a-z]+=[^;,]*)*;base64,([A-Za-z0-9+/=]*)/gi;
+/** The forms of an exhibit that are printed without the keeper's name, and the page their codes lead to. */
+const WITHOUT_NAME = /(?:^|\/)exhibits\/[^/]+\/print\/(?:.+\/)?(?:anonymous|set-up)\//;
+const MARKED_UP = /\.(html|svg|xml)$/i;
+const FONT = /\.woff2?$/i;
+
+/**
+ * Reads every byte of a built site and says what must not be in it: a value of `private/`, anything of a piece that is
+ * not published, an unlisted piece outside its own page, the keeper's name where it is withheld, a path of a machine, or anything a picture carries besides pixels.
+ */
+export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
+  const folder = await readFolder(cabinet);
+  const guard = guardOf(folder ?? { at: cabinet, files: [] }, records);
+  const search = pieceSearch(records);
+  const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
+  const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
+  const entries = await readdir(built, { recursive: true, withFileTypes: true });
+  const files = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+  const problems: Problem[] = [];
+  for (const path of files) {
+    const file = relative(built, path).split(sep).join('/');
+    for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
+      problems.push(problem('leak-private', { file }, column, from, line, hint));
+    for (const { id, publish } of piecesIn(search, '', file))
+      if (publish === 'no') problems.push(problem('leak-unpublished', { file }, id));
+    // Waiting for each of thousands of small files would take several times as long as reading it.
+    if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
+    else if (TEXT.test(file)) {
+      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly, keeper }, cabinet));
+    } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
+  }
+  return orderProblems(problems);
+}
+
+function inspectPicture(file: string, bytes: Uint8Array): readonly Problem[] {
+  const segments = segmentsOf(bytes);
+  if (segments === null) return [problem('leak-picture-unread', { file })];
+  return segments.map(({ name }) => problem('leak-in-picture', { file }, name));
+}
+
+function inspectText(
+  file: string,
+  written: string,
+  guard: PrivateGuard,
+  pieces: { search: PieceSearch; formerly: ReadonlyMap<string, readonly string[]>; keeper: string },
+  cabinet: string,
+): readonly Problem[] {
+  const found: Problem[] = [];
+  const text = unescaped(written);
+  const letters = lettersOf(MARKED_UP.test(file) ? pageText(written) : written);
+  const secrets = guarded(letters, guard).map(({ from, column, line, hint }) =>
+    problem('leak-private', { file }, column, from, line, hint),
+  );
+  found.push(...new Map(secrets.map((one) => [one.says, one])).values());
+  for (const { id, publish } of piecesIn(pieces.search, file, text, letters))
+    if (publish === 'no') found.push(problem('leak-unpublished', { file }, id));
+    else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
+  for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
+    found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
+  if (
+    WITHOUT_NAME.test(file) &&
+    pieces.keeper !== '' &&
+    whereStands(lettersOf(spokenText(written)), pieces.keeper) !== -1
+  )
+    found.push(problem('leak-keeper', { file }));
+  const path = machinePathIn(text, cabinet);
+  if (path !== null) found.push(problem('leak-path', { file }, path));
+  return found;
+}
+
+/** Whether a file is one of those an unlisted piece has for itself, under one of its names. */
+function isOwn(file: string, [id = '', ...old]: readonly string[]): boolean {
+  return (
+    [id, ...old].some((name) => file.startsWith(`pieces/${name}/`)) ||
+    file.includes(`/${id}/`) ||
+    file.includes(`/${id}.`)
+  );
+}

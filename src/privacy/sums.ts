@@ -1,0 +1,122 @@
+import { placesOf } from '../core/money/currencies.ts';
+import type { Money } from '../core/money/money.ts';
+import { currencyOf } from './currencies.ts';
+import { spelledNumbers } from './spelled-numbers.ts';
+
+/** A sum of the ledger that must be found in nothing published. */
+export type PrivateSum = {
+  readonly money: Money;
+  readonly from: string;
+  readonly column: string;
+  readonly line: number;
+};
+/** Sums by their figures alone: `125000` and `1250` both lead to a sum of 1,250.00. */
+export type SumSearch = ReadonlyMap<string, readonly PrivateSum[]>;
+type Amount = {
+  readonly at: number;
+  readonly end: number;
+  readonly units: readonly number[];
+  readonly figures: string;
+};
+
+/** Words that a price follows, and what may stand between. */
+const PRICED =
+  /(?:\b(?:paid|pay|costs?|costing|priced?|gave|giving|worth|kostete|bezahlt|gezahlt|preis|prix|paye|coute)|\b(?:bought|sold|purchased|insured|valued?|valuation|estimated?|hammer)(?: \w+)? (?:for|at|of|price))(?: (?:me|us|him|her|them|it|only|about|just|some|over|under|around|roughly|nearly|almost|the sum of|a|was|were|of|at|then))*[ :="]*$/;
+/** Words after which an amount of money is a fine, a wage or a weight of the time, and no price. */
+const NO_PRICE =
+  /\b(?:fine[ds]?|penalt(?:y|ies)|forfeit\w*|rewards?|wages?|salary|tax(?:es)?|ransom|weigh(?:s|ed|ing|t)?|coined|struck|into|by tale|worth of)(?: (?:of|up to|at|about|some|not|more|less|than|from|in|a|the|was|were|over|under|only|just|for)){0,4} $/;
+/** Where an amount without a currency ends, with no measure or noun behind it. */
+const ENDS = /^(?:"|\)| ?[;:!?]|[.,](?!\d)| ?$| (?:for|in|at|to|from|when|then|and|plus|on|by|the|including)\b)/;
+
+/** A sum under this, in whole units, is looked for only where it is written in full: a face value, a fine, a fare. */
+const SMALL = 10;
+/** A bare figure under this, after a word such as "paid", is a number like any other. */
+const LARGE = 100;
+
+/** Makes sums ready to be looked for all at once. */
+export function sumsFor(sums: readonly PrivateSum[]): SumSearch {
+  const byFigures = new Map<string, PrivateSum[]>();
+  for (const sum of sums)
+    for (const figures of figuresOf(sum.money)) {
+      const held = byFigures.get(figures);
+      if (held === undefined) byFigures.set(figures, [sum]);
+      else held.push(sum);
+    }
+  return byFigures;
+}
+
+function figuresOf({ minor, currency }: Money): readonly string[] {
+  const places = placesOf(currency);
+  const all = String(minor).padStart(places + 1, '0');
+  const part = all.slice(all.length - places);
+  const isWhole = places > 0 && /^0+$/.test(part);
+  return [all, ...(isWhole ? [all.slice(0, -places)] : []), ...(part.endsWith('0') ? [all.slice(0, -1)] : [])];
+}
+
+/** The sums that stand in a text, each with its first place there. `letters` is what `lettersOf` gives. */
+export function sumsIn(
+  letters: string,
+  search: SumSearch,
+): readonly { readonly sum: PrivateSum; readonly at: number }[] {
+  if (search.size === 0) return [];
+  const found = new Map<PrivateSum, number>();
+  for (const amount of amountsIn(letters, search))
+    for (const sum of search.get(amount.figures) ?? []) {
+      const value = sum.money.minor / 10 ** placesOf(sum.money.currency);
+      if (found.has(sum) || !amount.units.some((one) => Math.abs(one - value) < 1e-6)) continue;
+      if (isPriced(letters, amount, sum.money.currency, value)) found.set(sum, amount.at);
+    }
+  return [...found].map(([sum, at]) => ({ sum, at }));
+}
+
+/** Figures, with what stands between them, as far as they may be one number. */
+const FIGURES = /\d+(?:[.,']\d+)*(?: \d{3}(?!\d)(?:[.,]\d{1,2}(?!\d))?)*/g;
+const ONLY_FIGURES = /^\d+$/;
+const THOUSANDS = /(\d+(?:[.,]\d+)?) ?(?:k|thousand|grand|tsd|mille)\b/g;
+
+/** Every amount in a text whose figures are those of a sum. */
+function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
+  for (const match of letters.matchAll(FIGURES))
+    for (const { from, written } of readingsOf(match[0])) {
+      const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
+      const at = match.index + from;
+      if (search.has(figures)) yield { at, end: at + written.length, units: unitsOf(written), figures };
+    }
+  for (const { 0: whole, 1: part = '', index: at } of letters.matchAll(THOUSANDS)) {
+    const units = Number(part.replace(',', '.')) * 1000;
+    yield { at, end: at + whole.length, units: [units], figures: String(Math.round(units)) };
+  }
+  for (const { at, end, value } of spelledNumbers(letters)) yield { at, end, units: [value], figures: String(value) };
+}
+
+/** The amounts a run of figures may be: the whole of it, or what stands before or behind one of its blanks. */
+function readingsOf(run: string): readonly { readonly from: number; readonly written: string }[] {
+  const readings = [{ from: 0, written: run }];
+  for (let blank = run.indexOf(' '); blank !== -1; blank = run.indexOf(' ', blank + 1))
+    readings.push({ from: 0, written: run.slice(0, blank) }, { from: blank + 1, written: run.slice(blank + 1) });
+  return readings;
+}
+
+/** What figures may mean: one sign with three figures behind it parts thousands or a fraction. */
+function unitsOf(written: string): readonly number[] {
+  const plain = Number(written.replace(/\D/g, ''));
+  const part = /[.,](\d{1,3})$/.exec(written)?.[1];
+  if (part === undefined) return [plain];
+  const whole = written.slice(0, -part.length - 1).replace(/\D/g, '');
+  const parted = Number(`${whole}.${part}`);
+  return part.length === 3 ? [plain, parted] : [parted];
+}
+
+/** Whether an amount is one of money: its currency beside it, or a word of buying before it. */
+function isPriced(letters: string, { at, end, figures }: Amount, currency: string, value: number): boolean {
+  const before = letters.slice(Math.max(0, at - 60), at);
+  const behind = letters.slice(end, end + 30);
+  // A part of a longer number, such as 77 of 77.50.
+  if (/^[.,']?\d/.test(behind) || /\d[.,']$/.test(before)) return false;
+  const { isSigned, isNamed } = currencyOf(currency);
+  const isInFull = figures.length > String(Math.trunc(value)).length;
+  if (value < SMALL) return isInFull && isSigned(before, behind);
+  if (isSigned(before, behind)) return true;
+  if (isNamed(before, behind)) return PRICED.test(before) || !NO_PRICE.test(before);
+  return value >= LARGE && PRICED.test(before) && ENDS.test(behind);
+}

@@ -1,0 +1,187 @@
+import { hearHands } from './zoom/pointer-gestures.ts';
+import { brought, moved, numberedEvery, wholeView } from './zoom/view.ts';
+import type { Extent, Point, View } from './zoom/view.ts';
+
+const MIDDLE: Point = { x: 0, y: 0 };
+/** How much nearer a press or a tap brings it, and how far an arrow moves it in pixels. */
+const STEP = { nearer: 1.5, tap: 2, move: 60 } as const;
+/** How many numbers a rule has: it is cut off where the glass ends. */
+const NUMBERS = 60;
+
+/**
+ * Opens the link to a photograph in a dialog on the same page, where it can be brought nearer and moved about. Without
+ * it the link leads to the picture itself. The largest picture is fetched when it is asked for, not before.
+ */
+class LookCloser extends HTMLElement {
+  #picture: Extent = { width: 1, height: 1 };
+  #view: View = { nearness: 1, x: 0, y: 0 };
+  /** Millimetres across the picture; 0 where no size is known. */
+  #across = 0;
+  #news = '';
+  #link: HTMLAnchorElement | null = null;
+  /** The link that it was opened by. */
+  #opener: HTMLAnchorElement | null = null;
+
+  connectedCallback(): void {
+    const dialog = this.querySelector('dialog');
+    const glass = this.#part('glass');
+    if (dialog === null) return;
+    // A picture without an address is none in a page; it comes with the first that is looked at.
+    glass.append(new Image());
+    document.addEventListener('click', (event) => {
+      if (event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+      const link = linkMeant(event.target);
+      if (link === null) return;
+      event.preventDefault();
+      dialog.showModal();
+      this.#opener = link;
+      this.#look(link);
+      glass.focus();
+    });
+    this.#part('rule').append(...Array.from({ length: NUMBERS }, () => document.createElement('li')));
+    this.#on('nearer', () => this.#bring(STEP.nearer));
+    this.#on('farther', () => this.#bring(1 / STEP.nearer));
+    this.#on('whole', () => this.#fit());
+    this.#on('close', () => dialog.close());
+    this.#on('other', () => {
+      const other = otherThan(this.#link);
+      if (other !== null) this.#look(other);
+    });
+    dialog.addEventListener('close', () => this.#opener?.focus());
+    dialog.addEventListener('keydown', (event) => this.#press(event));
+    hearHands(glass, {
+      move: (by) => this.#show(moved(this.#view, by, this.#glass, this.#picture)),
+      bring: (times, at) => this.#bring(times, at, false),
+      tap: (at) => {
+        this.#bring(STEP.tap, at);
+        this.#show(moved(this.#view, { x: -at.x, y: -at.y }, this.#glass, this.#picture), true);
+      },
+    });
+    new ResizeObserver(() => {
+      if (dialog.open) this.#bring(1, MIDDLE, false);
+    }).observe(glass);
+    document.documentElement.classList.add('closer-opens');
+  }
+
+  #part(name: string): HTMLElement {
+    return this.querySelector<HTMLElement>(`[data-part="${name}"]`) ?? document.createElement('div');
+  }
+
+  #on(name: string, act: () => void): void {
+    this.#part(name).addEventListener('click', act);
+  }
+
+  get #glass(): Extent {
+    const { clientWidth, clientHeight } = this.#part('glass');
+    return { width: Math.max(1, clientWidth), height: Math.max(1, clientHeight) };
+  }
+
+  /** Lays the picture that a link leads to under the glass; until it has come, the one that the page shows. */
+  #look(link: HTMLAnchorElement): void {
+    const shown = document.querySelector<HTMLImageElement>(`[data-face="${link.dataset['look'] ?? ''}"] img`);
+    const picture = this.querySelector('img');
+    if (shown === null || picture === null) return;
+    this.#link = link;
+    this.#across = Number(link.dataset['millimetres'] ?? 0);
+    this.#picture = { width: Number(shown.getAttribute('width')), height: Number(shown.getAttribute('height')) };
+    picture.width = this.#picture.width;
+    picture.height = this.#picture.height;
+    picture.alt = shown.alt;
+    picture.src = shown.currentSrc === '' ? link.href : shown.currentSrc;
+    this.#part('name').textContent = link.dataset['name'] ?? '';
+    this.#part('rule').hidden = this.#across === 0;
+    const other = otherThan(link);
+    this.#part('other').hidden = other === null;
+    this.#part('other').textContent = other?.ariaLabel ?? '';
+    this.#fit();
+    void this.#fetch(link, picture);
+  }
+
+  async #fetch(link: HTMLAnchorElement, picture: HTMLImageElement): Promise<void> {
+    const { fetching = '', missing = '' } = this.dataset;
+    this.#tell(fetching);
+    const largest = new Image();
+    largest.src = link.href;
+    const come = await largest.decode().then(
+      () => true,
+      () => false,
+    );
+    if (this.#link !== link) return;
+    if (come) picture.src = link.href;
+    this.#tell(come ? '' : missing);
+  }
+
+  #press(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const { key } = event;
+    if (key === '+' || key === '=') this.#bring(STEP.nearer);
+    else if (key === '-' || key === '−') this.#bring(1 / STEP.nearer);
+    else if (key === '0') this.#fit();
+    else if (key === 'ArrowLeft') this.#step({ x: STEP.move, y: 0 });
+    else if (key === 'ArrowRight') this.#step({ x: -STEP.move, y: 0 });
+    else if (key === 'ArrowUp') this.#step({ x: 0, y: STEP.move });
+    else if (key === 'ArrowDown') this.#step({ x: 0, y: -STEP.move });
+    else return;
+    event.preventDefault();
+  }
+
+  #step(by: Point): void {
+    this.#show(moved(this.#view, by, this.#glass, this.#picture), true);
+  }
+
+  #bring(times: number, at = MIDDLE, gently = true): void {
+    this.#show(brought(this.#view, times, at, this.#glass, this.#picture), gently);
+  }
+
+  #fit(): void {
+    this.#show(wholeView(this.#glass, this.#picture));
+  }
+
+  #show(view: View, gently = false): void {
+    this.#view = view;
+    const picture = this.querySelector('img');
+    picture?.classList.toggle('gently', gently);
+    picture?.style.setProperty(
+      'transform',
+      `translate(-50%, -50%) translate(${view.x}px, ${view.y}px) scale(${view.nearness})`,
+    );
+    const millimetre = this.#across === 0 ? 0 : (this.#picture.width * view.nearness) / this.#across;
+    const rule = this.#part('rule');
+    const every = numberedEvery(millimetre);
+    rule.style.setProperty('--millimetre', `${millimetre}px`);
+    rule.style.setProperty('--every', String(every));
+    for (const [at, mark] of [...rule.children].entries())
+      mark.textContent = at === 0 ? `0 ${rule.dataset['unit'] ?? ''}` : String(at * every);
+    this.#tell(this.#news);
+  }
+
+  /** Says how the fetching goes; otherwise, past two pixels of the screen for one of the picture's, that no more is to be seen. */
+  #tell(news: string): void {
+    this.#news = news;
+    const isAtItsFinest = this.#view.nearness * devicePixelRatio > 2;
+    const said = news === '' && isAtItsFinest ? (this.dataset['finest'] ?? '') : news;
+    const says = this.#part('says');
+    if (says.textContent !== said) says.textContent = said;
+  }
+}
+
+/** The link to a photograph that was pressed, or whose own picture on the page was. */
+function linkMeant(pressed: EventTarget | null): HTMLAnchorElement | null {
+  if (!(pressed instanceof Element)) return null;
+  const link = pressed.closest<HTMLAnchorElement>('a[data-look]');
+  if (link !== null) return link;
+  return pressed instanceof HTMLImageElement
+    ? (pressed
+        .closest('figure[data-face]')
+        ?.querySelector<HTMLAnchorElement>('figcaption:not([hidden]) a[data-look]') ?? null)
+    : null;
+}
+
+/** From the obverse to the reverse and back; null from an edge or a detail. */
+function otherThan(link: HTMLAnchorElement | null): HTMLAnchorElement | null {
+  const look = link?.dataset['look'];
+  const other = look === 'obverse' ? 'reverse' : look === 'reverse' ? 'obverse' : '';
+  return document.querySelector<HTMLAnchorElement>(`a[data-look="${other}"]`);
+}
+
+customElements.define('look-closer', LookCloser);

@@ -1,0 +1,30 @@
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { aboutWords } from '../../words/about.ts';
+import { cautionWords } from '../../words/cautions.ts';
+import type { CautionName } from '../../words/cautions.ts';
+import { countWords } from '../../words/counts.ts';
+import type { PageHead } from '../shared/head.ts';
+
+export type AboutPage = {
+  readonly head: PageHead;
+  readonly keptBy: string;
+  readonly about: string | null;
+  readonly isDemo: boolean;
+  readonly contents: string;
+  readonly cautions: readonly { readonly id: CautionName; readonly name: string; readonly says: string }[];
+};
+
+const CAUTIONS: readonly CautionName[] = ['finds', 'copies', 'counterfeits', 'cleaning', 'lead', 'value', 'publishing'];
+
+export function aboutPage({ lists, listed }: Cabinet): AboutPage {
+  const { title, description } = aboutWords;
+  return {
+    head: { title, description, here: urls.about() },
+    keptBy: aboutWords.keptBy(lists.cabinet.keeper),
+    about: lists.cabinet.about ?? null,
+    isDemo: lists.cabinet.demo === 'yes',
+    contents: aboutWords.contents(countWords.pieces(listed.length)),
+    cautions: CAUTIONS.map((id) => ({ id, name: cautionWords[id].name, says: aboutWords.cautions[id] })),
+  };
+}

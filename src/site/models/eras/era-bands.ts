@@ -1,0 +1,41 @@
+import { periodYears } from '../../../core/eras/era-scheme.ts';
+import type { EraScheme } from '../../../core/eras/era-scheme.ts';
+import { barOf, lanesOf } from '../charts/time-scale.ts';
+import type { TimeBar, TimeScale } from '../charts/time-scale.ts';
+
+/** A period drawn as a band. `fits`: where its name can be written in it. */
+export type EraBand = TimeBar & {
+  readonly name: string;
+  readonly lane: number;
+  readonly fits: 'everywhere' | 'on a wide page' | 'nowhere';
+};
+
+export type EraBands = { readonly title: string; readonly lanes: number; readonly bands: readonly EraBand[] };
+
+// Widths of a drawing in pixels on a wide page and a narrow, and of a letter at the size of a band's name.
+const WIDE = 1100;
+const NARROW = 300;
+const LETTER = 7;
+
+/** The periods of a scheme that show on the scale; those that overlap lie in lanes of their own. */
+export function eraBands(scheme: EraScheme, scale: TimeScale): EraBands {
+  const drawn = scheme.periods.flatMap((period) => {
+    const bar = barOf(scale, periodYears(period));
+    return bar === null ? [] : [{ name: period.name, bar }];
+  });
+  // A period is seen to touch the next; only a true overlap takes another lane.
+  const lanes = lanesOf(
+    drawn.map(({ bar }) => bar),
+    -Math.max(0.1, 150 / (scale.high - scale.low + 1)),
+  );
+  return {
+    title: scheme.title,
+    lanes: Math.max(0, ...lanes.map((lane) => lane + 1)),
+    bands: drawn.map(({ name, bar }, at) => {
+      const room = name.length * LETTER + 12;
+      const [onWide, onNarrow] = [(WIDE * bar.width) / 100, (NARROW * bar.width) / 100];
+      const fits = room <= onNarrow ? 'everywhere' : room <= onWide ? 'on a wide page' : 'nowhere';
+      return { ...bar, name, lane: lanes[at] ?? 0, fits };
+    }),
+  };
+}

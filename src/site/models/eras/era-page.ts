@@ -1,0 +1,121 @@
+import { periodYears } from '../../../core/eras/era-scheme.ts';
+import { yearsInWords } from '../../../core/eras/years-in-words.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { countWords } from '../../words/counts.ts';
+import { erasWords } from '../../words/eras.ts';
+import type { ChartTable } from '../charts/chart.ts';
+import { eraBands } from './era-bands.ts';
+import type { SchemesChart } from './eras-page.ts';
+import type { PageHead } from '../shared/head.ts';
+import { mostShown } from '../shared/most-shown.ts';
+import { packedBars } from '../charts/packed-bars.ts';
+import { scaleOver, ticksOf } from '../charts/time-scale.ts';
+import { pieceRow, timeLine } from '../charts/timed.ts';
+import { byYears } from '../charts/years.ts';
+import type { TimeLine } from '../charts/timed.ts';
+
+/** A period and the pieces whose years it touches; `line` is null when there is none. */
+export type PeriodShown = {
+  readonly id: string;
+  readonly name: string;
+  readonly years: string | null;
+  readonly note: string | null;
+  readonly count: string;
+  readonly line: TimeLine | null;
+  /** Pieces left off a long list. */
+  readonly more: number;
+  /** Where all of them are. */
+  readonly all: string;
+};
+
+export type EraPage = {
+  readonly head: PageHead;
+  readonly title: string;
+  readonly source: string;
+  readonly region: string | null;
+  readonly note: string | null;
+  readonly ends: string;
+  readonly chart: SchemesChart | null;
+  readonly table: ChartTable;
+  readonly periods: readonly PeriodShown[];
+};
+
+export function eraIds({ lists }: Cabinet): readonly string[] {
+  return lists.eras.map(({ id }) => id);
+}
+
+export function eraPage(cabinet: Cabinet, id: string): EraPage {
+  const era = cabinet.lists.eras.find((one) => one.id === id);
+  if (era === undefined) throw new Error(`There is no era scheme ${id}.`);
+  const { fields, scheme } = era;
+  const pieces = byYears(cabinet.listed);
+  const placed = (of: string): readonly PublicPiece[] =>
+    pieces.filter((piece) => piece.eras[id]?.periods.some((period) => period.id === of));
+  const periods = scheme.periods.map((period) => {
+    const here = placed(period.id);
+    const { shown, more } = mostShown(here);
+    const rows = shown.map((piece) =>
+      pieceRow(piece, erasWords.share(piece.eras[id]?.periods.find((one) => one.id === period.id)?.share ?? null)),
+    );
+    return {
+      id: period.id,
+      name: period.name,
+      years: yearsInWords(periodYears(period)),
+      note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
+      count: countWords.pieces(here.length),
+      line: here.length === 0 ? null : timeLine(rows),
+      more,
+      all: urls.facet('era', `${id}-${period.id}`),
+    };
+  });
+  return {
+    head: {
+      title: fields.title,
+      description: fields.note ?? erasWords.periodsOf(fields.title),
+      here: urls.era(id),
+      trail: [{ name: erasWords.title, href: urls.eras() }],
+    },
+    title: fields.title,
+    source: fields.source,
+    region: fields.region ?? null,
+    note: fields.note ?? null,
+    ends: erasWords.ends[fields.ends],
+    chart: chartOf(cabinet, era.scheme),
+    table: {
+      columns: [erasWords.tablePeriod, erasWords.tableYears, erasWords.tablePieces],
+      rows: periods.map(({ name, years, count }) => [name, years, count]),
+    },
+    periods: [
+      ...periods,
+      ...unplaced(
+        'outside',
+        erasWords.outside,
+        pieces.filter((piece) => piece.eras[id]?.state === 'outside'),
+      ),
+      ...unplaced(
+        'undated',
+        erasWords.undated,
+        pieces.filter((piece) => piece.eras[id]?.state === 'unknown'),
+      ),
+    ],
+  };
+}
+
+function chartOf({ listed }: Cabinet, scheme: Parameters<typeof eraBands>[0]): SchemesChart | null {
+  const scale = scaleOver(listed.flatMap(({ years }) => (years === null ? [] : [years])));
+  if (scale === null) return null;
+  return { ticks: ticksOf(scale), schemes: [eraBands(scheme, scale)], pieces: packedBars(listed, scale) };
+}
+
+/** What no period holds; left out when there is nothing. An undated piece has a row and no bar. */
+function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): readonly PeriodShown[] {
+  if (pieces.length === 0) return [];
+  const { shown, more } = mostShown(pieces);
+  const rows = shown.map((piece) => pieceRow(piece));
+  const line = timeLine(rows) ?? { ticks: [], behind: [], rows: rows.map((row) => ({ ...row, bars: [] })) };
+  return [
+    { id, name, years: null, note: null, count: countWords.pieces(pieces.length), line, more, all: urls.pieces() },
+  ];
+}

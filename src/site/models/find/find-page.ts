@@ -1,0 +1,132 @@
+import { loadCabinet } from '../../cabinet.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import type { FacetName } from '../../find/record.ts';
+import { FACETS } from '../../find/record.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { onceFor } from '../../once-for.ts';
+import { urls } from '../../urls.ts';
+import { findWords } from '../../words/find.ts';
+import { boardOf } from '../shared/board.ts';
+import type { Board } from '../shared/board.ts';
+import { facetLists } from './facets.ts';
+import type { FacetList } from './facets.ts';
+import type { PageHead } from '../shared/head.ts';
+
+/** How many pieces lie on one page. */
+const ON_A_PAGE = 48;
+
+/** A value that can be chosen, and the list that needs no script. */
+export type FacetChoice = {
+  readonly value: string;
+  readonly label: string;
+  readonly count: number;
+  readonly to: string;
+};
+export type FacetGroup = { readonly name: string | null; readonly choices: readonly FacetChoice[] };
+export type Facet = { readonly name: FacetName; readonly groups: readonly FacetGroup[] };
+
+export type Pager = {
+  readonly pages: readonly { readonly page: number; readonly to: string; readonly isHere: boolean }[];
+};
+
+export type FindPage = {
+  readonly head: PageHead;
+  /** What the list holds: `75 pieces`, `page 2 of 3`. */
+  readonly says: string;
+  readonly all: number;
+  readonly board: Board;
+  readonly pager: Pager | null;
+  /** Null on the lists of a facet, which are plain. */
+  readonly finder: { readonly facets: readonly Facet[]; readonly records: string } | null;
+};
+
+type Cut = { readonly pieces: readonly PublicPiece[]; readonly page: number; readonly to: (page: number) => string };
+
+/** One path for every page after the first of the complete list. */
+export async function listPaths(): Promise<{ params: { page: string } }[]> {
+  const { listed } = await loadCabinet();
+  return furtherPages(listed).map((page) => ({ params: { page: String(page) } }));
+}
+
+type FacetPath = {
+  params: { facet: string; value: string; page: string | undefined };
+  props: { list: FacetList; page: number };
+};
+
+/** One path for every page of the list of every value of every facet. */
+export async function facetPaths(): Promise<FacetPath[]> {
+  const cabinet = await loadCabinet();
+  return facetLists(cabinet).flatMap((list) =>
+    [1, ...furtherPages(list.pieces)].map((page) => ({
+      params: { facet: list.facet, value: list.value, page: page === 1 ? undefined : String(page) },
+      props: { list, page },
+    })),
+  );
+}
+
+/** A page of the complete list, with everything to find by. */
+export async function findPageOf(page: number): Promise<FindPage> {
+  const cabinet = await loadCabinet();
+  const laid = await cutOf({ pieces: cabinet.listed, page, to: urls.piecesPage });
+  return {
+    ...laid,
+    head: {
+      title: page === 1 ? findWords.title : findWords.titleOfPage(page),
+      description: findWords.description,
+      here: urls.piecesPage(page),
+      ...(page === 1 ? {} : { trail: [{ name: findWords.title, href: urls.pieces() }] }),
+    },
+    finder: { facets: facetsFor(cabinet), records: urls.searchJson() },
+  };
+}
+
+/** A page of the list of one value of one facet. */
+export async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
+  const { facet, value, label, group, pieces } = list;
+  const laid = await cutOf({ pieces, page, to: (at) => urls.facet(facet, value, at) });
+  const title = findWords.by(facet, group === null ? label : `${label} (${group})`);
+  return {
+    ...laid,
+    head: {
+      title,
+      description: findWords.byDescription(title, pieces.length),
+      here: urls.facet(facet, value, page),
+      trail: [{ name: findWords.title, href: urls.pieces() }],
+    },
+    finder: null,
+  };
+}
+
+async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' | 'all' | 'board' | 'pager'>> {
+  const count = Math.max(1, Math.ceil(pieces.length / ON_A_PAGE));
+  const pages = Array.from({ length: count }, (_, at) => ({ page: at + 1, to: to(at + 1), isHere: at + 1 === page }));
+  const counted = findWords.found(pieces.length, pieces.length);
+  return {
+    says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
+    all: pieces.length,
+    board: await boardOf(pieces.slice((page - 1) * ON_A_PAGE, page * ON_A_PAGE)),
+    pager: count === 1 ? null : { pages },
+  };
+}
+
+function furtherPages(pieces: readonly PublicPiece[]): readonly number[] {
+  const count = Math.ceil(pieces.length / ON_A_PAGE);
+  return Array.from({ length: Math.max(0, count - 1) }, (_, at) => at + 2);
+}
+
+const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {
+  const lists = facetLists(cabinet);
+  return FACETS.map((name) => {
+    const own = lists.filter(({ facet }) => facet === name);
+    const groups = [...new Set(own.map(({ group }) => group))];
+    return {
+      name,
+      groups: groups.map((group) => ({
+        name: group,
+        choices: own
+          .filter((list) => list.group === group)
+          .map(({ value, label, pieces }) => ({ value, label, count: pieces.length, to: urls.facet(name, value) })),
+      })),
+    };
+  }).filter(({ groups }) => groups.length > 0);
+});

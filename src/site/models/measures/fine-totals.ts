@@ -1,0 +1,50 @@
+import { TROY_OUNCE } from '../../../core/measures/units.ts';
+import { notAsStruck } from '../../../core/metal/as-struck.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { measuresWords } from '../../words/measures.ts';
+
+export type FineTotal = {
+  readonly metal: string;
+  readonly total: string;
+  readonly counted: string;
+  /** Empty when nothing was left out. */
+  readonly left: string;
+};
+
+const METALS = [
+  ['gold', /\bgold\b/i],
+  ['silver', /\bsilver\b|\bbillon\b/i],
+] as const;
+
+/**
+ * The fine gold and silver of the pieces that are here (kept or lent), each total from its low end to its high. Plated
+ * pieces are of neither metal; of a mounted one the weight is not known.
+ */
+export function fineTotals(pieces: readonly PublicPiece[]): readonly FineTotal[] {
+  const here = pieces.filter(({ status }) => status === 'kept' || status === 'lent');
+  return METALS.flatMap(([metal, named]) => {
+    const ofIt = here.filter((piece) => named.test(piece.metal ?? '') && !notAsStruck(piece).plated);
+    const known = ofIt.flatMap((piece) =>
+      piece.fineGrams === null || notAsStruck(piece).mounted ? [] : [piece.fineGrams],
+    );
+    if (known.length === 0) return [];
+    const low = known.reduce((sum, grams) => sum + grams.low, 0);
+    const high = known.reduce((sum, grams) => sum + grams.high, 0);
+    const { fine } = measuresWords;
+    return [
+      {
+        metal: fine.metal[metal],
+        total: fine.total(span(low, high, 1), span(low / TROY_OUNCE, high / TROY_OUNCE, 3)),
+        counted: fine.counted(known.length),
+        left: fine.left(ofIt.length - known.length),
+      },
+    ];
+  });
+}
+
+/** The low end rounded down and the high end up, so that the range holds what was computed. */
+function span(low: number, high: number, decimals: number): string {
+  const scale = 10 ** decimals;
+  const [a, b] = [Math.floor(low * scale) / scale, Math.ceil(high * scale) / scale];
+  return a === b ? a.toFixed(decimals) : `${a.toFixed(decimals)}–${b.toFixed(decimals)}`;
+}

@@ -1,0 +1,171 @@
+import type { Denomination } from '../../../catalogue/catalogue.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
+import { yearsOf } from '../../../core/dating/interval.ts';
+import { writeAmount } from '../../../core/measures/amount.ts';
+import { notAsStruck } from '../../../core/metal/as-struck.ts';
+import { weightSpan } from '../../../core/measures/parse-weight.ts';
+import type { Interval } from '../../../core/measures/units.ts';
+import { againstStandard, standardOf } from '../../../core/metal/standards.ts';
+import type { Standard } from '../../../core/metal/standards.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { measuresWords } from '../../words/measures.ts';
+import type { ChartTable } from '../charts/chart.ts';
+import { numberScale, shareAlong, widthAlong } from '../charts/number-scale.ts';
+import type { NumberTick } from '../charts/number-scale.ts';
+import { spanInWords } from '../charts/years.ts';
+
+/** A piece as a dot: across in per cent, up in dots from the line of its row. */
+export type WeightDot = { readonly x: number; readonly stack: number; readonly isHollow: boolean };
+
+export type WeightRow = {
+  readonly says: string;
+  /** The standard: across in per cent; null in the row of those without one. */
+  readonly band: { readonly x: number; readonly width: number } | null;
+  readonly dots: readonly WeightDot[];
+  /** The highest stack. */
+  readonly high: number;
+};
+
+export type WeightChart = {
+  readonly name: string;
+  readonly says: string;
+  readonly ticks: readonly (NumberTick & { readonly x: number })[];
+  readonly rows: readonly WeightRow[];
+  readonly table: ChartTable;
+};
+
+type Weighed = {
+  readonly piece: PublicPiece;
+  readonly grams: Interval;
+  readonly standards: readonly Standard[];
+  readonly percent: Interval | null;
+};
+
+/** Fewer weighed pieces make no picture. */
+const ENOUGH = 3;
+/** Dots within a fortieth of the width lie above one another. */
+const BINS = 40;
+const MIDDLE = 2;
+
+/** One chart for each denomination of which enough pieces were weighed, the fullest first. */
+export function weightCharts({ lists, listed }: Cabinet): readonly WeightChart[] {
+  return Object.values(lists.denominations)
+    .map((denomination) => ({ denomination, weighed: weighedOf(denomination, listed) }))
+    .filter(({ weighed }) => weighed.length >= ENOUGH)
+    .toSorted((a, b) => b.weighed.length - a.weighed.length)
+    .flatMap(({ denomination, weighed }) => {
+      const chart = chartOf(denomination, weighed);
+      return chart === null ? [] : [chart];
+    });
+}
+
+/** The standards of a denomination with their years, oldest first. */
+export function standardsOf({ fields }: Denomination): readonly Standard[] {
+  return fields.standards.map((stated) =>
+    standardOf(stated, { low: yearsOf(stated.from).low, high: yearsOf(stated.to).high }),
+  );
+}
+
+function weighedOf(denomination: Denomination, listed: readonly PublicPiece[]): readonly Weighed[] {
+  const standards = standardsOf(denomination);
+  return listed.flatMap((piece) => {
+    const { years, denomination: of } = piece;
+    const weight = known(piece.weight);
+    if (of === null || typeof of === 'string' || of.id !== denomination.id) return [];
+    if (weight === null) return [];
+    const against = years === null ? null : againstStandard(weight, standards, years);
+    const found = against?.ok === true ? against.value : null;
+    return [
+      {
+        piece,
+        grams: weightSpan(weight),
+        standards: found?.rows.map(({ standard }) => standard) ?? [],
+        percent: found?.percent ?? null,
+      },
+    ];
+  });
+}
+
+function chartOf({ fields }: Denomination, weighed: readonly Weighed[]): WeightChart | null {
+  const rowsOf = [...new Set(weighed.map(({ standards }) => rowName(standards[0])))];
+  const scale = numberScale([
+    ...weighed.flatMap(({ grams }) => [grams.low, grams.high]),
+    ...weighed.flatMap(({ standards }) =>
+      standards.flatMap(({ grams }) => (grams === null ? [] : [grams.low, grams.high])),
+    ),
+  ]);
+  if (scale === null) return null;
+  const ordered = weighed.toSorted((a, b) => firstYear(a) - firstYear(b));
+  const rows = [...rowsOf]
+    .toSorted((a, b) => startOf(a, ordered) - startOf(b, ordered))
+    .map((name): WeightRow => {
+      const here = ordered.filter(({ standards }) => rowName(standards[0]) === name);
+      const standard = here[0]?.standards[0];
+      const dots = stacked(here, scale);
+      return {
+        says: name,
+        band: bandOf(standard, scale),
+        dots,
+        high: Math.max(1, ...dots.map(({ stack }) => stack + 1)),
+      };
+    });
+  const name = fields.plural ?? fields.name;
+  return {
+    name,
+    says: measuresWords.weights.says(name, weighed.length),
+    ticks: scale.ticks.map((tick) => ({ ...tick, x: shareAlong(scale, tick.at) })),
+    rows,
+    table: {
+      columns: measuresWords.weights.columns,
+      rows: ordered.map(({ piece, grams, standards, percent }) => [
+        piece.title,
+        spanOf(grams, 3),
+        rowName(standards[0]),
+        percent === null ? measuresWords.weights.unweighed : spanOf(percent, 0),
+      ]),
+    },
+  };
+}
+
+function rowName(standard: Standard | undefined): string {
+  if (standard?.grams === undefined || standard.grams === null) return measuresWords.weights.noStandard;
+  return measuresWords.weights.row(spanInWords(standard.years), spanOf(standard.grams, 3));
+}
+
+/** Those without a standard come first: their years are before the first, or not known. */
+function startOf(name: string, weighed: readonly Weighed[]): number {
+  return weighed.find(({ standards }) => rowName(standards[0]) === name)?.standards[0]?.years.low ?? -10_000;
+}
+
+function firstYear({ piece }: Weighed): number {
+  const low = piece.years?.low ?? 10_000;
+  return Number.isFinite(low) ? low : -10_000;
+}
+
+function bandOf(standard: Standard | undefined, scale: Interval): WeightRow['band'] {
+  const grams = standard?.grams;
+  if (grams === undefined || grams === null) return null;
+  return { x: shareAlong(scale, grams.low), width: widthAlong(scale, grams) };
+}
+
+function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightDot[] {
+  const heights = new Map<number, number>();
+  return weighed.map(({ piece, grams, standards }) => {
+    const x = shareAlong(scale, (grams.low + grams.high) / MIDDLE);
+    const bin = Math.round((x * BINS) / 100);
+    const stack = heights.get(bin) ?? 0;
+    heights.set(bin, stack + 1);
+    return { x: Math.round((10_000 * bin) / BINS) / 100, stack, isHollow: standards.length > 1 || hasLost(piece) };
+  });
+}
+
+function hasLost(piece: PublicPiece): boolean {
+  const { lost, mounted } = notAsStruck(piece);
+  return lost || mounted;
+}
+
+function spanOf({ low, high }: Interval, most: number): string {
+  const [a, b] = [writeAmount(low, most), writeAmount(high, most)];
+  return a === b ? a : `${a}–${b}`;
+}

@@ -1,0 +1,148 @@
+import type { Mint } from '../../../catalogue/catalogue.ts';
+import { yearsOf } from '../../../core/dating/interval.ts';
+import { formatYear } from '../../../core/dating/format-year.ts';
+import type { Dating } from '../../../core/dating/dating.ts';
+import type { Interval } from '../../../core/eras/era-scheme.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { countWords } from '../../words/counts.ts';
+import { mintsWords } from '../../words/mints.ts';
+import type { Board } from '../shared/board.ts';
+import { boardOf } from '../shared/board.ts';
+import type { PageHead } from '../shared/head.ts';
+import { identifiersOf } from '../shared/identifiers.ts';
+import type { Identifier } from '../shared/identifiers.ts';
+import { mintMap } from './map/mint-map.ts';
+import { mostShown } from '../shared/most-shown.ts';
+import { piecesOfMint, sitedMints } from './mints-page.ts';
+import type { MapShown } from './mints-page.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { rulersNamed } from '../rulers/pieces-of-ruler.ts';
+import { pieceRow, timeLine } from '../charts/timed.ts';
+import { spanInWords } from '../charts/years.ts';
+import type { TimeLine, UndrawnRow } from '../charts/timed.ts';
+
+export type MintPage = {
+  readonly head: PageHead;
+  readonly name: string;
+  readonly area: string | null;
+  readonly note: string | null;
+  readonly source: string | null;
+  readonly identifiers: readonly Identifier[];
+  readonly map: MapShown | null;
+  readonly names: TimeLine | null;
+  readonly rulers: readonly Link[];
+  readonly made: TimeLine | null;
+  readonly board: Board | null;
+  /** Pieces left off a long page, and where all of them are. */
+  readonly more: number;
+  readonly all: string;
+};
+
+export function mintIds({ lists }: Cabinet): readonly string[] {
+  return Object.keys(lists.mints);
+}
+
+export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> {
+  const mint = cabinet.lists.mints[id];
+  if (mint === undefined) throw new Error(`There is no mint ${id}.`);
+  const { fields } = mint;
+  const pieces = piecesOfMint(cabinet, id);
+  const { shown, more } = mostShown(pieces);
+  const unsure = (piece: PublicPiece): string | null => {
+    const how = piece.sure.mint ?? 'certain';
+    return how === 'certain' ? null : mintsWords.unsure(how);
+  };
+  const rulers = new Map(pieces.flatMap(rulersNamed).map((ruler) => [ruler.id, ruler.name]));
+  return {
+    head: {
+      title: fields.name,
+      description: `${fields.name}: ${countWords.piecesIfAny(pieces.length)}.`,
+      here: urls.mint(id),
+      trail: [{ name: mintsWords.title, href: urls.mints() }],
+    },
+    name: fields.name,
+    area: fields.area ?? null,
+    note: fields.note ?? null,
+    source: fields.source ?? null,
+    identifiers: identifiersOf(fields.identifiers),
+    map: mapAround(cabinet, mint),
+    names: timeLine(nameRows(mint)),
+    rulers: [...rulers].map(([ruler, name]) => ({ href: urls.ruler(ruler), name })),
+    made: pieces.length === 0 ? null : timeLine(shown.map((piece) => pieceRow(piece, unsure(piece)))),
+    board: pieces.length === 0 ? null : await boardOf(shown, unsure),
+    more,
+    all: urls.facet('mint', id),
+  };
+}
+
+/** Degrees within which other mints are shown around one. */
+const AROUND = 4;
+const MAP = 480;
+
+function mapAround(cabinet: Cabinet, { id, fields }: Mint): MapShown | null {
+  const at = fields.coordinates;
+  if (at === undefined) return null;
+  const around = sitedMints(cabinet).filter(
+    (other) =>
+      other.id === id || (Math.abs(other.north - at.north) <= AROUND && Math.abs(other.east - at.east) <= AROUND),
+  );
+  const map = mintMap(around, MAP);
+  if (map === null) return null;
+  const { mint, at: where } = mintsWords.column;
+  return {
+    says: mintsWords.mapOf(fields.name),
+    map: { ...map, dots: map.dots.map((dot) => ({ ...dot, isHeld: dot.id === id })) },
+    table: { columns: [mint, where], rows: around.map((one) => [one.name, mintsWords.degrees(one.north, one.east)]) },
+  };
+}
+
+/** A row a name, then one for the years in which it struck. Ends that are about are drawn hollow. */
+function nameRows({ fields }: Mint): readonly UndrawnRow[] {
+  const names = fields.names.map(({ name, from, to, lang }): UndrawnRow => {
+    const span = spanOf(from, to);
+    return {
+      name,
+      href: null,
+      years: span === null ? mintsWords.noNames : namedFor(span),
+      note: lang === undefined ? null : languageOf(lang),
+      spans: span === null ? [] : [{ span, kind: isAbout(from, to) ? 'unsure' : 'sure' }],
+    };
+  });
+  const struck = (fields.struck ?? []).map(({ from, to, note }): UndrawnRow => {
+    const span = spanOf(from, to) ?? { low: -Infinity, high: Infinity };
+    return {
+      name: mintsWords.struck,
+      href: null,
+      years: spanInWords(span),
+      note: note ?? null,
+      spans: [{ span, kind: 'reign' }],
+    };
+  });
+  return [...names, ...struck];
+}
+
+/** `AD 866–954`; `from 1200` for a name still in use. */
+function namedFor(span: Interval): string {
+  return span.high === Infinity && Number.isFinite(span.low)
+    ? mintsWords.since(formatYear(span.low))
+    : spanInWords(span);
+}
+
+function spanOf(from: Dating | undefined, to: Dating | undefined): Interval | null {
+  if (from === undefined && to === undefined) return null;
+  return {
+    low: from === undefined ? -Infinity : yearsOf(from).low,
+    high: to === undefined ? Infinity : yearsOf(to).high,
+  };
+}
+
+function isAbout(from: Dating | undefined, to: Dating | undefined): boolean {
+  return [from, to].some((end) => end !== undefined && (end.about || end.doubtful));
+}
+
+/** A language by its English name, its code where there is none. */
+function languageOf(code: string): string {
+  return new Intl.DisplayNames(['en'], { type: 'language', fallback: 'code' }).of(code) ?? code;
+}

@@ -1,0 +1,42 @@
+import type { SetState, Upgrade } from '../../../core/sets/set-state.ts';
+import { piecesCsv } from '../../../publish/pieces-csv.ts';
+import { publicFacts } from '../../../publish/public-facts.ts';
+import type { PublicFacts } from '../../../publish/public-facts.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { inFull, urls } from '../../urls.ts';
+import { setStatesOf } from '../sets/set-states-of.ts';
+
+/** The public facts of every listed piece, in the order of inventory numbers: `pieces.json`. */
+export function pieceFacts(cabinet: Cabinet): readonly PublicFacts[] {
+  return cabinet.listed.map((piece) => publicFacts(piece, inFull(urls.piece(piece.id))));
+}
+
+/** The same facts as a table: `pieces.csv`. */
+export function pieceTable(cabinet: Cabinet): string {
+  return piecesCsv(pieceFacts(cabinet));
+}
+
+/** How far a set has come, as its file gives it. What the keeper may buy next and for how much is not in it. */
+export type SetRecord = Pick<
+  SetState,
+  'id' | 'title' | 'of' | 'filled' | 'excused' | 'places' | 'spares' | 'leftOut'
+> & {
+  readonly address: string;
+  readonly upgrades: readonly Pick<Upgrade, 'place' | 'from' | 'to' | 'certain' | 'made' | 'because'>[];
+};
+
+/** Every set as its file gives it, in the order of the sets. */
+export function setRecords(cabinet: Cabinet): readonly SetRecord[] {
+  return setStatesOf(cabinet).map(({ id, title, of, filled, excused, places, spares, upgrades, leftOut }) => ({
+    id,
+    address: inFull(urls.set(id)),
+    title,
+    of,
+    filled,
+    excused,
+    places,
+    spares,
+    upgrades,
+    leftOut,
+  }));
+}

@@ -1,0 +1,171 @@
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { loadCabinet } from '../../cabinet.ts';
+import { storyHtml } from '../../markdown.ts';
+import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import type { CautionName } from '../../words/cautions.ts';
+import { capital } from '../../words/capital.ts';
+import { compareWords } from '../../words/compare.ts';
+import { pieceWords } from '../../words/piece.ts';
+import { siteWords } from '../../words/site.ts';
+import { boardOf, dateInWords } from '../shared/board.ts';
+import type { Board } from '../shared/board.ts';
+import { cautionsOf } from '../shared/cautions.ts';
+import { kinOf } from '../compare/worth-comparing.ts';
+import { faceOf } from '../shared/face.ts';
+import type { FaceView } from '../shared/face.ts';
+import { firstSentence } from '../shared/first-sentence.ts';
+import type { PageHead } from '../shared/head.ts';
+import { linkedData } from '../open-data/linked.ts';
+import { attributionRows } from './attribution.ts';
+import { conditionOf } from './condition.ts';
+import type { Condition } from './condition.ts';
+import { eraRows, timeChartOf } from './eras.ts';
+import type { EraRow, TimeChart } from './eras.ts';
+import { sidesOf } from './legends.ts';
+import type { SideInWords } from './legends.ts';
+import { measureRows } from './measures.ts';
+import { otherPictures } from './other-pictures.ts';
+import type { OtherPicture } from './other-pictures.ts';
+import { chainOf } from './provenance.ts';
+import type { Chain } from './provenance.ts';
+import type { Row } from './row.ts';
+import { setRows } from './sets.ts';
+import type { SetRow } from './sets.ts';
+import { ticketOf } from '../shared/ticket.ts';
+import type { Ticket } from '../shared/ticket.ts';
+
+export type PiecePage = {
+  readonly head: PageHead;
+  readonly faces: { readonly obverse: FaceView; readonly reverse: FaceView };
+  /** Clock hours; null when it has no axis or none is recorded. */
+  readonly axis: number | null;
+  /** Whether it is too wide for both faces to lie side by side on a page. */
+  readonly isWide: boolean;
+  readonly ticket: Ticket;
+  readonly isListed: boolean;
+  /** Where it lies beside another: its nearest kin, and one of the visitor's choice. */
+  readonly beside: readonly { readonly title: string; readonly to: string }[];
+  readonly others: readonly OtherPicture[];
+  readonly credits: readonly string[];
+  readonly attribution: readonly Row[];
+  readonly sides: readonly SideInWords[];
+  readonly condition: Condition;
+  readonly measures: readonly Row[];
+  readonly chain: Chain | null;
+  readonly eras: readonly EraRow[];
+  readonly time: TimeChart | null;
+  readonly sets: readonly SetRow[];
+  readonly cautions: readonly CautionName[];
+  /** HTML. */
+  readonly story: string;
+  readonly cite: string;
+  readonly files: readonly { readonly name: string; readonly to: string }[];
+  readonly neighbours: Board | null;
+};
+
+type PiecePath = { params: { id: string }; props: { piece: PublicPiece; isFormer: boolean } };
+
+/** A path for every piece that has a page, listed or not, and for every id it had before. */
+export async function piecePaths(): Promise<PiecePath[]> {
+  const { pieces } = await loadCabinet();
+  return pieces.flatMap((piece) => [
+    { params: { id: piece.id }, props: { piece, isFormer: false } },
+    ...piece.formerly.map((id) => ({ params: { id }, props: { piece, isFormer: true } })),
+  ]);
+}
+
+/** What stands at an old id: where the piece is now. */
+export function movedPageOf({ id, title, listed }: PublicPiece): { head: PageHead } {
+  const here = urls.piece(id);
+  return { head: { title, here, movedTo: here, unlisted: !listed } };
+}
+
+// Millimetres that both faces may take of the widest page, beside the dial: 105 at 12 pixels are 1260 of 1406.
+const SIDE_BY_SIDE = 105;
+
+/** Everything the page of a piece shows. */
+export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
+  const cabinet = await loadCabinet();
+  const { photographs } = cabinet;
+  const eras = piece.years === null ? [] : eraRows(piece, cabinet);
+  const faces = { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) };
+  return {
+    head: headOf(piece, cabinet),
+    faces,
+    isWide: faces.obverse.millimetres + faces.reverse.millimetres > SIDE_BY_SIDE,
+    axis: piece.axis?.hours ?? null,
+    ticket: ticketOf(piece),
+    isListed: piece.listed,
+    beside: besideOf(piece, cabinet),
+    others: otherPictures(piece, photographs),
+    credits: creditsOf(piece),
+    attribution: attributionRows(piece),
+    sides: sidesOf(piece),
+    condition: conditionOf(piece),
+    measures: measureRows(piece, cabinet),
+    chain: chainOf(piece),
+    eras,
+    time: timeChartOf(piece, cabinet, eras),
+    sets: piece.listed ? setRows(cabinet, piece.id) : [],
+    cautions: cautionsOf(piece),
+    story: storyHtml(piece.story),
+    cite: citationOf(piece, cabinet),
+    files: filesOf(piece, cabinet),
+    neighbours: await neighboursOf(piece, cabinet),
+  };
+}
+
+function headOf(piece: PublicPiece, cabinet: Cabinet): PageHead {
+  const shared = cabinet.photographs[piece.id]?.[0]?.jpeg.file;
+  return {
+    title: piece.title,
+    description: descriptionOf(piece),
+    here: urls.piece(piece.id),
+    trail: [{ name: siteWords.pieces, href: urls.pieces() }],
+    unlisted: !piece.listed,
+    ...(shared === undefined ? {} : { picture: urls.photograph(piece.id, shared) }),
+    ...(piece.listed ? { linked: linkedData(cabinet, piece) } : {}),
+  };
+}
+
+/** When it was made, of what and how heavy; then the first sentence of its story. */
+function descriptionOf(piece: PublicPiece): string {
+  const plain = piece.story.replace(/[*_#>[\]`]|\(https?:[^)]*\)/g, '').replace(/\s+/g, ' ');
+  const facts = [capital(dateInWords(piece)), piece.metal ?? '', ...ticketOf(piece).measures.slice(0, 2)];
+  return `${facts.filter((fact) => fact !== '').join(', ')}. ${firstSentence(plain.trim())}`.trim();
+}
+
+// More names would be a list to read.
+const KIN = 2;
+
+function besideOf(piece: PublicPiece, { listed }: Cabinet): PiecePage['beside'] {
+  const kin = kinOf(piece, listed).slice(0, KIN);
+  return [
+    ...kin.map(({ id, title }) => ({ title, to: urls.compare(piece.id, id) })),
+    { title: compareWords.another, to: urls.compare(piece.id) },
+  ];
+}
+
+function creditsOf({ pictures }: PublicPiece): readonly string[] {
+  const all = pictures.flatMap(({ by, licence }) => (by === null ? [] : [pieceWords.photographs(by, licence)]));
+  return [...new Set(all)];
+}
+
+function citationOf(piece: PublicPiece, { lists: { cabinet } }: Cabinet): string {
+  const cited = pieceWords.cite(cabinet.keeper, piece.title, piece.number, cabinet.title);
+  return hasPublicAddress ? `${cited}, ${inFull(urls.piece(piece.id))}` : `${cited}.`;
+}
+
+function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePage['files'] {
+  if (!listed) return [];
+  const linked = { name: pieceWords.linked, to: urls.pieceJson(id) };
+  return photographs[id] === undefined ? [linked] : [linked, { name: pieceWords.iiif, to: urls.iiif(id) }];
+}
+
+async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Board | null> {
+  const at = listed.indexOf(piece);
+  if (at === -1) return null;
+  const beside = [listed[at - 1], listed[at + 1]].filter((one) => one !== undefined);
+  return boardOf(beside, (one) => (one === listed[at - 1] ? pieceWords.previous : pieceWords.next));
+}

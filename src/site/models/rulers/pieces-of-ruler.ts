@@ -1,0 +1,30 @@
+import { known } from '../../../catalogue/schema/fields.ts';
+import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { byYears } from '../charts/years.ts';
+
+/** The listed pieces of a ruler, oldest first, each in one of three lists. */
+export type PiecesOfRuler = {
+  /** In the ruler's name, and struck for him as far as is known. */
+  readonly own: readonly PublicPiece[];
+  /** In the ruler's name, and struck for somebody else: posthumous or immobilised. */
+  readonly forOther: readonly PublicPiece[];
+  /** Struck for the ruler, and in somebody else's name. */
+  readonly inOther: readonly PublicPiece[];
+};
+
+export function piecesOfRuler({ listed }: Cabinet, id: string): PiecesOfRuler {
+  const isNamed = (piece: PublicPiece): boolean => rulersNamed(piece).some((ruler) => ruler.id === id);
+  const isStruckFor = (piece: PublicPiece): boolean => piece.struckFor.some((ruler) => ruler.id === id);
+  const pieces = byYears(listed);
+  return {
+    own: pieces.filter((piece) => isNamed(piece) && (piece.struckFor.length === 0 || isStruckFor(piece))),
+    forOther: pieces.filter((piece) => isNamed(piece) && piece.struckFor.length > 0 && !isStruckFor(piece)),
+    inOther: pieces.filter((piece) => !isNamed(piece) && isStruckFor(piece)),
+  };
+}
+
+/** In whose names a piece stands; empty where that is unknown or does not apply. */
+export function rulersNamed({ rulers }: PublicPiece): readonly Named[] {
+  return known(rulers) ?? [];
+}

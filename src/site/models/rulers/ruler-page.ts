@@ -1,0 +1,132 @@
+import { formatDate } from '../../../core/dating/format-date.ts';
+import type { Interval } from '../../../core/eras/era-scheme.ts';
+import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { countWords } from '../../words/counts.ts';
+import { rulersWords } from '../../words/rulers.ts';
+import type { Board } from '../shared/board.ts';
+import { boardOf } from '../shared/board.ts';
+import { gapsIn } from './gaps.ts';
+import type { PageHead } from '../shared/head.ts';
+import { identifiersOf } from '../shared/identifiers.ts';
+import type { Identifier } from '../shared/identifiers.ts';
+import { mostShown } from '../shared/most-shown.ts';
+import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { spanOf } from './rulers-page.ts';
+import { pieceRow, timeLine } from '../charts/timed.ts';
+import { spanInWords } from '../charts/years.ts';
+import type { TimeLine, UndrawnRow } from '../charts/timed.ts';
+
+export type ReignShown = {
+  readonly years: string;
+  readonly with: readonly Link[];
+  readonly note: string | null;
+  readonly struckNone: boolean;
+};
+
+export type RulerPage = {
+  readonly head: PageHead;
+  readonly name: string;
+  /** Null when it is not recorded. */
+  readonly realm: string | null;
+  readonly otherNames: string | null;
+  readonly note: string | null;
+  readonly source: string | null;
+  readonly identifiers: readonly Identifier[];
+  readonly reigns: readonly ReignShown[];
+  readonly line: TimeLine | null;
+  readonly gaps: string | null;
+  readonly groups: readonly { readonly title: string; readonly board: Board; readonly more: number }[];
+  /** Where all the pieces are, when a page is too long for them. */
+  readonly all: string;
+};
+
+export function rulerIds({ lists }: Cabinet): readonly string[] {
+  return Object.keys(lists.rulers);
+}
+
+export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage> {
+  const ruler = cabinet.lists.rulers[id];
+  if (ruler === undefined) throw new Error(`There is no ruler ${id}.`);
+  const { fields } = ruler;
+  const { own, forOther, inOther } = piecesOfRuler(cabinet, id);
+  const others = (names: readonly Named[]): string =>
+    rulersWords.and(names.filter((one) => one.id !== id).map(({ name }) => name));
+  const noteOf = (piece: PublicPiece): string | null => {
+    if (forOther.includes(piece)) return rulersWords.forWhom(others(piece.struckFor));
+    if (inOther.includes(piece)) return rulersWords.inWhose(others(rulersNamed(piece)));
+    return rulersNamed(piece).length > 1 ? rulersWords.withWhom(others(rulersNamed(piece))) : null;
+  };
+  const groups = [
+    { title: rulersWords.groups.own, pieces: own },
+    { title: rulersWords.groups.forOther, pieces: forOther },
+    { title: rulersWords.groups.inOther, pieces: inOther },
+  ].filter(({ pieces }) => pieces.length > 0);
+  const all = [...own, ...forOther, ...inOther];
+  return {
+    head: {
+      title: fields.name,
+      description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${countWords.piecesIfAny(all.length)}.`,
+      here: urls.ruler(id),
+      trail: [{ name: rulersWords.title, href: urls.rulers() }],
+    },
+    name: fields.name,
+    realm: fields.realm === undefined ? null : rulersWords.reignOf(fields.realm),
+    otherNames: fields['other-names'].length === 0 ? null : rulersWords.otherNames(fields['other-names']),
+    note: fields.note ?? null,
+    source: fields.source ?? null,
+    identifiers: identifiersOf(fields.identifiers),
+    reigns: fields.reigns.map((reign) => ({
+      years: `${formatDate(reign.from)} – ${formatDate(reign.to)}`,
+      with: (reign.with ?? []).map((other) => ({
+        href: urls.ruler(other),
+        name: cabinet.lists.rulers[other]?.fields.name ?? other,
+      })),
+      note: reign.note ?? null,
+      struckNone: reign.coins === false,
+    })),
+    line: timeLine(
+      [...reignRows(cabinet, id), ...mostShown(all).shown.map((piece) => pieceRow(piece, noteOf(piece)))],
+      {
+        behind: fields.reigns.map(spanOf),
+      },
+    ),
+    all: urls.facet('ruler', id),
+    gaps:
+      all.length === 0 || fields.reigns.length === 0
+        ? null
+        : gapsInWords(fields.reigns.map(spanOf), [...own, ...inOther]),
+    groups: await Promise.all(
+      groups.map(async ({ title, pieces }) => ({
+        title,
+        board: await boardOf(mostShown(pieces).shown, noteOf),
+        more: mostShown(pieces).more,
+      })),
+    ),
+  };
+}
+
+function reignRows({ lists }: Cabinet, id: string): readonly UndrawnRow[] {
+  const fields = lists.rulers[id]?.fields;
+  if (fields === undefined) return [];
+  return fields.reigns.map((reign, at) => ({
+    name: rulersWords.reign(fields.name, at, fields.reigns.length),
+    href: null,
+    years: spanInWords(spanOf(reign)),
+    note: reign.with === undefined ? null : rulersWords.with(namesOf(lists, reign.with)),
+    spans: [{ span: spanOf(reign), kind: reign.with === undefined ? 'reign' : 'joint-reign' }],
+  }));
+}
+
+function namesOf(lists: Cabinet['lists'], ids: readonly string[]): string {
+  return rulersWords.and(ids.map((id) => lists.rulers[id]?.fields.name ?? id));
+}
+
+/** The years of the reigns to which no piece can belong; a year two reigns share is told once. */
+function gapsInWords(reigns: readonly Interval[], pieces: readonly PublicPiece[]): string {
+  const taken = pieces.flatMap(({ years }) => (years === null ? [] : [years]));
+  const years = [...new Set(reigns.flatMap((reign) => gapsIn(reign, taken)).map(spanInWords))];
+  return years.length === 0 ? rulersWords.noGaps : rulersWords.gaps(years);
+}

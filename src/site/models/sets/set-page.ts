@@ -1,0 +1,124 @@
+import { isScaleId, SCALES } from '../../../core/grade/scales.ts';
+import type { SetState } from '../../../core/sets/set-state.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { countWords } from '../../words/counts.ts';
+import { setsWords } from '../../words/sets.ts';
+import { gather } from '../shared/gather.ts';
+import type { PageHead } from '../shared/head.ts';
+import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
+import type { Link, PlaceShown } from './place-shown.ts';
+import { historyChart } from './set-history.ts';
+import type { HistoryChart } from './set-history.ts';
+import { setStatesOf } from './set-states-of.ts';
+
+/** Pieces of which the same is to be said. */
+export type Told = { readonly pieces: readonly Link[]; readonly because: string };
+
+export type UpgradeShown = {
+  readonly place: string;
+  readonly from: Link;
+  readonly to: Link;
+  readonly because: string;
+};
+
+/** Upgrades made, or open. */
+export type UpgradeGroup = { readonly lead: string; readonly upgrades: readonly UpgradeShown[] };
+
+export type SetPage = {
+  readonly head: PageHead;
+  readonly id: string;
+  readonly title: string;
+  readonly count: string;
+  readonly countMeans: string;
+  readonly tally: string;
+  readonly rule: string | null;
+  readonly note: string | null;
+  readonly aim: string | null;
+  readonly sources: readonly (Link & { readonly pages: string | null })[];
+  readonly places: readonly PlaceShown[];
+  readonly upgrades: readonly UpgradeGroup[];
+  readonly spares: readonly Told[];
+  readonly leftOut: readonly Told[];
+  readonly wanted: readonly string[];
+  readonly history: HistoryChart | null;
+};
+
+/** Every set by its id, for the addresses of its pages. */
+export function setIds(cabinet: Cabinet): readonly string[] {
+  return cabinet.lists.sets.map(({ id }) => id);
+}
+
+export function setPage(cabinet: Cabinet, id: string): SetPage {
+  const { state, fields } = foundSet(cabinet, id);
+  const upgrades = state.upgrades.map((one) => ({
+    made: one.made,
+    place: setsWords.upgrade(state.places.find((place) => place.id === one.place)?.label ?? one.place, one.certain),
+    from: pieceLink(cabinet, one.from),
+    to: pieceLink(cabinet, one.to),
+    because: one.because,
+  }));
+  const count = countWords.filled(state.filled, state.of);
+  return {
+    head: {
+      title: state.title,
+      description: `${count}: ${tallyInWords(state)}.`,
+      here: urls.set(id),
+      trail: [{ name: setsWords.title, href: urls.sets() }],
+    },
+    id,
+    title: state.title,
+    count,
+    countMeans: setsWords.countMeans(state.filled.low, state.filled.high),
+    tally: tallyInWords(state),
+    rule: fields.rule ?? null,
+    note: fields.note ?? null,
+    aim: aimInWords(fields.aim, fields['aim-scale']),
+    sources: fields.source.map(({ work, pages }) => ({
+      href: urls.work(work),
+      name: citedAs(cabinet, work),
+      pages: pages ?? null,
+    })),
+    places: placesShown(cabinet, state),
+    upgrades: [
+      { lead: setsWords.upgradesMade, upgrades: upgrades.filter(({ made }) => made) },
+      { lead: setsWords.upgradesOpen, upgrades: upgrades.filter(({ made }) => !made) },
+    ].filter((group) => group.upgrades.length > 0),
+    spares: told(cabinet, state.spares),
+    leftOut: told(cabinet, state.leftOut),
+    wanted: state.wanted.map(({ label }) => label),
+    history: historyChart(state),
+  };
+}
+
+/** A set's file and how far it has come. The pages are made from the list of sets, so it is there. */
+export function foundSet(
+  cabinet: Cabinet,
+  id: string,
+): { state: SetState; fields: Cabinet['lists']['sets'][number]['fields'] } {
+  const state = setStatesOf(cabinet).find((one) => one.id === id);
+  const set = cabinet.lists.sets.find((one) => one.id === id);
+  if (state === undefined || set === undefined) throw new Error(`There is no set ${id}.`);
+  return { state, fields: set.fields };
+}
+
+export function aimInWords(aim: string | undefined, scale = 'uk'): string | null {
+  if (aim === undefined) return null;
+  return setsWords.aim(aim, isScaleId(scale) ? SCALES[scale].title : scale);
+}
+
+function citedAs({ lists }: Cabinet, work: string): string {
+  const fields = lists.works[work]?.fields;
+  return fields?.short ?? fields?.title ?? work;
+}
+
+/** Gathers what is said alike of several pieces, in the order of the first of each. */
+function told(
+  cabinet: Cabinet,
+  said: readonly { readonly piece: string; readonly because: string }[],
+): readonly Told[] {
+  return gather(said, ({ because }) => because).map(({ key: because, all }) => ({
+    because,
+    pieces: all.map(({ piece }) => pieceLink(cabinet, piece)),
+  }));
+}

@@ -1,0 +1,132 @@
+import type { FacePictures, PhotographManifest } from '../../../photographs/cache/manifest.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { urls } from '../../urls.ts';
+import { faceWords } from '../../words/faces.ts';
+import { altOf } from './alt.ts';
+import { extentOf, heightClass, isRound, pictureWidth, UNMEASURED, widthClass } from './sizes.ts';
+
+type Laid = {
+  readonly face: string;
+  /** Size class (`mm-186`) of what is shown. */
+  readonly wide: string;
+  /** The same in millimetres. */
+  readonly millimetres: number;
+  /** Whether the size of the piece is not recorded: it is then drawn as if it were 20 mm wide. */
+  readonly unmeasured: boolean;
+  readonly alt: string;
+};
+
+/** One face of a piece as it lies on the board. */
+export type FaceView =
+  | (Laid & {
+      readonly shown: 'photograph';
+      readonly src: string;
+      /** A file just large enough for a board. */
+      readonly small: string;
+      readonly srcset: string;
+      /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
+      readonly hints: { readonly piece: string; readonly board: string };
+      /** The same picture at several widths in pixels, smallest first. */
+      readonly pictures: readonly { readonly src: string; readonly width: number }[];
+      /** The largest, in pixels. */
+      readonly width: number;
+      readonly height: number;
+      readonly largest: string;
+      /** Whether even the largest is softer than a screen on the page of one piece. */
+      readonly isSoft: boolean;
+    })
+  | (Laid & {
+      readonly shown: 'disc' | 'blank';
+      readonly tall: string;
+      readonly outline: 'round' | 'oblong';
+      readonly metal: Metal;
+    });
+
+export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
+
+// Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
+const HINT = { piece: 12, onPhone: 6, board: 5 } as const;
+
+/** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
+export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
+  const pictures = (manifest[piece.id] ?? []).find((made) => made.face === face);
+  if (pictures !== undefined) return photographOf(piece, pictures);
+  const extent = extentOf(piece) ?? UNMEASURED;
+  const isBlankBack = piece.faces === 'uniface' && face === blankFaceOf(piece, manifest);
+  return {
+    face,
+    shown: isBlankBack ? 'blank' : 'disc',
+    wide: widthClass(extent.width),
+    millimetres: extent.width,
+    tall: heightClass(extent.height),
+    outline: isRound(piece) ? 'round' : 'oblong',
+    metal: metalOf(piece.metal),
+    unmeasured: extentOf(piece) === null,
+    alt: isBlankBack ? faceWords.blank(face, piece) : faceWords.noPhotograph(face, piece),
+  };
+}
+
+/** The face that stands for a piece on a board: its obverse, or whichever face bears a design. */
+export function leadingFace(piece: PublicPiece, manifest: PhotographManifest): FaceView {
+  const isBackward = piece.faces === 'uniface' && blankFaceOf(piece, manifest) === 'obverse';
+  return faceOf(piece, isBackward ? 'reverse' : 'obverse', manifest);
+}
+
+/**
+ * A uniface piece is blank on the side of which nothing was photographed or described, or that is described as blank; on
+ * its reverse when both or neither were.
+ */
+function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse' | 'reverse' {
+  const isPhotographed = (face: string): boolean => (manifest[piece.id] ?? []).some((made) => made.face === face);
+  const tells = (side: PublicPiece['obverse']): boolean =>
+    side?.legend !== undefined || (side?.design !== undefined && !/^(?:blank|plain)\b/i.test(side.design));
+  if (isPhotographed('obverse') !== isPhotographed('reverse')) return isPhotographed('obverse') ? 'reverse' : 'obverse';
+  return tells(piece.obverse) || !tells(piece.reverse) ? 'reverse' : 'obverse';
+}
+
+function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
+  const across = pictureWidth(piece, pictures);
+  const largest = pictures.webp.at(-1) ?? pictures.jpeg;
+  const middle = pictures.webp.find((made) => made.width >= across * HINT.piece) ?? largest;
+  const address = ({ file }: { file: string }): string => urls.photograph(piece.id, file);
+  return {
+    face: pictures.face,
+    shown: 'photograph',
+    wide: widthClass(across),
+    millimetres: across,
+    unmeasured: extentOf(piece) === null,
+    alt: altOf(piece, pictures.face),
+    src: address(middle),
+    small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),
+    srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
+    hints: {
+      piece: `(max-width: 640px) ${Math.round(across * HINT.onPhone)}px, ${Math.round(across * HINT.piece)}px`,
+      board: `${Math.round(across * HINT.board)}px`,
+    },
+    pictures: pictures.webp.map((made) => ({ src: address(made), width: made.width })),
+    width: largest.width,
+    height: largest.height,
+    largest: address(largest),
+    isSoft: largest.width < across * HINT.piece,
+  };
+}
+
+/** How a disc looks, as the classes of `Face.astro`. */
+export function lookOf({ shown, outline, metal, unmeasured }: Extract<FaceView, { metal: Metal }>): string {
+  return [shown, outline, metal, unmeasured ? 'unmeasured' : ''].join(' ').trim();
+}
+
+const METALS: readonly (readonly [RegExp, Metal])[] = [
+  [/gold|electrum/i, 'gold'],
+  [/billon/i, 'billon'],
+  [/silver/i, 'silver'],
+  [/bronze|brass|orichalcum|copper[- ]alloy/i, 'bronze'],
+  [/copper/i, 'copper'],
+  [/lead/i, 'lead'],
+  [/tin|pewter|white metal|nickel|zinc|iron|steel|platinum|aluminium/i, 'tin'],
+];
+
+/** Which metal's colour a plain disc takes. */
+export function metalOf(metal: string | null): Metal {
+  return METALS.find(([names]) => names.test(metal ?? ''))?.[1] ?? 'stuff';
+}

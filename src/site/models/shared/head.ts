@@ -1,0 +1,113 @@
+import { createHash } from 'node:crypto';
+import { loadCabinet } from '../../cabinet.ts';
+import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { siteWords } from '../../words/site.ts';
+import { sizeRules } from './sizes.ts';
+
+export type Crumb = { readonly name: string; readonly href: string };
+export type Room = Crumb & { readonly isHere: boolean };
+
+/** What a page says of itself. */
+export type PageHead = {
+  readonly title: string;
+  readonly description?: string;
+  /** The page's own address, from `urls`. */
+  readonly here: string;
+  /** The rooms above it, outermost first, without the home page and itself. */
+  readonly trail?: readonly Crumb[];
+  /** True keeps it out of search engines: an unlisted piece. */
+  readonly unlisted?: boolean;
+  /** Where the page has gone: an old id that stays alive. */
+  readonly movedTo?: string;
+  /** A picture for sharing, from `urls`. */
+  readonly picture?: string;
+  /** What that picture shows. */
+  readonly pictureSays?: string;
+  /** Linked data about what the page shows. */
+  readonly linked?: object;
+};
+
+/** Everything the frame of a page holds. */
+export type Frame = {
+  readonly language: string;
+  readonly title: string;
+  readonly cabinetTitle: string;
+  readonly keeper: string;
+  readonly isDemo: boolean;
+  readonly policy: string;
+  readonly sizes: string;
+  readonly canonical: string | null;
+  readonly picture: string | null;
+  readonly rooms: readonly Room[];
+  readonly linked: string | null;
+};
+
+// The order of the layers stands before every style sheet, or sorted imports could turn the cascade round.
+const LAYERS = '@layer tokens,base,components,page;';
+
+let sizes: Promise<string> | null = null;
+
+/**
+ * The one inline style: layer order and size rules, the same on every page so that one digest allows it. The page of an unlisted
+ * piece has its sizes besides, which would tell of it anywhere else.
+ */
+function inlineStyle({ unlisted, here }: PageHead): Promise<string> {
+  const made = async (): Promise<string> => {
+    const { pieces, photographs } = await loadCabinet();
+    const shown = pieces.filter(({ id, listed }) => listed || (unlisted === true && here === urls.piece(id)));
+    return LAYERS + sizeRules(shown, photographs);
+  };
+  if (import.meta.env.DEV || unlisted === true) return made();
+  sizes ??= made();
+  return sizes;
+}
+
+export async function frameOf(head: PageHead): Promise<Frame> {
+  const { cabinet, exhibits } = (await loadCabinet()).lists;
+  const style = await inlineStyle(head);
+  const digest = createHash('sha256').update(style).digest('base64');
+  return {
+    language: cabinet.language,
+    title: siteWords.pageTitle(head.title, cabinet.title),
+    cabinetTitle: cabinet.title,
+    keeper: cabinet.keeper,
+    isDemo: cabinet.demo === 'yes',
+    policy: policyFor(digest),
+    sizes: style,
+    canonical: hasPublicAddress ? inFull(head.here) : null,
+    picture: head.picture === undefined || !hasPublicAddress ? null : inFull(head.picture),
+    rooms: roomsAt(head.here, exhibits.length > 0),
+    // What would end the script early is written as an escape.
+    linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
+  };
+}
+
+/** Nothing from elsewhere, nothing inline but the one style. While following edits the tool's own script is let in. */
+function policyFor(digest: string): string {
+  const loosened = import.meta.env.DEV;
+  return [
+    "default-src 'none'",
+    "img-src 'self'",
+    "font-src 'self'",
+    `style-src 'self' ${loosened ? "'unsafe-inline'" : `'sha256-${digest}'`}`,
+    `script-src 'self'${loosened ? " 'unsafe-inline'" : ''}`,
+    `connect-src 'self'${loosened ? ' ws:' : ''}`,
+    "form-action 'self'",
+    "base-uri 'none'",
+  ].join('; ');
+}
+
+function roomsAt(here: string, hasExhibits: boolean): readonly Room[] {
+  const all: readonly Crumb[] = [
+    { name: siteWords.pieces, href: urls.pieces() },
+    { name: siteWords.rulers, href: urls.rulers() },
+    { name: siteWords.mints, href: urls.mints() },
+    { name: siteWords.sets, href: urls.sets() },
+    { name: siteWords.eras, href: urls.eras() },
+    { name: siteWords.measures, href: urls.measures() },
+    ...(hasExhibits ? [{ name: siteWords.exhibits, href: urls.exhibits() }] : []),
+    { name: siteWords.works, href: urls.works() },
+    { name: siteWords.about, href: urls.about() },
+  ];
+  return all.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
+}

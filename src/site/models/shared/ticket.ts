@@ -1,0 +1,52 @@
+import { known } from '../../../catalogue/schema/fields.ts';
+import { formatWeight } from '../../../core/measures/parse-weight.ts';
+import { formatSize } from '../../../core/measures/parse-size.ts';
+import { formatReference } from '../../../core/references/format-reference.ts';
+import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
+import { capital } from '../../words/capital.ts';
+import { ticketWords } from '../../words/ticket.ts';
+import { dateInWords } from './board.ts';
+
+/** The small note that lies with a piece. A line that is not known is left out; an unknown one says so. */
+export type Ticket = {
+  readonly number: string;
+  /** The ruler, large. */
+  readonly ruler: string | null;
+  readonly lines: readonly string[];
+  readonly measures: readonly string[];
+  readonly references: readonly string[];
+};
+
+export function ticketOf(piece: PublicPiece): Ticket {
+  const { sure, axis } = piece;
+  const [weight, size] = [known(piece.weight), known(piece.size)];
+  const mint = nameOf(piece.mint);
+  const given = (lines: readonly (string | null)[]): readonly string[] =>
+    lines.flatMap((line) => (line === null || line === '' ? [] : [line]));
+  return {
+    number: piece.number,
+    ruler: rulersOf(piece),
+    lines: given([
+      capital(nameOf(piece.denomination) ?? (piece.kind === 'coin' ? '' : piece.kind.replaceAll('-', ' '))),
+      mint === null ? null : ticketWords.unsure(mint, sure.mint),
+      ticketWords.unsure(dateInWords(piece), sure.date),
+    ]),
+    measures: given([
+      weight === null ? null : formatWeight(weight),
+      size === null ? null : formatSize(size),
+      axis === null || axis === undefined || axis.hours === null ? null : ticketWords.axis(axis.hours),
+    ]),
+    references: piece.references.map((reference) => formatReference(reference, reference.cited)),
+  };
+}
+
+function rulersOf({ rulers, sure }: PublicPiece): string | null {
+  if (rulers === null || rulers === 'none') return null;
+  if (rulers === 'unknown') return capital(ticketWords.unknown);
+  return ticketWords.unsure(rulers.map(({ name }) => name).join(' & '), sure.ruler);
+}
+
+function nameOf(named: Named | string | null): string | null {
+  if (named === null || typeof named === 'string') return null;
+  return named.name;
+}

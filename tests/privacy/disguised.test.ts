@@ -1,0 +1,90 @@
+import { expect, test } from 'vitest';
+import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
+
+const LEDGER = 'private/ledger.csv';
+const PENNY = 'pieces/plain-penny/piece.md';
+
+/** The problems of the marked cabinet with one cell in its ledger, and one text at the end of the penny's story. */
+async function told(column: string, cell: string, story: string) {
+  const folder = changed(await markedCabinet(), {
+    [LEDGER]: `piece,${column}\nplain-penny,"${cell.replaceAll('"', '""')}"\n`,
+    [PENNY]: (text) => `${text.trimEnd()}\n\n${story}\n`,
+  });
+  return problemsOf(folder);
+}
+
+/**
+ * A private value, and how it may stand in a text all the same. Escapes: WHATWG HTML §13.5, RFC 3986 §2.1, YAML 1.2 §5.7,
+ * CommonMark 0.31 §2.4; what is not seen: Unicode 16, categories Cf and Zs.
+ */
+const DISGUISES: readonly (readonly [column: string, cell: string, text: string])[] = [
+  ['storage', 'behind the boiler', 'Behind The BOILER'],
+  ['storage', 'behind the boiler', 'be\u00adhind the boi\u200bler'],
+  ['storage', 'behind the boiler', 'behind\u00a0the\u2009boiler'],
+  ['storage', 'behind the boiler', 'behind  the\nboiler'],
+  ['storage', 'behind the boiler', 'behind-the-boiler'],
+  ['storage', 'behind the boiler', 'behind_the\u2011boiler'],
+  ['storage', 'behind the boiler', '**behind** the *boiler*'],
+  ['storage', 'behind the boiler', 'behind the [boiler](../old-medal/)'],
+  ['storage', 'behind the boiler', 'behind&nbsp;the&#32;boi&shy;ler'],
+  ['storage', 'behind the boiler', '<!-- behind the boiler -->'],
+  ['storage', 'behind the boiler', '[x](https://example.org/?q=behind%20the+boiler)'],
+  ['storage', 'behind the boiler', '[x](https://example.org/ "behind the boiler")'],
+  ['storage', 'Käsekeller links', 'im Ka\u0308sekeller links'],
+  ['storage', 'Schließfach 12', 'im SCHLIESSFACH 12'],
+  ['storage', "Mother's wardrobe", 'in mother’s wardrobe'],
+  ['seller', 'T. Jubbergate, by post', 'had from T. Jubbergate'],
+  ['certificate', '7300112-004', 'its number is 7300112–004'],
+  ['certificate', '7300112-004', 'its number is 7300112 004'],
+  ['certificate', '7300112-004', 'its number is 7300112004'],
+  ['certificate', '73001124', 'its number is 7300 1124'],
+  ['certificate', '73001124', 'its number is 73,001,124'],
+  ['certificate', 'holder FOC-7417-Z, third party', 'its number is foc7417z'],
+  ['find-spot', 'Acomb, headland of Far Carr', 'found at Acomb'],
+  ['find-spot', 'Acomb, headland of Far Carr', 'on the headland of Far Carr'],
+  ['notes', 'Weigh again. The key is under the pot.', 'The key is under the pot, of course.'],
+];
+
+test.for(DISGUISES)('the %s “%s” is found in “%s”, at its line', async ([column, cell, text]) => {
+  const found = await told(column, cell, text);
+  expect(found).toMatchObject([{ kind: 'private-in-text', file: PENNY, line: 29 }]);
+  expect(found[0]?.says).toContain(`the column ${column} of ${LEDGER} keeps in its line 2`);
+});
+
+/** Honest texts that share a figure or a word with the ledger. */
+const HONEST: readonly (readonly [column: string, cell: string, text: string])[] = [
+  ['cost', '77 GBP', 'It weighs 77 grains and was lot 77.'],
+  ['cost', '20 GBP', 'Twenty pounds of silver; a fine of 20 pounds; cut at 20 pounds weight.'],
+  ['cost', '1250 GBP', 'Struck about 1250, in a hoard of twelve hundred and fifty pennies.'],
+  ['cost', '1998 GBP', 'Bought in 1998, and paid for in 1998.'],
+  ['cost', '240 GBP', 'The pound was worth 240 pence.'],
+  ['cost', '5 GBP', 'A token for £5.'],
+  ['storage', 'Box', 'It came in a box.'],
+  ['storage', 'bank', 'On the bank of the Ouse, by the Bank of England.'],
+  ['storage', 'Cabinet', 'The cabinet holds three.'],
+  ['seller', 'a fair', 'Bought at a fair, in fair state.'],
+  ['seller', 'father', 'With his father Henry.'],
+  ['find-spot', 'field', 'A plain field, and pellets.'],
+  ['certificate', '1018', 'North 1018.'],
+  ['certificate', '19472011', 'In the cabinet 1947-2011.'],
+  ['notes', 'Cleaned.', 'It was cleaned.'],
+  ['notes', 'Slight crease. Cleaned long ago.', 'It has a slight crease.'],
+];
+
+test.for(HONEST)('the %s “%s” is not taken to stand in “%s”', async ([column, cell, text]) => {
+  expect(await told(column, cell, text)).toEqual([]);
+});
+
+test('what is told repeats nothing of what is private, because it may be shown to others', async () => {
+  const found = [
+    ...(await told('storage', 'behind the boiler', 'behind the boiler')),
+    ...(await told('cost', '1250 GBP', 'for £1,250')),
+    ...(await told('certificate', '73001124', 'numbered 73001124')),
+  ];
+  expect(found.map(({ says }) => says)).toEqual([
+    expect.stringContaining('b…r (17 signs)'),
+    expect.stringContaining('a sum of money'),
+    expect.stringContaining('·…· (8 signs)'),
+  ]);
+  expect(found.map(({ says }) => says).join()).not.toMatch(/boiler|1,?250|7300/);
+});

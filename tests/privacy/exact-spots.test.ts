@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest';
+import { exactSpotIn } from '../../src/privacy/exact-spots.ts';
+import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
+
+/** Ways to write one place. The forms are those of the sources named; the figures are invented. */
+const SPOTS: readonly (readonly [source: string, text: string])[] = [
+  ['Ordnance Survey, guide to the National Grid', 'SE 603 523'],
+  ['Ordnance Survey', 'SE603523'],
+  ['Ordnance Survey', 'SE 60300 52300'],
+  ['Ordnance Survey, in small letters', 'se 603 523'],
+  ['Ordnance Survey, otherwise parted', 'SE-603-523'],
+  ['Ordnance Survey, with no-break blanks', 'SE\u00a0603\u2009523'],
+  ['Ordnance Survey, eastings and northings', 'E 460300 N 452300'],
+  ['Ordnance Survey, eastings and northings', 'Easting 460300, Northing 452300'],
+  ['Ordnance Survey, figures alone', '460300, 452300 (OSGB)'],
+  ['Irish Grid', 'O 15904 34671'],
+  ['DMA TM 8358.1, MGRS', '30U WF 12345 67890'],
+  ['DMA TM 8358.1, MGRS', '30UWF1234567890'],
+  ['DMA TM 8358.1, UTM', '30U 612345 5967890'],
+  ['the German Gauss-Krüger grid', 'R 3456789 H 5678901'],
+  ['swisstopo, LV95', "2'600'123 / 1'200'456"],
+  ['open location code', '9C5WXW5C+2F'],
+  ['open location code, short', 'XW5C+2F, York'],
+  ['ISO 6709, degrees', '53.95812, -1.08034'],
+  ['ISO 6709, with a true minus', '53.95812, \u22121.08034'],
+  ['ISO 6709, with letters', '53.95812° N 1.08034° W'],
+  ['ISO 6709, letters before', 'N53.95812 W1.08034'],
+  ['ISO 6709, decimal commas', '53,95812 N, 1,08034 W'],
+  ['ISO 6709, seconds', '53°57\'29"N 1°04\'49"W'],
+  ['ISO 6709, seconds, with primes', '53° 57′ 29″ N, 1° 4′ 49″ W'],
+  ['ISO 6709, seconds, bare', '53 57 29 N, 1 4 49 W'],
+  ['decimal minutes, as receivers show them', "53° 57.487' N 1° 4.820' W"],
+  ['named', 'latitude: 53.95812, longitude: -1.08034'],
+  ['RFC 5870', 'geo:53.95812,-1.08034'],
+  ['the address of a map', '[m](https://example.org/@53.95812,-1.08034,17z)'],
+  ['the address of a map', '[m](https://example.org/?mlat=53.95812&mlon=-1.08034)'],
+  ['the address of a map, RFC 3986', '[m](https://example.org/?q=53.95812%2C-1.08034)'],
+  ['the address of a map', 'https://example.org/place/!3d53.95812!4d-1.08034'],
+];
+
+test.for(SPOTS)('%s: “%s” is too exact to be published', ([, text]) => {
+  expect(exactSpotIn(`It lay at ${text} for long.`)).not.toBeNull();
+});
+
+/** What has the look of it and is none. */
+const NONE = [
+  'Found in SE 60 52, a square of a kilometre.',
+  'About 53.96, -1.08.',
+  'at 53° 57′ N, 1° 5′ W',
+  'fine to 0.9253, 0.9167 and no more',
+  'weights of 1.381, 1.402 g',
+  'densities 10.364 / 10.491',
+  'There were so 123 456 of them; no 603523 in the list, Nr. 123 456.',
+  'North 1018, SC 1234, S 4001, ST 12; N 1018, E 12, R 3456',
+  'Mintage 2 345 678 / 1 934 567 pieces; st 1834 1835; sp 1234 5678',
+  '2345+67 and MCC+RX, +EDWR ANGL',
+  'turned by 15 30 N, 12 degrees; axis 6h',
+];
+
+test.for(NONE)('“%s” names no exact spot', (text) => {
+  expect(exactSpotIn(text)).toBeNull();
+});
+
+test('a spot is looked for in lists, sets and the cabinet’s own text, but for where a mint stood', async () => {
+  const folder = changed(await markedCabinet(), {
+    'mints/new-town.yaml': 'name: New\ncoordinates: "53.95812, -1.08034"\nnote: a hoard at SE 603 523\n',
+    'sets/new-set.yaml': 'title: New\none-per: mint\nnote: a hoard at SE 603 523\n',
+    'rulers/new-king.yaml': 'name: New\nnote: buried at SE 603 523\n',
+    'cabinet.yaml': (text) => text.replace(/^(about:.*)$/m, '$1 All from SE 603 523.'),
+  });
+  const found = problemsOf(folder).filter(({ kind }) => kind === 'spot-too-exact');
+  expect(found.map(({ file, line, field }) => `${file}:${line ?? ''} ${field ?? ''}`)).toEqual([
+    expect.stringMatching(/^cabinet.yaml:\d+ about$/),
+    'mints/new-town.yaml:3 note',
+    'rulers/new-king.yaml:2 note',
+    'sets/new-set.yaml:3 note',
+  ]);
+});

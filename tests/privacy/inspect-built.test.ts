@@ -1,0 +1,159 @@
+import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import process from 'node:process';
+import sharp from 'sharp';
+import { expect, test } from 'vitest';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
+import { inspectBuilt } from '../../src/privacy/inspect-built.ts';
+import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
+
+const CABINET = resolve('tests/cabinets/marked');
+const page = (text: string): string => `<!doctype html><title>x</title><p>${text}</p>`;
+
+/** What slips into a site, in which file, and the kind of problem that names it. */
+const LEAKS = [
+  { kind: 'leak-private', file: 'index.html', text: page('kept in the MARK-STORAGE bank box') },
+  { kind: 'leak-private', file: 'index.html', text: page('bought for 431.17 GBP') },
+  {
+    kind: 'leak-private',
+    file: 'data/pieces.json',
+    text: JSON.stringify({ a: 'MARK-NOTES, with "quotes" & an ampersand' }),
+  },
+  { kind: 'leak-private', file: 'index.html', text: page('MARK-NOTES, with &quot;quotes&quot; &amp; an ampersand') },
+  { kind: 'leak-private', file: 'index.html', text: page('kept in the MARK-STORAGE bank\u00a0box') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('Noble&nbsp;that must not be\u00a0seen') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('see hidden-noble') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('Noble that must not be seen') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('NOBLE THAT must not be seen') },
+  { kind: 'leak-unpublished', file: 'index.html', text: page('no. hidden-0003') },
+  { kind: 'leak-unpublished', file: 'pieces/hidden-noble/index.html', text: page('x') },
+  { kind: 'leak-unlisted', file: 'data/search.json', text: '["unlisted-groat"]' },
+  { kind: 'leak-path', file: 'index.html', text: page(`${process.cwd()}/content`) },
+  { kind: 'leak-path', file: 'index.html', text: page('file:///home/jane/coins.ods') },
+  { kind: 'leak-path', file: 'data/a.json', text: JSON.stringify(['C:\\Users\\Jane\\coins.xlsx']) },
+  { kind: 'leak-private', file: 'index.html', text: page('in the MARK-STORAGE <em>bank</em> box') },
+  { kind: 'leak-private', file: 'index.html', text: '<p title="mark-storage%20BANK&#32;box">x</p>' },
+  { kind: 'leak-private', file: 'index.html', text: page('in the MARK-STOR\u00adAGE bank\u2009box') },
+  { kind: 'leak-private', file: 'photographs/plain-penny/detail-mark-storage-bank-box.txt', text: 'x' },
+  { kind: 'leak-private', file: 'data/a.json', text: '{"a":"for \\u00a3431.17"}' },
+  { kind: 'leak-unpublished', file: 'index.html', text: '<a href="../hidden%2Dnoble/">x</a>' },
+  { kind: 'leak-unknown-file', file: 'IMG_1234.mov', text: 'x' },
+  { kind: 'leak-picture-unread', file: 'photographs/a.jpg', text: 'not a picture' },
+] as const;
+
+async function built(files: Readonly<Record<string, string | Buffer>>): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'built-'));
+  for (const [file, text] of Object.entries(files)) {
+    await mkdir(dirname(join(folder, file)), { recursive: true });
+    await writeFile(join(folder, file), text);
+  }
+  return folder;
+}
+
+test.for(LEAKS)('$kind is found in $file: $text', async ({ kind, file, text }) => {
+  const { records } = readCabinet(await markedCabinet());
+  const found = await inspectBuilt(await built({ [file]: text }), records, CABINET);
+  expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
+});
+
+test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s that carries a place', async (format) => {
+  const picture = await sharp({ create: { width: 300, height: 300, channels: 3, background: 'red' } })
+    .withExif({ IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '54/1 0/1 0/1' } })
+    .toFormat(format)
+    .toBuffer();
+  const { records } = readCabinet(await markedCabinet());
+  const found = await inspectBuilt(await built({ [`a.${format}`]: picture }), records, CABINET);
+  expect(found).toMatchObject([{ kind: 'leak-in-picture', file: `a.${format}` }]);
+  expect(found[0]?.says).toContain('EXIF');
+});
+
+/** A plain picture, and what may be hidden in one where a reader of pictures does not look. Sources: ITU-T T.81 table B.1; W3C PNG §11; WebP container. */
+const plain = sharp({ create: { width: 300, height: 300, channels: 3, background: 'red' } });
+const HOME = Buffer.from('53.95812, -1.08034 at home');
+const part = (bytes: Buffer, at: number, more: Buffer): Buffer =>
+  Buffer.concat([bytes.subarray(0, at), more, bytes.subarray(at)]);
+const length16 = (bytes: Buffer): Buffer => Buffer.of((bytes.length + 2) >> 8, (bytes.length + 2) & 255);
+const chunk = (name: string, bytes: Buffer): Buffer => {
+  const size = Buffer.alloc(4);
+  size.writeUInt32BE(bytes.length);
+  return Buffer.concat([size, Buffer.from(name), bytes, Buffer.alloc(4)]);
+};
+const HIDDEN = [
+  { what: 'an extension segment of a JPEG (F0)', kind: 'jpeg', hide: (b: Buffer) => part(b, 2, Buffer.concat([Buffer.of(0xff, 0xf0), length16(HOME), HOME])) },
+  { what: 'a reserved segment of a JPEG (02)', kind: 'jpeg', hide: (b: Buffer) => part(b, 2, Buffer.concat([Buffer.of(0xff, 0x02), length16(HOME), HOME])) },
+  { what: 'the end of a JPEG', kind: 'jpeg', hide: (b: Buffer) => Buffer.concat([b, HOME]) },
+  { what: 'a long gAMA of a PNG', kind: 'png', hide: (b: Buffer) => part(b, 33, chunk('gAMA', HOME)) },
+  { what: 'a long IEND of a PNG', kind: 'png', hide: (b: Buffer) => Buffer.concat([b.subarray(0, -12), chunk('IEND', HOME)]) },
+  { what: 'a private chunk of a PNG', kind: 'png', hide: (b: Buffer) => part(b, 33, chunk('hoMe', HOME)) },
+  { what: 'the end of a WebP', kind: 'webp', hide: (b: Buffer) => Buffer.concat([b, HOME]) },
+] as const; // prettier-ignore
+
+test.for(HIDDEN)('leak-in-picture is found in $what, in a file and within a page', async ({ kind, hide }) => {
+  const { records } = readCabinet(await markedCabinet());
+  const clean = await plain.clone().toFormat(kind).toBuffer();
+  const laden = hide(clean);
+  const within = (bytes: Buffer): string => page(`<img src="data:image/${kind};base64,${bytes.toString('base64')}">`);
+  const files = { [`a.${kind}`]: laden, [`b.${kind}`]: clean, 'c.html': within(laden), 'd.html': within(clean) };
+  const found = await inspectBuilt(await built(files), records, CABINET);
+  expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
+    `leak-in-picture a.${kind}`,
+    'leak-in-picture c.html',
+  ]);
+});
+
+test('the keeper’s name is found in a form that is printed without it, and nowhere else', async () => {
+  const named = page('Shown by <b>A&nbsp;Keeper</b>');
+  const folder = await built({
+    'exhibits/small-show/index.html': named,
+    'exhibits/small-show/print/index.html': named,
+    'exhibits/small-show/print/anonymous/index.html': named,
+    'exhibits/small-show/print/letter/anonymous/index.html': named,
+    'catalogue/exhibits/small-show/print/set-up/index.html': named,
+    // An address may hold the name; the forms say so themselves, and print no code.
+    'exhibits/small-show/print/set-up/index.html': page('<a href="https://example.org/a-keeper/">the exhibitor</a>'),
+  });
+  const { records } = readCabinet(await markedCabinet());
+  expect((await inspectBuilt(folder, records, CABINET)).map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
+    'leak-keeper catalogue/exhibits/small-show/print/set-up/index.html',
+    'leak-keeper exhibits/small-show/print/anonymous/index.html',
+    'leak-keeper exhibits/small-show/print/letter/anonymous/index.html',
+  ]);
+});
+
+test('an unlisted piece on its own page, and a listed id that begins like a hidden one, are let pass', async () => {
+  const { records } = readCabinet(await markedCabinet());
+  const folder = await built({
+    'pieces/unlisted-groat/index.html': page('unlisted-groat'),
+    'pieces/hidden-noble-two/index.html': page('hidden-noble-two'),
+  });
+  expect(await inspectBuilt(folder, records, CABINET)).toEqual([]);
+});
+
+/** The marked cabinet with the hidden piece in a folder that is only a number, and under a title another piece has as well. */
+async function withNumberedFolder() {
+  const folder = await markedCabinet();
+  const text = folder.files.find(({ file }) => file === 'pieces/hidden-noble/piece.md')?.text ?? '';
+  const hidden = text.replace(/^title:.*$/m, 'title: Penny of a plain').replace(/^formerly:.*\n/m, '');
+  return readCabinet(changed(folder, { 'pieces/hidden-noble/piece.md': null, 'pieces/12/piece.md': hidden })).records;
+}
+
+test.for([
+  ['index.html', page('12 pieces of 1279/12, and a Penny of a plain king')],
+  ['pieces/page/12/index.html', page('the twelfth page')],
+  ['data/pieces.json', '[{"id":"plain-penny","of":12}]'],
+] as const)('a hidden piece in a folder called 12 is not seen in %s: %s', async ([file, text]) => {
+  expect(await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET)).toEqual([]);
+});
+
+test.for([
+  ['index.html', '<a href="/pieces/12/">a noble</a>'],
+  ['pieces/12/index.html', page('x')],
+  ['data/pieces/12.json', '{}'],
+  ['data/pieces.json', '[{"id":"12"}]'],
+  ['data/pieces.csv', 'id,title\n12,Noble\n'],
+  ['photographs/12/obverse.txt', 'x'],
+] as const)('it is found in %s: %s', async ([file, text]) => {
+  const found = await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET);
+  expect(found.map(({ kind }) => kind)).toContain('leak-unpublished');
+});
