@@ -68,3 +68,31 @@ export function formatDieEstimate({ n, d, d1 }: DieCount, estimate: DieEstimate)
     `originally about ${dies(estimate.good)} dies (Good), ${dies(estimate.singleton)} (singleton) or ${dies(estimate.geometric)} (geometric).`
   );
 }
+
+/** Of 95 in a hundred normal values this many standard deviations from the mean, both sides together. */
+const NORMAL_95 = 1.959964;
+
+/**
+ * The interval that holds the coverage in 95 samples of a hundred, C ± (z/n)√(d1 + 2·d2 − d1²/n) (Esty 1983), `d2` dies
+ * seen on two coins; cut to what a share can be, 0 to 1. No interval is given for the *number* of dies: those published
+ * take the dies to have struck alike, and where the truth is known they miss it more often than they promise.
+ */
+export function coverageInterval(count: { readonly n: number; readonly d1: number; readonly d2: number }): {
+  readonly coverage: number;
+  readonly low: number;
+  readonly high: number;
+} {
+  const { coverage, low, high } = uncutCoverage(count);
+  return { coverage, low: Math.max(0, low), high: Math.min(1, high) };
+}
+
+/** The same before it is cut. */
+export function uncutCoverage({ n, d1, d2 }: { readonly n: number; readonly d1: number; readonly d2: number }): {
+  readonly coverage: number;
+  readonly low: number;
+  readonly high: number;
+} {
+  const coverage = 1 - d1 / n;
+  const off = (NORMAL_95 / n) * Math.sqrt(Math.max(0, d1 + 2 * d2 - d1 ** 2 / n));
+  return { coverage, low: coverage - off, high: coverage + off };
+}

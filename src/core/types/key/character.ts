@@ -1,0 +1,70 @@
+import { parseLength } from '../../measures/parse-length.ts';
+import { parseWeight, weightSpan } from '../../measures/parse-weight.ts';
+import type { Outcome } from '../../outcome.ts';
+import { good, refuse } from '../../outcome.ts';
+import { NOT_APPLICABLE, NOT_KNOWN } from '../series.ts';
+
+export type CharacterState = { readonly id: string; readonly label: string };
+
+/** Something to look at on a piece, in the words of a key (SDD and DELTA call it a character, its values states). */
+export type Character = {
+  readonly id: string;
+  readonly label: string;
+  /** `states`: one of a list; `weight` in grams and `length` in millimetres; `legend`: letters, read worn. */
+  readonly kind: 'states' | 'weight' | 'length' | 'legend';
+  /** For `states` alone. */
+  readonly states: readonly CharacterState[];
+  /** How often an answer is wrong, 0–1. */
+  readonly error: number;
+  /** How often it can be seen at all, 0–1. */
+  readonly seen: number;
+  /** How much trouble it is, 1 for a look. */
+  readonly cost: number;
+  /** For measures: what wear takes off on average, in the same unit. A piece is never heavier for being worn. */
+  readonly wear: number;
+};
+
+export const USUAL = { error: 0.05, seen: 1, cost: 1, wear: 0 } as const;
+
+/** What the specimens of a type show of one character. */
+export type Shown =
+  | { readonly shows: 'unknown' }
+  | { readonly shows: 'nothing' }
+  | { readonly shows: 'states'; readonly states: readonly string[] }
+  | { readonly shows: 'measure'; readonly low: number; readonly high: number }
+  | { readonly shows: 'legend'; readonly legends: readonly string[] };
+
+/** Reads a cell of a column of characters: `a/b` is either, `?` is not known, `-` does not apply. */
+export function parseShown(text: string, character: Character): Outcome<Shown> {
+  const written = text.trim();
+  if (written === NOT_KNOWN || written === '') return good({ shows: 'unknown' });
+  if (written === NOT_APPLICABLE) return good({ shows: 'nothing' });
+  switch (character.kind) {
+    case 'states':
+      return readStates(written, character);
+    case 'legend':
+      return good({ shows: 'legend', legends: written.split('/').map((each) => each.trim()) });
+    case 'weight': {
+      const weight = parseWeight(written);
+      return weight.ok ? good({ shows: 'measure', ...weightSpan(weight.value) }) : weight;
+    }
+    case 'length': {
+      const length = parseLength(written);
+      return length.ok ? good({ shows: 'measure', low: length.value.low, high: length.value.high }) : length;
+    }
+  }
+}
+
+function readStates(written: string, { label, states }: Character): Outcome<Shown> {
+  const named = written.split('/').map((each) => each.trim());
+  const ids: string[] = [];
+  for (const name of named) {
+    const state = states.find(({ id, label: words }) => id === name || words.toLowerCase() === name.toLowerCase());
+    if (state === undefined)
+      return refuse(
+        `"${name}" is no state of ${label}. Write one of ${states.map(({ id }) => id).join(', ')}; a/b for either, ? for not known, - for does not apply.`,
+      );
+    ids.push(state.id);
+  }
+  return good({ shows: 'states', states: [...new Set(ids)] });
+}

@@ -1,0 +1,175 @@
+import { weigh } from './answers.ts';
+import type { Answers } from './answers.ts';
+import { bits } from './key.ts';
+import type { Key, Outcomes } from './key.ts';
+import { inseparable } from './separations.ts';
+
+/** At this probability a type is found, and below this gain in bits no question is worth asking. */
+export const SURE_ENOUGH = 0.95;
+export const LEAST_GAIN = 0.05;
+/** So seldom would honest mistakes alone explain the answers, before the list is said not to hold the piece. */
+const TOO_SELDOM = 0.01;
+
+export type Candidate = {
+  readonly id: string;
+  readonly probability: number;
+  /** 0–1: the geometric mean, over the answers, of how well each suits against the best a type could attain. */
+  readonly fit: number;
+  /** The characters that only a mistake explains. */
+  readonly against: readonly string[];
+};
+
+/** A question that may come next. `expects`: how likely each answer is now, by the names of the outcomes. */
+export type Question = {
+  readonly character: string;
+  /** Bits of information the answer brings on average. */
+  readonly gain: number;
+  /** The gain times the chance to see it, by its cost: what the questions are ordered by. */
+  readonly worth: number;
+};
+
+export type Identification = {
+  /** Every type still in question, the likeliest first; equals in the order of the series. */
+  readonly candidates: readonly Candidate[];
+  /** What may be asked next, the most telling first: one step ahead, so a greedy order and not the shortest. */
+  readonly questions: readonly Question[];
+  /** Why there is no need to go on. `sure`: one type, or several that no character separates, has 95 per cent. */
+  readonly stop: 'sure' | 'nothing-tells-more' | null;
+  /** The likeliest type, with those that no character of the key separates from it. */
+  readonly leading: readonly string[];
+  /** Whether nothing in the list fits: so many answers against the best of it are seldom mistakes. */
+  readonly outside: boolean;
+};
+
+export type Manner = {
+  /** One a type, in the order of the key; all alike when left out. */
+  readonly prior?: readonly number[] | undefined;
+  /** Whether one answer that a type cannot give puts it out. */
+  readonly strict?: boolean | undefined;
+};
+
+/** Where the answers lead: what remains, what to ask next, and whether to stop. */
+export function identify(key: Key, answers: Answers, manner: Manner = {}): Identification {
+  const { probability, fit, against, answered } = posterior(key, answers, manner);
+  const ranked = key.types
+    .map((_, t) => t)
+    .filter((t) => (probability[t] ?? 0) > 0)
+    .sort((a, b) => (probability[b] ?? 0) - (probability[a] ?? 0) || a - b);
+  const best = ranked[0];
+  const group = best === undefined ? [] : (inseparable(key).find((each) => each.includes(best)) ?? [best]);
+  const questions = questionsOf(key, probability, answers);
+  const held = group.reduce((sum, t) => sum + (probability[t] ?? 0), 0);
+  const telling = questions.some(({ gain }) => gain >= LEAST_GAIN);
+  const name = (t: number): string => key.types[t]?.id ?? '';
+  return {
+    candidates: ranked.map((t) => ({
+      id: name(t),
+      probability: probability[t] ?? 0,
+      fit: fit[t] ?? 0,
+      against: against[t] ?? [],
+    })),
+    questions,
+    stop: held >= SURE_ENOUGH ? 'sure' : telling ? null : 'nothing-tells-more',
+    leading: group.map(name),
+    outside: ranked.length === 0 || isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
+  };
+}
+
+function posterior(key: Key, answers: Answers, { prior, strict = false }: Manner) {
+  const size = key.types.length;
+  const logarithm = Float64Array.from({ length: size }, (_, t) => Math.log(prior?.[t] ?? 1));
+  const fits = new Float64Array(size);
+  const against: string[][] = Array.from({ length: size }, () => []);
+  const answered: number[] = [];
+  for (const [at, character] of key.characters.entries()) {
+    const answer = answers.get(character.id);
+    if (answer === undefined) continue;
+    answered.push(at);
+    const { likelihood, fit, misses } = weigh(key, at, answer);
+    for (let t = 0; t < size; t += 1) {
+      logarithm[t] = (logarithm[t] ?? 0) + Math.log(likelihood[t] ?? 1);
+      fits[t] = (fits[t] ?? 0) + Math.log(fit[t] ?? 1);
+      if (misses[t] === 1) against[t]?.push(character.id);
+    }
+  }
+  if (strict) for (let t = 0; t < size; t += 1) if ((against[t]?.length ?? 0) > 0) logarithm[t] = -Infinity;
+  const highest = logarithm.reduce((most, each) => Math.max(most, each), -Infinity);
+  const weights = logarithm.map((each) => (highest === -Infinity ? 0 : Math.exp(each - highest)));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return {
+    probability: weights.map((weight) => (whole === 0 ? 0 : weight / whole)),
+    fit: fits.map((sum) => Math.exp(sum / Math.max(1, answered.length))),
+    against,
+    answered,
+  };
+}
+
+/** Every character not yet answered with what asking for it would bring, the most telling first. */
+function questionsOf(key: Key, probability: Float64Array, answers: Answers): readonly Question[] {
+  const open = candidatesIn(probability);
+  return key.characters
+    .flatMap((character, at): Question[] => {
+      const outcomes = key.outcomes[at];
+      if (outcomes === undefined || answers.has(character.id)) return [];
+      const gain = gainOf(outcomes, character.error, probability, open);
+      return [{ character: character.id, gain, worth: (gain * character.seen) / character.cost }];
+    })
+    .sort((a, b) => b.worth - a.worth);
+}
+
+/** The types that have any probability to speak of: the rest can change no gain in the sixth place. */
+export function candidatesIn(probability: Float64Array): readonly number[] {
+  return [...probability.keys()].filter((t) => (probability[t] ?? 0) > 1e-9);
+}
+
+/** How likely each outcome of a character is now. */
+export function expected(
+  outcomes: Outcomes,
+  error: number,
+  probability: Float64Array,
+  open: readonly number[],
+): Float64Array {
+  const { start, outcome, share, names } = outcomes;
+  const expects = new Float64Array(names.length).fill(names.length === 0 ? 0 : error / names.length);
+  for (const t of open) {
+    const weight = (1 - error) * (probability[t] ?? 0);
+    for (let at = start[t] ?? 0; at < (start[t + 1] ?? 0); at += 1) {
+      const o = outcome[at] ?? 0;
+      expects[o] = (expects[o] ?? 0) + weight * (share[at] ?? 0);
+    }
+  }
+  return expects;
+}
+
+/** The mutual information of the answer and the type, in bits: H(answer) less what is left of it once the type is known. */
+export function gainOf(outcomes: Outcomes, error: number, probability: Float64Array, open: readonly number[]): number {
+  const expects = expected(outcomes, error, probability, open);
+  let gain = 0;
+  for (const each of expects) gain += bits(each);
+  for (const t of open) gain -= (probability[t] ?? 0) * (outcomes.spread[t] ?? 0);
+  return Math.max(0, gain);
+}
+
+/** Whether so many answers against a type are too many for mistakes: the tail of the number of mistakes that chance makes. */
+function isOutside(key: Key, answered: readonly number[], against: readonly string[]): boolean {
+  if (against.length === 0) return false;
+  let mistakes = [1];
+  for (const at of answered) {
+    const error = key.characters[at]?.error ?? 0;
+    mistakes = [...mistakes, 0].map((none, made) => none * (1 - error) + (mistakes[made - 1] ?? 0) * error);
+  }
+  return mistakes.slice(against.length).reduce((sum, each) => sum + each, 0) < TOO_SELDOM;
+}
+
+/** Probabilities summed upwards: how likely it is that a piece is under each broader type. */
+export function sumUpwards(
+  candidates: readonly Candidate[],
+  broaderOf: (id: string) => string | null,
+): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>();
+  for (const { id, probability } of candidates) {
+    for (let above: string | null = id; above !== null; above = broaderOf(above))
+      sums.set(above, (sums.get(above) ?? 0) + probability);
+  }
+  return sums;
+}
