@@ -1,5 +1,5 @@
-import { parseReference } from '../core/references/parse-reference.ts';
-import type { Reference } from '../core/references/reference.ts';
+import { parseReferences } from '../core/references/parse-reference.ts';
+import type { CitedWork, Reference } from '../core/references/reference.ts';
 import type { ById, Catalogue, Piece } from './catalogue.ts';
 import { eraSchemeOf } from './era-scheme.ts';
 import { gradeOf } from './grade-of.ts';
@@ -9,10 +9,7 @@ const NUMBERS = new Intl.Collator('en', { numeric: true });
 
 /** Joins the records of a cabinet to one another. The records have been checked: see `checkRecords`. */
 export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
-  const works = records.works.map(({ id, fields }) => ({
-    id,
-    names: fields.short === undefined ? [] : [fields.short],
-  }));
+  const works = citedWorks(records.works);
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
@@ -30,7 +27,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   };
 }
 
-function linkPiece(piece: FiledPiece, works: readonly { id: string; names: readonly string[] }[]): Piece {
+function linkPiece(piece: FiledPiece, works: readonly CitedWork[]): Piece {
   const grade = gradeOf(piece.fields);
   return {
     id: piece.id,
@@ -40,10 +37,15 @@ function linkPiece(piece: FiledPiece, works: readonly { id: string; names: reado
     pictures: piece.pictures,
     grade: grade?.ok === true ? grade.value : null,
     references: (piece.fields.references ?? []).flatMap((text): readonly Reference[] => {
-      const outcome = parseReference(text, works);
-      return outcome.ok ? [outcome.value] : [];
+      const outcome = parseReferences(text, { works });
+      return outcome.ok ? outcome.value : [];
     }),
   };
+}
+
+/** The books of a cabinet as they may be cited: by key, and by the short name. */
+export function citedWorks(works: Records['works']): readonly CitedWork[] {
+  return works.map(({ id, fields }) => ({ id, names: fields.short === undefined ? [] : [fields.short] }));
 }
 
 function byId<T extends Filed<unknown>>(filed: readonly T[]): ById<T> {

@@ -1,5 +1,6 @@
 import { known } from '../catalogue/schema/fields.ts';
 import { sizeSpan } from '../core/measures/parse-size.ts';
+import { formatReference } from '../core/references/reference.ts';
 import type { PublicPiece } from './public-piece.ts';
 
 /** Addresses a linked record needs; all of them absolute. */
@@ -31,7 +32,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: stri
     weight: weight === null ? undefined : quantity(weight.grams, 'GRM'),
     width: span === null ? undefined : quantity(span.width, 'MMT'),
     height: span === null ? undefined : quantity(span.height, 'MMT'),
-    citation: piece.references.map(({ cited, number }) => `${cited} ${number}`.trim()),
+    citation: piece.references.map((reference) => formatReference(reference, reference.cited)),
     image: at.pictures,
     isPartOf: { '@type': 'Collection', '@id': at.site, name: collection },
     'nmo:hasAuthority': names(piece.rulers),

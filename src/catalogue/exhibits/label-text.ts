@@ -5,7 +5,7 @@ import { formatSize } from '../../core/measures/parse-size.ts';
 import type { Size } from '../../core/measures/parse-size.ts';
 import { formatWeight } from '../../core/measures/parse-weight.ts';
 import type { Weight } from '../../core/measures/parse-weight.ts';
-import { formatReference } from '../../core/references/format-reference.ts';
+import { formatReference } from '../../core/references/reference.ts';
 import type { Reference } from '../../core/references/reference.ts';
 import type { Blank } from '../schema/fields.ts';
 import { known } from '../schema/fields.ts';

@@ -1,5 +1,8 @@
 import { whyNotGraded } from '../../core/grade/grade.ts';
-import { parseReference } from '../../core/references/parse-reference.ts';
+import { knownWork } from '../../core/references/cited-work.ts';
+import { parseReferences } from '../../core/references/parse-reference.ts';
+import type { Reference } from '../../core/references/reference.ts';
+import { citedWorks } from '../link.ts';
 import type { Rule } from '../check-records.ts';
 import { gradeOf } from '../grade-of.ts';
 import type { Problem } from '../problem.ts';
@@ -21,20 +24,23 @@ export const checkGrades: Rule = (records, place) =>
       : [problem('grade-on-ungraded', place(file, ['grade']), reason)];
   });
 
-/** A reference begins with the key of a work that has a file. */
+/** A reference begins with the key or a name of a work that has a file; one text may hold several. */
 export const checkReferences: Rule = (records, place) => {
   const keys = records.named.works;
-  const shorts = new Map(records.works.map(({ id, fields }) => [id, fields.short]));
-  const works = keys.map((id) => ({ id, names: [shorts.get(id)].filter((short) => short !== undefined) }));
+  const known = citedWorks(records.works);
+  // A file that could not be read is told of itself; its key may still be cited.
+  const works = [...known, ...keys.filter((id) => !known.some((work) => work.id === id)).map((id) => ({ id }))];
   return records.pieces.flatMap(({ file, fields }) =>
     (fields.references ?? []).flatMap((text, index) => {
-      const outcome = parseReference(text, works);
+      const outcome = parseReferences(text, { works });
       if (outcome.ok) return [];
       const spot = place(file, ['references', index]);
-      const key = text.replace(/^(cf\.|var\.|unlisted in)\s*/, '').split(' ')[0] ?? text;
-      return keys.includes(key)
+      const loose = parseReferences(text);
+      const unknown = ({ named }: Reference): boolean => knownWork(`${named} 1`, works) === null;
+      const missing = loose.ok ? loose.value.find(unknown)?.work : undefined;
+      return missing === undefined
         ? [problem('reference-unreadable', spot, outcome.problem)]
-        : [problem('work-unknown', spot, key, keys)];
+        : [problem('work-unknown', spot, missing, keys)];
     }),
   );
 };

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { readFolder } from '../../catalogue/files.ts';
+import { citedWorks } from '../../catalogue/link.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
 import { reignsOf } from '../../catalogue/reigns.ts';
 import type { Reign } from '../../core/dating/dating.ts';
@@ -20,10 +21,9 @@ export async function consult(cabinet: string): Promise<Consulted | null> {
   const { records } = readCabinet(folder);
   return {
     reigns: records.rulers.flatMap(reignsOf),
-    works: records.works.map(({ id, fields }) => ({
-      id,
-      names: fields.short === undefined ? [] : [fields.short],
-      title: fields.author === undefined ? fields.title : `${fields.author}, ${fields.title}`,
-    })),
+    works: citedWorks(records.works).map((work, at) => {
+      const { author, title } = records.works[at]?.fields ?? { title: work.id };
+      return { ...work, title: author === undefined ? title : `${author}, ${title}` };
+    }),
   };
 }

@@ -4,8 +4,9 @@ import { parseLegend } from '../../core/legends/parse-legend.ts';
 import { readMask } from '../../core/legends/ring.ts';
 import { suggestReading } from '../../core/legends/suggest-reading.ts';
 import { refuse } from '../../core/outcome.ts';
-import { formatReference } from '../../core/references/format-reference.ts';
-import { parseReference } from '../../core/references/parse-reference.ts';
+import { parseReferences } from '../../core/references/parse-reference.ts';
+import { formatReference } from '../../core/references/reference.ts';
+import type { Reference, Relation } from '../../core/references/reference.ts';
 import type { KnownWork } from './consulted.ts';
 import { answer, ofOneText } from './kind.ts';
 import type { Kind } from './kind.ts';
@@ -23,10 +24,12 @@ const SCRIPTS = {
 const ASKS_NOTHING =
   'A mask needs at least one letter or ?. Write the letters you can see, ? for one you cannot, * for any run: EBO?ACI.';
 
-const SAYS = {
+const SAYS: Readonly<Record<Relation, string>> = {
   is: 'the piece is this number',
+  'this coin': 'the piece is the very one described under this number',
   'cf.': 'the piece is like this number',
   'var.': 'the piece is a variety of this number',
+  'corr.': 'the piece is this number, which it corrects',
   unlisted: 'the piece is not',
 };
 
@@ -66,20 +69,28 @@ const mask: Kind = {
 
 /** The kind for references: by the works of a cabinet, or by the first word where it has no such work. */
 export function referenceKind(works: readonly KnownWork[]): Kind {
-  const kind = ofOneText('reference', ['cf. north 176', 'ric-3 223-5', 'north 1018 var.'], (text) => {
-    const listed = parseReference(text, works);
-    const loose = parseReference(text, []);
-    return answer(listed.ok || !loose.ok ? listed : loose, (read) => {
-      const { title } = works.find(({ id }) => id === read.work) ?? {};
-      const where = title ?? `the work with the key ${read.work}${works.length > 0 ? ', which has no file here' : ''}`;
-      const { work, number, relation, to } = read;
+  const kind = ofOneText('reference', ['cf. north 176', 'RIC II.1² 123?', 'north 1018, spink-2 1385'], (text) => {
+    const listed = parseReferences(text, { works });
+    const loose = parseReferences(text);
+    return answer(listed.ok || !loose.ok ? listed : loose, (all) => {
+      const [first] = all.map(fieldsOf);
       return {
-        sentence: `${formatReference(read)}: ${SAYS[relation]} in ${where}.`,
-        fields: { work, number, relation, ...(to === undefined ? {} : { to }) },
+        sentence: all.map((read) => sentenceOf(read, works)).join(' '),
+        fields: all.length === 1 ? { ...first } : { ...first, references: all.map(fieldsOf) },
       };
     });
   });
   return { ...kind, consults: 'always' };
+}
+
+function fieldsOf({ text: _text, named: _named, ...fields }: Reference): Readonly<Record<string, unknown>> {
+  return fields;
+}
+
+function sentenceOf(read: Reference, works: readonly KnownWork[]): string {
+  const { title } = works.find(({ id }) => id === read.work) ?? {};
+  const where = title ?? `the work with the key ${read.work}${works.length > 0 ? ', which has no file here' : ''}`;
+  return `${formatReference(read)}: ${read.doubtful === true ? 'perhaps ' : ''}${SAYS[read.relation]} in ${where}.`;
 }
 
 /** What is written on pieces. */

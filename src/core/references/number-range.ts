@@ -15,10 +15,10 @@ export function splitRange(printed: string): { readonly number: string; readonly
     const last = from.slice(0, Math.max(0, from.length - short.length)) + short;
     if (BigInt(last) > BigInt(from)) return { number: head + from, to: head + last };
   }
-  const letters = /^(.*\d)(\p{Ll})\s*[-–—]\s*(?:\1)?(\p{Ll})$/su.exec(printed);
+  const letters = /^(.*\d)(\p{L})\s*[-–—]\s*(?:\1)?(\p{L})$/su.exec(printed);
   if (letters !== null) {
     const [, head = '', from = '', last = ''] = letters;
-    if (last > from) return { number: head + from, to: head + last };
+    if (last > from && /\p{Lu}/u.test(from) === /\p{Lu}/u.test(last)) return { number: head + from, to: head + last };
   }
   return { number: printed };
 }

@@ -1,117 +1,107 @@
 import { seen } from '../measures/amount.ts';
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import { splitRange } from './number-range.ts';
-import type { CitedWork, Reference, Relation } from './reference.ts';
+import { HOW, opensBook, readEntry, shown } from './read-entry.ts';
+import type { Books } from './read-entry.ts';
+import { AFTER, CLASS, FIGURE, PAGE, PLATE, RARITY } from './reference-words.ts';
+import type { CitedWork, Reference } from './reference.ts';
 
-const BEFORE: readonly (readonly [RegExp, Relation])[] = [
-  [/^(?:cf|cp|conf|vgl|compare|near|like|similar to|see|as|wie)(?:\.|\s)\s*/iu, 'cf.'],
-  [/^(?:var|variant|variety)(?:\.|\s)\s*(?:of\s+)?/iu, 'var.'],
-  [/^(?:unlisted|not|missing|lacking)\s+(?:in\s+)?/iu, 'unlisted'],
-];
-const AFTER: readonly (readonly [RegExp, Relation])[] = [
-  [/[\s,(]+(?:var|variant|variety|var\. leg)\.?\)?$/iu, 'var.'],
-  [/[\s,(]+(?:unlisted|not listed|[-–—])\.?\)?$/iu, 'unlisted'],
-];
+const MOST = 500;
 
-/** `North 1018; Spink 1380`: a semicolon or an equals sign before a second book. */
-const BOTH = /^(.*\d.*?)\s*[;=]\s*(.*\p{L}.*\d.*)$/su;
-const DOUBT = /^(probably|possibly|perhaps|prob\.|poss\.|wohl|vermutlich|peut-être)(?=\s)/iu;
-/** The word before a number that says no more than that it is one: `no. 1018`, `KM# 12.1`. */
-const NUMBER_SIGN = /^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu;
-/** `North – (cf. 1018)`: the book has not this piece, and the number is the nearest it has. */
-const NEAR = /^[-–—][\s,]*\(?(?:cf|vgl)\.?\s*([^()]*\d[^()]*)\)?$/iu;
-
-const HOW =
-  'Write the work, then the number as printed there: north 1018, cf. north 176, north 1018 var., north unlisted';
-
-/** The key and the rest, for the longest key or name the text begins with. */
-function namedWork(text: string, works: readonly CitedWork[]): { readonly work: string; readonly rest: string } | null {
-  let found: { readonly work: string; readonly rest: string; readonly length: number } | null = null;
-  const plain = text.toLowerCase();
-  for (const { id, names = [] } of works) {
-    for (const name of [id, ...names, ...names.map((each) => each.replace(' & ', ' and '))]) {
-      const rest = plain.startsWith(name.toLowerCase()) ? text.slice(name.length) : null;
-      if (rest !== null && !runsOn(name, rest) && name.length > (found?.length ?? 0))
-        found = { work: id, rest, length: name.length };
-    }
-  }
-  return found;
-}
-
-/** A name ends where no letter or figure follows; that of a volume not before `.1` or `/1`, which is a part of it. */
-function runsOn(name: string, rest: string): boolean {
-  if (/^[\p{L}\p{M}-]/u.test(rest)) return true;
-  return /^\p{N}/u.test(rest) ? !name.endsWith('.') : /(?:\d|\b[IVX]+)$/u.test(name) && /^[./]\s?\d/u.test(rest);
-}
-
-/** A word of relation that something unreadable follows is no key of a work. */
-const RELATION = /^(?:cf|cp|vgl|var|variant|not|unlisted)\.?$/iu;
-
-/** With no list of works to go by, the first word is the key; two names joined by "&" make one: `dalton-hamer`. */
-function firstWord(text: string): { readonly work: string; readonly rest: string } | null {
-  const joined = text.replace(/^(\p{L}+) (?:&|and) (?=\p{Lu})/u, '$1-');
-  const [, word, rest = ''] = /^(\p{L}(?:[\p{L}\p{M}\p{N}&'-]|\.(?!\d))*)(.*)$/su.exec(joined) ?? [];
-  if (word === undefined || RELATION.test(word) || (/\d$/u.test(word) && /^[./]\d/u.test(rest))) return null;
-  return { work: word.toLowerCase().replace(/\.$/u, ''), rest };
-}
-
-/** Whether what stands behind a semicolon is another book, and no plate or die: `North 1018 (pl. 5; die A2)`. */
-function isBook(text: string, works: readonly CitedWork[]): boolean {
-  return works.length === 0 ? /^\p{Lu}/u.test(text) : namedWork(text, works) !== null;
+/** Reads exactly one reference; see `parseReferences`. */
+export function parseReference(text: string, works: readonly CitedWork[]): Outcome<Reference> {
+  const all = parseReferences(text, { works });
+  if (!all.ok) return all;
+  const [first, ...more] = all.value;
+  if (first === undefined) return refuse(`A reference is empty. ${HOW}.`);
+  if (more.length === 0) return good(first);
+  const several = all.value.map((one) => one.text).join(', ');
+  return refuse(
+    `"${shown(text)}" names ${more.length === 1 ? 'two books' : `${String(more.length + 1)} books`}. Write each by itself: references: [${several}].`,
+  );
 }
 
 /**
- * Reads `cf. north 176`: a relation if there is one, the key or a name of a work, the number as printed there. Without
- * a list of works (none given) the first word is taken for the key.
+ * Reads `cf. north 176`, `RIC II.1² 123, pl. 5 (this coin)`, or several: `North 1018; Spink 1492`. Each is a relation if
+ * there is one, the key or a name of a work, the number as printed there, and what was said beside it. What may be two
+ * things, and what is left over, is asked about.
  */
-export function parseReference(text: string, works: readonly CitedWork[]): Outcome<Reference> {
-  const written = seen(text).trim().replace(/\s+/gu, ' ');
+export function parseReferences(
+  text: string,
+  { works = [], names = 'first word' }: Books = {},
+): Outcome<readonly Reference[]> {
+  const written = seen(text).trim();
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
-  if (written.length > 200) return refuse(`A reference is at most 200 characters; this has ${written.length}. ${HOW}.`);
-  const several = BOTH.exec(written)?.slice(1);
-  if (several !== undefined && isBook(several[1] ?? '', works))
-    return refuse(`"${written}" names two books. Write each by itself: references: [${several.join(', ')}].`);
-  const doubt = DOUBT.exec(written)?.[1];
-  if (doubt !== undefined)
-    return refuse(
-      `A reference is the number or near it; "${doubt}" is neither. Write cf. ${written.slice(doubt.length).trim()}.`,
-    );
-  const before = BEFORE.find(([pattern]) => pattern.test(written));
-  const body = before === undefined ? written : written.replace(before[0], '');
-  const after = AFTER.find(([pattern]) => pattern.test(body));
-  const plain = after === undefined ? body : body.replace(after[0], '');
-  if (before !== undefined && after !== undefined && before[1] !== after[1] && after[1] !== 'unlisted')
-    return refuse(
-      `"${written}" says both ${before[1].replace('.', '')} and ${after[1].replace('.', '')}. Write ${plain} var., or cf. ${plain}.`,
-    );
-  const named = works.length === 0 ? firstWord(plain) : namedWork(plain, works);
-  if (named === null) {
-    const known = works
-      .slice(0, 6)
-      .map((work) => work.id)
-      .join(', ');
-    return refuse(
-      works.length === 0
-        ? `"${written}" does not begin with a work. ${HOW}.`
-        : `"${written}" begins with no work in the list. Write one of ${known}${works.length > 6 ? ' …' : ''}, then the number.`,
-    );
+  if (written.length > MOST)
+    return refuse(`A reference is at most ${String(MOST)} characters; this has ${String(written.length)}. ${HOW}.`);
+  const books: Required<Books> = { works, names };
+  const parts = separate(written, books);
+  if (!parts.ok) return parts;
+  const found: Reference[] = [];
+  for (const part of parts.value) {
+    const one = readEntry(part, books);
+    if (!one.ok) return one;
+    found.push(one.value);
   }
-  const relation = after?.[1] ?? before?.[1] ?? 'is';
-  const printed = named.rest
-    .replace(/^[\s,:.]+/u, '')
-    .replace(NUMBER_SIGN, '')
-    .trim();
-  const near = NEAR.exec(printed)?.[1];
-  if (near !== undefined)
-    return good({
-      text: written,
-      work: named.work,
-      relation: 'unlisted',
-      ...splitRange(near.replace(NUMBER_SIGN, '')),
-    });
-  if (printed === '' && relation !== 'unlisted') return refuse(`"${written}" names a work without a number. ${HOW}.`);
-  if (printed !== '' && !/[\p{L}\p{N}]/u.test(printed))
-    return refuse(`"${printed}" is not a number in a book. ${HOW}.`);
-  return good({ text: written, work: named.work, relation, ...splitRange(printed) });
+  return good(found);
+}
+
+/** Marks that may stand between two references, outside brackets. */
+const BETWEEN = /\s*[;|\n=]\s*|\s*,\s+|\s+[/+·]\s+|\s+(?:&|and|und|et)\s+/uy;
+
+/** The references of a text, each as written; a plate, a page or a class behind a mark goes with the reference before it. */
+function separate(text: string, books: Required<Books>): Outcome<readonly string[]> {
+  const parts: string[] = [];
+  for (const { part, mark } of chunks(text)) {
+    const before = parts.at(-1);
+    if (before === undefined) parts.push(part);
+    else if (opensBook(part, books) && (isWhole(before, books) || /[;|\n=]/u.test(mark))) parts.push(part);
+    else if (/^[,;]?$/u.test(mark.trim()) && (isBeside(part) || !isWhole(before, books) || endsInPlace(before)))
+      parts[parts.length - 1] = `${before}, ${part}`;
+    else if (/[;|\n,=]/u.test(mark) && /^\D{0,12}\d/u.test(part) && isWhole(before, books))
+      return refuse(
+        `"${shown(part)}" in "${shown(text)}" does not say which book it is in. Write the name of the book before each number.`,
+      );
+    else parts[parts.length - 1] = `${before}${mark}${part}`;
+  }
+  return good(parts.filter((part) => part !== '').map((part) => part.replace(/\s+/gu, ' ')));
+}
+
+function chunks(text: string): readonly { readonly part: string; readonly mark: string }[] {
+  const found: { part: string; mark: string }[] = [];
+  let [from, depth, mark] = [0, 0, ''];
+  for (let at = 0; at < text.length; at += 1) {
+    if ('([{'.includes(text[at] ?? ' ')) depth += 1;
+    if (')]}'.includes(text[at] ?? ' ')) depth = Math.max(0, depth - 1);
+    if (depth > 0) continue;
+    BETWEEN.lastIndex = at;
+    const between = BETWEEN.exec(text)?.[0];
+    if (between === undefined) continue;
+    found.push({ part: text.slice(from, at), mark });
+    [mark, from] = [between, at + between.length];
+    at = from - 1;
+  }
+  return [...found, { part: text.slice(from), mark }].filter(({ part }) => part.trim() !== '');
+}
+
+function isWhole(text: string, books: Required<Books>): boolean {
+  const one = readEntry(text, books);
+  return one.ok ? one.value.number !== '' || one.value.relation === 'unlisted' : /\d\/\d/u.test(text);
+}
+
+function endsInPlace(text: string): boolean {
+  const last = text.split(/,\s*|\s(?=\p{L})/u).at(-1) ?? '';
+  return [PAGE, PLATE].some((pattern) => pattern.exec(last)?.[0] === last);
+}
+
+/** Whether what stands behind a comma belongs to the reference before it. */
+function isBeside(text: string): boolean {
+  const clauses = [PAGE, PLATE, FIGURE, CLASS, ...AFTER.map(([pattern]) => pattern)];
+  return (
+    clauses.some((pattern) => pattern.test(text)) ||
+    RARITY.test(text) ||
+    /^\(/u.test(text) ||
+    /^[-–—?]/u.test(text) ||
+    /^(?:cf|vgl)\.?\s*\d/iu.test(text)
+  );
 }

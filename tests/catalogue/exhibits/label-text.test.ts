@@ -27,8 +27,8 @@ const PENNY: LabelledPiece = {
   size: read(parseSize('18.6 mm')),
   axis: { hours: 6 },
   references: [
-    { work: 'north', number: '1018', relation: 'is', text: 'north 1018', cited: 'North' },
-    { work: 'withers', number: '23a', relation: 'cf.', text: 'cf. withers 23a', cited: 'Withers' },
+    { work: 'north', named: 'north', number: '1018', relation: 'is', text: 'north 1018', cited: 'North' },
+    { work: 'withers', named: 'withers', number: '23a', relation: 'cf.', text: 'cf. withers 23a', cited: 'Withers' },
   ],
 };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');

@@ -1,6 +1,5 @@
 import type { Work } from '../../../catalogue/catalogue.ts';
-import { compareReferences } from '../../../core/references/compare-references.ts';
-import { formatReference } from '../../../core/references/format-reference.ts';
+import { compareReferences, formatReference } from '../../../core/references/reference.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { worksWords } from '../../words/works.ts';

@@ -5,7 +5,7 @@ import { styleOf } from '../../../catalogue/exhibits/label-style.ts';
 import { dateOf, labelText } from '../../../catalogue/exhibits/label-text.ts';
 import type { Corner } from '../../../core/cases/case-plan.ts';
 import type { LabelStyle } from '../../../core/cases/case-to-typeset.ts';
-import { formatReference } from '../../../core/references/format-reference.ts';
+import { formatReference } from '../../../core/references/reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 

@@ -1,5 +1,5 @@
 import { dateOf, weightOf } from '../../../catalogue/exhibits/label-text.ts';
-import { formatReference } from '../../../core/references/format-reference.ts';
+import { formatReference } from '../../../core/references/reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { paperWords } from '../../words/paper.ts';
 

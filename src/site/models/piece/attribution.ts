@@ -1,6 +1,6 @@
 import { isBlank } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { formatReference } from '../../../core/references/format-reference.ts';
+import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug, urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';

@@ -1,7 +1,7 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
-import { formatReference } from '../../../core/references/format-reference.ts';
+import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { capital } from '../../words/capital.ts';
 import { ticketWords } from '../../words/ticket.ts';

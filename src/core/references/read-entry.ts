@@ -1,0 +1,198 @@
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { knownWork, unknownWork } from './cited-work.ts';
+import type { Head } from './cited-work.ts';
+import { splitRange } from './number-range.ts';
+import { AFTER, BEFORE, CLASS, DOUBT, FIGURE, isNeverABook, PAGE, PLATE, RARITY } from './reference-words.ts';
+import { NUMBERED_BY_STROKE, readsAsRange } from './reference.ts';
+import type { CitedWork, Reference, Relation } from './reference.ts';
+
+/** What helps to read references. */
+export type Books = {
+  /** The books that may be cited; with none, the first word is taken for the key of a book. */
+  readonly works?: readonly CitedWork[];
+  /** Without a list: whether a name is one word or all words before the number. */
+  readonly names?: 'first word' | 'every word';
+};
+
+export const HOW =
+  'Write the work, then the number as printed there: north 1018, cf. north 176, north 1018 var., north unlisted';
+/** Whether a text begins with a book: one in the list, or a word that no part of a book is called by, with a number after it. */
+export function opensBook(text: string, { works }: Required<Books>): boolean {
+  const { body } = withoutBefore(text);
+  if (/^[a-z]+(?:-[a-z0-9]+)+\s+(?:\d|[IVX]+$)/u.test(body)) return true;
+  if (works.length > 0 && knownWork(body, works) !== null) return true;
+  if ([PAGE, PLATE, CLASS, FIGURE].some((pattern) => pattern.test(body))) return false;
+  const word = /^(\p{Lu}[\p{L}\p{M}&'’.-]*?)[\s.#°-]*(?:\d|[-–—]\s*$|\s\p{Lu}.*\d|&)/u.exec(body)?.[1];
+  return word !== undefined && !isNeverABook(word);
+}
+
+function withoutBefore(text: string): {
+  readonly body: string;
+  readonly relation?: Relation;
+  readonly doubtful: boolean;
+} {
+  let body = text.trim();
+  const doubt = DOUBT.exec(body)?.[0] ?? '';
+  body = body.slice(doubt.length);
+  const before = BEFORE.find(([pattern]) => pattern.test(body));
+  return before === undefined
+    ? { body, doubtful: doubt !== '' }
+    : { body: body.replace(before[0], ''), relation: before[1], doubtful: doubt !== '' };
+}
+
+/** Reads one reference, of one book. */
+export function readEntry(text: string, books: Required<Books>): Outcome<Reference> {
+  const { body, relation, doubtful } = withoutBefore(text);
+  const head = books.works.length > 0 ? knownWork(body, books.works) : unknownWork(body, books.names);
+  if (head === 'other edition')
+    return refuse(
+      `"${shown(text)}" does not say which edition, and the list has another. Write the edition: (2nd ed.).`,
+    );
+  if (head === null) return refuse(whyNoWork(text, books.works));
+  const beside = readBeside(head);
+  if (!beside.ok) return beside;
+  const { number, rest, relation: after, doubtful: doubted, class: inClass, ...said } = beside.value;
+  if (rest !== '') return refuse(whyLeftOver(text, rest, books));
+  const relations = [relation, after].filter((one) => one !== undefined);
+  if (relations.length === 2 && relations[0] !== relations[1] && !relations.includes('unlisted')) {
+    const both = relations.map((one) => one.replace('.', '')).join(' and ');
+    const plain = plainly(head, number);
+    return refuse(`"${shown(text)}" says both ${both}. Write ${plain} var., or cf. ${plain}.`);
+  }
+  const stands = relations.includes('unlisted') ? 'unlisted' : (relations[0] ?? 'is');
+  const range = readNumber(number, head);
+  if (!range.ok) return range;
+  const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
+  if (nowhere && stands !== 'unlisted') return refuse(`"${shown(text)}" names a work without a number. ${HOW}.`);
+  const { work, named, edition, volume } = head;
+  return good({
+    text,
+    work,
+    named,
+    ...(edition === undefined ? {} : { edition }),
+    ...(volume === undefined ? {} : { volume }),
+    ...range.value,
+    // Where the book counts by classes alone, the class is the number.
+    ...(inClass === undefined ? {} : number === '' ? { number: `class ${inClass}` } : { class: inClass }),
+    relation: stands,
+    ...(doubtful || doubted === true ? { doubtful: true as const } : {}),
+    ...said,
+  });
+}
+
+function plainly({ named, volume }: Head, number: string): string {
+  return [named, volume, number].filter((part) => part !== undefined).join(' ');
+}
+
+/** What follows the name of a book: the number, and what was said beside it; `rest` is what nothing here understands. */
+type Beside = Partial<Pick<Reference, 'relation' | 'doubtful' | 'class' | 'page' | 'plate' | 'rarity' | 'note'>> & {
+  readonly number: string;
+  readonly rest: string;
+};
+
+function readBeside(head: Head): Outcome<Beside> {
+  let said: Beside = { number: '', rest: head.rest };
+  for (;;) {
+    const rest = said.rest.replace(/^[\s,;:.]+/u, '');
+    if (rest === '') return good({ ...said, rest });
+    const next = clauseAt({ ...said, rest }) ?? numberAt({ ...said, rest });
+    if (next === null) return good({ ...said, rest });
+    said = next;
+  }
+}
+
+/** The next thing said beside a number; null where none begins here. */
+function clauseAt(said: Beside): Beside | null {
+  const { rest } = said;
+  const bracket = /^[([]([^()[\]]*)[)\]]/u.exec(rest);
+  if (bracket !== null) return inBrackets(said, (bracket[1] ?? '').trim(), rest.slice(bracket[0].length));
+  const doubt = /^\?+/u.exec(rest);
+  if (doubt !== null) return { ...said, doubtful: true, rest: rest.slice(doubt[0].length) };
+  const relation = AFTER.find(([pattern]) => pattern.test(rest));
+  if (relation !== undefined && said.relation === undefined)
+    return { ...said, relation: relation[1], rest: rest.replace(relation[0], '') };
+  const near = /^[-–—](?=[\s,(;]|$)[\s,;(]*(?:(?:cf|vgl)\.?\s*([^()]*\d[^()]*)\)?$)?/iu.exec(rest);
+  if (near !== null && said.number === '')
+    return { ...said, relation: 'unlisted', number: (near[1] ?? '').trim(), rest: rest.slice(near[0].length) };
+  const fields = [
+    ['page', PAGE],
+    ['plate', PLATE],
+    ['plate', FIGURE],
+    ['class', CLASS],
+  ] as const;
+  for (const [field, pattern] of fields) {
+    const match = said[field] === undefined ? pattern.exec(rest) : null;
+    if (match?.[1] !== undefined) return { ...said, [field]: match[1].trim(), rest: rest.slice(match[0].length) };
+  }
+  const rarity = said.number === '' ? null : /^[RC]\d{0,2}(?=\s*[,;(]|$)|^R{2,5}(?![\p{L}\p{N}])/u.exec(rest);
+  return rarity === null ? null : { ...said, rarity: rarity[0], rest: rest.slice(rarity[0].length) };
+}
+
+function inBrackets(said: Beside, inner: string, rest: string): Beside | null {
+  if (inner === '' || /^\?+$/u.test(inner)) return { ...said, doubtful: true, rest };
+  if (DOUBT.test(`${inner} `)) return { ...said, doubtful: true, rest };
+  if (RARITY.test(inner) && said.number !== '') return { ...said, rarity: inner, rest };
+  if (said.number === '' && /^\d+$/u.test(inner)) return null;
+  const inside = clauseAt({ ...said, rest: inner });
+  const left = inside?.rest.replace(/^[\s,;:]+/u, '') ?? '';
+  if (inside !== null && !inner.startsWith('(')) return { ...inside, ...noted(said, left), rest };
+  return { ...said, ...noted(said, inner), rest };
+}
+
+function noted({ note }: Beside, more: string): { note?: string } {
+  const notes = [note, more === '' ? undefined : more].filter((one) => one !== undefined);
+  return notes.length === 0 ? {} : { note: notes.join('; ') };
+}
+
+/** A heading of the book, then the number: letters, figures and the marks between them, and a letter or a word that counts on. */
+const HEADING =
+  "(?:\\p{Lu}[\\p{L}\\p{M}.'’]*\\s+|(?:obv|rev|type|typ|group|series|issue|period|supp|suppl|addenda|add|die)\\.?\\s+){0,4}";
+const LAST = '\\s?[-–—]\\s?(?:\\p{Lu}[\\p{L}]+\\s)?[\\p{L}]{0,3}[\\p{L}\\p{N}./]+';
+const FIGURES = `[\\p{L}*]{0,4}[.#/-]?\\d[\\p{L}\\p{N}*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
+const COUNTING_ON =
+  '(?:\\s(?:bis|ter|quater|[A-Za-z]|[ivx]{1,4}|(?:type|typ|symbol|group|issue|die|variety|no|nr)\\.?\\s[\\p{L}]?\\d*[a-z]?)(?![\\p{L}\\p{N}.]))*';
+const SIGN = '(?:[Nn](?:o|r|um)?[.#°º№]{1,2}\\s*|[#№°]\\s*|[Nn](?:o|r|um)\\s+(?=\\d))?';
+const NUMBER = new RegExp(`^-?${SIGN}(${HEADING}${FIGURES}${COUNTING_ON})`, 'u');
+/** A book may number by Roman figures or letters alone: `BMC VIII`. */
+const LETTERS = /^([IVXLC]{1,6}|\p{Lu})(?=\s*(?:$|[,;(?]))/u;
+
+function numberAt(said: Beside): Beside | null {
+  if (said.number !== '') return null;
+  const match = NUMBER.exec(said.rest) ?? LETTERS.exec(said.rest);
+  if (match?.[1] === undefined) return null;
+  // `1018var`: the word is no part of the number.
+  const joined = /^(.*\d)(?=(?:var|corr)\.?$)/iu.exec(match[1])?.[1] ?? match[1];
+  const literal = /^-?(?:[Nn](?:o|r|um)?)?[.#°º№]/u.test(match[0]) && joined.includes('/') ? `#${joined}` : joined;
+  return { ...said, number: literal, rest: said.rest.slice(match[0].length - (match[1].length - joined.length)) };
+}
+
+function readNumber(number: string, { work, named }: Head): Outcome<{ readonly number: string; readonly to?: string }> {
+  if (number.startsWith('#')) return good({ number: number.slice(1) });
+  const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
+  const range = splitRange(bare);
+  if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
+    const asRange = splitRange(bare.replace('/', '-'));
+    return refuse(
+      `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${named} ${bare.replace('/', '-')}, or ${named} no. ${bare}.`,
+    );
+  }
+  return good(range);
+}
+
+function whyNoWork(text: string, works: readonly CitedWork[]): string {
+  if (works.length === 0) return `"${shown(text)}" does not begin with a work and a number in it. ${HOW}.`;
+  const known = works.slice(0, 6).map((work) => work.id);
+  return `"${shown(text)}" begins with no work in the list. Write one of ${known.join(', ')}${works.length > 6 ? ' …' : ''}, then the number.`;
+}
+
+function whyLeftOver(text: string, rest: string, books: Required<Books>): string {
+  if (!/[\p{L}\p{N}]/u.test(rest)) return `"${shown(rest)}" in "${shown(text)}" is not a number in a book. ${HOW}.`;
+  if (opensBook(rest, books))
+    return `"${shown(text)}" seems to name two books. Write a semicolon between them: ${shown(text.slice(0, -rest.length).trim())}; ${shown(rest)}.`;
+  return `"${shown(rest)}" in "${shown(text)}" is not understood. Write what is no part of the number in brackets, at the end.`;
+}
+
+export function shown(text: string): string {
+  return text.length > 80 ? `${text.slice(0, 77)}…` : text;
+}

@@ -1,0 +1,102 @@
+/**
+ * References as catalogues and lists print them, and what each is: key of the work without a list of works, then the number and
+ * whatever was said beside it. All forms are from memory of the works named.
+ */
+export type ReferenceWording = {
+  readonly text: string;
+  readonly reads: readonly Readonly<Record<string, unknown>>[];
+  readonly source: string;
+};
+
+const ROMAN = 'how museum catalogues cite The Roman Imperial Coinage (1923–2019), from memory';
+const ENGLISH = 'how English lists cite J. J. North, English Hammered Coinage, and its companions, from memory';
+const REPUBLIC = 'M. H. Crawford, Roman Republican Coinage (1974): every number is an issue and a coin';
+const GERMAN = 'German catalogues, from memory';
+const FRENCH = 'French catalogues, from memory';
+const TOKENS = 'R. Dalton and S. H. Hamer, The Provincial Token-Coinage (1910–1918): by county, then number';
+const GREEK = 'how sylloges of Greek coins are cited, from memory';
+const TRADE = 'common practice';
+
+export const REFERENCE_WORDINGS: readonly ReferenceWording[] = [
+  { text: 'RIC II.1 (2nd ed.) 123', reads: [{ work: 'ric', volume: 'II.1', edition: 2, number: '123' }], source: ROMAN },
+  { text: 'RIC II.1² 123', reads: [{ work: 'ric', volume: 'II.1', edition: 2, number: '123' }], source: ROMAN },
+  { text: 'RIC I² 207', reads: [{ work: 'ric', volume: 'I', edition: 2, number: '207' }], source: ROMAN },
+  { text: 'RIC I (second edition) 207', reads: [{ work: 'ric', volume: 'I', edition: 2, number: '207' }], source: ROMAN },
+  { text: 'RIC V/1, 123', reads: [{ work: 'ric', volume: 'V/1', number: '123' }], source: ROMAN },
+  { text: 'RIC V, part 1, 123', reads: [{ work: 'ric', volume: 'V.1', number: '123' }], source: ROMAN },
+  { text: 'RIC vol. II, part 1, no. 123', reads: [{ work: 'ric', volume: 'II.1', number: '123' }], source: ROMAN },
+  { text: 'RIC IV 161a', reads: [{ work: 'ric', volume: 'IV', number: '161a' }], source: ROMAN },
+  { text: 'RIC VI Londinium 121a', reads: [{ work: 'ric', volume: 'VI', number: 'Londinium 121a' }], source: ROMAN },
+  { text: 'RIC II, Trajan 243', reads: [{ work: 'ric', volume: 'II', number: 'Trajan 243' }], source: ROMAN },
+  { text: 'RIC Trajan 243', reads: [{ work: 'ric', number: 'Trajan 243' }], source: ROMAN },
+  { text: 'RIC II 243 var. (bust left)', reads: [{ work: 'ric', volume: 'II', number: '243', relation: 'var.', note: 'bust left' }], source: ROMAN },
+  { text: 'RIC VII 45 corr. (rarity)', reads: [{ work: 'ric', volume: 'VII', number: '45', relation: 'corr.', note: 'rarity' }], source: ROMAN },
+  { text: 'RIC -', reads: [{ work: 'ric', number: '', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC –, cf. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC IV -', reads: [{ work: 'ric', volume: 'IV', number: '', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC II 243; BMC 12; Cohen 34', reads: [{ work: 'ric', volume: 'II', number: '243' }, { work: 'bmc', number: '12' }, { work: 'cohen', number: '34' }], source: ROMAN },
+  { text: 'RIC 55, BMC 123', reads: [{ work: 'ric', number: '55' }, { work: 'bmc', number: '123' }], source: ROMAN },
+  { text: 'BMC 123 = Cohen 34', reads: [{ work: 'bmc', number: '123' }, { work: 'cohen', number: '34' }], source: ROMAN },
+  { text: 'Crawford 44/5', reads: [{ work: 'crawford', number: '44/5' }], source: REPUBLIC },
+  { text: 'Crawford 494/23a', reads: [{ work: 'crawford', number: '494/23a' }], source: REPUBLIC },
+  { text: 'RRC 340/1; Sydenham 661', reads: [{ work: 'rrc', number: '340/1' }, { work: 'sydenham', number: '661' }], source: REPUBLIC },
+  { text: 'Crawford 480/2a-c', reads: [{ work: 'crawford', number: '480/2a', to: '480/2c' }], source: REPUBLIC },
+  { text: 'North 1018', reads: [{ work: 'north', number: '1018', relation: 'is' }], source: ENGLISH },
+  { text: 'North 1018/2', reads: [{ work: 'north', number: '1018/2' }], source: ENGLISH },
+  { text: 'N. 1018', reads: [{ work: 'n', number: '1018' }], source: ENGLISH },
+  { text: 'N1018', reads: [{ work: 'n', number: '1018' }], source: ENGLISH },
+  { text: 'S-1492', reads: [{ work: 's', number: '1492' }], source: ENGLISH },
+  { text: 'North 1018; Spink 1492', reads: [{ work: 'north', number: '1018' }, { work: 'spink', number: '1492' }], source: ENGLISH },
+  { text: 'North 1018?', reads: [{ work: 'north', number: '1018', doubtful: true }], source: ENGLISH },
+  { text: 'North 1018 (?)', reads: [{ work: 'north', number: '1018', doubtful: true }], source: ENGLISH },
+  { text: 'possibly North 1018', reads: [{ work: 'north', number: '1018', doubtful: true }], source: ENGLISH },
+  { text: 'North 1018var', reads: [{ work: 'north', number: '1018', relation: 'var.' }], source: ENGLISH },
+  { text: 'cf. North 1018', reads: [{ work: 'north', number: '1018', relation: 'cf.' }], source: ENGLISH },
+  { text: 'North 10.18', reads: [{ work: 'north', number: '10.18' }], source: 'a point and a stroke are different numbers' },
+  { text: 'North 10/18', reads: [{ work: 'north', number: '10/18' }], source: 'a point and a stroke are different numbers' },
+  { text: 'North no. 1022/3', reads: [{ work: 'north', number: '1022/3' }], source: 'with no. it is one number, as the question says' },
+  { text: 'ESC 123 (R2)', reads: [{ work: 'esc', number: '123', rarity: 'R2' }], source: ENGLISH },
+  { text: 'Peck 1234*', reads: [{ work: 'peck', number: '1234*' }], source: 'C. W. Peck marks specimens with an asterisk, from memory' },
+  { text: 'H & L 417', reads: [{ work: 'h-l', number: '417' }], source: 'a book of two authors' },
+  { text: 'D&H Middlesex 39a', reads: [{ work: 'd&h', number: 'Middlesex 39a' }], source: TOKENS },
+  { text: 'Dalton & Hamer, Devon 2', reads: [{ work: 'dalton-hamer', number: 'Devon 2' }], source: TOKENS },
+  { text: 'Van Arsdell 52-1', reads: [{ work: 'van-arsdell', number: '52-1' }], source: 'R. D. Van Arsdell, Celtic Coinage of Britain (1989)' },
+  { text: 'KM# 12.1', reads: [{ work: 'km', number: '12.1' }], source: TRADE },
+  { text: 'KM-25', reads: [{ work: 'km', number: '25' }], source: TRADE },
+  { text: 'Y#12', reads: [{ work: 'y', number: '12' }], source: TRADE },
+  { text: 'Dav. LS 123', reads: [{ work: 'dav', number: 'LS 123' }], source: 'J. S. Davenport numbers his large-size thalers LS, from memory' },
+  { text: 'Koch vol. 2, page 446, class 4', reads: [{ work: 'koch', volume: '2', page: '446', number: 'class 4' }], source: TRADE },
+  { text: 'BMC 123, p. 45', reads: [{ work: 'bmc', number: '123', page: '45' }], source: TRADE },
+  { text: 'BMC p. 45, 123', reads: [{ work: 'bmc', number: '123', page: '45' }], source: TRADE },
+  { text: 'BMC 123, pl. 5, 3', reads: [{ work: 'bmc', number: '123', plate: '5, 3' }], source: TRADE },
+  { text: 'Hill 12, pl. V.3 (this coin)', reads: [{ work: 'hill', number: '12', plate: 'V.3', relation: 'this coin' }], source: TRADE },
+  { text: 'Hill 12 (this coin illustrated)', reads: [{ work: 'hill', number: '12', relation: 'this coin' }], source: TRADE },
+  { text: 'SNG Copenhagen 123', reads: [{ work: 'sng', number: 'Copenhagen 123' }], source: GREEK },
+  { text: 'SNG ANS 123-5; BMC Galatia 45', reads: [{ work: 'sng', number: 'ANS 123', to: 'ANS 125' }, { work: 'bmc', number: 'Galatia 45' }], source: GREEK },
+  { text: 'Vgl. Dannenberg 12', reads: [{ work: 'dannenberg', number: '12', relation: 'cf.' }], source: GERMAN },
+  { text: 'Dannenberg Bd. 2, Nr. 1234, Taf. 12, 5', reads: [{ work: 'dannenberg', volume: '2', number: '1234', plate: '12, 5' }], source: GERMAN },
+  { text: 'Dannenberg 12 (dieses Exemplar)', reads: [{ work: 'dannenberg', number: '12', relation: 'this coin' }], source: GERMAN },
+  { text: 'Dannenberg 12, Taf. 3 (2. Aufl.)', reads: [{ work: 'dannenberg', number: '12', plate: '3', note: '2. Aufl.' }], source: GERMAN },
+  { text: 'fehlt bei Dannenberg', reads: [{ work: 'dannenberg', number: '', relation: 'unlisted' }], source: GERMAN },
+  { text: 'Ciani 12 bis', reads: [{ work: 'ciani', number: '12 bis' }], source: FRENCH },
+  { text: 'Duplessy 123 (cet exemplaire)', reads: [{ work: 'duplessy', number: '123', relation: 'this coin' }], source: FRENCH },
+  { text: 'Duplessy t. II, 123', reads: [{ work: 'duplessy', volume: 'II', number: '123' }], source: FRENCH },
+  { text: 'DOC III.2 45', reads: [{ work: 'doc', volume: 'III.2', number: '45' }], source: 'P. Grierson, Catalogue of the Byzantine Coins (1966–1973), from memory' },
+]; // prettier-ignore
+
+/** What may be two things, or holds what is no reference: asked about, with words that must be in the question. */
+export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly says: string; readonly source: string }[] = [
+  { text: 'North 1022/3', says: '1022 to 1023', source: 'lists cut ranges short with a stroke, and books number with one' },
+  { text: 'Spink 1492A/B', says: '1492A to 1492B', source: TRADE },
+  { text: 'RIC 12, 15', says: 'does not say which book', source: TRADE },
+  { text: 'BMC 123, Trajan 55', says: 'does not say which book', source: 'Trajan is a heading of the book and no book' },
+  { text: 'Trajan 243', says: 'does not begin with a work', source: 'Trajan is a heading of the book and no book' },
+  { text: 'vol. 2, page 446, class 4', says: 'does not begin with a work', source: 'a volume, a page and a class are no book' },
+  { text: 'p. 45, 3', says: 'does not begin with a work', source: 'a page is no book' },
+  { text: 'pl. 5, 3', says: 'does not begin with a work', source: 'a plate is no book' },
+  { text: '1018var', says: 'does not begin with a work', source: TRADE },
+  { text: 'RIC V', says: 'does not begin with a work', source: 'RIC counts by volumes: V alone is no number' },
+  { text: 'BMC 123 RIC 55', says: 'BMC 123; RIC 55', source: TRADE },
+  { text: 'North 1018 nice toning', says: '"nice toning"', source: TRADE },
+  { text: 'cf. RIC II 243 var.', says: 'Write RIC II 243 var., or cf. RIC II 243.', source: TRADE },
+]; // prettier-ignore
