@@ -25,7 +25,7 @@ const SHEETS: readonly (readonly [mapping: string, file: string])[] = [
 test.for(SHEETS)('a real sheet read by %s becomes a cabinet that check has nothing to say of: %s', async ([name, file]) => {
   const read = await readSheets(readFileSync(file), file);
   const [sheet] = read.ok ? read.value.sheets : [];
-  const mapping = parseMapping(readFileSync(join('tests/import/columns/files', `${name}.yaml`), 'utf8'));
+  const mapping = parseMapping(readFileSync(join("tests/import/columns/files", `${name}.yaml`), 'utf8'));
   if (sheet === undefined || !mapping.ok) throw new Error('The sheet or its mapping cannot be read.');
   const rows = readRows(sheet, mapping.value);
   const { plan, folder } = bring(rows.drafts, undefined, { setAside: rows.setAside });

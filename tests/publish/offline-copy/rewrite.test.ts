@@ -58,7 +58,7 @@ describe('a page that opens from a folder', () => {
 describe('what scripts read', () => {
   test('has its addresses rewritten wherever they stand, and its other texts as they were', () => {
     const records = { id: 'a', to: '/coins/pieces/a/', faces: [{ src: '/coins/photographs/a.webp', width: 160 }], none: null, note: '/other/' }; // prettier-ignore
-    expect(rewriteRecords(records, '/coins/', (address) => address.replace('/coins/', './/'))).toEqual({
+    expect(rewriteRecords(records, '/coins/', (address) => address.replace('/coins/', './'))).toEqual({
       id: 'a',
       to: './pieces/a/',
       faces: [{ src: './photographs/a.webp', width: 160 }],
