@@ -22,7 +22,7 @@ import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
 import { readIfThere, writeWhole } from './parts/write-whole.ts';
 
-const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, XLSX, ODS) would become; writes no piece yet
+const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, XLSX, XLS, ODS) would become; writes no piece yet
 
   --write                 writes the pieces, the lists and the ledger
   --mapping FILE          how the columns are read; without it, the one kept in private/import/, or one is suggested there

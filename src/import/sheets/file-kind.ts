@@ -2,10 +2,12 @@ import type { Zip } from './package/zip.ts';
 
 /** What the bytes of a file are, whatever its name says; `other` with a sentence that says what to do instead. */
 export type FileKind =
-  { readonly kind: 'text' } | { readonly kind: 'zip' } | { readonly kind: 'other'; readonly says: string };
+  | { readonly kind: 'text' }
+  | { readonly kind: 'zip' }
+  | { readonly kind: 'xls' }
+  | { readonly kind: 'other'; readonly says: string };
 
 const AS_XLSX = 'Open it in a spreadsheet program and save it as .xlsx, .ods or .csv.';
-const OLD = `is an old workbook (.xls), which is not read. ${AS_XLSX}`;
 
 /** First bytes of what people name .csv or .xlsx by mistake. */
 const BEGINNINGS: readonly (readonly [string, string])[] = [
@@ -19,19 +21,17 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
   ['\x89PNG', 'is a picture. Name the spreadsheet; photographs are brought in with npm run photos.'],
   ['SQLite format 3', 'is a database. Export its table as .csv and name that.'],
   ['\x00\x01\x00\x00Standard', 'is a database. Export its table as .csv and name that.'],
-  ['\x09\x08\x10\x00', OLD],
-  ['\x09\x08\x08\x00', OLD],
-  ['\x09\x04\x06\x00', OLD],
-  ['\x09\x02\x06\x00', OLD],
-  ['\x09\x00\x04\x00', OLD],
 ];
 
+/** First bytes of old workbooks without a shell (BIFF2 to BIFF5). */
+const BARE_XLS = ['\x09\x08\x10\x00', '\x09\x08\x08\x00', '\x09\x04\x06\x00', '\x09\x02\x06\x00', '\x09\x00\x04\x00'];
 const COMPOUND = '\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1';
 
 export function kindOf(bytes: Uint8Array): FileKind {
   const begins = String.fromCharCode(...bytes.subarray(0, 16));
   if (begins.startsWith('PK\x03\x04') || begins.startsWith('PK\x05\x06')) return { kind: 'zip' };
-  if (begins.startsWith(COMPOUND)) return { kind: 'other', says: compound(bytes) };
+  if (begins.startsWith(COMPOUND)) return compound(bytes);
+  if (BARE_XLS.some((beginning) => begins.startsWith(beginning))) return { kind: 'xls' };
   const found = BEGINNINGS.find(([beginning]) => begins.startsWith(beginning));
   if (found !== undefined) return { kind: 'other', says: found[1] };
   const head = new TextDecoder('utf-8').decode(bytes.subarray(0, 2048)).trimStart();
@@ -46,14 +46,15 @@ export function kindOf(bytes: Uint8Array): FileKind {
   return { kind: 'text' };
 }
 
+const LOCKED = 'is locked with a password. Open it, save it again as .xlsx without the password, and name that file.';
+
 /** A compound file is an old workbook, or the shell round a workbook with a password (MS-CFB 2.6, MS-OFFCRYPTO 2.3.4.4). */
-function compound(bytes: Uint8Array): string {
+function compound(bytes: Uint8Array): FileKind {
   const holds = (name: string): boolean =>
     Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).includes(Buffer.from(name, 'utf16le'));
-  if (holds('EncryptedPackage'))
-    return 'is locked with a password. Open it, save it again as .xlsx without the password, and name that file.';
-  if (holds('Workbook') || holds('Book')) return OLD;
-  return `is no spreadsheet that can be read. ${AS_XLSX}`;
+  if (holds('EncryptedPackage')) return { kind: 'other', says: LOCKED };
+  if (holds('Workbook') || holds('Book')) return { kind: 'xls' };
+  return { kind: 'other', says: `is no spreadsheet that can be read. ${AS_XLSX}` };
 }
 
 /** Which kind of workbook a package is, or a sentence that says what it is instead. */

@@ -12,6 +12,9 @@ export const LIMITS = {
   letters: 200_000_000,
   /** Elements of a workbook within one another. */
   depth: 200,
+  /** How long an old workbook (.xls) is worked at, and how much memory that takes; it is read by a library. */
+  oldWorkbookMilliseconds: 30_000,
+  oldWorkbookMegabytes: 768,
 } as const;
 
 const SPLIT =

@@ -22,15 +22,15 @@ export type SheetChoices = {
  * Reads a sheet file by what is in it, whatever its name says: what it holds and how it was read. Nothing in it is
  * executed, resolved or written; memory is bounded by LIMITS.
  */
-export function readSheets(bytes: Uint8Array, name: string, choices: SheetChoices = {}): Promise<Outcome<SheetFile>> {
-  return Promise.resolve(readNow(bytes, name, choices));
-}
-
-function readNow(bytes: Uint8Array, name: string, choices: SheetChoices): Outcome<SheetFile> {
+export async function readSheets(
+  bytes: Uint8Array,
+  name: string,
+  choices: SheetChoices = {},
+): Promise<Outcome<SheetFile>> {
   if (bytes.length > LIMITS.fileBytes) return refuse(tooManyBytes(name, bytes.length));
   const kind = kindOf(bytes);
   if (kind.kind === 'other') return refuse(`${name} ${kind.says}`);
-  if (kind.kind === 'zip') return readWorkbookFile(bytes, name, choices);
+  if (kind.kind !== 'text') return readWorkbookFile(bytes, kind.kind, name, choices);
   const decoded = decodeText(bytes, name, choices.encoding);
   if (!decoded.ok) return decoded;
   const { text, encoding, doubts, remarks } = decoded.value;

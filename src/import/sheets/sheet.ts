@@ -62,6 +62,6 @@ export type SheetReading =
        */
       readonly doubts: readonly { readonly encoding: string; readonly preview: string }[];
     }
-  | { readonly kind: 'workbook'; readonly format: 'xlsx' | 'ods' };
+  | { readonly kind: 'workbook'; readonly format: 'xlsx' | 'ods' | 'xls' };
 
 export type SheetFile = { readonly reading: SheetReading; readonly sheets: readonly Sheet[] };
