@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { PIECE_ROWS } from './fields/piece-fields.ts';
 import type { Problem, ProblemKind } from './problem.ts';
 import { problem } from './problem.ts';
 import { PROBLEMS } from './problems.ts';
@@ -113,18 +114,11 @@ function inWords(
 }
 
 /** A field that holds more than words, shown rather than described. */
-const EXAMPLES: Readonly<Record<string, string>> = {
-  provenance: 'a list, like [{ when: 2011, how: purchase, from: a fair, evidence: document }]',
-  makers: 'a list, like [{ name: Davi, role: moneyer }]',
-  obverse: 'fields, like { legend: HENRICVS REX, design: Crowned facing bust }',
-  reverse: 'fields, like { legend: DAVI ON EVERW, design: Short cross }',
-  edge: 'fields, like { legend: DECVS ET TVTAMEN }',
-  found: 'fields, like { area: East Riding, how: metal detecting, when: 1998 }',
-  sure: 'fields, like { mint: probable }',
-  dies: 'fields, like { obverse: A1, reverse: b3 }',
-  photographs: 'fields, like { obverse: { by: your name, licence: CC0-1.0 } }',
-  altered: 'fields, like { host: Penny of 1797, done: [{ what: engraved, on: obverse }] }',
-};
+const EXAMPLES: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(PIECE_ROWS)
+    .filter(([, { example }]) => /^[[{]/.test(example))
+    .map(([name, { example }]) => [name, `${example.startsWith('[') ? 'a list' : 'fields'}, like ${example}`]),
+);
 
 /** What the forms ask for, in a collector's words. */
 const FORMS: Readonly<Record<string, string>> = {

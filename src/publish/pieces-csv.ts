@@ -1,15 +1,11 @@
 import { writeCsv } from '../catalogue/csv.ts';
+import { DATA_ROWS } from './public-facts.ts';
 import type { PublicFacts } from './public-facts.ts';
 
-/** The columns of `pieces.csv`, in the order of a ticket. */
-const COLUMNS = [
-  'id', 'number', 'title', 'kind', 'status', 'ruler', 'struckFor', 'issuer', 'mint', 'denomination', 'date', 'edtf', 'dated',
-  'references', 'metal', 'fineness', 'weight', 'diameter', 'thickness', 'axis', 'made', 'faces', 'shape', 'treatments',
-  'peculiarities', 'gradeAsGiven', 'gradeScale', 'gradedBy', 'problem', 'obverse legend', 'obverse reading', 'obverse design',
-  'reverse legend', 'reverse reading', 'reverse design', 'edge legend', 'edge reading', 'edge design', 'makers', 'sure', 'tags', 'address',
-] as const; // prettier-ignore
+/** The columns of `pieces.csv`, in the order of the table of fields. */
+export const COLUMNS: readonly string[] = ['id', ...DATA_ROWS.flatMap(({ columns }) => columns), 'edtf', 'address'];
 
-/** One row a piece, every cell in the keeper's words; several values in a cell are parted by `; `. */
+/** One row a piece, every cell in the keeper's words; several values in a cell are separated by `; `. */
 export function piecesCsv(facts: readonly PublicFacts[]): string {
   return writeCsv(
     COLUMNS,

@@ -1,5 +1,7 @@
-import type { Bound } from '../core/dating/dating.ts';
 import { known } from '../catalogue/schema/fields.ts';
+import { PIECE_ROWS } from '../catalogue/fields/piece-fields.ts';
+import type { PieceRows } from '../catalogue/fields/piece-fields.ts';
+import type { Bound } from '../core/dating/dating.ts';
 import type { PublicPiece } from './public-piece.ts';
 
 /** A piece as `pieces.json` gives it: its public facts, and what was computed from them. */
@@ -10,54 +12,55 @@ export type PublicFacts = {
   readonly dating?: { readonly earliest: Bound; readonly latest: Bound };
 };
 
+/** The fields of a piece that its data tells, and where the public projection has them. */
+type DataRows = { [Name in keyof PieceRows as PieceRows[Name]['seen'] extends 'data' ? Name : never]: PieceRows[Name] };
+type Shown = {
+  [Name in keyof DataRows]: DataRows[Name] extends { readonly shown: infer Where } ? Where : Name;
+}[keyof DataRows];
+/** A field told in the data that the projection does not have is an error of types here. */
+type Told = Pick<PublicPiece, Shown>;
+type DataRow = {
+  readonly name: string;
+  /** Its name in `pieces.json`. */
+  readonly fact: string;
+  /** Its columns in `pieces.csv`. */
+  readonly columns: readonly string[];
+  readonly shown: keyof Told;
+  readonly within: string | undefined;
+  readonly print: ((value: never) => string) | undefined;
+};
+
+/** The fields of the table that are told in `pieces.json` and `pieces.csv`, in its order. */
+export const DATA_ROWS: readonly DataRow[] = Object.entries(PIECE_ROWS).flatMap(([name, row]): readonly DataRow[] => {
+  if (row.seen !== 'data') return [];
+  const fact = 'fact' in row ? row.fact : name;
+  return [
+    {
+      name,
+      fact,
+      columns: 'columns' in row ? row.columns : [fact],
+      shown: ('shown' in row ? row.shown : name) as DataRow['shown'],
+      within: 'within' in row ? row.within : undefined,
+      print: row.print,
+    },
+  ];
+});
+
 /**
  * The public facts of a piece in the words the keeper wrote, with what was computed: `dating` in astronomical years,
  * `eras` by scheme, `grade` and `fine` (grams) as intervals. Facts not recorded are left out.
  */
 export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
   const dated = known(piece.date);
+  const told = DATA_ROWS.map(({ fact, shown, within, print }) => {
+    const held: unknown = piece[shown];
+    return [fact, written(within === undefined ? held : partOf(held, within), print)] as const;
+  });
   return withoutBlanks({
     id: piece.id,
     address,
-    number: piece.number,
-    title: piece.title,
-    kind: piece.kind,
-    status: piece.status,
-    ruler: namesOf(piece.rulers),
-    struckFor: piece.struckFor.length === 0 ? null : piece.struckFor.map(({ id }) => id),
-    issuer: piece.issuer,
-    mint: nameOf(piece.mint),
-    makers: piece.makers.length === 0 ? null : piece.makers,
-    denomination: nameOf(piece.denomination),
-    date: textOf(piece.date),
+    ...Object.fromEntries(told),
     edtf: dated?.edtf ?? null,
-    dated: piece.dated,
-    references: piece.references.length === 0 ? null : piece.references.map(({ text }) => text),
-    metal: piece.metal,
-    fineness: textOf(piece.fineness),
-    weight: textOf(piece.weight),
-    diameter: textOf(piece.size),
-    thickness: textOf(piece.thickness),
-    axis:
-      piece.axis === null || piece.axis === undefined
-        ? null
-        : piece.axis.hours === null
-          ? 'none'
-          : `${piece.axis.hours}h`,
-    made: piece.made,
-    faces: piece.faces,
-    shape: piece.shape,
-    treatments: piece.treatments.length === 0 ? null : piece.treatments,
-    peculiarities: piece.peculiarities.length === 0 ? null : piece.peculiarities,
-    gradeAsGiven: piece.grade?.text ?? null,
-    gradeScale: piece.grade?.scale ?? null,
-    gradedBy: piece.gradedBy,
-    problem: piece.problem,
-    obverse: sideOf(piece.obverse),
-    reverse: sideOf(piece.reverse),
-    edge: sideOf(piece.edge),
-    sure: Object.keys(piece.sure).length === 0 ? null : piece.sure,
-    tags: piece.tags.length === 0 ? null : piece.tags,
     dating: dated === null ? null : { earliest: dated.earliest, latest: dated.latest },
     eras: piece.eras,
     grade: piece.grade === null || piece.grade.low === null ? null : { low: piece.grade.low, high: piece.grade.high },
@@ -65,28 +68,21 @@ export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
   }) as PublicFacts;
 }
 
-type Named = { readonly id: string };
-
-function namesOf(named: readonly Named[] | string | null): readonly string[] | string | null {
-  return named === null || typeof named === 'string' ? named : named.map(({ id }) => id);
+/** What a field holds as data: a name as its id, a measure or date in the keeper's words; null for nothing. */
+function written(held: unknown, print?: (value: never) => string): unknown {
+  if (held === null || held === undefined || typeof held !== 'object') return held ?? null;
+  if (Array.isArray(held)) return held.length === 0 ? null : held.map((one: unknown) => written(one));
+  for (const name of ['text', 'id']) {
+    const said = partOf(held, name);
+    if (typeof said === 'string') return said;
+  }
+  if (print !== undefined) return print(held as never);
+  const parts = withoutBlanks(Object.fromEntries(Object.entries(held).map(([name, one]) => [name, written(one)])));
+  return Object.keys(parts).length === 0 ? null : parts;
 }
 
-function nameOf(named: Named | string | null): string | null {
-  return named === null || typeof named === 'string' ? named : named.id;
-}
-
-/** A measure or date in the keeper's words. */
-function textOf(value: { readonly text: string } | string | null | undefined): string | null {
-  return value === null || value === undefined || typeof value === 'string' ? (value ?? null) : value.text;
-}
-
-function sideOf(side: PublicPiece['obverse']): object | null {
-  if (side === null || side === undefined) return null;
-  return withoutBlanks({
-    legend: side.legend?.text ?? null,
-    reading: side.reading ?? null,
-    design: side.design ?? null,
-  });
+function partOf(held: unknown, name: string): unknown {
+  return typeof held === 'object' && held !== null ? (held as Readonly<Record<string, unknown>>)[name] : undefined;
 }
 
 function withoutBlanks(facts: Readonly<Record<string, unknown>>): object {

@@ -1,7 +1,7 @@
 import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
-import { PHOTOGRAPHED, UNSURE_FIELDS } from '../schema/piece.ts';
+import { PHOTOGRAPHED, UNSURE_FIELDS } from '../fields/piece-fields.ts';
 
 /** What is said of the faces agrees with how many there are and with the photographs beside the file. */
 export const checkFaces: Rule = (records, place) =>

@@ -35,6 +35,7 @@ const LISTS = ['rulers', 'mints', 'denominations', 'works', 'eras'];
 /** Every file of a new cabinet, with its text. Paths use forward slashes. */
 export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly NewFile[]> {
   const own = await textsIn(HERE);
+  const reference = { file: 'README.md', text: await readFile(join(DEMO, 'README.md'), 'utf8') };
   const lent = answers.withLists
     ? (await Promise.all(LISTS.map(async (list) => textsIn(join(DEMO, list), `${list}/`)))).flat()
     : await Promise.all(
@@ -45,7 +46,7 @@ export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly
     file: file === 'gitignore' ? '.gitignore' : file,
     text: file === 'private/ledger.csv' ? text.replaceAll('GBP', answers.currency) : text,
   }));
-  return [{ file: 'cabinet.yaml', text: cabinetFile(answers) }, ...named, ...lent];
+  return [{ file: 'cabinet.yaml', text: cabinetFile(answers) }, reference, ...named, ...lent];
 }
 
 /** The first file, with a note on each line in the keeper's words. */

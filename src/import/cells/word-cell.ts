@@ -1,4 +1,4 @@
-import { UNSURE_FIELDS } from '../../catalogue/schema/piece.ts';
+import { UNSURE_FIELDS } from '../../catalogue/fields/piece-fields.ts';
 import { CERTAINTIES } from '../../catalogue/schema/fields.ts';
 import type { Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';

@@ -1,13 +1,11 @@
+import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
 import type { Reading } from './mapping.ts';
 import { isField } from './targets.ts';
 
-/** Headings of `pieces.csv` that are not called as the fields of the form are. */
-const RENAMED: Readonly<Record<string, string>> = {
-  struckFor: 'struck-for',
-  gradeAsGiven: 'grade',
-  gradeScale: 'grade-scale',
-  gradedBy: 'graded-by',
-};
+/** Headings of `pieces.csv` that are not called as their fields are. */
+const RENAMED: ReadonlyMap<string, string> = new Map(
+  Object.entries(PIECE_ROWS).flatMap(([name, row]) => ('fact' in row ? [[row.fact, name] as const] : [])),
+);
 
 /** Follow from the other columns, and are worked out again. */
 const COMPUTED: ReadonlySet<string> = new Set(['edtf', 'address']);
@@ -21,6 +19,6 @@ export function isOwnTable(headings: readonly string[]): boolean {
 
 export function ownReading(heading: string): Reading {
   if (COMPUTED.has(heading)) return { kind: 'nothing' };
-  const field = RENAMED[heading] ?? heading;
+  const field = RENAMED.get(heading) ?? heading;
   return isField(field) ? { kind: 'field', field } : { kind: 'ledger' };
 }

@@ -1,19 +1,24 @@
-/** What a column can be read into: fields of the piece's form, by the names a keeper writes in a mapping file. */
-export const FIELDS = [
-  'id', 'number', 'title', 'kind', 'publish', 'status', 'ruler', 'realm', 'struck-for', 'issuer', 'mint', 'denomination',
-  'date', 'date from', 'date to', 'dated', 'references', 'reference work', 'reference number', 'metal', 'fineness',
-  'weight', 'diameter', 'height', 'width', 'thickness', 'axis', 'measures', 'made', 'faces', 'shape', 'treatments',
-  'peculiarities', 'grade', 'grade-scale', 'graded-by', 'problem', 'obverse legend', 'obverse reading',
-  'obverse design', 'reverse legend', 'reverse reading', 'reverse design', 'edge legend', 'edge reading',
-  'edge design', 'makers', 'moneyer', 'engraver', 'medallist', 'die-sinker', 'artist', 'sure', 'tags', 'story',
-  'provenance', 'found area', 'obverse die', 'reverse die',
-] as const; // prettier-ignore
-export type Field = (typeof FIELDS)[number];
+import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
+import type { PieceRows } from '../../catalogue/fields/piece-fields.ts';
 
-/** Fields whose form knows `unknown` and `none`. */
-export const WITH_BLANKS: ReadonlySet<string> = new Set<Field>([
-  'ruler', 'mint', 'denomination', 'date', 'metal', 'fineness', 'weight', 'diameter', 'thickness',
-]); // prettier-ignore
+type Targets = {
+  [Name in keyof PieceRows]: PieceRows[Name] extends { readonly targets: readonly (infer Target)[] } ? Target : never;
+}[keyof PieceRows];
+
+/** What a column can be read into: the targets of the table of a piece's fields, its folder, and the story. */
+export type Field = 'id' | 'story' | Targets;
+
+/** By the names a keeper writes in a mapping file. */
+export const FIELDS: readonly Field[] = [
+  'id',
+  ...Object.values(PIECE_ROWS).flatMap((row): readonly Field[] => ('targets' in row ? row.targets : [])),
+  'story',
+];
+
+/** Fields whose schema knows `unknown` and `none`. */
+export const WITH_BLANKS: ReadonlySet<string> = new Set(
+  Object.entries(PIECE_ROWS).flatMap(([name, row]) => ('blanks' in row ? [name] : [])),
+);
 
 /** Units a heading may settle for every cell below it. */
 export const UNITS: Readonly<Partial<Record<Field, readonly string[]>>> = {

@@ -4,7 +4,7 @@ import { parseWeight } from '../../core/measures/parse-weight.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { oddMeasures } from '../../catalogue/odd-measures.ts';
 import type { Records } from '../../catalogue/records.ts';
-import { KINDS } from '../../catalogue/schema/piece.ts';
+import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { PlacedPiece } from './place-piece.ts';
 
