@@ -245,7 +245,7 @@ test('pieces are gathered on the board where they are found, through a search', 
   });
 });
 
-test('from the page of a piece one comes to it beside its kin', async () => {
+test('from the page of a piece one comes to it beside its related', async () => {
   await visit(`pieces/${FIRST}/`, async (page) => {
     await page.locator('main a[href*="/compare/"]').first().click();
     await said(page, /^2 pieces/);

@@ -113,7 +113,7 @@ const ROWS: readonly Row[] = [
   { kind: 'column-unknown', change: { [LEDGER]: put('seller', 'sellar') }, line: 1, says: 'Write seller.' },
   { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\nplain-peny') }, line: 2, says: 'Write plain-penny.' },
   { kind: 'cell-unreadable', change: { [GUIDE]: put('120,180', '£120,180') }, line: 2, says: '120.50' },
-  { kind: 'guide-place-unknown', change: { [GUIDE]: put('hidden-king', 'hidden-kin') }, line: 2, says: 'Write hidden-king.' },
+  { kind: 'guide-place-unknown', change: { [GUIDE]: put('hidden-king', 'hidden-related') }, line: 2, says: 'Write hidden-king.' },
   { kind: 'date-unreadable', change: { [GROAT]: put('c. 1290', 'one fine day') }, line: 9, says: 'one fine day' },
 ]; // prettier-ignore
 

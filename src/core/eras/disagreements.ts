@@ -24,14 +24,14 @@ export type Disagreement = {
   readonly piece: string;
   /** Every scheme's claim, in the order given. */
   readonly claims: readonly Claim[];
-  /** Each quarrel in a sentence; at least one. */
+  /** Each difference in a sentence; at least one. */
   readonly because: readonly string[];
 };
 
 /**
  * The pieces over which schemes disagree. Two schemes do when both know a period by one name and give it different parts of the
- * piece's years, or when one holds the piece within a period and the other cuts it through or has no period for it.
- * That schemes use different names is no quarrel: one may count by dynasties and another by ages.
+ * piece's years, or when one places the piece in a period and the other splits it or has no period for it.
+ * That schemes use different names is no disagreement: one may count by dynasties and another by ages.
  */
 export function disagreements(
   pieces: readonly { readonly id: string; readonly interval: Interval | null }[],
@@ -40,7 +40,7 @@ export function disagreements(
   return pieces.flatMap(({ id, interval }) => {
     const claims = schemes.map((scheme) => claimOf(interval, scheme));
     const pairs = claims.flatMap((one, at) => claims.slice(at + 1).map((other) => [one, other] as const));
-    const because = pairs.flatMap(([one, other]) => quarrels(one, other, schemes));
+    const because = pairs.flatMap(([one, other]) => differencesOf(one, other, schemes));
     return because.length === 0 ? [] : [{ piece: id, claims, because }];
   });
 }
@@ -58,7 +58,7 @@ function claimOf(interval: Interval | null, scheme: EraScheme): Claim {
   };
 }
 
-function quarrels(one: Claim, other: Claim, schemes: readonly EraScheme[]): readonly string[] {
+function differencesOf(one: Claim, other: Claim, schemes: readonly EraScheme[]): readonly string[] {
   const known = (claim: Claim) => schemes.find(({ id }) => id === claim.scheme)?.periods ?? [];
   const byName = known(one).flatMap((period) => {
     const namesake = known(other).find(({ name }) => sameName(name, period.name));
@@ -66,8 +66,8 @@ function quarrels(one: Claim, other: Claim, schemes: readonly EraScheme[]): read
     const [here, there] = [shareIn(one, period.id), shareIn(other, namesake.id)];
     if (here === there) return [];
     return [
-      `“${period.name}” is ${yearsInWords(periodYears(period))} in ${one.title} and holds ${part(here)} of its years; ` +
-        `it is ${yearsInWords(periodYears(namesake))} in ${other.title} and holds ${part(there)}.`,
+      `“${period.name}” is ${yearsInWords(periodYears(period))} in ${one.title} and includes ${part(here)} of its years; ` +
+        `it is ${yearsInWords(periodYears(namesake))} in ${other.title} and includes ${part(there)}.`,
     ];
   });
   if (byName.length > 0) return byName;
@@ -81,9 +81,9 @@ function saysOf({ state, periods }: Claim): string {
   if (state === 'straddles')
     return named.length === 1
       ? `has a period for a part of it only, ${named.join()}`
-      : `cuts it through between ${named.join(' and ')}`;
+      : `splits it between ${named.join(' and ')}`;
   const whole = periods.filter(({ share }) => share === 1 || (share === null && periods.length === 1));
-  return `holds it within ${(whole.length === 0 ? periods : whole).map(({ name, years }) => `“${name}” (${years})`).join(' and ')}`;
+  return `places it in ${(whole.length === 0 ? periods : whole).map(({ name, years }) => `“${name}” (${years})`).join(' and ')}`;
 }
 
 function shareIn(claim: Claim, id: string): number | null {

@@ -1,4 +1,4 @@
-import { hearHands } from './zoom/pointer-gestures.ts';
+import { followPointer } from './zoom/pointer-gestures.ts';
 import { brought, moved, numberedEvery, wholeView } from './zoom/view.ts';
 import type { Extent, Point, View } from './zoom/view.ts';
 
@@ -14,7 +14,7 @@ const NUMBERS = 60;
  */
 class LookCloser extends HTMLElement {
   #picture: Extent = { width: 1, height: 1 };
-  #view: View = { nearness: 1, x: 0, y: 0 };
+  #view: View = { zoom: 1, x: 0, y: 0 };
   /** Millimetres across the picture; 0 where no size is known. */
   #across = 0;
   #news = '';
@@ -49,7 +49,7 @@ class LookCloser extends HTMLElement {
     });
     dialog.addEventListener('close', () => this.#opener?.focus());
     dialog.addEventListener('keydown', (event) => this.#press(event));
-    hearHands(glass, {
+    followPointer(glass, {
       move: (by) => this.#show(moved(this.#view, by, this.#glass, this.#picture)),
       bring: (times, at) => this.#bring(times, at, false),
       tap: (at) => {
@@ -143,9 +143,9 @@ class LookCloser extends HTMLElement {
     picture?.classList.toggle('gently', gently);
     picture?.style.setProperty(
       'transform',
-      `translate(-50%, -50%) translate(${view.x}px, ${view.y}px) scale(${view.nearness})`,
+      `translate(-50%, -50%) translate(${view.x}px, ${view.y}px) scale(${view.zoom})`,
     );
-    const millimetre = this.#across === 0 ? 0 : (this.#picture.width * view.nearness) / this.#across;
+    const millimetre = this.#across === 0 ? 0 : (this.#picture.width * view.zoom) / this.#across;
     const rule = this.#part('rule');
     const every = numberedEvery(millimetre);
     rule.style.setProperty('--millimetre', `${millimetre}px`);
@@ -158,7 +158,7 @@ class LookCloser extends HTMLElement {
   /** Says how the fetching goes; otherwise, past two pixels of the screen for one of the picture's, that no more is to be seen. */
   #tell(news: string): void {
     this.#news = news;
-    const isAtItsFinest = this.#view.nearness * devicePixelRatio > 2;
+    const isAtItsFinest = this.#view.zoom * devicePixelRatio > 2;
     const said = news === '' && isAtItsFinest ? (this.dataset['finest'] ?? '') : news;
     const says = this.#part('says');
     if (says.textContent !== said) says.textContent = said;

@@ -2,3 +2,8 @@
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** A tag as a visitor reads it: `about-york` is “about york”. Its address keeps the hyphens. */
+export function tagInWords(tag: string): string {
+  return tag.replaceAll('-', ' ');
+}

@@ -4,7 +4,7 @@ export const cautionWords = {
   finds: {
     name: 'A find',
     short:
-      'What must be reported, and what may be kept or leave the country, differs from country to country: ask the local authority before you dig, buy or carry.',
+      'What must be reported, and what may be kept or leave the country, differs from country to country: ask the local authority before you dig, buy or transport.',
   },
   copies: {
     name: 'A copy',

@@ -1,61 +1,57 @@
-/** The page on which pieces are laid side by side. */
+/** The page on which pieces are compared. */
 export const compareWords = {
-  title: 'Side by side',
-  description: 'Pieces of the cabinet laid side by side at one scale, or a face laid over another.',
-  lead: 'Lay two pieces or more side by side, at one scale, with their facts beneath; or lay one face over another and see whether one die struck both.',
+  title: 'Compare',
+  description: 'Compare pieces of the cabinet side by side at one scale, or one face over another.',
+  lead: 'Compare two or more pieces side by side at one scale, with their facts below; or put one face over another to see whether the same die struck both.',
   noScript:
-    'Laying pieces side by side wants a script. Without one, open two pages of pieces beside one another: every piece is shown at the same scale there, above a rule in millimetres.',
+    'Comparing needs JavaScript. Without it, open the pages of two pieces next to each other: each is shown at the same scale there, with a rule in millimetres.',
   list: 'The list of all pieces',
-  worth: 'Worth laying side by side',
+  worth: 'Suggestions',
   sameDie: 'share a die',
   sameType: 'are of one type',
   these: (count: number) => (count === 2 ? 'these two' : `these ${count}`),
-  nothing: 'Nothing lies here yet. Choose a piece.',
-  lies: (count: number) => (count === 1 ? 'One piece lies here; add another.' : `${count} pieces at one scale.`),
+  nothing: 'No pieces chosen yet. Choose one.',
+  lies: (count: number) => (count === 1 ? 'One piece chosen; add another.' : `${count} pieces at one scale.`),
   missing: (ids: readonly string[]) =>
     ids.length === 1
-      ? `There is no piece “${ids[0] ?? ''}” here; its address may have been mistyped.`
-      : `There are no pieces ${ids.map((id) => `“${id}”`).join(', ')} here; the address may have been mistyped.`,
-  unfetched: 'Not everything could be fetched. Load the page again when there is a connection.',
-  tooMany: (most: number) => `${most} pieces can lie here at once; the rest was left off.`,
+      ? `There is no piece “${ids[0] ?? ''}” here; the address may be mistyped.`
+      : `There are no pieces ${ids.map((id) => `“${id}”`).join(', ')} here; the address may be mistyped.`,
+  unfetched: 'Not everything could be loaded. Try again when there is a connection.',
+  tooMany: (most: number) => `At most ${most} pieces can be compared; the others were left out.`,
   add: 'Add a piece',
   addHint: 'Its number, or words of its title',
   answers: (count: number) =>
-    count === 0
-      ? 'No piece answers to that. Try another word.'
-      : count === 1
-        ? 'One piece answers.'
-        : `${count} pieces answer.`,
-  first: (count: number, all: number) => `The first ${count} of ${all} that answer.`,
+    count === 0 ? 'No results. Try another word.' : count === 1 ? 'One result.' : `${count} results.`,
+  first: (count: number, all: number) => `The first ${count} of ${all} results.`,
   show: 'Show',
   faces: { both: 'both faces', obverse: 'obverses', reverse: 'reverses' },
-  laying: 'Lay them',
+  laying: 'View',
   laid: { beside: 'side by side', over: 'one over the other' },
-  turned: 'reverses as they come up when turned',
+  turned: 'reverses turned by die axis',
   larger: 'larger',
   smaller: 'smaller',
-  fit: 'as fits',
+  fit: 'fit',
   size: 'Size',
   and: 'and',
-  remove: (title: string) => `Take away ${title}`,
-  takeAway: 'take away',
-  earlier: (title: string) => `Move ${title} forward`,
-  later: (title: string) => `Move ${title} back`,
+  remove: (title: string) => `Remove ${title}`,
+  takeAway: 'remove',
+  earlier: (title: string) => `Move ${title} earlier`,
+  later: (title: string) => `Move ${title} later`,
   board: 'The pieces',
-  facts: 'Their facts',
+  facts: 'Facts',
   fact: 'Fact',
   legendOf: (face: string) => `${face}: legend`,
   designOf: (face: string) => `${face}: design`,
   grade: 'Grade',
-  problem: 'What ails it',
+  problem: 'Problem',
   differs: 'differs',
-  onlyDiffering: 'only what differs',
-  nothingTold: 'nothing told',
+  onlyDiffering: 'show differences only',
+  nothingTold: 'not recorded',
   more: (by: number, unit: string) => `${Math.abs(by)} ${unit} ${by > 0 ? 'more' : 'less'} than the first`,
   over: {
     name: (upper: string, lower: string) => `${upper} over ${lower}`,
-    keys: 'Arrows move the upper one, [ and ] turn it, the space bar lifts it off and lays it back, 0 puts it straight.',
-    fade: 'How much of the upper one is seen',
+    keys: 'Arrows move the upper face, [ and ] turn it, the space bar hides and shows it, 0 resets it.',
+    fade: 'Opacity of the upper face',
     role: 'two faces, one over the other',
     moves: [
       { name: 'move left', sign: '←', x: -1, y: 0 },
@@ -65,15 +61,15 @@ export const compareWords = {
     ],
     left: 'turn left',
     right: 'turn right',
-    lift: 'lift it off',
-    lay: 'lay it back',
-    swap: 'change places',
-    next: 'lay another over it',
-    straight: 'put it straight',
-    noPicture: 'There is no photograph of that face of both.',
+    lift: 'hide',
+    lay: 'show',
+    swap: 'swap',
+    next: 'use another piece',
+    straight: 'reset',
+    noPicture: 'One of the two has no photograph of that face.',
     says: (degrees: number, across: number, down: number) =>
       degrees === 0 && across === 0 && down === 0
-        ? 'It lies straight.'
+        ? 'In its original position.'
         : [
             degrees === 0 ? '' : `turned ${Math.abs(degrees)}° to the ${degrees > 0 ? 'right' : 'left'}`,
             across === 0 ? '' : `${Math.abs(across).toFixed(1)} mm to the ${across > 0 ? 'right' : 'left'}`,
@@ -83,8 +79,8 @@ export const compareWords = {
             .join(', '),
   },
   /** On the page of a piece. */
-  with: 'Lay it beside',
-  another: 'another piece of your choice',
+  with: 'Compare with',
+  another: 'another piece…',
   soft: 'larger than its photograph is sharp',
   /** On the page where pieces are found. */
   gather: 'Choose pieces to compare',
@@ -92,6 +88,6 @@ export const compareWords = {
   gatherShort: 'compare',
   gathered: (count: number) =>
     count === 0 ? 'None chosen yet.' : count === 1 ? 'One chosen; choose another.' : `${count} chosen.`,
-  go: 'Lay them side by side',
-  leave: 'Leave off choosing',
+  go: 'Compare',
+  leave: 'Cancel',
 } as const;

@@ -2,13 +2,13 @@
 export const homeWords = {
   find: 'Find a piece',
   findHint: 'A ruler, a town, a word of the legend',
-  go: 'Look',
+  go: 'Search',
   all: (pieces: string) => `All ${pieces}`,
   onShow: 'On show',
   onward: (pieces: number, cases: number) =>
-    `${pieces === 1 ? 'The piece' : `All ${pieces} pieces`}, ${cases === 1 ? 'in one case' : `in ${cases} cases`}, with what is to be said of them`,
+    `See the exhibit: ${pieces === 1 ? '1 piece' : `${pieces} pieces`} in ${cases === 1 ? '1 case' : `${cases} cases`}`,
   about: 'About this cabinet',
-  rules: 'How it is kept, and by what rules',
+  rules: 'How this catalogue is kept',
   sets: 'Sets under way',
   places: 'places filled',
   wanted: (labels: readonly string[], more: number) =>
@@ -18,5 +18,5 @@ export const homeWords = {
     count === 1
       ? 'One place is filled only possibly or for now.'
       : `${count} places are filled only possibly or for now.`,
-  newest: 'Newest in the cabinet',
+  newest: 'Recently added',
 } as const;

@@ -1,4 +1,4 @@
-/** Other people's lists, and where an entry of theirs is read. A list not named here is shown without a link. */
+/** Other catalogues, and the address of an entry in each. A catalogue not named here is shown without a link. */
 const LISTS: Readonly<Record<string, { readonly name: string; readonly at: (id: string) => string }>> = {
   wikidata: { name: 'Wikidata', at: (id) => `https://www.wikidata.org/wiki/${id}` },
   nomisma: { name: 'Nomisma', at: (id) => `http://nomisma.org/id/${id}` },
@@ -8,8 +8,8 @@ const LISTS: Readonly<Record<string, { readonly name: string; readonly at: (id: 
 };
 
 export const identifierWords = {
-  title: 'Elsewhere',
-  lead: 'The same in other lists:',
+  title: 'In other catalogues',
+  lead: 'Also in:',
   /** An entry's list and address; the address is null where it is not known. */
   entry: (list: string, id: string): { readonly name: string; readonly href: string | null } => ({
     name: `${LISTS[list]?.name ?? list} ${id}`,

@@ -3,15 +3,15 @@ import type { Way } from '../../core/metal/series.ts';
 export const measuresWords = {
   title: 'Measures',
   description:
-    'Grades by scale, weights against the standards, the cheapening of coinages, and the fine metal in the cabinet.',
-  lead: 'What can be counted and weighed. Doubt is drawn as doubt: a range is a bar from its low end to its high, and nothing is averaged.',
+    'Grades by scale, weights against the standards, the debasement of coinages, and the fine metal in the cabinet.',
+  lead: 'What can be counted and weighed. Uncertainty is shown: a range is a bar from its low end to its high, and nothing is averaged.',
   grades: {
     title: 'Grades, scale by scale',
-    lead: 'How many pieces have each grade, in the words in which it was given. The line on the right shows where those words may stand on the numeric scale from 1 to 70: published tables disagree, and the line covers them all. No average is taken.',
+    lead: 'How many pieces have each grade, as it was given. The line on the right shows the range of that grade on the numeric scale from 1 to 70: published tables disagree, and the line covers them all. No average is taken.',
     details: (scale: string): string => `${scale}, pieces with a problem`,
-    detailsLead: 'A grade beside a problem speaks of wear alone.',
+    detailsLead: 'The grade of a piece with a problem describes wear only.',
     notGraded: 'Not graded',
-    notGradedLead: 'Which is not a poor grade. The reasons:',
+    notGradedLead: 'Not graded does not mean a poor grade. The reasons:',
     unrecorded: (count: number): string => `No grade is recorded for ${String(count)} more.`,
     span: (low: number, high: number): string => (low === high ? String(low) : `${String(low)}–${String(high)}`),
     listOf: (scale: string): string => `Grades: ${scale}`,
@@ -19,8 +19,8 @@ export const measuresWords = {
   },
   weights: {
     title: 'Weights against the standard',
-    lead: 'Each dot is a piece, laid at its weight in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
-    noStandard: 'No standard is set down for its years',
+    lead: 'Each dot is a piece, at its weight, in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
+    noStandard: 'No published standard for these years',
     says: (name: string, count: number): string =>
       `The weights of ${String(count)} ${name}, in grams from left to right.`,
     row: (years: string, grams: string): string => `${years}: ${grams} g`,
@@ -29,17 +29,17 @@ export const measuresWords = {
     unweighed: 'not known',
   },
   series: {
-    title: 'How a coinage was cheapened',
-    lead: 'The standards of a denomination, one after another. A coin can be made cheaper in three ways: lighter by being smaller, lighter by being thinner, or baser by being alloyed. The panels show which.',
+    title: 'Debasement',
+    lead: 'The standards of a denomination, one after another. A coin can be made cheaper in three ways: smaller, thinner, or with less fine metal in the alloy. The panels show which.',
     says: (name: string): string =>
-      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal; below it the width, and the thickness of a flat disc of that weight, width and alloy. A hollow part is what the books dispute.`,
+      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal; below it the diameter, and the thickness of a flat disc of that weight, diameter and alloy. A hollow part is disputed between books.`,
     panels: {
       weight: 'Grams: weight, and fine metal in it',
-      diameter: 'Width, mm',
+      diameter: 'Diameter, mm',
       thickness: 'Thickness, mm, as a flat disc',
     },
-    columns: ['Years', 'Weight, g', 'Fine metal, g', 'Fineness', 'Width, mm', 'What changed', 'Source'],
-    first: 'the first set down here',
+    columns: ['Years', 'Weight, g', 'Fine metal, g', 'Fineness', 'Diameter, mm', 'What changed', 'Source'],
+    first: 'the first listed here',
     unknown: 'not known',
     steps: 'Step by step',
     ways: {
@@ -50,7 +50,7 @@ export const measuresWords = {
   },
   fine: {
     title: 'Fine metal',
-    lead: 'The gold and the silver in the pieces that are here, as far as weight and fineness are recorded; weight times fineness, with the uncertainty of both carried through. It says nothing of what any piece is worth.',
+    lead: 'The gold and the silver in the pieces that are here, as far as weight and fineness are recorded; weight times fineness, with the uncertainty of both. It does not say what any piece is worth.',
     metal: { gold: 'Gold', silver: 'Silver' },
     total: (grams: string, ounces: string): string => `${grams} g, which is ${ounces} troy ounces`,
     counted: (count: number): string => `in ${count === 1 ? '1 piece' : `${String(count)} pieces`}`,

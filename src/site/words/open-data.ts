@@ -3,27 +3,26 @@ export const openDataWords = {
   title: 'The catalogue as data',
   description:
     'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
-  lead: 'Everything the pages show can be had in one file, for a spreadsheet, a program or another catalogue.',
+  lead: 'Download everything the pages show in one file, for a spreadsheet, a program or another catalogue.',
   whole: 'The whole catalogue',
   pieceByPiece: 'Piece by piece',
   setBySet: 'Set by set',
-  terms: 'Terms',
+  terms: 'Terms of use',
   piecesJson: 'pieces.json',
   piecesJsonSays: (count: number) =>
     `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
-    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe before it.',
+    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front.',
   feed: 'feed.xml',
-  feedSays: 'The pieces entered last, for a feed reader (RSS 2.0).',
+  feedSays: 'The pieces added last, for a feed reader (RSS 2.0).',
   sitemap: 'sitemap.xml',
   sitemapSays: 'The address of every page, for search engines.',
   linkedSays:
-    'Each piece has a record of linked data (JSON-LD, in the words of schema.org and of Nomisma’s ontology), and, where it has been photographed, a IIIF manifest that a picture viewer can open.',
+    'Each piece has a linked-data record (JSON-LD, in the terms of schema.org and of Nomisma’s ontology) and, if it has photographs, a IIIF manifest for picture viewers.',
   elsewhere: (count: number, record: string, manifest: string) =>
-    `The ${count} pieces are too many to name here. Each page leads to its own files, and pieces.json gives every id: the record lies at ${record}, the manifest at ${manifest}.`,
-  setSays:
-    'Every place of a set with its state, the piece that stands there and why, what is spare and what would be better.',
+    `The ${count} pieces are too many to list here. Each page links to its own files, and pieces.json gives every id: the record is at ${record}, the manifest at ${manifest}.`,
+  setSays: 'Every place of a set with its state, its piece and the reason, the spares and the upgrades.',
   computed: 'How the computed facts are written',
   computedSays: [
     [
@@ -40,10 +39,9 @@ export const openDataWords = {
     ],
     ['fine', 'Grams of fine metal, lowest and highest; left out where weight or fineness is not known.'],
   ],
-  notHere:
-    'What is not here is not for publishing: prices, storage, sellers, exact find spots, and pieces the keeper does not show.',
-  facts: 'Facts belong to nobody: use the files freely. Where they help you, name this catalogue.',
-  pictures: 'The licence of each photograph stands beside it on its page and in its manifest.',
+  notHere: 'Not included: prices, storage, sellers, exact find spots, and pieces the keeper does not publish.',
+  facts: 'Facts are free to use. Please cite this catalogue if they help you.',
+  pictures: 'The licence of each photograph is given on its page and in its manifest.',
   noAddress:
     'This copy was made without a public address: full addresses in these files lead to the machine it was made on.',
   demo: 'A demonstration: the pieces are invented. Do not take them for evidence of anything.',
@@ -52,6 +50,6 @@ export const openDataWords = {
   record: 'record',
   fileOf: (file: string, title: string) => `${file} of ${title}`,
   feedTitle: (cabinet: string) => `${cabinet}: new pieces`,
-  feedDescription: 'The pieces entered last.',
+  feedDescription: 'The pieces added last.',
   manifestFacts: { number: 'Number', date: 'Date', metal: 'Metal', weight: 'Weight' },
 } as const;

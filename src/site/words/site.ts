@@ -1,11 +1,11 @@
 import { ended } from './ended.ts';
 
-/** What stands on every page. */
+/** What appears on every page. */
 export const siteWords = {
-  skip: 'Skip to the text',
-  sections: 'The rooms of this cabinet',
-  trail: 'The way here',
-  first: 'The cabinet',
+  skip: 'Skip to content',
+  sections: 'Main navigation',
+  trail: 'Breadcrumbs',
+  first: 'Home',
   pieces: 'Pieces',
   rulers: 'Rulers',
   mints: 'Mints',
@@ -17,15 +17,15 @@ export const siteWords = {
   about: 'About',
   pageTitle: (title: string, cabinet: string): string => (title === cabinet ? cabinet : `${title} · ${cabinet}`),
   keptBy: (keeper: string): string => ended(`Kept by ${keeper}`),
-  demo: 'Everything here is invented: the Circle, its keeper, the pieces and their past. The photographs are drawings.',
+  demo: 'Everything here is invented: the Circle, its keeper, the pieces and their histories. The photographs are drawings.',
   files: 'This catalogue as data:',
   json: 'JSON',
   csv: 'a spreadsheet',
-  feed: 'a feed of the newest pieces',
+  feed: 'a feed of new pieces',
   more: 'all the files',
   unknown: 'not known',
   none: 'none',
-  table: 'The figures as a table',
+  table: 'Show as a table',
   millimetres: 'mm',
   ruleSays: 'A rule in millimetres, at the scale of the pieces.',
 } as const;

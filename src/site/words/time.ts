@@ -2,7 +2,7 @@
 export const timeWords = {
   before: '‹',
   after: '›',
-  key: 'A solid bar runs from the earliest year to the latest that a piece may belong to; a hollow one is a date the keeper is not sure of.',
-  more: (count: number): string => `And ${String(count)} more.`,
-  all: 'All of them, to search and sort',
+  key: 'A solid bar runs from the earliest to the latest possible year of a piece; a hollow bar is an uncertain date.',
+  more: (count: number): string => `${String(count)} more not shown.`,
+  all: 'See them all',
 } as const;

@@ -1,14 +1,14 @@
-/** Phrases of the glass that a photograph is looked at under. */
-export const closerWords = {
+/** Phrases of the picture viewer. */
+export const zoomWords = {
   name: 'A photograph',
-  how: 'Drag to move. A tap, a pinch or the wheel brings it nearer.',
-  keys: 'Keys: arrows move, + and − bring it nearer and farther, 0 shows the whole piece, Esc closes.',
-  nearer: 'Nearer',
-  farther: 'Farther',
+  how: 'Drag to move. Tap, pinch or use the wheel to zoom.',
+  keys: 'Keys: arrows move, + and − zoom in and out, 0 shows the whole piece, Esc closes.',
+  nearer: 'Zoom in',
+  farther: 'Zoom out',
   whole: 'The whole piece',
   close: 'Close',
   millimetres: 'mm',
-  fetching: 'Fetching the largest picture …',
-  missing: 'The largest picture could not be fetched; this is a smaller one.',
-  finest: 'Nothing finer is in this photograph.',
+  fetching: 'Loading the largest picture …',
+  missing: 'The largest picture could not be loaded; this is a smaller one.',
+  finest: 'This is full size.',
 } as const;

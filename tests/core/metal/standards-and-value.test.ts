@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fineMetal } from '../../../src/core/metal/fine-metal.ts';
 import { metalValue } from '../../../src/core/metal/metal-value.ts';
-import { cheapening } from '../../../src/core/metal/series.ts';
+import { debasement } from '../../../src/core/metal/series.ts';
 import { againstStandard, standardOf } from '../../../src/core/metal/standards.ts';
 import type { Standard } from '../../../src/core/metal/standards.ts';
 import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';
@@ -56,7 +56,7 @@ describe('a piece against its standard', () => {
 });
 
 describe('how the penny was cheapened', () => {
-  const rows = cheapening(pennies.toReversed());
+  const rows = debasement(pennies.toReversed());
   const inYear = (year: number) => rows.find(({ standard }) => standard.years.low === year);
 
   test('oldest first, and the first has nothing before it', () => {
@@ -90,7 +90,7 @@ describe('which way, when diameters are known', () => {
     metal: 'silver',
     source: 'made up',
   });
-  const waysTo = (next: Standard) => cheapening([made(1, 1.4, 0.925, 19), next])[1]?.change?.ways;
+  const waysTo = (next: Standard) => debasement([made(1, 1.4, 0.925, 19), next])[1]?.change?.ways;
 
   test.for([
     ['thinner', made(2, 1.2, 0.925, 19), ['lighter', 'thinner']],
@@ -101,7 +101,7 @@ describe('which way, when diameters are known', () => {
 
   test('a disputed weight that overlaps is not called a change', () => {
     const vague: Standard = { ...made(2, 1.4, 0.925, 19), grams: { low: 1.35, high: 1.45 } };
-    const change = cheapening([made(1, 1.4, 0.925, 19), vague])[1]?.change;
+    const change = debasement([made(1, 1.4, 0.925, 19), vague])[1]?.change;
     expect(change?.ways).toEqual([]);
     expect(change?.because).toContain('erhaps lighter or heavier');
   });

@@ -65,7 +65,7 @@ function mirrorHead(x: number, y: number): Layer[] {
   }));
 }
 
-/** A robed figure standing to the left, for Liberty and her kin: what it holds is drawn by `held`. */
+/** A robed figure standing to the left, for Liberty and her related: what it holds is drawn by `held`. */
 export function robed(held: readonly Layer[]): Layer[] {
   return [
     {

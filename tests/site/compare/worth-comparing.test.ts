@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { kinOf, worthComparing } from '../../../src/site/models/compare/worth-comparing.ts';
+import { relatedTo, worthComparing } from '../../../src/site/models/compare/worth-comparing.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
 const cabinet = await wholeCabinet('content');
@@ -16,14 +16,14 @@ describe('what is worth laying side by side', () => {
     const [first] = worthComparing(cabinet.listed);
     expect(first?.because).toBe('die');
     expect(ids(first?.pieces ?? [])).toEqual(['william-iii-sixpence', 'william-iii-sixpence-second']);
-    expect(ids(kinOf(pieceOf('william-iii-sixpence'), cabinet.listed))[0]).toBe('william-iii-sixpence-second');
+    expect(ids(relatedTo(pieceOf('william-iii-sixpence'), cabinet.listed))[0]).toBe('william-iii-sixpence-second');
   });
 
   test('no unlisted piece is offered, whatever it shares', () => {
     const twin = { ...pieceOf('william-iii-sixpence'), id: 'twin', listed: false };
     const listed = [...cabinet.pieces, twin].filter((piece) => piece.listed);
     expect(ids(worthComparing(listed).flatMap(({ pieces }) => pieces))).not.toContain('twin');
-    expect(ids(kinOf(twin, listed))).toContain('william-iii-sixpence');
+    expect(ids(relatedTo(twin, listed))).toContain('william-iii-sixpence');
   });
 });
 

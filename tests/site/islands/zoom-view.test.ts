@@ -11,7 +11,7 @@ const times = fc.double({ min: 0.2, max: 5, noNaN: true });
 describe('a picture under the glass', () => {
   test('is seen whole to begin with, and touches the glass at two edges', () => {
     expect(wholeView({ width: 390, height: 600 }, { width: 832, height: 832 })).toEqual({
-      nearness: 390 / 832, x: 0, y: 0 }); // prettier-ignore
+      zoom: 390 / 832, x: 0, y: 0 }); // prettier-ignore
   });
 
   test('never leaves a strip of the glass bare that it could fill', () => {
@@ -21,8 +21,8 @@ describe('a picture under the glass', () => {
         for (const [nearer, at, by] of doings) {
           view = moved(brought(view, nearer, at, glass, picture), by, glass, picture);
           for (const [room, size, middle] of [
-            [glass.width, picture.width * view.nearness, view.x],
-            [glass.height, picture.height * view.nearness, view.y],
+            [glass.width, picture.width * view.zoom, view.x],
+            [glass.height, picture.height * view.zoom, view.y],
           ] as const) {
             const bare = Math.max(middle - size / 2 + room / 2, room / 2 - (middle + size / 2));
             expect(bare).toBeLessThanOrEqual(Math.max(0, room - size) / 2 + 1e-6);
@@ -37,15 +37,15 @@ describe('a picture under the glass', () => {
     const glass = { width: 832, height: 832 };
     const before = wholeView(glass, glass);
     const after = brought(before, 2, { x: 100, y: -40 }, glass, glass);
-    expect((100 - after.x) / after.nearness).toBeCloseTo((100 - before.x) / before.nearness, 9);
-    expect((-40 - after.y) / after.nearness).toBeCloseTo((-40 - before.y) / before.nearness, 9);
+    expect((100 - after.x) / after.zoom).toBeCloseTo((100 - before.x) / before.zoom, 9);
+    expect((-40 - after.y) / after.zoom).toBeCloseTo((-40 - before.y) / before.zoom, 9);
   });
 
   test('comes back to the whole from wherever it was', () => {
     fc.assert(
       fc.property(extent, extent, times, point, (glass, picture, nearer, at) => {
         const back = brought(brought(wholeView(glass, picture), nearer, at, glass, picture), 1e-6, at, glass, picture);
-        expect(back.nearness).toBeCloseTo(wholeView(glass, picture).nearness, 9);
+        expect(back.zoom).toBeCloseTo(wholeView(glass, picture).zoom, 9);
       }),
     );
   });

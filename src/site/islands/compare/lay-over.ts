@@ -8,7 +8,7 @@ import { layFace, showAt } from './lay-face.ts';
 export type FaceToLay = { readonly face: ComparedFace; readonly from: string; readonly title: string };
 
 /** What is asked of the pieces that lie there, and what is told when one was moved. */
-type Hands = { readonly swap: () => void; readonly next: () => void; readonly moved: (lie: Lie) => void };
+type OverlayActions = { readonly swap: () => void; readonly next: () => void; readonly moved: (lie: Lie) => void };
 
 /** What a press of a key moves, in millimetres, and turns, in degrees. */
 const STEP = { move: 0.2, turn: 1 } as const;
@@ -22,9 +22,9 @@ export class OneOverOther {
   #isLifted = false;
   #pixelsAMillimetre = 1;
 
-  readonly #moved: Hands['moved'];
+  readonly #moved: OverlayActions['moved'];
 
-  constructor(place: HTMLElement, { swap, next, moved }: Hands) {
+  constructor(place: HTMLElement, { swap, next, moved }: OverlayActions) {
     this.#place = place;
     this.#moved = moved;
     const stage = this.#part('stage');

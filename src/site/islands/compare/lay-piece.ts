@@ -4,7 +4,7 @@ import { compareWords as words } from '../../words/compare.ts';
 import { layFace } from './lay-face.ts';
 
 /** What a visitor may do with a piece that lies there. */
-export type PieceHands = { readonly move: (step: number) => void; readonly takeAway: () => void };
+export type PieceActions = { readonly move: (step: number) => void; readonly takeAway: () => void };
 
 export type PieceForms = { readonly piece: HTMLTemplateElement; readonly face: HTMLTemplateElement };
 
@@ -14,7 +14,7 @@ export function layPiece(
   from: string,
   { faces, turned }: CompareState,
   forms: PieceForms,
-  hands: PieceHands,
+  actions: PieceActions,
 ): Element | null {
   const line = forms.piece.content.querySelector('li')?.cloneNode(true);
   if (!(line instanceof HTMLElement)) return null;
@@ -39,10 +39,10 @@ export function layPiece(
   for (const button of line.querySelectorAll<HTMLButtonElement>('[data-move]')) {
     const step = Number(button.dataset['move']);
     button.ariaLabel = step < 0 ? words.earlier(piece.title) : words.later(piece.title);
-    button.addEventListener('click', () => hands.move(step));
+    button.addEventListener('click', () => actions.move(step));
   }
   const away = line.querySelector<HTMLButtonElement>('[data-away]');
   if (away !== null) away.ariaLabel = words.remove(piece.title);
-  away?.addEventListener('click', () => hands.takeAway());
+  away?.addEventListener('click', () => actions.takeAway());
   return line;
 }

@@ -1,7 +1,7 @@
 import type { Point } from './view.ts';
 
 /** What hands do to a picture under a glass. Points are measured from the middle of the glass. */
-export type Hands = {
+export type PointerGestures = {
   readonly move: (by: Point) => void;
   /** So many times nearer, about a point. */
   readonly bring: (times: number, at: Point) => void;
@@ -12,7 +12,7 @@ export type Hands = {
 const STILL = 6;
 
 /** Hears a mouse, a pen, fingers and a wheel over the glass. */
-export function hearHands(glass: HTMLElement, { move, bring, tap }: Hands): void {
+export function followPointer(glass: HTMLElement, { move, bring, tap }: PointerGestures): void {
   const down = new Map<number, Point>();
   let wandered = 0;
 

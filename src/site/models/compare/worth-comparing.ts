@@ -3,14 +3,14 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { onceFor } from '../../once-for.ts';
 
 /** Pieces that a visitor may want beside one another, and why. */
-export type Kin = { readonly because: 'die' | 'type'; readonly pieces: readonly PublicPiece[] };
+export type Related = { readonly because: 'die' | 'type'; readonly pieces: readonly PublicPiece[] };
 
 /** The listed pieces that share a die, then those that a book files under one number; each company told once. */
-export function worthComparing(listed: readonly PublicPiece[]): readonly Kin[] {
-  const kin = (because: Kin['because'], held: Companies): readonly Kin[] =>
+export function worthComparing(listed: readonly PublicPiece[]): readonly Related[] {
+  const related = (because: Related['because'], held: Companies): readonly Related[] =>
     [...held.values()].filter(({ length }) => length > 1).map((pieces) => ({ because, pieces }));
   const told = new Set<string>();
-  return [...kin('die', byDie(listed)), ...kin('type', byType(listed))].filter(({ pieces }) => {
+  return [...related('die', byDie(listed)), ...related('type', byType(listed))].filter(({ pieces }) => {
     const name = pieces.map(({ id }) => id).join(' ');
     if (told.has(name)) return false;
     told.add(name);
@@ -19,7 +19,7 @@ export function worthComparing(listed: readonly PublicPiece[]): readonly Kin[] {
 }
 
 /** The pieces worth laying beside one: those that share its die first. */
-export function kinOf(piece: PublicPiece, listed: readonly PublicPiece[]): readonly PublicPiece[] {
+export function relatedTo(piece: PublicPiece, listed: readonly PublicPiece[]): readonly PublicPiece[] {
   const shares = (held: Companies, names: readonly string[]): readonly PublicPiece[] => {
     const found = new Set(names.flatMap((name) => held.get(name) ?? []));
     found.delete(piece);

@@ -34,8 +34,8 @@ export type SchemeLine = Link & {
   readonly note: string | null;
 };
 
-/** One quarrel of the schemes, and every piece it is over. */
-export type Quarrel = {
+/** One disagreement of the schemes, and every piece it is over. */
+export type SchemeDisagreement = {
   readonly title: string;
   readonly pieces: readonly (Link & { readonly years: string })[];
   /** Pieces left off a long list. */
@@ -51,12 +51,12 @@ export type ErasPage = {
   readonly chart: SchemesChart | null;
   readonly table: ChartTable;
   readonly lead: string | null;
-  readonly quarrels: readonly Quarrel[];
+  readonly disagreements: readonly SchemeDisagreement[];
 };
 
 export function erasPage(cabinet: Cabinet): ErasPage {
   const { eras } = cabinet.lists;
-  const found = quarrelsOf(cabinet);
+  const found = disagreementsOf(cabinet);
   const over = found.reduce((sum, { pieces, more }) => sum + pieces.length + more, 0);
   const { title, description } = erasWords;
   return {
@@ -75,8 +75,8 @@ export function erasPage(cabinet: Cabinet): ErasPage {
         scheme.periods.map((period) => [scheme.title, period.name, yearsInWords(periodYears(period))]),
       ),
     },
-    lead: found.length === 0 ? null : erasWords.quarrelsLead(countWords.pieces(over)),
-    quarrels: found,
+    lead: found.length === 0 ? null : erasWords.disagreementsLead(countWords.pieces(over)),
+    disagreements: found,
   };
 }
 
@@ -92,10 +92,10 @@ function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[], room =
   };
 }
 
-/** Years shown on either side of the pieces of a quarrel, so that the bounds it is about come into view. */
+/** Years shown on either side of the pieces of a disagreement, so that the bounds it is about come into view. */
 const ROOM = 60;
 
-function quarrelsOf(cabinet: Cabinet): readonly Quarrel[] {
+function disagreementsOf(cabinet: Cabinet): readonly SchemeDisagreement[] {
   const dated = byYears(cabinet.listed);
   const byId = new Map(dated.map((piece) => [piece.id, piece]));
   const found = disagreements(

@@ -1,3 +1,4 @@
+import { tagInWords } from '../../words/capital.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
@@ -45,7 +46,7 @@ export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly Facet
     ),
     ...bandsOf(piece),
     plain('kind', piece.kind),
-    ...piece.tags.map((tag) => plain('tag', tag)),
+    ...piece.tags.map((tag) => ({ ...plain('tag', tag), label: tagInWords(tag) })),
   ];
 }
 

@@ -2,7 +2,7 @@ import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import type { Interval } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';
-import { cheapening } from '../../../core/metal/series.ts';
+import { debasement } from '../../../core/metal/series.ts';
 import type { SeriesRow } from '../../../core/metal/series.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -57,7 +57,7 @@ export function seriesCharts({ lists, listed }: Cabinet): readonly SeriesChart[]
   const countOf = ({ id }: Denomination): number => listed.filter(({ denomination }) => isOf(denomination, id)).length;
   const fullestFirst = Object.values(lists.denominations).toSorted((a, b) => countOf(b) - countOf(a));
   return fullestFirst.flatMap((denomination) => {
-    const rows = cheapening(standardsOf(denomination)).filter(({ standard }) => standard.grams !== null);
+    const rows = debasement(standardsOf(denomination)).filter(({ standard }) => standard.grams !== null);
     const scale = scaleOver(rows.map(({ standard }) => standard.years));
     return rows.length < 2 || scale === null ? [] : [chartOf(denomination, rows, scale)];
   });

@@ -4,6 +4,7 @@ import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug, urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
+import { tagInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { row } from './row.ts';
@@ -80,7 +81,7 @@ function referenceRows({ references, listed }: PublicPiece, how: string): readon
 function tagRows({ tags, listed }: PublicPiece): readonly Row[] {
   if (tags.length === 0) return [];
   const values = tags.map((tag) => ({
-    text: tag,
+    text: tagInWords(tag),
     to: listed ? urls.facet('tag', slug(tag)) : undefined,
     isBlank: false,
   }));

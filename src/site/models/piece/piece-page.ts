@@ -11,7 +11,7 @@ import { siteWords } from '../../words/site.ts';
 import { boardOf, dateInWords } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
 import { cautionsOf } from '../shared/cautions.ts';
-import { kinOf } from '../compare/worth-comparing.ts';
+import { relatedTo } from '../compare/worth-comparing.ts';
 import { faceOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
@@ -44,7 +44,7 @@ export type PiecePage = {
   readonly isWide: boolean;
   readonly ticket: Ticket;
   readonly isListed: boolean;
-  /** Where it lies beside another: its nearest kin, and one of the visitor's choice. */
+  /** Where it lies beside another: its nearest related, and one of the visitor's choice. */
   readonly beside: readonly { readonly title: string; readonly to: string }[];
   readonly others: readonly OtherPicture[];
   readonly credits: readonly string[];
@@ -137,12 +137,12 @@ function descriptionOf(piece: PublicPiece): string {
 }
 
 // More names would be a list to read.
-const KIN = 2;
+const MOST_RELATED = 2;
 
 function besideOf(piece: PublicPiece, { listed }: Cabinet): PiecePage['beside'] {
-  const kin = kinOf(piece, listed).slice(0, KIN);
+  const related = relatedTo(piece, listed).slice(0, MOST_RELATED);
   return [
-    ...kin.map(({ id, title }) => ({ title, to: urls.compare(piece.id, id) })),
+    ...related.map(({ id, title }) => ({ title, to: urls.compare(piece.id, id) })),
     { title: compareWords.another, to: urls.compare(piece.id) },
   ];
 }

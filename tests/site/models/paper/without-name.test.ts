@@ -57,7 +57,14 @@ describe('an exhibit without its keeper', () => {
     for (const part of keeper.split(' ')) expect(JSON.stringify(withoutIds(shown))).not.toContain(part);
     expect(shown.keeper).toBeNull();
     const says = reports.join(' ');
-    for (const place of ['the title', 'the scope', 'the statement', 'the books', 'the thanks', 'the label of piece 32'])
+    for (const place of [
+      'the title',
+      'the scope',
+      'the statement',
+      'the bibliography',
+      'the thanks',
+      'the label of piece 32',
+    ])
       expect(says).toContain(place);
     for (const part of keeper.split(' ')) expect(says).not.toContain(part);
   });
