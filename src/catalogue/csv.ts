@@ -1,20 +1,57 @@
 import Papa from 'papaparse';
 import { guarded, unguarded } from './csv-guard.ts';
 
+type CsvRow = Readonly<Record<string, string>>;
+
 /** A table as written: the headings, and each row by heading. Every cell is text. */
 export type CsvTable = {
   readonly headings: readonly string[];
-  readonly rows: readonly Readonly<Record<string, string>>[];
+  readonly rows: readonly CsvRow[];
+  /** The line each row begins on, counted from 1, in the order of the rows. */
+  readonly lines: readonly number[];
+  /** Rows with fewer cells than there are headings, or with more that hold something: a comma too few or too many. */
+  readonly uneven: readonly { readonly line: number; readonly cells: number }[];
+  /** What the first line has between its headings in place of commas; null where nothing tells so. */
+  readonly otherMark: 'semicolons' | 'tabs' | null;
 };
 
+/**
+ * Reads one of our own tables: its mark is the comma, whatever a row holds. Blank rows are no rows; a heading that stands twice
+ * has a number the second time.
+ */
 export function readCsv(text: string): CsvTable {
-  const { data, meta } = Papa.parse<Record<string, string>>(text.replace(/^\uFEFF/, ''), {
-    header: true,
-    skipEmptyLines: 'greedy',
-    transformHeader: (heading) => unguarded(heading.trim()),
-    transform: unguarded,
+  const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+  const { data } = Papa.parse<string[]>(plain, { delimiter: ',', newline: '\n' });
+  const [first = [], ...records] = data;
+  const headings = first.map((heading, at) => {
+    const name = unguarded(heading.trim());
+    const before = first.slice(0, at).filter((other) => unguarded(other.trim()) === name).length;
+    return before === 0 ? name : `${name}_${before}`;
   });
-  return { headings: meta.fields ?? [], rows: data };
+  const rows: CsvRow[] = [];
+  const lines: number[] = [];
+  const uneven: { line: number; cells: number }[] = [];
+  let line = 1 + linesIn(first);
+  for (const cells of records) {
+    if (cells.some((cell) => cell.trim() !== '')) {
+      const more = cells.slice(headings.length).some((cell) => cell.trim() !== '');
+      if (more || cells.length < headings.length) uneven.push({ line, cells: cells.length });
+      const kept = cells
+        .slice(0, headings.length)
+        .map((cell, at): [string, string] => [headings[at] ?? '', unguarded(cell)]);
+      rows.push(Object.fromEntries(kept));
+      lines.push(line);
+    }
+    line += linesIn(cells);
+  }
+  const [whole = '', ...more] = headings;
+  const otherMark = more.length > 0 ? null : whole.includes(';') ? 'semicolons' : whole.includes('\t') ? 'tabs' : null;
+  return { headings: data.length === 0 || (more.length === 0 && whole === '') ? [] : headings, rows, lines, uneven, otherMark }; // prettier-ignore
+}
+
+/** The lines a record takes: one, and one more for each line end within its cells. */
+function linesIn(cells: readonly string[]): number {
+  return cells.reduce((lines, cell) => lines + cell.split('\n').length - 1, 1);
 }
 
 /**

@@ -47,6 +47,7 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
       ? null
       : `A guide price is a figure with a point, without the currency; this says "${cell}". Write 120 or 120.50.`;
   return [
+    ...folder.files.flatMap(({ file, text }) => (isOwnTable(file) ? checkShape(file, text ?? '') : [])),
     ...checkTable(folder, LEDGER, LEDGER_COLUMNS, {
       piece: { names: names('pieces'), wanted: true },
       cost: { read: money },
@@ -64,17 +65,30 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
   ];
 }
 
+/** Tables that this program reads: those of `private/` and of the types; not the copies of a keeper's sheets. */
+function isOwnTable(file: string): boolean {
+  return file.endsWith('.csv') && (/^private\/[^/]+$/.test(file) || file.startsWith('types/'));
+}
+
+/** Rows of a table with too few or too many cells, by which facts stand under the wrong heading. */
+export function checkShape(file: string, text: string): readonly Problem[] {
+  const { headings, uneven, otherMark } = readCsv(text);
+  if (otherMark !== null) return [problem('table-parted', { file, line: 1 }, otherMark)];
+  return uneven.map(({ line, cells }) => problem('row-uneven', { file, line }, cells, headings.length));
+}
+
 /** A guide price is for a place that its set has. */
 function checkGuidePlaces(records: Records, folder: CabinetFolder): readonly Problem[] {
   const text = folder.files.find(({ file }) => file === GUIDE)?.text ?? '';
   const lists = setListsOf(records);
-  return readCsv(text).rows.flatMap((row, index) => {
+  const { rows, lines } = readCsv(text);
+  return rows.flatMap((row, index) => {
     const set = records.sets.find(({ id }) => id === row['set']);
     const places = set === undefined ? null : placesOf(setRuleOf(set), lists);
     const place = (row['place'] ?? '').trim();
     if (set === undefined || places?.ok !== true || place === '') return [];
     const known = places.value.map(({ id }) => id);
-    const spot = { file: GUIDE, line: index + 2, field: 'place' };
+    const spot = { file: GUIDE, line: lines[index] ?? null, field: 'place' };
     return known.includes(place) ? [] : [problem('guide-place-unknown', spot, place, set.id, known)];
   });
 }
@@ -87,7 +101,8 @@ function checkTable(
 ): readonly Problem[] {
   const text = folder.files.find((held) => held.file === file)?.text;
   if (text === undefined || text === null) return [];
-  const { headings, rows } = readCsv(text);
+  const { headings, rows, lines, otherMark } = readCsv(text);
+  if (otherMark !== null) return [];
   // The ledger takes columns of the keeper's own; what is nearly the name of a column is a slip, for nothing would guard it so.
   const isOwn = (heading: string): boolean => file === LEDGER && isOwnColumn(heading);
   const unknown = headings
@@ -100,7 +115,7 @@ function checkTable(
     Object.entries(forms).flatMap(([column, { names, read }]): readonly Problem[] => {
       const cell = (row[column] ?? '').trim();
       if (cell === '') return [];
-      const spot = { file, line: index + 2, field: column };
+      const spot = { file, line: lines[index] ?? null, field: column };
       if (names !== undefined && !names.isKnown(cell))
         return [problem('row-names-nothing', spot, cell, names.folder, names.known, names.meant(cell))];
       const says = read?.(cell) ?? null;

@@ -134,6 +134,10 @@ export const PROBLEMS = {
     `There is no column ${quote(found)} here, so nothing guards it. ${suggest(found, known, `The columns are ${known.join(', ')}.`)}`,
   'column-missing': (name: string) =>
     `There is no column ${quote(name)} here, so a row belongs to nothing. Put ${name} first in the first line, and in each row the name of the folder.`,
+  'row-uneven': (cells: number, headings: number) =>
+    `This row has ${cells} ${cells === 1 ? 'cell' : 'cells'} and the first line ${headings} headings. ${cells > headings ? 'Put a cell that holds a comma between quotation marks, like "cleaned, bent".' : 'Write a comma for each cell that is empty.'}`,
+  'table-parted': (mark: string) =>
+    `The columns of this table are separated by ${mark}. Save it again as CSV with commas.`,
   'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
     `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/, or take the line out if it is about nothing that is there.`) : `Write ${meant}, which has that number.`}`,
   'private-in-text': (hint: string, column: string, from: string, line: number) =>

@@ -1,6 +1,8 @@
 import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
+import { checkShape } from '../catalogue/ledger-and-guide.ts';
+import { formatProblem } from '../catalogue/problem.ts';
 import { parseBroughtIn } from '../import/reimport/base.ts';
 import { headingsOfFields } from '../import/columns/heading-of-field.ts';
 import { formatNames, NOTHING_SAID, parseNames } from '../import/names/names-file.ts';
@@ -84,6 +86,12 @@ const ledger = folder.files.find((held) => held.file === 'private/ledger.csv');
 if (ledger !== undefined && (ledger.text === null || !isLedger(ledger.text)))
   endWith(
     `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and mend what it says first.`,
+  );
+
+const uneven = ledger === undefined ? [] : checkShape(ledger.file, ledger.text ?? '');
+if (uneven.length > 0)
+  endWith(
+    `${uneven.map((found) => formatProblem(found, cabinet.shown)).join('\n\n')}\n\nNothing was written: fix the ledger first.`,
   );
 
 const read = await readSheetsFrom(resolve(file), {

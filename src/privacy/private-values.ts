@@ -43,13 +43,13 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
   const values = new Map<string, PrivateValue>();
   const own = new Map<string, PrivateValue>();
   for (const [from, left] of Object.entries(PUBLIC_COLUMNS)) {
-    const { rows } = readCsv(folder.files.find(({ file }) => file === from)?.text ?? '');
+    const { rows, lines } = readCsv(folder.files.find(({ file }) => file === from)?.text ?? '');
     const isOwn = (column: string): boolean => from === LEDGER && (column === 'notes' || !isLedgerColumn(column));
     const times = timesIn(rows, isOwn);
     for (const [index, row] of rows.entries())
       for (const [column, cell] of Object.entries(row)) {
         if (left.includes(column)) continue;
-        const spot = { from, column, line: index + 2 };
+        const spot = { from, column, line: lines[index] ?? 0 };
         if (isOwn(column))
           for (const value of sentencesOf(cell))
             if (value.length >= 8 && (times.get(`${column} ${value.toLowerCase()}`) ?? 0) <= FEW && saysMuch(value))
@@ -72,11 +72,11 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
 
 /** Every sum in the ledger that is written as one. */
 export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
-  const { rows } = readCsv(folder.files.find(({ file }) => file === LEDGER)?.text ?? '');
+  const { rows, lines } = readCsv(folder.files.find(({ file }) => file === LEDGER)?.text ?? '');
   return rows.flatMap((row, index) =>
     MONEY.flatMap((column) => {
       const money = parseMoney(row[column] ?? '');
-      return money.ok ? [{ money: money.value, from: LEDGER, column, line: index + 2 }] : [];
+      return money.ok ? [{ money: money.value, from: LEDGER, column, line: lines[index] ?? 0 }] : [];
     }),
   );
 }

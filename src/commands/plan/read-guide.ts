@@ -22,12 +22,13 @@ export type ReadGuide = {
 export function readGuide(text: string, scaleOf: (set: string) => ScaleId | undefined): ReadGuide {
   const prices = new Map<string, GuidePrice[]>();
   const unread: { set: string; says: string }[] = [];
-  for (const [index, raw] of readCsv(text).rows.entries()) {
+  const { rows, lines } = readCsv(text);
+  for (const [index, raw] of rows.entries()) {
     const row = Object.fromEntries(Object.entries(raw).map(([column, cell]) => [column, cell.trim()]));
     const set = row['set'] ?? '';
     const price = readRow(row, scaleOf(set));
     if (price.ok) prices.set(set, [...(prices.get(set) ?? []), price.value]);
-    else unread.push({ set, says: `${GUIDE}:${index + 2} is not used. ${price.problem}` });
+    else unread.push({ set, says: `${GUIDE}:${lines[index] ?? ''} is not used. ${price.problem}` });
   }
   return { prices, unread };
 }
