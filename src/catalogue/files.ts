@@ -9,6 +9,8 @@ export type CabinetFile = { readonly file: string; readonly text: string | null 
 export type CabinetFolder = { readonly at: string; readonly files: readonly CabinetFile[] };
 
 const TEXT = /\.(md|ya?ml|csv)$/i;
+/** What the program itself keeps of earlier texts. */
+const JOURNAL = 'private/undo/';
 const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*)$/i;
 
 /** Reads a cabinet's folder; null when there is none. Files come in the order of their paths. */
@@ -20,7 +22,7 @@ export async function readFolder(at: string): Promise<CabinetFolder | null> {
   const paths = [...entries, ...(linked ?? [])]
     .filter((entry) => entry.isFile())
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
-    .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)))
+    .filter((path) => !path.startsWith(JOURNAL) && !path.split('/').some((part) => SKIPPED.test(part)))
     .sort();
   const files = await Promise.all(paths.map(async (file) => ({ file, text: await readText(at, file) })));
   return { at, files };

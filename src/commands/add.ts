@@ -1,17 +1,22 @@
 import { join } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
+import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
+import type { Changes } from '../catalogue/keep/change-cabinet.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
+import type { Records } from '../catalogue/records.ts';
 import { reignsOf } from '../catalogue/reigns.ts';
+import type { Outcome } from '../core/outcome.ts';
+import { good, refuse } from '../core/outcome.ts';
 import { askForPiece } from './add/ask-for-piece.ts';
 import { idOf, LISTED, newName, reignFrom, unknownName } from './add/names.ts';
 import type { Listed } from './add/names.ts';
 import { flagOf, ledgerWith, newId, nextNumber, pieceFile, problemsOfNew } from './add/new-piece.ts';
-import type { NewFile } from './add/new-piece.ts';
+import type { Answers, NewFile } from './add/new-piece.ts';
 import { QUESTIONS, readAloud } from './add/questions.ts';
 import { canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
-import { writeWhole } from './parts/write-whole.ts';
+import type { Consulted } from './read/consulted.ts';
 
 const HELP = `npm run add                         a new piece of the cabinet in content/, asked for step by step
 npm run add -- --title "Penny of Edward I" --kind coin --weight "1.38 g" …      the same from flags, without a question
@@ -59,61 +64,88 @@ const { values, positionals, cabinet } = readWords(HELP, {
   cabinet: { type: 'string' },
 });
 if (positionals.length > 0) endWith(`"${positionals[0]}" belongs to no flag. Put what has blanks in quotation marks.`);
-const folder = await readFolder(cabinet.at);
-if (folder === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
-const { records } = readCabinet(folder);
-const consulted = {
-  reigns: records.rulers.flatMap(reignsOf),
-  works: records.works.map(({ id, fields }) => ({
-    id,
-    names: fields.short === undefined ? [] : [fields.short],
-    title: fields.title,
-  })),
-};
+const there = await readFolder(cabinet.at);
+if (there === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
 
 const said: Record<string, string | readonly string[]> = {};
 for (const [flag, value] of Object.entries(values as Readonly<Record<string, unknown>>)) {
   if (typeof value === 'string' && value.trim() !== '') said[flag] = value.trim();
   if (Array.isArray(value)) said[flag] = value.map((one) => String(one).trim()).filter((one) => one !== '');
 }
-const isAsked = said['title'] === undefined && canAsk();
 const made: NewFile[] = [];
-const answers: Record<string, string | readonly string[]> = isAsked
-  ? await askForPiece({ said, records, consulted, made })
-  : { number: nextNumber(records.pieces.map(({ fields }) => fields.number)), kind: 'coin', ...said };
-if (typeof answers['title'] !== 'string') endWith('A piece wants a title. Write --title "Penny of Edward I, York".');
-if (!isAsked) nameFromFlags();
-
-const id = typeof said['id'] === 'string' ? said['id'] : newId(answers['title'], records.named.pieces);
-if (records.named.pieces.includes(id)) endWith(`There is a piece ${id} already. Write another --id.`);
-const story = typeof answers['story'] === 'string' ? answers['story'] : '';
-const ledger = ledgerWith(folder.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? null, id, answers);
-const files = [...made, pieceFile(id, answers, story), ...(ledger === null ? [] : [ledger])];
-const problems = problemsOfNew(folder, files);
-if (problems.length > 0) {
-  const told = problems.map((found) => {
-    const flag = flagOf(found);
-    return `${flag === null ? found.file : `--${flag}`}: ${found.says}`;
-  });
-  endWith(`${told.join('\n')}\n\nNothing was written.`);
-}
-if (!isAsked) {
-  for (const question of QUESTIONS) {
-    const scale = typeof answers['grade-scale'] === 'string' ? answers['grade-scale'] : undefined;
-    for (const answer of [answers[question.flag] ?? []].flat()) {
-      const aloud = readAloud(question, answer, consulted, scale);
-      if (aloud.ok && aloud.value !== '') process.stdout.write(`${question.flag}: ${aloud.value}\n`);
-    }
-  }
-}
-await write(files);
+const asked = said['title'] === undefined && canAsk() ? await ask(readCabinet(there).records) : null;
+const outcome = await changeCabinet(cabinet.at, { command: 'npm run add' }, addPiece);
+if (!outcome.ok) endWith(outcome.problem);
+const { id, files } = outcome.value;
 const where = join(cabinet.shown, 'pieces', id);
 process.stdout.write(
   `Written: ${files.map(({ file }) => join(cabinet.shown, file)).join(', ')}\nPut its photographs beside it, ${join(where, 'obverse.jpg')} and reverse.jpg, or bring them in: npm run photos -- FOLDER\n`,
 );
 
+/** Adds the piece to the cabinet as it is now, which another command may have changed while the keeper was asked. */
+async function addPiece(changes: Changes): Promise<Outcome<{ id: string; files: readonly NewFile[] }>> {
+  const folder = await readFolder(cabinet.at);
+  if (folder === null) return refuse(`There is no cabinet at ${cabinet.shown} any more.`);
+  const { records } = readCabinet(folder);
+  const numbers = records.pieces.map(({ fields }) => fields.number);
+  const answers: Record<string, string | readonly string[]> = asked ?? {
+    number: nextNumber(numbers),
+    kind: 'coin',
+    ...said,
+  };
+  if (typeof answers['title'] !== 'string')
+    return refuse('A piece wants a title. Write --title "Penny of Edward I, York".');
+  if (asked === null) nameFromFlags(answers, records);
+
+  const id = typeof said['id'] === 'string' ? said['id'] : newId(answers['title'], records.named.pieces);
+  if (records.named.pieces.includes(id)) return refuse(`There is a piece ${id} already. Write another --id.`);
+  const story = typeof answers['story'] === 'string' ? answers['story'] : '';
+  const rows = folder.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? null;
+  const ledger = ledgerWith(rows, id, answers);
+  const created = [...made, pieceFile(id, answers, story)];
+  const files = [...created, ...(ledger === null ? [] : [ledger])];
+  const problems = problemsOfNew(folder, files);
+  if (problems.length > 0) {
+    const told = problems.map((found) => {
+      const flag = flagOf(found);
+      return `${flag === null ? found.file : `--${flag}`}: ${found.says}`;
+    });
+    return refuse(`${told.join('\n')}\n\nNothing was written.`);
+  }
+  if (asked === null) tellReadings(answers, records);
+  for (const { file, text } of created) await changes.create(file, text);
+  if (ledger !== null) await changes.put(ledger.file, ledger.text, rows);
+  return good({ id, files });
+}
+
+function ask(records: Records): ReturnType<typeof askForPiece> {
+  return askForPiece({ said, records, consulted: consultedIn(records), made });
+}
+
+function consultedIn({ rulers, works }: Records): Consulted {
+  return {
+    reigns: rulers.flatMap(reignsOf),
+    works: works.map(({ id, fields }) => ({
+      id,
+      names: fields.short === undefined ? [] : [fields.short],
+      title: fields.title,
+    })),
+  };
+}
+
+/** Says how each answer given by a flag was read. */
+function tellReadings(answers: Answers, records: Records): void {
+  const consulted = consultedIn(records);
+  const scale = typeof answers['grade-scale'] === 'string' ? answers['grade-scale'] : undefined;
+  for (const question of QUESTIONS)
+    for (const answer of [answers[question.flag] ?? []].flat()) {
+      const aloud = readAloud(question, answer, consulted, scale);
+      if (aloud.ok && aloud.value !== '') process.stdout.write(`${question.flag}: ${aloud.value}\n`);
+    }
+}
+
 /** Names said by flags become ids; those in no list are made where the flags say so. */
-function nameFromFlags(): void {
+function nameFromFlags(answers: Record<string, string | readonly string[]>, records: Records): void {
   const text = (flag: string): string | undefined => (typeof said[flag] === 'string' ? said[flag] : undefined);
   const about = (listed: Listed): Readonly<Record<string, string | readonly Record<string, string>[]>> | null => {
     if (listed === 'denomination')
@@ -140,14 +172,5 @@ function nameFromFlags(): void {
       return fresh.id;
     });
     if (names.length > 0) answers[listed] = listed === 'ruler' ? names : (names[0] ?? '');
-  }
-}
-
-/** The piece's own file comes last but for the ledger, and each is whole or is not there. */
-async function write(written: readonly NewFile[]): Promise<void> {
-  try {
-    for (const { file, text } of written) await writeWhole(join(cabinet.at, file), text);
-  } catch {
-    endWith(`The piece cannot be written to ${cabinet.shown}. Allow writing there, and add it again.`);
   }
 }

@@ -1,11 +1,12 @@
-import { readdir } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
+import { mkdir, readdir } from 'node:fs/promises';
+import { relative, resolve } from 'node:path';
 import process from 'node:process';
+import { changeCabinet, recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { cabinetSchema } from '../catalogue/schema/cabinet.ts';
+import { good } from '../core/outcome.ts';
 import { filesOfNewCabinet } from './begin/new-cabinet.ts';
 import { askText, askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
-import { writeNew } from './parts/write-whole.ts';
 
 const HELP = `npm run begin -- ../my-cabinet      a new cabinet in a new folder; what is not said here is asked
 
@@ -33,12 +34,16 @@ if (folder === undefined || more.length > 0)
   endWith('Name one new folder for the cabinet: npm run begin -- ../my-cabinet');
 const into = resolve(folder);
 const shown = relative(process.cwd(), into) || '.';
-const held = await readdir(into).catch((error: unknown) =>
+await recoverCabinet(into);
+const held = await readdir(into, { recursive: true }).catch((error: unknown) =>
   error instanceof Error && 'code' in error && error.code === 'ENOENT'
     ? []
     : endWith(`${shown} is not a folder that can be read. Choose a new one.`),
 );
-if (held.length > 0) endWith(`The folder ${shown} holds something already, and nothing was written. Choose a new one.`);
+// What a begin that was stopped leaves: its lock and an empty journal.
+const OURS = /^private([/\\](\.gitignore|undo|\.lock([/\\].*)?))?$/;
+if (held.some((name) => !OURS.test(name)))
+  endWith(`The folder ${shown} holds something already, and nothing was written. Choose a new one.`);
 
 const form = cabinetSchema.shape;
 type Field = 'title' | 'keeper' | 'language' | 'currency' | 'address';
@@ -84,11 +89,12 @@ const withLists =
     )));
 
 const files = await filesOfNewCabinet({ title, keeper, language, currency, address: address || null, withLists });
-try {
-  for (const { file, text } of files) await writeNew(join(into, file), text);
-} catch {
-  endWith(`The cabinet cannot be written to ${shown}. Choose a folder in which you may write.`);
-}
+await mkdir(into, { recursive: true });
+const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (changes) => {
+  for (const { file, text } of files) await changes.create(file, text);
+  return good(files.length);
+});
+if (!outcome.ok) endWith(`${outcome.problem} Choose a folder in which you may write.`);
 process.stdout
   .write(`A new cabinet stands in ${shown}: ${files.length} files, one example piece that is never published.
 

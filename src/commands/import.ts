@@ -3,11 +3,17 @@ import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
 import { checkShape } from '../catalogue/ledger-and-guide.ts';
 import { formatProblem } from '../catalogue/problem.ts';
+import type { CabinetFolder } from '../catalogue/files.ts';
+import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { PRIVATE_FILE, readIfThere, writeWhole } from '../catalogue/keep/flush.ts';
+import { good, refuse } from '../core/outcome.ts';
+import type { BroughtIn } from '../import/reimport/base.ts';
 import { parseBroughtIn } from '../import/reimport/base.ts';
 import { headingsOfFields } from '../import/columns/heading-of-field.ts';
 import { formatNames, NOTHING_SAID, parseNames } from '../import/names/names-file.ts';
 import { isLedger } from '../import/plan/merge-ledger.ts';
 import { planImport } from '../import/plan/plan-import.ts';
+import type { ImportPlan } from '../import/plan/plan-import.ts';
 import { readRows } from '../import/cells/read-rows.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import { readSheetsFrom } from '../import/sheets/read-sheets-from.ts';
@@ -18,11 +24,11 @@ import { importName, importPlaces, pathIn } from './import/place-of.ts';
 import { tellNames } from './import/tell-names.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
-import { unreadCsv, writeImport } from './import/write-import.ts';
+import { hasSameTexts, unreadCsv, writeImport } from './import/write-import.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
-import { readIfThere, writeWhole } from './parts/write-whole.ts';
+import { undoLast } from './parts/undo-last.ts';
 
 const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, XLSX, XLS, ODS) would become; writes no piece yet
 
@@ -35,6 +41,7 @@ const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, X
   --publish no            what is said of every new piece: yes, unlisted or no; without it, yes
   --conflicts sheet       whose word counts where the sheet and a file have both changed: sheet or file
   --as coins              the name it was brought in by before, when the file has another name now
+  --undo                  takes back what the last import wrote
   --yes                   takes the suggested mapping and the joined names as they are
   --cabinet DIR           another cabinet than content/
 
@@ -53,9 +60,11 @@ const { values, positionals, cabinet } = readWords(HELP, {
   publish: { type: 'string' },
   conflicts: { type: 'string' },
   as: { type: 'string' },
+  undo: { type: 'boolean' },
   yes: { type: 'boolean' },
   cabinet: { type: 'string' },
 });
+if (values.undo === true) await undoLast(cabinet, 'npm run import');
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
 const oneOf = (flag: 'publish' | 'conflicts', words: readonly string[]): string | null => {
   const said = values[flag];
@@ -124,20 +133,24 @@ const rows = readRows(sheet, mapping);
 const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
 if (said?.ok === false) endWith(`${shown(places.names)} · ${said.problem}`);
-const before = parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
+const readBefore = async (): Promise<readonly BroughtIn[]> =>
+  parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
+const before = await readBefore();
 const earlier = before.length === 0 ? await earlierImport(folder, rows.drafts) : null;
-const plan = planImport(
-  {
-    ...rows,
-    cells: new Map(sheet.rows.map(({ row, cells }) => [row, cells.map(({ text }) => text)])),
-    headings: headingsOfFields(sheet, mapping),
-    said: said?.value ?? NOTHING_SAID,
-    before,
-    prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,
-    always: publish === null ? {} : { publish },
-  },
-  folder,
-);
+const planOn = (onto: CabinetFolder, earlierRows: readonly BroughtIn[]): ImportPlan =>
+  planImport(
+    {
+      ...rows,
+      cells: new Map(sheet.rows.map(({ row, cells }) => [row, cells.map(({ text }) => text)])),
+      headings: headingsOfFields(sheet, mapping),
+      said: said?.value ?? NOTHING_SAID,
+      before: earlierRows,
+      prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,
+      always: publish === null ? {} : { publish },
+    },
+    onto,
+  );
+const plan = planOn(folder, before);
 
 say(`\nWhat each column becomes (change it in ${shownMapping}):\n${tellColumns(sheet, mapping, plan)}`);
 say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
@@ -147,15 +160,16 @@ if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
   );
-if (plan.unread.length + plan.setAside.length > 0) await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan));
+if (plan.unread.length + plan.setAside.length > 0)
+  await writeWhole(pathIn(cabinet.at, places.unread), unreadCsv(plan), PRIVATE_FILE);
 const names = formatNames(namesText, plan.questions);
-if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names);
+if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names, PRIVATE_FILE);
 const named = tellNames(plan.questions, shown(places.names));
 if (named !== '') say(`\n${named}`);
 
 const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0);
-const isWanted =
-  values.write === true && isLookedAt ? true : canAsk() ? await askYesOrNo('Write this to the cabinet?', false) : false;
+const isSaid = values.write === true && isLookedAt;
+const isWanted = isSaid || (canAsk() && (await askYesOrNo('Write this to the cabinet?', false)));
 if (!isWanted) {
   const again = process.argv
     .slice(2)
@@ -166,17 +180,22 @@ if (!isWanted) {
     values.write !== true ? '' : ' The mapping or the names above are new: look at them first, or add --yes.';
   say(`\nNothing was written to the cabinet.${reason} When it is right: npm run import -- ${again} --write`);
 } else {
-  try {
-    await writeImport({ cabinet: cabinet.at, places, plan, sheet, before, tell: progressLine('Pieces') });
-  } catch (error) {
-    const what = error instanceof Error ? error.message : String(error);
-    endWith(
-      `The import stopped before its end: ${what}. Close the file where it is open, or make room; then the same command goes on from there.`,
-    );
-  }
-  const written = plan.pieces.filter(({ state }) => state !== 'same').length;
+  const outcome = await changeCabinet(cabinet.at, { command: 'npm run import' }, async (changes) => {
+    const now = await readFolder(cabinet.at);
+    const isSame = now !== null && hasSameTexts(now, folder);
+    if (now === null || (!isSame && !isSaid))
+      return refuse(
+        'The cabinet was changed while you looked at this. Nothing was written: run the same command again.',
+      );
+    const beforeNow = isSame ? before : await readBefore();
+    const planned = isSame ? plan : planOn(now, beforeNow);
+    await writeImport({ changes, places, plan: planned, sheet, before: beforeNow, tell: progressLine('Pieces') });
+    return good(planned.pieces.filter(({ state }) => state !== 'same').length);
+  });
+  if (!outcome.ok) endWith(outcome.problem);
+  const written = outcome.value;
   say(
-    `\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check -- --cabinet ${quoted(cabinet.shown)}`,
+    `\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check -- --cabinet ${quoted(cabinet.shown)}\nTo take it back: npm run import -- --undo --cabinet ${quoted(cabinet.shown)}`,
   );
 }
 

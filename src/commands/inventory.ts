@@ -1,6 +1,8 @@
 import { join } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
 import { readFolder } from '../catalogue/files.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { nearestName } from '../catalogue/nearest.ts';
@@ -8,7 +10,6 @@ import { formatProblem } from '../catalogue/problem.ts';
 import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
 import { READERS, scheduleOf } from './inventory/schedule.ts';
 import { endWith, readWords } from './parts/command-line.ts';
-import { writeWhole } from './parts/write-whole.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
 
 const HELP = `npm run inventory                  a schedule of the cabinet in content/, by the categories of Object ID
@@ -29,6 +30,7 @@ const { values, cabinet } = readWords(HELP, {
 const reader = READERS.find((known) => known === (values.for ?? 'keeper'));
 if (reader === undefined)
   endWith(`A schedule is for the insurer or the police; this says "${values.for}". Write --for insurer.`);
+await recoverCabinet(cabinet.at);
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 if (problems.length > 0)
   endWith(
@@ -46,14 +48,8 @@ const today = new Date();
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
 const into = join(cabinet.at, 'private');
-try {
-  await writeWhole(join(into, 'inventory.html'), scheduleAsHtml(head, schedule));
-  await writeWhole(join(into, 'inventory.csv'), scheduleAsCsv(schedule));
-} catch {
-  endWith(
-    `The schedule cannot be written to ${join(cabinet.shown, 'private')}. Close it elsewhere, or allow writing there.`,
-  );
-}
+await writeWhole(join(into, 'inventory.html'), scheduleAsHtml(head, schedule), PRIVATE_FILE);
+await writeWhole(join(into, 'inventory.csv'), scheduleAsCsv(schedule), PRIVATE_FILE);
 const unpictured = schedule.pieces.filter(({ pictures }) => pictures.length === 0).length;
 process.stdout.write(
   `${schedule.pieces.length} ${schedule.pieces.length === 1 ? 'piece' : 'pieces'}, written to ${join(cabinet.shown, 'private', 'inventory.html')} and inventory.csv beside it.${

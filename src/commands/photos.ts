@@ -2,7 +2,10 @@ import { readdir, stat } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
+import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { newEntryId } from '../catalogue/keep/journal.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
+import { good } from '../core/outcome.ts';
 import { openAny, PICTURES } from '../photographs/bring/open-any.ts';
 import { planBringing } from '../photographs/bring/plan-bringing.ts';
 import type { Bringing, LeftOut } from '../photographs/bring/plan-bringing.ts';
@@ -11,8 +14,7 @@ import { twoFaces } from '../photographs/bring/two-faces.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
-import { writeNew } from './parts/write-whole.ts';
-import { digestOf, readRuns, undoLast, writeRuns } from './photos/journal.ts';
+import { undoLast } from './parts/undo-last.ts';
 
 const HELP = `npm run photos -- FOLDER         photographs in a folder, matched to the pieces of the cabinet in content/
 
@@ -34,13 +36,7 @@ const { values, positionals, cabinet } = readWords(HELP, {
 const folder = await readFolder(cabinet.at);
 if (folder === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
 
-if (values.undo === true) {
-  const undone = await undoLast(cabinet.at);
-  if (undone === null) endWith('There is nothing to undo: no photographs have been copied into this cabinet.');
-  for (const file of undone.kept) process.stdout.write(`${file} has been changed since, and was kept.\n`);
-  process.stdout.write(`${counted(undone.removed)} taken away again.\n`);
-  process.exit(0);
-}
+if (values.undo === true) await undoLast(cabinet, 'npm run photos', true);
 
 const [from, ...more] = positionals;
 if (from === undefined || more.length > 0)
@@ -73,8 +69,9 @@ if (!consents) {
   process.exit(0);
 }
 
-const runs = await readRuns(cabinet.at);
-const written: { file: string; digest: string }[] = [];
+// Each photograph is a stroke of its own, so that a run that is stopped keeps what it has copied; they are undone together.
+const run = newEntryId(Date.now(), 'npm run photos');
+const written: string[] = [];
 const placed: string[] = [];
 const failed: LeftOut[] = [];
 const progress = progressLine('Photographs');
@@ -105,19 +102,12 @@ async function bring({ from: path, piece, face }: Bringing): Promise<void> {
   for (const copy of copies) {
     const file = `pieces/${piece}/${copy.face}.jpg`;
     const bytes = await tidyCopy(pixels, copy.part);
-    // Written down before it is there, so that a run that is ended at any moment can be undone whole.
-    written.push({ file, digest: digestOf(bytes) });
-    await writeRuns(cabinet.at, [...runs, { files: written }]);
-    try {
-      await writeNew(join(cabinet.at, file), bytes);
-    } catch {
-      written.pop();
-      await writeRuns(cabinet.at, written.length === 0 ? runs : [...runs, { files: written }]);
-      failed.push({
-        from: path,
-        because: `${file} cannot be written: it is there already, or writing is not allowed.`,
-      });
-    }
+    const outcome = await changeCabinet(cabinet.at, { command: 'npm run photos', run }, async (changes) => {
+      await changes.create(file, bytes);
+      return good(null);
+    });
+    if (outcome.ok) written.push(file);
+    else failed.push({ from: path, because: outcome.problem });
   }
 }
 

@@ -1,12 +1,13 @@
 import { join } from 'node:path';
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
 import { readFolder } from '../catalogue/files.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import { endWith, readWords } from './parts/command-line.ts';
-import { writeWhole } from './parts/write-whole.ts';
 import { concernsPlan } from './plan/concerns-plan.ts';
 import { formatPlan, plainPlan } from './plan/format-plan.ts';
 import { planSets } from './plan/plan-sets.ts';
@@ -36,6 +37,7 @@ const { values, positionals, cabinet } = readWords(HELP, {
   'fewer-and-better': { type: 'boolean' },
   cabinet: { type: 'string' },
 });
+await recoverCabinet(cabinet.at);
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 const missing = problems.find(({ kind }) => kind === 'cabinet-missing');
 if (missing !== undefined) endWith(missing.says);
@@ -64,11 +66,5 @@ if (!planned.ok) endWith(planned.problem);
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const markdown = formatPlan(planned.value, day.join('-'));
 const file = join(cabinet.at, 'private', 'plan.md');
-try {
-  await writeWhole(file, markdown);
-} catch {
-  endWith(
-    `The plan cannot be written to ${join(cabinet.shown, 'private', 'plan.md')}. Close it elsewhere, or allow writing there.`,
-  );
-}
+await writeWhole(file, markdown, PRIVATE_FILE);
 process.stdout.write(`${plainPlan(markdown)}\nWritten to ${join(cabinet.shown, 'private', 'plan.md')}\n`);

@@ -1,15 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import {
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -17,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
+import { folderTexts } from '../catalogue/keep/folder-texts.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/import.ts', import.meta.url));
 const made: string[] = [];
@@ -36,14 +27,6 @@ function begun(sheet: string, mapping: string): { at: string; file: string; word
 
 const run = (words: readonly string[], ...more: string[]) =>
   spawnSync(process.execPath, [...words, ...more], { encoding: 'utf8' });
-
-/** Every file below a folder with its text. */
-function filesIn(at: string): Readonly<Record<string, string>> {
-  const names = readdirSync(at, { recursive: true, encoding: 'utf8' }).filter((name) =>
-    statSync(join(at, name)).isFile(),
-  );
-  return Object.fromEntries(names.sort().map((name) => [name, readFileSync(join(at, name), 'utf8')]));
-}
 
 const SHEET = `No.;Ruler;Weight (g);Bought from;Remark
 1;Edward I;1,38;Mr Oak of Nowhere;"=HYPERLINK(""http://example.org"";""click"")"
@@ -75,12 +58,12 @@ describe('a sheet brought in', () => {
     expect(stdout).toContain('rulers/edward-i: Edward I, Edw. I');
     expect(stdout).toContain('New rulers (2): Edward I, Henry III');
     expect(stdout).toContain('Nothing was written to the cabinet.');
-    expect(Object.keys(filesIn(at))).toEqual([
+    expect(Object.keys(folderTexts(at))).toEqual([
       'cabinet.yaml',
       'private/import/my-coins.names.yaml',
       'private/import/my-coins/unread.csv',
     ]);
-    expect(filesIn(at)['private/import/my-coins/unread.csv']?.split('\r\n').slice(0, 3)).toEqual([
+    expect(folderTexts(at)['private/import/my-coins/unread.csv']?.split('\r\n').slice(0, 3)).toEqual([
       '\uFEFFrow,column,cell,why,field',
       expect.stringMatching(/^3,Weight \(g\),heavy,/),
       expect.stringMatching(/^5,\(the whole row\),"Henry III · 1,40 · no number","This row has no inventory number/),
@@ -93,7 +76,7 @@ describe('a sheet brought in', () => {
     const { records, problems } = await checkCabinet(at, PRIVACY);
     expect(problems).toEqual([]);
     expect(records.pieces.map(({ id, fields }) => [id, fields.ruler])).toEqual([['1', ['edward-i']], ['2', ['edward-i']], ['3', ['henry-iii']]]); // prettier-ignore
-    const files = filesIn(at);
+    const files = folderTexts(at);
     expect(files['pieces/1/piece.md']).toContain('=HYPERLINK("http://example.org";"click")');
     expect(files['pieces/2/piece.md']).toContain('as-written: { weight: heavy }');
     expect(files['pieces/2/piece.md']).toContain('<script>alert(1)</script>');
@@ -106,18 +89,18 @@ describe('a sheet brought in', () => {
   });
 
   test('is brought in again without a change', () => {
-    const before = filesIn(at);
+    const before = folderTexts(at);
     const { stdout } = run(words, '--write');
     expect(stdout).toContain('4 rows = 0 new pieces + 0 changed + 3 as they were + 1 set aside');
-    expect(filesIn(at)).toEqual(before);
+    expect(folderTexts(at)).toEqual(before);
   });
 
   test('changes what has changed in it', () => {
-    const before = filesIn(at);
+    const before = folderTexts(at);
     writeFileSync(file, SHEET.replace('1,41', '1,42'));
     const { stdout } = run(words, '--write');
     expect(stdout).toContain('3: weight');
-    const after = filesIn(at);
+    const after = folderTexts(at);
     const touched = Object.keys(after).filter((name) => after[name] !== before[name]);
     expect(touched).toEqual([
       'pieces/3/piece.md',
@@ -154,7 +137,7 @@ test('A ledger that cannot take the private cells stops everything before it beg
   writeFileSync(join(at, 'private/ledger.csv'), 'cost,notes\n1 GBP,mine\n');
   const { stderr, status } = run(words, '--write', '--yes');
   expect([status, stderr.includes('has no column piece')]).toEqual([1, true]);
-  expect(Object.keys(filesIn(at))).toEqual(['cabinet.yaml', 'private/ledger.csv']);
+  expect(Object.keys(folderTexts(at))).toEqual(['cabinet.yaml', 'private/ledger.csv']);
 });
 
 describe('a slip is told in a sentence', () => {
@@ -193,7 +176,7 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   expect((await checkCabinet(broken.at, PRIVACY)).problems).toEqual([]);
   expect(run(broken.words, '--write').status).toBe(0);
   const parts = (name: string): boolean => !/\.unfinished$/.test(name);
-  const [one, other] = [filesIn(broken.at), filesIn(whole.at)];
+  const [one, other] = [folderTexts(broken.at), folderTexts(whole.at)];
   expect(Object.keys(one).filter(parts)).toEqual(Object.keys(other));
   for (const [name, text] of Object.entries(other)) expect(one[name]).toBe(text);
 });

@@ -68,7 +68,7 @@ test('copies are upright JPEGs with nothing in them but pixels, a place is told 
   await writeFile(join(cabinet, 'pieces/plain-penny/reverse.jpg'), 'mine now');
   const undone = photos('--undo');
   expect(undone.stdout).toContain('pieces/plain-penny/reverse.jpg has been changed since, and was kept.');
-  expect(undone.stdout).toContain('1 photograph taken away again.');
+  expect(undone.stdout).toContain('1 file taken away again.');
   expect(await held('plain-penny')).toEqual(['reverse.jpg']);
   expect(photos('--undo').stderr).toContain('There is nothing to undo');
 });

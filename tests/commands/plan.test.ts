@@ -113,7 +113,7 @@ describe('what cannot be planned is answered with a sentence and 1, and nothing 
     mkdirSync(join(at, 'private', 'plan.md'));
     const { stderr, status } = spawnSync(process.execPath, [COMMAND, '--cabinet', at, ...MINTS], { encoding: 'utf8' });
     expect(status).toBe(1);
-    expect(stderr).toMatch(/^The plan cannot be written to .*plan\.md\. Close it elsewhere, or allow writing there\.\n$/);
+    expect(stderr).toMatch(/plan\.md is a folder, and a file is wanted there\. Move the folder away, and try again\.\n$/);
   });
   test('a cabinet without a guide, and no cabinet', () => {
     const at = cabinet();

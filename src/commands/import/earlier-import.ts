@@ -2,7 +2,7 @@ import type { CabinetFolder } from '../../catalogue/files.ts';
 import { parseBroughtIn } from '../../import/reimport/base.ts';
 import type { Draft } from '../../import/plan/draft.ts';
 import { pathIn } from './place-of.ts';
-import { readIfThere } from '../parts/write-whole.ts';
+import { readIfThere } from '../../catalogue/keep/flush.ts';
 
 const BROUGHT_IN = /^private\/import\/([^/]+)\/brought-in\.jsonl$/;
 

@@ -8,7 +8,7 @@ import { good, refuse } from '../../core/outcome.ts';
 import type { Sheet } from '../../import/sheets/sheet.ts';
 import { canAsk } from '../parts/ask.ts';
 import { askMapping, questionsInWords } from './ask-mapping.ts';
-import { readIfThere, writeWhole } from '../parts/write-whole.ts';
+import { PRIVATE_FILE, readIfThere, writeWhole } from '../../catalogue/keep/flush.ts';
 
 export type WantedMapping = {
   readonly sheet: Sheet;
@@ -47,6 +47,6 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   const asked = canAsk() ? [] : questionsInWords(questions);
   const open =
     asked.length === 0 ? '' : ['# What the sheet does not tell:', ...asked.map((line) => `# ${line}`), ''].join('\n');
-  await writeWhole(at, `${formatMapping(settled)}${open}`);
+  await writeWhole(at, `${formatMapping(settled)}${open}`, PRIVATE_FILE);
   return good({ mapping: settled, isNew: true, asked });
 }

@@ -1,15 +1,15 @@
 import { writeCsv } from '../../catalogue/csv.ts';
+import type { CabinetFolder } from '../../catalogue/files.ts';
 import type { BroughtIn } from '../../import/reimport/base.ts';
 import { formatBroughtIn } from '../../import/reimport/base.ts';
 import { columnKeys } from '../../import/columns/column-key.ts';
 import type { ImportPlan } from '../../import/plan/plan-import.ts';
 import type { Sheet } from '../../import/sheets/sheet.ts';
 import type { ImportPlaces } from './place-of.ts';
-import { pathIn } from './place-of.ts';
-import { writeWhole } from '../parts/write-whole.ts';
+import type { Changes } from '../../catalogue/keep/change-cabinet.ts';
 
 export type ImportToWrite = {
-  readonly cabinet: string;
+  readonly changes: Changes;
   readonly places: ImportPlaces;
   readonly plan: ImportPlan;
   readonly sheet: Sheet;
@@ -17,12 +17,9 @@ export type ImportToWrite = {
   readonly tell: (done: number, all: number) => void;
 };
 
-/**
- * Writes what was planned, file by file and each whole: lists first, so that no piece names what is not there; then the pieces, the
- * ledger, the rows as they stood, and last what was brought in. Stopped anywhere and begun again, it comes to the same.
- */
-export async function writeImport({ cabinet, places, plan, sheet, before, tell }: ImportToWrite): Promise<void> {
-  const put = (file: string, text: string): Promise<void> => writeWhole(pathIn(cabinet, file), text);
+/** Writes what was planned as one stroke: the lists, the pieces, the ledger, the rows as they stood, and what was imported. */
+export async function writeImport({ changes, places, plan, sheet, before, tell }: ImportToWrite): Promise<void> {
+  const { put } = changes;
   for (const { file, text } of plan.lists) await put(file, text);
   const written = plan.pieces.filter(({ state }) => state !== 'same');
   for (const [at, { file, text }] of written.entries()) {
@@ -32,6 +29,14 @@ export async function writeImport({ cabinet, places, plan, sheet, before, tell }
   if (plan.ledger !== null) await put('private/ledger.csv', plan.ledger);
   await put(places.rows, rowsCsv(sheet, plan));
   await put(places.broughtIn, formatBroughtIn(broughtIn(sheet, plan, before)));
+}
+
+/** Whether nobody has changed a text since a cabinet was read. */
+export function hasSameTexts(one: CabinetFolder, other: CabinetFolder): boolean {
+  return (
+    one.files.length === other.files.length &&
+    one.files.every(({ file, text }, at) => file === other.files[at]?.file && text === other.files[at].text)
+  );
 }
 
 /** The unread cells of a plan as a table, and every row that became no piece, in the order of the sheet. */

@@ -8,7 +8,7 @@ import { makeHallCopy } from '../../publish/offline-copy/make-offline-copy.ts';
 import { FRONT } from '../../publish/offline-copy/places.ts';
 import type { BuildWish } from './build-site.ts';
 import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
-import { putFolder } from './put-folder.ts';
+import { aloneIn, putFolder } from './put-folder.ts';
 import { MARKS, refuseFolder } from './refuse-folder.ts';
 
 export type HallWish = Omit<BuildWish, 'out'> & {
@@ -22,9 +22,13 @@ export type HallWish = Omit<BuildWish, 'out'> & {
  * Makes the copy of a site that is carried to a hall on a stick, inspected first as the site and then as the copy.
  * Answers with a sentence.
  */
-export async function buildHall({ exhibit, out, cabinet, address }: HallWish): Promise<Outcome<string>> {
+export async function buildHall(wish: HallWish): Promise<Outcome<string>> {
+  const into = resolve(wish.out ?? `hall-${wish.exhibit}`);
+  return aloneIn(into, () => buildInto(wish, into));
+}
+
+async function buildInto({ exhibit, cabinet, address }: HallWish, into: string): Promise<Outcome<string>> {
   const started = performance.now();
-  const into = resolve(out ?? `hall-${exhibit}`);
   const refusal = await refuseFolder(into, cabinet.at, MARKS.hall);
   if (refusal !== null) return refuse(refusal);
 

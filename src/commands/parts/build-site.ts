@@ -3,7 +3,7 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { counted, makeSite, shownFolder } from './make-site.ts';
-import { putFolder } from './put-folder.ts';
+import { aloneIn, putFolder } from './put-folder.ts';
 import { refuseFolder } from './refuse-folder.ts';
 
 export type BuildWish = {
@@ -19,8 +19,12 @@ export type Built = { readonly out: string; readonly base: string; readonly says
 
 /** Checks a cabinet, makes its pictures and pages, inspects every byte, and puts the site in its folder. */
 export async function buildSite(wish: BuildWish): Promise<Outcome<Built>> {
-  const started = performance.now();
   const into = resolve(wish.out);
+  return aloneIn(into, () => buildInto(wish, into));
+}
+
+async function buildInto(wish: BuildWish, into: string): Promise<Outcome<Built>> {
+  const started = performance.now();
   const refusal = await refuseFolder(into, wish.cabinet.at);
   if (refusal !== null) return refuse(refusal);
 

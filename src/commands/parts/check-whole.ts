@@ -1,13 +1,15 @@
 import { checkCabinet } from '../../catalogue/check-cabinet.ts';
 import type { CheckedCabinet } from '../../catalogue/check-cabinet.ts';
+import { recoverCabinet } from '../../catalogue/keep/change-cabinet.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { checkPictures } from '../../photographs/verify/check-pictures.ts';
 import { readIndex } from '../../photographs/cache/picture-cache.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 
-/** Reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */
+/** Takes back what a killed command left half-done, reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */
 export async function checkWhole(at: string): Promise<CheckedCabinet> {
+  await recoverCabinet(at);
   const { records, problems } = await checkCabinet(at, PRIVACY);
   const pictures = await checkPictures(records.pieces, at, await readIndex(cacheFolder('photographs', at)));
   return { records, problems: orderProblems([...problems, ...pictures]) };

@@ -2,6 +2,7 @@ import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import type { ParseArgsConfig } from 'node:util';
+import { endFaultsWithSentences } from './faults.ts';
 
 type Flags = NonNullable<ParseArgsConfig['options']>;
 
@@ -18,6 +19,7 @@ export function readWords<T extends Flags>(help: string, flags: T) {
     if (error.code === 'EPIPE') process.exit();
     throw error;
   });
+  endFaultsWithSentences();
   const read = (): ReturnType<typeof parse> => {
     try {
       return parse();

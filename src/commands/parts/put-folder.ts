@@ -1,21 +1,68 @@
-import { cp, mkdir, rename, rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join, relative } from 'node:path';
+import process from 'node:process';
+import { withLock } from '../../catalogue/keep/lock.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { cacheFolder } from './cache-folder.ts';
+
+/** Beside a folder, under names that no keeper gives: the new one on its way, and the old one while the two change places. */
+const besides = (into: string): { readonly coming: string; readonly going: string } => ({
+  coming: join(dirname(into), `.${basename(into)}.underglass-new`),
+  going: join(dirname(into), `.${basename(into)}.underglass-old`),
+});
 
 /**
  * Puts a finished folder in the place of whatever is there. It is brought beside its place first, which takes long when that
- * is another disk or a stick; then the two change places.
+ * is another disk or a stick; then the old one is renamed away, the new one renamed in, and only then the old one deleted.
+ * Ended at any moment, the folder is whole: the old one or the new one, once `recoverFolder` has run.
  */
 export async function putFolder(finished: string, into: string): Promise<void> {
-  const beside = `${into}.unfinished`;
-  await rm(beside, { recursive: true, force: true });
+  const { coming, going } = besides(into);
   await mkdir(dirname(into), { recursive: true });
   try {
-    await rename(finished, beside);
+    await rename(finished, coming);
   } catch {
-    // Another disk: a folder cannot be renamed across.
-    await cp(finished, beside, { recursive: true });
+    try {
+      // Another disk: a folder cannot be renamed across.
+      await cp(finished, coming, { recursive: true });
+    } catch (error) {
+      await rm(coming, { recursive: true, force: true });
+      throw error;
+    }
     await rm(finished, { recursive: true, force: true });
   }
-  await rm(into, { recursive: true, force: true });
-  await rename(beside, into);
+  const wasThere = await isThere(into);
+  if (wasThere) await rename(into, going);
+  try {
+    await rename(coming, into);
+  } catch (error) {
+    if (wasThere) await rename(going, into);
+    throw error;
+  }
+  await rm(going, { recursive: true, force: true });
+}
+
+/** Sets right what a command left that was killed while it put a folder in its place. */
+async function recoverFolder(into: string): Promise<void> {
+  const { coming, going } = besides(into);
+  if ((await isThere(going)) && !(await isThere(into))) await rename(going, into);
+  await rm(going, { recursive: true, force: true });
+  await rm(coming, { recursive: true, force: true });
+}
+
+/** Does the work while no other command builds into this folder, and after what a killed one left has been set right. */
+export async function aloneIn<T>(into: string, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
+  const lock = { folder: cacheFolder('locks', into), thing: `The folder ${relative(process.cwd(), into) || '.'}` };
+  const done = await withLock(lock, 'npm run build', async () => {
+    await recoverFolder(into);
+    return work();
+  });
+  return done.ok ? done.value : done;
+}
+
+async function isThere(folder: string): Promise<boolean> {
+  return readdir(folder).then(
+    () => true,
+    () => false,
+  );
 }

@@ -1,0 +1,37 @@
+import { relative } from 'node:path';
+import process from 'node:process';
+
+/** What a keeper can do about each fault of the machine, by its code. */
+const SENTENCES: Readonly<Record<string, (where: string) => string>> = {
+  ENOSPC: () => 'There is no room left on the disk. Make room, and try again.',
+  EDQUOT: () => 'There is no room left for you on this disk. Make room, and try again.',
+  EFBIG: () => 'The disk takes no file of this size. Make room, and try again.',
+  EROFS: (where) => `${where} lies on a disk that cannot be written to. Allow writing there, or choose another place.`,
+  EACCES: (where) => `${where} may not be opened or written. Allow it, or close it where it is open, and try again.`,
+  EPERM: (where) => `${where} may not be changed. Allow it, or close it where it is open, and try again.`,
+  EBUSY: (where) => `${where} is in use. Close it where it is open, and try again.`,
+  EMFILE: () => 'Too many files are open at once on this machine. Close other programs, and try again.',
+  ENFILE: () => 'Too many files are open at once on this machine. Close other programs, and try again.',
+  ENAMETOOLONG: (where) => `${where} is longer than a file name may be. Choose a shorter name.`,
+  ENOTDIR: (where) => `${where} lies in something that is no folder. Choose another place.`,
+  EISDIR: (where) => `${where} is a folder, and a file is wanted there. Move the folder away, and try again.`,
+  EEXIST: (where) => `${where} is there already, and nothing is written over it. Choose another name.`,
+  ENOENT: (where) => `${where} is not there any more. Bring it back, and try again.`,
+  ENOTEMPTY: (where) => `${where} holds something that was put there meanwhile. Look at it, and try again.`,
+  ELOOP: (where) => `${where} is a link that leads back to itself. Remove the link.`,
+  EIO: (where) => `${where} cannot be read or written: the disk has a fault. Copy what is on it elsewhere.`,
+  ENOMEM: () => 'There is not enough memory. Close other programs, and try again.',
+};
+
+/** What the program keeps for itself is named by its folder. */
+const OWN = /(private[/\\](undo|\.lock))[/\\].*$/;
+
+/** A sentence for what the machine refuses and a keeper can see to; null for a fault of the program. */
+export function faultSentence(error: unknown): string | null {
+  if (!(error instanceof Error)) return null;
+  const { code, path } = error as NodeJS.ErrnoException;
+  const name = path?.replace(OWN, '$1').replace(/\.([^/\\]+)\.\d+\.unfinished$/, '$1');
+  const says = code === undefined ? undefined : SENTENCES[code];
+  if (says === undefined) return error.cause === undefined ? null : faultSentence(error.cause);
+  return says(name === undefined ? 'A file or folder' : relative(process.cwd(), name) || '.');
+}

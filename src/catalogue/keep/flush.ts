@@ -1,0 +1,147 @@
+import { createHash } from 'node:crypto';
+import { constants } from 'node:fs';
+import { copyFile, link, mkdir, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import process from 'node:process';
+import { isRunning } from './holder.ts';
+import { isCode } from './lock.ts';
+
+/** The ending of what is being written; nothing reads a file of this name. */
+const UNFINISHED = /^\..+\.(\d+)\.unfinished$/;
+/** The mode of private files, and of the folders they lie in: their owner's alone. */
+export const PRIVATE_FILE = 0o600;
+export const PRIVATE_FOLDER = 0o700;
+
+export function digestOf(what: string | Uint8Array): string {
+  return createHash('sha256').update(what).digest('hex');
+}
+
+/** The bytes and mode of a file; null when there is none. */
+export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array; readonly mode: number } | null> {
+  try {
+    return { bytes: await readFile(path), mode: (await stat(path)).mode & 0o777 };
+  } catch (error) {
+    if (isCode(error, 'ENOENT') || isCode(error, 'ENOTDIR')) return null;
+    throw error;
+  }
+}
+
+/** Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. The name. */
+export async function writeBeside(path: string, what: string | Uint8Array, mode: number | null): Promise<string> {
+  const isPrivate = mode === PRIVATE_FILE;
+  await mkdir(dirname(path), { recursive: true, ...(isPrivate ? { mode: PRIVATE_FOLDER } : {}) });
+  const unfinished = join(dirname(path), `.${basename(path).slice(0, 200)}.${process.pid}.unfinished`);
+  const file = await open(unfinished, 'w', mode ?? 0o666);
+  try {
+    await file.writeFile(what);
+    if (mode !== null) await file.chmod(mode).catch(() => undefined);
+  } catch (error) {
+    await file.close();
+    await rm(unfinished, { force: true });
+    throw error;
+  }
+  await file.close();
+  return unfinished;
+}
+
+/** Gives a written file its name where nothing has that name yet; throws EEXIST where something has. */
+export async function placeNew(unfinished: string, path: string): Promise<void> {
+  try {
+    await link(unfinished, path);
+  } catch (error) {
+    if (isCode(error, 'EEXIST')) throw error;
+    // A disk that knows no links; where the file is there already, this fails as well.
+    await copyFile(unfinished, path, constants.COPYFILE_EXCL);
+  }
+  await rm(unfinished, { force: true });
+}
+
+/** A second name for the same bytes, or a copy where the other place is on another disk. */
+export async function linkOrCopy(from: string, to: string): Promise<void> {
+  await link(from, to).catch(async () => copyFile(from, to, constants.COPYFILE_EXCL));
+}
+
+/** Moves a file, across disks where it must be. */
+export async function moveTo(from: string, to: string): Promise<void> {
+  try {
+    await rename(from, to);
+  } catch (error) {
+    if (!isCode(error, 'EXDEV')) throw error;
+    await writeWhole(to, await readFile(from), (await stat(from)).mode & 0o777);
+    await rm(from, { force: true });
+  }
+}
+
+/** How many files are flushed at once: a disk takes many together nearly as fast as one. */
+const AT_ONCE = 64;
+
+/** Does something for each, many at once. */
+export async function forAll<T>(all: Iterable<T>, work: (one: T) => Promise<void>): Promise<void> {
+  const rest = all[Symbol.iterator]();
+  const worker = async (): Promise<void> => {
+    for (let next = rest.next(); next.done !== true; next = rest.next()) await work(next.value);
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, worker));
+}
+
+/** Brings written files down to the disk. */
+export async function flushAll(paths: Iterable<string>): Promise<void> {
+  await forAll(paths, async (path) => {
+    const file = await open(path, 'r+');
+    try {
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+  });
+}
+
+/** Brings the names in a folder down to the disk, where the system has a way to. */
+export async function flushFolder(folder: string): Promise<void> {
+  try {
+    const opened = await open(folder, 'r');
+    await opened.sync().catch(() => undefined);
+    await opened.close();
+  } catch {
+    // Windows opens no folders and flushes names by itself.
+  }
+}
+
+/** Writes a file whole or not at all, down to the disk. For what is no part of a cabinet's journal. */
+export async function writeWhole(path: string, what: string | Uint8Array, mode: number | null = null): Promise<void> {
+  const unfinished = await writeBeside(path, what, mode);
+  try {
+    await flushAll([unfinished]);
+    await rename(unfinished, path);
+  } finally {
+    await rm(unfinished, { force: true });
+  }
+  await flushFolder(dirname(path));
+}
+
+/** Removes what processes that ended have left half-written in a folder, and the folders in which nothing else lies. */
+export async function sweep(at: string): Promise<void> {
+  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch(() => []);
+  for (const entry of entries) {
+    const writer = UNFINISHED.exec(entry.name)?.[1];
+    if (writer === undefined || !entry.isFile() || isRunning(Number(writer))) continue;
+    await rm(join(entry.parentPath, entry.name), { force: true });
+    await removeIfEmpty(entry.parentPath, at);
+  }
+}
+
+/** Removes a folder in which nothing lies, and its parents, but none that stands in the cabinet's own folder. */
+export async function removeIfEmpty(folder: string, at: string): Promise<void> {
+  for (let one = folder; one !== at && dirname(one) !== at && one !== dirname(one); one = dirname(one))
+    try {
+      await rmdir(one);
+    } catch {
+      return;
+    }
+}
+
+/** The text of a file; null when there is none. */
+export async function readIfThere(path: string): Promise<string | null> {
+  const found = await fileAt(path);
+  return found === null ? null : new TextDecoder().decode(found.bytes);
+}
