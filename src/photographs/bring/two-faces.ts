@@ -1,5 +1,6 @@
-import { findPieces } from '../locate/find-piece.ts';
+import { findPieces, LOOK_AT } from '../locate/find-piece.ts';
 import type { Box, Pixels } from '../locate/pixels.ts';
+import { reduced } from '../locate/pixels.ts';
 
 /** Board kept round a face that is cut out of a picture of two, as a part of its longer side. */
 const MARGIN = 0.12;
@@ -11,9 +12,12 @@ const ALIKE = 0.8;
  * does not show two things of one size.
  */
 export function twoFaces(pixels: Pixels): readonly [obverse: Box, reverse: Box] | null {
-  const [one, other] = findPieces(pixels, 2);
-  if (one === undefined || other === undefined) return null;
-  const [a, b] = [one.box, other.box];
+  const look = reduced(pixels, LOOK_AT);
+  const [one, other, ...more] = findPieces(look, 3);
+  // Three things of one size are no two faces.
+  if (one === undefined || other === undefined || more.length > 0) return null;
+  const times = pixels.width / look.width;
+  const [a, b] = [one, other].map(({ box: { left, top, width, height } }) => ({ left: left * times, top: top * times, width: width * times, height: height * times })) as [Box, Box]; // prettier-ignore
   const isAlike = (first: number, second: number): boolean =>
     Math.min(first, second) >= ALIKE * Math.max(first, second);
   if (!isAlike(a.width, b.width) || !isAlike(a.height, b.height)) return null;

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
-import type { Extent } from '../locate/pixels.ts';
+import type { Doubt } from '../locate/find-piece.ts';
+import type { Box, Extent } from '../locate/pixels.ts';
 import type { Placing } from '../locate/place-piece.ts';
 
 /** One made picture: a file under `/photographs/`, with its size in pixels. */
@@ -16,8 +17,12 @@ export type FacePictures = {
   readonly jpeg: MadePicture;
   /** How much of the picture's width and height the piece itself fills, 0–1; the whole when it could not be found. */
   readonly span: { readonly width: number; readonly height: number };
-  /** How the piece was placed in its photograph. */
+  /** How the piece was placed in its photograph; how sure that is, 0 to 1; and why nothing was cut out, if a piece was sought. */
   readonly placed: Placing;
+  readonly sure: number;
+  readonly doubt: Doubt | null;
+  /** Where the piece seems to be in the upright photograph, in its own pixels, when that was too unsure to cut it out. */
+  readonly seems: Box | null;
   /** How large the piece is in the photograph, and the photograph itself upright, in pixels. */
   readonly seen: { readonly piece: Extent; readonly photograph: Extent };
 };

@@ -10,7 +10,7 @@ export type Known = {
   readonly seen: string;
   readonly digest: string;
   readonly recipe: string;
-  readonly wish: string;
+  readonly request: string;
   readonly pictures: FacePictures;
 };
 

@@ -1,121 +1,174 @@
-import { edgesOf } from './edges.ts';
-import { hullOf } from './hull.ts';
-import { outlineBox, outlineOf } from './outline.ts';
+import { fitRound } from './best-path.ts';
+import type { EdgeShape } from './edge-shapes.ts';
+import { boxFill, edgeShapes, maskOutline } from './edge-shapes.ts';
+import { judgeRim } from './judge-rim.ts';
+import type { Outline } from './outline.ts';
+import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
-import { reduced } from './pixels.ts';
-import type { Region } from './regions.ts';
-import { boxOf, close, count, filled, grow, open, regionsOf, shrink } from './regions.ts';
+import type { Slack } from './refine-rim.ts';
+import { refineRim } from './refine-rim.ts';
+import type { RoundPiece } from './round-piece.ts';
+import { followRim, roundPieces } from './round-piece.ts';
 
-/** The piece in a picture: its box in the picture's pixels, and a silhouette of `size`, one byte a pixel, 1 where the piece is. */
-export type FoundPiece = { readonly box: Box; readonly mask: Uint8Array; readonly size: Extent };
+/** A piece in a picture: where it is in that picture's pixels, its rim, and how sure that is, 0 to 1. */
+export type FoundPiece = { readonly box: Box; readonly rim: FoundRim; readonly sure: number };
+
+/** A rim seen whole from its middle, and how far the true one may stray from it; or a silhouette of the picture's size. */
+export type FoundRim =
+  | { readonly kind: 'outline'; readonly outline: Outline; readonly slack: Slack }
+  | { readonly kind: 'silhouette'; readonly mask: Uint8Array; readonly size: Extent };
+
+/** Why nothing is cut out of a picture: nothing stands out enough, or the frame cuts the piece, or several could be meant. */
+export type Doubt = 'unsure' | 'cut by the frame' | 'several';
+
+/** What was found, as far as anything was, and why it is not to be cut out; null when it is. */
+export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt | null };
 
 /** The longest side, in pixels, of the copy in which a piece is sought. */
 export const LOOK_AT = 320;
+/** What is less sure than this is not cut out; DEVELOPERS.md tells how it was set. */
+export const SURE_ENOUGH = 0.55;
+/** A round thing surer than this is not held against the things with edges. */
+const VERY_SURE = 0.85;
+/** How much of that is enough where the keeper says the piece is. */
+const SAID = 0.8;
+/** How much surer a rim is on which both ways agree. */
+const AGREED = 0.1;
 
-/** How wide a break in the outline may be, as a part of the picture's shorter side: first narrow, so that neighbours stay apart. */
-const BREAKS = [0.01, 0.03] as const;
-/** The least part of the picture a piece may cover. */
-const LEAST = 0.005;
-/** A silhouette that fills less of its hull than this has lost a part of its outline, or has something joined to it. */
-const WHOLE = 0.93;
-/** What is joined to a piece, as a ruler may be, is cut off where it is thinner than this part of what both take up. */
-const THIN = 0.17;
-/** How much less a thing is worth that the rim of the picture cuts. */
-const CUT = 0.1;
-/** A second piece is at least so large beside the first: less is a label or a scale. */
+/** How much of the box about it a thing with straight sides fills. */
+const STRAIGHT = 0.9;
+/** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
+const BY_EDGES: Slack = { inwards: 0.09, outwards: 0.02 };
+/** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
 const ALIKE = 0.6;
-/** How many things in a picture are looked at more closely. */
-const CLOSELY = 5;
 
-/** Finds the piece in a picture; null when nothing on the board can be one. */
-export function findPiece(pixels: Pixels): FoundPiece | null {
-  return findPieces(pixels, 1)[0] ?? null;
+/** The piece in a picture; `straight` when its record says that it is not nearly round. */
+export function findPiece(look: Pixels, straight = false): Finding {
+  const rounds = straight ? [] : roundPieces(look, 1);
+  const [round] = rounds;
+  if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, rounds);
+  const shapes = edgeShapes(look, 1).map((shape) => shapeFound(shape, look));
+  const [byEdges] = shapes;
+  if (round === undefined) return settled(byEdges ?? null, look, []);
+  if (byEdges === undefined) return settled(asFound(round), look, rounds);
+  if (agree(byEdges, round)) return settled(asFound(round, AGREED), look, rounds);
+  const isOther = isStraightAbout(byEdges, round) || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
+  return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, rounds);
 }
 
-/**
- * Finds up to so many pieces in one picture, by their edges: a board is smooth, and so is a shadow; a piece has a rim and
- * relief, also where its colour is that of the board. The largest compact things are taken, from left to right. None
- * when nothing stands out, or when what does reaches from one side of the picture to the other.
- */
-export function findPieces(pixels: Pixels, wanted: number): readonly FoundPiece[] {
-  const look = reduced(pixels, LOOK_AT);
-  const edges = edgesOf(look);
-  let best: readonly Shape[] = [];
-  for (const part of BREAKS) {
-    best = shapesOf(edges, look, part).slice(0, wanted);
-    if (best.length === wanted && best.every(({ isWhole }) => isWhole)) break;
-  }
-  const most = best[0]?.worth ?? 0;
-  return best
-    .filter(({ worth }) => worth >= most * ALIKE ** 3)
-    .map(({ mask }) => inPixels(drawnIn(mask, look), pixels))
-    .sort((one, other) => one.box.left + one.box.width / 2 - other.box.left - other.box.width / 2);
+/** The piece that has at least so much in common with a box drawn by the keeper; null when none is seen there. */
+export function findNear(look: Pixels, box: Box, least: number, straight: boolean): FoundPiece | null {
+  const { x, y } = middle(box);
+  const round = straight ? null : followRim(look, { x, y, radius: (box.width + box.height) / 4 });
+  if (round !== null && round.sure >= SURE_ENOUGH * SAID && inCommon(outlineBox(round.outline), box) >= least)
+    return asFound(round);
+  const { piece } = findPiece(look, straight);
+  return piece !== null && piece.sure >= SURE_ENOUGH * SAID && inCommon(piece.box, box) >= least ? piece : null;
 }
 
-type Shape = { readonly mask: Uint8Array; readonly box: Box; readonly isWhole: boolean; readonly worth: number };
-
-/** The things on the board, best first. */
-function shapesOf(edges: Uint8Array, size: Extent, part: number): readonly Shape[] {
-  const reach = Math.max(2, Math.round(Math.min(size.width, size.height) * part));
-  const least = size.width * size.height * LEAST;
-  return regionsOf(close(edges, size, reach), size, 2 * Math.sqrt(least))
-    .toSorted((one, other) => worthOf(other.box, size) - worthOf(one.box, size))
-    .slice(0, CLOSELY)
-    .flatMap((region) => shapesIn(region, size))
-    .filter(({ mask, box }) => count(mask) >= least && !spans(box, size))
-    .sort((one, other) => other.worth - one.worth);
+/** What two boxes have in common, as a part of what they cover together. */
+function inCommon(one: Box, other: Box): number {
+  const along = (a: number, aLength: number, b: number, bLength: number): number =>
+    Math.max(0, Math.min(a + aLength, b + bLength) - Math.max(a, b));
+  const both =
+    along(one.left, one.width, other.left, other.width) * along(one.top, one.height, other.top, other.height);
+  return both / (one.width * one.height + other.width * other.height - both);
 }
 
-/** What a region shows: itself, the parts it falls into without what is thin, or its hull when its outline is broken. */
-function shapesIn(region: Region, size: Extent): readonly Shape[] {
-  const silhouette = filled(region, size);
-  const hull = hullOf(silhouette, size);
-  const all = count(silhouette);
-  if (all >= WHOLE * count(hull)) return shape(silhouette, size, true);
-  const reach = Math.round(THIN * Math.min(region.box.width, region.box.height));
-  const thick = open(silhouette, size, reach);
-  const parts = regionsOf(thick, size, all * 0.1).flatMap((part) => {
-    // Opened with a square, a round thing loses its bow: it is grown back as far as the silhouette goes.
-    const grown = grow(filled(part, size), size, Math.max(2, Math.round(reach / 2)));
-    for (let at = 0; at < grown.length; at += 1) grown[at] = (grown[at] ?? 0) & (silhouette[at] ?? 0);
-    return count(grown) >= WHOLE * 0.97 * count(hullOf(grown, size)) ? shape(grown, size, true) : [];
-  });
-  return parts.length > 0 ? parts : shape(hull, size, false);
+/** Finds up to so many pieces of one kind in one picture, from left to right; fewer, and none that is not sure, where there are not. */
+export function findPieces(look: Pixels, wanted: number): readonly FoundPiece[] {
+  const rounds: RoundPiece[] = [];
+  for (const one of roundPieces(look, wanted))
+    if (one.sure >= SURE_ENOUGH && one.judgement.outside === 0 && rounds.every((other) => areApart(one, other)))
+      rounds.push(one);
+  const most = Math.max(...rounds.map(({ outline }) => meanRadius(outline)));
+  const alike = rounds.filter(({ outline }) => meanRadius(outline) >= 0.5 * most).map((one) => asFound(one));
+  const shapes = alike.length >= wanted ? [] : edgeShapes(look, wanted).map((shape) => shapeFound(shape, look));
+  const found = shapes.length > alike.length && shapes.every(({ sure }) => sure >= SURE_ENOUGH) ? shapes : alike;
+  return found.slice(0, wanted).sort((one, other) => middle(one.box).x - middle(other.box).x);
 }
 
-function shape(mask: Uint8Array, size: Extent, isWhole: boolean): readonly Shape[] {
-  const box = boxOf(mask, size);
-  return box === null ? [] : [{ mask, box, isWhole, worth: worthOf(box, size) }];
+function settled(piece: FoundPiece | null, look: Extent, rounds: readonly RoundPiece[]): Finding {
+  if (piece === null) return { piece, doubt: 'unsure' };
+  if (touchesFrame(piece.box, look)) return { piece, doubt: 'cut by the frame' };
+  if (piece.sure < SURE_ENOUGH) return { piece, doubt: 'unsure' };
+  const [first] = rounds;
+  const others = rounds.filter((one) => one.sure >= SURE_ENOUGH && one.judgement.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
+  return { piece, doubt: others.length > 0 ? 'several' : null };
 }
 
-/** How much a thing looks like the one meant: large in both directions, and not cut by the rim of the picture. */
-function worthOf({ left, top, width, height }: Box, size: Extent): number {
-  const isCut = left <= 1 || top <= 1 || left + width >= size.width - 1 || top + height >= size.height - 1;
-  return Math.min(width, height) ** 3 * (isCut ? CUT : 1);
+function touchesFrame({ left, top, width, height }: Box, size: Extent): boolean {
+  return left < 1 || top < 1 || left + width > size.width - 1 || top + height > size.height - 1;
 }
 
-function spans({ left, top, width, height }: Box, size: Extent): boolean {
-  const reaches = (from: number, length: number, all: number): boolean => from <= 1 && from + length >= all - 1;
-  return reaches(left, width, size.width) || reaches(top, height, size.height);
+function areApart({ outline: one }: RoundPiece, { outline: other }: RoundPiece): boolean {
+  return Math.hypot(one.x - other.x, one.y - other.y) > 0.85 * (meanRadius(one) + meanRadius(other));
 }
 
-/** The edges of a thing lie on both sides of its rim: its silhouette is drawn in by one pixel. */
-function drawnIn(mask: Uint8Array, { width, height }: Extent): FoundPiece {
-  const size = { width, height };
-  const inner = shrink(mask, size, 1);
-  return { mask: inner, box: boxOf(inner, size) ?? { left: 0, top: 0, width, height }, size };
+function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece): boolean {
+  const [a, b] = [meanRadius(one), meanRadius(other)];
+  return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
-/** The box in the pixels of the picture itself: by its rim where that can be traced. */
-function inPixels(found: FoundPiece, pixels: Pixels): FoundPiece {
-  const times = pixels.width / found.size.width;
-  const box = {
-    left: found.box.left * times,
-    top: found.box.top * times,
-    width: found.box.width * times,
-    height: found.box.height * times,
+function asFound({ outline, slack, sure }: RoundPiece, more = 0): FoundPiece {
+  const rim = { kind: 'outline', outline, slack: { inwards: slack, outwards: slack } } as const;
+  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure + more)) };
+}
+
+function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels): FoundPiece {
+  const size = { width: look.width, height: look.height };
+  const seen = maskOutline({ mask, box }, size);
+  if (seen === null)
+    return {
+      box,
+      rim: { kind: 'silhouette', mask, size },
+      sure: isWhole && !touchesFrame(grownBy(box, 2), look) ? SURE_ENOUGH : 0,
+    };
+  const outline = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
+  const { support, chance, unlike, outside } = judgeRim(look, outline);
+  const known = isKnownShape(seen) || isKnownShape(outline) ? 0.1 : -0.2;
+  const sure = support - chance + 0.4 * unlike - outside + known;
+  const slack = { inwards: 0.03, outwards: 0.03 };
+  // The frame is told by the silhouette: the rim was drawn in from it.
+  const isCut = touchesFrame(grownBy(box, 2), look);
+  return {
+    box: isCut ? grownBy(box, 2) : outlineBox(outline),
+    rim: { kind: 'outline', outline, slack },
+    sure: Math.min(1, Math.max(0, sure)),
   };
-  if (times === 1) return { ...found, box };
-  const outline = outlineOf(pixels, found, { left: 0, top: 0, times });
-  return { ...found, box: outline === null ? box : outlineBox(outline) };
+}
+
+/** Whether an outline is a rectangle or nearly a circle: a thing with its shadow is neither. */
+function isKnownShape(outline: Outline): boolean {
+  if (boxFill(outline) >= STRAIGHT) return true;
+  const { astray, oval, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
+  return astray < Math.max(0.008 * mean, 0.6) && oval < 0.03;
+}
+
+function grownBy({ left, top, width, height }: Box, by: number): Box {
+  return { left: left - by, top: top - by, width: width + 2 * by, height: height + 2 * by };
+}
+
+/** Whether both ways found the same rim. */
+function agree({ rim, box }: FoundPiece, { outline }: RoundPiece): boolean {
+  if (rim.kind !== 'outline') return false;
+  const round = outlineBox(outline);
+  const [one, other] = [middle(box), middle(round)];
+  const near = 0.04 * Math.max(round.width, round.height);
+  return (
+    Math.hypot(one.x - other.x, one.y - other.y) < near &&
+    Math.abs(box.width - round.width) < 2 * near &&
+    Math.abs(box.height - round.height) < 2 * near
+  );
+}
+
+function middle({ left, top, width, height }: Box): { x: number; y: number } {
+  return { x: left + width / 2, y: top + height / 2 };
+}
+
+/** Whether a thing has straight sides and the round one lies within it: a round on a square piece, and not a shadow's. */
+function isStraightAbout({ rim, sure }: FoundPiece, { outline: inner }: RoundPiece): boolean {
+  if (rim.kind !== 'outline' || sure < SURE_ENOUGH || boxFill(rim.outline) < STRAIGHT) return false;
+  const { outline } = rim;
+  return Math.hypot(outline.x - inner.x, outline.y - inner.y) < meanRadius(outline) - 0.8 * meanRadius(inner);
 }

@@ -1,30 +1,40 @@
 import type { Crop } from '../../catalogue/crop.ts';
-import type { FoundPiece } from './find-piece.ts';
-import { findPiece, LOOK_AT } from './find-piece.ts';
 import { glanceAt } from '../render/open-photograph.ts';
 import type { Photograph } from '../render/open-photograph.ts';
+import type { PictureRequest } from '../render/picture-request.ts';
+import type { Doubt, FoundPiece } from './find-piece.ts';
+import { findNear, findPiece, LOOK_AT } from './find-piece.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import { release } from './pixels.ts';
-import type { Wish } from '../render/picture-request.ts';
 
 /**
- * How a piece was placed in its photograph: `found` by its edges; by the keeper's `crop`; in the `middle`, because it
- * could not be found; or not at all, for what is shown `whole`.
+ * How a piece was placed in its photograph: `found`, and cut out along its rim; by the keeper's `crop`; or not at all, and
+ * the photograph is shown `whole`.
  */
-export type Placing = 'found' | 'crop' | 'middle' | 'whole';
+export type Placing = 'found' | 'crop' | 'whole';
 
-/** Where a piece lies in its photograph, in pixels, and how its rim is known. */
-export type Placed = { readonly how: Placing; readonly box: Box; readonly rim: Rim };
+/** Where a piece lies in its photograph, in pixels, how its rim is known, and how sure that is. */
+export type Placed = {
+  readonly how: Placing;
+  readonly box: Box;
+  readonly rim: Rim;
+  /** 0 to 1; 1 for the keeper's own word, 0 where nothing was sought or found. */
+  readonly sure: number;
+  /** Why it is shown whole though a piece was sought in it. */
+  readonly doubt: Doubt | null;
+  /** Where the piece seems to be, when that is too unsure to cut it out: what the keeper is offered to confirm. */
+  readonly seems: Box | null;
+};
 
-/** A rim to be traced along a silhouette; one drawn as the keeper's crop says; or none, and the picture keeps its board. */
+/** A rim found in a smaller copy; one drawn as the keeper's crop says; or none, and the picture keeps its board. */
 export type Rim =
-  | { readonly kind: 'traced'; readonly silhouette: Silhouette }
+  | { readonly kind: 'found'; readonly copy: FoundInCopy }
   | { readonly kind: 'drawn'; readonly shape: 'ellipse' | 'rectangle' }
   | { readonly kind: 'none' };
 
-/** A piece found in a part of a photograph: the part's corner, and how many of the photograph's pixels go on one of the copy's. */
-export type Silhouette = {
-  readonly found: FoundPiece;
+/** A piece found in a copy of a part of a photograph: the part's corner, and how many of the photograph's pixels go on one of the copy's. */
+export type FoundInCopy = {
+  readonly piece: FoundPiece;
   readonly left: number;
   readonly top: number;
   readonly times: number;
@@ -33,57 +43,75 @@ export type Silhouette = {
 /** How much of the keeper's box and of what was found must be common to both, for the found rim to be the one meant. */
 const SAME = 0.7;
 /** Board looked at round the keeper's box, as a part of its longer side. */
-const ROUND_ABOUT = 0.15;
+const ROUND_ABOUT = 0.3;
 
-/** Places a piece in its photograph. */
-export async function placePiece(photograph: Photograph, wish: Wish): Promise<Placed> {
-  if (wish.crop !== null) return placeByCrop(photograph, wish, wish.crop);
+const NONE = { rim: { kind: 'none' }, sure: 0, doubt: null, seems: null } as const;
+
+/** Places a piece in its photograph. Nothing is cut out of one in which it is not surely found. */
+export async function placePiece(photograph: Photograph, request: PictureRequest): Promise<Placed> {
+  if (request.crop !== null) return placeByCrop(photograph, request, request.crop);
   const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
-  if (wish.shows === 'detail') return { how: 'whole', box: whole, rim: { kind: 'none' } };
-  const silhouette = await seek(photograph, whole);
-  if (silhouette !== null) return { how: 'found', box: boxOf(silhouette), rim: { kind: 'traced', silhouette } };
+  if (request.shows === 'detail') return { ...NONE, how: 'whole', box: whole };
+  const copy = await copyOf(photograph, whole);
+  const { piece, doubt } = findPiece(copy.look, request.shows === 'oblong face');
+  release(copy.look.rgb);
+  if (piece !== null && doubt === null) {
+    const found = { piece, left: 0, top: 0, times: copy.times };
+    return {
+      how: 'found',
+      box: boxOf(found),
+      rim: { kind: 'found', copy: found },
+      sure: piece.sure,
+      doubt,
+      seems: null,
+    };
+  }
   // An edge commonly runs from one side of its picture to the other.
-  if (wish.shows === 'edge') return { how: 'whole', box: whole, rim: { kind: 'none' } };
-  return { how: 'middle', box: middleOf(photograph, wish.ratio), rim: { kind: 'none' } };
+  if (request.shows === 'edge') return { ...NONE, how: 'whole', box: whole };
+  const seems = piece === null ? null : within(boxOf({ piece, left: 0, top: 0, times: copy.times }), photograph);
+  return { ...NONE, how: 'whole', box: whole, sure: piece?.sure ?? 0, doubt, seems };
 }
 
 /** The keeper's word on where the piece is; its rim is taken from the picture when one is found there. */
-async function placeByCrop(photograph: Photograph, wish: Wish, crop: Crop): Promise<Placed> {
+async function placeByCrop(photograph: Photograph, { shows }: PictureRequest, crop: Crop): Promise<Placed> {
   const box = within(inPixels(crop, photograph), photograph);
-  if (wish.shows === 'detail') return { how: 'crop', box, rim: { kind: 'none' } };
-  const silhouette = await seek(photograph, within(widened(box, ROUND_ABOUT), photograph));
-  if (silhouette !== null && common(boxOf(silhouette), box) >= SAME)
-    return { how: 'crop', box: boxOf(silhouette), rim: { kind: 'traced', silhouette } };
-  const shape = wish.shows === 'round face' ? 'ellipse' : 'rectangle';
-  return { how: 'crop', box, rim: { kind: 'drawn', shape } };
+  if (shows === 'detail') return { ...NONE, how: 'crop', box, sure: 1 };
+  const part = within(widened(box, ROUND_ABOUT), photograph);
+  const copy = await copyOf(photograph, part);
+  const at = (length: number): number => length / copy.times;
+  const near = {
+    left: at(box.left - part.left),
+    top: at(box.top - part.top),
+    width: at(box.width),
+    height: at(box.height),
+  };
+  const piece = findNear(copy.look, near, SAME, shows === 'oblong face');
+  release(copy.look.rgb);
+  if (piece === null) {
+    const shape = shows === 'round face' ? 'ellipse' : 'rectangle';
+    return { ...NONE, how: 'crop', box, rim: { kind: 'drawn', shape }, sure: 1 };
+  }
+  const found = { piece, left: part.left, top: part.top, times: copy.times };
+  return { ...NONE, how: 'crop', box: boxOf(found), rim: { kind: 'found', copy: found }, sure: 1 };
 }
 
-async function seek(photograph: Pixels, part: Box): Promise<Silhouette | null> {
+/** A small copy of a part of a photograph, to be looked at. */
+async function copyOf(photograph: Pixels, part: Box): Promise<{ readonly look: Pixels; readonly times: number }> {
   const small = Math.min(1, LOOK_AT / Math.max(part.width, part.height));
   const size = {
     width: Math.max(1, Math.round(part.width * small)),
     height: Math.max(1, Math.round(part.height * small)),
   };
-  const look = await glanceAt(photograph, part, size);
-  const found = findPiece(look);
-  release(look.rgb);
-  return found === null ? null : { found, left: part.left, top: part.top, times: part.width / size.width };
+  return { look: await glanceAt(photograph, part, size), times: part.width / size.width };
 }
 
-function boxOf({ found: { box }, left, top, times }: Silhouette): Box {
+function boxOf({ piece: { box }, left, top, times }: FoundInCopy): Box {
   return {
     left: left + box.left * times,
     top: top + box.top * times,
     width: box.width * times,
     height: box.height * times,
   };
-}
-
-/** The largest box of these proportions in the middle of a picture. */
-export function middleOf({ width, height }: Extent, ratio: number): Box {
-  const across = Math.min(width, height * ratio);
-  const down = across / ratio;
-  return whole({ left: (width - across) / 2, top: (height - down) / 2, width: across, height: down });
 }
 
 /** A crop in the pixels a photograph is held in. */
@@ -108,17 +136,4 @@ export function within(box: Box, size: Extent): Box {
 function between(from: number, to: number, most: number): readonly [number, number] {
   const first = Math.min(most - 1, Math.max(0, Math.round(from)));
   return [first, Math.min(most, Math.max(first + 1, Math.round(to)))];
-}
-
-function whole({ left, top, width, height }: Box): Box {
-  return { left: Math.floor(left), top: Math.floor(top), width: Math.round(width), height: Math.round(height) };
-}
-
-/** What two boxes have in common, as a part of what they cover together. */
-function common(one: Box, other: Box): number {
-  const along = (a: number, aLength: number, b: number, bLength: number): number =>
-    Math.max(0, Math.min(a + aLength, b + bLength) - Math.max(a, b));
-  const both =
-    along(one.left, one.width, other.left, other.width) * along(one.top, one.height, other.top, other.height);
-  return both / (one.width * one.height + other.width * other.height - both);
 }

@@ -1,7 +1,10 @@
 import sharp from 'sharp';
-import type { FoundPiece } from './find-piece.ts';
-import type { Finer } from './outline.ts';
-import type { Extent } from './pixels.ts';
+import type { Box, Extent } from './pixels.ts';
+
+/** A silhouette of one byte a pixel, and its box. */
+type Silhouette = { readonly mask: Uint8Array; readonly size: Extent; readonly box: Box };
+/** Where a finer picture lies in the one a piece was found in: its corner, and how many of its pixels go on one of the other's. */
+type Finer = { readonly left: number; readonly top: number; readonly times: number };
 
 // A silhouette found by its edges is ragged and lies a little outside the piece. Where its rim cannot be traced it is
 // smoothed, drawn in by half of that, and faded. Parts of the piece's lesser side, but for the level of the blur at which
@@ -12,7 +15,7 @@ const INWARD = 0.72;
 const STEEP = 4;
 
 /** How solid each pixel of a finer picture is by the found silhouette alone, one byte a pixel. */
-export async function smoothed({ mask, box, size }: FoundPiece, finer: Finer, fine: Extent): Promise<Uint8Array> {
+export async function smoothed({ mask, box, size }: Silhouette, finer: Finer, fine: Extent): Promise<Uint8Array> {
   const across = Math.min(box.width, box.height);
   const silhouette = Buffer.alloc(mask.length);
   for (let at = 0; at < mask.length; at += 1) silhouette[at] = mask[at] === 1 ? 255 : 0;

@@ -2,17 +2,20 @@ import { solidityOf } from './fade.ts';
 import { smoothed } from '../locate/smoothed.ts';
 import { BOARD, partOf } from './open-photograph.ts';
 import type { Outline } from '../locate/outline.ts';
-import { drawnOutline, outlineBox, outlineOf } from '../locate/outline.ts';
+import { drawnOutline, inFiner, meanRadius, outlineBox } from '../locate/outline.ts';
 import type { Box, Extent, Pixels } from '../locate/pixels.ts';
 import { release } from '../locate/pixels.ts';
 import type { Placed } from '../locate/place-piece.ts';
 import { widened, within } from '../locate/place-piece.ts';
+import { refineRim } from '../locate/refine-rim.ts';
 
 /** Board left round the piece, as a part of its longer side. */
 const MARGIN = 0.07;
 /** Board taken along so that there is enough when the rim has been traced; and when the rim lay further out than that. */
 const AT_FIRST = 0.1;
 const AT_MOST = 0.3;
+/** How far a rim is drawn in: as a lens softens it, in parts of its radius, and as pixels do. */
+const INWARD = { part: 0.005, pixels: 0.5 };
 
 /** A face ready to be written at its largest: red, green, blue and solidity. */
 export type CutOut = Extent & {
@@ -44,9 +47,12 @@ export async function cutOut(photograph: Pixels, placed: Placed, longest: number
   if (rim.kind === 'none') return { ...size, bytes: pixels.rgb, span: { width: 1, height: 1 }, box: placed.box };
   if (rim.kind === 'drawn') return framedAs(pixels, drawnOutline(inPart(placed.box), rim.shape), placed.box);
 
-  const { found, left, top, times } = rim.silhouette;
-  const corner = { left: (part.left - left) / times, top: (part.top - top) / times, times: times * across };
-  const outline = outlineOf(pixels, found, corner);
+  const { piece, left, top, times } = rim.copy;
+  const finer = { left: (part.left - left) / times, top: (part.top - top) / times, times: times * across };
+  const outline =
+    piece.rim.kind === 'outline'
+      ? refineRim(pixels, inFiner(piece.rim.outline, finer.left, finer.top, finer.times), piece.rim.slack)
+      : null;
   const back = ({ left: x, top: y, width, height }: Box): Box => ({
     left: part.left + x / across,
     top: part.top + y / down,
@@ -59,9 +65,14 @@ export async function cutOut(photograph: Pixels, placed: Placed, longest: number
     return cutOut(photograph, placed, longest, AT_MOST);
   }
   const cut =
-    outline === null
-      ? framedIn(pixels, inPart(placed.box), await smoothed(found, corner, pixels), placed.box)
-      : framedAs(pixels, outline, seen);
+    piece.rim.kind === 'silhouette'
+      ? framedIn(
+          pixels,
+          inPart(placed.box),
+          await smoothed({ ...piece.rim, box: piece.box }, finer, pixels),
+          placed.box,
+        )
+      : framedAs(pixels, outline ?? drawnOutline(inPart(placed.box), 'ellipse'), seen);
   release(pixels.rgb);
   return cut;
 }
@@ -75,8 +86,11 @@ function isInside(box: Box, part: Box): boolean {
   );
 }
 
+/** The rim is drawn in a little, so that no hair of the board comes along; the size of the piece is told without that. */
 function framedAs(pixels: Pixels, outline: Outline, box: Box): CutOut {
-  return framedIn(pixels, outlineBox(outline), solidityOf(outline, pixels), box);
+  const inward = Math.max(INWARD.pixels, INWARD.part * meanRadius(outline));
+  const drawnIn = { ...outline, radii: outline.radii.map((radius) => Math.max(0, radius - inward)) };
+  return framedIn(pixels, outlineBox(outline), solidityOf(drawnIn, pixels), box);
 }
 
 /** The pixels and their solidity with an even margin round the piece; where the photograph ends, there is board. */

@@ -1,7 +1,6 @@
 import type { Outline } from '../locate/outline.ts';
-
+import { RAYS } from '../locate/outline.ts';
 import type { Extent } from '../locate/pixels.ts';
-import { RAYS } from '../locate/rays.ts';
 
 /** How wide the rim fades, in pixels. */
 const RIM = 1.6;

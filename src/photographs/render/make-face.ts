@@ -7,16 +7,17 @@ import type { CutOut } from './cut-out.ts';
 import { writeWhole } from '../cache/picture-cache.ts';
 import type { FacePictures, MadePicture } from '../cache/manifest.ts';
 import { BOARD, decodePhotograph } from './open-photograph.ts';
+import type { Box } from '../locate/pixels.ts';
 import { release } from '../locate/pixels.ts';
 import { placePiece } from '../locate/place-piece.ts';
 import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
-import type { Wish } from './picture-request.ts';
+import type { PictureRequest } from './picture-request.ts';
 
 /** What is made of a photograph, for which face, into which folder; the stamp becomes a part of every name. */
 export type FaceToMake = {
   readonly photograph: string;
   readonly face: string;
-  readonly wish: Wish;
+  readonly request: PictureRequest;
   readonly folder: string;
   readonly stamp: string;
 };
@@ -25,9 +26,9 @@ export type FaceToMake = {
  * Makes everything a page needs of one photograph: WebP at several sizes with the piece cut out, and one JPEG on a neutral
  * board. The photograph is decoded once; nothing it carried besides its pixels is kept. Throws when it cannot be read.
  */
-export async function makeFace({ photograph, face, wish, folder, stamp }: FaceToMake): Promise<FacePictures> {
+export async function makeFace({ photograph, face, request, folder, stamp }: FaceToMake): Promise<FacePictures> {
   const pixels = await decodePhotograph(photograph);
-  const placed = await placePiece(pixels, wish);
+  const placed = await placePiece(pixels, request);
   const cut = await cutOut(pixels, placed, PICTURE_SETTINGS.sides.at(-1) ?? Infinity);
   await mkdir(folder, { recursive: true });
   const webp: MadePicture[] = [];
@@ -48,12 +49,21 @@ export async function makeFace({ photograph, face, wish, folder, stamp }: FaceTo
   release(cut.bytes);
   const { full } = pixels;
   const ofFull = (length: number): number => Math.round((length * full.width) / pixels.width);
+  const boxOfFull = ({ left, top, width, height }: Box): Box => ({
+    left: ofFull(left),
+    top: ofFull(top),
+    width: ofFull(width),
+    height: ofFull(height),
+  });
   return {
     face,
     webp,
     jpeg,
     span: cut.span,
     placed: placed.how,
+    sure: Math.round(placed.sure * 100) / 100,
+    doubt: placed.doubt,
+    seems: placed.seems === null ? null : boxOfFull(placed.seems),
     seen: {
       piece: { width: ofFull(cut.box.width), height: ofFull(cut.box.height) },
       photograph: { width: full.width, height: full.height },

@@ -21,8 +21,8 @@ import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
 import { settingsName } from '../cache/picture-settings.ts';
 import type { PhotographRemark } from '../verify/remarks.ts';
 import { photographRemarks } from '../verify/remarks.ts';
-import { wishFor, wishInWords } from './picture-request.ts';
-import type { Wish } from './picture-request.ts';
+import { requestFor, requestInWords } from './picture-request.ts';
+import type { PictureRequest } from './picture-request.ts';
 
 /** What one run did: how many pictures there are, how many were made now, what could not be opened, what could be better. */
 export type PhotographRun = {
@@ -32,7 +32,7 @@ export type PhotographRun = {
   readonly remarks: readonly PhotographRemark[];
 };
 
-type Wanted = { readonly id: string; readonly picture: Picture; readonly wish: Wish };
+type Wanted = { readonly id: string; readonly picture: Picture; readonly request: PictureRequest };
 type Place = { readonly cabinet: string; readonly folder: string; readonly recipe: string };
 
 const AT_ONCE = 2;
@@ -55,7 +55,7 @@ export async function makePhotographs(
   const there = madeFiles(folder);
   const published = pieces.filter(({ fields }) => fields.publish !== 'no');
   const wanted = published.flatMap((piece) =>
-    piece.pictures.map((picture) => ({ id: piece.id, picture, wish: wishFor(piece, picture.face) })),
+    piece.pictures.map((picture) => ({ id: piece.id, picture, request: requestFor(piece, picture.face) })),
   );
   const after: Record<string, Known> = {};
   const problems: Problem[] = [];
@@ -109,17 +109,21 @@ function stillWhole(known: Known | undefined, there: ReadonlySet<string> | undef
 }
 
 /** What is known of a photograph after this run; null when it cannot be read. */
-async function makeOne({ id, picture, wish }: Wanted, place: Place, before: Known | null): Promise<Known | null> {
+async function makeOne({ id, picture, request }: Wanted, place: Place, before: Known | null): Promise<Known | null> {
   const file = join(place.cabinet, picture.file);
-  const now = { seen: seenOf(file), recipe: place.recipe, wish: wishInWords(wish) };
-  const isSame = before?.recipe === now.recipe && before.wish === now.wish;
+  const now = { seen: seenOf(file), recipe: place.recipe, request: requestInWords(request) };
+  const isSame = before?.recipe === now.recipe && before.request === now.request;
   if (isSame && before.seen === now.seen) return before;
   const digest = digestOf(await readFile(file));
   if (isSame && before.digest === digest) return { ...before, ...now };
-  const stamp = digestOf(`${now.recipe} ${now.wish} ${digest}`).slice(0, 10);
+  const stamp = digestOf(`${now.recipe} ${now.request} ${digest}`).slice(0, 10);
   const folder = join(place.folder, id);
   try {
-    return { ...now, digest, pictures: await makeFace({ photograph: file, face: picture.face, wish, folder, stamp }) };
+    return {
+      ...now,
+      digest,
+      pictures: await makeFace({ photograph: file, face: picture.face, request, folder, stamp }),
+    };
   } catch {
     return null;
   }

@@ -4,7 +4,7 @@ import type { FiledPiece } from '../../catalogue/records.ts';
 import { known } from '../../catalogue/schema/fields.ts';
 
 /** What is known of a face before its photograph is opened. */
-export type Wish = {
+export type PictureRequest = {
   /** Where the keeper says the piece is. */
   readonly crop: Crop | null;
   readonly shows: 'round face' | 'oblong face' | 'edge' | 'detail';
@@ -12,21 +12,26 @@ export type Wish = {
   readonly ratio: number;
 };
 
+/** Words for a `shape` whose rim is not sought as a round one. */
+const NOT_ROUND =
+  /\b(?:square|rectang|oblong|bar|ingot|cut|half|quarter|irregular|triang|spade|knife|klippe|lozenge|plate)/i;
+
 /** What is to be made of one photograph of a piece. */
-export function wishFor({ fields }: FiledPiece, face: string): Wish {
+export function requestFor({ fields }: FiledPiece, face: string): PictureRequest {
   const size = known(fields.diameter);
   const oblong = size?.shape === 'rectangle' ? size : null;
+  const isOblong = oblong !== null || NOT_ROUND.test(fields.shape ?? '');
   const credits = fields.photographs ?? {};
   const crop = Object.entries(credits).find(([name]) => name === face)?.[1].crop ?? null;
   if (face !== 'obverse' && face !== 'reverse') return { crop, shows: face === 'edge' ? 'edge' : 'detail', ratio: 1 };
   return {
     crop,
-    shows: oblong === null ? 'round face' : 'oblong face',
+    shows: isOblong ? 'oblong face' : 'round face',
     ratio: oblong === null ? 1 : oblong.width / oblong.height,
   };
 }
 
-/** A wish in words, for telling whether it has changed. */
-export function wishInWords({ crop, shows, ratio }: Wish): string {
+/** A request in words, for telling whether it has changed. */
+export function requestInWords({ crop, shows, ratio }: PictureRequest): string {
   return [shows, ratio.toFixed(3), ...(crop === null ? [] : [formatCrop(crop)])].join(', ');
 }

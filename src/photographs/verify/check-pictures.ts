@@ -8,7 +8,7 @@ import type { Index, Known } from '../cache/picture-cache.ts';
 import { MOST_PIXELS, uprightSize } from '../render/open-photograph.ts';
 import type { Extent } from '../locate/pixels.ts';
 import { goesToItsEnd } from './whole-file.ts';
-import { wishFor } from '../render/picture-request.ts';
+import { requestFor } from '../render/picture-request.ts';
 
 /** The shortest side a photograph may have, in pixels: under this a piece is a smudge on any screen. */
 export const LEAST_SIDE = 200;
@@ -27,7 +27,7 @@ export async function checkPictures(
     for (const { face, file } of piece.pictures) {
       const found = await checkPicture(join(cabinet, file), { file }, opened[file]);
       if ('kind' in found) problems.push(found);
-      else if (isOutside(wishFor(piece, face).crop, found))
+      else if (isOutside(requestFor(piece, face).crop, found))
         problems.push(
           problem('crop-outside', { file: piece.file, field: `photographs.${face}.crop` }, found.width, found.height),
         );

@@ -2,8 +2,8 @@ import type { FiledPiece } from '../../catalogue/records.ts';
 import { known } from '../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import { formatCrop } from '../../catalogue/crop.ts';
+import type { Doubt } from '../locate/find-piece.ts';
 import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
-import { middleOf } from '../locate/place-piece.ts';
 import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
 
 /**
@@ -46,7 +46,7 @@ export function formatRemarks(remarks: readonly PhotographRemark[], folder: stri
 }
 
 function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonly PhotographRemark[] {
-  if (made.placed === 'middle') return [{ file, says: notFound(made), good: 0 }];
+  if (made.doubt !== null) return [{ file, says: notCutOut(made, made.doubt), good: made.sure / 10 }];
   const wanted = made.face === 'obverse' || made.face === 'reverse' ? wantedPixels(piece) : null;
   const shown = Math.max(made.seen.piece.width, made.seen.piece.height);
   if (wanted === null || made.placed === 'whole' || shown >= wanted) return [];
@@ -59,10 +59,28 @@ function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonl
   ];
 }
 
-function notFound({ face, seen: { photograph, piece } }: FacePictures): string {
-  const crop = formatCrop({ ...middleOf(photograph, piece.width / piece.height), unit: 'px' });
-  return `The piece could not be found in this photograph, so its middle is shown. Write where it is, from the left, from the top, width and height, in piece.md: photographs: { ${face}: { crop: ${crop} } }.`;
+/** Why a photograph is shown whole, and what the keeper can do about it. */
+function notCutOut({ face, seen: { photograph }, seems }: FacePictures, doubt: Doubt): string {
+  const { width, height } = photograph;
+  const side = Math.min(width, height);
+  const middle = {
+    left: Math.round((width - side) / 2),
+    top: Math.round((height - side) / 2),
+    width: side,
+    height: side,
+  };
+  const crop = formatCrop({ ...(seems ?? middle), unit: 'px' });
+  const visible =
+    'The whole photograph is shown, and marked as not to scale; whatever else is in it, a label or a number, a visitor can read.';
+  return `${BECAUSE[doubt]} ${visible} To have it cut out, write where the piece is, from the left, from the top, width and height, in piece.md: photographs: { ${face}: { crop: ${crop} } }.`;
 }
+
+const BECAUSE: Readonly<Record<Doubt, string>> = {
+  unsure: 'It is not clear where the piece ends in this photograph.',
+  'cut by the frame':
+    'The edge of this photograph cuts off a part of the piece: photograph it again, with some board all round.',
+  several: 'Several pieces lie in this photograph, and any of them could be the one meant.',
+};
 
 /** How many pixels across a piece is shown on its page; null when its size is not recorded. */
 function wantedPixels({ fields }: FiledPiece): number | null {

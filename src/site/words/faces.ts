@@ -25,6 +25,7 @@ export const faceWords = {
       .join(' ');
   },
   small: 'A small photograph: it is soft at this size.',
+  whole: 'The whole photograph: not to scale.',
   noPhotograph: (face: string, piece: PublicPiece) => `The ${face} of ${piece.title}: no photograph.`,
   noPhotographShort: 'No photograph yet',
   blank: (face: string, piece: PublicPiece) => `The ${face} of ${piece.title} is blank.`,

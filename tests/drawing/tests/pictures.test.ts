@@ -54,7 +54,7 @@ describe('the drawn photographs of the demo cabinet', () => {
   test('the piece can be told from its board, and fills about 82 per cent of the width or the height', async () => {
     for (const file of pictures) {
       const { data, info } = await sharp(file).resize(300).raw().toBuffer({ resolveWithObject: true });
-      const found = findPiece({ width: info.width, height: info.height, rgb: new Uint8Array(data) });
+      const { piece: found } = findPiece({ width: info.width, height: info.height, rgb: new Uint8Array(data) });
       const span = Math.max(found?.box.width ?? 0, found?.box.height ?? 0) / info.width;
       expect(span, file).toBeGreaterThan(0.76);
       // A squarish flan turned to its reverse's upright stands on a corner.

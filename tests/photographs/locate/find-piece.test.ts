@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { parseCrop } from '../../../src/catalogue/crop.ts';
 import { cutOut } from '../../../src/photographs/render/cut-out.ts';
-import { findPieces } from '../../../src/photographs/locate/find-piece.ts';
+import { findPieces, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
 import type { Photograph } from '../../../src/photographs/render/open-photograph.ts';
 import type { Box } from '../../../src/photographs/locate/pixels.ts';
+import { reduced } from '../../../src/photographs/locate/pixels.ts';
 import { placePiece } from '../../../src/photographs/locate/place-piece.ts';
-import type { Wish } from '../../../src/photographs/render/picture-request.ts';
-import { boxIn, photographOf, SCENES } from './scenes.ts';
+import type { PictureRequest } from '../../../src/photographs/render/picture-request.ts';
+import { boxIn, PHOTOGRAPH, photographOf, SCENES } from './scenes.ts';
 
-const ROUND: Wish = { crop: null, shows: 'round face', ratio: 1 };
+const ROUND: PictureRequest = { crop: null, shows: 'round face', ratio: 1 };
 
 /** How far a found box is from the drawn one: its middle and its sides, in parts of the drawn piece's radius and sides. */
 function astray(found: Box | undefined, drawn: Box): number {
@@ -20,9 +21,15 @@ function astray(found: Box | undefined, drawn: Box): number {
   return Math.max(Math.hypot(x, y) / radius, ...sides);
 }
 
-async function found(photograph: Photograph, wish: Wish): Promise<{ how: string; box: Box }> {
-  const placed = await placePiece(photograph, wish);
+async function found(photograph: Photograph, request: PictureRequest): Promise<{ how: string; box: Box }> {
+  const placed = await placePiece(photograph, request);
   return { how: placed.how, box: (await cutOut(photograph, placed, 1280)).box };
+}
+
+/** A box found in a copy of a scene, in the pixels of the scene. */
+function enlarged({ left, top, width, height }: Box): Box {
+  const times = PHOTOGRAPH.width / LOOK_AT;
+  return { left: left * times, top: top * times, width: width * times, height: height * times };
 }
 
 /** A board with nothing on it. */
@@ -32,75 +39,73 @@ function empty(width: number, height: number): Photograph {
 
 describe('the piece in a photograph', () => {
   test(
-    'middle and size are found within 2 per cent in 95 of 100 scenes, and never far off',
-    { timeout: 90_000 },
+    'middle and size are found within 2 per cent in 9 of 10 drawn scenes, and the others are shown whole or nearly right',
+    { timeout: 240_000 },
     async () => {
       const off: { name: string; by: number }[] = [];
-      let pieces = 0;
+      let [pieces, whole] = [0, 0];
       for (const scene of SCENES) {
         const photograph = await photographOf(scene);
         const boxes =
           scene.pieces.length === 1
-            ? [(await found(photograph, ROUND)).box]
-            : findPieces(photograph, scene.pieces.length).map(({ box }) => box);
+            ? [await found(photograph, ROUND)].flatMap(({ how, box }) => (how === 'found' ? box : []))
+            : findPieces(reduced(photograph, LOOK_AT), scene.pieces.length).map(({ box }) => enlarged(box));
         for (const [at, piece] of scene.pieces.entries()) {
           pieces += 1;
-          const by = astray(boxes[at], boxIn(piece));
-          if (by > 0.02) off.push({ name: scene.name, by });
+          if (boxes[at] === undefined) whole += 1;
+          else if (astray(boxes[at], boxIn(piece)) > 0.02)
+            off.push({ name: scene.name, by: astray(boxes[at], boxIn(piece)) });
         }
       }
-      expect(pieces).toBeGreaterThanOrEqual(40);
+      expect(pieces).toBeGreaterThanOrEqual(60);
+      // Silver drawn as pale as its board on one side, or with a ruler against it.
+      expect(whole).toBeLessThanOrEqual(5);
       expect(off.length / pieces, JSON.stringify(off)).toBeLessThanOrEqual(0.05);
-      expect(off.filter(({ by }) => by > 0.06)).toEqual([]);
+      expect(off.filter(({ by }) => by > 0.04)).toEqual([]);
     },
   );
 
-  test('is not made up: on an empty board the middle is taken, as large as the piece is long and wide', async () => {
+  test('is not made up: of an empty board the whole is shown', async () => {
     expect(findPieces(empty(300, 200), 1)).toEqual([]);
     expect(await found(empty(300, 200), ROUND)).toEqual({
-      how: 'middle',
-      box: { left: 50, top: 0, width: 200, height: 200 },
-    });
-    expect(await found(empty(300, 200), { crop: null, shows: 'oblong face', ratio: 2 })).toEqual({
-      how: 'middle',
-      box: { left: 0, top: 25, width: 300, height: 150 },
+      how: 'whole',
+      box: { left: 0, top: 0, width: 300, height: 200 },
     });
   });
 
   test('is one, where the other thing is a small scale', async () => {
     const scene = { name: '', board: 'grey', pieces: [{ x: 300, y: 360, r: 220 }, { x: 800, y: 360, r: 60 }] } as const; // prettier-ignore
-    expect(findPieces(await photographOf(scene), 2)).toHaveLength(1);
+    expect(findPieces(reduced(await photographOf(scene), LOOK_AT), 2)).toHaveLength(1);
   });
 
-  test('is not sought in a detail, nor the middle taken of an edge', async () => {
+  test('is not sought in a detail', async () => {
     const photograph = await photographOf(SCENES[0] ?? fail());
     expect((await found(photograph, { ...ROUND, shows: 'detail' })).how).toBe('whole');
-    expect((await found(empty(300, 200), { ...ROUND, shows: 'edge' })).how).toBe('whole');
   });
 });
 
 describe("the keeper's crop", () => {
-  const wish = (text: string): Wish => {
+  const request = (text: string): PictureRequest => {
     const crop = parseCrop(text);
     return crop.ok ? { ...ROUND, crop: crop.value } : fail();
   };
   const two = { name: '', board: 'grey', pieces: [{ x: 260, y: 360, r: 180 }, { x: 700, y: 360, r: 180 }] } as const; // prettier-ignore
 
   test('chooses between two, and its rim is found though the crop was drawn by hand', async () => {
-    const { how, box } = await found(await photographOf(two), wish('505 170 400 390 px'));
+    const { how, box } = await found(await photographOf(two), request('505 170 400 390 px'));
     expect(how).toBe('crop');
     expect(astray(box, boxIn(two.pieces[1]))).toBeLessThan(0.02);
   });
 
   test('is the piece, to the pixel, where nothing can be found', async () => {
-    const { how, box } = await found(empty(400, 300), wish('25 10 50 60 %'));
+    const { how, box } = await found(empty(400, 300), request('25 10 50 60 %'));
     expect(how).toBe('crop');
     expect(box).toEqual({ left: 100, top: 30, width: 200, height: 180 });
   });
 
   test('cuts out what is round as a round, and leaves the board out of its corners', async () => {
     const board = empty(400, 400);
-    const cut = await cutOut(board, await placePiece(board, wish('100 100 200 200 px')), 1280);
+    const cut = await cutOut(board, await placePiece(board, request('100 100 200 200 px')), 1280);
     const solid = (x: number, y: number) => cut.bytes[(Math.round(y * cut.height) * cut.width + Math.round(x * cut.width)) * 4 + 3]; // prettier-ignore
     expect(solid(0.5, 0.5)).toBe(255);
     expect(solid(0.15, 0.15)).toBe(0);
@@ -109,7 +114,7 @@ describe("the keeper's crop", () => {
 
   test('counts in the pixels of the photograph itself, however large it is held', async () => {
     const held = { ...empty(400, 300), full: { width: 8000, height: 6000 } };
-    expect((await found(held, wish('2000 600 4000 3600 px'))).box).toEqual({ left: 100, top: 30, width: 200, height: 180 }); // prettier-ignore
+    expect((await found(held, request('2000 600 4000 3600 px'))).box).toEqual({ left: 100, top: 30, width: 200, height: 180 }); // prettier-ignore
   });
 });
 

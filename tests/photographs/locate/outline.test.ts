@@ -2,7 +2,9 @@ import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { findPiece } from '../../../src/photographs/locate/find-piece.ts';
 import { solidityOf } from '../../../src/photographs/render/fade.ts';
-import { outlineOf } from '../../../src/photographs/locate/outline.ts';
+import { maskOutline } from '../../../src/photographs/locate/edge-shapes.ts';
+import { inFiner } from '../../../src/photographs/locate/outline.ts';
+import { refineRim } from '../../../src/photographs/locate/refine-rim.ts';
 
 const FINE = 900;
 const LOOK = 320;
@@ -37,10 +39,9 @@ async function picture(shape: string, size: number) {
 describe('the rim of a piece', () => {
   test.for(SHAPES)('is traced to within two pixels of nine hundred: $name', async ({ svg, rim }) => {
     const look = await picture(svg, LOOK);
-    const found = findPiece(look);
-    if (found === null) throw new Error('The piece was not found.');
-    const outline = outlineOf(await picture(svg, FINE), found, { left: 0, top: 0, times: FINE / LOOK });
-    if (outline === null) throw new Error('The rim was not traced.');
+    const found = findPiece(look).piece?.rim;
+    if (found?.kind !== 'outline') throw new Error('The piece was not found.');
+    const outline = refineRim(await picture(svg, FINE), inFiner(found.outline, 0, 0, FINE / LOOK), found.slack);
     const solid = solidityOf(outline, { width: FINE, height: FINE });
     for (let degrees = 0; degrees < 360; degrees += 3) {
       const angle = (degrees * Math.PI) / 180;
@@ -60,10 +61,8 @@ describe('the rim of a piece', () => {
         const reach = Math.hypot(x - 160, y - 160);
         mask[y * LOOK + x] = reach > 90 && reach < 120 ? 1 : 0;
       }
-    const look = { width: LOOK, height: LOOK };
-    const found = { box: { left: 40, top: 40, width: 240, height: 240 }, mask, size: look };
     expect(
-      outlineOf({ ...look, rgb: new Uint8Array(LOOK * LOOK * 3) }, found, { left: 0, top: 0, times: 1 }),
+      maskOutline({ mask, box: { left: 40, top: 40, width: 240, height: 240 } }, { width: LOOK, height: LOOK }),
     ).toBeNull();
   });
 });

@@ -15,6 +15,9 @@ const photograph = (width: number): FacePictures => {
     jpeg: made,
     span: { width: 1, height: 1 },
     placed: 'found',
+    sure: 0.9,
+    doubt: null,
+    seems: null,
     seen: { piece: extent, photograph: extent },
   };
 };

@@ -22,6 +22,7 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       height: 1,
       largest: '',
       isSoft: false,
+      isWhole: false,
     },
   },
   {

@@ -34,6 +34,8 @@ export type FaceView =
       readonly largest: string;
       /** Whether even the largest is softer than a screen on the page of one piece. */
       readonly isSoft: boolean;
+      /** Whether it is the whole photograph, in which the piece was not surely found, and so at no scale. */
+      readonly isWhole: boolean;
     })
   | (Laid & {
       readonly shown: 'disc' | 'blank';
@@ -108,6 +110,7 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     height: largest.height,
     largest: address(largest),
     isSoft: largest.width < across * HINT.piece,
+    isWhole: pictures.doubt !== null,
   };
 }
 

@@ -11,6 +11,9 @@ const face = (name: string): FacePictures => ({
   jpeg: { file: `${name}.1200.jpg`, width: 1200, height: 1190 },
   span: { width: 0.88, height: 0.88 },
   placed: 'found',
+  sure: 0.9,
+  doubt: null,
+  seems: null,
   seen: { piece: { width: 1060, height: 1050 }, photograph: { width: 1600, height: 1200 } },
 });
 

@@ -1,0 +1,133 @@
+import type { Evidence } from './rim-evidence.ts';
+import { turns } from './outline.ts';
+
+/**
+ * The closed path round an outline with the most evidence on it, one place a ray, at most one place further in or out than
+ * on the ray before: dynamic programming (R. Bellman, 1957) over two turns, of which the middle is taken, so that it closes.
+ * `bend` is what a step in or out costs.
+ */
+export function bestPath({ at, places }: Evidence, bend: number): Int16Array {
+  const rays = at.length / places;
+  const length = 2 * rays;
+  const came = new Int8Array(length * places);
+  let sums = new Float32Array(places);
+  let next = new Float32Array(places);
+  for (let turn = 0; turn < length; turn += 1) {
+    stepOn(sums, next, at, (turn % rays) * places, came, turn * places, bend);
+    [sums, next] = [next, sums];
+  }
+  let place = 0;
+  for (let other = 1; other < places; other += 1) if ((sums[other] ?? 0) > (sums[place] ?? 0)) place = other;
+  const path = new Int16Array(rays);
+  for (let turn = length - 1; turn >= 0; turn -= 1) {
+    if (turn >= rays / 2 && turn < rays / 2 + rays) path[turn % rays] = place;
+    place += came[turn * places + place] ?? 0;
+  }
+  return path;
+}
+
+/** The best sums one ray further, and from where each of them came. */
+function stepOn(
+  sums: Float32Array,
+  next: Float32Array,
+  evidence: Float32Array,
+  from: number,
+  came: Int8Array,
+  start: number,
+  bend: number,
+): void {
+  const last = sums.length - 1;
+  for (let place = 0; place <= last; place += 1) {
+    let best = sums[place] ?? 0;
+    let turn = 0;
+    const inner = place > 0 ? (sums[place - 1] ?? 0) - bend : -Infinity;
+    const outer = place < last ? (sums[place + 1] ?? 0) - bend : -Infinity;
+    if (inner > best) [best, turn] = [inner, -1];
+    if (outer > best) [best, turn] = [outer, 1];
+    next[place] = best + (evidence[from + place] ?? 0);
+    came[start + place] = turn;
+  }
+}
+
+/** A nearly round rim: how far its middle lies from where it was looked at, its mean radius, and how far it is from a circle. */
+export type RoundFit = {
+  readonly x: number;
+  readonly y: number;
+  readonly mean: number;
+  /** Half of what its longer radius has more than its shorter, as a part of the mean. */
+  readonly oval: number;
+  readonly radii: Float64Array;
+  /** The usual distance of the given radii from it, in the same unit. */
+  readonly astray: number;
+};
+
+const TERMS = 5;
+/** The terms from here on make it oval. */
+const OVAL_TERMS = 3;
+const ROUNDS = 6;
+/** What holds an oval back: pieces are rounder than the noise along a rim, and the last look at it allows for the rest. */
+const ROUNDER = 0.1;
+/** Beyond so many times the usual distance, and so much of the radius, a ray is not heard. */
+const UNHEARD = { times: 3.5, part: 0.006 };
+
+/**
+ * The nearly round curve through most of these radii: mean, middle and one oval, as the first terms of a Fourier series,
+ * by least squares in which what lies far off is not heard (A. Beaton and J. Tukey, Technometrics 16, 1974).
+ */
+export function fitRound(radii: Float64Array, weights: Float64Array): RoundFit {
+  const rays = radii.length;
+  const terms = termsOf(rays);
+  const fitted = new Float64Array(rays);
+  let heard = Float64Array.from(weights);
+  let found = new Float64Array(TERMS);
+  let astray = 0;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    found = leastSquares(terms, radii, heard);
+    for (let ray = 0; ray < rays; ray += 1) {
+      let sum = 0;
+      for (let term = 0; term < TERMS; term += 1) sum += (found[term] ?? 0) * (terms[term]?.[ray] ?? 0);
+      fitted[ray] = sum;
+    }
+    const off = radii.map((radius, ray) => Math.abs(radius - (fitted[ray] ?? 0)));
+    astray = off.toSorted()[rays >> 1] ?? 0;
+    const reach = UNHEARD.times * astray + UNHEARD.part * (found[0] ?? 0);
+    heard = weights.map((weight, ray) => weight * Math.max(0, 1 - ((off[ray] ?? 0) / reach) ** 2) ** 2);
+  }
+  const [mean = 0, x = 0, y = 0, along = 0, across = 0] = found;
+  return { x, y, mean, oval: Math.hypot(along, across) / mean, radii: fitted, astray };
+}
+
+function termsOf(rays: number): readonly Float64Array[] {
+  const { cos, sin } = turns(rays);
+  const twice = (of: Float64Array): Float64Array => of.map((_, ray) => of[(2 * ray) % rays] ?? 0);
+  return [new Float64Array(rays).fill(1), cos, sin, twice(cos), twice(sin)];
+}
+
+/** Solves the normal equations by elimination; five of them, and well behaved. */
+function leastSquares(
+  terms: readonly Float64Array[],
+  radii: Float64Array,
+  weights: Float64Array,
+): Float64Array<ArrayBuffer> {
+  const dot = (one: Float64Array, other: Float64Array): number => {
+    let sum = 0;
+    for (let ray = 0; ray < one.length; ray += 1) sum += (weights[ray] ?? 0) * (one[ray] ?? 0) * (other[ray] ?? 0);
+    return sum;
+  };
+  const all = dot(terms[0] ?? weights, terms[0] ?? weights);
+  const held = (term: number): number => (term < OVAL_TERMS ? 1e-6 : ROUNDER * all);
+  const rows = terms.map((one, at) =>
+    Float64Array.from([
+      ...terms.map((other, beside) => dot(one, other) + (at === beside ? held(at) : 0)),
+      dot(one, radii),
+    ]),
+  );
+  for (const [at, row] of rows.entries())
+    for (const other of rows) {
+      if (other === row) continue;
+      const times = (other[at] ?? 0) / (row[at] ?? 1);
+      for (let column = at; column < row.length; column += 1)
+        other[column] = (other[column] ?? 0) - times * (row[column] ?? 0);
+    }
+  return Float64Array.from(rows, (row, at) => (row[TERMS] ?? 0) / (row[at] ?? 1));
+}

@@ -1,0 +1,180 @@
+import type { Outline } from './outline.ts';
+import { turns } from './outline.ts';
+import type { Pixels } from './pixels.ts';
+import { channelsOf } from './pixels.ts';
+
+/**
+ * How much speaks for a rim at each place round an outline, 0 to 1: `places` of them on each ray, the first `from` pixels
+ * beyond the outline (inside it when negative), each `step` further out.
+ */
+export type Evidence = {
+  readonly from: number;
+  readonly step: number;
+  readonly places: number;
+  readonly at: Float32Array;
+};
+
+/** Where to look round an outline: from so far to so far beyond it, in pixels, in steps. */
+export type Around = { readonly from: number; readonly to: number; readonly step: number };
+
+/** Light is taken by its logarithm, above this dark of the sensor: a shadow then changes the light and leaves the colour. */
+const DARK = 12;
+const LOG = Float32Array.from({ length: 256 * 8 }, (_, value) => Math.log(value / 8 + DARK));
+
+/** Places on either side that make a sharp step, and that make the broad difference of what lies within and without. */
+const SHARP = 2;
+const BROAD = 9;
+/** Room read beyond the places that are judged. */
+const ROOM = BROAD + 1;
+/** Neighbouring rays a step is evened over: a rim runs along them, grain and cloth do not. */
+const BESIDE = 2;
+/** How many times the usual step of the same colour, and what of it no sensor is free of. */
+const ABOVE_USUAL = 3;
+const LEAST_USUAL = 0.015;
+/** How much the broad difference speaks, beside the step; the variance in it that is only noise; and the most it says. */
+const BROADLY = 0.15;
+const NOISE = 0.004;
+const MOST = 6;
+
+/**
+ * Weighs each place by the step of light and colour across it, against the steps that are usual round about (so cloth,
+ * grain and relief count for little), and by how what lies within differs from what lies without, against how much each
+ * differs in itself (R. Fisher, Annals of Eugenics 7, 1936).
+ */
+export function rimEvidence(pixels: Pixels, outline: Outline, around: Around): Evidence {
+  const places = Math.max(1, Math.round((around.to - around.from) / around.step) + 1);
+  const { step } = around;
+  const wide = places + 2 * ROOM;
+  const rays = outline.radii.length;
+  const colours = unrolled(pixels, outline, around.from - ROOM * step, step, wide);
+  const at = new Float32Array(rays * places);
+  const steps = new Float32Array(at.length);
+  for (const colour of colours) {
+    addDifferences(colour, rays, places, steps, at);
+    addSteps(steps, rays, places, at);
+  }
+  for (let place = 0; place < at.length; place += 1) {
+    const sum = at[place] ?? 0;
+    at[place] = sum / (1 + sum);
+  }
+  return { from: around.from, step, places, at };
+}
+
+/** Light, red against green and blue against green along every ray of an outline; beyond the picture, what is at its side. */
+function unrolled(
+  pixels: Pixels,
+  { x, y, radii }: Outline,
+  from: number,
+  step: number,
+  count: number,
+): readonly Float32Array[] {
+  const { cos, sin } = turns(radii.length);
+  const colours = [0, 1, 2].map(() => new Float32Array(radii.length * count));
+  const channels = channelsOf(pixels);
+  for (let ray = 0; ray < radii.length; ray += 1) {
+    const [across, down] = [cos[ray] ?? 0, sin[ray] ?? 0];
+    const first = (radii[ray] ?? 0) + from;
+    const start = { x: x + first * across - 0.5, y: y + first * down - 0.5 };
+    walk(pixels, channels, start, across * step, down * step, ray * count, count, colours);
+  }
+  return colours;
+}
+
+// Functions of a ray: what is called often is made fast, and what loops long is not.
+
+function walk(
+  { width, height, rgb }: Pixels,
+  channels: number,
+  start: { x: number; y: number },
+  across: number,
+  down: number,
+  into: number,
+  count: number,
+  [light, red, blue]: readonly Float32Array[],
+): void {
+  if (light === undefined || red === undefined || blue === undefined) return;
+  const line = width * channels;
+  for (let at = 0; at < count; at += 1) {
+    const x = Math.min(width - 1.001, Math.max(0, start.x + at * across));
+    const y = Math.min(height - 1.001, Math.max(0, start.y + at * down));
+    const [column, row] = [Math.trunc(x), Math.trunc(y)];
+    const pixel = row * line + column * channels;
+    const [right, below] = [(x - column) * 8, (y - row) * 8];
+    const r = between(rgb, pixel, channels, line, right, below);
+    const g = between(rgb, pixel + 1, channels, line, right, below);
+    const b = between(rgb, pixel + 2, channels, line, right, below);
+    light[into + at] = (r + g + b) / 3;
+    red[into + at] = r - g;
+    blue[into + at] = b - g;
+  }
+}
+
+/** The logarithm of a colour between four pixels; the parts of a pixel are eighths. */
+function between(rgb: Uint8Array, at: number, across: number, line: number, right: number, below: number): number {
+  const left = 8 - right;
+  const upper = (rgb[at] ?? 0) * left + (rgb[at + across] ?? 0) * right;
+  const lower = (rgb[at + line] ?? 0) * left + (rgb[at + line + across] ?? 0) * right;
+  return LOG[Math.round((upper * (8 - below) + lower * below) / 8)] ?? 0;
+}
+
+/** Adds the broad difference at every place, and notes the sharp step there, outwards less inwards. */
+function addDifferences(
+  colour: Float32Array,
+  rays: number,
+  places: number,
+  steps: Float32Array,
+  sums: Float32Array,
+): void {
+  const wide = places + 2 * ROOM;
+  const [upTo, squares] = [new Float64Array(wide + 1), new Float64Array(wide + 1)];
+  for (let ray = 0; ray < rays; ray += 1) {
+    for (let at = 0; at < wide; at += 1) {
+      const value = colour[ray * wide + at] ?? 0;
+      upTo[at + 1] = (upTo[at] ?? 0) + value;
+      squares[at + 1] = (squares[at] ?? 0) + value * value;
+    }
+    differencesOn(upTo, squares, places, ray * places, steps, sums);
+  }
+}
+
+function differencesOn(
+  upTo: Float64Array,
+  squares: Float64Array,
+  places: number,
+  into: number,
+  steps: Float32Array,
+  sums: Float32Array,
+): void {
+  for (let place = 0; place < places; place += 1) {
+    const at = place + ROOM;
+    const [here, next] = [upTo[at] ?? 0, upTo[at + 1] ?? 0];
+    steps[into + place] = ((upTo[at + 1 + SHARP] ?? 0) - next - here + (upTo[at - SHARP] ?? 0)) / SHARP;
+    const without = ((upTo[at + 1 + BROAD] ?? 0) - next) / BROAD;
+    const within = (here - (upTo[at - BROAD] ?? 0)) / BROAD;
+    const spread =
+      ((squares[at + 1 + BROAD] ?? 0) - (squares[at + 1] ?? 0) + (squares[at] ?? 0) - (squares[at - BROAD] ?? 0)) /
+        BROAD -
+      without * without -
+      within * within;
+    const apart = (without - within) ** 2 / (Math.max(0, spread) + NOISE);
+    sums[into + place] = (sums[into + place] ?? 0) + BROADLY * Math.min(MOST, apart);
+  }
+}
+
+/** Adds what the steps of one colour say, evened along the rim. */
+function addSteps(steps: Float32Array, rays: number, places: number, sums: Float32Array): void {
+  const evened = new Float32Array(steps.length);
+  for (let beside = -BESIDE; beside <= BESIDE; beside += 1)
+    for (let ray = 0; ray < rays; ray += 1)
+      addRow(steps, ((ray + beside + rays) % rays) * places, evened, ray * places, places);
+  const some = new Float32Array(Math.ceil(steps.length / 7));
+  for (let at = 0; at < some.length; at += 1) some[at] = Math.abs(evened[at * 7] ?? 0);
+  const usual = (some.sort()[some.length >> 1] ?? 0) / (2 * BESIDE + 1) + LEAST_USUAL;
+  const scale = 1 / (ABOVE_USUAL * usual * (2 * BESIDE + 1));
+  for (let at = 0; at < sums.length; at += 1) sums[at] = (sums[at] ?? 0) + ((evened[at] ?? 0) * scale) ** 2;
+}
+
+function addRow(from: Float32Array, at: number, into: Float32Array, start: number, count: number): void {
+  for (let place = 0; place < count; place += 1)
+    into[start + place] = (into[start + place] ?? 0) + (from[at + place] ?? 0);
+}
