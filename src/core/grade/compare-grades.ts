@@ -1,43 +1,83 @@
 import { PROBLEM_NOT_SAID } from './grade.ts';
-import type { Grade } from './grade.ts';
+import type { Grade, Rank } from './grade.ts';
 
 export type Verdict = 'certainly better' | 'possibly better' | 'not better' | 'cannot be compared';
 /** As much of a grade as can be compared. */
-export type Graded = Pick<Grade, 'words' | 'low' | 'high' | 'mappings' | 'problem' | 'proof' | 'notGraded'>;
+export type Graded = Pick<Grade, 'words' | 'low' | 'high' | 'mappings' | 'problem' | 'proof' | 'notGraded' | 'ranks'>;
 export type Comparison = { readonly verdict: Verdict; readonly because: string };
 
 /**
- * Is `a` better than `b`? Certainly only when the lowest that `a` may be is above the highest that `b` may be, and no
- * problem stands in the way: a details piece is never certainly better than a straight one, nor one problem than another.
- * Certainty is transitive.
+ * Is `a` better than `b`?
+ *
+ * Within one scale the order of its labels decides: VF above F is certain, VF above VF/F is not. Two grades given without
+ * naming a scale, in words at home on the same ones, are taken to be on one scale. Across scales the intervals of the numeric
+ * scale decide: certainly only when the lowest that `a` may be is above the highest that `b` may be; and the same word
+ * on two scales (British F, American F-12) is never certainly better than itself.
+ *
+ * A details piece is never certainly better than a straight one, nor one problem than another. Certainty is transitive.
  */
 export function compareGrades(a: Graded, b: Graded): Comparison {
   const barred = whyNotCompared(a, b);
   if (barred !== null) return { verdict: 'cannot be compared', because: barred };
-  const [lowA, highA, lowB, highB] = [a.low ?? 0, a.high ?? 0, b.low ?? 0, b.high ?? 0];
-  const between = `${span(a)} against ${span(b)}`;
-  if (lowA > highB) {
+  const { order, because: between } = orderOf(a, b);
+  if (order === 'above') {
     const obstacle = problemInTheWay(a, b);
     if (obstacle !== null) return { verdict: 'possibly better', because: `${between}: higher, but ${obstacle}.` };
-    return {
-      verdict: 'certainly better',
-      because: `${between}: the lowest of the first is above the highest of the second.`,
-    };
+    return { verdict: 'certainly better', because: `${between}: the first is the higher.` };
   }
-  if (highA > lowB) {
-    const tables = inEveryTable(a, b) ? ', though every table that has both puts the first above' : '';
-    return { verdict: 'possibly better', because: `${between}: the two overlap${tables}.` };
-  }
-  if (highA === lowB && a.problem === undefined && b.problem !== undefined) {
+  if (order === 'overlapping') return { verdict: 'possibly better', because: `${between}: the two overlap.` };
+  if (order === 'level' && a.problem === undefined && b.problem !== undefined) {
     return {
       verdict: 'possibly better',
       because: `${between}: no higher, but the second has a problem (${b.problem}).`,
     };
   }
-  return {
-    verdict: 'not better',
-    because: `${between}: the highest of the first is not above the lowest of the second.`,
-  };
+  return { verdict: 'not better', because: `${between}: the first is not the higher.` };
+}
+
+/** Whether a grade may lie below another: by its lower end, on one scale by the order of the labels. */
+export function mayBeBelow(grade: Graded, aim: Graded): boolean {
+  const ranks = onOneScale(grade, aim);
+  if (ranks !== null) return ranks.some(([mine, theirs]) => mine.low < theirs.low);
+  return (grade.low ?? 0) < (aim.low ?? 0);
+}
+
+type Order = 'above' | 'overlapping' | 'level' | 'below';
+
+function orderOf(a: Graded, b: Graded): { readonly order: Order; readonly because: string } {
+  const ranks = onOneScale(a, b);
+  if (ranks !== null) {
+    const orders = ranks.map(([mine, theirs]) => orderOfSpans(mine, theirs));
+    const [first = 'overlapping'] = orders;
+    const order = orders.every((each) => each === first) ? first : 'overlapping';
+    return { order, because: `${a.words} against ${b.words}, on one scale` };
+  }
+  const spans = [a, b].map(({ low, high }) => ({ low: low ?? 0, high: high ?? 0 }));
+  const [mine, theirs] = [spans[0] ?? { low: 0, high: 0 }, spans[1] ?? { low: 0, high: 0 }];
+  const order = orderOfSpans(mine, theirs);
+  const worded = a.ranks !== undefined || b.ranks !== undefined;
+  const alike = order === 'above' && worded && wordOf(a) !== '' && wordOf(a) === wordOf(b);
+  return { order: alike ? 'overlapping' : order, because: `${inSteps(a)} against ${inSteps(b)}` };
+}
+
+function orderOfSpans(a: { low: number; high: number }, b: { low: number; high: number }): Order {
+  if (a.low > b.high) return 'above';
+  if (a.high > b.low) return 'overlapping';
+  return a.high === b.low ? 'level' : 'below';
+}
+
+/** The ranks of two grades on every scale they were read on, where these are the same; else null. */
+function onOneScale({ ranks: mine = [] }: Graded, { ranks: theirs = [] }: Graded): readonly (readonly [Rank, Rank])[] | null {
+  if (mine.length === 0) return null;
+  const pairs = mine.flatMap((one) => theirs.filter(({ scale }) => scale === one.scale).map((other) => [one, other] as const));
+  const named = mine.length === 1 && theirs.length === 1;
+  const unnamed = mine.length > 1 && theirs.length > 1;
+  return pairs.length > 0 && (named || unnamed) ? pairs : null;
+} // prettier-ignore
+
+/** The word of a grade without its number: `F` of `F` and of `F-12`. */
+function wordOf({ words }: Graded): string {
+  return words.replace(/-\d.*$/, '').toLowerCase();
 }
 
 function whyNotCompared(a: Graded, b: Graded): string | null {
@@ -58,14 +98,6 @@ function problemInTheWay(a: Graded, b: Graded): string | null {
   return a.problem === b.problem ? null : `their problems differ (${a.problem}; ${b.problem})`;
 }
 
-/** True when the two have tables in common, and each of those puts the first wholly above the second. */
-function inEveryTable(a: Graded, b: Graded): boolean {
-  const pairs = a.mappings.flatMap((mine) =>
-    b.mappings.filter(({ source }) => source === mine.source).map((theirs) => [mine, theirs] as const),
-  );
-  return pairs.length > 0 && pairs.every(([mine, theirs]) => mine.low > theirs.high);
-}
-
-function span({ words, low, high }: Graded): string {
+function inSteps({ words, low, high }: Graded): string {
   return low === high ? `${words} (${low ?? ''})` : `${words} (${low ?? ''}–${high ?? ''})`;
 }

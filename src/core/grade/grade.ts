@@ -5,6 +5,9 @@ export type ScaleId = (typeof SCALE_IDS)[number];
 /** Where one published table puts a word on the numeric scale. */
 export type Mapping = { readonly source: string; readonly low: number; readonly high: number };
 
+/** Where labels stand in the order of one scale. */
+export type Rank = { readonly scale: ScaleId; readonly low: number; readonly high: number };
+
 /** A grade as it was given, and where it may stand on the numeric scale. */
 export type Grade = {
   readonly text: string;
@@ -16,6 +19,11 @@ export type Grade = {
   readonly high: number | null;
   /** One for each table that has the word; they disagree, and all are kept. */
   readonly mappings: readonly Mapping[];
+  /**
+   * Where its labels stand in the order of each scale it was read on: ten for every word from the poorest, less or more for *near*
+   * and *good*. `VF/F` runs from F to VF. Numbers have none: their steps are their order.
+   */
+  readonly ranks?: readonly Rank[];
   /** The scales it was read on together, when none was named and the word is at home on several. */
   readonly alsoOn?: readonly ScaleId[];
   /** What ails it. A piece with a problem is a details piece: its grade speaks of wear alone. */

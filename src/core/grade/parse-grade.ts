@@ -97,6 +97,7 @@ function gradeFrom(read: readonly Read[], said: readonly Said[], text: string, o
   const known = problems.filter((each) => each !== undefined && each !== '');
   const named = known.length > 1 ? known.filter((each) => each !== PROBLEM_NOT_SAID) : known;
   const problem = [...new Set(named)].join('; ');
+  const ranks = read.flatMap(([scale, { rank }]) => (rank === null ? [] : [{ scale, ...rank }]));
   return {
     text: text.trim(),
     scale: read[0]?.[0] ?? 'numeric',
@@ -104,15 +105,20 @@ function gradeFrom(read: readonly Read[], said: readonly Said[], text: string, o
     ...union(mappings),
     mappings,
     ...(read.length > 1 ? { alsoOn: read.slice(1).map(([id]) => id) } : {}),
+    ...(ranks.length === 0 ? {} : { ranks }),
     ...(problem === '' ? {} : { problem }),
     ...(read[0]?.[1].proof === true ? { proof: true as const } : {}),
     ...besideGrade(said),
   };
 }
 
+/** `VF but cleaned`: the word parts the grade from what is said against it. */
+const BUT = /(?<=^[^ ,;]+(?: [^ ,;]+)?),? (?:but|though|although|aber|jedoch|mais|ma|pero|maar) (?=\S)/i;
+
 /** The grade, then what is said beside it: `VF, toned (weak strike)` → `VF`, `toned`, `weak strike`. */
 function phrases(words: string): readonly string[] {
   return words
+    .replace(BUT, ', ')
     .split(/[,;()]| with /)
     .map((phrase) => phrase.trim())
     .filter((phrase) => phrase !== '');

@@ -45,7 +45,7 @@ export function readNumeric(text: string): Outcome<WordedGrade> | null {
   const high = plus === undefined ? top : stepAbove(top);
   const name = prefix?.names[0] === undefined ? '' : `${prefix.names[0]}-`;
   const words = `${name}${low}${top === low ? '' : `/${top}`}${plus === undefined ? '' : '+'}`;
-  return good({ words, mappings: [{ source: SOURCES.numeric, low, high }], proof: prefix?.proof === true });
+  return good({ words, mappings: [{ source: SOURCES.numeric, low, high }], proof: prefix?.proof === true, rank: null });
 }
 
 function whatIsWrong(text: string, number: number, prefix: Prefix | undefined): string | null {

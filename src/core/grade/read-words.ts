@@ -6,7 +6,13 @@ import type { Scale, ScaleWord, SourceId } from './sources.ts';
 import { HIGHEST, LOWEST, lowerHalf, stepBelow, upperHalf } from './steps.ts';
 
 /** A grade in words, read on one scale. */
-export type WordedGrade = { readonly words: string; readonly mappings: readonly Mapping[]; readonly proof: boolean };
+export type WordedGrade = {
+  readonly words: string;
+  readonly mappings: readonly Mapping[];
+  readonly proof: boolean;
+  /** Where its labels stand in the order of the scale; null for numbers. */
+  readonly rank: Interval | null;
+};
 
 type Leaning = 'near' | 'low' | 'plain' | 'good';
 
@@ -23,7 +29,7 @@ export function readWords(text: string, scale: ScaleId): WordedGrade | null {
     : { ...found, mappings: found.mappings.map(({ source, ...span }) => ({ source: SOURCES[source], ...span })) };
 }
 
-type Found = { readonly words: string; readonly mappings: readonly Mapped[]; readonly proof: boolean };
+type Found = Omit<WordedGrade, 'mappings' | 'rank'> & { readonly mappings: readonly Mapped[]; readonly rank: Interval };
 type Mapped = Interval & { readonly source: SourceId };
 
 function readFaces(text: string, scale: Scale): Found | null {
@@ -55,7 +61,12 @@ function joined(a: Found | null, b: Found | null, by: string): Found | null {
     .map(({ source }) => source)
     .filter((source, at, all) => all.indexOf(source) === at);
   const mappings = shared.map((source) => ({ source, ...union([spanOf(a, source), spanOf(b, source)]) }));
-  return { words: `${a.words}${by}${b.words}`, mappings, proof: a.proof && b.proof };
+  return {
+    words: `${a.words}${by}${b.words}`,
+    mappings,
+    proof: a.proof && b.proof,
+    rank: { low: Math.min(a.rank.low, b.rank.low), high: Math.max(a.rank.high, b.rank.high) },
+  };
 }
 
 export function union(spans: readonly Interval[]): Interval {
@@ -92,7 +103,16 @@ function found(leaning: Leaning, name: string, scale: Scale, print: (word: strin
     source,
     ...lean(leaning, { low, high }, row, source, scale),
   }));
-  return { words: print(row.word), mappings, proof: row.proof === true };
+  return { words: print(row.word), mappings, proof: row.proof === true, rank: rankOf(row, leaning, scale) };
+}
+
+/** Ten for each word; near, low, plain, good in between, so that the word before, good or not, stays below. */
+const LEANS: Readonly<Record<Leaning, number>> = { near: -4, low: -2, plain: 0, good: 4 };
+
+function rankOf(row: ScaleWord, leaning: Leaning, { words }: Scale): Interval {
+  const at = words.indexOf(row);
+  const top = row.upTo === undefined ? at : words.findIndex(({ word }) => word === row.upTo);
+  return { low: at * 10 + LEANS[leaning], high: top * 10 + LEANS[leaning] };
 }
 
 /** A name without stops, spaces and the hyphens inside it: `E.F.`, `vz-st`. */

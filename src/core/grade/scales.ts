@@ -1,12 +1,6 @@
-import { US } from './scale/american.ts';
-import { ANCIENT } from './scale/ancient.ts';
-import { UK } from './scale/british.ts';
-import { NL } from './scale/dutch.ts';
-import { FR } from './scale/french.ts';
-import { DE } from './scale/german.ts';
-import { IT } from './scale/italian.ts';
-import { NORDIC } from './scale/nordic.ts';
-import { ES } from './scale/spanish.ts';
+import { ANCIENT, UK, US } from './scale/english.ts';
+import { DE, NL, NORDIC } from './scale/germanic.ts';
+import { ES, FR, IT } from './scale/romance.ts';
 import { SCALE_IDS } from './grade.ts';
 import type { ScaleId } from './grade.ts';
 import type { Scale } from './sources.ts';

@@ -21,6 +21,8 @@ export type ScaleWord = {
   readonly names: readonly string[];
   readonly mappings: readonly (readonly [source: SourceId, low: number, high: number])[];
   readonly proof?: true;
+  /** A later word of the scale that this one may reach up to: *uncirculated* says nothing against *gem uncirculated*. */
+  readonly upTo?: string;
 };
 
 /** How a language says *a little less* or *a little more* than a word. */

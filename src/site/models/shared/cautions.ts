@@ -10,7 +10,7 @@ export function cautionsOf(piece: PublicPiece): readonly CautionName[] {
     ['copies', piece.kind === 'replica'],
     ['counterfeits', piece.kind === 'counterfeit'],
     ['finds', wasFound],
-    ['cleaning', /clean|polish|whizz|dipped/i.test(told)],
+    ['cleaning', /\b(?:(?:over)?clean(?:ed|ing)|polish(?:ed|ing)|whizzed|dipped)\b/i.test(told)],
     ['lead', /\blead\b|pewter/i.test(piece.metal ?? '')],
   ];
   return calls.filter(([, isCalledFor]) => isCalledFor).map(([name]) => name);

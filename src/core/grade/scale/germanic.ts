@@ -53,6 +53,7 @@ export const DE: Scale = {
     },
     {
       word: 'vz-st',
+      upTo: 'fast st',
       means: 'vorzüglich bis Stempelglanz',
       names: ['vzst', 'vorzüglichbisstempelglanz'],
       mappings: [
@@ -62,6 +63,7 @@ export const DE: Scale = {
     },
     {
       word: 'unz',
+      upTo: 'st',
       means: 'unzirkuliert, bankfrisch',
       names: ['unz', 'unzirkuliert', 'bfr', 'bankfrisch', 'prfr', 'prägefrisch'],
       mappings: [['memory', 60, 66]],
@@ -91,5 +93,38 @@ export const DE: Scale = {
       mappings: [['memory', 60, 70]],
       proof: true,
     },
+  ],
+};
+
+/** Dutch words. */
+export const NL: Scale = {
+  title: 'Dutch',
+  qualifiers: [
+    { leaning: 'near', print: 'bijna', words: ['bijna'], letters: ['-'] },
+    { leaning: 'good', print: 'ruim', words: ['ruim', 'goed'], letters: [] },
+  ],
+  words: [
+    { word: 'G', means: 'goed', names: ['g', 'goed'], mappings: [['memory', 4, 6]] },
+    { word: 'ZG', means: 'zeer goed', names: ['zg', 'zeergoed'], mappings: [['memory', 8, 10]] },
+    { word: 'Fr', means: 'fraai', names: ['fr', 'f', 'fraai'], mappings: [['memory', 12, 20]] },
+    { word: 'ZF', means: 'zeer fraai', names: ['zf', 'zfr', 'zeerfraai'], mappings: [['memory', 20, 54]] },
+    { word: 'Pr', means: 'prachtig', names: ['pr', 'prachtig'], mappings: [['memory', 40, 62]] },
+    { word: 'FDC', means: 'fleur de coin', names: ['fdc', 'fleurdecoin', 'unc'], mappings: [['memory', 60, 70]] },
+  ],
+};
+
+/** Sweden and Finland write figures; a Finnish list gives the English word beside each. */
+export const NORDIC: Scale = {
+  title: 'Nordic',
+  qualifiers: [
+    { leaning: 'near', print: 'nästan', words: ['nästan'], letters: [] },
+    { leaning: 'good', print: 'god', words: ['god'], letters: [] },
+  ],
+  words: [
+    { word: '1?', means: 'ej fullgott', names: ['1?'], mappings: [['finnish', 8, 10]] },
+    { word: '1', means: 'fullgott', names: ['1', 'fullgott'], mappings: [['finnish', 12, 15]] },
+    { word: '1+', means: 'vackert', names: ['1+', 'vackert'], mappings: [['finnish', 20, 35]] },
+    { word: '01', means: 'mycket vackert', names: ['01', 'mycketvackert'], mappings: [['finnish', 40, 45]] },
+    { word: '0', means: 'ocirkulerat', names: ['0', 'ocirkulerat'], mappings: [['finnish', 60, 70]] },
   ],
 };
