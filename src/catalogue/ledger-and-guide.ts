@@ -80,7 +80,7 @@ export function checkShape(file: string, text: string): readonly Problem[] {
 /** A guide price is for a place that its set has. */
 function checkGuidePlaces(records: Records, folder: CabinetFolder): readonly Problem[] {
   const text = folder.files.find(({ file }) => file === GUIDE)?.text ?? '';
-  const lists = setListsOf(records);
+  const lists = setListsOf(records, records.cabinet?.fields);
   const { rows, lines } = readCsv(text);
   return rows.flatMap((row, index) => {
     const set = records.sets.find(({ id }) => id === row['set']);

@@ -13,6 +13,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
+      areas: [], realms: [],
     }, // prettier-ignore
     pieces: records.pieces
       .map((piece) => linkPiece(piece, works))

@@ -118,6 +118,8 @@ export const PROBLEMS = {
   'periods-gap': (before: string, name: string, wanted: number) =>
     `There are years between ${quote(before)} and ${quote(name)}. Write from: ${wanted}, or gaps: yes if the scheme itself leaves them out.`,
   'set-rule': (sentence: string) => sentence,
+  'set-word-unknown': (none: string, found: string, known: readonly string[]) =>
+    `${none} ${quote(found)}. ${suggest(found, known, `Write one of ${known.slice(0, 12).join(', ')}.`)}`,
   'aim-unreadable': (sentence: string) => sentence,
   'exhibit-piece-unknown': (found: string, known: readonly string[]) =>
     `There is no piece ${quote(found)} to show. ${suggest(found, known, 'Write the name of a folder in pieces/.')}`,

@@ -1,12 +1,18 @@
+import { dayFromIso } from '../core/calendars/reckoning.ts';
+import type { Dating } from '../core/dating/dating.ts';
 import { yearsOf } from '../core/dating/interval.ts';
+import type { Grade } from '../core/grade/grade.ts';
 import type { Outcome } from '../core/outcome.ts';
-import { good, refuse } from '../core/outcome.ts';
+import { refuse } from '../core/outcome.ts';
 import { parseGrade } from '../core/grade/parse-grade.ts';
 import { SCALE_IDS } from '../core/grade/grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
+import type { TimeSpan } from '../core/sets/set-piece.ts';
 import type { Lists, SetRule, Where } from '../core/sets/set-rule.ts';
+import { citedWorks } from './link.ts';
 import type { Records } from './records.ts';
 import type { Filed } from './records.ts';
+import type { CabinetFields } from './schema/cabinet.ts';
 import type { SetFields, WhereFields } from './schema/goals.ts';
 
 /** A set's file as the core wants it: dates as years, the aim on the numeric scale. */
@@ -23,36 +29,54 @@ export function setRuleOf({ id, fields }: Filed<SetFields>): SetRule {
       where: 'where' in place && place.where !== undefined ? whereOf(place.where) : undefined,
     })),
     accept: fields.accept,
+    dates: fields.dates,
     aim: aim?.ok === true ? aim.value : null,
   };
 }
 
-/** The grade aimed at as an interval of the numeric scale; null when the set has no aim. */
-export function aimOf(fields: SetFields): Outcome<{ low: number; high: number }> | null {
+/** The grade aimed at; null when the set has no aim. */
+export function aimOf(fields: SetFields): Outcome<Grade> | null {
   const scale = fields['aim-scale'] ?? 'uk';
   if (fields.aim === undefined) return null;
   if (!isScaleId(scale))
     return refuse(`There is no grade scale called "${scale}". Write one of ${SCALE_IDS.join(', ')}.`);
   const grade = parseGrade(fields.aim, { scale });
   if (!grade.ok) return grade;
-  const { low, high } = grade.value;
-  return low === null || high === null
-    ? refuse(`"${fields.aim}" is not a grade to aim at. Write VF.`)
-    : good({ low, high });
+  return grade.value.low === null ? refuse(`"${fields.aim}" is not a grade to aim at. Write VF.`) : grade;
 }
 
 function whereOf({ date, ...facts }: WhereFields): Where {
-  return date === undefined ? facts : { ...facts, date: yearsOf(date) };
+  return date === undefined ? facts : { ...facts, date: timeSpanOf(date) };
+}
+
+/** When something was made, by years and, where the text or its calendar settles them, by days. */
+export function timeSpanOf(date: Dating): TimeSpan {
+  const { from, to, reckoning, years } = date;
+  return {
+    ...yearsOf(date),
+    ...(from === undefined || to === undefined || reckoning === undefined
+      ? {}
+      : { days: [dayFromIso(from, reckoning), dayFromIso(to, reckoning)] as const }),
+    ...(years === undefined ? {} : { alternatives: years.map(([low, high]) => ({ low, high })) }),
+  };
 }
 
 /** What a rule may draw places from. */
-export function setListsOf(records: Pick<Records, 'rulers' | 'mints'>): Lists {
+export function setListsOf(
+  records: Pick<Records, 'rulers' | 'mints' | 'works'>,
+  cabinet: Pick<CabinetFields, 'areas' | 'realms'> | undefined,
+): Lists {
   return {
     rulers: records.rulers.map(({ id, fields }) => ({
       id,
       name: fields.name,
       realm: fields.realm,
-      reigns: fields.reigns.map(({ from, to, coins }) => ({ low: yearsOf(from).low, high: yearsOf(to).high, coins })),
+      reigns: fields.reigns.map(({ from, to, coins, realm }) => ({
+        low: yearsOf(from).low,
+        high: yearsOf(to).high,
+        coins,
+        realm,
+      })),
     })),
     mints: records.mints.map(({ id, fields }) => ({
       id,
@@ -60,5 +84,8 @@ export function setListsOf(records: Pick<Records, 'rulers' | 'mints'>): Lists {
       area: fields.area,
       struck: fields.struck?.map(({ from, to }) => ({ low: yearsOf(from).low, high: yearsOf(to).high })),
     })),
+    works: citedWorks(records.works),
+    areas: cabinet?.areas ?? [],
+    realms: cabinet?.realms ?? [],
   };
 }

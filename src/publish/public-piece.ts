@@ -124,7 +124,8 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     peculiarities: fields.peculiarities ?? [],
     grade: piece.grade,
     gradedBy: fields['graded-by'] ?? null,
-    problem: fields.problem ?? null,
+    // A grade may say it by itself: `VF details`, `VF, cleaned`.
+    problem: fields.problem ?? piece.grade?.problem ?? null,
     obverse: fields.obverse ?? null,
     reverse: fields.reverse ?? null,
     edge: fields.edge ?? null,

@@ -1,4 +1,6 @@
-import { known } from '../catalogue/schema/fields.ts';
+import { isBlank, known } from '../catalogue/schema/fields.ts';
+import { timeSpanOf } from '../catalogue/set-rule.ts';
+import { parseDate } from '../core/dating/parse-date.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { SetPiece } from '../core/sets/set-piece.ts';
 import type { PublicPiece } from './public-piece.ts';
@@ -20,8 +22,9 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     metal: piece.metal ?? undefined,
     shape: piece.shape ?? undefined,
     made: piece.made ?? undefined,
-    interval: piece.years,
-    years: known(piece.date)?.years,
+    blanks: blanksOf(piece),
+    interval: madeIn(piece),
+    dated: datedOf(piece),
     references: piece.references,
     tags: piece.tags,
     dies: piece.dies ?? undefined,
@@ -34,6 +37,26 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     acquired: acquiredIn(piece),
     prefer: piece.prefer ?? undefined,
   };
+}
+
+/** The facts that the keeper states to be unknown, or not to apply. */
+function blanksOf({ rulers, mint, denomination, date }: PublicPiece): SetPiece['blanks'] {
+  const stated = { ruler: rulers, mint, denomination, date };
+  return Object.fromEntries(
+    Object.entries(stated).flatMap(([fact, value]) => (value !== null && isBlank(value) ? [[fact, value]] : [])),
+  );
+}
+
+function madeIn({ date, years }: PublicPiece): SetPiece['interval'] {
+  const made = known(date);
+  return made === null || years === null ? years : timeSpanOf(made);
+}
+
+/** The date that stands on the piece. */
+function datedOf({ dated }: PublicPiece): SetPiece['dated'] {
+  if (dated === null) return undefined;
+  const read = parseDate(dated);
+  return read.ok ? timeSpanOf(read.value) : 'unreadable';
 }
 
 /**

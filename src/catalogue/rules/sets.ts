@@ -3,11 +3,12 @@ import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { nameOf } from './names.ts';
+import { wordsOf } from './set-words.ts';
 import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
 
 /** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */
 export const checkSets: Rule = (records, place) => {
-  const lists = setListsOf(records);
+  const lists = setListsOf(records, records.cabinet?.fields);
   // A list file that could not be read is told of itself; its absence is no fault of a rule.
   const isWhole =
     records.rulers.length === records.named.rulers.length && records.mints.length === records.named.mints.length;
@@ -26,6 +27,7 @@ export const checkSets: Rule = (records, place) => {
       ...nameOf('struck-for', where?.['struck-for'], records, (field) => place(file, [...path, field])),
       ...nameOf('mint', where?.mint, records, (field) => place(file, [...path, field])),
       ...nameOf('denomination', where?.denomination, records, (field) => place(file, [...path, field])),
+      ...wordsOf(where, records, (field) => place(file, [...path, field])),
     ]);
     const places = placesOf(setRuleOf(set), lists);
     const aim = aimOf(fields);

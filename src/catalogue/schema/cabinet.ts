@@ -3,6 +3,8 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseMoney } from '../../core/money/parse-money.ts';
 import { field, words } from './fields.ts';
 
+const within = z.strictObject({ name: words, in: words });
+
 /** `cabinet.yaml`: what the whole site needs to know. */
 export const cabinetSchema = z.strictObject({
   title: words,
@@ -24,6 +26,10 @@ export const cabinetSchema = z.strictObject({
     .string()
     .regex(/^[A-Z]{3}$/, 'A currency is three capitals, like GBP.')
     .default('GBP'),
+  /** Areas that lie within wider ones, for sets: `[{ name: County Durham, in: England }]`. */
+  areas: z.array(within).default([]),
+  /** Realms that lie within wider ones, for sets. */
+  realms: z.array(within).default([]),
   /** Your own metal prices, a troy ounce, each with its day and source. */
   'metal-prices': z
     .array(

@@ -37,7 +37,7 @@ const asked = {
   /** A work and the number as printed there: `north 1018`. */
   references: values.optional(),
   realm: values.optional(),
-  /** An obverse die, a reverse die, or the pair: `A1`, `obverse A1`, `A1 b3`. */
+  /** An obverse die, a reverse die, or the pair: `obverse A1`, `reverse b3`, `A1-b3`. */
   die: values.optional(),
 };
 
@@ -59,6 +59,8 @@ export const setSchema = z.strictObject({
   'one-per': z.enum(['ruler', 'mint', 'area', 'date', 'reference', 'die', 'listed']),
   /** Whether a ruler counts as the name on the piece or as the one it was struck for. */
   count: z.enum(['ruler', 'struck-for']).default('ruler'),
+  /** Whether a date counts as the time of making, or as it stands on the piece (`dated:`) where it does. */
+  dates: z.enum(['as-made', 'as-dated']).default('as-made'),
   where: whereSchema.default({}),
   /** Every position; absent: every value the rule yields from the list files. */
   places: z

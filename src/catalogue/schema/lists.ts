@@ -40,6 +40,8 @@ export const rulerSchema = z.strictObject({
         'regnal-from': words.optional(),
         /** Those who reigned jointly. */
         with: oneOrMore(id).optional(),
+        /** What was ruled in this reign, where the realm was then called otherwise. */
+        realm: words.optional(),
         /** `no` where no coins were struck in the name. */
         coins: yesOrNo.optional(),
         note: words.optional(),

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../catalogue/catalogue.ts';
 import { setRuleOf } from '../../catalogue/set-rule.ts';
-import type { Interval } from '../../core/eras/era-scheme.ts';
+import type { Graded } from '../../core/grade/compare-grades.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { Offer } from '../../core/plan/offer.ts';
@@ -8,6 +8,7 @@ import { offersFromGuide } from '../../core/plan/offers-from-guide.ts';
 import type { Shopping } from '../../core/plan/offers-from-guide.ts';
 import { planPurchases } from '../../core/plan/plan-purchases.ts';
 import type { Plan } from '../../core/plan/plan-purchases.ts';
+import { gradedAs } from '../../core/sets/set-piece.ts';
 import type { SetState, Wanted } from '../../core/sets/set-state.ts';
 import { publicPieces } from '../../publish/public-piece.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
@@ -35,7 +36,9 @@ export function planSets(catalogue: Catalogue, guide: ReadGuide, wish: Wish, thi
   const pieces = everyPiece(catalogue);
   const chosen = catalogue.sets.filter(({ id }) => wish.sets?.includes(id) ?? guide.prices.has(id));
   const states = setStates({ ...catalogue, sets: chosen }, pieces);
-  const grades = new Map(pieces.map(setPieceOf).map(({ id, grade }) => [id, grade]));
+  const grades = new Map(
+    pieces.map(setPieceOf).map((piece) => [piece.id, piece.grade === null ? null : gradedAs(piece)] as const),
+  );
   const shopping: { state: SetState; found: Shopping }[] = [];
   for (const [at, state] of states.entries()) {
     const rule = chosen[at];
@@ -72,10 +75,10 @@ export function planSets(catalogue: Catalogue, guide: ReadGuide, wish: Wish, thi
 
 function shop(
   state: SetState,
-  grades: ReadonlyMap<string, Interval | null>,
+  grades: ReadonlyMap<string, Graded | null>,
   guide: ReadGuide,
   { currency }: Wish,
-  how: { readonly notBelow: Interval | null; readonly thisYear: number },
+  how: { readonly notBelow: Graded | null; readonly thisYear: number },
 ): Outcome<Shopping> {
   const found = offersFromGuide(state, grades, guide.prices.get(state.id) ?? [], how);
   if (!found.ok || found.value.currency === null || found.value.currency === currency) return found;

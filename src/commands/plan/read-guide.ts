@@ -1,8 +1,7 @@
 import { readCsv } from '../../catalogue/csv.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import type { Interval } from '../../core/eras/era-scheme.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
-import type { ScaleId } from '../../core/grade/grade.ts';
+import type { Grade, ScaleId } from '../../core/grade/grade.ts';
 import { isCurrency } from '../../core/money/currencies.ts';
 import { parseMoney } from '../../core/money/parse-money.ts';
 import type { Outcome } from '../../core/outcome.ts';
@@ -45,15 +44,15 @@ function readRow(row: Readonly<Record<string, string>>, scale: ScaleId | undefin
   if (!most.ok) return most;
   if (least.value.minor > most.value.minor)
     return refuse(`Its price runs backwards, from ${low} to ${high}. Write ${high} under low and ${low} under high.`);
-  const steps = readSteps(grade, scale);
-  if (!steps.ok) return steps;
+  const graded = readWantedGrade(grade, scale);
+  if (!graded.ok) return graded;
   const dated = parseDate(date);
   if (!dated.ok) return dated;
   const { latest } = dated.value;
   if (typeof latest !== 'number')
     return refuse(`"${date}" does not say in which year the price was true. Write 2025 or 2025-02-15.`);
   const price = { low: least.value.minor, high: most.value.minor };
-  return good({ place, grade, steps: steps.value, price, currency, source, year: latest });
+  return good({ place, grade, graded: graded.value, price, currency, source, year: latest });
 }
 
 const WANTED: Readonly<Record<string, string>> = {
@@ -64,16 +63,13 @@ const WANTED: Readonly<Record<string, string>> = {
 };
 
 /** On the scale of its set, and failing that on whichever knows the words. */
-function readSteps(written: string, scale: ScaleId | undefined): Outcome<Interval> {
+function readWantedGrade(written: string, scale: ScaleId | undefined): Outcome<Grade> {
   const onScale = scale === undefined ? null : parseGrade(written, { scale });
   const grade = onScale?.ok === true ? onScale : parseGrade(written);
   if (!grade.ok) return grade;
-  const { low, high, problem } = grade.value;
-  if (problem !== undefined)
+  if (grade.value.problem !== undefined)
     return refuse(
       `"${written}" is the grade of a problem piece, which fills no place. Write the price of a sound one.`,
     );
-  return low === null || high === null
-    ? refuse(`"${written}" is not a grade to look for. Write VF.`)
-    : good({ low, high });
+  return grade.value.low === null ? refuse(`"${written}" is not a grade to look for. Write VF.`) : grade;
 }

@@ -1,4 +1,5 @@
-import type { Interval } from '../eras/era-scheme.ts';
+import { compareGrades, mayBeBelow } from '../grade/compare-grades.ts';
+import type { Graded } from '../grade/compare-grades.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import type { SetState } from '../sets/set-state.ts';
@@ -9,8 +10,8 @@ export type GuidePrice = {
   readonly place: string;
   /** As the keeper wrote it. */
   readonly grade: string;
-  /** The same on the numeric scale. */
-  readonly steps: Interval;
+  /** The same, as it is compared. */
+  readonly graded: Graded;
   readonly price: { readonly low: number; readonly high: number };
   readonly currency: string;
   readonly source: string;
@@ -30,14 +31,15 @@ export type Shopping = {
 
 /**
  * What the guide offers for the wanted places of a set. A wanted place that is not filled for certain is filled by an offer, and
- * the improvement is the lowest step of its grade; one below the aim is bettered, by the steps from the highest its piece may
- * have to the lowest of the offer. `notBelow` (fewer and better) leaves out every grade that may lie under it.
+ * the improvement is the lowest step of its grade; one below the aim is bettered by a grade that is certainly better, by the steps
+ * from the highest its piece may have to the lowest of the offer, and by one where the order of the labels alone tells. `notBelow`
+ * (fewer and better) leaves out every grade that may lie under it.
  */
 export function offersFromGuide(
   state: SetState,
-  grades: ReadonlyMap<string, Interval | null>,
+  grades: ReadonlyMap<string, Graded | null>,
   guide: readonly GuidePrice[],
-  { notBelow, thisYear, oldAfter = 5 }: { notBelow: Interval | null; thisYear: number; oldAfter?: number },
+  { notBelow, thisYear, oldAfter = 5 }: { notBelow: Graded | null; thisYear: number; oldAfter?: number },
 ): Outcome<Shopping> {
   const wanted = new Map(state.wanted.map((want) => [want.place, want]));
   const rows = guide.filter(({ place }) => wanted.has(place));
@@ -52,8 +54,9 @@ export function offersFromGuide(
     const held = state.places.find(({ id }) => id === row.place)?.piece;
     const present = held === undefined ? null : (grades.get(held) ?? null);
     const fills = want?.why !== 'below the aim';
-    const improvement = Math.floor(row.steps.low) - (fills ? 0 : Math.ceil(present?.high ?? 0));
-    if (!want || improvement < (fills ? 0 : 1) || (notBelow && row.steps.low < notBelow.low)) return [];
+    const mayBeUnder = notBelow !== null && mayBeBelow(row.graded, notBelow);
+    const improvement = fills ? Math.floor(row.graded.low ?? 0) : betterBy(row.graded, present);
+    if (!want || mayBeUnder || improvement < (fills ? 0 : 1)) return [];
     const source = `${row.source}, ${String(row.year)}`;
     return [{ place: row.place, label: want.label, grade: row.grade, fills, improvement, price: row.price, source }];
   });
@@ -77,4 +80,10 @@ export function offersFromGuide(
           `The price of ${wanted.get(place)?.label ?? place} in ${grade} is of ${String(year)}.`,
       ),
   });
+}
+
+/** By how many steps a grade is certainly better, at least one where it is; 0 where it is not. */
+function betterBy(offered: Graded, present: Graded | null): number {
+  if (present === null || compareGrades(offered, present).verdict !== 'certainly better') return 0;
+  return Math.max(1, Math.floor(offered.low ?? 0) - Math.ceil(present.high ?? 0));
 }

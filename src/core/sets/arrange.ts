@@ -2,7 +2,7 @@ import { assign } from './assign.ts';
 import type { Standing } from './assign.ts';
 import { candidatesOf, fitOf, openPlace } from './fits.ts';
 import type { SetPiece } from './set-piece.ts';
-import type { SetPlace } from './set-place.ts';
+import type { SetPlace } from './places.ts';
 import type { Lists, SetRule } from './set-rule.ts';
 import type { SetState } from './set-state.ts';
 
@@ -25,14 +25,16 @@ export function arrange(
   const candidates = candidatesOf(inOrder, rule, lists).filter(({ toSet }) => toSet.verdict !== 'no');
   const barred = new Map<string, string>();
   const fitted = new Set<string>();
-  const fitting = places.map(openPlace).map((open) =>
-    candidates.flatMap((candidate) => {
-      const fit = fitOf(candidate, open, rule);
-      if (fit.level !== 'no') fitted.add(candidate.piece.id);
-      else if (fit.barred && !barred.has(candidate.piece.id)) barred.set(candidate.piece.id, fit.because);
-      return fit.level === 'no' ? [] : [{ piece: candidate.piece, fit }];
-    }),
-  );
+  const fitting = places
+    .map((place) => openPlace(place, rule, lists))
+    .map((open) =>
+      candidates.flatMap((candidate) => {
+        const fit = fitOf(candidate, open, rule);
+        if (fit.level !== 'no') fitted.add(candidate.piece.id);
+        else if (fit.barred && !barred.has(candidate.piece.id)) barred.set(candidate.piece.id, fit.because);
+        return fit.level === 'no' ? [] : [{ piece: candidate.piece, fit }];
+      }),
+    );
   const leftOut = [...barred].filter(([piece]) => !fitted.has(piece)).sort(([a], [b]) => (a < b ? -1 : 1));
   return {
     places,

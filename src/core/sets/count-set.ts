@@ -1,16 +1,13 @@
 import { good } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import { arrange } from './arrange.ts';
-import { countStates } from './count-states.ts';
-import { explainPlaces } from './explain-places.ts';
-import { historyOf } from './history.ts';
+import { explainPlaces, sparesOf, wantedOf } from './explain.ts';
+import { filledNow, historyOf } from './history.ts';
 import { placesOf } from './places.ts';
 import type { SetPiece } from './set-piece.ts';
 import type { Lists, SetRule } from './set-rule.ts';
 import type { SetState } from './set-state.ts';
-import { sparesOf } from './spares.ts';
 import { upgradesOf } from './upgrades.ts';
-import { wantedOf } from './wanted.ts';
 
 /**
  * How far a set has come with these pieces. Refuses a rule that yields no place, names one twice, or asks of a place what the
@@ -22,17 +19,18 @@ export function countSet(rule: SetRule, pieces: readonly SetPiece[], lists: List
   const arrangement = arrange(rule, places.value, pieces, lists);
   const states = explainPlaces(arrangement);
   const excused = states.filter(({ state }) => state === 'excused').length;
+  const history = historyOf(arrangement, rule);
   return good({
     id: rule.id,
     title: rule.title,
     of: states.length - excused,
-    filled: countStates(states.map(({ state }) => state)),
+    filled: filledNow(history),
     excused,
     places: states,
     spares: sparesOf(arrangement),
     upgrades: upgradesOf(arrangement),
     leftOut: arrangement.leftOut,
     wanted: wantedOf(arrangement, states, rule.aim ?? null),
-    history: historyOf(arrangement, rule),
+    history,
   });
 }

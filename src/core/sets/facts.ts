@@ -1,15 +1,28 @@
-import type { Fact, Lists } from './set-rule.ts';
-import type { HowSure, SetPiece } from './set-piece.ts';
+import { good, refuse } from '../outcome.ts';
+import type { Outcome } from '../outcome.ts';
+import type { Fact, Lists, Within } from './set-rule.ts';
+import type { HowSure, SetPiece, StatedReference } from './set-piece.ts';
 
 /** What a piece states of one fact, folded for comparing. */
 export type Stated = {
   readonly values: ReadonlySet<string>;
-  /** References given only as `cf.` or `var.`. */
-  readonly near: ReadonlySet<string>;
   readonly sure: HowSure;
+  /** Why nothing is stated, where nothing is; `none` says that the piece has no such thing. */
+  readonly blank: 'not recorded' | 'unknown' | 'none';
 };
 
-export type Facts = Readonly<Record<Fact, Stated>>;
+/** A die of one face, or a pair, as a rule asks for it; folded. */
+export type AskedDie =
+  { readonly face: 'obverse' | 'reverse'; readonly die: string } | { readonly face: 'pair'; readonly die: string };
+
+export type StatedDie = { readonly die: string; readonly sure: HowSure };
+
+export type Facts = {
+  readonly stated: Readonly<Record<Exclude<Fact, 'references' | 'die'>, Stated>>;
+  readonly references: readonly StatedReference[];
+  readonly referencesSure: HowSure;
+  readonly dies: { readonly obverse: StatedDie | null; readonly reverse: StatedDie | null };
+};
 
 /** How sentences call a fact. */
 export const FACT_WORDS: Readonly<Record<Fact, string>> = {
@@ -29,48 +42,84 @@ export function folded(text: string): string {
   );
 }
 
+/** A name and every wider one it lies within: County Durham, England. */
+export function withWider(name: string, within: readonly Within[] | undefined): readonly string[] {
+  const names = [name];
+  for (const one of names) {
+    for (const step of within ?? []) {
+      const isNew = !names.some((known) => folded(known) === folded(step.in));
+      if (folded(step.name) === folded(one) && isNew) names.push(step.in);
+    }
+  }
+  return names;
+}
+
 /** Everything a rule may ask of a piece. Its area is its mint's when it has none of its own, its realms are its rulers'. */
 export function factsOf(piece: SetPiece, lists: Lists): Facts {
-  const { sure } = piece;
+  const { sure, blanks = {} } = piece;
   const rulers = piece.host === undefined ? piece.rulers : [...piece.rulers, piece.host];
-  const mintArea = lists.mints.find((mint) => mint.id === piece.mint)?.area;
-  const realms = lists.rulers.flatMap(({ id, realm }) => (rulers.includes(id) && realm !== undefined ? [realm] : []));
-  const cited = (exact: boolean) =>
-    piece.references.filter(({ relation }) => exact === (relation === 'is') && relation !== 'unlisted');
-  const reference = ({ work, number }: { work: string; number: string }) => `${work} ${number}`;
+  const area = piece.area ?? lists.mints.find((mint) => mint.id === piece.mint)?.area;
+  const of = (fact: string, values: readonly (string | undefined)[], doubt: HowSure | undefined = sure[fact]): Stated => ({
+    values: new Set(values.filter((value) => value !== undefined).map(folded)),
+    sure: doubt ?? 'certain',
+    blank: blanks[fact] ?? 'not recorded',
+  }); // prettier-ignore
+  const realms = realmsOf(piece, rulers, lists);
   return {
-    kind: stated([piece.kind], sure['kind']),
-    ruler: stated(rulers, sure['ruler']),
-    'struck-for':
-      piece.struckFor.length === 0 ? stated(rulers, sure['ruler']) : stated(piece.struckFor, sure['struck-for']),
-    issuer: stated([piece.issuer], sure['issuer']),
-    mint: stated([piece.mint], sure['mint']),
-    area: stated([piece.area ?? mintArea], sure['mint']),
-    denomination: stated([piece.denomination], sure['denomination']),
-    metal: stated([piece.metal], sure['metal']),
-    tag: stated(piece.tags, 'certain'),
-    shape: stated([piece.shape], 'certain'),
-    made: stated([piece.made], 'certain'),
-    references: stated(cited(true).map(reference), sure['references'], cited(false).map(reference)),
-    realm: stated(realms, sure['ruler']),
-    die: stated(dieNames(piece), 'certain'),
+    stated: {
+      kind: of('kind', [piece.kind]),
+      ruler: of('ruler', rulers),
+      'struck-for': piece.struckFor.length === 0 ? of('ruler', rulers) : of('struck-for', piece.struckFor),
+      issuer: of('issuer', [piece.issuer]),
+      mint: of('mint', [piece.mint]),
+      area: of('area', area === undefined ? [] : withWider(area, lists.areas), sure['area'] ?? sure['mint']),
+      denomination: of('denomination', [piece.denomination]),
+      metal: of('metal', [piece.metal]),
+      tag: { ...of('tag', piece.tags), blank: 'none' },
+      shape: of('shape', [piece.shape]),
+      made: of('made', [piece.made]),
+      realm: of('realm', realms.names, realms.changes ? 'possible' : sure['ruler']),
+    },
+    references: piece.references,
+    referencesSure: sure['references'] ?? 'certain',
+    dies: {
+      obverse: statedDie(piece.dies?.obverse, sure['dies'] ?? sure['die']),
+      reverse: statedDie(piece.dies?.reverse, sure['dies'] ?? sure['die']),
+    },
   };
 }
 
-function stated(
-  values: readonly (string | undefined)[],
-  sure: HowSure | undefined,
-  near: readonly string[] = [],
-): Stated {
-  const known = values.filter((value) => value !== undefined);
-  return { values: new Set(known.map(folded)), near: new Set(near.map(folded)), sure: sure ?? 'certain' };
+/** The realms of a piece's rulers, at the time of the piece; `changes` when the name changed within that time. */
+function realmsOf(
+  { interval }: SetPiece,
+  rulers: readonly string[],
+  lists: Lists,
+): { readonly names: readonly string[]; readonly changes: boolean } {
+  const each = lists.rulers
+    .filter(({ id }) => rulers.includes(id))
+    .map(({ realm, reigns }) => {
+      const then = reigns.filter(({ low, high }) => interval === null || (low <= interval.high && interval.low <= high));
+      const named = (then.length === 0 ? reigns : then).map((reign) => reign.realm ?? realm);
+      const names = named.length === 0 ? [realm] : named;
+      return [...new Set(names.filter((name) => name !== undefined))];
+    }); // prettier-ignore
+  return {
+    names: each.flat().flatMap((name) => withWider(name, lists.realms)),
+    changes: each.some((names) => names.length > 1),
+  };
 }
 
-function dieNames({ dies }: SetPiece): readonly string[] {
-  const { obverse, reverse } = dies ?? {};
-  return [
-    ...(obverse === undefined ? [] : [obverse, `obverse ${obverse}`]),
-    ...(reverse === undefined ? [] : [reverse, `reverse ${reverse}`]),
-    ...(obverse === undefined || reverse === undefined ? [] : [`${obverse} ${reverse}`]),
-  ];
+function statedDie(name: string | undefined, sure: HowSure | undefined): StatedDie | null {
+  if (name === undefined) return null;
+  const doubted = /\?\s*\)?$/u.test(name) ? 'possible' : 'certain';
+  return { die: folded(name), sure: sure ?? doubted };
+}
+
+/** Reads `obverse A1`, `reverse b3`, `A1-b3`; a single name without its face may be of either, and is refused. */
+export function parseAskedDie(text: string): Outcome<AskedDie> {
+  const die = folded(text);
+  const [, face, name] = /^(obverse|obv|reverse|rev)-(.+)$/u.exec(die) ?? [];
+  if (name !== undefined) return good({ face: face?.startsWith('obv') === true ? 'obverse' : 'reverse', die: name });
+  if (die.includes('-')) return good({ face: 'pair', die });
+  return refuse(`The die “${text}” may be of either face. Write obverse ${text}, or reverse ${text}.`);
 }

@@ -2,7 +2,7 @@ import { answerWhere, askedOf, both } from './answer-where.ts';
 import type { Answer, Asked } from './answer-where.ts';
 import { factsOf } from './facts.ts';
 import type { Facts } from './facts.ts';
-import type { SetPlace } from './set-place.ts';
+import type { SetPlace } from './places.ts';
 import type { SetPiece } from './set-piece.ts';
 import { ACCEPT } from './set-rule.ts';
 import type { Accept, Lists, SetRule, Where } from './set-rule.ts';
@@ -31,20 +31,20 @@ export type Candidate = { readonly piece: SetPiece; readonly facts: Facts; reado
 export type OpenPlace = { readonly place: SetPlace; readonly asked: Asked };
 
 export function candidatesOf(pieces: readonly SetPiece[], rule: SetRule, lists: Lists): readonly Candidate[] {
-  const asked = askedOf(rule.where);
+  const asked = askedOf(rule.where, rule, lists);
   return pieces.map((piece) => {
     const facts = factsOf(piece, lists);
     return { piece, facts, toSet: both(answerWhere(piece, facts, asked), genuine(piece)) };
   });
 }
 
-export function openPlace(place: SetPlace): OpenPlace {
-  return { place, asked: askedOf(place.where) };
+export function openPlace(place: SetPlace, rule: SetRule, lists: Lists): OpenPlace {
+  return { place, asked: askedOf(place.where, rule, lists) };
 }
 
 export function fits(piece: SetPiece, place: SetPlace, rule: SetRule, lists: Lists): Fit {
   const [candidate] = candidatesOf([piece], rule, lists);
-  return candidate === undefined ? MISFIT : fitOf(candidate, openPlace(place), rule);
+  return candidate === undefined ? MISFIT : fitOf(candidate, openPlace(place, rule, lists), rule);
 }
 
 export function fitOf({ piece, facts, toSet }: Candidate, { place, asked }: OpenPlace, rule: SetRule): Fit {
@@ -62,7 +62,7 @@ export function fitOf({ piece, facts, toSet }: Candidate, { place, asked }: Open
     return { ...MISFIT, barred: true, because: `${because} This set counts certain pieces only.` };
   }
   if (piece.details && accept.details === 'filler') {
-    const standsIn = 'It has a problem, so it stands in only until a sound piece comes.';
+    const standsIn = 'Has a problem, and stands in until a sound piece comes.';
     return { level: 'filler', sure, barred: false, because: because === '' ? standsIn : `${standsIn} ${because}` };
   }
   return { level: sure ? 'certain' : 'possible', sure, barred: false, because };
@@ -70,14 +70,13 @@ export function fitOf({ piece, facts, toSet }: Candidate, { place, asked }: Open
 
 /** What keeps a piece out of every place, whatever it shows. */
 function barOf(piece: SetPiece, accept: Accept, wheres: readonly Where[]): string | null {
-  if (GONE.includes(piece.status)) return `It is ${piece.status}; only pieces kept or lent count.`;
+  if (GONE.includes(piece.status)) return `${capital(piece.status)}: only pieces kept or lent count.`;
   const asked = wheres.some((where) => where.kind?.includes(piece.kind));
   if (COPIES.includes(piece.kind) && accept.copies === 'no' && !asked) {
-    return `It is a ${piece.kind}, and this set is not of them.`;
+    return `A ${piece.kind}, and this set is not of them.`;
   }
-  if (piece.altered && accept.altered === 'no')
-    return 'It was made over from another piece, and this set wants them as struck.';
-  if (piece.details && accept.details === 'no') return 'It has a problem, and this set takes sound pieces only.';
+  if (piece.altered && accept.altered === 'no') return 'Made over from another piece; this set wants pieces as struck.';
+  if (piece.details && accept.details === 'no') return 'Has a problem; this set takes sound pieces only.';
   return null;
 }
 
@@ -85,11 +84,15 @@ function barOf(piece: SetPiece, accept: Accept, wheres: readonly Where[]): strin
 function genuine(piece: SetPiece): Answer {
   const sure = piece.sure['kind'] ?? 'certain';
   if (sure === 'certain') return { verdict: 'yes', because: [], meetsSome: false };
-  return { verdict: 'maybe', because: [`its kind is only ${sure}`], meetsSome: false };
+  return { verdict: 'maybe', because: [`the kind is only ${sure}`], meetsSome: false };
 }
 
 function sentence(clauses: readonly string[]): string {
   const text =
     clauses.length < 3 ? clauses.join(' and ') : `${clauses.slice(0, -1).join(', ')} and ${clauses.at(-1) ?? ''}`;
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return `${capital(text)}.`;
+}
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

@@ -1,4 +1,7 @@
 import type { Interval } from '../eras/era-scheme.ts';
+import type { Graded } from '../grade/compare-grades.ts';
+import type { CitedWork } from '../references/reference.ts';
+import type { TimeSpan } from './set-piece.ts';
 
 type Values = readonly string[] | undefined;
 
@@ -19,7 +22,7 @@ export type WhereFacts = {
   /** A work and the number as printed there: `north 1018`. */
   readonly references?: Values;
   readonly realm?: Values;
-  /** An obverse die, a reverse die, or the pair: `a1`, `obverse-a1`, `reverse-b3`, `a1-b3`. */
+  /** An obverse die, a reverse die, or the pair: `obverse A1`, `reverse b3`, `A1-b3`. */
   readonly die?: Values;
 };
 
@@ -27,7 +30,7 @@ export type Fact = keyof WhereFacts;
 
 /** What a piece must be: every fact named, in one of its values; made wholly within the date; and nothing under `not`. */
 export type Where = WhereFacts & {
-  readonly date?: Interval | undefined;
+  readonly date?: TimeSpan | undefined;
   readonly not?: WhereFacts | undefined;
 };
 
@@ -67,8 +70,10 @@ export type SetRule = {
   readonly places?: readonly PlaceWritten[] | undefined;
   /** What is left out stands as in `ACCEPT`. */
   readonly accept?: Partial<Accept> | undefined;
-  /** The grade aimed at, on the numeric scale. */
-  readonly aim?: Interval | null | undefined;
+  /** Whether a date counts as the time of making, or as it stands on the piece where it does; of making when left out. */
+  readonly dates?: 'as-made' | 'as-dated' | undefined;
+  /** The grade aimed at. */
+  readonly aim?: Graded | null | undefined;
 };
 
 export const ACCEPT: Accept = {
@@ -80,14 +85,20 @@ export const ACCEPT: Accept = {
   'one-piece': 'one-place',
 };
 
+/** A name that lies within a wider one: County Durham in England. */
+export type Within = { readonly name: string; readonly in: string };
+
 /** What the list files say, as far as a rule may draw places from them. */
 export type Lists = {
   readonly rulers: readonly {
     readonly id: string;
     readonly name: string;
     readonly realm?: string | undefined;
-    /** `coins: false` for a reign that struck none. */
-    readonly reigns: readonly (Interval & { readonly coins?: boolean | undefined })[];
+    /** `coins: false` for a reign that struck none; `realm` where it was called otherwise than the ruler's realm. */
+    readonly reigns: readonly (Interval & {
+      readonly coins?: boolean | undefined;
+      readonly realm?: string | undefined;
+    })[];
   }[];
   readonly mints: readonly {
     readonly id: string;
@@ -96,4 +107,8 @@ export type Lists = {
     /** When it struck coins; left out when the file does not say. */
     readonly struck?: readonly Interval[] | undefined;
   }[];
+  /** The books by which references are compared. */
+  readonly works?: readonly CitedWork[] | undefined;
+  readonly areas?: readonly Within[] | undefined;
+  readonly realms?: readonly Within[] | undefined;
 };

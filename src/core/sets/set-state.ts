@@ -37,7 +37,10 @@ export type SetState = {
   readonly title: string;
   /** How many places there are to fill; excused places are not among them. */
   readonly of: number;
-  /** Filled for certain, and filled if every uncertain piece is what it may be. Fillers count in neither. */
+  /**
+   * Filled for certain, and the most that any arrangement could fill if every doubtful piece were what it may be, which may be more
+   * than the filled and possible places of the one shown. Fillers count in neither.
+   */
   readonly filled: Count;
   readonly excused: number;
   readonly places: readonly PlaceState[];

@@ -10,6 +10,8 @@ export const setsWords = {
     low === high
       ? 'places filled for certain.'
       : `places filled: ${String(low)} for certain, ${String(high)} if every doubtful piece is what it may be.`,
+  countReaches: (shown: number, high: number): string =>
+    `The arrangement below has ${String(shown)} of them: it puts certain pieces first, and another choice could reach ${String(high)}.`,
   state: {
     filled: 'filled',
     possible: 'possibly filled',

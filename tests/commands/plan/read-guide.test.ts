@@ -8,11 +8,11 @@ function read(row: string) {
 }
 
 test('a price is read to the penny, its grade on the scale of the set, its age from the date', () => {
-  expect(read('mints,york,45,66.05,82,GBP,A list,2025-02-15').prices.get('mints')).toEqual([
+  expect(read('mints,york,45,66.05,82,GBP,A list,2025-02-15').prices.get('mints')).toMatchObject([
     {
       place: 'york',
       grade: '45',
-      steps: { low: 45, high: 45 },
+      graded: { low: 45, high: 45 },
       price: { low: 6605, high: 8200 },
       currency: 'GBP',
       source: 'A list',

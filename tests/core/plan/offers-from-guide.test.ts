@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { offersFromGuide } from '../../../src/core/plan/offers-from-guide.ts';
 import type { GuidePrice } from '../../../src/core/plan/offers-from-guide.ts';
 import { countSet } from '../../../src/core/sets/count-set.ts';
-import { graded, LISTS, penny, rule } from '../sets/pieces.ts';
+import type { Graded } from '../../../src/core/grade/compare-grades.ts';
+import { gradedAs } from '../../../src/core/sets/set-piece.ts';
+import { graded, LISTS, onSteps, penny, rule } from '../sets/pieces.ts';
 
 const pieces = [
   penny('worn', { mint: 'london', ...graded(12, 15) }),
@@ -10,19 +12,19 @@ const pieces = [
   penny('bent', { mint: 'exeter', details: true, ...graded(30) }),
 ];
 const counted = countSet(
-  rule({ places: ['london', 'york', 'bristol', 'exeter'].map((is) => ({ is })), aim: { low: 20, high: 35 } }),
+  rule({ places: ['london', 'york', 'bristol', 'exeter'].map((is) => ({ is })), aim: onSteps(20, 35) }),
   pieces,
   LISTS,
 );
 if (!counted.ok) throw new Error(counted.problem);
 const state = counted.value;
-const grades = new Map(pieces.map(({ id, grade }) => [id, grade]));
+const grades = new Map(pieces.map((piece) => [piece.id, piece.grade === null ? null : gradedAs(piece)]));
 
 function price(place: string, grade: string, low: number, high: number, facts: Partial<GuidePrice> = {}): GuidePrice {
   return {
     place,
     grade,
-    steps: { low, high },
+    graded: onSteps(low, high),
     price: { low: 1000, high: 1200 },
     currency: 'GBP',
     source: 'invented',
@@ -31,7 +33,7 @@ function price(place: string, grade: string, low: number, high: number, facts: P
   };
 }
 
-function shopping(guide: readonly GuidePrice[], notBelow: { low: number; high: number } | null = null) {
+function shopping(guide: readonly GuidePrice[], notBelow: Graded | null = null) {
   const outcome = offersFromGuide(state, grades, guide, { notBelow, thisYear: 2026 });
   if (!outcome.ok) throw new Error(outcome.problem);
   return outcome.value;
@@ -57,7 +59,7 @@ describe('what the guide offers', () => {
   });
   test('keeps to the better grades when fewer and better are wanted', () => {
     const guide = [price('york', 'F', 12, 19), price('york', 'VF', 20, 35)];
-    expect(shopping(guide, { low: 20, high: 35 }).offers.map(({ grade }) => grade)).toEqual(['VF']);
+    expect(shopping(guide, onSteps(20, 35)).offers.map(({ grade }) => grade)).toEqual(['VF']);
   });
   test('says which prices are missing and which are old, and invents none', () => {
     const { unpriced, old } = shopping([price('york', 'VF', 20, 35, { year: 2019 }), price('exeter', 'VF', 20, 35)]);

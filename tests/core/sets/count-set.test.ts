@@ -4,7 +4,7 @@ import { countSet } from '../../../src/core/sets/count-set.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
 import type { SetRule } from '../../../src/core/sets/set-rule.ts';
 import type { SetState } from '../../../src/core/sets/set-state.ts';
-import { graded, LISTS, penny, rule } from './pieces.ts';
+import { graded, LISTS, onSteps, penny, rule } from './pieces.ts';
 
 function count(of: Partial<SetRule>, pieces: readonly SetPiece[]): SetState {
   const state = countSet(rule(of), pieces, LISTS);
@@ -19,7 +19,7 @@ test('a small set, with every state, as written out by hand', () => {
       title: 'Recoinage',
       where: { denomination: ['penny'] },
       places: [{ is: 'london' }, { is: 'york' }, { is: 'bristol' }, { is: 'exeter' }, { is: 'reading', excused: 'struck nothing before 1338' }],
-      aim: { low: 50, high: 58 },
+      aim: onSteps(50, 58),
     },
     [
       penny('london-fine', { mint: 'london', acquired: 2010, ...graded(40, 45) }),
@@ -37,21 +37,21 @@ test('a small set, with every state, as written out by hand', () => {
     filled: { low: 1, high: 2 },
     excused: 1,
     places: [
-      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Before london-worn: its grade is the higher.' },
-      { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'Its mint is only probable. The only piece that fits.' },
-      { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'It has a problem, so it stands in only until a sound piece comes. The only piece that fits.' },
+      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Chosen before london-worn: london-fine has the better grade.' },
+      { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'The mint is only probable. The only piece that fits.' },
+      { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'Has a problem, and stands in until a sound piece comes. The only piece that fits.' },
       { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
       { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
     ],
-    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: its grade is the higher.' }],
+    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: london-fine has the better grade.' }],
     upgrades: [
-      { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'Its grade, 40–45, is above that of london-worn, 12–15.' },
+      { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'The grade of london-fine, 40–45, is above that of london-worn, 12–15.' },
     ],
-    leftOut: [{ piece: 'york-sold', because: 'It is sold; only pieces kept or lent count.' }],
+    leftOut: [{ piece: 'york-sold', because: 'Sold: only pieces kept or lent count.' }],
     wanted: [
       { place: 'exeter', label: 'Exeter', why: 'empty', because: 'Nothing in the cabinet fits.' },
       { place: 'bristol', label: 'Bristol', why: 'filler', because: 'A problem piece stands in.' },
-      { place: 'york', label: 'York', why: 'possible', because: 'Its mint is only probable. The only piece that fits.' },
+      { place: 'york', label: 'York', why: 'possible', because: 'The mint is only probable. The only piece that fits.' },
       { place: 'london', label: 'London', why: 'below the aim', because: 'The piece that stands here is below the grade aimed at.' },
     ],
     history: [
@@ -122,13 +122,13 @@ describe('between equals', () => {
     ];
     expect(count(london, pieces).places[0]).toMatchObject({
       piece: 'b',
-      because: 'Before a: its grade may reach higher.',
+      because: 'Chosen before a: the grade of b may reach higher.',
     });
   });
   test('and then the id', () => {
     expect(count(london, [penny('b', { mint: 'london' }), penny('a', { mint: 'london' })]).places[0]).toMatchObject({
       piece: 'a',
-      because: 'Before b: nothing tells them apart, so the first by id.',
+      because: 'Chosen before b: a and b are equal here, and a comes first by id.',
     });
   });
 });

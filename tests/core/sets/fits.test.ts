@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fits } from '../../../src/core/sets/fits.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
-import type { SetPlace } from '../../../src/core/sets/set-place.ts';
+import type { SetPlace } from '../../../src/core/sets/places.ts';
 import type { SetRule, Where } from '../../../src/core/sets/set-rule.ts';
 import { LISTS, penny, rule } from './pieces.ts';
 
@@ -26,9 +26,9 @@ const rows: readonly { says: string; facts: Partial<SetPiece>; where?: Where; of
   { says: 'a date partly inside is possible', facts: { interval: { low: 1275, high: 1280 } }, where: { date: { low: 1279, high: 1307 } }, level: 'possible' },
   { says: 'a date outside is none', facts: { interval: { low: 1272, high: 1278 } }, where: { date: { low: 1279, high: 1307 } }, level: 'no' },
   { says: 'a date without an end is possible', facts: { interval: { low: 1280, high: Infinity } }, where: { date: { low: 1279, high: 1307 } }, level: 'possible' },
-  { says: 'one of two years, neither inside, is none, though the years between are', facts: { interval: { low: 1270, high: 1310 }, years: [[1270, 1270], [1310, 1310]] }, where: { date: { low: 1279, high: 1307 } }, level: 'no' },
+  { says: 'one of two years, neither inside, is none, though the years between are', facts: { interval: { low: 1270, high: 1310, alternatives: [{ low: 1270, high: 1270 }, { low: 1310, high: 1310 }] } }, where: { date: { low: 1279, high: 1307 } }, level: 'no' },
   { says: 'not: shuts out what it names', facts: { mint: 'york', issuer: 'Archbishop of York' }, where: { ...YORK, not: { issuer: ['Archbishop of York'] } }, level: 'no' },
-  { says: 'not: lets the rest in', facts: { mint: 'york' }, where: { ...YORK, not: { issuer: ['Archbishop of York'] } }, level: 'certain' },
+  { says: 'not: lets the rest in', facts: { mint: 'york', issuer: 'The king' }, where: { ...YORK, not: { issuer: ['Archbishop of York'] } }, level: 'certain' },
   { says: 'not: cannot be sure of a mint that nobody wrote down', facts: {}, where: { not: { mint: ['london'] } }, level: 'possible' },
   { says: 'not: cannot be sure of a doubtful mint', facts: { mint: 'york', sure: { mint: 'possible' } }, where: { not: { mint: ['london'] } }, level: 'possible' },
   { says: 'not: a tag that is absent is absent', facts: {}, where: { not: { tag: ['holed'] } }, level: 'certain' },
@@ -66,11 +66,11 @@ test.for(rows)('$says: $level', ({ facts, where = YORK, of = {}, level }) => {
 
 describe('what a piece kept out by one thing is told', () => {
   const told: readonly (readonly [Partial<SetPiece>, Partial<SetRule>, string])[] = [
-    [{ mint: 'york', status: 'sold' }, {}, 'It is sold; only pieces kept or lent count.'],
-    [{ mint: 'york', kind: 'replica' }, {}, 'It is a replica, and this set is not of them.'],
-    [{ mint: 'york', altered: true }, {}, 'It was made over from another piece, and this set wants them as struck.'],
-    [{ mint: 'york', sure: { mint: 'possible' } }, { accept: { uncertain: 'no' } }, 'Its mint is only possible. This set counts certain pieces only.'],
-    [{}, { where: { ruler: ['edward-i'] } }, 'Its mint is not recorded.'],
+    [{ mint: 'york', status: 'sold' }, {}, 'Sold: only pieces kept or lent count.'],
+    [{ mint: 'york', kind: 'replica' }, {}, 'A replica, and this set is not of them.'],
+    [{ mint: 'york', altered: true }, {}, 'Made over from another piece; this set wants pieces as struck.'],
+    [{ mint: 'york', sure: { mint: 'possible' } }, { accept: { uncertain: 'no' } }, 'The mint is only possible. This set counts certain pieces only.'],
+    [{}, { where: { ruler: ['edward-i'] } }, 'The mint is not recorded.'],
   ]; // prettier-ignore
   test.for(told)('%o: %o', ([facts, of, because]) => {
     expect(fitOf(facts, YORK, of)).toMatchObject({ level: 'no', barred: true, because });
@@ -85,6 +85,6 @@ describe('what a piece kept out by one thing is told', () => {
 test('a possible fit says why, each reason once', () => {
   const doubtful = { mint: 'york', interval: { low: 1275, high: 1280 }, sure: { mint: 'probable' } } as const;
   expect(fitOf(doubtful, { ...YORK, date: { low: 1279, high: 1307 } }, { where: YORK }).because).toBe(
-    'Its mint is only probable and its date, 1275–1280, lies only partly in 1279–1307.',
+    'The mint is only probable and the date, 1275–1280, lies only partly in 1279–1307.',
   );
 });

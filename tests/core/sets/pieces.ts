@@ -1,3 +1,4 @@
+import type { Graded } from '../../../src/core/grade/compare-grades.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
 import type { Lists, SetRule } from '../../../src/core/sets/set-rule.ts';
 
@@ -19,6 +20,11 @@ export function penny(id: string, facts: Partial<SetPiece> = {}): SetPiece {
     sure: {},
     ...facts,
   };
+}
+
+/** A grade that is known by its steps alone. */
+export function onSteps(low: number, high = low): Graded {
+  return { words: '', low, high, mappings: [] };
 }
 
 export function graded(low: number, high = low): { grade: { low: number; high: number } } {

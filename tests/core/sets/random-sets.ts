@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { countSet } from '../../../src/core/sets/count-set.ts';
 import { fits } from '../../../src/core/sets/fits.ts';
 import type { SetPiece } from '../../../src/core/sets/set-piece.ts';
-import type { SetPlace } from '../../../src/core/sets/set-place.ts';
+import type { SetPlace } from '../../../src/core/sets/places.ts';
 import type { SetRule } from '../../../src/core/sets/set-rule.ts';
 import type { SetState } from '../../../src/core/sets/set-state.ts';
 import { LISTS, penny, rule } from './pieces.ts';

@@ -69,7 +69,7 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     id,
     title: state.title,
     count,
-    countMeans: setsWords.countMeans(state.filled.low, state.filled.high),
+    countMeans: countMeans(state),
     tally: tallyInWords(state),
     rule: fields.rule ?? null,
     note: fields.note ?? null,
@@ -100,6 +100,13 @@ export function foundSet(
   const set = cabinet.lists.sets.find((one) => one.id === id);
   if (state === undefined || set === undefined) throw new Error(`There is no set ${id}.`);
   return { state, fields: set.fields };
+}
+
+/** What the two figures mean, and, where no arrangement has both, that the one shown reaches less than the higher. */
+function countMeans({ filled: { low, high }, places }: SetState): string {
+  const shown = places.filter(({ state }) => state === 'filled' || state === 'possible').length;
+  const means = setsWords.countMeans(low, high);
+  return shown < high ? `${means} ${setsWords.countReaches(shown, high)}` : means;
 }
 
 export function aimInWords(aim: string | undefined, scale = 'uk'): string | null {
