@@ -9,22 +9,69 @@ export type Stretch = { readonly west: number; readonly east: number; readonly s
 
 /** All the land, coarsely: for a map of continents. */
 export function wideLandOf(): MultiPolygon {
-  return { type: 'MultiPolygon', coordinates: polygonsOf(wideLand) };
+  wide ??= { type: 'MultiPolygon', coordinates: polygonsOf(wideLand) };
+  return wide;
 }
 
-let close: readonly (readonly Position[][])[] | null = null;
+let wide: MultiPolygon | null = null;
 
-/**
- * The land within a stretch, finely. It is cut to the stretch in degrees before anything is projected: the coast of all Eurasia is
- * one line of a hundred thousand points, and a map of a county needs a few hundred of them.
- */
+/** A coast, the stretch it takes, and the stretch that each run of its points takes. */
+type Coast = { readonly points: readonly Position[]; readonly takes: Stretch; readonly runs: readonly Stretch[] };
+
+/** Points of a run: the coast of Eurasia has a hundred thousand. */
+const RUN = 64;
+
+let close: readonly (readonly Coast[])[] | null = null;
+
+/** The land within a stretch, finely. It is cut to the stretch in degrees before anything is projected. */
 export function landWithin(stretch: Stretch): MultiPolygon {
-  close ??= polygonsOf(closeLand);
-  const coordinates = close.flatMap((rings) => {
-    const kept = rings.map((ring) => cutRing(ring, stretch)).filter((ring) => ring.length > 3);
+  close ??= polygonsOf(closeLand).map((rings) => rings.map(coastOf));
+  const coordinates = close.flatMap((coasts) => {
+    const kept = coasts.map((coast) => cutRing(nearPoints(coast, stretch), stretch)).filter((ring) => ring.length > 3);
     return kept.length === 0 ? [] : [kept];
   });
   return { type: 'MultiPolygon', coordinates };
+}
+
+function coastOf(ring: readonly Position[]): Coast {
+  const points = ring.slice(0, -1);
+  const runs = Array.from({ length: Math.ceil(points.length / RUN) }, (_, at) =>
+    takenBy(points.slice(at * RUN, (at + 1) * RUN)),
+  );
+  return {
+    points,
+    takes: takenBy(
+      runs.flatMap(({ west, east, south, north }) => [
+        [west, south],
+        [east, north],
+      ]),
+    ),
+    runs,
+  };
+}
+
+function takenBy(points: readonly Position[]): Stretch {
+  const [easts, norths] = [points.map(([east = 0]) => east), points.map(([, north = 0]) => north)];
+  return {
+    west: Math.min(...easts),
+    east: Math.max(...easts),
+    south: Math.min(...norths),
+    north: Math.max(...norths),
+  };
+}
+
+/** The points of a coast, of a run that lies beyond one side of the stretch only its ends: no cut shows what is between. */
+function nearPoints({ points, takes, runs }: Coast, { west, east, south, north }: Stretch): readonly Position[] {
+  const isBeyond = (run: Stretch): boolean =>
+    run.east < west || run.west > east || run.north < south || run.south > north;
+  if (isBeyond(takes)) return [];
+  const near: Position[] = [];
+  for (const [at, run] of runs.entries()) {
+    const [from, to] = [at * RUN, Math.min((at + 1) * RUN, points.length)];
+    if (isBeyond(run)) near.push(points[from] ?? [], points[to - 1] ?? []);
+    else for (let one = from; one < to; one += 1) near.push(points[one] ?? []);
+  }
+  return near;
 }
 
 function polygonsOf(topology: Topology): Position[][][] {
@@ -45,7 +92,7 @@ function ringsOf(geometry: Polygon | MultiPolygon): Position[][][] {
 
 type Side = { readonly axis: 0 | 1; readonly at: number; readonly keeps: (value: number) => boolean };
 
-/** A closed ring cut to a stretch, side by side, after Sutherland and Hodgman (Communications of the ACM 17, 1974). */
+/** The points of a ring, closed, cut to a stretch, side by side, after Sutherland and Hodgman (Communications of the ACM 17, 1974). */
 function cutRing(ring: readonly Position[], { west, east, south, north }: Stretch): Position[] {
   const sides: readonly Side[] = [
     { axis: 0, at: west, keeps: (value) => value >= west },
@@ -53,7 +100,7 @@ function cutRing(ring: readonly Position[], { west, east, south, north }: Stretc
     { axis: 1, at: south, keeps: (value) => value >= south },
     { axis: 1, at: north, keeps: (value) => value <= north },
   ];
-  const cut = sides.reduce<readonly Position[]>(cutAtSide, ring.slice(0, -1));
+  const cut = sides.reduce<readonly Position[]>(cutAtSide, ring);
   const [first] = cut;
   return first === undefined ? [] : [...cut, first];
 }
