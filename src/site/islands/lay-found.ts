@@ -29,7 +29,7 @@ export function layFound({ record, legend }: Found, patterns: HTMLTemplateElemen
 function layFace(line: Element, face: Found['record']['face'], records: string): void {
   const shown = line.querySelector('.face');
   if (shown === null) return;
-  shown.classList.add(face.wide);
+  shown.classList.add(...face.wide.split(' '));
   if ('src' in face && shown instanceof HTMLImageElement) {
     shown.removeAttribute('srcset');
     shown.width = face.width;
@@ -38,6 +38,6 @@ function layFace(line: Element, face: Found['record']['face'], records: string):
   }
   if ('look' in face) {
     shown.classList.remove('disc', 'round', 'stuff');
-    shown.classList.add(face.tall, ...face.look.split(' ').filter((name) => name !== ''));
+    shown.classList.add(...face.tall.split(' '), ...face.look.split(' ').filter((name) => name !== ''));
   }
 }

@@ -5,7 +5,7 @@ export function layFace(face: ComparedFace, forms: HTMLTemplateElement, from: st
   const isPictured = 'pictures' in face;
   const laid = forms.content.querySelectorAll('.face')[isPictured ? 0 : 1]?.cloneNode(true);
   if (!(laid instanceof HTMLElement)) return null;
-  laid.classList.add(face.wide);
+  laid.classList.add(...face.wide.split(' '));
   if (isPictured && laid instanceof HTMLImageElement) {
     const address = (src: string): string => new URL(src, from).href;
     laid.alt = face.alt;
@@ -17,7 +17,7 @@ export function layFace(face: ComparedFace, forms: HTMLTemplateElement, from: st
   }
   if (!isPictured && !('pictures' in face)) {
     laid.classList.remove('disc', 'round', 'stuff');
-    laid.classList.add(face.tall, ...face.look.split(' '));
+    laid.classList.add(...face.tall.split(' '), ...face.look.split(' '));
     laid.role = 'img';
     laid.ariaLabel = face.alt;
     const says = laid.querySelector('.says');

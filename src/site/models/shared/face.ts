@@ -7,7 +7,7 @@ import { extentOf, heightClass, isRound, pictureWidth, UNMEASURED, widthClass } 
 
 type Laid = {
   readonly face: string;
-  /** Size class (`mm-186`) of what is shown. */
+  /** Size classes (`mm-10 mm-8 mm-06`) of what is shown. */
   readonly wide: string;
   /** The same in millimetres. */
   readonly millimetres: number;

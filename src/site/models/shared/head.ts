@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { loadCabinet } from '../../cabinet.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { siteWords } from '../../words/site.ts';
-import { sizeRules } from './sizes.ts';
+import { widestRule } from './sizes.ts';
 
 export type Crumb = { readonly name: string; readonly href: string };
 export type Room = Crumb & { readonly isHere: boolean };
@@ -48,14 +48,14 @@ const LAYERS = '@layer tokens,base,components,page;';
 let sizes: Promise<string> | null = null;
 
 /**
- * The one inline style: layer order and size rules, the same on every page so that one digest allows it. The page of an unlisted
- * piece has its sizes besides, which would tell of it anywhere else.
+ * The one inline style: layer order and the widest piece, the same on every page so that one digest allows it. On the page of an
+ * unlisted piece it counts that piece too, which would tell of it anywhere else.
  */
 function inlineStyle({ unlisted, here }: PageHead): Promise<string> {
   const made = async (): Promise<string> => {
     const { pieces, photographs } = await loadCabinet();
     const shown = pieces.filter(({ id, listed }) => listed || (unlisted === true && here === urls.piece(id)));
-    return LAYERS + sizeRules(shown, photographs);
+    return LAYERS + widestRule(shown, photographs);
   };
   if (import.meta.env.DEV || unlisted === true) return made();
   sizes ??= made();
@@ -74,8 +74,8 @@ export async function frameOf(head: PageHead): Promise<Frame> {
     isDemo: cabinet.demo === 'yes',
     policy: policyFor(digest),
     sizes: style,
-    canonical: hasPublicAddress ? inFull(head.here) : null,
-    picture: head.picture === undefined || !hasPublicAddress ? null : inFull(head.picture),
+    canonical: hasPublicAddress() ? inFull(head.here) : null,
+    picture: head.picture === undefined || !hasPublicAddress() ? null : inFull(head.picture),
     rooms: roomsAt(head.here, exhibits.length > 0),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),

@@ -19,14 +19,31 @@ export function isRound(piece: PublicPiece): boolean {
   return (known(piece.size)?.shape ?? 'round') === 'round';
 }
 
-/** The class that makes a thing so many millimetres wide: 18.6 is `mm-186`. Every page carries the rules of all of them. */
+/**
+ * The classes that make a thing so many millimetres wide, a digit each: 118.6 is `mm-100 mm-10 mm-8 mm-06`. So one style sheet,
+ * `sizes.css`, has the rules of every size there may be, and no page changes when another piece is of a new size.
+ */
 export function widthClass(millimetres: number): string {
-  return `mm-${Math.round(millimetres * 10)}`;
+  return digitClasses('mm', millimetres);
 }
 
-/** The same for its height: 11 is `tall-110`. */
+/** The same for its height. */
 export function heightClass(millimetres: number): string {
-  return `tall-${Math.round(millimetres * 10)}`;
+  return digitClasses('tall', millimetres);
+}
+
+/** Tenths of a millimetre up to a metre. */
+const MOST_TENTHS = 9999;
+
+function digitClasses(name: string, millimetres: number): string {
+  const tenths = String(Math.min(MOST_TENTHS, Math.round(millimetres * 10))).padStart(2, '0');
+  return [...tenths]
+    .map((digit, at) => {
+      const zeros = tenths.length - 2 - at;
+      return digit === '0' ? '' : zeros < 0 ? `${name}-0${digit}` : `${name}-${digit}${'0'.repeat(zeros)}`;
+    })
+    .filter((one) => one !== '')
+    .join(' ');
 }
 
 /**
@@ -45,27 +62,13 @@ export function pictureWidth(piece: PublicPiece, picture: FacePictures): number 
 /** How much board a disc keeps on either side, as a part of its width: as a cut-out has it. The margin of `Face.astro`. */
 const DISC_MARGIN = 0.07;
 
-/** The rules of every size this cabinet uses, and its widest, smallest first: the same text on every page. */
-export function sizeRules(pieces: readonly PublicPiece[], manifest: PhotographManifest): string {
-  const widths = new Set<number>();
-  const heights = new Set<number>();
+/** The one rule of sizes that a cabinet decides: how wide its widest thing is, from which follows the scale on a narrow screen. */
+export function widestRule(pieces: readonly PublicPiece[], manifest: PhotographManifest): string {
   const withMargin = (width: number): number => width * (1 + 2 * DISC_MARGIN);
   let widest = withMargin(UNMEASURED.width);
   for (const piece of pieces) {
-    const { width, height } = extentOf(piece) ?? UNMEASURED;
-    widths.add(Math.round(width * 10));
-    heights.add(Math.round(height * 10));
-    widest = Math.max(widest, withMargin(width));
-    for (const picture of manifest[piece.id] ?? []) {
-      const across = pictureWidth(piece, picture);
-      widths.add(Math.round(across * 10));
-      widest = Math.max(widest, across);
-    }
+    widest = Math.max(widest, withMargin((extentOf(piece) ?? UNMEASURED).width));
+    for (const picture of manifest[piece.id] ?? []) widest = Math.max(widest, pictureWidth(piece, picture));
   }
-  const inOrder = (tenths: ReadonlySet<number>): number[] => [...tenths].sort((a, b) => a - b);
-  return [
-    `:root{--widest:${Math.ceil(widest)}}`,
-    ...inOrder(widths).map((tenths) => `.mm-${tenths}{--mm:${tenths / 10}}`),
-    ...inOrder(heights).map((tenths) => `.tall-${tenths}{--tall:${tenths / 10}}`),
-  ].join('');
+  return `:root{--widest:${Math.ceil(widest)}}`;
 }
