@@ -8,7 +8,7 @@ import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { whereStands } from './search.ts';
-import { readFolder } from '../catalogue/files.ts';
+import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -27,9 +27,12 @@ const FONT = /\.woff2?$/i;
  * Reads every byte of a built site and says what must not be in it: a value of `private/`, anything of a piece that is
  * not published, an unlisted piece outside its own page, the keeper's name where it is withheld, a path of a machine, or anything a picture carries besides pixels.
  */
-export async function inspectBuilt(built: string, records: Records, cabinet: string): Promise<readonly Problem[]> {
-  const folder = await readFolder(cabinet);
-  const guard = guardOf(folder ?? { at: cabinet, files: [] }, records);
+export async function inspectBuilt(
+  built: string,
+  records: Records,
+  cabinet: CabinetFolder,
+): Promise<readonly Problem[]> {
+  const guard = guardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
   const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
@@ -48,7 +51,7 @@ export async function inspectBuilt(built: string, records: Records, cabinet: str
     // Waiting for each of thousands of small files would take several times as long as reading it.
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly, keeper }, cabinet));
+      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly, keeper }, cabinet.at));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return orderProblems(problems);

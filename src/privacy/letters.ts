@@ -12,24 +12,30 @@ const FOREIGN = /[^\0-\u007f]+/g;
 
 /** A text with the escapes of HTML, JSON, YAML and addresses undone, and without what is not seen. */
 export function unescaped(text: string): string {
-  return text
-    .replace(/\\u([0-9a-f]{4})|\\x([0-9a-f]{2})/gi, (_, four?: string, two?: string) =>
-      String.fromCharCode(Number.parseInt(four ?? two ?? '', 16)),
-    )
-    .replace(/\\(?=["'/\\])/g, '')
-    .replace(/&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]{2,8}));/gi, (whole, ten?: string, hex?: string, name?: string) =>
-      name === undefined
-        ? letterOf(ten === undefined ? Number.parseInt(hex ?? '', 16) : Number(ten))
-        : (NAMED[name.toLowerCase()] ?? whole),
-    )
-    .replace(/(?:%[0-9a-f]{2})+/gi, (escaped) => {
-      try {
-        return decodeURIComponent(escaped);
-      } catch {
-        return escaped;
-      }
-    })
-    .replace(FOREIGN, (run) => run.replace(UNSEEN, '').normalize('NFKC'));
+  // Each in its turn, and only where its first letter is at all: most texts have one kind of escape or none.
+  let plain = text;
+  for (const [first, undo] of UNDOINGS) if (plain.includes(first)) plain = undo(plain);
+  return plain.replace(FOREIGN, (run) => run.replace(UNSEEN, '').normalize('NFKC'));
+}
+
+const UNDOINGS: readonly (readonly [first: string, undo: (text: string) => string])[] = [
+  ['\\', (text) => text.replace(/\\u([0-9a-f]{4})|\\x([0-9a-f]{2})/gi, (_, four?: string, two?: string) => String.fromCharCode(Number.parseInt(four ?? two ?? '', 16)))],
+  ['\\', (text) => text.replace(/\\(?=["'/\\])/g, '')],
+  ['&', (text) => text.replace(/&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]{2,8}));/gi, namedLetter)],
+  ['%', (text) => text.replace(/(?:%[0-9a-f]{2})+/gi, decoded)],
+]; // prettier-ignore
+
+function namedLetter(whole: string, ten?: string, hex?: string, name?: string): string {
+  if (name !== undefined) return NAMED[name.toLowerCase()] ?? whole;
+  return letterOf(ten === undefined ? Number.parseInt(hex ?? '', 16) : Number(ten));
+}
+
+function decoded(escaped: string): string {
+  try {
+    return decodeURIComponent(escaped);
+  } catch {
+    return escaped;
+  }
 }
 
 function letterOf(code: number): string {

@@ -8,17 +8,18 @@ const ANYBODYS =
 /** What such a path has in any case: a quick look saves a slow one. */
 const BEGINS = ['file://', '/home/', '/Users/', '\\Users', '\\Documents', ':/Users', ':/Documents'];
 
+/** Asked of the machine once: it is asked of every text of a site. */
+const OURS = [
+  ['the folder of the program', process.cwd()],
+  ['your home folder', homedir()],
+] as const;
+
 /** Too short to be told from a part of an address. */
 const SHORT = 6;
 
 /** Which folder of a machine a text names, in words; null when it names none. `text` is without escapes. */
 export function machinePathIn(text: string, cabinet: string | null): string | null {
-  const known = [
-    ['the folder of the cabinet', cabinet],
-    ['the folder of the program', process.cwd()],
-    ['your home folder', homedir()],
-  ] as const;
-  for (const [what, path] of known)
+  for (const [what, path] of [['the folder of the cabinet', cabinet] as const, ...OURS])
     if (path !== null && path.length >= SHORT && (text.includes(`${path}/`) || text.includes(`${path}\\`))) return what;
   return BEGINS.some((begin) => text.includes(begin)) && ANYBODYS.test(text) ? 'a folder of a machine' : null;
 }

@@ -4,6 +4,8 @@ import type { PrivateValue } from './private-values.ts';
 export type PrivateSearch = {
   /** By the word of a value that the fewest of them have, and where it stands in the value. */
   readonly byWord: ReadonlyMap<string, readonly { readonly found: PrivateValue; readonly before: number }[]>;
+  /** Which digests of words are among them: a text has thousands of words, and hardly one of them is looked for. */
+  readonly digests: Uint8Array;
   readonly wordless: readonly PrivateValue[];
 };
 
@@ -30,19 +32,53 @@ export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
       else held.push(entry);
     }
   }
-  return { byWord, wordless };
+  const digests = new Uint8Array(DIGESTS);
+  for (const word of byWord.keys()) {
+    let digest = 0;
+    for (let at = 0; at < word.length; at += 1) digest = nextDigest(digest, word.charCodeAt(at));
+    digests[digest % DIGESTS] = 1;
+  }
+  return { byWord, digests, wordless };
+}
+
+const DIGESTS = 1 << 16;
+
+/** The digest of a word with one more letter. */
+function nextDigest(digest: number, code: number): number {
+  return (Math.imul(digest, 31) + code) >>> 0;
+}
+
+/** Whether a code unit is of a word, as `WORD` has it. */
+const OF_WORD = Uint8Array.from({ length: 1 << 16 }, (_, code) =>
+  String.fromCharCode(code).search(WORD) === 0 ? 1 : 0,
+);
+
+/** The words of a text whose digests are among these, with where they stand. */
+function* likelyWords(text: string, digests: Uint8Array): Generator<{ readonly word: string; readonly index: number }> {
+  let from = -1;
+  let digest = 0;
+  for (let at = 0; at <= text.length; at += 1) {
+    const code = at < text.length ? text.charCodeAt(at) : 0;
+    if (OF_WORD[code] === 1) {
+      if (from === -1) [from, digest] = [at, 0];
+      digest = nextDigest(digest, code);
+    } else if (from !== -1) {
+      if (digests[digest % DIGESTS] === 1) yield { word: text.slice(from, at), index: from };
+      from = -1;
+    }
+  }
 }
 
 /**
  * The values that stand in a text of small letters, each with its first place there: the same as `whereStands` says of each, at
  * the cost of reading the text once.
  */
-export function privateIn(small: string, { byWord, wordless }: PrivateSearch): readonly FoundValue[] {
+export function privateIn(small: string, { byWord, digests, wordless }: PrivateSearch): readonly FoundValue[] {
   const first = new Map<string, FoundValue>();
   if (byWord.size > 0)
-    for (const match of small.matchAll(WORD))
-      for (const { found, before } of byWord.get(match[0]) ?? []) {
-        const at = match.index - before;
+    for (const { word, index } of likelyWords(small, digests))
+      for (const { found, before } of byWord.get(word) ?? []) {
+        const at = index - before;
         if (first.has(found.value) || !small.startsWith(found.value, at)) continue;
         const from = Math.max(0, at - 1);
         const around = small.slice(from, at + found.value.length + 2);

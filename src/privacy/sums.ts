@@ -76,12 +76,14 @@ const THOUSANDS = /(\d+(?:[.,]\d+)?) ?(?:k|thousand|grand|tsd|mille)\b/g;
 
 /** Every amount in a text whose figures are those of a sum. */
 function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
-  for (const match of letters.matchAll(FIGURES))
+  for (const match of letters.matchAll(FIGURES)) {
+    if (ONLY_FIGURES.test(match[0]) && !search.has(match[0])) continue;
     for (const { from, written } of readingsOf(match[0])) {
       const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
       const at = match.index + from;
       if (search.has(figures)) yield { at, end: at + written.length, units: unitsOf(written), figures };
     }
+  }
   for (const { 0: whole, 1: part = '', index: at } of letters.matchAll(THOUSANDS)) {
     const units = Number(part.replace(',', '.')) * 1000;
     yield { at, end: at + whole.length, units: [units], figures: String(Math.round(units)) };

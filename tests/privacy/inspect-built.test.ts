@@ -8,7 +8,7 @@ import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { inspectBuilt } from '../../src/privacy/inspect-built.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
-const CABINET = resolve('tests/cabinets/marked');
+const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
 const page = (text: string): string => `<!doctype html><title>x</title><p>${text}</p>`;
 
 /** What slips into a site, in which file, and the kind of problem that names it. */
