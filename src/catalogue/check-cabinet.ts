@@ -1,12 +1,18 @@
 import { checkAll } from './check-records.ts';
 import type { PrivacyRules } from './check-records.ts';
 import { linksIn, readFolder } from './files.ts';
+import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import { orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
 import type { Records } from './records.ts';
 
-export type CheckedCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
+/** A cabinet as it was read, and everything that is wrong with it. */
+export type CheckedCabinet = {
+  readonly records: Records;
+  readonly problems: readonly Problem[];
+  readonly folder: CabinetFolder;
+};
 
 const NOTHING: Records = {
   named: { pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [] },
@@ -16,7 +22,8 @@ const NOTHING: Records = {
 /** Reads a cabinet and finds every problem its texts have, in file order. */
 export async function checkCabinet(at: string, privacy: PrivacyRules): Promise<CheckedCabinet> {
   const folder = await readFolder(at);
-  if (folder === null) return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)] };
+  if (folder === null)
+    return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)], folder: { at, files: [] } };
   const { records, problems } = readCabinet(folder);
   // The demo's private figures are invented and are kept in the repository on purpose.
   const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await privacy.inGit(at);
@@ -24,5 +31,5 @@ export async function checkCabinet(at: string, privacy: PrivacyRules): Promise<C
     file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
   );
   const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy)];
-  return { records, problems: orderProblems(all) };
+  return { records, problems: orderProblems(all), folder };
 }

@@ -13,7 +13,9 @@ import { cabinetSchema } from './schema/cabinet.ts';
 import { exhibitSchema } from './schema/exhibit.ts';
 import { eraSchema, setSchema } from './schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schema/lists.ts';
+import type { RulerFields } from './schema/lists.ts';
 import { pieceSchema } from './schema/piece.ts';
+import type { PieceFields } from './schema/piece.ts';
 
 export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
@@ -24,30 +26,70 @@ const PICTURE = /^(obverse|reverse|edge|detail-[a-z0-9-]+)\.(jpe?g|png|tiff?|web
 
 /** Reads every file of a cabinet against its form, and says everything that is wrong with any of them. */
 export function readCabinet(folder: CabinetFolder): ReadCabinet {
+  return cabinetReader()(folder);
+}
+
+/** Reads a cabinet time and again; a file that is the same object as before is not read anew. */
+export function cabinetReader(): (folder: CabinetFolder) => ReadCabinet {
+  const known: KnownFiles = new WeakMap();
+  const pieceForms = new Map<string, z.ZodType<PieceFields>>();
+  return (folder) =>
+    readWith(folder, known, (rulers) => {
+      const reigns: readonly Reign[] = rulers.flatMap(reignsOf);
+      const name = JSON.stringify(reigns);
+      const form = pieceForms.get(name) ?? pieceSchema(reigns);
+      pieceForms.clear();
+      pieceForms.set(name, form);
+      return form;
+    });
+}
+
+/** What came of reading a file, and the form it was read against. */
+type KnownFiles = WeakMap<CabinetFile, { readonly form: object; readonly read: ReadFile }>;
+type ReadFile = { readonly filed: readonly Filed<unknown>[]; readonly problems: readonly Problem[] };
+type PieceForm = (rulers: readonly Filed<RulerFields>[]) => z.ZodType<PieceFields>;
+
+function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm): ReadCabinet {
   const problems: Problem[] = [];
+  const once = <T>(
+    held: CabinetFile,
+    form: z.ZodType<T>,
+    read: (problems: Problem[]) => readonly Filed<T>[],
+  ): readonly Filed<T>[] => {
+    const before = known.get(held);
+    if (before?.form === form) {
+      problems.push(...before.read.problems);
+      return before.read.filed as readonly Filed<T>[];
+    }
+    const own: Problem[] = [];
+    const filed = read(own);
+    known.set(held, { form, read: { filed, problems: own } });
+    problems.push(...own);
+    return filed;
+  };
   for (const { file, text } of folder.files) {
     if (isText(file) && text === null) problems.push(problem('file-not-utf-8', { file }));
     else if (!isKnown(file)) problems.push(unknownFile(file));
   }
   const texts = new Map(folder.files.map((held) => [held.file, held]));
   const list = <T>(kind: string, form: z.ZodType<T>): readonly Filed<T>[] =>
-    folder.files.flatMap(({ file, text }) => {
+    folder.files.flatMap((held) => {
+      const { file, text } = held;
       const match = LIST.exec(file);
       if (match?.[1] !== kind || text === null) return [];
-      return filed(form, match[2] ?? '', file, text, 1, '', problems);
+      return once(held, form, (own) => filed(form, match[2] ?? '', file, text, 1, '', own));
     });
   const folders = <T>(kind: string, name: string, form: z.ZodType<T>): readonly Filed<T>[] =>
     foldersOf(folder.files, kind).flatMap((id) => {
       const file = `${kind}/${id}/${name}`;
       const found = texts.get(file);
       if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
-      if (typeof found?.text !== 'string') return [];
+      if (found === undefined || found.text === null) return [];
       const halves = splitFrontMatter(found.text);
-      if (halves === null) {
-        problems.push(problem('front-matter-missing', { file, line: 1 }));
-        return [];
-      }
-      return filed(form, id, file, halves.facts, halves.factsFrom, halves.story, problems);
+      if (halves !== null)
+        return once(found, form, (own) => filed(form, id, file, halves.facts, halves.factsFrom, halves.story, own));
+      problems.push(problem('front-matter-missing', { file, line: 1 }));
+      return [];
     });
 
   const cabinetFile = texts.get('cabinet.yaml');
@@ -57,9 +99,8 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
       ? (filed(cabinetSchema, 'cabinet', 'cabinet.yaml', cabinetFile.text, 1, '', problems)[0] ?? null)
       : null;
   const rulers = list('rulers', rulerSchema);
-  const reigns: readonly Reign[] = rulers.flatMap(reignsOf);
   const pictures = picturesIn(folder.files);
-  const pieces = folders('pieces', 'piece.md', pieceSchema(reigns)).map((piece) => ({
+  const pieces = folders('pieces', 'piece.md', pieceForm(rulers)).map((piece) => ({
     ...piece,
     pictures: pictures.get(piece.id) ?? [],
   }));

@@ -8,6 +8,7 @@ export type LinkedAddresses = { readonly page: string; readonly site: string; re
 
 /**
  * A piece as linked data in the words of schema.org, with the few terms that only numismatics has from Nomisma's ontology.
+ * A member `compared` of the same file is for our own pages: a term that is null in the context says nothing in JSON-LD 1.1.
  * Sources: schema.org VisualArtwork, QuantitativeValue (unit codes of UN/CEFACT Recommendation 20); nomisma.org/ontology.
  */
 export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: string): object {
@@ -16,7 +17,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: stri
   const names = (named: readonly { name: string }[] | string | null): readonly string[] =>
     named === null || typeof named === 'string' ? [] : named.map(({ name }) => name);
   return drop({
-    '@context': ['https://schema.org', { nmo: 'http://nomisma.org/ontology#' }],
+    '@context': ['https://schema.org', { nmo: 'http://nomisma.org/ontology#', compared: null }],
     '@type': 'VisualArtwork',
     '@id': at.page,
     url: at.page,

@@ -1,10 +1,12 @@
-import { getCollection } from 'astro:content';
 import type { Catalogue } from '../catalogue/catalogue.ts';
+import { handedOver } from '../catalogue/handed-over.ts';
+import type { HandedOver } from '../catalogue/handed-over.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { readManifest } from '../photographs/cache/manifest.ts';
 import type { PhotographManifest } from '../photographs/cache/manifest.ts';
 import { publicPieces } from '../publish/public-piece.ts';
 import type { PublicPiece } from '../publish/public-piece.ts';
+import { onceFor } from './once-for.ts';
 
 /** What every page asks: the lists of the cabinet, and its pieces as the public may see them. */
 export type Cabinet = {
@@ -18,38 +20,18 @@ export type Cabinet = {
   readonly photographs: PhotographManifest;
 };
 
-let loading: Promise<Cabinet> | null = null;
-
-/** The cabinet, loaded once for a build; while following edits, anew for every page. */
+/** The cabinet as the command handed it over, joined once for all pages; while following edits, once for each edit. */
 export function loadCabinet(): Promise<Cabinet> {
-  if (import.meta.env.DEV) return load();
-  loading ??= load();
-  return loading;
+  return join(handedOver());
 }
 
-async function load(): Promise<Cabinet> {
-  const [cabinet, pieces, rulers, mints, denominations, eras, sets, exhibits, works] = await Promise.all([
-    getCollection('cabinet'), getCollection('pieces'), getCollection('rulers'), getCollection('mints'),
-    getCollection('denominations'), getCollection('eras'), getCollection('sets'), getCollection('exhibits'),
-    getCollection('works'),
-  ]); // prettier-ignore
-  const filed = <T>(entries: readonly { data: T }[]): readonly T[] => entries.map(({ data }) => data);
-  const { pieces: linked, ...lists } = linkRecords({
-    cabinet: cabinet[0]?.data ?? null,
-    pieces: filed(pieces),
-    rulers: filed(rulers),
-    mints: filed(mints),
-    denominations: filed(denominations),
-    eras: filed(eras),
-    sets: filed(sets),
-    exhibits: filed(exhibits),
-    works: filed(works),
-  });
+const join = onceFor(async ({ records, photographs }: HandedOver): Promise<Cabinet> => {
+  const { pieces: linked, ...lists } = linkRecords(records);
   const published = publicPieces({ ...lists, pieces: linked });
   return {
     lists,
     pieces: published,
     listed: published.filter((piece) => piece.listed),
-    photographs: await readManifest(),
+    photographs: await readManifest(photographs),
   };
-}
+});

@@ -1,5 +1,3 @@
-import process from 'node:process';
-
 /** Where the site stands: `/` or `/coins/`. */
 const BASE = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
@@ -34,8 +32,6 @@ export const urls = {
   /** Pieces laid side by side; which, in their order, is told behind the question mark. */
   compare: (...pieces: readonly string[]): string =>
     at(`compare/${pieces.length === 0 ? '' : `?pieces=${pieces.join(',')}`}`),
-  /** What that page lays of one piece. */
-  comparedJson: (id: string): string => at(`data/compare/${id}.json`),
   /** A page for whoever lays the pieces of an exhibit; it names nobody. `key` is the number of a piece in the exhibit. */
   exhibitSetUp: (id: string, key?: number): string =>
     at(`exhibits/${id}/print/set-up/${key === undefined ? '' : `#piece-${key}`}`),
@@ -51,6 +47,7 @@ export const urls = {
   piecesCsv: (): string => at('data/pieces.csv'),
   searchJson: (): string => at('data/search.json'),
   setJson: (id: string): string => at(`data/sets/${id}.json`),
+  /** A piece as linked data, and what is laid of it for comparing. */
   pieceJson: (id: string): string => at(`data/pieces/${id}.json`),
   iiif: (id: string): string => at(`data/iiif/${id}/manifest.json`),
   feed: (): string => at('data/feed.xml'),
@@ -66,7 +63,7 @@ export function inFull(address: string): string {
 }
 
 /** Whether the cabinet says where the site will stand; without it an absolute address means nothing. */
-export const hasPublicAddress = process.env['HAS_ADDRESS'] !== 'no';
+export { hasPublicAddress } from '../catalogue/handed-over.ts';
 
 /** A name as it stands in an address: `Copper alloy` is copper-alloy. */
 export function slug(name: string): string {

@@ -34,7 +34,7 @@ async function buildInto({ exhibit, cabinet, address }: HallWish, into: string):
 
   const made = await makeSite({ cabinet, address }, into, (records) => noExhibit(records, exhibit));
   if (!made.ok) return made;
-  const { grown, records, base, inspected, address: web } = made.value;
+  const { grown, folder, records, base, inspected, address: web } = made.value;
   const copied = `${grown}.hall`;
   await rm(copied, { recursive: true, force: true });
   const copy = await makeHallCopy(
@@ -48,7 +48,7 @@ async function buildInto({ exhibit, cabinet, address }: HallWish, into: string):
     },
   );
   await rm(grown, { recursive: true, force: true });
-  const leaks = await leaksIn(copied, into, records, cabinet);
+  const leaks = await leaksIn(copied, into, records, folder);
   if (leaks !== null) return refuse(leaks);
   await putFolder(copied, into);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);

@@ -10,7 +10,7 @@ import { PRIVACY } from '../../privacy/privacy.ts';
 /** Takes back what a killed command left half-done, reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */
 export async function checkWhole(at: string): Promise<CheckedCabinet> {
   await recoverCabinet(at);
-  const { records, problems } = await checkCabinet(at, PRIVACY);
+  const { records, problems, folder } = await checkCabinet(at, PRIVACY);
   const pictures = await checkPictures(records.pieces, at, await readIndex(cacheFolder('photographs', at)));
-  return { records, problems: orderProblems([...problems, ...pictures]) };
+  return { records, folder, problems: orderProblems([...problems, ...pictures]) };
 }

@@ -1,6 +1,9 @@
 import { rm } from 'node:fs/promises';
 import { relative } from 'node:path';
 import process from 'node:process';
+import type { AstroInlineConfig } from 'astro';
+import type { CabinetFolder } from '../../catalogue/files.ts';
+import { handOver } from '../../catalogue/handed-over.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { formatProblem } from '../../catalogue/problem.ts';
 import type { Records } from '../../catalogue/records.ts';
@@ -21,6 +24,7 @@ import { progressLine } from './progress-line.ts';
 export type MadeSite = {
   /** The folder it grew in, an absolute one of our own. */
   readonly grown: string;
+  readonly folder: CabinetFolder;
   readonly records: Records;
   readonly photographs: PhotographRun;
   /** The path it expects to stand under. */
@@ -40,7 +44,7 @@ export async function makeSite(
   into: string,
   mayNot: (records: Records) => string | null = () => null,
 ): Promise<Outcome<MadeSite>> {
-  const { records, problems } = await checkWhole(cabinet.at);
+  const { records, problems, folder } = await checkWhole(cabinet.at);
   const refusal = mayNot(records);
   if (refusal !== null) return refuse(refusal);
   if (problems.length > 0)
@@ -62,26 +66,31 @@ export async function makeSite(
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
   const grows = cacheFolder('growing', cabinet.at, into);
   await rm(grows, { recursive: true, force: true });
-  Object.assign(process.env, {
-    CABINET: cabinet.at,
-    PHOTOGRAPHS: pictures,
-    OUT: grows,
-    STORE: cacheFolder('store', cabinet.at, into),
-    SITE: origin,
-    BASE: base,
-    // Astro takes a variable of this name for its own; a shell or a test runner may have set it.
-    BASE_URL: base,
-    HAS_ADDRESS: isPublic ? 'yes' : 'no',
-    ASTRO_TELEMETRY_DISABLED: '1',
-  });
-  const { build } = await import('astro');
-  await build({ logLevel: 'error' });
+  handOver({ records, photographs: pictures, hasAddress: isPublic });
+  await makePages({ site: origin, base, outDir: grows, cacheDir: cacheFolder('store', cabinet.at, into) });
   await linkPhotographs(pictures, grows);
 
-  const leaks = await leaksIn(grows, into, records, cabinet);
+  const leaks = await leaksIn(grows, into, records, folder);
   if (leaks !== null) return refuse(leaks);
   const inspected = inspectedWith(cabinet.at);
-  return good({ grown: grows, records, photographs, base, inspected, address: isPublic ? `${origin}${base}` : null });
+  return good({
+    grown: grows,
+    folder,
+    records,
+    photographs,
+    base,
+    inspected,
+    address: isPublic ? `${origin}${base}` : null,
+  });
+}
+
+/** Has Astro make the pages of the cabinet that was handed over. */
+async function makePages(config: AstroInlineConfig): Promise<void> {
+  // Astro takes variables of these names for its own settings; a shell or a test runner may have set them.
+  for (const name of ['SITE', 'BASE_URL', 'ASSETS_PREFIX']) Reflect.deleteProperty(process.env, name);
+  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  const { build } = await import('astro');
+  await build({ ...config, logLevel: 'error' });
 }
 
 /** Inspects what grew; when anything private stands in it, removes it and says what and where. */
@@ -89,9 +98,9 @@ export async function leaksIn(
   grows: string,
   into: string,
   records: Records,
-  cabinet: MeantCabinet,
+  cabinet: CabinetFolder,
 ): Promise<string | null> {
-  const found = await inspectBuilt(grows, records, cabinet.at);
+  const found = await inspectBuilt(grows, records, cabinet);
   if (found.length === 0) return null;
   await rm(grows, { recursive: true, force: true });
   const shown = shownFolder(into);

@@ -2,7 +2,7 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { AstroIntegration } from 'astro';
-import { photographsFolder } from './manifest.ts';
+import { handedOver } from '../../catalogue/handed-over.ts';
 
 /** While following edits, serves the made pictures from the cache; a build links them into `dist`. */
 export function photographsInDev(): AstroIntegration {
@@ -16,7 +16,7 @@ export function photographsInDev(): AstroIntegration {
             next();
             return;
           }
-          const file = join(photographsFolder(), match[1] ?? '', match[2] ?? '');
+          const file = join(handedOver().photographs, match[1] ?? '', match[2] ?? '');
           stat(file).then(
             () => {
               response.setHeader('Content-Type', match[3] === 'webp' ? 'image/webp' : 'image/jpeg');

@@ -1,8 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+<<<<<<< HEAD
 import process from 'node:process';
 import type { Doubt } from '../locate/find-piece.ts';
 import type { Box, Extent } from '../locate/pixels.ts';
+=======
+import type { Extent } from '../locate/pixels.ts';
+>>>>>>> 63e0410 (Read the cabinet once, hand it to the pages, follow edits by file)
 import type { Placing } from '../locate/place-piece.ts';
 
 /** One made picture: a file under `/photographs/`, with its size in pixels. */
@@ -30,13 +34,8 @@ export type FacePictures = {
 /** By the id of the piece. */
 export type PhotographManifest = Readonly<Record<string, readonly FacePictures[]>>;
 
-/** Where the step puts what it makes, unless told otherwise. */
-export function photographsFolder(): string {
-  return process.env['PHOTOGRAPHS'] ?? join(process.cwd(), '.cache', 'photographs');
-}
-
-/** What the last run of the step made; nothing when it has not run. */
-export async function readManifest(folder = photographsFolder()): Promise<PhotographManifest> {
+/** What the last run of the step made and kept in a folder; nothing when it has not run. */
+export async function readManifest(folder: string): Promise<PhotographManifest> {
   try {
     return JSON.parse(await readFile(join(folder, 'manifest.json'), 'utf8')) as PhotographManifest;
   } catch {

@@ -14,7 +14,7 @@ export type Reach = {
 };
 
 /** Beside the file of what can be found lies a folder of this name, with a file for each piece that can be laid side by side. */
-const COMPARED = 'compare';
+const COMPARED = 'pieces';
 
 /** Begins at the exhibit. `there` holds every file of the site. */
 export function reachFromExhibit(there: ReadonlySet<string>, plan: HallPlan): Reach {

@@ -22,6 +22,9 @@ export type ComparedFact = {
   readonly measure?: { readonly value: number; readonly unit: 'g' | 'mm' };
 };
 
+/** The file of a piece, as far as the page of comparing reads it. */
+export type ComparedFile = { readonly compared: ComparedPiece };
+
 /** All that the page of comparing knows of a piece: public facts of a piece that has a page, and no more. */
 export type ComparedPiece = {
   readonly id: string;

@@ -1,10 +1,7 @@
-import type { APIRoute, GetStaticPaths } from 'astro';
+import type { APIRoute } from 'astro';
 import { loadCabinet } from '../../../site/cabinet.ts';
-import { linkedData } from '../../../site/models/open-data/linked.ts';
+import { pieceFile, pieceFilePaths } from '../../../site/models/open-data/piece-file.ts';
 
-export const getStaticPaths = (async () => {
-  const cabinet = await loadCabinet();
-  return cabinet.listed.map((piece) => ({ params: { id: piece.id }, props: { linked: linkedData(cabinet, piece) } }));
-}) satisfies GetStaticPaths;
+export const getStaticPaths = pieceFilePaths;
 
-export const GET: APIRoute = ({ props }) => Response.json(props['linked']);
+export const GET: APIRoute = async ({ props }) => Response.json(pieceFile(props['piece'], await loadCabinet()));

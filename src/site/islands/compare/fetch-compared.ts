@@ -1,4 +1,4 @@
-import type { ComparedPiece } from '../../compare/record.ts';
+import type { ComparedFile, ComparedPiece } from '../../compare/record.ts';
 import { isId } from '../../compare/state.ts';
 import { readJson } from '../read-json.ts';
 
@@ -26,7 +26,7 @@ export function fetchCompared(id: string, way: string): Promise<Asked> {
 
 async function ask(from: string): Promise<Asked> {
   try {
-    return { came: 'piece', piece: (await readJson(from)) as ComparedPiece, from };
+    return { came: 'piece', piece: ((await readJson(from)) as ComparedFile).compared, from };
   } catch (error) {
     // From a folder there is no telling why a file does not come; it lies there or it does not.
     const isMissing = location.protocol === 'file:' || (error instanceof Error && error.message === '404');

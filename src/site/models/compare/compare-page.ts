@@ -36,7 +36,7 @@ export async function comparePage(): Promise<ComparePage> {
       trail: [{ name: siteWords.pieces, href: urls.pieces() }],
     },
     records: urls.searchJson(),
-    way: posix.relative(posix.dirname(urls.searchJson()), urls.comparedJson('*')),
+    way: posix.relative(posix.dirname(urls.searchJson()), urls.pieceJson('*')),
     suggestions: worthComparing(listed)
       .slice(0, SUGGESTED)
       .map(({ because, pieces }) => {

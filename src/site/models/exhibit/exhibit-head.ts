@@ -25,7 +25,7 @@ export function headOf(shown: ShownExhibit, cabinet: Cabinet): PageHead {
 /** How the exhibit is cited. */
 export function citationOf({ id, title, keeper }: ShownExhibit, { lists: { cabinet } }: Cabinet): string {
   const cited = exhibitWords.cite(keeper, title, cabinet.title);
-  return hasPublicAddress ? `${cited}, ${inFull(urls.exhibit(id))}` : `${cited}.`;
+  return hasPublicAddress() ? `${cited}, ${inFull(urls.exhibit(id))}` : `${cited}.`;
 }
 
 function linkedOf(shown: ShownExhibit, { lists: { cabinet } }: Cabinet, isPictured: boolean): object {

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { FacePictures } from '../../../photographs/cache/manifest.ts';
-import { photographsFolder } from '../../../photographs/cache/manifest.ts';
+import { handedOver } from '../../../catalogue/handed-over.ts';
 import type { LaidPicture } from '../../../photographs/render/share-board.ts';
 import { shareBoard } from '../../../photographs/render/share-board.ts';
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
@@ -54,7 +54,7 @@ function laid({ piece: { piece }, made }: Chosen): LaidPicture {
   const picture = made.webp.find(({ width }) => width >= FINE_ENOUGH) ?? made.webp.at(-1) ?? made.jpeg;
   const wide = pictureWidth(piece, made);
   return {
-    file: join(photographsFolder(), piece.id, picture.file),
+    file: join(handedOver().photographs, piece.id, picture.file),
     wide,
     high: (wide * picture.height) / picture.width,
   };

@@ -36,7 +36,7 @@ export type FindPage = {
   readonly all: number;
   readonly board: Board;
   readonly pager: Pager | null;
-  /** Null on the lists of a facet, which are plain. */
+  /** Null on the further pages and on the lists of a facet, which are plain. */
   readonly finder: { readonly facets: readonly Facet[]; readonly records: string } | null;
 };
 
@@ -76,7 +76,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
       here: urls.piecesPage(page),
       ...(page === 1 ? {} : { trail: [{ name: findWords.title, href: urls.pieces() }] }),
     },
-    finder: { facets: facetsFor(cabinet), records: urls.searchJson() },
+    finder: page === 1 ? { facets: facetsFor(cabinet), records: urls.searchJson() } : null,
   };
 }
 
@@ -99,7 +99,7 @@ export async function facetPageOf(list: FacetList, page: number): Promise<FindPa
 
 async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' | 'all' | 'board' | 'pager'>> {
   const count = Math.max(1, Math.ceil(pieces.length / ON_A_PAGE));
-  const pages = Array.from({ length: count }, (_, at) => ({ page: at + 1, to: to(at + 1), isHere: at + 1 === page }));
+  const pages = pagesNear(page, count).map((one) => ({ page: one, to: to(one), isHere: one === page }));
   const counted = findWords.found(pieces.length, pieces.length);
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
@@ -108,6 +108,16 @@ async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' |
     pager: count === 1 ? null : { pages },
   };
 }
+
+/** Pages that a page leads to: the next ones, the first, the last, and a few steps between, so that a long list is soon crossed. */
+function pagesNear(page: number, count: number): readonly number[] {
+  const step = Math.ceil(count / STEPS);
+  const all = Array.from({ length: count }, (_, at) => at + 1);
+  return all.filter((one) => Math.abs(one - page) <= 2 || one === 1 || one === count || one % step === 0);
+}
+
+/** Steps in which the pages of a list are crossed. */
+const STEPS = 12;
 
 function furtherPages(pieces: readonly PublicPiece[]): readonly number[] {
   const count = Math.ceil(pieces.length / ON_A_PAGE);

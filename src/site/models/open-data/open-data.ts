@@ -57,7 +57,7 @@ export function openData(cabinet: Cabinet): OpenData {
       w.notHere,
       w.facts,
       w.pictures,
-      ...(hasPublicAddress ? [] : [w.noAddress]),
+      ...(hasPublicAddress() ? [] : [w.noAddress]),
       ...(cabinet.lists.cabinet.demo === 'yes' ? [w.demo] : []),
     ],
   };

@@ -36,6 +36,6 @@ export function sitemapOf(cabinet: Cabinet): string {
 /** What search engines are told at the door: they may read everything, and where the sitemap lies. */
 export function robotsText(): string {
   const lines = ['User-agent: *', 'Allow: /'];
-  if (hasPublicAddress) lines.push(`Sitemap: ${inFull(urls.sitemapAtRoot())}`);
+  if (hasPublicAddress()) lines.push(`Sitemap: ${inFull(urls.sitemapAtRoot())}`);
   return `${lines.join('\n')}\n`;
 }

@@ -26,7 +26,7 @@ export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: Anon
   const address = ({ key, piece }: ShownPiece): string =>
     inFull(anonymous === null ? urls.piece(piece.id) : urls.exhibitSetUp(exhibit.id, key));
   const isNaming = anonymous !== null && saysName(inFull(urls.exhibitSetUp(exhibit.id)), anonymous);
-  const says = !hasPublicAddress ? paperWords.noAddress : isNaming ? paperWords.namingAddress : null;
+  const says = !hasPublicAddress() ? paperWords.noAddress : isNaming ? paperWords.namingAddress : null;
   const entries = exhibit.cases.flatMap(({ number, groups }) =>
     groups.flatMap(({ title, pieces }) =>
       pieces.map((shown) =>

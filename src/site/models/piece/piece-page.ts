@@ -154,7 +154,7 @@ function creditsOf({ pictures }: PublicPiece): readonly string[] {
 
 function citationOf(piece: PublicPiece, { lists: { cabinet } }: Cabinet): string {
   const cited = pieceWords.cite(cabinet.keeper, piece.title, piece.number, cabinet.title);
-  return hasPublicAddress ? `${cited}, ${inFull(urls.piece(piece.id))}` : `${cited}.`;
+  return hasPublicAddress() ? `${cited}, ${inFull(urls.piece(piece.id))}` : `${cited}.`;
 }
 
 function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePage['files'] {
