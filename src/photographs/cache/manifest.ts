@@ -1,12 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-<<<<<<< HEAD
-import process from 'node:process';
 import type { Doubt } from '../locate/find-piece.ts';
 import type { Box, Extent } from '../locate/pixels.ts';
-=======
-import type { Extent } from '../locate/pixels.ts';
->>>>>>> 63e0410 (Read the cabinet once, hand it to the pages, follow edits by file)
 import type { Placing } from '../locate/place-piece.ts';
 
 /** One made picture: a file under `/photographs/`, with its size in pixels. */

@@ -37,7 +37,7 @@ const MOST_TENTHS = 9999;
 
 function digitClasses(name: string, millimetres: number): string {
   const tenths = String(Math.min(MOST_TENTHS, Math.round(millimetres * 10))).padStart(2, '0');
-  return [...tenths]
+  return Array.from(tenths)
     .map((digit, at) => {
       const zeros = tenths.length - 2 - at;
       return digit === '0' ? '' : zeros < 0 ? `${name}-0${digit}` : `${name}-${digit}${'0'.repeat(zeros)}`;
