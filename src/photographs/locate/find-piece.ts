@@ -33,12 +33,14 @@ const VERY_SURE = 0.85;
 /** How much of that is enough where the keeper says the piece is. */
 const SAID = 0.8;
 /** How much surer a rim is on which both ways agree. */
-const AGREED = 0.1;
+const AGREED = 0.25;
 
 /** How much of the box about it a thing with straight sides fills. */
 const STRAIGHT = 0.9;
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
 const BY_EDGES: Slack = { inwards: 0.09, outwards: 0.02 };
+/** Of a plain board chance gives less than this. */
+const PLAIN = 0.25;
 /** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
 const ALIKE = 0.6;
 
@@ -47,11 +49,16 @@ export function findPiece(look: Pixels, straight = false): Finding {
   const rounds = straight ? [] : roundPieces(look, 1);
   const [round] = rounds;
   if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, rounds);
-  const shapes = edgeShapes(look, 1).map((shape) => shapeFound(shape, look));
-  const [byEdges] = shapes;
-  if (round === undefined) return settled(byEdges ?? null, look, []);
-  if (byEdges === undefined) return settled(asFound(round), look, rounds);
-  if (agree(byEdges, round)) return settled(asFound(round, AGREED), look, rounds);
+  const [shape] = edgeShapes(look, 1);
+  const byEdges = shape === undefined ? null : shapeFound(shape, look, straight);
+  if (round === undefined || byEdges === null)
+    return settled(round === undefined ? byEdges : asFound(round), look, rounds);
+  if (agree(byEdges, round)) {
+    // Two ways to one rim: the round one where much speaks for it, else that of the edges, as for a pale piece on a plain board.
+    const better = round.sure >= SURE_ENOUGH || shape?.isWhole !== true ? asFound(round) : byEdges;
+    const most = Math.max(round.sure, byEdges.sure) + (shape?.isWhole === true ? AGREED : 0);
+    return settled({ ...better, sure: Math.min(1, most) }, look, rounds);
+  }
   const isOther = isStraightAbout(byEdges, round) || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
   return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, rounds);
 }
@@ -83,7 +90,7 @@ export function findPieces(look: Pixels, wanted: number): readonly FoundPiece[] 
       rounds.push(one);
   const most = Math.max(...rounds.map(({ outline }) => meanRadius(outline)));
   const alike = rounds.filter(({ outline }) => meanRadius(outline) >= 0.5 * most).map((one) => asFound(one));
-  const shapes = alike.length >= wanted ? [] : edgeShapes(look, wanted).map((shape) => shapeFound(shape, look));
+  const shapes = alike.length >= wanted ? [] : edgeShapes(look, wanted).map((shape) => shapeFound(shape, look, false));
   const found = shapes.length > alike.length && shapes.every(({ sure }) => sure >= SURE_ENOUGH) ? shapes : alike;
   return found.slice(0, wanted).sort((one, other) => middle(one.box).x - middle(other.box).x);
 }
@@ -110,12 +117,13 @@ function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
   return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
-function asFound({ outline, slack, sure }: RoundPiece, more = 0): FoundPiece {
+function asFound({ outline, slack, sure }: RoundPiece): FoundPiece {
   const rim = { kind: 'outline', outline, slack: { inwards: slack, outwards: slack } } as const;
-  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure + more)) };
+  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure)) };
 }
 
-function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels): FoundPiece {
+/** A silhouette as a piece; `recorded` when the piece's record says that it is of such a shape. */
+function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: boolean): FoundPiece {
   const size = { width: look.width, height: look.height };
   const seen = maskOutline({ mask, box }, size);
   if (seen === null)
@@ -126,8 +134,10 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels): FoundPiece
     };
   const outline = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
   const { support, chance, unlike, outside } = judgeRim(look, outline);
-  const known = isKnownShape(seen) || isKnownShape(outline) ? 0.1 : -0.2;
-  const sure = support - chance + 0.4 * unlike - outside + known;
+  const known = recorded || isKnownShape(seen) || isKnownShape(outline) ? 0.1 : -0.2;
+  const judged = support - chance + 0.4 * unlike - outside + known;
+  // An unbroken silhouette on a plain board is all that can be asked of a piece of irregular shape.
+  const sure = recorded && isWhole && chance < PLAIN ? Math.max(SURE_ENOUGH, judged) : judged;
   const slack = { inwards: 0.03, outwards: 0.03 };
   // The frame is told by the silhouette: the rim was drawn in from it.
   const isCut = touchesFrame(grownBy(box, 2), look);
