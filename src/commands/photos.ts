@@ -1,4 +1,4 @@
-import { readdir, stat } from 'node:fs/promises';
+import { mkdir, readdir, stat } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
@@ -11,6 +11,8 @@ import { planBringing } from '../photographs/bring/plan-bringing.ts';
 import type { Bringing, LeftOut } from '../photographs/bring/plan-bringing.ts';
 import { tidyCopy } from '../photographs/bring/tidy-copy.ts';
 import { twoFaces } from '../photographs/bring/two-faces.ts';
+import { writeWhole } from '../photographs/cache/picture-cache.ts';
+import { reviewPage } from '../photographs/verify/review-page.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
@@ -19,6 +21,7 @@ import { undoLast } from './parts/undo-last.ts';
 const HELP = `npm run photos -- FOLDER         photographs in a folder, matched to the pieces of the cabinet in content/
 
   --yes                         copy without asking; without it, and with nobody to ask, only says what would be done
+  --review                      writes a page for you alone: every photograph with its rim drawn, the least sure first
   --undo                        takes away what the last run copied, but for what you have changed since
   --cabinet DIR                 another cabinet
 
@@ -28,15 +31,28 @@ things of one size is split: obverse on the left or above. JPEG, PNG, TIFF, WebP
 Copies are upright JPEGs with nothing in them but the pixels. Your own files are left as they are, and nothing is written over.
 `;
 
+const REVIEW = join('private', 'photographs.html');
+
 const { values, positionals, cabinet } = readWords(HELP, {
   yes: { type: 'boolean' },
   undo: { type: 'boolean' },
+  review: { type: 'boolean' },
   cabinet: { type: 'string' },
 });
 const folder = await readFolder(cabinet.at);
 if (folder === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
 
 if (values.undo === true) await undoLast(cabinet, 'npm run photos', true);
+
+if (values.review === true) {
+  const html = await reviewPage(readCabinet(folder).records.pieces, cabinet.at, progressLine('Photographs'));
+  await mkdir(join(cabinet.at, 'private'), { recursive: true });
+  await writeWhole(join(cabinet.at, REVIEW), html);
+  process.stdout.write(
+    `Open ${join(cabinet.shown, REVIEW)} in a browser. It lies in private/, and is never published.\n`,
+  );
+  process.exit(0);
+}
 
 const [from, ...more] = positionals;
 if (from === undefined || more.length > 0)

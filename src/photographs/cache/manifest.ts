@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Fault } from '../verify/faults.ts';
 import type { Doubt } from '../locate/find-piece.ts';
 import type { Box, Extent } from '../locate/pixels.ts';
 import type { Placing } from '../locate/place-piece.ts';
@@ -20,6 +21,8 @@ export type FacePictures = {
   readonly placed: Placing;
   readonly sure: number;
   readonly doubt: Doubt | null;
+  /** What the photograph suffers from, as far as the piece was cut out of it. */
+  readonly faults: readonly Fault[];
   /** Where the piece seems to be in the upright photograph, in its own pixels, when that was too unsure to cut it out. */
   readonly seems: Box | null;
   /** How large the piece is in the photograph, and the photograph itself upright, in pixels. */

@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Sharp } from 'sharp';
+import { faultsOf } from '../verify/faults.ts';
 import { cutOut } from './cut-out.ts';
 import type { CutOut } from './cut-out.ts';
 import { writeWhole } from '../cache/picture-cache.ts';
@@ -45,6 +46,7 @@ export async function makeFace({ photograph, face, request, folder, stamp }: Fac
     .flatten({ background: BOARD })
     .jpeg(PICTURE_SETTINGS.jpeg);
   const jpeg = await write(share, folder, () => `${face}-share.${stamp}.jpg`);
+  const faults = placed.rim.kind === 'none' ? [] : faultsOf(cut, pixels);
   release(pixels.rgb);
   release(cut.bytes);
   const { full } = pixels;
@@ -63,6 +65,7 @@ export async function makeFace({ photograph, face, request, folder, stamp }: Fac
     placed: placed.how,
     sure: Math.round(placed.sure * 100) / 100,
     doubt: placed.doubt,
+    faults,
     seems: placed.seems === null ? null : boxOfFull(placed.seems),
     seen: {
       piece: { width: ofFull(cut.box.width), height: ofFull(cut.box.height) },

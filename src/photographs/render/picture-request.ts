@@ -15,7 +15,6 @@ export type PictureRequest = {
 /** Words for a `shape` whose rim is not sought as a round one. */
 const NOT_ROUND =
   /\b(?:squar|rectang|oblong|bar\b|ingot|cut|half|quarter|fragment|irregular|triang|spade|knife|klippe|lozenge)/i;
-/\b(?:square|rectang|oblong|bar|ingot|cut|half|quarter|irregular|triang|spade|knife|klippe|lozenge|plate)/i;
 
 /** What is to be made of one photograph of a piece. */
 export function requestFor({ fields }: FiledPiece, face: string): PictureRequest {

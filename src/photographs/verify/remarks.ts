@@ -3,6 +3,7 @@ import { known } from '../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import { formatCrop } from '../../catalogue/crop.ts';
 import type { Doubt } from '../locate/find-piece.ts';
+import type { Fault } from './faults.ts';
 import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
 import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
 
@@ -49,8 +50,10 @@ function remarksOn(piece: FiledPiece, file: string, made: FacePictures): readonl
   if (made.doubt !== null) return [{ file, says: notCutOut(made, made.doubt), good: made.sure / 10 }];
   const wanted = made.face === 'obverse' || made.face === 'reverse' ? wantedPixels(piece) : null;
   const shown = Math.max(made.seen.piece.width, made.seen.piece.height);
-  if (wanted === null || made.placed === 'whole' || shown >= wanted) return [];
+  const faults = made.faults.map((fault) => ({ file, says: FAULTS[fault], good: 0.5 }));
+  if (wanted === null || made.placed === 'whole' || shown >= wanted) return faults;
   return [
+    ...faults,
     {
       file,
       says: `The ${made.face} is ${shown} pixels across in this photograph, and its page shows it at ${wanted}, on a fine screen at twice that, so it looks soft. Photograph it from nearer, or send the picture from the camera at its full size.`,
@@ -75,7 +78,8 @@ function notCutOut({ face, seen: { photograph }, seems }: FacePictures, doubt: D
   return `${BECAUSE[doubt]} ${visible} To have it cut out, write where the piece is, from the left, from the top, width and height, in piece.md: photographs: { ${face}: { crop: ${crop} } }.`;
 }
 
-const BECAUSE: Readonly<Record<Doubt, string>> = {
+/** Why nothing is cut out of a photograph. */
+export const BECAUSE: Readonly<Record<Doubt, string>> = {
   unsure: 'It is not clear where the piece ends in this photograph.',
   'cut by the frame':
     'The edge of this photograph cuts off a part of the piece: photograph it again, with some board all round.',
@@ -89,3 +93,13 @@ function wantedPixels({ fields }: FiledPiece): number | null {
   const { width, height } = sizeSpan(size);
   return Math.min(PICTURE_SETTINGS.sides.at(-1) ?? 0, Math.ceil(Math.max(width, height) * SHOWN_AT));
 }
+
+/** What a photograph suffers from, and the remedy. */
+const FAULTS: Readonly<Record<Fault, string>> = {
+  dark: 'This photograph is dark. Photograph the piece by daylight, near a window, and touch it on the screen so that the telephone sets the light by it.',
+  glare: 'Parts of the piece are burnt out by glare. Turn it, or hang white paper between it and the lamp.',
+  blurred:
+    'This photograph is blurred. Rest the telephone on something, touch the piece on the screen, and wait until it is sharp.',
+  tinted:
+    'Everything in this photograph leans to one colour, as under a lamp at night. Use daylight, or lay a piece of white paper beside it and set the white balance by that.',
+};

@@ -17,6 +17,7 @@ const photograph = (width: number): FacePictures => {
     placed: 'found',
     sure: 0.9,
     doubt: null,
+    faults: [],
     seems: null,
     seen: { piece: extent, photograph: extent },
   };

@@ -13,6 +13,7 @@ const face = (name: string): FacePictures => ({
   placed: 'found',
   sure: 0.9,
   doubt: null,
+  faults: [],
   seems: null,
   seen: { piece: { width: 1060, height: 1050 }, photograph: { width: 1600, height: 1200 } },
 });
