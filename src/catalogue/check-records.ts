@@ -7,7 +7,7 @@ import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
 import { checkFormerly } from './rules/formerly.ts';
 import { checkPrivate } from './ledger-and-guide.ts';
-import { checkLinks } from './rules/links.ts';
+import { checkImages, checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
 import { checkNumbers } from './rules/numbers.ts';
@@ -42,6 +42,7 @@ const RULES: readonly Rule[] = [
   checkReferences,
   checkFormerly,
   checkLinks,
+  checkImages,
   checkLists,
   checkEras,
   checkSets,

@@ -7,7 +7,7 @@ import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import type { Records } from './records.ts';
-import { GUIDE_COLUMNS, LEDGER_COLUMNS } from './schema/cabinet.ts';
+import { GUIDE_COLUMNS, LEDGER_COLUMNS, NOT_SECRET_COLUMNS } from './schema/cabinet.ts';
 import { setListsOf, setRuleOf } from './set-rule.ts';
 
 const LEDGER = 'private/ledger.csv';
@@ -59,6 +59,11 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
       set: { names: names('sets'), wanted: true },
       low: { read: figure },
       high: { read: figure },
+      date: { read: date },
+    }),
+    ...checkTable(folder, 'private/not-secret.csv', NOT_SECRET_COLUMNS, {
+      column: { wanted: true },
+      value: { wanted: true },
       date: { read: date },
     }),
     ...checkGuidePlaces(records, folder),

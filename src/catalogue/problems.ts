@@ -91,7 +91,7 @@ export const PROBLEMS = {
   'grade-on-ungraded': (reason: string) =>
     `Wear says nothing about this piece (${reason}), so it is not graded, which is not the same as poor. Write grade: not graded.`,
   'spot-too-exact': (text: string) =>
-    `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here.`,
+    `"${text}" names an exact spot, which would be published. Move it to the column find-spot of private/ledger.csv and write the parish or the district here, or answer for it as place in private/not-secret.csv.`,
   'hidden-in-text': (id: string) =>
     `This tells of ${id}, which is not to be published. Take its folder's name, its title and its number out of this text.`,
   'unlisted-in-text': (id: string) =>
@@ -101,6 +101,8 @@ export const PROBLEMS = {
     `What a sheet said of ${column} is private, and this file is not. Move it to private/ledger.csv and take the line out here.`,
   'link-rooted': (address: string) =>
     `The link ${address} breaks where the site stands in a folder of its host. Write it from this page on, like ../york-penny/.`,
+  'image-in-story': () =>
+    'A story shows no pictures, and one from elsewhere would tell its host of every visitor. Put the photograph beside this file as detail-1.jpg, or write a plain link.',
   'range-reversed': (from: string, to: string) =>
     `This runs backwards, from ${from} to ${to}. Write the earlier date first.`,
   'formerly-itself': (old: string) => `A piece was not formerly itself. Take ${old} out of formerly.`,
@@ -143,9 +145,11 @@ export const PROBLEMS = {
   'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
     `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/, or take the line out if it is about nothing that is there.`) : `Write ${meant}, which has that number.`}`,
   'private-in-text': (hint: string, column: string, from: string, line: number) =>
-    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text.`,
+    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text, or, if it may be known, write it into private/not-secret.csv.`,
   'private-in-name': (hint: string, column: string, from: string, line: number) =>
     `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands in the name of this file, which would be published. Give it another name.`,
+  'private-misspelt': (found: string, meant: string) =>
+    `Nothing reads ${found}, so nothing in it is guarded. Name it ${meant}${found.toLowerCase().endsWith('.csv') ? '' : ', saved as CSV from your spreadsheet'}.`,
   'cell-unreadable': (sentence: string) => sentence,
   'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
@@ -171,5 +175,9 @@ export const PROBLEMS = {
   'leak-in-picture': (name: string) =>
     `This picture carries ${name} besides its pixels. Remove the folder .cache and build again.`,
   'leak-picture-unread': () => 'This picture could not be inspected. Remove the folder .cache and build again.',
+  'leak-remote': (address: string) =>
+    `This file loads ${address} from elsewhere, which would tell its host of every visitor. Take it out of the text that holds it.`,
+  'leak-policy': (what: string) =>
+    `This page has no ${what}, which keeps foreign scripts and prying hosts away. Remove the folder .cache and build again.`,
   'leak-unknown-file': () => 'This is a kind of file that cannot be inspected. Take it out of public/.',
 } as const;

@@ -4,7 +4,9 @@ import { exhibitRemarks } from '../catalogue/exhibits/exhibit-remarks.ts';
 import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
-import { commitWithPrivate } from '../privacy/git.ts';
+import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
+import { namedByHiddenOnly } from '../privacy/only-hidden.ts';
+import { unreadSheets } from '../privacy/private-files.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { readManifest } from '../photographs/cache/manifest.ts';
 import { formatRemarks, photographRemarks } from '../photographs/verify/remarks.ts';
@@ -38,7 +40,8 @@ process.stdout.write(
     ? `${pieces} in ${cabinet.shown}, no problems.\n`
     : `${problems.length} ${problems.length === 1 ? 'problem' : 'problems'} in ${cabinet.shown}.\n`,
 );
-if (records.cabinet?.fields.demo !== 'yes') process.stdout.write(await remembered());
+if (records.cabinet?.fields.demo !== 'yes') process.stdout.write(`${await remembered()}${await toldOfHidden()}`);
+process.stdout.write(await unread());
 if (problems.length === 0) {
   process.stdout.write(await judged());
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
@@ -57,6 +60,33 @@ git holds private/ in its history, last in the commit ${commit}, and whoever get
   Push it nowhere that others can see. Where it has been pushed already, take what stands in it as known. To be rid of it,
   begin a new repository with the files as they are now, or have the history rewritten without private/ (git filter-branch).
 `;
+}
+
+/** What a site or a repository lets be guessed of pieces that are not published. */
+async function toldOfHidden(): Promise<string> {
+  const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => id);
+  const tracked = await trackedPieces(cabinet.at, hidden);
+  const lone = namedByHiddenOnly(records);
+  return [
+    tracked.length === 0
+      ? ''
+      : `\ngit holds ${some(tracked)}, which the site does not show: whoever gets the repository sees them.\n`,
+    lone.length === 0
+      ? ''
+      : `\nOnly pieces that are not published name ${some(lone)}. The site shows the name with nothing beside it, which lets the rest be guessed; remove the file if that tells too much.\n`,
+  ].join('');
+}
+
+/** Sheets in `private/` that no command reads. */
+async function unread(): Promise<string> {
+  const sheets = unreadSheets((await readFolder(cabinet.at)) ?? { files: [] });
+  return sheets.length === 0
+    ? ''
+    : `\nNothing reads ${some(sheets)}: what stands there is not looked for in your texts. Import it, or keep it elsewhere.\n`;
+}
+
+function some(names: readonly string[]): string {
+  return `${names.slice(0, 3).join(', ')}${names.length > 3 ? ` and ${names.length - 3} more` : ''}`;
 }
 
 /** What a judge would remark on, exhibit by exhibit. */

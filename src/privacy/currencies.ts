@@ -37,15 +37,16 @@ export function currencyOf(code: string): Currency {
   if (held !== undefined) return held;
   const { signs, words } = WRITTEN[code] ?? { signs: code.toLowerCase() };
   const made = {
-    isSigned: sides(`${code.toLowerCase()}|${signs}`),
-    isNamed: words === undefined ? () => false : sides(words),
+    isSigned: sides(`${code.toLowerCase()}|${signs}`, '[.: ]{0,2}'),
+    // "The troy pound. 16 grains" is no amount of pounds.
+    isNamed: words === undefined ? () => false : sides(words, '[: ]{0,2}'),
   };
   known.set(code, made);
   return made;
 }
 
-function sides(either: string): Sides {
-  const before = new RegExp(`(?<![\\p{L}\\d])(?:${either})[.: ]{0,2}$`, 'u');
+function sides(either: string, between: string): Sides {
+  const before = new RegExp(`(?<![\\p{L}\\d])(?:${either})${between}$`, 'u');
   const behind = new RegExp(`^(?:[.,]? ?/? ?)(?:${either})(?![\\p{L}\\d])`, 'u');
   return (left, right) => before.test(left) || behind.test(right);
 }

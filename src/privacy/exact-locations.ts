@@ -3,7 +3,11 @@ import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import { filesOf } from './hidden-in-text.ts';
-import { exactSpotIn } from './exact-spots.ts';
+import type { CabinetFolder } from '../catalogue/files.ts';
+import type { Records } from '../catalogue/records.ts';
+import { placesIn } from '../catalogue/rules/place.ts';
+import { exactSpotIn, houseIn } from './exact-spots.ts';
+import { answeredIn, PLACE } from './not-secret.ts';
 import { textsIn } from '../catalogue/rules/texts-in.ts';
 
 /** Fields whose figures are measures, or numbers in a list or a book, and no places. */
@@ -11,25 +15,39 @@ const NUMBERED = new Set([
   'number', 'references', 'dies', 'weight', 'diameter', 'thickness', 'fineness', 'inside', 'coordinates', 'identifiers', 'address',
 ]); // prettier-ignore
 
+/** Fields in which a keeper may write of home, as in a story. */
+const TOLD = ['about', 'statement'];
+
 /** What names an exact spot in public text is for the ledger. Where a mint stood is no find. */
-export const checkExactLocations: Rule = (records, place) => {
+export function checkExactLocations(records: Records, folder: CabinetFolder): readonly Problem[] {
+  const place = placesIn(folder);
+  const isAnswered = answeredIn(folder);
+  const spotIn = (text: string, isStory: boolean): string | null => {
+    const spot = exactSpotIn(text) ?? (isStory ? houseIn(text) : null);
+    return spot === null || isAnswered(PLACE, spot) ? null : spot;
+  };
   return filesOf(records).flatMap(({ file, fields, story }) => [
     ...textsIn(fields, [], NUMBERED).flatMap(({ path, text }): readonly Problem[] => {
-      const spot = exactSpotIn(text);
+      const spot = spotIn(text, TOLD.includes(String(path[0])));
       return spot === null ? [] : [problem('spot-too-exact', place(file, path), withoutFigures(spot))];
     }),
-    ...spotsInStory(story).map(({ line, spot }) =>
+    ...spotsInStory(story, (text) => spotIn(text, true)).map(({ line, spot }) =>
       problem('spot-too-exact', place(file, [], line), withoutFigures(spot)),
     ),
   ]);
-};
+}
 
 /** The first spot of a story, and the line it stands on or begins on. */
-function spotsInStory(story: string): readonly { readonly line: string; readonly spot: string }[] {
-  const spot = exactSpotIn(story);
-  if (spot === null) return [];
-  const line = story.split('\n').find((one) => exactSpotIn(one) !== null) ?? spot;
-  return [{ line, spot }];
+function spotsInStory(
+  story: string,
+  spotIn: (text: string) => string | null,
+): readonly { readonly line: string; readonly spot: string }[] {
+  const lines = story.split('\n').flatMap((line) => {
+    const spot = spotIn(line);
+    return spot === null ? [] : [{ line, spot }];
+  });
+  const over = lines.length === 0 ? spotIn(story) : null;
+  return over === null ? lines.slice(0, 1) : [{ line: over, spot: over }];
 }
 
 /** What is printed may be shown to others: the figures of a spot are left out. */

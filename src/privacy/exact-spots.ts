@@ -32,9 +32,36 @@ const SPOTS: readonly RegExp[] = [
   /\b\d{6}, ?\d{6,7}\b.{0,20}\b(?:grid|OSGB|BNG|ITM|UTM|EPSG)/i,
   /\bR(?:echts\w*|W)?\W{0,3}\d{7}\W{1,5}H(?:och\w*|W)?\W{0,3}\d{7}\b/,
   /\b2['’ ]?[4-8]\d{2}['’ ]?\d{3} ?[/,] ?1['’ ]?[0-2]\d{2}['’ ]?\d{3}\b/,
+  // Three words for three metres, by their three strokes.
+  /(?<![:/\w])\/{3}\p{L}+[.・。]\p{L}+[.・。]\p{L}+/u,
+  // A grid square with stops: S.E. 603 523.
+  /\b[HNST]\. ?[A-Z]\. ?\d{3,5}[\s/.-]?\d{3,5}\b/,
   // An open location code; letters alone may be a legend with its cross, and figures alone a sum.
   /\b(?=[A-Z+]*\d)(?=[\d+]*[A-Z])[23456789CFGHJMPQRVWX]{4,8}\+[23456789CFGHJMPQRVWX]{2,3}\b/,
 ];
+
+/** The areas of British postcodes, from memory; a postcode is about fifteen houses. */
+const AREAS =
+  'AB|AL|B|BA|BB|BD|BH|BL|BN|BR|BS|BT|CA|CB|CF|CH|CM|CO|CR|CT|CV|CW|DA|DD|DE|DG|DH|DL|DN|DT|DY|E|EC|EH|EN|EX|FK|FY|G|GL|GU|GY|' +
+  'HA|HD|HG|HP|HR|HS|HU|HX|IG|IM|IP|IV|JE|KA|KT|KW|KY|L|LA|LD|LE|LL|LN|LS|LU|M|ME|MK|ML|N|NE|NG|NN|NP|NR|NW|OL|OX|PA|PE|PH|PL|PO|PR|' +
+  'RG|RH|RM|S|SA|SE|SG|SK|SL|SM|SN|SO|SP|SR|SS|ST|SW|SY|TA|TD|TF|TN|TQ|TR|TS|TW|UB|W|WA|WC|WD|WF|WN|WR|WS|WV|YO|ZE';
+const POSTCODE = new RegExp(String.raw`\b(?:${AREAS})\d[A-Z\d]? ?\d[ABD-HJLNP-UW-Z]{2}\b`);
+const STREETS = 'Street|Road|Lane|Avenue|Close|Drive|Crescent|Terrace|Gardens|Court|Way|Mews|Grove|Rue|Via|Calle';
+/** A house by its number and street, as somebody who lives there writes it. */
+const HOUSES = [
+  new RegExp(String.raw`\b\d{1,4}[a-z]?,? (?:\p{Lu}[\p{L}’']+ ){1,3}(?:${STREETS})\b`, 'u'),
+  /\b\p{Lu}\p{Ll}+(?:straße|strasse|gasse|weg|platz|straat|laan|plein) \d{1,4}\b/u,
+];
+
+/** The address of a house in a text; null when there is none. A token may bear its issuer's, so facts are not looked through. */
+export function houseIn(text: string): string | null {
+  const plain = unescaped(text);
+  for (const house of HOUSES) {
+    const match = house.exec(plain);
+    if (match !== null) return match[0];
+  }
+  return null;
+}
 
 /** Words in which a place stands that is too exact to be published; null when there is none. */
 export function exactSpotIn(text: string): string | null {
@@ -44,7 +71,7 @@ export function exactSpotIn(text: string): string | null {
     .replace(/\\/g, '');
   const pair = PAIR.exec(plain);
   if (pair !== null && !isMeasures(pair)) return pair[0];
-  for (const spot of SPOTS) {
+  for (const spot of [...SPOTS, POSTCODE]) {
     const match = spot.exec(plain);
     if (match !== null) return match[0];
   }

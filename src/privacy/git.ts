@@ -20,6 +20,14 @@ export async function checkTracked(at: string): Promise<readonly Problem[]> {
   ]; // prettier-ignore
 }
 
+/** The folders of these pieces that git has: a repository shows what the site does not. */
+export async function trackedPieces(at: string, ids: readonly string[]): Promise<readonly string[]> {
+  if (ids.length === 0) return [];
+  const tracked = (await git(at, ['ls-files', '-z', '--', 'pieces'])).split('\0');
+  const folders = new Set(tracked.map((file) => file.split('/')[1]));
+  return ids.filter((id) => folders.has(id));
+}
+
 /** The newest commit of any branch that touched `private/`: whoever has the repository can read it there. Null when there is none. */
 export async function commitWithPrivate(at: string): Promise<string | null> {
   const commit = await git(at, ['log', '--all', '--max-count=1', '--format=%h', '--', 'private']);

@@ -26,8 +26,20 @@ export function guardOf(folder: CabinetFolder, records: PublicRecords): PrivateG
 
 /** The private facts in a text; `letters` is what `lettersOf` gives. */
 export function guarded(letters: string, { values, sums }: PrivateGuard): readonly PrivateFound[] {
+  const found = privateIn(letters, values);
+  // A name within a longer value of the same cell is told with it.
+  const told = found.filter(
+    (one) =>
+      !found.some(
+        (other) =>
+          other !== one &&
+          `${other.from} ${other.line} ${other.column}` === `${one.from} ${one.line} ${one.column}` &&
+          other.value.length > one.value.length &&
+          other.value.includes(one.value),
+      ),
+  );
   return [
-    ...privateIn(letters, values).map(({ from, column, line, value }) => ({ from, column, line, hint: hintOf(value) })),
+    ...told.map(({ from, column, line, value }) => ({ from, column, line, hint: hintOf(value) })),
     ...sumsIn(letters, sums).map(({ sum: { from, column, line } }) => ({ from, column, line, hint: 'a sum of money' })),
   ];
 }

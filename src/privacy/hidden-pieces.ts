@@ -11,7 +11,7 @@ export type PieceSearch = {
   readonly byId: ReadonlyMap<string, Told>;
   /** Ids that are a plain word or a figure, which tell of a piece only as an address: `12`, `york`. */
   readonly plain: readonly { readonly name: string; readonly told: Told }[];
-  /** The titles and numbers of those that are not published at all. */
+  /** Their titles and numbers. */
   readonly names: PrivateSearch;
   readonly byName: ReadonlyMap<string, Told>;
 };
@@ -31,7 +31,7 @@ export function pieceSearch({ pieces }: Pick<Records, 'pieces'>): PieceSearch {
     for (const name of [id, ...(fields.formerly ?? [])])
       if (name.length >= 4 && /[a-z]/.test(name) && (/[-\d]/.test(name) || name.length > WORD)) byId.set(name, told);
       else plain.push({ name, told });
-    if (fields.publish === 'no') for (const name of namesOf(fields, titles)) byName.set(name, told);
+    for (const name of namesOf(fields, titles)) byName.set(name, told);
   }
   const values = [...byName.keys()].map((value) => ({ value, from: '', column: '', line: 0 }));
   return { byId, plain, names: searchFor(values), byName };

@@ -7,6 +7,7 @@ import { lettersOf, pageText, spokenText, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
+import { lacksIn, loadsFrom } from './page-policy.ts';
 import { whereStands } from './search.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
@@ -88,6 +89,10 @@ function inspectText(
     whereStands(lettersOf(spokenText(written)), pieces.keeper) !== -1
   )
     found.push(problem('leak-keeper', { file }));
+  const loaded = loadsFrom(file, written);
+  if (loaded !== null) found.push(problem('leak-remote', { file }, loaded));
+  const lacks = file.endsWith('.html') ? lacksIn(written) : null;
+  if (lacks !== null) found.push(problem('leak-policy', { file }, lacks));
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;

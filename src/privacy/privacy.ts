@@ -8,6 +8,9 @@
  * - No public text names a place so exactly that one can go there (`exact-spots.ts`, `exact-locations.ts`), nor a folder of the
  *   keeper's machine (`machine-paths.ts`).
  * - A published picture carries pixels and nothing else (`picture-segments.ts`).
+ * - What was asked once is answered in `private/not-secret.csv` (`not-secret.ts`); a table of another name is told of
+ *   (`private-files.ts`).
+ * - A page loads nothing from elsewhere, and its policy says so (`page-policy.ts`).
  * - Git has no file of `private/`, now or in its history (`git.ts`).
  *
  * `letters.ts` undoes disguises before anything is looked for, `search.ts` looks for many values at once, and `guard.ts` joins
@@ -17,11 +20,16 @@ import type { PrivacyRules } from '../catalogue/check-records.ts';
 import { checkAsWritten, checkExactLocations } from './exact-locations.ts';
 import { checkTracked } from './git.ts';
 import { checkHidden, checkPaths } from './hidden-in-text.ts';
+import { checkPrivateFiles } from './private-files.ts';
 import { checkPrivateInText } from './private-in-text.ts';
 
 /** The rules against exposure, as the catalogue takes them. */
 export const PRIVACY: PrivacyRules = {
-  rules: [checkExactLocations, checkAsWritten, checkHidden, checkPaths],
-  inTexts: checkPrivateInText,
+  rules: [checkAsWritten, checkHidden, checkPaths],
+  inTexts: (records, folder) => [
+    ...checkPrivateInText(records, folder),
+    ...checkExactLocations(records, folder),
+    ...checkPrivateFiles(folder),
+  ],
   inGit: checkTracked,
 };

@@ -3,11 +3,12 @@ import { parseMoney } from '../core/money/parse-money.ts';
 /** The columns that hold sums. */
 export const MONEY = ['cost', 'value', 'insured'];
 /** Single words that say where, from whom or how in any cabinet, and so give nobody's away. */
-const COMMON = new Set(
+export const COMMON: ReadonlySet<string> = new Set(
   (
-    'album auction aunt bank boxes brother cabinet damaged dealer drawer envelope exchange fair father field folder found friend ' +
-    'garden grandfather house inherited library market mother office online postal private river shelf shop sleeve small stored ' +
-    'study tray uncle unknown vault woods'
+    'album anonymous auction aunt bank bought boxes brother cabinet collection collector common damaged dealer ditto drawer ' +
+    'envelope estate exchange fair father field folder found friend garden gentleman gift grandfather grandmother house idem ' +
+    'inherited library market mother office online postal present private river saturday shelf shop sleeve small stall stored ' +
+    'street study sunday swapped trade tray uncle unknown various vault widow woods'
   ).split(' '),
 );
 
@@ -33,7 +34,7 @@ export function certificatesIn(cell: string): readonly string[] {
     const plain = number.replace(/[^\p{L}\d]/gu, '');
     if ((plain.match(/\d/g) ?? []).length < 6 && !(plain.length >= 6 && /\p{L}/u.test(plain) && /\d{3}/.test(plain)))
       return [];
-    if (!/^\d+$/.test(plain)) return [number, plain];
+    if (!/^\d+$/.test(plain)) return [number, plain, ...plainFigures(plain)];
     const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
     const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
     // Two groups of four may be the years from and to.
@@ -45,6 +46,24 @@ export function certificatesIn(cell: string): readonly string[] {
       ...(/^[12]\d{3} [12]\d{3}$/.test(byFour) ? [] : [byFour]),
     ];
   });
+}
+
+/** The figures of a number without its letters, where there are six or more together. */
+function plainFigures(plain: string): readonly string[] {
+  return plain.match(/\d{6,}/g) ?? [];
+}
+
+/** What an amount of money looks like in a note: a sign or three capitals on either side. */
+const SUM = /(?:[£€$¥]|\b[A-Z]{3}) ?\d[\d.,']*|\d[\d.,']* ?(?:[£€¥]|[A-Z]{3}\b)/g;
+/** Headings of a keeper's own under which a bare figure is money. */
+const PRICED =
+  /pri[cx]|cost|paid|value|worth|insur|bought for|preis|kauf|wert|bezahlt|prijs|waarde|prezzo|costo|precio|valor/i;
+
+/** The amounts of money in a cell that is no column of sums: in a note, or under a heading of the keeper's own. */
+export function amountsInCell(column: string, cell: string, currency: string): readonly string[] {
+  const said = (cell.match(SUM) ?? []).map((one) => one.replace(/[.,']+$/, ''));
+  const isBare = PRICED.test(column) && /^\d+(?:[.,]\d{1,2})?$/.test(cell.trim());
+  return isBare ? [...said, `${cell.trim().replace(',', '.')} ${currency}`] : said;
 }
 
 /** A note as a whole, and each of its sentences that says something by itself. */

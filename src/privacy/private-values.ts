@@ -1,8 +1,20 @@
 import { parseMoney } from '../core/money/parse-money.ts';
 import { readCsv } from '../catalogue/csv.ts';
+import type { CsvTable } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
-import { certificatesIn, MONEY, partsOf, saysMuch, sentencesOf, tells, wholesOf } from './private-cells.ts';
+import {
+  amountsInCell,
+  certificatesIn,
+  MONEY,
+  partsOf,
+  saysMuch,
+  sentencesOf,
+  tells,
+  wholesOf,
+} from './private-cells.ts';
 import { lettersOf } from './letters.ts';
+import { answeredIn } from './not-secret.ts';
+import { namesInCell, rareOf } from './rare-names.ts';
 import { privateIn, searchFor } from './search.ts';
 import type { PrivateSum } from './sums.ts';
 import type { PublicRecords } from './public-words.ts';
@@ -21,64 +33,116 @@ export type PrivateValue = {
 /** Columns that name what is public anyway. */
 const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   'private/ledger.csv': ['piece'],
-  'private/guide.csv': ['set', 'place', 'grade', 'currency', 'date'],
+  'private/guide.csv': ['set', 'place', 'grade', 'low', 'high', 'currency', 'date'],
+  'private/life.csv': ['piece', 'date', 'when', 'how', 'what'],
+  'private/prices.csv': ['piece', 'set', 'place', 'type', 'grade', 'currency', 'date', 'when', 'how'],
 };
+const GUIDE = 'private/guide.csv';
 const LEDGER = 'private/ledger.csv';
 /** The rows of a column of one's own in which a value may stand and still tell something; a category stands in more. */
 const FEW = 3;
 
 /**
- * Every value of the ledger and the guide that can be told apart in a text, besides sums: at least five characters with a letter
+ * Every value of the tables that can be told apart in a text, besides sums: at least five characters with a letter
  * or a sign among them; the parts of a place or a seller, between commas, from eight characters on (the name of a place where
  * a piece was found from five on), unless the cabinet names that place in public; a certificate's number from six figures on,
- * however it is parted. What is itself the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a
- * bare day stands in too many public facts.
+ * however it is parted and without its letters; and single names that are rare in the cabinet (`rare-names.ts`). What is itself
+ * the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day stands in too many public facts.
  *
  * Notes, and columns of the keeper's own, may say what is public anyway. There a value, and each sentence of it, is looked for from
  * eight characters on, when it stands in few rows, and in no title, name, legend or other fact of a published piece or of a list.
+ * What `private/not-secret.csv` answers for is not looked for.
  */
 export function privateValues(folder: CabinetFolder, records: PublicRecords): readonly PrivateValue[] {
   const isPublic = publicPlaces(records);
   const names = listNames(records);
+  const isAnswered = answeredIn(folder);
   const values = new Map<string, PrivateValue>();
   const own = new Map<string, PrivateValue>();
-  for (const [from, left] of Object.entries(PUBLIC_COLUMNS)) {
-    const { rows, lines } = readCsv(folder.files.find(({ file }) => file === from)?.text ?? '');
-    const isOwn = (column: string): boolean => from === LEDGER && (column === 'notes' || !isLedgerColumn(column));
-    const times = timesIn(rows, isOwn);
-    for (const [index, row] of rows.entries())
-      for (const [column, cell] of Object.entries(row)) {
-        if (left.includes(column)) continue;
-        const spot = { from, column, line: lines[index] ?? 0 };
-        if (isOwn(column))
-          for (const value of sentencesOf(cell))
-            if (value.length >= 8 && (times.get(`${column} ${value.toLowerCase()}`) ?? 0) <= FEW && saysMuch(value))
-              own.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
-        if (isOwn(column)) continue;
-        const telling = [
-          ...wholesOf(column, cell).filter(tells),
-          ...partsOf(column, cell).filter((part) => tells(part) && !isPublic(part)),
-          ...(column === 'certificate' ? certificatesIn(cell) : []),
-        ].filter((value) => !names.has(value.toLowerCase()));
-        for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
-      }
+  const single: PrivateValue[] = [];
+  const tables = tablesIn(folder);
+  const times = new Map(tables.map(({ from, rows }) => [from, timesIn(rows, (column) => isOwn(from, column))]));
+  for (const { from, column, cell, line } of cellsIn(tables)) {
+    const spot = { from, column, line };
+    if (from !== GUIDE)
+      for (const name of namesInCell(column, cell))
+        if (!isPublic(name, false)) single.push({ value: name.toLowerCase(), ...spot });
+    const isFew = (value: string): boolean => (times.get(from)?.get(`${column} ${value}`) ?? 0) <= FEW;
+    if (isOwn(from, column)) {
+      for (const value of sentencesOf(cell).filter((one) => one.length >= 8 && saysMuch(one)))
+        if (isFew(value.toLowerCase())) own.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
+      continue;
+    }
+    const telling = [
+      ...wholesOf(column, cell).filter(tells),
+      ...partsOf(column, cell).filter((part, at) => tells(part) && !isPublic(part, column === 'find-spot' && at === 0)),
+      ...(column === 'certificate' ? certificatesIn(cell) : []),
+    ].filter((value) => !names.has(value.toLowerCase()));
+    for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
+  }
+  const isRare = rareOf(new Set(single.map(({ value }) => lettersOf(value))), folder, records);
+  const rows = new Map<string, number>();
+  for (const { column, value } of single) rows.set(`${column} ${value}`, (rows.get(`${column} ${value}`) ?? 0) + 1);
+  for (const one of single) {
+    // A word in many rows of a column of the keeper's own is a category.
+    const isCategory = isOwn(one.from, one.column) && (rows.get(`${one.column} ${one.value}`) ?? 0) > FEW;
+    if (!values.has(one.value) && !isCategory && isRare(lettersOf(one.value))) values.set(one.value, one);
   }
   const said = saidIn(records, [...own.values()]);
   return [
     ...values.values(),
     ...[...own.values()].filter(({ value }) => !said.has(lettersOf(value).trim()) && !values.has(value)),
-  ];
+  ].filter(({ column, value }) => !isAnswered(column, value));
 }
 
-/** Every sum in the ledger that is written as one. */
+/** Every sum in the ledger and the guide, and in notes and columns of the keeper's own, that is written as one. */
 export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
-  const { rows, lines } = readCsv(folder.files.find(({ file }) => file === LEDGER)?.text ?? '');
-  return rows.flatMap((row, index) =>
-    MONEY.flatMap((column) => {
-      const money = parseMoney(row[column] ?? '');
-      return money.ok ? [{ money: money.value, from: LEDGER, column, line: lines[index] ?? 0 }] : [];
-    }),
+  const isAnswered = answeredIn(folder);
+  const currency = /^currency: *([A-Z]{3})/m.exec(textOf(folder, 'cabinet.yaml'))?.[1] ?? 'GBP';
+  const { rows, lines } = readCsv(textOf(folder, GUIDE));
+  const guide = rows.flatMap((row, index) =>
+    ['low', 'high'].map((column) => ({
+      from: GUIDE, column, line: lines[index] ?? 0, written: `${row[column] ?? ''} ${row['currency'] ?? currency}`,
+    })),
+  ); // prettier-ignore
+  const others = cellsIn(tablesIn(folder)).flatMap(({ cell, ...spot }) =>
+    MONEY.includes(spot.column)
+      ? [{ ...spot, written: cell }]
+      : isOwn(spot.from, spot.column)
+        ? amountsInCell(spot.column, cell, currency).map((written) => ({ ...spot, written }))
+        : [],
   );
+  return [...others, ...guide].flatMap(({ written, from, column, line }) => {
+    const money = parseMoney(written);
+    return money.ok && !isAnswered(column, written) ? [{ money: money.value, from, column, line }] : [];
+  });
+}
+
+type Table = { readonly from: string; readonly left: readonly string[] } & Pick<CsvTable, 'rows' | 'lines'>;
+type Cell = { readonly from: string; readonly column: string; readonly cell: string; readonly line: number };
+
+function tablesIn(folder: CabinetFolder): readonly Table[] {
+  return Object.entries(PUBLIC_COLUMNS).map(([from, left]) => ({ from, left, ...readCsv(textOf(folder, from)) }));
+}
+
+/** The cells of tables, but for those that name what is public anyway. */
+function cellsIn(tables: readonly Table[]): readonly Cell[] {
+  return tables.flatMap(({ from, left, rows, lines }) =>
+    rows.flatMap((row, index) =>
+      Object.entries(row)
+        .filter(([column, cell]) => !left.includes(column) && cell.trim() !== '')
+        .map(([column, cell]) => ({ from, column, cell, line: lines[index] ?? 0 })),
+    ),
+  );
+}
+
+function textOf(folder: CabinetFolder, file: string): string {
+  return folder.files.find((held) => held.file === file)?.text ?? '';
+}
+
+/** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
+function isOwn(from: string, column: string): boolean {
+  return from === LEDGER ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
 }
 
 /** The values, in letters, that the published pieces and the lists say anyway. */
@@ -108,11 +172,12 @@ function timesIn(
   return times;
 }
 
-/** Whether the cabinet itself names a place in public: an area of a find, a mint, a region. */
-function publicPlaces({ pieces, mints }: PublicRecords): (place: string) => boolean {
-  const named = [
-    ...pieces.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])),
-    ...mints.flatMap(({ fields }) => [fields.name, fields.area ?? '', ...fields.names.map(({ name }) => name)]),
-  ].map((name) => name.toLowerCase());
-  return (place) => named.some((name) => name.includes(place.toLowerCase()));
+/** Whether the cabinet itself names a place in public: a mint, a region, and, unless it is the `exact` part of a spot, an area of a find. */
+function publicPlaces({ pieces, mints }: PublicRecords): (place: string, exact: boolean) => boolean {
+  const small = (names: readonly string[]): readonly string[] => names.map((name) => name.toLowerCase());
+  const areas = small(pieces.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])));
+  const others = small(
+    mints.flatMap(({ fields }) => [fields.name, fields.area ?? '', ...fields.names.map(({ name }) => name)]),
+  );
+  return (place, exact) => [...others, ...(exact ? [] : areas)].some((name) => name.includes(place.toLowerCase()));
 }

@@ -4,12 +4,14 @@ import { tied } from './words/no-break.ts';
 
 /**
  * A story as HTML, with the quotation marks and apostrophes of a book. Raw HTML in it is shown as text, and addresses that
- * could run anything are dropped: micromark's safe form.
+ * could run anything are dropped: micromark's safe form. A picture, which could be fetched from elsewhere, is its words alone.
  */
 export function storyHtml(markdown: string): string {
-  return asPrinted(micromark(markdown, { extensions: [gfm()], htmlExtensions: [gfmHtml()] }));
+  return asPrinted(micromark(markdown, { extensions: [gfm()], htmlExtensions: [gfmHtml()] }).replace(IMAGE, '$1'));
 }
 
+/** What micromark makes of a picture; what it says in its place is kept. */
+const IMAGE = /<img\b[^>]*?\balt="([^"]*)"[^>]*>/g;
 const BLOCK = /^<\/?(?:p|li|h\d|blockquote|td|th)\b/;
 
 /**

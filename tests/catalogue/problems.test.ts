@@ -114,10 +114,13 @@ const ROWS: readonly Row[] = [
   { kind: 'value-wrong', change: { [SHOW]: put('[plain-penny]', '[]') }, says: 'A group shows at least one piece.' },
   { kind: 'name-unknown', change: { [SHOW]: fact('sets: [plain-sett]') }, line: 2, says: 'Write plain-set.' },
   { kind: 'work-unknown', change: { [SHOW]: fact('further-reading: [nroth]') }, line: 2, says: 'nroth.yaml for this book' },
+  { kind: 'image-in-story', change: { [PENNY]: (text) => `${text}\n![the mint](https://example.org/mint.jpg)` }, says: 'write a plain link' },
+  { kind: 'private-misspelt', change: { 'private/Ledger.CSV': 'piece,cost\n' }, says: 'Name it ledger.csv.' },
+  { kind: 'private-misspelt', change: { 'private/ledgr.xlsx': null, 'private/ledger.xlsx': '\u0000' }, says: 'saved as CSV from your spreadsheet' },
   { kind: 'column-unknown', change: { [LEDGER]: put('seller', 'sellar') }, line: 1, says: 'Write seller.' },
   { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\nplain-peny') }, line: 2, says: 'Write plain-penny.' },
   { kind: 'cell-unreadable', change: { [GUIDE]: put('120,180', '£120,180') }, line: 2, says: '120.50' },
-  { kind: 'guide-place-unknown', change: { [GUIDE]: put('hidden-king', 'hidden-related') }, line: 2, says: 'Write hidden-king.' },
+  { kind: 'guide-place-unknown', change: { [GUIDE]: put('hidden-king', 'hidden-kin') }, line: 2, says: 'Write hidden-king.' },
   { kind: 'date-unreadable', change: { [GROAT]: put('c. 1290', 'one fine day') }, line: 9, says: 'one fine day' },
 ]; // prettier-ignore
 
@@ -125,7 +128,7 @@ const ROWS: readonly Row[] = [
 const ELSEWHERE: readonly ProblemKind[] = [
   'cabinet-missing', 'picture-unreadable', 'picture-too-small', 'picture-broken', 'picture-too-large', 'crop-outside', 'private-tracked',
   'private-not-ignored', 'private-away', 'file-linked',
-  'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-keeper', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file',
+  'leak-private', 'leak-unpublished', 'leak-unlisted', 'leak-keeper', 'leak-path', 'leak-in-picture', 'leak-picture-unread', 'leak-unknown-file', 'leak-remote', 'leak-policy',
 ]; // prettier-ignore
 
 describe('a slip of the pen', () => {

@@ -9,7 +9,8 @@ import { inspectBuilt } from '../../src/privacy/inspect-built.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
-const page = (text: string): string => `<!doctype html><title>x</title><p>${text}</p>`;
+const POLICY = `<meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self'; base-uri 'none'; form-action 'self'"><meta name="referrer" content="no-referrer">`;
+const page = (text: string): string => `<!doctype html>${POLICY}<title>x</title><p>${text}</p>`;
 
 /** What slips into a site, in which file, and the kind of problem that names it. */
 const LEAKS = [

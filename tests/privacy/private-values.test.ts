@@ -43,7 +43,7 @@ describe('a column of the ledger that is nobody’s but the keeper’s', () => {
   test.for(ROWS)('$why: looked for, $found', async ({ cells, column, found }) => {
     const folder = await withOwn(column ?? 'Bemerkung', ...cells);
     const values = inLedger(folder);
-    expect(values.map(({ value }) => value)).toEqual(found ? [cells[0]?.toLowerCase()] : []);
+    expect(values.map(({ value }) => value)).toEqual(found ? expect.arrayContaining([cells[0]?.toLowerCase()]) : []);
   });
 
   test('sets off the alarm where a distinctive value of it stands in a story, at its line', async () => {

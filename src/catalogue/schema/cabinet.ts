@@ -50,5 +50,7 @@ export type CabinetFields = z.infer<typeof cabinetSchema>;
 export const LEDGER_COLUMNS = [
   'piece', 'cost', 'value', 'insured', 'storage', 'seller', 'find-spot', 'certificate', 'acquired', 'notes',
 ] as const; // prettier-ignore
+/** The columns of `private/not-secret.csv`: an alarm that was answered, and when. */
+export const NOT_SECRET_COLUMNS = ['column', 'value', 'date'] as const;
 /** The columns of `private/guide.csv`. */
 export const GUIDE_COLUMNS = ['set', 'place', 'grade', 'low', 'high', 'currency', 'source', 'date'] as const;

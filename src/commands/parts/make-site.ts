@@ -67,12 +67,18 @@ export async function makeSite(
   const grows = cacheFolder('growing', cabinet.at, into);
   await rm(grows, { recursive: true, force: true });
   handOver({ records, photographs: pictures, hasAddress: isPublic });
-  await makePages({ site: origin, base, outDir: grows, cacheDir: cacheFolder('store', cabinet.at, into) });
-  await linkPhotographs(pictures, grows);
+  try {
+    await makePages({ site: origin, base, outDir: grows, cacheDir: cacheFolder('store', cabinet.at, into) });
+    await linkPhotographs(pictures, grows);
+  } catch (error) {
+    // A full disk gets its room back.
+    await rm(grows, { recursive: true, force: true }).catch(() => undefined);
+    throw error;
+  }
 
   const leaks = await leaksIn(grows, into, records, folder);
   if (leaks !== null) return refuse(leaks);
-  const inspected = inspectedWith(cabinet.at);
+  const inspected = inspectedWith(folder, records);
   return good({
     grown: grows,
     folder,

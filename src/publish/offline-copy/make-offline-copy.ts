@@ -59,7 +59,8 @@ async function putFile(file: string, to: string, use: Use, { base, way, fontAt }
 
 /** A page that goes on to another: a laptop that serves the folder looks for it by this name. */
 function movedTo(page: string): string {
-  return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${page}</title><meta http-equiv="refresh" content="0; url=${page}"><p><a href="${page}">${page}</a></p></html>\n`;
+  const policy = "default-src 'none'; base-uri 'none'; form-action 'none'";
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="referrer" content="no-referrer"><title>${page}</title><meta http-equiv="refresh" content="0; url=${page}"><p><a href="${page}">${page}</a></p></html>\n`;
 }
 
 async function filesOf(folder: string): Promise<readonly string[]> {

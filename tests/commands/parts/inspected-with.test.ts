@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
+import { readFolder } from '../../../src/catalogue/files.ts';
+import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { inspectedWith } from '../../../src/commands/parts/inspected-with.ts';
 
-test('a site that was held against no ledger is not said to be without its secrets', () => {
-  expect(inspectedWith('tests/cabinets/marked')).toBe('every byte inspected, nothing private in it');
-  expect(inspectedWith('tests/cabinets')).toBe(
-    'every byte inspected, but there is no private/ledger.csv to hold it against',
-  );
+test.for([
+  ['tests/cabinets/marked', 'every byte inspected, nothing private in it'],
+  ['tests/cabinets/altered/content', 'every byte inspected, but private/ holds nothing to look for in it'],
+] as const)('a site of %s: %s', async ([at, says]) => {
+  const folder = (await readFolder(at)) ?? { at, files: [] };
+  expect(inspectedWith(folder, readCabinet(folder).records)).toBe(says);
 });

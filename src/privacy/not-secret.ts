@@ -1,0 +1,39 @@
+import { parseMoney } from '../core/money/parse-money.ts';
+import { readCsv } from '../catalogue/csv.ts';
+import type { CabinetFolder } from '../catalogue/files.ts';
+import { lettersOf } from './letters.ts';
+import { MONEY } from './private-cells.ts';
+import { whereStands } from './search.ts';
+
+/** What a keeper has answered once: this value, in this column, may be known. */
+export const NOT_SECRET = 'private/not-secret.csv';
+/** The column under which a place in a public text is answered for. */
+export const PLACE = 'place';
+
+export type Answered = (column: string, value: string) => boolean;
+
+/**
+ * Whether a private value is answered for in `private/not-secret.csv`. An answer covers what is written there and every part of
+ * it; of a sum, the same sum however it is written.
+ */
+export function answeredIn(folder: CabinetFolder): Answered {
+  const { rows } = readCsv(folder.files.find(({ file }) => file === NOT_SECRET)?.text ?? '');
+  const answers = rows.map((row) => ({
+    column: (row['column'] ?? '').trim(),
+    letters: lettersOf(row['value'] ?? '').trim(),
+    sum: sumOf(row['value'] ?? ''),
+  }));
+  if (answers.length === 0) return () => false;
+  return (column, value) => {
+    const letters = lettersOf(value).trim();
+    const sum = MONEY.includes(column) ? sumOf(value) : null;
+    return answers.some(
+      (one) => one.column === column && (whereStands(one.letters, letters) !== -1 || (sum !== null && one.sum === sum)),
+    );
+  };
+}
+
+function sumOf(text: string): string | null {
+  const money = parseMoney(text.trim());
+  return money.ok ? `${money.value.currency} ${money.value.minor}` : null;
+}
