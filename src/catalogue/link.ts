@@ -12,7 +12,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   const works = citedWorks(records.works);
   return {
     cabinet: records.cabinet?.fields ?? {
-      title: 'A cabinet', keeper: '', language: 'en', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
+      title: 'A cabinet', keeper: '', language: 'en', robots: 'all', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
       areas: [], realms: [],
     }, // prettier-ignore
     pieces: records.pieces

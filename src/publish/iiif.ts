@@ -1,4 +1,5 @@
 import { isBlank } from '../catalogue/schema/fields.ts';
+import { licenceAddress } from './licences.ts';
 import type { PublicPiece } from './public-piece.ts';
 
 /** A picture of a piece as a manifest wants it; the address is absolute, lengths are pixels. */
@@ -7,36 +8,45 @@ export type IiifPicture = {
   readonly address: string;
   readonly width: number;
   readonly height: number;
+  /** Millimetres a pixel; null where the size of the piece is not recorded or it was not found in its photograph. */
+  readonly scale: number | null;
+  /** The smallest file of the same picture. */
+  readonly thumbnail: { readonly address: string; readonly width: number; readonly height: number } | null;
   readonly alt: string;
   /** Who made it, and on what terms it may be used. */
   readonly by: string | null;
   readonly licence: string | null;
 };
 
-/** Absolute addresses: the manifest, the folder its parts are named under (ends with a slash), and the piece's page. */
-export type IiifAddresses = { readonly manifest: string; readonly under: string; readonly page: string };
-
-/** Licences whose address the standard accepts. Source: creativecommons.org and rightsstatements.org, as IIIF asks. */
-const RIGHTS: readonly (readonly [RegExp, string])[] = [
-  [/^CC0(-1\.0)?$/i, 'http://creativecommons.org/publicdomain/zero/1.0/'],
-  [/^CC[ -]BY[ -]4\.0$/i, 'http://creativecommons.org/licenses/by/4.0/'],
-  [/^CC[ -]BY-SA[ -]4\.0$/i, 'http://creativecommons.org/licenses/by-sa/4.0/'],
-  [/^CC[ -]BY-NC[ -]4\.0$/i, 'http://creativecommons.org/licenses/by-nc/4.0/'],
-  [/^CC[ -]BY-NC-SA[ -]4\.0$/i, 'http://creativecommons.org/licenses/by-nc-sa/4.0/'],
-];
+/** Absolute addresses: the manifest, the folder its parts are named under (ends with a slash), the piece's page and its linked record. */
+export type IiifAddresses = {
+  readonly manifest: string;
+  readonly under: string;
+  readonly page: string;
+  readonly linked: string;
+};
 
 /**
  * A IIIF Presentation 3 manifest: one canvas a photographed face. Source: iiif.io/api/presentation/3.0.
- * `words` name the facts; `language` is that of the cabinet's texts.
+ * `words` name the facts and are English; `language` is that of the cabinet's texts. The scale of a canvas is given by the
+ * Physical Dimensions service (iiif.io/api/annex/services, version 1).
  */
 export function iiifManifest(
   piece: PublicPiece,
   at: IiifAddresses,
   pictures: readonly IiifPicture[],
   language: string,
-  words: { readonly number: string; readonly date: string; readonly metal: string; readonly weight: string },
+  words: {
+    readonly number: string;
+    readonly date: string;
+    readonly metal: string;
+    readonly weight: string;
+    readonly by: string;
+    readonly record: string;
+  },
 ): object {
   const says = (text: string): object => ({ [language]: [text] });
+  const label = (text: string): object => ({ en: [text] });
   const facts: readonly (readonly [string, string | null])[] = [
     [words.number, piece.number],
     [words.date, textOf(piece.date)],
@@ -48,16 +58,18 @@ export function iiifManifest(
     id: at.manifest,
     type: 'Manifest',
     label: says(piece.title),
-    metadata: facts.flatMap(([label, value]) =>
-      value === null ? [] : [{ label: says(label), value: { none: [value] } }],
+    metadata: facts.flatMap(([name, value]) =>
+      value === null ? [] : [{ label: label(name), value: { none: [value] } }],
     ),
     ...rightsOf(pictures),
     homepage: [{ id: at.page, type: 'Text', label: says(piece.title), format: 'text/html' }],
-    items: pictures.map((picture) => canvasOf(picture, `${at.under}${picture.face}`, says)),
+    seeAlso: [{ id: at.linked, type: 'Dataset', label: label(words.record), format: 'application/ld+json' }],
+    ...thumbnailOf(pictures[0]),
+    items: pictures.map((picture) => canvasOf(picture, `${at.under}${picture.face}`, says, label(words.by))),
   };
 }
 
-function canvasOf(picture: IiifPicture, id: string, says: (text: string) => object): object {
+function canvasOf(picture: IiifPicture, id: string, says: (text: string) => object, credit: object): object {
   const { address, width, height } = picture;
   const annotation = {
     id: `${id}/page/picture`,
@@ -69,21 +81,40 @@ function canvasOf(picture: IiifPicture, id: string, says: (text: string) => obje
   return {
     id,
     type: 'Canvas',
-    label: says(picture.face),
+    label: { en: [picture.face] },
     summary: says(picture.alt),
     width,
     height,
-    ...(picture.by === null ? {} : { metadata: [{ label: says(picture.face), value: { none: [picture.by] } }] }),
+    ...(picture.by === null ? {} : { metadata: [{ label: credit, value: { none: [picture.by] } }] }),
+    ...thumbnailOf(picture),
+    ...(picture.scale === null ? {} : { service: [physicalScale(picture.scale)] }),
     items: [{ id: `${id}/page`, type: 'AnnotationPage', items: [annotation] }],
+  };
+}
+
+function thumbnailOf(picture: IiifPicture | undefined): { readonly thumbnail?: readonly object[] } {
+  if (picture === undefined || picture.thumbnail === null) return {};
+  const { address, width, height } = picture.thumbnail;
+  return { thumbnail: [{ id: address, type: 'Image', format: 'image/webp', width, height }] };
+}
+
+function physicalScale(millimetres: number): object {
+  return {
+    '@context': 'http://iiif.io/api/annex/services/physdim/1/context.json',
+    '@id': 'http://iiif.io/api/annex/services/physdim/1/context.json',
+    '@type': 'PhysicalDimensions',
+    profile: 'http://iiif.io/api/annex/services/physdim',
+    physicalScale: Number(millimetres.toPrecision(4)),
+    physicalUnits: 'mm',
   };
 }
 
 /** The address of the licence, when all pictures share one that has an address. */
 function rightsOf(pictures: readonly IiifPicture[]): { readonly rights?: string } {
   const licences = new Set(pictures.map(({ licence }) => licence ?? ''));
-  const [licence] = licences;
-  const known = RIGHTS.find(([written]) => licences.size === 1 && written.test(licence ?? ''));
-  return known === undefined ? {} : { rights: known[1] };
+  const [licence = ''] = licences;
+  const rights = licences.size === 1 ? licenceAddress(licence) : null;
+  return rights === null ? {} : { rights };
 }
 
 function textOf(value: { readonly text: string } | string | null | undefined): string | null {

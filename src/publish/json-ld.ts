@@ -1,48 +1,112 @@
-import { known } from '../catalogue/schema/fields.ts';
+import { isBlank, known } from '../catalogue/schema/fields.ts';
 import { sizeSpan } from '../core/measures/parse-size.ts';
 import { formatReference } from '../core/references/reference.ts';
-import type { PublicPiece } from './public-piece.ts';
+import { datesForOthers } from './dates-for-others.ts';
+import type { Named, PublicPiece } from './public-piece.ts';
 
-/** Addresses a linked record needs; all of them absolute. */
-export type LinkedAddresses = { readonly page: string; readonly site: string; readonly pictures: readonly string[] };
+/** Addresses a linked record needs, all of them absolute, and what it says of the cabinet. */
+export type LinkedAddresses = {
+  readonly page: string;
+  readonly site: string;
+  readonly pictures: readonly string[];
+  readonly ruler: (id: string) => string;
+  readonly mint: (id: string) => string;
+  /** The same ruler, mint or denomination in other catalogues, by its id here. */
+  readonly sameAs: (list: 'rulers' | 'mints' | 'denominations', id: string) => readonly string[];
+};
+
+export type LinkedCollection = {
+  readonly title: string;
+  /** The language of the keeper's texts. */
+  readonly language: string;
+  /** The address of the licence of the texts; null where none is stated, or in other words. */
+  readonly licence: string | null;
+};
 
 /**
- * A piece as linked data in the words of schema.org, with the few terms that only numismatics has from Nomisma's ontology.
+ * A piece as linked data in the words of schema.org, with the terms that only numismatics has from Nomisma's ontology. Stated
+ * authority (the name on the piece), authority (for whom it was struck in fact), issuer and maker are four properties. What the
+ * keeper is not certain of is not stated here: neither vocabulary can say "probably", and `pieces.json` does.
  * A member `compared` of the same file is for our own pages: a term that is null in the context says nothing in JSON-LD 1.1.
  * Sources: schema.org VisualArtwork, QuantitativeValue (unit codes of UN/CEFACT Recommendation 20); nomisma.org/ontology.
  */
-export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: string): object {
+export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: LinkedCollection): object {
   const [date, weight, size] = [known(piece.date), known(piece.weight), known(piece.size)];
   const span = size === null ? null : sizeSpan(size);
-  const names = (named: readonly { name: string }[] | string | null): readonly string[] =>
-    named === null || typeof named === 'string' ? [] : named.map(({ name }) => name);
+  const dates = date === null || !isCertain(piece, 'date') ? {} : datesForOthers(date);
+  const stated = isCertain(piece, 'ruler') ? namedIn(piece.rulers) : [];
+  const struckFor = isCertain(piece, 'struck-for') ? piece.struckFor : [];
+  const rulers = (named: readonly Named[]): readonly object[] =>
+    named.map(({ id, name }) => entity(at.ruler(id), name, at.sameAs('rulers', id)));
+  const mint = namedIn(isCertain(piece, 'mint') ? piece.mint : null)[0];
+  const denomination = namedIn(isCertain(piece, 'denomination') ? piece.denomination : null)[0];
+  const place = mint === undefined ? undefined : entity(at.mint(mint.id), mint.name, at.sameAs('mints', mint.id));
+  const hasDesign = (side: PublicPiece['obverse']): string[] => (side?.design === undefined ? [] : [side.design]);
   return drop({
-    '@context': ['https://schema.org', { nmo: 'http://nomisma.org/ontology#', compared: null }],
+    '@context': [
+      'https://schema.org',
+      {
+        nmo: 'http://nomisma.org/ontology#',
+        dcterms: 'http://purl.org/dc/terms/',
+        edtf: 'http://id.loc.gov/datatypes/edtf/',
+        compared: null,
+      },
+    ],
     '@type': 'VisualArtwork',
     '@id': at.page,
     url: at.page,
     identifier: piece.number,
     name: piece.title,
+    description: [...hasDesign(piece.obverse), ...hasDesign(piece.reverse)].join('. ') || undefined,
+    inLanguage: collection.language,
+    license: collection.licence ?? undefined,
     artform: piece.kind,
-    artMedium: piece.metal ?? undefined,
-    temporalCoverage: date?.edtf,
-    dateCreated: date?.edtf,
-    locationCreated:
-      piece.mint === null || typeof piece.mint === 'string' ? undefined : { '@type': 'Place', name: piece.mint.name },
+    artMedium: wordOf(piece.metal),
+    dateCreated: dates.dateCreated,
+    temporalCoverage: dates.temporalCoverage,
+    'dcterms:date': dates.edtf === undefined ? undefined : { '@type': 'edtf:EDTF', '@value': dates.edtf },
+    locationCreated: place === undefined ? undefined : { '@type': 'Place', ...place },
     creator: piece.makers.map(({ name, role }) => ({ '@type': 'Person', name, jobTitle: role })),
     weight: weight === null ? undefined : quantity(weight.grams, 'GRM'),
     width: span === null ? undefined : quantity(span.width, 'MMT'),
     height: span === null ? undefined : quantity(span.height, 'MMT'),
     citation: piece.references.map((reference) => formatReference(reference, reference.cited)),
     image: at.pictures,
-    isPartOf: { '@type': 'Collection', '@id': at.site, name: collection },
-    'nmo:hasAuthority': names(piece.rulers),
+    isPartOf: { '@type': 'Collection', '@id': at.site, name: collection.title },
+    'nmo:hasStatedAuthority': rulers(stated),
+    'nmo:hasAuthority': rulers(struckFor.length > 0 ? struckFor : isActual(piece) ? stated : []),
+    'nmo:hasIssuer': isCertain(piece, 'issuer') ? wordOf(piece.issuer) : undefined,
+    'nmo:hasMint': place,
     'nmo:hasDenomination':
-      piece.denomination === null || typeof piece.denomination === 'string' ? undefined : piece.denomination.name,
+      denomination === undefined
+        ? undefined
+        : drop({ name: denomination.name, sameAs: at.sameAs('denominations', denomination.id) }),
+    'nmo:hasMaterial': isCertain(piece, 'metal') ? wordOf(piece.metal) : undefined,
     'nmo:hasAxis': piece.axis?.hours ?? undefined,
     'nmo:hasObverse': sideOf(piece.obverse),
     'nmo:hasReverse': sideOf(piece.reverse),
   });
+}
+
+/** Whether the name on a piece is also the name of whoever had it struck: not on copies and counterfeits, or where that is doubtful. */
+function isActual(piece: PublicPiece): boolean {
+  return !['counterfeit', 'replica'].includes(piece.kind) && isCertain(piece, 'struck-for');
+}
+
+function isCertain({ sure }: PublicPiece, statement: keyof PublicPiece['sure']): boolean {
+  return (sure[statement] ?? 'certain') === 'certain';
+}
+
+function namedIn(held: readonly Named[] | Named | string | null): readonly Named[] {
+  return held === null || typeof held === 'string' ? [] : 'id' in held ? [held] : held;
+}
+
+function wordOf(text: string | null): string | undefined {
+  return text === null || isBlank(text) ? undefined : text;
+}
+
+function entity(address: string, name: string, others: readonly string[]): object {
+  return drop({ '@id': address, name, sameAs: others });
 }
 
 function quantity(value: number, unitCode: string): object {

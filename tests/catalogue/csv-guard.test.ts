@@ -12,13 +12,14 @@ import { unreadCsv } from '../../src/commands/import/write-import.ts';
 import { ledgerWith } from '../../src/commands/add/new-piece.ts';
 
 // The first letters are those of OWASP, "CSV Injection" (tab, carriage return and full-width forms among them), and of ASVS 5.0, 1.2.10.
-const EVALUATED = ['=1+1', "=cmd|' /C calc'!A0", '=HYPERLINK("http://example.org")', '+EDW R ANGL', '+44 1904 000000', '-2+3+cmd', '- slight crease', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1', '＋1', '－1', '＠A1', '-0043/-0001', "'=1"]; // prettier-ignore
-const LEFT_ALONE = ['-0043', '+5', '-3.50', '-1,5', '-44', '-0043~', '+5%', '-', '+', '', 'Penny', "Widow's mite", "'tis", 'a=b', '1279/1281', '(=1)', '£45']; // prettier-ignore
+const EVALUATED = ['=1+1', "=cmd|' /C calc'!A0", '=HYPERLINK("http://example.org")', '+EDW R ANGL', '+44 1904 000000', '-2+3+cmd', '- slight crease', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1', '＋1', '－1', '＠A1', "'=1", '-0043/-0001+A1', '-2/3']; // prettier-ignore
+const LEFT_ALONE = ['-0043', '+5', '-3.50', '-1,5', '-44', '-0043~', '-0043/-0001', '-005X~', '-0100/..', '+5%', '-', '+', '', 'Penny', "Widow's mite", "'tis", 'a=b', '1279/1281', '(=1)', '£45']; // prettier-ignore
 
-/** What a spreadsheet would evaluate, said in OWASP's own words; a figure with its sign is a figure. */
+/** What a spreadsheet would evaluate, said in OWASP's own words; a figure with its sign, or a date of figures, is neither. */
 const isFormula = (cell: string): boolean =>
   /^[=+\-@\t\r\n\0＝＋－＠]/.test(cell) &&
   cell.length > 1 &&
+  !/^-[\dX]{4}[\dX/.~?%-]*$/.test(cell) &&
   Number.isNaN(Number(cell.replace(',', '.').replace(/[~?%]$/, '')));
 
 describe('a cell of a file that is written', () => {

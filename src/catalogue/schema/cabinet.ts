@@ -4,18 +4,41 @@ import { parseMoney } from '../../core/money/parse-money.ts';
 import { field, words } from './fields.ts';
 
 const within = z.strictObject({ name: words, in: words });
+/** A language, with a script and a region if need be, that the Unicode locale data know by name. */
+function isLanguage(tag: string): boolean {
+  const [language = '', ...rest] = tag.split('-');
+  const isKnown = (type: 'language' | 'region' | 'script', code: string): boolean => {
+    try {
+      const name = new Intl.DisplayNames(['en'], { type, fallback: 'none' }).of(code);
+      return name !== undefined;
+    } catch {
+      return false;
+    }
+  };
+  return (
+    /^[a-z]{2,3}$/i.test(language) &&
+    isKnown('language', language) &&
+    rest.every((part) => (part.length === 4 ? isKnown('script', part) : isKnown('region', part)))
+  );
+}
 
 /** `cabinet.yaml`: what the whole site needs to know. */
 export const cabinetSchema = z.strictObject({
   title: words,
   /** The keeper's public name, as the site prints it. */
   keeper: words,
-  /** The language of the texts: `en`. */
-  language: words.default('en'),
+  /** The language of the texts: `en`, `de`, `pt-BR`. The site's own words are English. */
+  language: words
+    .refine(isLanguage, 'A language is written as its tag, like en, de or pt-BR (BCP 47). This one is not known.')
+    .default('en'),
   /** Where the site will stand: `https://example.org/coins/`. */
   address: z
     .url({ protocol: /^https?$/, error: 'An address begins with https://, like https://example.org/coins/.' })
     .optional(),
+  /** On what terms others may use the texts and the photographs: `{ texts: CC BY 4.0, photographs: CC BY-NC 4.0 }`. */
+  licence: z.strictObject({ texts: words.optional(), photographs: words.optional() }).optional(),
+  /** Whether search engines may list the site. */
+  robots: z.enum(['all', 'none']).default('all'),
   /** What this cabinet is, in a few sentences. */
   about: words.optional(),
   /** `yes` marks invented data; only then may git track `private/`. */

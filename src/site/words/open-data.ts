@@ -13,7 +13,7 @@ export const openDataWords = {
     `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
-    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front.',
+    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
   feed: 'feed.xml',
   feedSays: 'The pieces added last, for a feed reader (RSS 2.0).',
   sitemap: 'sitemap.xml',
@@ -51,5 +51,12 @@ export const openDataWords = {
   fileOf: (file: string, title: string) => `${file} of ${title}`,
   feedTitle: (cabinet: string) => `${cabinet}: new pieces`,
   feedDescription: 'The pieces added last.',
-  manifestFacts: { number: 'Number', date: 'Date', metal: 'Metal', weight: 'Weight' },
+  manifestFacts: {
+    number: 'Number',
+    date: 'Date',
+    metal: 'Metal',
+    weight: 'Weight',
+    by: 'Photograph',
+    record: 'Linked data',
+  },
 } as const;

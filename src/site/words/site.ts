@@ -18,6 +18,7 @@ export const siteWords = {
   pageTitle: (title: string, cabinet: string): string => (title === cabinet ? cabinet : `${title} · ${cabinet}`),
   keptBy: (keeper: string): string => ended(`Kept by ${keeper}`),
   demo: 'Everything here is invented: the Circle, its keeper, the pieces and their histories. The photographs are drawings.',
+  licence: 'Licence of the texts:',
   files: 'This catalogue as data:',
   json: 'JSON',
   csv: 'a spreadsheet',

@@ -8,6 +8,7 @@ import { exhibitWords } from '../../words/exhibits.ts';
 import { tied } from '../../words/no-break.ts';
 import type { FaceView } from '../shared/face.ts';
 import { faceOf } from '../shared/face.ts';
+import { keeperLanguage } from '../shared/head.ts';
 import type { Crumb, PageHead } from '../shared/head.ts';
 import { extentOf, UNMEASURED } from '../shared/sizes.ts';
 import type { CaseFigure } from './case-figure.ts';
@@ -61,6 +62,8 @@ export type ExhibitPage = {
   readonly scope: string | null;
   readonly says: string;
   readonly statement: string;
+  /** The language of title and texts where it is not English. */
+  readonly language: string | undefined;
   readonly cases: readonly CaseView[];
   readonly abbreviations: readonly Abbreviation[];
   readonly books: readonly { readonly id: string; readonly heading: string; readonly books: readonly BookView[] }[];
@@ -83,6 +86,7 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
     scope: scope === null ? null : tied(scope),
     says: keeper === null ? extent : `${extent} ${exhibitWords.shownBy(keeper)}`,
     statement: storyHtml(tied(statement)),
+    language: keeperLanguage(cabinet),
     cases: shown.cases.map((one) => caseView(one, shown, cabinet)),
     abbreviations,
     books: [

@@ -1,11 +1,15 @@
+import type { FacePictures } from '../../../photographs/cache/manifest.ts';
 import { iiifManifest } from '../../../publish/iiif.ts';
 import type { IiifPicture } from '../../../publish/iiif.ts';
 import { jsonLd } from '../../../publish/json-ld.ts';
+import { sameAs } from '../../../publish/identifiers.ts';
+import { licenceAddress } from '../../../publish/licences.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
 import { altOf } from '../shared/alt.ts';
+import { extentOf, pictureWidth } from '../shared/sizes.ts';
 
 /** A piece as linked data: the file `data/pieces/<id>.json`, and the same inside the piece's page. */
 export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
@@ -13,8 +17,13 @@ export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
     page: inFull(urls.piece(piece.id)),
     site: inFull(urls.home()),
     pictures: picturesOf(cabinet, piece).map(({ address }) => address),
+    ruler: (id: string) => inFull(urls.ruler(id)),
+    mint: (id: string) => inFull(urls.mint(id)),
+    sameAs: (list: 'rulers' | 'mints' | 'denominations', id: string) =>
+      sameAs(cabinet.lists[list][id]?.fields.identifiers),
   };
-  return jsonLd(piece, at, cabinet.lists.cabinet.title);
+  const { title, language, licence } = cabinet.lists.cabinet;
+  return jsonLd(piece, at, { title, language, licence: licenceAddress(licence?.texts ?? '') });
 }
 
 /** The pictures of a piece for another viewer; null where there are none, for a manifest must show something. */
@@ -26,6 +35,7 @@ export function manifestOf(cabinet: Cabinet, piece: PublicPiece): object | null 
     manifest,
     under: manifest.slice(0, manifest.lastIndexOf('/') + 1),
     page: inFull(urls.piece(piece.id)),
+    linked: inFull(urls.pieceJson(piece.id)),
   };
   return iiifManifest(piece, at, pictures, cabinet.lists.cabinet.language, openDataWords.manifestFacts);
 }
@@ -37,11 +47,22 @@ export function withManifest(cabinet: Cabinet): readonly PublicPiece[] {
 
 /** The JPEG of every face that was photographed, with absolute addresses. */
 function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[] {
-  return (cabinet.photographs[piece.id] ?? []).flatMap(({ face, jpeg }) => {
+  return (cabinet.photographs[piece.id] ?? []).flatMap((made) => {
+    const { face, jpeg } = made;
     const said = piece.pictures.find((picture) => picture.face === face);
     if (said === undefined) return [];
     const { by, licence } = said;
     const address = inFull(urls.photograph(piece.id, jpeg.file));
-    return [{ face, address, width: jpeg.width, height: jpeg.height, alt: altOf(piece, face), by, licence }];
+    const { width, height } = jpeg;
+    const [small] = made.webp;
+    const thumbnail = small === undefined ? null : { ...small, address: inFull(urls.photograph(piece.id, small.file)) };
+    const scale = extentOf(piece) === null || !isToScale(made) ? null : pictureWidth(piece, made) / width;
+    const terms = licence ?? cabinet.lists.cabinet.licence?.photographs ?? null;
+    return [{ face, address, width, height, scale, thumbnail, alt: altOf(piece, face), by, licence: terms }];
   });
+}
+
+/** Whether the piece was found in its photograph, or shown by the keeper: only then are its millimetres known. */
+function isToScale({ placed }: FacePictures): boolean {
+  return placed === 'found' || placed === 'crop';
 }

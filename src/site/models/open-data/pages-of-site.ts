@@ -33,9 +33,13 @@ export function sitemapOf(cabinet: Cabinet): string {
   return sitemap(pagesOfSite(cabinet).map(inFull));
 }
 
-/** What search engines are told at the door: they may read everything, and where the sitemap lies. */
-export function robotsText(): string {
-  const lines = ['User-agent: *', 'Allow: /'];
-  if (hasPublicAddress()) lines.push(`Sitemap: ${inFull(urls.sitemapAtRoot())}`);
+/**
+ * What search engines are told: whether they may read, and where the sitemap is. They read the file only at the root of a host
+ * (RFC 9309): under a path the pages say it themselves.
+ */
+export function robotsText(cabinet: Cabinet): string {
+  const mayRead = cabinet.lists.cabinet.robots === 'all';
+  const lines = ['User-agent: *', mayRead ? 'Allow: /' : 'Disallow: /'];
+  if (hasPublicAddress() && mayRead) lines.push(`Sitemap: ${inFull(urls.sitemapAtRoot())}`);
   return `${lines.join('\n')}\n`;
 }

@@ -77,7 +77,7 @@ export function printPage(cabinet: Cabinet, exhibit: Exhibit, form: Form): Print
   const views = parts.map((part) => ({ stock: part.stock, view: partView(part, title, paper) }));
   return {
     bare: {
-      language: cabinet.lists.cabinet.language,
+      language: 'en',
       title: heading,
       description: paperWords.description,
       style,

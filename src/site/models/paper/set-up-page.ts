@@ -30,7 +30,7 @@ export function setUpPage(cabinet: Cabinet, exhibit: Exhibit): SetUpPage {
   const style = '@layer tokens,base,components,page;';
   return {
     bare: {
-      language: cabinet.lists.cabinet.language,
+      language: 'en',
       title: heading,
       description: paperWords.setUpHow,
       style,

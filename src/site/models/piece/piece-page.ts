@@ -15,6 +15,7 @@ import { relatedTo } from '../compare/worth-comparing.ts';
 import { faceOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
+import { keeperLanguage } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { linkedData } from '../open-data/linked.ts';
 import { attributionRows } from './attribution.ts';
@@ -59,6 +60,8 @@ export type PiecePage = {
   readonly cautions: readonly CautionName[];
   /** HTML. */
   readonly story: string;
+  /** The language of title and story where it is not English. */
+  readonly language: string | undefined;
   readonly cite: string;
   readonly files: readonly { readonly name: string; readonly to: string }[];
   readonly neighbours: Board | null;
@@ -110,6 +113,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
     sets: piece.listed ? setRows(cabinet, piece.id) : [],
     cautions: cautionsOf(piece),
     story: storyHtml(piece.story),
+    language: keeperLanguage(cabinet),
     cite: citationOf(piece, cabinet),
     files: filesOf(piece, cabinet),
     neighbours: await neighboursOf(piece, cabinet),

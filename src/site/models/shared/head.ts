@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
+import { licenceAddress } from '../../../publish/licences.ts';
 import { loadCabinet } from '../../cabinet.ts';
+import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { siteWords } from '../../words/site.ts';
 import { widestRule } from './sizes.ts';
@@ -38,6 +40,10 @@ export type Frame = {
   readonly sizes: string;
   readonly canonical: string | null;
   readonly picture: string | null;
+  /** The terms of the texts, and their address where they have one; null where the keeper states none. */
+  readonly licence: { readonly name: string; readonly href: string | null } | null;
+  /** What search engines are told; null where they may list the page. */
+  readonly robots: string | null;
   readonly rooms: readonly Room[];
   readonly linked: string | null;
 };
@@ -62,12 +68,19 @@ function inlineStyle({ unlisted, here }: PageHead): Promise<string> {
   return sizes;
 }
 
+/** The language of the keeper's texts where it is not the site's own, for `lang` on titles and stories. */
+export function keeperLanguage({ lists }: Pick<Cabinet, 'lists'>): string | undefined {
+  const { language } = lists.cabinet;
+  return language === 'en' ? undefined : language;
+}
+
 export async function frameOf(head: PageHead): Promise<Frame> {
   const { cabinet, exhibits } = (await loadCabinet()).lists;
   const style = await inlineStyle(head);
   const digest = createHash('sha256').update(style).digest('base64');
   return {
-    language: cabinet.language,
+    // The site's own words are English, whatever language the keeper's texts are in.
+    language: 'en',
     title: siteWords.pageTitle(head.title, cabinet.title),
     cabinetTitle: cabinet.title,
     keeper: cabinet.keeper,
@@ -76,6 +89,11 @@ export async function frameOf(head: PageHead): Promise<Frame> {
     sizes: style,
     canonical: hasPublicAddress() ? inFull(head.here) : null,
     picture: head.picture === undefined || !hasPublicAddress() ? null : inFull(head.picture),
+    licence:
+      cabinet.licence?.texts === undefined
+        ? null
+        : { name: cabinet.licence.texts, href: licenceAddress(cabinet.licence.texts) },
+    robots: head.unlisted === true || cabinet.robots === 'none' ? 'noindex, nofollow' : null,
     rooms: roomsAt(head.here, exhibits.length > 0),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),

@@ -96,6 +96,21 @@ describe('a IIIF manifest', () => {
     expect(new Set(own).size).toBe(own.length);
   });
 
+  // IIIF, Physical Dimensions service: the scale is what a pixel measures. The piece fills 88 per cent of 1,200 pixels.
+  test('says how many millimetres a pixel of the canvas is', () => {
+    const size = piece(PIECE).size;
+    if (size === null || typeof size === 'string') throw new Error('the piece has a diameter');
+    const [first] = manifest().items as unknown as readonly [{ service: readonly [{ physicalScale: number }] }];
+    const across = first.service[0].physicalScale * 1200 * 0.88;
+    expect(Math.abs(across - 18.6)).toBeLessThan(0.3);
+  });
+
+  test('has no scale where the piece was not found in its photograph', () => {
+    const whole = { ...face('obverse'), placed: 'whole' as const };
+    const unsure = { ...cabinet, photographs: { [PIECE]: [whole] } };
+    expect(JSON.stringify(manifestOf(unsure, piece(PIECE)))).not.toContain('physicalScale');
+  });
+
   test('gives the licence by its address', () => {
     expect(manifest().rights).toBe('http://creativecommons.org/publicdomain/zero/1.0/');
   });
@@ -125,5 +140,47 @@ describe('linked data', () => {
       weight: { '@type': 'QuantitativeValue', unitCode: 'GRM' },
       width: { '@type': 'QuantitativeValue', unitCode: 'MMT' },
     });
+  });
+
+  type Linked = Readonly<Record<string, readonly { readonly '@id': string; readonly sameAs?: readonly string[] }[]>>;
+  const authorities = (id: string, property: string): readonly string[] =>
+    ((linkedData(cabinet, piece(id)) as Linked)[property] ?? []).map((ruler) => ruler['@id'].split('/').at(-2) ?? '');
+
+  // Nomisma's ontology: the stated authority need not be the real authority behind the object. The rows are read from the pieces:
+  // short cross pennies name Henry whoever reigned (common knowledge of the series), posthumous coins name the dead.
+  test.for([
+    ['short-cross-john-york', ['henry-ii'], ['john']],
+    ['short-cross-richard-york', ['henry-ii'], ['richard-i']],
+    ['henry-viii-posthumous-groat', ['henry-viii'], ['edward-vi']],
+    ['york-penny-3b', ['edward-i'], ['edward-i']],
+  ] as const)('%s states %s and was struck for %s', ([id, stated, actual]) => {
+    expect(authorities(id, 'nmo:hasStatedAuthority')).toEqual(stated);
+    expect(authorities(id, 'nmo:hasAuthority')).toEqual(actual);
+  });
+
+  test('names a ruler by address, with the same ruler in other catalogues', () => {
+    const [ruler] = (linkedData(cabinet, piece(PIECE)) as Linked)['nmo:hasStatedAuthority'] ?? [];
+    expect(ruler).toMatchObject({
+      '@id': 'https://example.org/rulers/edward-i/',
+      sameAs: ['http://www.wikidata.org/entity/Q57798'],
+    });
+  });
+
+  test('states nothing that the keeper is not certain of', () => {
+    const doubtful = { ...piece(PIECE), sure: { mint: 'probable', ruler: 'possible' } } as const;
+    const linked = linkedData(cabinet, doubtful);
+    expect(linked).not.toHaveProperty('nmo:hasMint');
+    expect(linked).not.toHaveProperty('locationCreated');
+    expect(linked).not.toHaveProperty('nmo:hasStatedAuthority');
+  });
+
+  test('says of a counterfeit whose name it bears, and not that he had it struck', () => {
+    const linked = linkedData(cabinet, piece('edward-i-counterfeit'));
+    expect(linked).toHaveProperty('nmo:hasStatedAuthority');
+    expect(linked).not.toHaveProperty('nmo:hasAuthority');
+  });
+
+  test('is no offer, and says nothing of price', () => {
+    for (const one of cabinet.listed) expect(JSON.stringify(linkedData(cabinet, one))).not.toMatch(/Offer|price/i);
   });
 });

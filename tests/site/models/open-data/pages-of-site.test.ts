@@ -42,8 +42,13 @@ describe('the sitemap', () => {
     expect(pagesOfSite(marked).join(' ')).not.toMatch(/unlisted-groat|hidden-noble/);
   });
 
+  test('is not named, and nothing may be read, where the keeper wants no search engine', () => {
+    const lists = { ...demo.lists, cabinet: { ...demo.lists.cabinet, robots: 'none' as const } };
+    expect(robotsText({ ...demo, lists })).toBe('User-agent: *\nDisallow: /\n');
+  });
+
   // A sitemap speaks for what lies beneath its own folder: that of robots.txt is the root.
   test('is named by robots.txt at the root', () => {
-    expect(robotsText()).toContain('Sitemap: https://example.org/sitemap.xml\n');
+    expect(robotsText(demo)).toContain('Sitemap: https://example.org/sitemap.xml\n');
   });
 });
