@@ -80,7 +80,7 @@ export function followRim(look: Pixels, { x, y, radius }: Pick<Centre, 'x' | 'y'
 
 function judged(look: Pixels, outline: Outline, oval: number, astray: number): RoundPiece {
   const judgement = judgeRim(look, outline);
-  const slack = Math.min(0.1, Math.max(0.025, 0.02 + 2.5 * astray));
+  const slack = Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * astray));
   return { outline, slack, judgement, sure: sureness(judgement, oval, astray) };
 }
 

@@ -11,6 +11,8 @@ const BURNT = 252;
 const GLARE = 0.06;
 /** How much of the light's changes over eight pixels must happen within one, lest it be blurred. */
 const SHARP = 0.34;
+/** The least change of light over six pixels, of twice 255, that is relief. */
+const RELIEF = 16;
 /** A piece is judged as if it were so many pixels across: what is finer than that no page shows. */
 const JUDGED_AT = 360;
 /** Pixels looked at along each side of a photograph; how far from neutral, as a logarithm, and how few are nearer, for a tint. */
@@ -47,7 +49,7 @@ function lightsOf({ bytes }: CutOut): { readonly lights: Uint8Array; readonly bu
 /** How much light changes over two pixels, as a part of what it changes over six, of the size a piece is judged at. */
 function sharpness({ bytes, width, height }: CutOut): number {
   const unit = 4 * Math.max(1, Math.round(Math.max(width, height) / JUDGED_AT));
-  let [near, far] = [0, 0];
+  let [near, far, count] = [0, 0, 0];
   for (let y = 2; y < height - 2; y += 3) {
     const row = y * width * 4;
     for (let at = row; at + 8 * unit < row + width * 4; at += 12) {
@@ -57,9 +59,11 @@ function sharpness({ bytes, width, height }: CutOut): number {
       const first = pair(unit);
       near += Math.abs(pair(3 * unit) - first);
       far += Math.abs(pair(7 * unit) - pair(0));
+      count += 1;
     }
   }
-  return far === 0 ? 1 : near / far;
+  // On what is worn smooth there is nothing to be sharp.
+  return far < RELIEF * count || far === 0 ? 1 : near / far;
 }
 
 /** Whether nothing in a photograph is neutral, and all of it leans to orange or to blue. */
