@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Reign } from '../core/dating/dating.ts';
+import { pieceSchemas } from './date-contexts.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
 import { splitFrontMatter } from './front-matter.ts';
@@ -8,13 +8,11 @@ import { problem } from './problem.ts';
 import { readForm } from './read-fields.ts';
 import { NAMED_FOLDERS } from './records.ts';
 import type { Filed, NamedFolder, Picture, Records } from './records.ts';
-import { reignsOf } from './reigns.ts';
 import { cabinetSchema } from './schema/cabinet.ts';
 import { exhibitSchema } from './schema/exhibit.ts';
 import { eraSchema, setSchema } from './schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schema/lists.ts';
 import type { RulerFields } from './schema/lists.ts';
-import { pieceSchema } from './schema/piece.ts';
 import type { PieceFields } from './schema/piece.ts';
 
 export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
@@ -32,22 +30,14 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
 /** Reads a cabinet time and again; a file that is the same object as before is not read anew. */
 export function cabinetReader(): (folder: CabinetFolder) => ReadCabinet {
   const known: KnownFiles = new WeakMap();
-  const pieceForms = new Map<string, z.ZodType<PieceFields>>();
-  return (folder) =>
-    readWith(folder, known, (rulers) => {
-      const reigns: readonly Reign[] = rulers.flatMap(reignsOf);
-      const name = JSON.stringify(reigns);
-      const form = pieceForms.get(name) ?? pieceSchema(reigns);
-      pieceForms.clear();
-      pieceForms.set(name, form);
-      return form;
-    });
+  const pieceForm = pieceSchemas();
+  return (folder) => readWith(folder, known, pieceForm);
 }
 
 /** What came of reading a file, and the form it was read against. */
 type KnownFiles = WeakMap<CabinetFile, { readonly form: object; readonly read: ReadFile }>;
 type ReadFile = { readonly filed: readonly Filed<unknown>[]; readonly problems: readonly Problem[] };
-type PieceForm = (rulers: readonly Filed<RulerFields>[]) => z.ZodType<PieceFields>;
+type PieceForm = (rulers: readonly Filed<RulerFields>[]) => (facts: string) => z.ZodType<PieceFields>;
 
 function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm): ReadCabinet {
   const problems: Problem[] = [];
@@ -79,15 +69,17 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       if (match?.[1] !== kind || text === null) return [];
       return once(held, form, (own) => filed(form, match[2] ?? '', file, text, 1, '', own));
     });
-  const folders = <T>(kind: string, name: string, form: z.ZodType<T>): readonly Filed<T>[] =>
+  const folders = <T>(kind: string, name: string, formFor: (facts: string) => z.ZodType<T>): readonly Filed<T>[] =>
     foldersOf(folder.files, kind).flatMap((id) => {
       const file = `${kind}/${id}/${name}`;
       const found = texts.get(file);
       if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
       if (found === undefined || found.text === null) return [];
       const halves = splitFrontMatter(found.text);
-      if (halves !== null)
+      if (halves !== null) {
+        const form = formFor(halves.facts);
         return once(found, form, (own) => filed(form, id, file, halves.facts, halves.factsFrom, halves.story, own));
+      }
       problems.push(problem('front-matter-missing', { file, line: 1 }));
       return [];
     });
@@ -114,7 +106,7 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       denominations: list('denominations', denominationSchema),
       eras: list('eras', eraSchema),
       sets: list('sets', setSchema),
-      exhibits: folders('exhibits', 'exhibit.md', exhibitSchema),
+      exhibits: folders('exhibits', 'exhibit.md', () => exhibitSchema),
       works: list('works', workSchema),
     },
     problems,

@@ -1,4 +1,4 @@
-import { dayFromIso } from '../core/calendars/reckoning.ts';
+import { dayFromIso } from '../core/calendars/civil.ts';
 import type { Dating } from '../core/dating/dating.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { Grade } from '../core/grade/grade.ts';

@@ -93,7 +93,12 @@ export const ERA_YEARS: readonly {
   readonly latest: number;
   readonly source: string;
 }[] = [
-  { write: 'SE 1', earliest: -311, latest: -310, source: 'Bickerman, Chronology of the Ancient World: autumn 312 BC' },
+  {
+    write: 'Seleucid 1',
+    earliest: -311,
+    latest: -310,
+    source: 'Bickerman, Chronology of the Ancient World: autumn 312 BC',
+  },
   { write: 'SEB 1', earliest: -310, latest: -309, source: 'Bickerman, Chronology of the Ancient World: spring 311 BC' },
   {
     write: 'Saka 1',

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { formatDate } from '../../core/dating/format-date.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import type { Reign } from '../../core/dating/dating.ts';
+import type { DateContext } from '../../core/dating/dating.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { formatAxis, parseAxis } from '../../core/measures/parse-axis.ts';
 import { formatLength, parseLength } from '../../core/measures/parse-length.ts';
@@ -35,9 +35,9 @@ const parts = <S extends string>(of: S) => [`${of} legend`, `${of} reading`, `${
  * `content/README.md` and the form at the desk follow from it. `reigns` (from the rulers' files) let a date say
  * `Edward I, year 7`.
  */
-export function pieceRows(reigns: readonly Reign[]) {
-  const date = field((text) => parseDate(text, { reigns }), 'date-unreadable');
-  const [altered, found, link] = [alteredRows(reigns), foundRows(reigns), linkRows(reigns)];
+export function pieceRows(context: DateContext = {}) {
+  const date = field((text) => parseDate(text, context), 'date-unreadable');
+  const [altered, found, link] = [alteredRows(context), foundRows(context), linkRows(context)];
   return {
     number: row(words, {
       label: 'Number', control: 'line', seen: 'data', targets: ['number'], example: '"0123"',
@@ -232,4 +232,4 @@ export type PieceRows = ReturnType<typeof pieceRows>;
 export type PieceField = keyof PieceRows;
 
 /** The table without a cabinet's reigns, for everything but reading dates. */
-export const PIECE_ROWS = pieceRows([]);
+export const PIECE_ROWS = pieceRows();

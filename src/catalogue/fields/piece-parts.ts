@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import type { Reign } from '../../core/dating/dating.ts';
+import type { DateContext } from '../../core/dating/dating.ts';
 import { formatLegend } from '../../core/legends/format-legend.ts';
 import { parseLegend } from '../../core/legends/parse-legend.ts';
 import { parseCrop } from '../crop.ts';
@@ -49,14 +49,14 @@ export const CREDIT = {
   }),
 }; // prettier-ignore
 
-export function foundRows(reigns: readonly Reign[]) {
+export function foundRows(context: DateContext) {
   return {
     area: row(words.optional(), {
       label: 'Area', control: 'line', example: 'East Riding',
       says: 'As coarse as you are willing to publish; the exact spot belongs in the ledger.',
     }),
     how: row(words.optional(), { label: 'How', control: 'line', example: 'metal detecting', says: 'How it was found.' }),
-    when: row(field((text) => parseDate(text, { reigns }), 'date-unreadable').optional(), {
+    when: row(field((text) => parseDate(text, { ...context, dateOf: 'event' }), 'date-unreadable').optional(), {
       label: 'When', control: 'line', reads: 'date', example: '1998', says: 'When it was found.',
     }),
     recorded: row(words.optional(), {
@@ -71,11 +71,11 @@ export const DIES = {
 }; // prettier-ignore
 
 /** One thing that was done to a piece made from another. */
-export function doneRows(reigns: readonly Reign[]) {
+export function doneRows(context: DateContext) {
   return {
     what: row(words, { label: 'What', control: 'line', example: 'engraved', says: 'What was done.' }),
     on: row(words.optional(), { label: 'On', control: 'line', example: 'obverse', says: 'On which side.' }),
-    date: row(field((text) => parseDate(text, { reigns }), 'date-unreadable').optional(), {
+    date: row(field((text) => parseDate(text, context), 'date-unreadable').optional(), {
       label: 'When', control: 'line', reads: 'date', example: 'c. 1810', says: 'When it was done.',
     }),
     by: row(words.optional(), { label: 'By', control: 'line', example: 'unknown', says: 'By whom.' }),
@@ -84,8 +84,8 @@ export function doneRows(reigns: readonly Reign[]) {
 }
 
 /** What a piece was before it was made from another. */
-export function alteredRows(reigns: readonly Reign[]) {
-  const done = doneRows(reigns);
+export function alteredRows(context: DateContext) {
+  const done = doneRows(context);
   return {
     host: row(words, { label: 'Host', control: 'line', example: 'Penny of 1797', says: 'The piece it was made from.' }),
     'host-ruler': row(id.optional(), {
@@ -99,9 +99,9 @@ export function alteredRows(reigns: readonly Reign[]) {
 }
 
 /** One link of a provenance. */
-export function linkRows(reigns: readonly Reign[]) {
+export function linkRows(context: DateContext) {
   return {
-    when: row(orBlank(field((text) => parseDate(text, { reigns }), 'date-unreadable')).optional(), {
+    when: row(orBlank(field((text) => parseDate(text, { ...context, dateOf: 'event' }), 'date-unreadable')).optional(), {
       label: 'When', control: 'line', reads: 'date', blanks: true, example: '1934', says: 'When it passed.',
     }),
     how: row(words.optional(), { label: 'How', control: 'line', example: 'auction', says: 'auction, purchase, gift, bequest, find.' }),

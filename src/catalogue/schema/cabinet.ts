@@ -60,7 +60,7 @@ export const cabinetSchema = z.strictObject({
         metal: words,
         /** A troy ounce: `24.10 GBP`. */
         price: field(parseMoney, 'money-unreadable'),
-        date: field((text) => parseDate(text), 'date-unreadable'),
+        date: field((text) => parseDate(text, { dateOf: 'event' }), 'date-unreadable'),
         source: words,
       }),
     )

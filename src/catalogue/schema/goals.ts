@@ -2,7 +2,10 @@ import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import { field, id, oneOrMore, words } from './fields.ts';
 
+/** When pieces of a set were made. */
 const date = field((text) => parseDate(text), 'date-unreadable');
+/** When a period began or ended. */
+const bound = field((text) => parseDate(text, { dateOf: 'event' }), 'date-unreadable');
 
 /** `eras/<id>.yaml`: one authority's way to cut up time. */
 export const eraSchema = z.strictObject({
@@ -15,7 +18,7 @@ export const eraSchema = z.strictObject({
   ends: z.enum(['inclusive', 'shared']),
   /** `yes` when the scheme itself has periods that overlap or years between them. */
   gaps: z.enum(['yes', 'no']).default('no'),
-  periods: z.array(z.strictObject({ id, name: words, from: date, to: date, note: words.optional() })).min(1),
+  periods: z.array(z.strictObject({ id, name: words, from: bound, to: bound, note: words.optional() })).min(1),
   note: words.optional(),
 });
 

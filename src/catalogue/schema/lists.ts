@@ -5,7 +5,7 @@ import { parseLength } from '../../core/measures/parse-length.ts';
 import { parseWeight } from '../../core/measures/parse-weight.ts';
 import { field, id, oneOrMore, words, yesOrNo } from './fields.ts';
 
-const date = field((text) => parseDate(text), 'date-unreadable');
+const date = field((text) => parseDate(text, { dateOf: 'event' }), 'date-unreadable');
 
 /** The same thing in other people's lists: `{ nomisma: edward_i, wikidata: Q57798 }`. */
 const identifiers = z.record(z.string(), words).optional();

@@ -9,7 +9,7 @@ export type WrittenFields = Readonly<Record<string, Written>>;
 export type ListKind = 'rulers' | 'mints' | 'denominations' | 'works';
 
 /** The fields of `piece.md` in the order of the form. */
-export const PIECE_ORDER: readonly string[] = Object.keys(pieceSchema([]).shape);
+export const PIECE_ORDER: readonly string[] = Object.keys(pieceSchema().shape);
 
 /** The fields of a list file in the order of its form. */
 export const LIST_ORDER: Readonly<Record<ListKind, readonly string[]>> = {

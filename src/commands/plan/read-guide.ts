@@ -46,7 +46,7 @@ function readRow(row: Readonly<Record<string, string>>, scale: ScaleId | undefin
     return refuse(`Its price runs backwards, from ${low} to ${high}. Write ${high} under low and ${low} under high.`);
   const graded = readWantedGrade(grade, scale);
   if (!graded.ok) return graded;
-  const dated = parseDate(date);
+  const dated = parseDate(date, { dateOf: 'event' });
   if (!dated.ok) return dated;
   const { latest } = dated.value;
   if (typeof latest !== 'number')

@@ -1,4 +1,4 @@
-import { dayFromJulian } from './julian.ts';
+import { dayFromJulian } from './civil.ts';
 
 /** 1 Muharram AH 1, Friday 16 July 622 of the Julian calendar: the civil epoch. */
 const HIJRI_EPOCH = dayFromJulian({ year: 622, month: 7, day: 16 });
@@ -25,4 +25,10 @@ export function hijriFromDay(fixed: number): { year: number; month: number; day:
 /** First and last day of a Hijri year, as fixed numbers. */
 export function hijriYear(year: number): { first: number; last: number } {
   return { first: dayFromHijri(year, 1, 1), last: dayFromHijri(year + 1, 1, 1) - 1 };
+}
+
+/** First and last day of a Hijri month, 1 to 12, as fixed numbers. */
+export function hijriMonth(year: number, month: number): { first: number; last: number } {
+  const last = month === 12 ? hijriYear(year).last : dayFromHijri(year, month + 1, 1) - 1;
+  return { first: dayFromHijri(year, month, 1), last };
 }

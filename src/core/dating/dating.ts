@@ -1,21 +1,25 @@
-import type { Reckoning } from '../calendars/reckoning.ts';
+import type { DayCalendar } from '../calendars/civil.ts';
+import type { CountedCalendar } from '../calendars/counted-years.ts';
+import type { ReignTitle } from '../calendars/reign-titles.ts';
 
 /** An end of a dating: an astronomical year (44 BC is -43), EDTF's `..` for no end at all, or null for an end not known. */
 export type Bound = number | 'open' | null;
 
+/** What the years of a text are counted by. */
 export type CalendarName =
   | 'gregorian'
   | 'julian'
   | 'hijri'
   | 'seleucid'
   | 'hebrew'
-  | 'saka'
-  | 'vikrama'
-  | 'persian'
-  | 'japanese'
-  | 'minguo'
+  | 'byzantine'
+  | 'buddhist'
+  | 'republican'
+  | 'indiction'
   | 'cyclical'
-  | 'regnal';
+  | 'regnal'
+  | ReignTitle['calendar']
+  | Exclude<CountedCalendar, 'babylonian'>;
 
 /** A date as it was written and as it is understood. */
 export interface Dating {
@@ -31,10 +35,13 @@ export interface Dating {
   readonly about: boolean;
   /** The writer said "perhaps". */
   readonly doubtful: boolean;
-  /** First and last day, where the text or its calendar settles them; both named in `reckoning`. */
+  /**
+   * First and last day, where the text or its calendar settles them. `reckoning` names the calendar of both; a span
+   * that crosses the reform begins on a Julian day and ends on a Gregorian one.
+   */
   readonly from?: string;
   readonly to?: string;
-  readonly reckoning?: Reckoning;
+  readonly reckoning?: DayCalendar;
   /** The single spans, when the date is one (or all) of several: 1279 or 1280; a year of the sixty-year cycle. */
   readonly years?: readonly (readonly [number, number])[];
 }

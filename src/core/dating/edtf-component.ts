@@ -1,4 +1,4 @@
-import { lengthOfMonth } from '../calendars/reckoning.ts';
+import { lengthOfMonth } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 
 /** One date of EDTF: a year, a season, a month or a day, any digit of which may be X. */
@@ -15,11 +15,15 @@ export interface Component {
   readonly doubtful: boolean;
 }
 
-const DATE =
-  /^[?~%]?(?<year>-?[\dX]{4})(?:S(?<significant>\d))?[?~%]?(?:-[?~%]?(?<month>[\dX]{2})[?~%]?(?:-[?~%]?(?<day>[\dX]{2})[?~%]?)?)?$/;
+/** *Perhaps*, *about* or both may stand before or after any part. */
+const MARK = '[?~%]?';
+const MONTH_AND_DAY = `-${MARK}(?<month>[\\dX]{2})${MARK}(?:-${MARK}(?<day>[\\dX]{2})${MARK})?`;
+const DATE = new RegExp(`^${MARK}(?<year>-?[\\dX]{4})(?:S(?<significant>\\d))?${MARK}(?:${MONTH_AND_DAY})?$`);
 const LONG_YEAR = /^[?~%]?Y(?<digits>-?\d+)(?:E(?<zeros>\d{1,2}))?(?:S(?<significant>\d{1,2}))?[?~%]?$/;
-const TIME =
-  /T(?:(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d+)?|24:00:00)(?:Z|(?!-00(?::?00)?$)(?:\+(?:0\d|1[0-3])(?::?[0-5]\d)?|\+14(?::?00)?|-(?:0\d|1[01])(?::?[0-5]\d)?|-12(?::?00)?))?$/;
+const MINUTES = '(?::?[0-5]\\d)?';
+const ZONE = `\\+(?:0\\d|1[0-3])${MINUTES}|\\+14(?::?00)?|-(?:0\\d|1[01])${MINUTES}|-12(?::?00)?`;
+const CLOCK = '(?:[01]\\d|2[0-3]):[0-5]\\d:[0-5]\\d(?:\\.\\d+)?|24:00:00';
+const TIME = new RegExp(`T(?:${CLOCK})(?:Z|(?!-00(?::?00)?$)(?:${ZONE}))?$`);
 
 /** The months of spring, summer, autumn and winter, EDTF's 21 to 24, for ordering only: the sky differs by hemisphere. */
 const SEASONS: ReadonlyMap<number, readonly [first: number, last: number]> = new Map([

@@ -1,12 +1,12 @@
-import { leavesOutItsName } from './read-bound.ts';
-import { formatPart } from './format-part.ts';
-import { formatDays } from './format-days.ts';
+import { civilFromIso, lengthOfMonth } from '../calendars/civil.ts';
 import type { Dating } from './dating.ts';
-import { formatGloss, formatYear, formatYears } from './format-year.ts';
-import { SEASONS } from './words.ts';
-import { plainText } from './written-text.ts';
+import { formatGloss, formatPart, formatYear, formatYears } from './format-years.ts';
+import { THIRDS } from './parts.ts';
+import { leavesOutItsName } from './read-bound.ts';
+import { MONTHS, SEASONS } from './words.ts';
+import { plainText, withPlainEras } from './written-text.ts';
 
-export { formatYear } from './format-year.ts';
+export { formatYear } from './format-years.ts';
 
 /** Longer lists of single years are left in the keeper's words. */
 const MOST_SINGLE_YEARS = 4;
@@ -17,6 +17,8 @@ const MOST_SINGLE_YEARS = 4;
  */
 export function formatDate(dating: Dating): string {
   if (!COUNTED_FROM_CHRIST.has(dating.calendar)) return formatCounted(dating);
+  const ends = formatEnds(dating);
+  if (ends !== undefined) return ends;
   const perhaps = dating.doubtful ? 'perhaps ' : '';
   if (!dating.about) return perhaps + formatPlain(dating);
   // "before about 1351", but "about 1280".
@@ -27,8 +29,18 @@ export function formatDate(dating: Dating): string {
 
 const BOUND_FIRST = /^(?:not before|not after|before|after|until) /;
 const COUNTED_FROM_CHRIST = new Set(['gregorian', 'julian']);
+const MARKED_ENDS = /^[^/[{]*?\d(?<first>[?~%]?)\/[^/]*?\d(?<last>[?~%]?)$/;
+const MARKS: Readonly<Record<string, string>> = { '~': 'about ', '?': 'perhaps ', '%': 'perhaps about ' };
 
-/** The words give the years of ours already: `AH 1255 (1839/40)`, `AH 1255 = 1839`, `AH 294/906-7`. */
+/** Two ends of which one is surer than the other: "from about 1279 to 1281". */
+function formatEnds({ earliest, latest, edtf, from, to }: Dating): string | undefined {
+  const { first = '', last = '' } = MARKED_ENDS.exec(edtf)?.groups ?? {};
+  if (first === last || typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
+  if (from !== undefined || to !== undefined) return undefined;
+  return `from ${MARKS[first] ?? ''}${formatYear(earliest)} to ${MARKS[last] ?? ''}${formatYear(latest)}`;
+}
+
+/** The words give the years of ours already: `AH 1255 (1839/40)`, `AH 1255 = 1839`, `AH 294/906-7`, `1200 (AH 596)`. */
 const SAYS_BOTH = /\([^)]*\d[^)]*\)$|=|\d ?\/ ?(?:AD )?\d{3,4}(?:[-/–]\d+)?(?: AD)?$/;
 
 /** Another era keeps its own words, and the years of ours follow in parentheses. */
@@ -36,7 +48,7 @@ function formatCounted(dating: Dating): string {
   const { text, earliest, latest, years } = dating;
   if (SAYS_BOTH.test(plainText(text)) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
   if (years && years.length > MOST_SINGLE_YEARS) return text;
-  return `${text} (${dating.calendar === 'cyclical' ? formatSet(dating) : formatGloss(earliest, latest)})`;
+  return `${text} (${years ? formatSet(dating) : formatGloss(earliest, latest)})`;
 }
 
 function formatPlain(dating: Dating): string {
@@ -62,12 +74,27 @@ function formatSet({ text, years = [], edtf }: Dating): string {
   return named.join(edtf.startsWith('{') ? ' and ' : ' or ').replace(/ (?:or|and) (?=.* (?:or|and) )/g, ', ');
 }
 
+const TWO_FOLLOWING = /(?<!\d)(?<first>\d{2,4})\/(?<second>\d{1,3})(?!\d)/;
+const PARTS_OF_YEAR = ['early ', 'mid-', 'late '];
+
 /** A keeper who wrote no year in figures wrote of a century, or of ten years, and is answered so. */
 function formatSpan(text: string, low: number, high: number): string {
+  const plain = withPlainEras(plainText(text));
   if (/^\d{3}X|\d0(?:s|er)/.test(text) && low % 10 === 0 && low % 100 !== 0 && high === low + 9)
-    return `${String(low)}s`;
-  const part = /\d{3}/.test(plainText(text)) ? undefined : formatPart(low, high);
+    return low < 1000 ? `AD ${String(low)}s` : `${String(low)}s`;
+  if (low === high) return partOfYear(plain) + formatYear(low);
+  if (high === low + 1 && low !== 0 && TWO_FOLLOWING.test(plain)) {
+    return low > 0 && low < 1000 ? `AD ${formatGloss(low, high)}` : formatGloss(low, high);
+  }
+  const part = /\d{3}/.test(plain) ? undefined : formatPart(low, high);
   return part ?? formatYears(low, high);
+}
+
+/** "early 1588", which its keeper wrote so. */
+function partOfYear(plain: string): string {
+  const word = /(?:^|[ .])(?<word>\p{L}+)[ -](?:AD |BC )?\d+(?: \D+)?$/u.exec(plain)?.groups?.['word']?.toLowerCase();
+  const third = word === undefined || word === 'in' ? -1 : THIRDS.findIndex((words) => words.includes(word));
+  return PARTS_OF_YEAR[third] ?? '';
 }
 
 /** A single bound, named by the year the keeper named: "before 1351" where 1350 is the last year allowed. */
@@ -83,4 +110,40 @@ function formatOpen({ earliest, latest, text }: Dating): string {
     return step === 1 ? `after ${formatYear(earliest - 1)}` : `not before ${formatYear(earliest)}`;
   }
   return earliest === null && latest === null ? 'undated' : text;
+}
+
+const NAMES_STYLE = /\b(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i;
+
+/** Days for a visitor: "14 October 1066", "April 1985", "20 November 1278 – 19 November 1279". Undefined if none are known. */
+function formatDays({ from, to, earliest, latest, reckoning, calendar, text }: Dating): string | undefined {
+  // An old-style day is shown as it was written, with its calendar named: the new style would hide what the source says.
+  if (calendar === 'julian' && reckoning === 'gregorian' && /\d/.test(text)) {
+    const words = text.replace(/^(?:c\.|ca\.?|circa|about|perhaps|probably) ?/i, '').replace(/ ?\(?\?\)?$/, '');
+    return NAMES_STYLE.test(words)
+      ? words.replace(/,? ?\(?(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i, ' (old style)')
+      : `${words} (old style)`;
+  }
+  const first = from === undefined ? undefined : formatDay(from);
+  const last = to === undefined ? undefined : formatDay(to);
+  if (from !== undefined && to !== undefined) {
+    if (from === to) return first;
+    return isWholeMonth(from, to) ? first?.replace(/^\d+ /, '') : `${first ?? ''} – ${last ?? ''}`;
+  }
+  if (first !== undefined && latest === 'open') return `${first} onwards`;
+  if (first !== undefined && latest === null) return `not before ${first}`;
+  if (last !== undefined && earliest === 'open') return `until ${last}`;
+  if (to !== undefined && reckoning && earliest === null) return `not after ${formatDay(to)}`;
+  return undefined;
+}
+
+function formatDay(iso: string): string {
+  const { year, month, day } = civilFromIso(iso);
+  return `${String(day)} ${MONTHS[month - 1]?.[0] ?? ''} ${formatYear(year)}`;
+}
+
+function isWholeMonth(from: string, to: string): boolean {
+  const first = civilFromIso(from);
+  const last = civilFromIso(to);
+  const isOneMonth = first.year === last.year && first.month === last.month;
+  return isOneMonth && first.day === 1 && last.day === lengthOfMonth(last.year, last.month);
 }

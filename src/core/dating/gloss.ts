@@ -1,45 +1,115 @@
+import { isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import { readLetterYear } from './read-letter-year.ts';
+import { unmistakableForms } from './read-era.ts';
+import { readIndiction } from './read-cycle.ts';
+import { readYears, type PointContext, type WordReader } from './reading.ts';
+import { readLetterYear } from './read-year.ts';
+import { followingYear } from './shortened.ts';
 
-const YEARS =
-  '(?:AD )?(?<first>\\d{1,4})(?<firstBc> ?BC)?(?:(?:/| - |-)(?:AD )?(?<last>\\d{1,4}))?(?<bc> ?BC)?(?: AD)?';
+const YEAR = '\\d{1,4}';
+const FIRST = `(?:AD )?(?<first>${YEAR})(?<firstBc> ?BC)?`;
+const YEARS = `${FIRST}(?:(?:/| - |-)(?:AD )?(?<last>${YEAR}))?(?<bc> ?BC)?(?: AD)?`;
 const IN_PARENTHESES = new RegExp(`^(?<date>.*\\S) ?\\((?:= ?)?${YEARS}\\)$`);
 const AFTER_EQUALS = new RegExp(`^(?<date>.*\\S) ?= ?${YEARS}$`);
 
-/** Islamic coins are listed as `AH 294/906-7`; a stroke alone may also part two years, so here only what agrees is read. */
+/** Islamic coins are listed as `AH 294/906-7`; a stroke alone may also stand between two years, so here only what agrees is read. */
 const AFTER_STROKE = new RegExp(`^(?<date>.*\\S) ?/ ?${YEARS}$`);
 /** `294/906-7`: the first of a pair that agrees is Hijri, though it does not say so. */
 const HIJRI_PAIR = /^\d{1,4} ?\/ ?\d{3,4} ?- ?\d{1,4}(?: AD)?$/;
+/** `1200 (AH 596)`, `1948 = AM 5708`: the years of ours first. */
+const YEARS_FIRST = new RegExp(`^${YEARS} ?(?:\\((?:= ?)?(?<date>[^()]*\\S)\\)|= ?(?<after>.*\\S))$`);
+/** `AM 6095, indiction 5`, `AD 587 (indiction 5)` */
+const WITH_INDICTION =
+  /^(?<date>.*\d.*?),? \(?(?<indiction>ind(?:\.|iction)? ?(?:\d{1,2}|[IVX]{1,4})|\d{1,2}(?:st|nd|rd|th) indiction)\)?$/i;
 
 /**
- * `AH 1255 (1839/40)`, `AH 1255 = AD 1839`, `AH 294/906-7`: the years of ours beside a year of another era must agree with it, and
- * beside a cyclical year they choose among its years. Undefined when there is no such pair.
+ * `AH 1255 (1839/40)`, `AH 1255 = AD 1839`, `AH 294/906-7`, `1200 (AH 596)`: the years of ours next to a year of
+ * another era must agree with it; they choose among the years of a cycle and among the eras that a sign may stand
+ * for. Undefined when there is no such pair.
  */
-export function readGlossed(
-  text: string,
-  read: (date: string) => Outcome<Reading> | undefined,
-): Outcome<Reading> | undefined {
+export function readGlossed(text: string, read: WordReader): Outcome<Reading> | undefined {
   const groups = (IN_PARENTHESES.exec(text) ?? AFTER_EQUALS.exec(text))?.groups;
-  if (!groups) return readBothFigures(text) ?? readStroke(text, read);
+  if (!groups)
+    return readBothFigures(text) ?? readYearsFirst(text, read) ?? readIndicted(text, read) ?? readStroke(text, read);
   const date = groups['date'] ?? '';
   // Two years of ours after one date agree with nothing.
   if (IN_PARENTHESES.test(date) || AFTER_EQUALS.test(date)) return undefined;
-  const letters = readLetterYear(date);
-  const reading = letters ?? read(date);
-  if (!reading?.ok || (letters === undefined && isOfChrist(reading.value))) return undefined;
-  const { low, high } = yearsOfGloss(groups);
-  const agreed =
-    reading.value.calendar === 'cyclical' ? chosen(reading.value, low, high) : agreeing(reading.value, low, high);
-  return agreed
-    ? good(agreed)
-    : refuse(`The two years of "${text}" do not agree; write ${date} alone to see what it comes to.`);
+  return readLetterYear(date, NOTHING) ? agreedLetters(text, date, groups) : agreed(text, date, groups, read);
 }
+
+const NOTHING: PointContext = { readDate: () => undefined };
+
+function agreedLetters(text: string, letters: string, groups: Record<string, string>): Outcome<Reading> | undefined {
+  const reading = readLetterYear(letters, NOTHING);
+  const { low, high } = yearsOfGloss(groups);
+  if (reading?.ok && agreeing(reading.value, low, high)) return reading;
+  return refuse(`The two years of "${text}" do not agree; write ${letters} alone to see what it comes to.`);
+}
+
+/** A date of another era with the years of ours that it must agree with. */
+function agreed(
+  text: string,
+  date: string,
+  groups: Record<string, string>,
+  read: WordReader,
+): Outcome<Reading> | undefined {
+  const { low, high } = yearsOfGloss(groups);
+  const reading = read(date);
+  if (reading?.ok && isOfChrist(reading.value)) return undefined;
+  const forms = unmistakableForms(date);
+  const outcomes = forms.length > 0 ? forms.map((form) => read(form)) : [reading];
+  const readings = outcomes.flatMap((outcome) => (outcome?.ok ? [outcome.value] : []));
+  if (readings.length === 0) return undefined;
+  const fitting = readings.flatMap((one) => (one.years ? chosen(one, low, high) : agreeing(one, low, high)) ?? []);
+  const [only] = fitting;
+  if (fitting.length === 1 && only) return good(only);
+  if (fitting.length > 1) return reading;
+  return refuse(
+    `The two years of "${text}" do not agree; write ${forms.join(' or ') || date} alone to see what it comes to.`,
+  );
+}
+
+/** The years of ours first, and the same in another era after them. */
+function readYearsFirst(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const groups = YEARS_FIRST.exec(text)?.groups;
+  const date = groups?.['date'] ?? groups?.['after'] ?? '';
+  // A number in parentheses alone is no date of another era.
+  if (!groups || !/[^\d\s]/.test(date) || (groups['first'] ?? '').length < 3) return undefined;
+  return agreed(text, date, groups, read);
+}
+
+/** A date with the indiction, which must be one of its years. */
+function readIndicted(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const { date = '', indiction = '' } = WITH_INDICTION.exec(text)?.groups ?? {};
+  const reading = date === '' ? undefined : read(date);
+  const cycle = readIndiction(indiction.replace(/^ind(?:\.|iction)? ?/i, 'indiction '), NOTHING);
+  if (!reading?.ok || !cycle) return reading;
+  if (!cycle.ok) return cycle;
+  const { earliest, latest } = reading.value;
+  if (typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
+  const [low, high] = byzantineYears(reading.value) ?? [earliest, latest];
+  const kept = chosen(cycle.value, low, high);
+  if (!kept) return refuse(`"${date}" is no year of the ${indiction}; write one of them alone.`);
+  const [span, ...others] = kept.years ?? [];
+  if (span === undefined || others.length > 0) return good(kept);
+  const [first, last] = [Math.max(earliest, span[0]), Math.min(latest, span[1])];
+  return good(first === earliest && last === latest ? reading.value : readYears(first, last, 'indiction'));
+}
+
+/** A year that begins in September in the two years that an indiction is named by, drawn in so that its neighbours do not touch. */
+function byzantineYears({ calendar, earliest, latest }: Reading): readonly [number, number] | undefined {
+  if (calendar !== 'byzantine' || typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
+  return [earliest + MOST_OF_YEAR, latest - MOST_OF_YEAR];
+}
+
+/** Less than half a year: a span of two years touches no other that begins where it ends. */
+const MOST_OF_YEAR = 0.4;
 
 /** `1910 (MCMX)`: figures, and in parentheses the letters on the piece. */
 function readBothFigures(text: string): Outcome<Reading> | undefined {
   const { year = '', letters = '' } = /^(?<year>\d{4}) ?\((?<letters>[^()\d]+)\)$/.exec(text)?.groups ?? {};
-  const reading = letters === '' ? undefined : readLetterYear(letters);
+  const reading = letters === '' ? undefined : readLetterYear(letters, NOTHING);
   if (!reading?.ok) return undefined;
   if (reading.value.earliest === Number(year)) return reading;
   return refuse(`The two years of "${text}" do not agree; write ${letters} alone to see what it comes to.`);
@@ -50,7 +120,7 @@ function isOfChrist({ calendar }: Reading): boolean {
 }
 
 /** Two years that agree, on either side of a stroke. */
-function readStroke(text: string, read: (date: string) => Outcome<Reading> | undefined): Outcome<Reading> | undefined {
+function readStroke(text: string, read: WordReader): Outcome<Reading> | undefined {
   const { date = '', ...years } = AFTER_STROKE.exec(text)?.groups ?? {};
   if (date === '' || date.includes('/') || (years['first'] ?? '').length < 3) return undefined;
   const reading = read(HIJRI_PAIR.test(text) ? `AH ${date}` : date);
@@ -65,7 +135,7 @@ function yearsOfGloss({ first = '', last = first, firstBc, bc }: Record<string, 
   low: number;
   high: number;
 } {
-  if (bc !== undefined) return { low: 1 - Number(first), high: 1 - Number(last) };
+  if (bc !== undefined) return { low: 1 - Number(first), high: 1 - followingYear(first, last) };
   if (firstBc !== undefined) return { low: 1 - Number(first), high: last === first ? 1 - Number(first) : Number(last) };
   const isCut = last.length < first.length;
   return { low: Number(first), high: Number(isCut ? first.slice(0, -last.length) + last : last) };
@@ -77,18 +147,13 @@ function agreeing(reading: Reading, low: number, high: number): Reading | undefi
   return low <= high && earliest <= low && high <= latest ? reading : undefined;
 }
 
-/** The years of a cyclical date that lie within others. */
+/** The years of a date with several that touch others. */
 function chosen(reading: Reading, low: number, high: number): Reading | undefined {
-  const years = (reading.years ?? []).filter(([first, last]) => first >= low && last <= high);
-  const members = reading.edtf.replace(/[[\]]/g, '').split(',');
-  const kept = members.filter((member) => years.some(([year]) => Number.parseInt(member, 10) === year));
-  const [only] = kept;
-  if (only === undefined) return undefined;
-  return {
-    ...reading,
-    years,
-    earliest: years.at(0)?.[0] ?? null,
-    latest: years.at(-1)?.[1] ?? null,
-    edtf: kept.length === 1 ? only : `[${kept.join(',')}]`,
-  };
+  const years = (reading.years ?? []).filter(([first, last]) => first <= high && last >= low);
+  const [only] = years;
+  const last = years.at(-1);
+  if (only === undefined || last === undefined) return undefined;
+  const members = years.map(([from, to]) => (from === to ? isoYear(from) : `${isoYear(from)}..${isoYear(to)}`));
+  const edtf = years.length === 1 ? (members[0] ?? '').replace('..', '/') : `[${members.join(',')}]`;
+  return { ...reading, years, earliest: only[0], latest: last[1], edtf };
 }

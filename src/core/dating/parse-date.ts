@@ -1,82 +1,120 @@
 import { good, refuse, type Outcome } from '../outcome.ts';
+import { askForTwoDates, askWhichFigures, askWhichWord } from './ask.ts';
+import { namedEra } from './bare-years.ts';
 import type { DateContext, Dating, Reading } from './dating.ts';
-import { refuseFormerEdtf } from './edtf-former.ts';
-import { readEdtf } from './edtf.ts';
-import type { WordReader } from './qualifiers.ts';
-import { withPlainEras } from './plain-eras.ts';
+import { readEdtf, refuseFormerEdtf } from './edtf.ts';
+import { readHyphened } from './hyphen.ts';
+import { readUnknownEnd } from './read-bound.ts';
 import { phraseReader } from './read-phrase.ts';
-import { readYears } from './reading.ts';
-import { askForTwoDates } from './two-dates.ts';
-import { askWhichWord } from './two-words.ts';
+import { readYears, type WordReader } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
-import { anyOf, plainText } from './written-text.ts';
+import { anyOf, plainText, withPlainEras, withWholeFigures } from './written-text.ts';
 
-/** A set of years in EDTF may be long, such as every year at one place in the cycle of sixty; words are not. */
-const LONGEST = 300;
+/** A set of years in EDTF may be long, such as every year of one number of the indiction; words are not. */
+const LONGEST = 900;
 const LONGEST_PHRASE = 120;
-const UNDATED_WORDS = new RegExp(`^${anyOf(UNDATED)}(?:[,;:]? ?(?<inner>[[(].*[\\])]|(?<=[,;:] ?).*))?$`, 'i');
+const UNDATED_WORDS = new RegExp(`^${anyOf(UNDATED)}(?:[,;:]? ?(?<inner>[[(].*[\\])]|(?<=[,;: ] ?).*\\d.*))?$`, 'i');
 const UNDATED_AFTER = new RegExp(`^(?<inner>.*\\S) ?\\(${anyOf(UNDATED)}\\)$`, 'i');
-/** Figures that stand on coins of the Hijra and of Christ alike, so that the keeper must say which. */
-const ARABIC_FIGURES = /[٠-٩۰-۹]/;
+const STRICT = /^edtf: ?(?<edtf>.*)$/i;
 const NAMES_ERA = new RegExp(`\\d ?${anyOf([...AFTER_CHRIST, ...BEFORE_CHRIST])}|${anyOf(['AD', 'A.D.'])} ?\\d`, 'i');
 const EXAMPLES = '1279, 1279/1281, c. 1280, 44 BC, AH 294 or 12th century';
 const TOO_LONG = `The date is too long to be one; write a date such as ${EXAMPLES}, and the rest in the story.`;
 
 /**
- * Reads a date as keepers, books and standards write it: see `readings.ts` for the grammar by example. Refuses with a
- * sentence that says what to write; a word left over or a range that runs backwards is never a value.
+ * Reads a date as keepers, books and standards write it: see `date-examples.ts` for the grammar by example. `edtf:`
+ * before a text reads it as strict EDTF. Refuses with a sentence that says what to write; a word left over, a range
+ * that runs backwards, or a text with two readings is never a value.
  */
 export function parseDate(text: string, context: DateContext = {}): Outcome<Dating> {
   // Before a sign of it is read: the way a long text is refused must not grow with the text.
   if (text.length > LONGEST) return refuse(TOO_LONG);
-  const plain = withPlainEras(plainText(text));
+  const plain = withWholeFigures(withPlainEras(plainText(text)));
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
-  if (plain.length > LONGEST_PHRASE) return readLong(text, plain);
+  const strict = STRICT.exec(plain)?.groups?.['edtf'];
+  if (strict !== undefined || plain.length > LONGEST_PHRASE) return readStrict(text, strict ?? plain);
   const ambiguous = askWhichWord(plain);
   if (ambiguous !== undefined) return refuse(ambiguous);
-  const readPhrase = phraseReader(context.reigns ?? []);
-  const outcome = readWhole(plain, readPhrase);
-  if (!outcome) return refuse(askForTwoDates(plain, readPhrase) ?? notUnderstood(plain, readPhrase));
+  const reader = readerIn(context);
+  const outcome = readWhole(plain, reader);
+  if (!outcome) return refuse(askForTwoDates(plain, reader.readPhrase) ?? notUnderstood(plain, reader));
   if (!outcome.ok) return outcome;
-  if (ARABIC_FIGURES.test(text) && outcome.value.calendar === 'gregorian' && !NAMES_ERA.test(plain)) {
-    return refuse(`Arabic figures may count from the Hijra or from Christ; write AH ${plain} or AD ${plain}.`);
-  }
-  return good({ text: text.trim(), ...outcome.value });
+  const figures =
+    outcome.value.calendar === 'gregorian' && !NAMES_ERA.test(plain) ? askWhichFigures(text, plain) : undefined;
+  return figures === undefined ? good({ text: text.trim(), ...outcome.value }) : refuse(figures);
 }
 
-/** Only EDTF may be longer than a phrase. */
-function readLong(text: string, plain: string): Outcome<Dating> {
-  const edtf = plain.length > LONGEST ? undefined : readEdtf(plain);
-  return edtf?.ok ? good({ text: text.trim(), ...edtf.value }) : refuse(TOO_LONG);
+/** EDTF alone: what is longer than a phrase, and what says that it is EDTF. */
+function readStrict(text: string, edtf: string): Outcome<Dating> {
+  const outcome = readEdtf(edtf);
+  if (outcome?.ok) return good({ text: text.trim(), ...outcome.value });
+  if (edtf.length > LONGEST_PHRASE) return refuse(TOO_LONG);
+  const former = refuseFormerEdtf(edtf);
+  if (outcome || former !== undefined) return outcome ?? refuse(former ?? '');
+  return refuse(`"${edtf}" is not EDTF of levels 0 to 2; write it as 1279/1281 or 1279~, or in words without "edtf:".`);
 }
 
-function readWhole(text: string, readPhrase: WordReader): Outcome<Reading> | undefined {
+/** EDTF for a field that is read in words too: what another reading could be given to is marked as strict. */
+export function edtfForField(edtf: string): string {
+  const outcome = parseDate(edtf);
+  return outcome.ok && outcome.value.edtf === edtf ? edtf : `edtf:${edtf}`;
+}
+
+/** A reader of phrases, which remembers what it has read, with the context it reads in. */
+interface Reader {
+  readonly context: DateContext;
+  readonly readPhrase: WordReader;
+}
+
+function readerIn(context: DateContext): Reader {
+  return { context, readPhrase: phraseReader(context) };
+}
+
+function readWhole(text: string, reader: Reader): Outcome<Reading> | undefined {
+  const { context, readPhrase } = reader;
   const undated = (UNDATED_WORDS.exec(text) ?? UNDATED_AFTER.exec(text))?.groups;
   if (undated) {
     const inner = undated['inner']?.replace(/^[[(](.*)[\])]$/, '$1');
-    return inner === undefined ? good({ ...readYears(null, null) }) : readWhole(inner, readPhrase);
+    // What stands beside "undated" are years: ND (1902-10).
+    if (inner !== undefined) return readWhole(inner, readerIn({ ...context, hyphen: context.hyphen ?? 'range' }));
+    return good(readYears(null, null));
   }
+  // To EDTF a question mark in front of -1588 is a doubt about 1589 BC; in a list it is a beginning that is not known.
+  const settled = /^\?|\?$/.test(text) ? readUnknownEnd(text, readPhrase) : undefined;
+  const hyphened = settled ?? readHyphened(text, context);
+  if (hyphened) return hyphened;
+  const era = namedEra(text, context);
+  if (era) return era.ok ? readPhrase(era.value) : era;
   const edtf = readEdtf(text);
   if (edtf?.ok) return edtf;
-  // Hyphen and two figures that are no month may be years, 1279-81; so may the second of two eras, 1255/1839-40.
-  if (edtf && !/^(?:\d{4}\/)?\d{4}-\d\d$/.test(text)) return edtf;
+  // Hyphen and two figures after a second of two eras are years: 1255/1839-40.
+  if (edtf && !/^\d{4}\/\d{4}-\d\d$/.test(text)) return edtf;
   const former = refuseFormerEdtf(text);
   if (former !== undefined) return refuse(former);
   return readPhrase(text) ?? edtf;
 }
 
 /** Names the words that were left over, when what stands before them is a date. */
-function notUnderstood(text: string, readPhrase: WordReader): string {
+function notUnderstood(text: string, reader: Reader): string {
+  const isDate = (words: string) => readWhole(words, reader)?.ok === true;
   const list = text.split(/[,;] ?/);
-  if (list.length > 1 && list.length < 9 && list.every((date) => readWhole(date, readPhrase)?.ok)) {
+  if (list.length > 1 && list.length < 9 && list.every(isDate)) {
     return `"${text}" does not say whether it is one of the dates or all; write ${list.join(' or ')}, or ${list.join(' and ')}.`;
   }
   const words = text.split(' ');
   for (let kept = Math.min(words.length - 1, 6); kept > 0; kept -= 1) {
     const date = words.slice(0, kept).join(' ').replace(/[,;]$/, '');
-    if (readWhole(date, readPhrase)?.ok) {
+    if (isDate(date)) {
       return `"${date}" is a date, but "${words.slice(kept).join(' ')}" after it is not understood; write ${date} alone.`;
     }
   }
-  return `"${text}" is not a date that can be read here; write one such as ${EXAMPLES}.`;
+  return wordNotKnown(text, isDate) ?? `"${text}" is not a date that can be read here; write one such as ${EXAMPLES}.`;
+}
+
+/** Names the word before a date, or next to a number, that is none of an era, a month or a ruler known here. */
+function wordNotKnown(text: string, isDate: (words: string) => boolean): string | undefined {
+  const { word = '', rest = '' } = /^(?<word>\p{L}[^\d]*?)[ .,:]+(?<rest>\S*\d.*)$/u.exec(text)?.groups ?? {};
+  if (word === '' || word.length > 40) return undefined;
+  if (isDate(rest)) return `"${rest}" is a date, but "${word}" before it is not understood; write ${rest} alone.`;
+  if (!/^\d{1,3}$/.test(rest)) return undefined;
+  return `"${word}" is not the sign of an era, a month or a ruler known here; write the year AD, or spell it out.`;
 }

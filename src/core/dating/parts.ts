@@ -6,149 +6,49 @@ export interface Part {
   readonly of: number;
 }
 
+/** Words written in one line, with commas between them. */
+const listed = (...lines: readonly string[]) => lines.flatMap((line) => line.split(', '));
+
 /** Early, middle and late are thirds, as PeriodO reads them in published periods and as Latin palaeography's in., med., ex. */
-const THIRDS: readonly (readonly string[])[] = [
-  [
-    ...[
-      'early',
-      'beginning of',
-      'beginning',
-      'beg. of',
-      'start of',
-      'opening of',
-      'Anfang',
-      'Beginn',
-      'frühes',
-      'frühe',
-    ],
-    ...['début', 'déb.', 'in.', 'in', 'ineunte'],
-    ...['begin', 'vroege', 'inizio', 'inizi', 'principio', 'principios', 'comienzos', 'inicios'],
-  ],
-  [
-    'mid',
-    'middle of',
-    'middle',
-    'Mitte',
-    'mittleres',
-    'milieu',
-    'mil.',
-    'med.',
-    'med',
-    'medio',
-    'mediante',
-    'midden',
-    'metà',
-    'mediados',
-  ],
-  [
-    ...['late', 'end of', 'end', 'ending of', 'close of', 'Ende', 'spätes', 'späte', 'fin', 'ex.', 'ex', 'exeunte'],
-    ...['eind', 'einde', 'fine', 'finales', 'fines'],
-  ],
+export const THIRDS: readonly (readonly string[])[] = [
+  listed(
+    'early, beginning of, beginning, beg. of, start of, opening of, Anfang, Beginn, frühes, frühe, früh',
+    'début, déb., in., in, ineunte, begin, vroege, vroeg, inizio, inizi, principio, principios, comienzos, inicios',
+  ),
+  listed(
+    'mid, middle of, middle, Mitte, mittleres, milieu, mil., med., med, medio, mediante, midden, halverwege',
+    'metà, mediados, mitad',
+  ),
+  listed(
+    'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
+    'eind, einde, laat, fine, finales, fines',
+  ),
 ];
 
 const FRACTIONS: readonly { readonly of: number; readonly words: readonly string[] }[] = [
-  { of: 2, words: ['half', 'Hälfte', 'H.', 'Hft.', 'moitié', 'dimidium', 'helft', 'metà', 'mitad'] },
-  { of: 3, words: ['third', 'Drittel', 'tiers', 'derde', 'terzo', 'tercio'] },
-  { of: 4, words: ['quarter', 'Viertel', 'V.', 'quart', 'kwart', 'quarto', 'cuarto'] },
+  { of: 2, words: listed('half, Hälfte, H., Hft., moitié, dimidium, helft, metà, mitad') },
+  { of: 3, words: listed('third, Drittel, tiers, derde, terzo, tercio') },
+  { of: 4, words: listed('quarter, Viertel, V., quart, kwart, quarto, cuarto') },
 ];
 
 const ORDINALS: readonly (readonly string[])[] = [
-  [
-    'first',
-    '1st',
-    '1.',
-    '1',
-    'erste',
-    'erstes',
-    'ersten',
-    'première',
-    'premier',
-    '1re',
-    '1ère',
-    '1er',
-    'eerste',
-    '1e',
-    '1ste',
-    'prima',
-    'primo',
-    'primera',
-    'primer',
-    '1a',
-    '1o',
-  ],
-  [
-    'second',
-    '2nd',
-    '2.',
-    '2',
-    'zweite',
-    'zweites',
-    'zweiten',
-    'seconde',
-    'deuxième',
-    '2e',
-    '2de',
-    '2nde',
-    'tweede',
-    'seconda',
-    'secondo',
-    'segunda',
-    'segundo',
-    '2a',
-    '2o',
-  ],
-  [
-    'third',
-    '3rd',
-    '3.',
-    '3',
-    'dritte',
-    'drittes',
-    'dritten',
-    'troisième',
-    '3e',
-    'derde',
-    '3de',
-    'terzo',
-    'terza',
-    'tercer',
-    'tercero',
-    '3o',
-  ],
-  [
-    'fourth',
-    '4th',
-    '4.',
-    '4',
-    'vierte',
-    'viertes',
-    'vierten',
-    'quatrième',
-    '4e',
-    'vierde',
-    '4de',
-    'quarto',
-    'cuarto',
-    '4o',
-  ],
+  listed(
+    'first, 1st, 1., 1, erste, erstes, ersten, première, premier, 1re, 1ère, 1er, eerste, 1e, 1ste',
+    'prima, primo, primera, primer, 1a, 1o',
+  ),
+  listed(
+    'second, 2nd, 2., 2, zweite, zweites, zweiten, seconde, deuxième, 2e, 2de, 2nde, tweede',
+    'seconda, secondo, segunda, segundo, 2a, 2o',
+  ),
+  listed('third, 3rd, 3., 3, dritte, drittes, dritten, troisième, 3e, derde, 3de, terzo, terza, tercer, tercero, 3o'),
+  listed('fourth, 4th, 4., 4, vierte, viertes, vierten, quatrième, 4e, vierde, 4de, quarto, cuarto, 4o'),
 ];
-const LAST = [
-  'last',
-  'letzte',
-  'letztes',
-  'letzten',
-  'dernier',
-  'dernière',
-  'laatste',
-  'ultimo',
-  'ultima',
-  'último',
-  'última',
-];
+const LAST = listed('last, letzte, letztes, letzten, dernier, dernière, laatste, ultimo, ultima, último, última');
 
 const JOIN = /(?<![ -])[ -]*(?:of the|of|in the|des|der|dem|du|de la|d'|del|di|van de|van het|van|de)?$/i;
+const FRACTION = `(?<fraction>${anyOf(FRACTIONS.flatMap(({ words }) => words))})`;
 const ORDINAL_FRACTION = new RegExp(
-  `^(?:(?<last>${anyOf(LAST)})|(?<ordinal>${anyOf(ORDINALS.flat())})) ?(?<fraction>${anyOf(FRACTIONS.flatMap(({ words }) => words))})$`,
+  `^(?:(?<last>${anyOf(LAST)})|(?<ordinal>${anyOf(ORDINALS.flat())})) ?${FRACTION}$`,
   'i',
 );
 /** Palaeographers' `s. XIII¹`, `s. XIII 2/4`: halves by a bare figure. */

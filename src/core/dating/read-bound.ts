@@ -1,28 +1,41 @@
-import { dayFromIso, isoDays } from '../calendars/reckoning.ts';
+import { dayFromIso, isoDays } from '../calendars/civil.ts';
 import { good, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import type { WordReader } from './qualifiers.ts';
-import { qualify, readYears, yearOfIso } from './reading.ts';
-import { BOUND_WORDS, ONWARDS, type BoundWord } from './words.ts';
+import { calendarOfDays, qualify, readYears, yearOfIso, type WordReader } from './reading.ts';
+import { BOUND_WORDS, ONWARDS, OR_EARLIER, OR_LATER, type BoundWord } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
 type Limit = Omit<BoundWord, 'words'>;
 
 const BOUNDS: readonly { readonly found: RegExp; readonly limit: Limit }[] = [
   ...BOUND_WORDS.map(({ words, ...limit }) => ({ found: wordBefore(words, '(?:-| )?'), limit })),
-  {
-    found: /,? (?:(?:or|and) (?:later|after)|of later|oder später|ou (?:après|plus tard)|o posterior)$/i,
-    limit: { fixes: 'earliest', nameIsAllowed: true, other: null },
-  },
-  {
-    found: /,? (?:(?:or|and) (?:earlier|before)|of eerder|oder früher|ou (?:avant|plus tôt)|o anterior)$/i,
-    limit: { fixes: 'latest', nameIsAllowed: true, other: null },
-  },
+  { found: wordAfter(OR_LATER), limit: { fixes: 'earliest', nameIsAllowed: true, other: null } },
+  { found: wordAfter(OR_EARLIER), limit: { fixes: 'latest', nameIsAllowed: true, other: null } },
   {
     found: new RegExp(`(?: ${anyOf(ONWARDS)}|(?<=\\d)ff\\.?)$`, 'i'),
     limit: { fixes: 'earliest', nameIsAllowed: true, other: 'open' },
   },
 ];
+
+function wordAfter(words: readonly string[]): RegExp {
+  return new RegExp(`,? ${anyOf(words)}$`, 'i');
+}
+
+const JOINT = ' ?(?:-|/|to|bis|à) ?';
+const UNKNOWN_FIRST = new RegExp(`^\\?${JOINT}(?<date>.*\\d.*)$`, 'i');
+const UNKNOWN_LAST = new RegExp(`^(?<date>.*(?:\\d{4}|\\d \\p{L}[^\\d]*?))${JOINT}\\?$`, 'iu');
+
+/** `?-1588`, `1588-?`: an end that is not known. */
+export function readUnknownEnd(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const first = UNKNOWN_FIRST.exec(text)?.groups?.['date'];
+  if (first !== undefined) {
+    const outcome = read(first);
+    return outcome?.ok ? good(bounded(outcome.value, { fixes: 'latest', nameIsAllowed: true, other: null })) : outcome;
+  }
+  const last = UNKNOWN_LAST.exec(text)?.groups?.['date'];
+  const outcome = last === undefined ? undefined : read(last);
+  return outcome?.ok ? good(bounded(outcome.value, { fixes: 'earliest', nameIsAllowed: true, other: null })) : outcome;
+}
 
 /** `before 1351`, `post 1351`, `not before 1351`, `1351 or later`, `1985 onwards`. */
 export function readBound(text: string, read: WordReader): Outcome<Reading> | undefined {
@@ -84,6 +97,6 @@ function boundedByDay(day: number, { fixes, other }: Limit): Reading {
   const { from: iso, reckoning } = isoDays(day, day);
   const open = other === 'open' ? '..' : '';
   return fixes === 'latest'
-    ? { ...readYears(other, yearOfIso(iso), reckoning), to: iso, reckoning, edtf: `${open}/${iso}` }
-    : { ...readYears(yearOfIso(iso), other, reckoning), from: iso, reckoning, edtf: `${iso}/${open}` };
+    ? { ...readYears(other, yearOfIso(iso), calendarOfDays(reckoning)), to: iso, reckoning, edtf: `${open}/${iso}` }
+    : { ...readYears(yearOfIso(iso), other, calendarOfDays(reckoning)), from: iso, reckoning, edtf: `${iso}/${open}` };
 }

@@ -1,26 +1,13 @@
 import { good, refuse } from '../outcome.ts';
+import { readRoman } from './numerals.ts';
 import { parseFigures, parsePart, yearsOfPart, type Part } from './parts.ts';
-import type { PointReader } from './point-reader.ts';
-import { readYears } from './reading.ts';
-import { readRoman } from './roman-numeral.ts';
+import { readYears, type PointReader } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
 import { anyOf } from './written-text.ts';
 
 const CENTURY = [
-  ...[
-    'century',
-    'centuries',
-    'cent.',
-    'cent',
-    'Jahrhundert',
-    'Jahrhunderts',
-    'Jahrhunderte',
-    'Jahrh.',
-    'Jh.',
-    'Jh',
-    'Jhs.',
-  ],
-  ...['Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
+  ...['century', 'centuries', 'cent.', 'cent', 'Jahrhundert', 'Jahrhunderts', 'Jahrhunderte', 'Jahrh.', 'Jh.', 'Jh'],
+  ...['Jhs.', 'Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
 ];
 /** Too short to follow a bare number: `12th c.` and `XIIe s.` are centuries, `4 C` and `2S` are not. */
 const CENTURY_LETTERS = ['c.', 'c', 's.', 's'];
@@ -28,35 +15,25 @@ const SAECULUM = [
   ...['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi', 'siglos', 'secoli', 'ss.'],
 ];
 const NAMES = [
-  ...[
-    'first',
-    'second',
-    'third',
-    'fourth',
-    'fifth',
-    'sixth',
-    'seventh',
-    'eighth',
-    'ninth',
-    'tenth',
-    'eleventh',
-    'twelfth',
-  ],
-  ...['thirteenth', 'fourteenth', 'fifteenth', 'sixteenth', 'seventeenth', 'eighteenth', 'nineteenth', 'twentieth'],
-  'twenty-first',
+  ...['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh'],
+  ...['twelfth', 'thirteenth', 'fourteenth', 'fifteenth', 'sixteenth', 'seventeenth', 'eighteenth', 'nineteenth'],
+  ...['twentieth', 'twenty-first'],
 ];
 
 /** Centuries that are read at all, after Christ and before. */
 const LAST = 21;
 const EARLIEST = 100;
 
-const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|${anyOf(AFTER_CHRIST)}))?`;
+const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|(?<ad>${anyOf(AFTER_CHRIST)})))?`;
 const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|ste|de|o|a|\\.)';
 const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
-const BEFORE_A_LETTER = `(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [cs]\\.)`;
+const ROMAN_ENDED = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )';
+const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [cs]\\.)`;
 const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${BEFORE_A_LETTER})`;
+/** `18th century (late)`, `18. Jh., 2. Hälfte` */
+const PART_AFTER = '(?: ?\\((?<after>[^()]+)\\)|, (?<last>[^,()]+))?';
 
 /** Before a century "in" is the English word; only after a Latin one is it *ineunte*. */
 const partBefore = (words: string): Part | undefined => (/^in *$/i.test(words) ? undefined : parsePart(words));
@@ -67,18 +44,20 @@ interface Form {
   readonly part: (words: string) => Part | undefined;
 }
 
+const LATIN = `${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)`;
+
 /** `late 12th century`, `1. Hälfte 12. Jh.`, `fin du XIIe s.`, `s. XIII ex.`, `fine del sec. XII`, `C12`, each with `BC` or its like. */
 const FORMS: readonly Form[] = [
-  { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}$`, 'i'), part: partBefore },
-  { form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}$`, 'i'), part: partBefore },
+  { form: new RegExp(`^(?<part>.*?)${ORDINAL}[ -]?${anyOf(CENTURY)}${ERA}${PART_AFTER}$`, 'i'), part: partBefore },
   {
-    form: new RegExp(`^${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
-    part: (words) => parseFigures(words) ?? parsePart(words),
-  },
-  {
-    form: new RegExp(`^(?<part>.+? )${anyOf(SAECULUM)}(?: |(?<=\\.))(?<ordinal>[IVX]+)${ERA}$`, 'i'),
+    form: new RegExp(`^(?<part>.*?)${FULL_ORDINAL} ?${anyOf(CENTURY_LETTERS)}${ERA}${PART_AFTER}$`, 'i'),
     part: partBefore,
   },
+  {
+    form: new RegExp(`^${LATIN}[ /]?(?<part>[^IVX].*?)??${ERA}$`, 'i'),
+    part: (words) => parseFigures(words) ?? parsePart(words),
+  },
+  { form: new RegExp(`^(?<part>.+? )${LATIN}${ERA}$`, 'i'), part: partBefore },
   { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: partBefore },
 ];
 
@@ -87,8 +66,11 @@ export const readCentury: PointReader = (text) => {
   for (const { form, part: readPart } of FORMS) {
     const groups = form.exec(text)?.groups;
     if (!groups) continue;
-    const part = groups['part'] ? readPart(groups['part']) : undefined;
-    if (groups['part'] && !part) continue;
+    const after = groups['after'] ?? groups['last'];
+    if (after !== undefined && groups['part']) continue;
+    const words = after ?? groups['part'];
+    const part = words ? readPart(words) : undefined;
+    if (words && !part) continue;
     const number = numberOf(groups['ordinal'] ?? '');
     if (number === undefined) continue;
     if (number < 1 || number > (groups['bc'] === undefined ? LAST : EARLIEST)) {
@@ -108,3 +90,35 @@ function numberOf(ordinal: string): number | undefined {
   if (digits !== undefined) return Number(digits);
   return readRoman((/^[IVX]+/i.exec(ordinal)?.[0] ?? '').toUpperCase());
 }
+
+const TENS = '(?<decade>\\d{1,3})0';
+const YEARS_OF = '(?:(?:les )?années|(?:de )?jaren|(?:gli )?anni|(?:los )?años)';
+const DECADES = [
+  new RegExp(
+    `^(?<part>.*?)(?<![\\d-])(?:(?<adBefore>AD|CE) |(?<bcBefore>BC|BCE) )?${TENS}(?:'?s| ?er Jahre| ?er)${ERA}$`,
+    'i',
+  ),
+  new RegExp(`^(?<part>.*?)${YEARS_OF} (?<decade>\\d{3})0${ERA}$`, 'i'),
+];
+
+/** `1280s`, `late 1280s`, `330s BC`, `AD 260s`, `1840er Jahre`, `années 1840`, `jaren 1840`. */
+export const readDecade: PointReader = (text) => {
+  const groups = DECADES.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
+  const decade = groups?.['decade'] ?? '';
+  const part = groups?.['part'] ? parsePart(groups['part']) : undefined;
+  if (!groups || (groups['part'] && !part)) return undefined;
+  const isBefore = groups['bc'] !== undefined || groups['bcBefore'] !== undefined;
+  const hasEra = isBefore || groups['ad'] !== undefined || groups['adBefore'] !== undefined;
+  if (decade.endsWith('0')) {
+    const sample = isBefore ? `${decade}9-${decade}0 BC` : `${hasEra ? 'AD ' : ''}${decade}0-${decade}9`;
+    return refuse(`"${text}" may be ten years or a hundred; write them as a range, such as ${sample}.`);
+  }
+  if (!hasEra && decade.length < 3) {
+    return refuse(`A bare ${decade}0s could be counted from any era; write ${decade}0s AD or ${decade}0s BC.`);
+  }
+  // The 330s BC are the years from 339 to 330.
+  const first = isBefore ? 1 - Number(`${decade}9`) : Number(`${decade}0`);
+  const { low, high } = part ? yearsOfPart(first, 10, part) : { low: first, high: first + 9 };
+  const edtf = first > 0 && !part ? { edtf: `${decade.padStart(3, '0')}X` } : {};
+  return good({ ...readYears(low, high), ...edtf });
+};

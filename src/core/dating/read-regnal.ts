@@ -1,56 +1,156 @@
-import { civilFromDay, dayFromCivil, dayFromIso, lengthOfMonth, type Reckoning } from '../calendars/reckoning.ts';
+import { civilFromDay, dayFromCivil, dayFromIso, lengthOfMonth, type CivilCalendar } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Bound, Reading, Reign } from './dating.ts';
-import type { PointReader } from './point-reader.ts';
-import { readDays, readYears } from './reading.ts';
+import { ENGLISH_REIGNS } from './english-reigns.ts';
+import { isBritish } from './eras.ts';
+import { readDays, readYears, type PointContext, type PointReader, type WordReader } from './reading.ts';
 import { foldedText } from './written-text.ts';
 
-const YEAR = '(?:regnal year|year|yr\\.?|r\\. ?y\\.|a\\. ?r\\.|anno regni|Jahr|an)';
+const YEAR = '(?:regnal year|year|yr\\.?|r\\. ?y\\.|ry|a\\. ?r\\.|anno regni|Jahr|an)';
+const OF = '(?:of |de |von )?(?:the reign of )?';
 const FORMS = [
-  new RegExp(`^(?<name>\\D.*?),? ${YEAR} (?<number>\\d{1,2})$`, 'i'),
-  new RegExp(`^${YEAR} (?<number>\\d{1,2}) (?:of |de |von )?(?:the reign of )?(?<name>\\D.*)$`, 'i'),
-  /^(?<number>\d{1,2}) (?<name>\D.*)$/,
-  /^(?:(?:the )?reign of|temp\.|tempore) (?<name>\D.*)$/i,
+  { form: new RegExp(`^(?<name>\\D.*?),? ${YEAR} (?<number>\\d{1,2})$`, 'i'), isSure: true },
+  { form: new RegExp(`^${YEAR} (?<number>\\d{1,2}) ${OF}(?<name>\\D.*)$`, 'i'), isSure: true },
+  { form: /^(?<number>\d{1,2}) (?<name>\p{Lu}[^\d&]*)$/u, isSure: false },
+  { form: /^(?:(?:the )?reign of|temp\.|tempore) (?<name>\D.*)$/i, isSure: true },
 ];
+/** `1 & 2 Philip and Mary`: his year and hers. */
+const JOINT = /^(?<his>\d{1,2}) ?(?:&|and|et) ?(?<hers>\d{1,2}) (?<name>\p{Lu}[^\d]*)$/u;
 
-/** What reads a bound of a reign as its file states it: any date at all. */
-export type DateReader = (text: string) => Outcome<Reading> | undefined;
-
-/** `Edward I, year 7`, `7 Edward I`, `year 7 of Edward I`, `reign of Edward I`, for the rulers whose reigns are given. */
-export function regnalReader(reigns: readonly Reign[], readDate: DateReader): PointReader {
-  let named: ReadonlyMap<string, readonly Reign[]> | undefined;
-  return (text) => {
-    for (const [index, form] of FORMS.entries()) {
+/** `Edward I, year 7`, `7 Edward I`, `RY 12 of Edward III`, `33 Hen. VIII`, `reign of Edward I`. */
+export function regnalReader(reigns: readonly Reign[]): PointReader {
+  let own: readonly NamedReign[] | undefined;
+  return (text, context) => {
+    const joint = JOINT.exec(text)?.groups;
+    for (const { form, isSure } of FORMS) {
       const groups = form.exec(text)?.groups;
-      if (!groups) continue;
+      const name = joint?.['name'] ?? groups?.['name'];
+      if (name === undefined) continue;
       // Only a text that may name a ruler pays for the index of their names.
-      named ??= reignsByName(reigns);
-      const known = named.get(foldedText(groups['name'] ?? '')) ?? [];
-      if (known.length > 0) return settled(text, known, groups['number'], readDate);
-      if (index !== 2)
-        return refuse(
-          `No reign of "${groups['name'] ?? ''}" is known here; write the name as in the ruler's file, or the year AD.`,
-        );
+      own ??= namedReigns(reigns);
+      const number = joint?.['his'] ?? groups?.['number'];
+      const known = reignsNamed(name, own, number !== undefined, context);
+      if (joint && known.length > 0) return jointYear(text, known, joint, own, context);
+      if (known.length > 0) return settled(text, known, number, context.readDate);
+      if (!isSure) continue;
+      const way = name.includes('.') ? 'write the name in full' : "write the name as in the ruler's file";
+      return refuse(`No reign of "${name}" is known here; ${way}, or the year AD.`);
     }
     return undefined;
   };
 }
 
-function reignsByName(reigns: readonly Reign[]): ReadonlyMap<string, readonly Reign[]> {
-  const named = new Map<string, Set<Reign>>();
-  for (const reign of reigns) {
-    for (const name of [reign.ruler, ...reign.names].map(foldedText)) {
-      named.set(name, (named.get(name) ?? new Set()).add(reign));
-    }
-  }
-  return new Map([...named].map(([name, all]) => [name, [...all]]));
+/** A reign under one of the names of its ruler. */
+interface NamedReign {
+  readonly reign: Reign;
+  readonly folded: string;
+  readonly words: readonly string[];
+}
+
+function namedReigns(reigns: readonly Reign[]): readonly NamedReign[] {
+  return reigns.flatMap((reign) =>
+    [...new Set([reign.ruler, ...reign.names])].map((name) => ({
+      reign,
+      folded: foldedText(name),
+      words: wordsOf(name),
+    })),
+  );
+}
+
+const ENGLISH = namedReigns(ENGLISH_REIGNS);
+
+function wordsOf(name: string): readonly string[] {
+  return name
+    .toLowerCase()
+    .replaceAll('.', ' ')
+    .split(' ')
+    .filter((word) => word !== '');
+}
+
+/** The reigns of a name in full, then of an abbreviation; the cabinet's first, and years of English reigns after them. */
+function reignsNamed(
+  name: string,
+  own: readonly NamedReign[],
+  hasNumber: boolean,
+  { realm }: PointContext,
+): readonly Reign[] {
+  const found = reignsAmong(name, own);
+  if (found.length > 0 || (realm === undefined ? !hasNumber : !isBritish(realm))) return found;
+  return reignsAmong(name, ENGLISH);
+}
+
+function reignsAmong(name: string, named: readonly NamedReign[]): readonly Reign[] {
+  const folded = foldedText(name);
+  const inFull = named.filter((one) => one.folded === folded);
+  const written = wordsOf(name);
+  const found =
+    inFull.length > 0 ? inFull : named.filter(({ words }) => isShortFor(written, name.includes('.'), words));
+  return [...new Set(found.map(({ reign }) => reign))];
+}
+
+/** Abbreviations that are no beginning of the name: those of Latin, and of English hands. */
+const LATIN_NAMES: Readonly<Record<string, string>> = {
+  car: 'charles',
+  chas: 'charles',
+  jac: 'james',
+  jas: 'james',
+  gul: 'william',
+  wm: 'william',
+  joh: 'john',
+  m: 'mary',
+  ph: 'philip',
+  '&': 'and',
+  et: 'and',
+};
+
+/** `Hen. VIII` for Henry VIII, `Eliz.` for Elizabeth I or II, `Ph. & M.` for Philip and Mary. */
+function isShortFor(written: readonly string[], isPointed: boolean, words: readonly string[]): boolean {
+  const isNumbered = isNumeral(words.at(-1));
+  if (written.length !== words.length && !(isNumbered && written.length === words.length - 1)) return false;
+  return written.every((word, index) => {
+    const whole = words[index] ?? '';
+    if (isNumeral(whole) || word === whole || LATIN_NAMES[word] === whole)
+      return word === whole || LATIN_NAMES[word] === whole;
+    return whole.startsWith(word) && (word.length >= 3 || (isPointed && word === 'ed'));
+  });
+}
+
+function isNumeral(word = ''): boolean {
+  return word !== '' && Array.from(word).every((letter) => 'ivx'.includes(letter));
+}
+
+/** The days that lie in the first ruler's year and in the second's. */
+function jointYear(
+  text: string,
+  known: readonly Reign[],
+  { his, hers, name = '' }: Record<string, string>,
+  named: readonly NamedReign[],
+  context: PointContext,
+): Outcome<Reading> {
+  const first = settled(text, known, his, context.readDate);
+  const own = name.split(/ (?:and|&|et) /i)[1] ?? '';
+  const reigns = reignsNamed(own, named, true, context);
+  const second = reigns.length === 0 ? first : settled(text, reigns, hers, context.readDate);
+  if (!first.ok || !second.ok) return first.ok ? second : first;
+  const spans = [first.value, second.value].map(daysOf);
+  const low = Math.max(...spans.map(([from]) => from));
+  const high = Math.min(...spans.map(([, to]) => to));
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return first;
+  return low <= high
+    ? good(readDays(low, high, 'regnal'))
+    : refuse(`The two years of "${text}" never ran together; write the year AD.`);
+}
+
+function daysOf({ from, to, reckoning }: Reading): readonly [number, number] {
+  if (from === undefined || to === undefined || !reckoning) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  return [dayFromIso(from, reckoning), dayFromIso(to, reckoning)];
 }
 
 function settled(
   text: string,
   reigns: readonly Reign[],
   number: string | undefined,
-  readDate: DateReader,
+  readDate: WordReader,
 ): Outcome<Reading> {
   const outcomes = reigns.map((reign) =>
     readReign(text, reign, number === undefined ? undefined : Number(number), readDate),
@@ -63,7 +163,7 @@ function settled(
   return only ? good(only) : (outcomes[0] ?? refuse(`"${text}" fits no reign; write the year AD.`));
 }
 
-function readReign(text: string, reign: Reign, number: number | undefined, readDate: DateReader): Outcome<Reading> {
+function readReign(text: string, reign: Reign, number: number | undefined, readDate: WordReader): Outcome<Reading> {
   const start = readDate(reign.from);
   const end = readDate(reign.to);
   const counted = reign.regnalFrom === undefined ? start : readDate(reign.regnalFrom);
@@ -87,17 +187,20 @@ function readReign(text: string, reign: Reign, number: number | undefined, readD
 function yearOfReign(counted: Reading, number: number): Reading | undefined {
   const { from, to, reckoning, earliest, latest } = counted;
   if (from !== undefined && from === to && reckoning) {
-    const first = anniversary(from, reckoning, number - 1);
-    return readDays(first, anniversary(from, reckoning, number) - 1, 'regnal');
+    const accession = dayFromIso(from, reckoning);
+    const calendar = counted.calendar === 'julian' ? 'julian' : 'gregorian';
+    const first = anniversary(accession, calendar, number - 1);
+    return readDays(first, anniversary(accession, calendar, number) - 1, 'regnal');
   }
   if (typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
   return readYears(earliest + number - 1, latest + number, 'regnal');
 }
 
-function anniversary(iso: string, reckoning: Reckoning, years: number): number {
-  const civil = civilFromDay(dayFromIso(iso, reckoning), reckoning);
+/** The same day of a later year, in the calendar that the accession is dated by. */
+function anniversary(fixed: number, calendar: CivilCalendar, years: number): number {
+  const civil = civilFromDay(fixed, calendar);
   const year = civil.year + years;
-  return dayFromCivil({ ...civil, year, day: Math.min(civil.day, lengthOfMonth(year, civil.month)) }, reckoning);
+  return dayFromCivil({ ...civil, year, day: Math.min(civil.day, lengthOfMonth(year, civil.month)) }, calendar);
 }
 
 /** A reign's last year ends with the reign. */

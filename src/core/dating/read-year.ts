@@ -1,89 +1,128 @@
-import { dayFromJulian } from '../calendars/julian.ts';
-import { isoYear } from '../calendars/reckoning.ts';
+import { dayFromJulian, isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
-import type { Reading } from './dating.ts';
-import type { PointReader } from './point-reader.ts';
-import { readDays, readYears } from './reading.ts';
-import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
+import type { DateContext, Reading } from './dating.ts';
+import { readCyrillic, readRoman } from './numerals.ts';
+import { parsePart } from './parts.ts';
+import { readDays, readYears, type PointReader } from './reading.ts';
+import { followingYear, secondYearBefore } from './shortened.ts';
+import { AFTER_CHRIST, BEFORE_CHRIST, SEASONS } from './words.ts';
 import { anyOf } from './written-text.ts';
 
 /** The era before the number or after it; the number of so many figures at most, a second year after a stroke. */
-function besideYear(era: string, figures: number): readonly RegExp[] {
+function withEra(era: string, figures: number): readonly RegExp[] {
   const year = `(?<year>\\d{1,${String(figures)}})(?:/(?<next>\\d{1,${String(figures)}}))?`;
   return [new RegExp(`^${year} ?${era}$`, 'i'), new RegExp(`^${era} ?${year}$`, 'i')];
 }
 
 const FORMS = [
-  { forms: besideYear(anyOf(BEFORE_CHRIST), 7), read: yearBeforeChrist },
-  { forms: besideYear(anyOf(AFTER_CHRIST), 4), read: yearAfterChrist },
+  { forms: withEra(anyOf(BEFORE_CHRIST), 7), read: yearBeforeChrist },
+  { forms: withEra(anyOf(AFTER_CHRIST), 4), read: yearAfterChrist },
   { forms: [/^(?<year>\d{4})(?:\/(?<next>\d{1,4}))?$/], read: yearAfterChrist },
+  { forms: [/^(?<year>\d{4})\/(?<next>\d{1,4}),? \(?(?:o\. ?s\.|OS|old style)\)?$/i], read: oldStyle },
 ];
 
-/** The year began on 25 March in England until 1752, so January to March stood in two years: 1641/2. */
-const OLD_STYLE = { first: 1100, last: 1750 };
-
-/** `1279`, `44 BC`, `AD 71`, `1641/2`. */
-export const readYear: PointReader = (text) => {
+/** `1279`, `44 BC`, `AD 71`, `1641/2`, `1921/24`, `398/97 BC`. */
+export const readYear: PointReader = (text, context) => {
   for (const { forms, read } of FORMS) {
     for (const form of forms) {
       const groups = form.exec(text)?.groups;
-      if (groups) return read(text, groups['year'] ?? '', groups['next']);
+      if (groups) return read(text, groups['year'] ?? '', groups['next'], context);
     }
   }
-  if (/^\d{1,3}(?:\/\d{1,3})?$/.test(text)) return refuse(askForEra(text.replace('/', '-')));
-  const [negative] = /(?<=^-)\d{1,3}$/.exec(text) ?? [];
-  if (negative === undefined) return undefined;
-  return refuse(
-    `A year before Christ is not written with a minus; write ${negative} BC, or in EDTF ${isoYear(1 - Number(negative))}.`,
-  );
+  return undefined;
 };
 
-function askForEra(year: string): string {
-  return `A bare ${year} could be counted from any era; write AD ${year}, ${year} BC or AH ${year}.`;
-}
-
-function yearBeforeChrist(text: string, written: string, next: string | undefined): Outcome<Reading> {
+function yearBeforeChrist(_: string, written: string, next: string | undefined): Outcome<Reading> {
   const year = Number(written);
   if (year === 0) return refuse('There is no year 0 BC; write 1 BC for the year before AD 1.');
   if (next === undefined) return good(readYears(1 - year, 1 - year));
-  // A Greek year runs from summer to summer and is printed 134/3 BC; two whole numbers are a range, 300/275 BC.
-  const following = Number(next) === year - 1 ? year - 1 : followingYear(written, next);
-  const isRange = following === year - 1 || (next.length === written.length && following < year && following > 0);
-  if (isRange) return good(readYears(1 - year, 1 - following));
-  return refuse(`"${text}" does not name two years that follow; write a range with a dash, such as 134-130 BC.`);
+  const second = secondYearBefore(written, next, 'stroke');
+  return second.ok ? good(readYears(1 - year, 1 - second.value)) : second;
 }
 
-function yearAfterChrist(text: string, written: string, next: string | undefined): Outcome<Reading> {
+/** A year completed into the next century is offered when it is this near: 1899/00, 1898/1913. */
+const NEAR = 50;
+
+function yearAfterChrist(
+  text: string,
+  written: string,
+  next: string | undefined,
+  { dateOf, hyphen }: DateContext,
+): Outcome<Reading> {
   const year = Number(written);
   if (year === 0) return refuse('There is no year AD 0; write 1 BC, or 0000 in EDTF.');
   if (next === undefined) return good(readYears(year, year));
   const following = followingYear(written, next);
-  if (following === year + 1) return good(isOldStyle(year) ? oldStyle(following) : readYears(year, following));
-  // Two whole numbers that say AD are a range; bare ones of four figures have been read as EDTF already.
-  if (following > year && next.length === written.length) return good(readYears(year, following));
-  if (following > year)
-    return refuse(`"${text}" is no old-style year; for a range write ${range(written, following)}.`);
-  return refuse(
-    `"${text}" does not name two years that follow; write the year as it reads, ${written}, and tell the overdate in the story.`,
-  );
+  const mayBeMonth =
+    dateOf === 'event' && hyphen === undefined && written.length === 4 && /^(?:0\d|1[0-2])$/.test(next);
+  if (mayBeMonth) {
+    return refuse(
+      `"${text}" may be a month or two years; write ${written}-${next} for the month, or ${written} - ${String(following)}.`,
+    );
+  }
+  if (following > year) return good(readYears(year, following));
+  const later = following + 100;
+  const overdate = `write the year as it reads, ${written}, and tell an overdate in the story`;
+  const way =
+    next.length === 2 && later - year <= NEAR
+      ? `write ${written}/${String(later)} for two years, or ${overdate}`
+      : overdate;
+  return refuse(`"${text}" does not name two years that follow; ${way}.`);
 }
 
-function range(written: string, following: number): string {
-  return written.length === 4 ? `${written}/${String(following)}` : `AD ${written}-${String(following)}`;
-}
-
-/** The second year of a pair, its leading figures taken from the first: 1641/2, 1699/700. */
-export function followingYear(written: string, next: string): number {
-  return Number(written.slice(0, Math.max(0, written.length - next.length)) + next);
-}
-
-function isOldStyle(year: number): boolean {
-  return year >= OLD_STYLE.first && year <= OLD_STYLE.last;
-}
-
-/** An old-style pair is the end of the old year: 1 January to 24 March of the new, in Julian days. */
-function oldStyle(year: number): Reading {
+/** Until 1752 the year began on 25 March in England: `1641/2 OS` is January to March of 1642, in Julian days. */
+function oldStyle(text: string, written: string, next = ''): Outcome<Reading> {
+  const year = followingYear(written, next);
+  if (year !== Number(written) + 1)
+    return refuse(`"${text}" does not name two years that follow; write both as 1641/2.`);
   const first = dayFromJulian({ year, month: 1, day: 1 });
-  const last = dayFromJulian({ year, month: 3, day: 24 });
-  return readDays(first, last, 'julian');
+  return good(readDays(first, dayFromJulian({ year, month: 3, day: 24 }), 'julian'));
 }
+
+const PART_OF_YEAR = /^(?<part>\p{L}[^\d]*?)[ -](?<year>(?:AD |BC )?\d{1,4}(?: \D+)?)$/u;
+
+/** `early 1588`, `late AD 69`, `Anfang 1588`: the year, whose part is shown as it is written. */
+export const readPartOfYear: PointReader = (text, context) => {
+  const { part = '', year = '' } = PART_OF_YEAR.exec(text)?.groups ?? {};
+  if (part === '' || /^in$/i.test(part) || parsePart(part) === undefined) return undefined;
+  return readYear(year, context);
+};
+
+const GIVE_OR_TAKE = /^(?<date>.*\d.*?) ?(?:±|\+\/-|\+-) ?(?<years>\d{1,3})(?: years?| yrs?\.?| Jahre| ans)?$/i;
+
+/** `1588 ± 5`: the years from 1583 to 1593. */
+export const readGiveOrTake: PointReader = (text, context) => {
+  const { date = '', years = '' } = GIVE_OR_TAKE.exec(text)?.groups ?? {};
+  const reading =
+    date === '' ? undefined : (readYear(date, context) ?? readYear(date.replace(/^\D+(?=\d+ BC$)/, ''), context));
+  if (!reading?.ok) return reading;
+  const { earliest, latest } = reading.value;
+  if (typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
+  return good(readYears(earliest - Number(years), latest + Number(years)));
+};
+
+const SEASON = new RegExp(`^(?<season>${anyOf(SEASONS.flat())}),? (?:of |de )?(?<year>\\d{4})$`, 'i');
+
+/** `spring 1985`, EDTF's 1985-21. A season does not settle the days, which differ by hemisphere. */
+export const readSeason: PointReader = (text) => {
+  const groups = SEASON.exec(text)?.groups;
+  const year = Number(groups?.['year']);
+  if (!groups || year === 0) return undefined;
+  const season = SEASONS.findIndex((words) => words.includes((groups['season'] ?? '').toLowerCase()));
+  return good({ ...readYears(year, year), edtf: `${isoYear(year)}-${String(21 + season)}` });
+};
+
+/** The first coins dated by the year of Christ are of 1234, at Roskilde (common practice); letters that mean less are a word. */
+const FIRST_DATED = 1200;
+const LAST_DATED = 2100;
+
+/** A title page may print the year in small letters; fewer than five may be a word. */
+const SMALL = /^m[mdclxvij]{4,}$/;
+const YEAR_OF_THE_LORD = /^(?:AD|anno domini|anno|A°|Ao\.?) (?=\p{L})/iu;
+
+/** `MDCCXLVII`, `AD MDLXXXVIII`, `mdccxlvii`, `CIƆIƆCCXLVIII`, `҂АѰГІ`: years as coins and medals write them. */
+export const readLetterYear: PointReader = (text) => {
+  const letters = text.replace(YEAR_OF_THE_LORD, '');
+  const year = readRoman(SMALL.test(letters) ? letters.toUpperCase() : letters) ?? readCyrillic(letters);
+  return year === undefined || year < FIRST_DATED || year > LAST_DATED ? undefined : good(readYears(year, year));
+};

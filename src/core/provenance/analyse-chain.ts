@@ -31,20 +31,20 @@ function year(bound: Bound | undefined): number | null {
   return typeof bound === 'number' ? bound : null;
 }
 
-/** A date wholly before the threshold; in the year itself only a day can tell. */
+/** A date wholly before the threshold; in the year itself only a day can tell, and what is *about* proves nothing. */
 function endsBefore(when: Dating | undefined): boolean {
   const latest = year(when?.latest);
-  if (latest === null || when?.doubtful === true) return false;
+  if (latest === null || when?.doubtful === true || when?.about === true) return false;
   return (
     latest < THRESHOLD_YEAR ||
     (latest === THRESHOLD_YEAR && /^1970-\d\d-\d\d/u.test(when?.to ?? '') && (when?.to ?? '') < THRESHOLD)
   );
 }
 
-/** A date wholly after it (or on the day). */
+/** A date wholly after it (or on the day). About 1971 may be 1970. */
 function beginsAfter(when: Dating | undefined): boolean {
   const earliest = year(when?.earliest);
-  if (earliest === null) return false;
+  if (earliest === null || when?.about === true) return false;
   return earliest > THRESHOLD_YEAR || (earliest === THRESHOLD_YEAR && (when?.from ?? '') >= THRESHOLD);
 }
 
@@ -59,12 +59,12 @@ function before1970(links: readonly Link[]): ChainAnalysis['before1970'] {
 
 /**
  * Reads a chain of links, oldest first or not. Documented years come from plate matches, museum numbers, documents,
- * tickets and publications that are not marked `possibly`, with a date that is not doubtful.
+ * tickets and publications that are not marked `possibly`, with a date that is neither doubtful nor about.
  */
 export function analyseChain(chain: readonly Link[]): ChainAnalysis {
   const links = orderLinks(chain);
   const years = links
-    .filter((link) => isDocumented(link) && link.when?.doubtful !== true)
+    .filter((link) => isDocumented(link) && link.when?.doubtful !== true && link.when?.about !== true)
     .map((link) => year(link.when?.latest));
   const known = years.filter((value) => value !== null);
   const gaps = links.flatMap((link, after): readonly Gap[] => {

@@ -1,5 +1,5 @@
 import { yearsInWords } from '../eras/years-in-words.ts';
-import { dayFromCivil } from '../calendars/reckoning.ts';
+import { dayFromCivil } from '../calendars/civil.ts';
 import { parseReference } from '../references/parse-reference.ts';
 import { isEntry } from '../references/reference.ts';
 import type { Reference } from '../references/reference.ts';

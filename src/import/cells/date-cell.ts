@@ -32,9 +32,9 @@ export function datingOf({ text, value, settings }: Cell): Read {
   const plain = plainEra(inOtherWords(text));
   const ways = [
     ...inCalendar(text, settings),
+    ...(day === null ? [] : [day.iso]),
     text,
     plain,
-    ...(day === null ? [] : [day.iso]),
     ...bareYears(plain, settings),
     ...lostFigures(plain),
   ];

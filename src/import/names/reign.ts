@@ -30,6 +30,6 @@ export function reignIn(text: string): SheetReign | null {
 function end(text: string): { readonly text: string; readonly date: Dating } | null {
   const plain = text.trim();
   const written = /^\d{1,3}$/.test(plain) ? plain.padStart(4, '0') : plain;
-  const read = parseDate(written);
+  const read = parseDate(written, { dateOf: 'event' });
   return read.ok ? { text: written, date: read.value } : null;
 }

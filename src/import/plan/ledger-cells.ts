@@ -8,7 +8,7 @@ const READ: Readonly<Record<string, (cell: string) => boolean>> = {
   cost: (cell) => parseMoney(cell).ok,
   value: (cell) => parseMoney(cell).ok,
   insured: (cell) => parseMoney(cell).ok,
-  acquired: (cell) => parseDate(cell).ok,
+  acquired: (cell) => parseDate(cell, { dateOf: 'event' }).ok,
 };
 
 /**

@@ -20,7 +20,7 @@ import { changed } from '../small-cabinet.ts';
 
 type Row = PieceFacts & { readonly schema: z.ZodType; readonly print?: (value: never) => string };
 const ROWS = Object.entries(PIECE_ROWS) as unknown as readonly (readonly [string, Row])[];
-const schema = pieceSchema([]);
+const schema = pieceSchema();
 
 /** A value as the file says it after the colon of its field. */
 function yamlOf(name: string, example: string): unknown {

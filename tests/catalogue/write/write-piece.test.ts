@@ -47,9 +47,7 @@ describe('Every piece and list file of the demo, written anew, says the same', (
     const read = readYaml(halves?.facts ?? '');
     const fields = read.ok ? (read.value as Record<string, Written>) : {};
     const again = splitFrontMatter(formatPieceFile(fields, halves?.story ?? ''));
-    expect(readForm(pieceSchema([]), again?.facts ?? '', id)).toEqual(
-      readForm(pieceSchema([]), halves?.facts ?? '', id),
-    );
+    expect(readForm(pieceSchema(), again?.facts ?? '', id)).toEqual(readForm(pieceSchema(), halves?.facts ?? '', id));
     expect(again?.story).toBe(halves?.story);
   });
   test.for(['rulers', 'mints', 'denominations', 'works'] as const)('%s', (kind) => {

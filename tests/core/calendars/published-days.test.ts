@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { dayFromGregorian, gregorianFromDay } from '../../../src/core/calendars/gregorian.ts';
+import { dayFromGregorian, gregorianFromDay } from '../../../src/core/calendars/civil.ts';
 import { dayFromHijri, hijriFromDay, hijriYear } from '../../../src/core/calendars/hijri.ts';
-import { dayFromJulian, julianFromDay } from '../../../src/core/calendars/julian.ts';
-import { isoDay } from '../../../src/core/calendars/reckoning.ts';
+import { dayFromJulian, julianFromDay } from '../../../src/core/calendars/civil.ts';
+import { isoDay } from '../../../src/core/calendars/civil.ts';
 import { SAME_DAYS } from '../../published/calendar-facts.ts';
 
 type Triple = readonly [year: number, month: number, day: number];

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { sakaYear } from '../../../src/core/calendars/counted-years.ts';
-import { gregorianFromDay } from '../../../src/core/calendars/gregorian.ts';
+import { yearsOfEra } from '../../../src/core/calendars/counted-years.ts';
+import { gregorianFromDay } from '../../../src/core/calendars/civil.ts';
 import { hebrewYear } from '../../../src/core/calendars/hebrew.ts';
 import { hijriYear } from '../../../src/core/calendars/hijri.ts';
-import { JAPANESE_ERAS } from '../../../src/core/calendars/japanese-eras.ts';
-import { dayFromJulian } from '../../../src/core/calendars/julian.ts';
-import { dayFromGregorian } from '../../../src/core/calendars/gregorian.ts';
-import { BRANCHES, cyclePlaceOfYear, STEMS } from '../../../src/core/calendars/sexagenary.ts';
+import { JAPANESE_ERAS } from '../../../src/core/calendars/reign-titles.ts';
+import { dayFromJulian } from '../../../src/core/calendars/civil.ts';
+import { dayFromGregorian } from '../../../src/core/calendars/civil.ts';
+import { BRANCHES, cyclePlaceOfYear, STEMS } from '../../../src/core/calendars/cycles.ts';
 
 /*
  * Second opinions come from ICU, the Unicode library behind Intl, and from the engine's own Date for the Gregorian
@@ -87,7 +87,7 @@ test('every Julian year from 801 BC to 2100 follows the last after 365 days, or 
 test('every Saka year from 1 to 2000 spans the two years in which ICU begins and ends it (indian)', () => {
   const read = icu('indian');
   for (let year = 1; year <= 2000; year += 1) {
-    const { low, high } = sakaYear(year);
+    const { low, high } = yearsOfEra('saka', year);
     expect(read(dayFromGregorian({ year: low, month: 7, day: 1 }))).toMatchObject({ year: String(year) });
     expect(read(dayFromGregorian({ year: high, month: 2, day: 1 }))).toMatchObject({ year: String(year) });
   }

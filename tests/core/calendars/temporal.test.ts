@@ -1,11 +1,11 @@
 import { Temporal } from 'temporal-polyfill/full';
 import { describe, expect, test } from 'vitest';
-import { minguoYear, sakaYear } from '../../../src/core/calendars/counted-years.ts';
-import { dayFromGregorian, gregorianFromDay } from '../../../src/core/calendars/gregorian.ts';
+import { yearsOfEra } from '../../../src/core/calendars/counted-years.ts';
+import { dayFromGregorian, gregorianFromDay } from '../../../src/core/calendars/civil.ts';
 import { hebrewYear } from '../../../src/core/calendars/hebrew.ts';
 import { hijriYear } from '../../../src/core/calendars/hijri.ts';
-import { JAPANESE_ERAS } from '../../../src/core/calendars/japanese-eras.ts';
-import { dayFromJulian, julianFromDay } from '../../../src/core/calendars/julian.ts';
+import { JAPANESE_ERAS } from '../../../src/core/calendars/reign-titles.ts';
+import { dayFromJulian, julianFromDay } from '../../../src/core/calendars/civil.ts';
 import { readAs } from '../dating/read-as.ts';
 
 /*
@@ -66,7 +66,7 @@ describe('every year, by the Temporal polyfill', () => {
     everyYear(1, 1500, (year) => {
       const { from, reckoning } = readAs(`AH ${String(year)}`);
       const fixed = dayOf(newYear('islamic-civil', year));
-      const { year: y, month, day } = reckoning === 'julian' ? julianFromDay(fixed) : gregorianFromDay(fixed);
+      const { year: y, month, day } = reckoning === 'gregorian' ? gregorianFromDay(fixed) : julianFromDay(fixed);
       return [from, [String(y).padStart(4, '0'), ...[month, day].map((n) => String(n).padStart(2, '0'))].join('-')];
     });
   });
@@ -84,22 +84,22 @@ describe('every year, by the Temporal polyfill', () => {
       const last = newYear('indian', year + 1)
         .subtract({ days: 1 })
         .withCalendar('iso8601');
-      return [sakaYear(year), { low: first.year, high: last.year }];
+      return [yearsOfEra('saka', year), { low: first.year, high: last.year }];
     });
   });
 
   test('Minguo (roc): the year of ours, also before the Republic', () => {
     everyYear(FIRST - 1911, LAST - 1911, (year) => {
       const ours = newYear('roc', year).withCalendar('iso8601').year;
-      return [minguoYear(year), { low: ours, high: ours }];
+      return [yearsOfEra('minguo', year), { low: ours, high: ours }];
     });
   });
 
   test('Japanese: era and year on 31 December, from the first year by the Western calendar', () => {
     everyYear(1873, LAST, (year) => {
       const { era = '', eraYear } = Temporal.PlainDate.from({ year, month: 12, day: 31 }).withCalendar('japanese');
-      const known = JAPANESE_ERAS.find(({ name }) => name.toLowerCase() === era);
-      return [readAs(`${known?.name ?? era} ${String(eraYear)}`).earliest, year];
+      const known = JAPANESE_ERAS.find(({ names }) => names[0]?.toLowerCase() === era);
+      return [readAs(`${known?.names[0] ?? era} ${String(eraYear)}`).earliest, year];
     });
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readEdtf } from '../../../src/core/dating/edtf.ts';
 import { EDTF_STRINGS as rows } from '../../published/edtf-strings.ts';
-import { readAs, refusalOf } from './read-as.ts';
+import { readAs, readStrictly, refusalOf } from './read-as.ts';
 
 // Where we differ from the suites the reason stands below.
 const CENTURIES_AND_DECADES =
@@ -92,7 +92,7 @@ const EXAMPLES: readonly (readonly [string, number | null | 'open', number | nul
 ];
 
 test.for(EXAMPLES)('the Library of Congress example %s allows %s to %s', ([text, earliest, latest]) => {
-  expect(readAs(text)).toMatchObject({ earliest, latest, edtf: text });
+  expect(readStrictly(text)).toMatchObject({ earliest, latest, edtf: text });
 });
 
 test('a wholly unspecified year is an unknown one, and open is not unknown', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { readCyrillic } from '../../../src/core/dating/cyrillic-numeral.ts';
-import { readHanNumber } from '../../../src/core/dating/han-numeral.ts';
-import { readHebrewNumber } from '../../../src/core/dating/hebrew-numeral.ts';
-import { readRoman } from '../../../src/core/dating/roman-numeral.ts';
+import { readCyrillic } from '../../../src/core/dating/numerals.ts';
+import { readHanNumber } from '../../../src/core/dating/numerals.ts';
+import { readHebrewNumber } from '../../../src/core/dating/numerals.ts';
+import { readRoman } from '../../../src/core/dating/numerals.ts';
 import { readAs } from './read-as.ts';
 
 /** Numerals and the values books and standards give them. */

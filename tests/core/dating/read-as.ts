@@ -1,17 +1,22 @@
 import { expect } from 'vitest';
-import type { Dating, Reign } from '../../../src/core/dating/dating.ts';
+import type { DateContext, Dating, Reign } from '../../../src/core/dating/dating.ts';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 
 /** The reading of a text that is sure to be one; the refusal is shown when it is not. */
-export function readAs(text: string, reigns: readonly Reign[] = []): Dating {
-  const outcome = parseDate(text, { reigns });
+export function readAs(text: string, context: DateContext = {}): Dating {
+  const outcome = parseDate(text, context);
   if (!outcome.ok) return expect.fail(`${text}: ${outcome.problem}`);
   return outcome.value;
 }
 
+/** The reading of strict EDTF. */
+export function readStrictly(edtf: string): Dating {
+  return readAs(`edtf:${edtf}`);
+}
+
 /** The sentence that refuses a text. */
-export function refusalOf(text: string, reigns: readonly Reign[] = []): string {
-  const outcome = parseDate(text, { reigns });
+export function refusalOf(text: string, context: DateContext = {}): string {
+  const outcome = parseDate(text, context);
   return outcome.ok ? expect.fail(`${text} was read as ${outcome.value.edtf}`) : outcome.problem;
 }
 
@@ -21,3 +26,5 @@ export const EDWARD_I: Reign = {
   from: '1272-11-20',
   to: '1307-07-07',
 };
+
+export const UNDER_EDWARD_I: DateContext = { reigns: [EDWARD_I] };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
-import { EDWARD_I, refusalOf } from './read-as.ts';
+import { UNDER_EDWARD_I, refusalOf } from './read-as.ts';
 
 /** What is written, and what the refusal offers to be pasted in its place; undefined where only the keeper can know. */
 const REFUSED: readonly (readonly [text: string, offered: string | undefined])[] = [
@@ -16,7 +16,6 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['44', 'AD 44'],
   ['193-211', 'AD 193'],
   ['-44', '44 BC'],
-  ['1641/5', '1641/1645'],
   ['1641/0', '1641'],
   ['0 BC', undefined],
   ['AD 0', undefined],
@@ -31,8 +30,6 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['AM 708', 'AM 5708'],
   ['Meiji 46', undefined],
   ['jiachou', undefined],
-  ['30/1/1649', '1649-01-30'],
-  ['14.10.1066', '1066-10-14'],
   ['3/4/1649', '1649-04-03'],
   ['30 January 1649 OS', '30 January 1648/9 OS'],
   ['25 March 1648/9', '25 March 1648'],
@@ -42,7 +39,7 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['1985-02-30', undefined],
   ['22nd century', '13th century'],
   ['0th century', '13th century'],
-  ['Edward II, year 7', undefined],
+  ['Olaf II, year 7', undefined],
   ['reign of Edward II', undefined],
   ['Y2006', '2006'],
   // An era without a year, and words that mean one thing in one list and another in the next. Common practice.
@@ -60,7 +57,6 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['AH 29?', 'AH 29 (?)'],
   ['MCMX (1911)', 'MCMX'],
   ['1911 (MCMX)', 'MCMX'],
-  ['AD 134/38', 'AD 134-138'],
   ['1937H', '1937'],
   ['1881-CC', '1881'],
   ['1921-D', '1921'],
@@ -68,24 +64,22 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['14 BC-37', undefined],
   ['after 1290 and before 1279', undefined],
   ['AH 1293/4', 'AH 1293, year 4'],
-  ['31.12.1999', '1999-12-31'],
-  ['127-', undefined],
+  ['127-', '127X'],
   ['179?', undefined],
-  ['12??', undefined],
 ];
 
 describe('what cannot be read is refused in a sentence that says what to write', () => {
   test.for(REFUSED)('%s', ([text, offered]) => {
-    const problem = refusalOf(text, [EDWARD_I]);
+    const problem = refusalOf(text, UNDER_EDWARD_I);
     expect(problem).toMatch(/\.$/);
     if (offered === undefined) return;
     expect(problem).toContain(offered);
-    expect(parseDate(offered, { reigns: [EDWARD_I] }).ok).toBe(true);
+    expect(parseDate(offered, UNDER_EDWARD_I).ok).toBe(true);
   });
 });
 
 test('a regnal year outside the reign is refused with the bounds of the reign', () => {
-  expect(refusalOf('Edward I, year 36', [EDWARD_I])).toContain('1272-11-20 to 1307-07-07');
+  expect(refusalOf('Edward I, year 36', UNDER_EDWARD_I)).toContain('1272-11-20 to 1307-07-07');
 });
 
 /** Words, marks and half-dates that must never become a year. */
@@ -147,7 +141,6 @@ const NONSENSE = [
     '4 C',
     '2S',
     '1 6460s',
-    '44/4 BC',
     'before',
     'before after',
   ],
@@ -178,12 +171,12 @@ const NONSENSE = [
 ];
 
 test.for(NONSENSE)('"%s" is no date', (text) => {
-  expect(parseDate(text, { reigns: [EDWARD_I] })).toMatchObject({ ok: false });
+  expect(parseDate(text, UNDER_EDWARD_I)).toMatchObject({ ok: false });
 });
 
 test('a refusal never speaks of machines', () => {
   for (const text of [...NONSENSE, ...REFUSED.map(([written]) => written)]) {
-    expect(refusalOf(text, [EDWARD_I]).replace(`"${text}"`, '')).not.toMatch(
+    expect(refusalOf(text, UNDER_EDWARD_I).replace(`"${text}"`, '')).not.toMatch(
       /invalid|unexpected|null|undefined|schema|NaN|\bregex/i,
     );
   }

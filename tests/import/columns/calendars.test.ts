@@ -21,7 +21,6 @@ describe('years counted in one calendar or another, row by row', () => {
     ['Rome', '150', 150, 150],
     ['Abbasid Caliphate', '150', 767, 768],
     ['abbasid caliphate', 'c. 294', 906, 907],
-    ['Ottoman', '1255/15', 1852, 1853],
     ['Ottoman', '1255 year 15', 1852, 1853],
     // What a cell says of its era goes before what its row does; and a year of the Hijra that is yet to come is one of ours.
     ['Ottoman', 'AD 1840', 1840, 1840],
@@ -34,6 +33,12 @@ describe('years counted in one calendar or another, row by row', () => {
     const date = rows.drafts[0]?.facts['date'];
     const read = typeof date === 'string' ? parseDate(date) : expect.fail(rows.drafts[0]?.unread[0]?.because ?? '');
     expect(read).toMatchObject({ ok: true, value: { earliest, latest } });
+  });
+
+  test('a stroke before a year of reign asks, because in India both numbers name one year', () => {
+    const mapping = parseMapping(MAPPING);
+    const rows = mapping.ok ? readRows(sheet([['Ottoman', '1255/15']]), mapping.value) : expect.fail(mapping.problem);
+    expect(rows.drafts[0]?.facts['date']).toBeUndefined();
   });
 
   test('the day of a purchase is in ours', () => {

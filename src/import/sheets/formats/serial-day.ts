@@ -1,6 +1,6 @@
-import { modulo } from '../../../core/calendars/civil-day.ts';
-import { dayFromGregorian, gregorianFromDay } from '../../../core/calendars/gregorian.ts';
-import { julianFromDay } from '../../../core/calendars/julian.ts';
+import { modulo } from '../../../core/calendars/civil.ts';
+import { dayFromGregorian, gregorianFromDay } from '../../../core/calendars/civil.ts';
+import { julianFromDay } from '../../../core/calendars/civil.ts';
 
 /** A point in time as a sheet shows it. `month` 0 and `day` 0 or 30 February cannot be; 29 February 1900 and 0 January 1900 can. */
 export type SheetMoment = {

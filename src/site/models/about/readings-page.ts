@@ -1,4 +1,4 @@
-import { READINGS } from '../../../core/dating/readings.ts';
+import { DATE_EXAMPLES } from '../../../core/dating/date-examples.ts';
 import { GRADE_READINGS, GRADE_REFUSALS } from '../../../core/grade/readings.ts';
 import { SCALES } from '../../../core/grade/scales.ts';
 import type { GradeReading } from '../../../core/grade/readings.ts';
@@ -37,7 +37,7 @@ export function readingsPage(): ReadingsPage {
     sections: [
       sectionOf(
         'dates',
-        READINGS.map(({ title: of, note = null, rows }) => tableOf(rows, [], note, of)),
+        DATE_EXAMPLES.map(({ title: of, note = null, rows }) => tableOf(rows, [], note, of)),
       ),
       sectionOf('grades', [tableOf(GRADE_READINGS.map(withScale), GRADE_REFUSALS.map(withScale), notes.grades)]),
       sectionOf('weights', [tableOf(WEIGHT_READINGS, WEIGHT_REFUSALS)]),

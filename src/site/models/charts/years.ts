@@ -1,4 +1,4 @@
-import { formatYears } from '../../../core/dating/format-year.ts';
+import { formatYears } from '../../../core/dating/format-years.ts';
 import type { Interval } from '../../../core/eras/era-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';

@@ -1,6 +1,6 @@
 import type { Mint } from '../../../catalogue/catalogue.ts';
 import { yearsOf } from '../../../core/dating/interval.ts';
-import { formatYear } from '../../../core/dating/format-year.ts';
+import { formatYear } from '../../../core/dating/format-years.ts';
 import type { Dating } from '../../../core/dating/dating.ts';
 import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';

@@ -1,6 +1,6 @@
 import { isBlank } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { formatYear } from '../../../core/dating/format-year.ts';
+import { formatYear } from '../../../core/dating/format-years.ts';
 import { analyseChain } from '../../../core/provenance/analyse-chain.ts';
 import { formatChain } from '../../../core/provenance/format-chain.ts';
 import type { Link } from '../../../core/provenance/provenance.ts';

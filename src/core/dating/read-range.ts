@@ -1,10 +1,13 @@
 import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
-import { anyOf } from './written-text.ts';
+import { readHyphened } from './hyphen.ts';
+import { choice, span, type WordReader } from './reading.ts';
+import { secondYearBefore } from './shortened.ts';
+import { AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
+import { anyOf, wordBefore } from './written-text.ts';
 
 /** Two dates read together, and the words they were read from once each had what it shares with the other. */
-export interface Pair {
+interface Pair {
   readonly left: Outcome<Reading>;
   readonly right: Outcome<Reading>;
   readonly words: { readonly left: string; readonly right: string };
@@ -19,27 +22,52 @@ const ERA_ALONE = new RegExp(`^${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}$`, 
 /** A year in figures, its era before or after it; a century has letters or a full stop at its number. */
 const YEAR_IN_FIGURES = /^(?:\D*[^\d-] )?\d{1,4}(?: \D+)?$/;
 
-type Read = (text: string) => Outcome<Reading> | undefined;
+/** How two dates are joined: a second year is left short after a mark, hardly after a word. */
+type Joint = 'stroke' | 'hyphen' | 'word';
+
+const BC = anyOf(BEFORE_CHRIST);
+const YEAR_LEFT = new RegExp(`^(?<era>${BC} ?)?(?<year>\\d{1,4})$`, 'i');
+const YEAR_RIGHT = new RegExp(`^(?<year>\\d{1,4})(?<era> ?${BC})?$`, 'i');
 
 /** Two days written with hyphens, joined by a hyphen, have five; more make no date. */
 const MOST_JOINTS = 5;
 
 /** Every way to cut a text in two at a joint. */
-export function splits(text: string, joint: RegExp): readonly { left: string; right: string }[] {
+function splits(text: string, joint: RegExp): readonly { left: string; right: string; joint: Joint }[] {
   const joints = [...text.matchAll(joint)];
   if (joints.length > MOST_JOINTS) return [];
   return joints.map((found) => ({
     left: text.slice(0, found.index).trim(),
     right: text.slice(found.index + found[0].length).trim(),
+    joint: jointOf(found[0].trim()),
   }));
+}
+
+function jointOf(mark: string): Joint {
+  if (mark === '/') return 'stroke';
+  return mark === '-' ? 'hyphen' : 'word';
+}
+
+/** Two years of which the second alone, or the first in front, says BC, the second written in full. */
+function pairBefore(left: string, right: string, joint: Joint, read: WordReader): Pair | undefined {
+  const first = YEAR_LEFT.exec(left)?.groups;
+  const last = YEAR_RIGHT.exec(right)?.groups;
+  if (!first?.['year'] || !last?.['year'] || (first['era'] ?? last['era']) === undefined) return undefined;
+  const second = secondYearBefore(first['year'], last['year'], joint);
+  const words = { left: `${first['year']} BC`, right: second.ok ? `${String(second.value)} BC` : right };
+  const begin = read(words.left);
+  const end = second.ok ? read(words.right) : second;
+  return begin && end && { left: begin, right: end, words };
 }
 
 /**
  * Reads two dates that may share words: "27-14 BC" lends its BC to the left, "AD 71-73" its AD to the right,
  * "late 1st to early 2nd century" its century, "20-25 November 1278" its month, "1279-81" its figures.
  */
-export function readPair(left: string, right: string, read: Read): Pair | undefined {
+function readPair(left: string, right: string, joint: Joint, read: WordReader): Pair | undefined {
   if (left === '' || right === '') return undefined;
+  const before = pairBefore(left, right, joint, read);
+  if (before) return before;
   if (lacksYear(left, right)) return pairWithoutYear(left, right);
   const lent = lentByRight(left, right);
   // A bare number, or a century before one BC, takes the era of its partner before it is taken for a year of its own.
@@ -79,7 +107,10 @@ function isOfAnotherEra(outcome: Outcome<Reading>): boolean {
 }
 
 /** The first of several wordings that can be read; failing that, the first refusal. */
-function firstRead(wordings: readonly string[], read: Read): { words: string; outcome: Outcome<Reading> } | undefined {
+function firstRead(
+  wordings: readonly string[],
+  read: WordReader,
+): { words: string; outcome: Outcome<Reading> } | undefined {
   let refused: { words: string; outcome: Outcome<Reading> } | undefined;
   for (const words of wordings) {
     const outcome = read(words);
@@ -114,4 +145,69 @@ function withFigures(left: string, right: string): string | undefined {
   if (ENDS_BEFORE_CHRIST.test(left) || ENDS_BEFORE_CHRIST.test(right)) return undefined;
   const full = year.slice(0, year.length - rest.length) + rest;
   return `${first['before'] ?? ''}${full}${second['after'] ?? ''}${second['after'] ? '' : (first['after'] ?? '')}`;
+}
+
+const MOST_CHOICES = 8;
+const CHOICES = [
+  { kind: 'or' as const, words: anyOf(OR) },
+  { kind: 'and' as const, words: anyOf(AND) },
+].map(({ kind, words }) => {
+  // "Of" is "or" in Dutch, but only between figures: elsewhere it is the English word.
+  const between = kind === 'or' ? `(?: ${words} |(?<=\\d) of (?=\\d))` : ` ${words} `;
+  return { kind, word: new RegExp(between, 'i'), joint: new RegExp(`,?${between}|, `, 'i') };
+});
+
+/** `1279 or 1280`, `1279, 1281 or 1283`, `1279 and 1280`. */
+export function readChoice(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
+  for (const { kind, word, joint } of CHOICES) {
+    const parts = text.split(joint);
+    if (parts.length < 2 || parts.length > MOST_CHOICES || !word.test(text)) continue;
+    const readings = readParts(parts, readPoint);
+    if (readings) return choice(readings, kind);
+  }
+  return undefined;
+}
+
+/** Reads each of several dates; all but the last may borrow from the last, and the last from the first. */
+function readParts(parts: readonly string[], readPoint: WordReader): readonly Reading[] | undefined {
+  const first = parts.at(0) ?? '';
+  const last = parts.at(-1) ?? '';
+  const readings: Reading[] = [];
+  for (const [index, part] of parts.entries()) {
+    const isLast = index === parts.length - 1;
+    const pair = isLast
+      ? readPair(first, part, 'hyphen', readPoint)?.right
+      : readPair(part, last, 'hyphen', readPoint)?.left;
+    const outcome = readRange(part, readPoint) ?? pair ?? readPoint(part);
+    if (!outcome?.ok) return undefined;
+    readings.push(outcome.value);
+  }
+  return readings;
+}
+
+const TO_WORDS = new RegExp(` ${anyOf(TO)}(?= )`, 'gi');
+/** A hyphen; or a stroke between centuries, which between years would be old style: `12./13. Jh.`, `s. XII/XIII`. */
+const MARKS = /-|(?<=[^\d ])\/(?=[^\d ]|\d{1,2}(?:st|nd|rd|th|e|\.))|(?<=\d)\/(?=\d{1,2}(?:st|nd|rd|th|\.))/g;
+/** `27 BC/14 AD`: the second year has an era of its own. */
+const BEFORE_ERA = new RegExp(`(?<=[^\\d ])/(?=\\d{1,4} ?${anyOf(AFTER_CHRIST)}$)`, 'gi');
+const AND_WORDS = new RegExp(` ${anyOf(AND)}(?= )`, 'gi');
+const FROM_WORD = wordBefore(FROM);
+const BETWEEN_WORD = wordBefore(BETWEEN);
+
+/** `1279-81`, `1279 to 1281`, `between 1279 and 1281`, `27 BC - AD 14`, `12./13. Jh.` */
+export function readRange(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
+  const isBetween = BETWEEN_WORD.test(text);
+  const words = text.replace(isBetween ? BETWEEN_WORD : FROM_WORD, '');
+
+  let problem: Outcome<Reading> | undefined;
+  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS, BEFORE_ERA]) {
+    for (const { left, right, joint: mark } of splits(words, joint)) {
+      // A dash or a word says that the second number is a year; one that is not above asks.
+      if (/^\d{4}$/.test(left) && /^\d\d$/.test(right)) return readHyphened(`${left}-${right}`, { hyphen: 'range' });
+      const pair = readPair(left, right, mark, readPoint);
+      if (pair?.left.ok && pair.right.ok) return span(pair.left.value, pair.right.value, text, pair.words);
+      if (pair) problem ??= pair.left.ok ? pair.right : pair.left;
+    }
+  }
+  return problem;
 }

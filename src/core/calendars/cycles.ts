@@ -1,4 +1,4 @@
-import { modulo } from './civil-day.ts';
+import { modulo } from './civil.ts';
 
 /** The ten heavenly stems and twelve earthly branches, in letters and in characters. */
 export const STEMS = ['jia', 'yi', 'bing', 'ding', 'wu', 'ji', 'geng', 'xin', 'ren', 'gui'] as const;
@@ -24,5 +24,24 @@ export function cyclePlaceOfYear(year: number): number {
 export function yearsAtPlace(place: number, low: number, high: number): readonly number[] {
   const years: number[] = [];
   for (let year = low + modulo(place - cyclePlaceOfYear(low), 60); year <= high; year += 60) years.push(year);
+  return years;
+}
+
+/** Years of an indiction: fifteen, the first from September 312. */
+export const LENGTH_OF_INDICTION = 15;
+const FIRST_INDICTION = 312;
+
+/**
+ * The Byzantine years, September to August, that bear a number of the indiction: for 5, AD 316 to 317, 331 to 332 and
+ * so on (V. Grumel, *La chronologie*, 1958: the indiction is (year of the world) modulo 15).
+ */
+export function yearsOfIndiction(
+  number: number,
+  low: number,
+  high: number,
+): readonly (readonly [first: number, last: number])[] {
+  const years: (readonly [number, number])[] = [];
+  const start = low + modulo(FIRST_INDICTION + number - 1 - low, LENGTH_OF_INDICTION);
+  for (let first = start; first < high; first += LENGTH_OF_INDICTION) years.push([first, first + 1]);
   return years;
 }

@@ -1,5 +1,5 @@
 /** One line of the grammar by example: what may be written, and how it is read. */
-export interface ReadingExample {
+export interface DateExample {
   readonly write: string;
   /** The sentence for a visitor. */
   readonly means: string;
@@ -7,21 +7,27 @@ export interface ReadingExample {
   readonly edtf: string;
 }
 
-export interface ReadingGroup {
+export interface DateExampleGroup {
   readonly title: string;
   readonly note?: string;
-  readonly rows: readonly ReadingExample[];
+  readonly rows: readonly DateExample[];
 }
 
 /** The grammar of dates as a table, in the order a keeper meets it. The regnal rows need Edward I among the rulers. */
-export const READINGS: readonly ReadingGroup[] = [
+export const DATE_EXAMPLES: readonly DateExampleGroup[] = [
   {
     title: 'Years',
     rows: [
       { write: '1279', means: 'the year 1279', edtf: '1279' },
       { write: 'AD 71', means: 'the year 71 of our era; below 1000 the era must be named', edtf: '0071' },
       { write: '44 BC', means: '44 BC, which is the year -43 where years are counted through', edtf: '-0043' },
-      { write: '1641/2', means: 'old style: 1 January to 24 March of what we call 1642', edtf: '1642' },
+      { write: '1641/2', means: 'both years', edtf: '1641/1642' },
+      { write: '1641/2 OS', means: 'old style: 1 January to 24 March of what we call 1642', edtf: '1642' },
+      { write: '398/97 BC', means: 'one Greek year: 398 or 397 BC', edtf: '-0397/-0396' },
+      { write: 'early 1588', means: 'the year 1588, shown with its part', edtf: '1588' },
+      { write: '[1]794', means: 'figures in brackets are restored: 1794; (15)91 likewise', edtf: '1794' },
+      { write: '17--', means: 'two figures lost', edtf: '17XX' },
+      { write: 'AD MDLXXXVIII', means: '1588', edtf: '1588' },
       { write: 'MDCCXLVII', means: 'Roman capitals as on the piece: 1747', edtf: '1747' },
       { write: 'A.D. 134-138', means: 'points in the sign of an era make no difference', edtf: '0134/0138' },
       { write: 'MCMX (1910)', means: 'letters and figures, if they agree', edtf: '1910' },
@@ -37,6 +43,21 @@ export const READINGS: readonly ReadingGroup[] = [
     title: 'From one year to another',
     rows: [
       { write: '1279-81', means: 'some time from 1279 to 1281', edtf: '1279/1281' },
+      { write: '1413-22', means: 'the same: 13 and more, above the last two figures, are a year', edtf: '1413/1422' },
+      {
+        write: 'c. 1902-10',
+        means: 'after c., struck or n.d., or with a dash, 01 to 12 are a year too; 1902-10 alone asks',
+        edtf: '1902~/1910~',
+      },
+      { write: '1921/24', means: 'from 1921 to 1924', edtf: '1921/1924' },
+      {
+        write: '211-08 BC',
+        means: 'from 211 to 208 BC; 221-19 BC asks whether 219 or 19 is meant',
+        edtf: '-0210/-0207',
+      },
+      { write: '420-400', means: 'years that run down are BC; 193-211 asks for its era', edtf: '-0419/-0399' },
+      { write: '1588 ± 5', means: 'from 1583 to 1593', edtf: '1583/1593' },
+      { write: '?-1588', means: 'until 1588, from when is not known', edtf: '/1588' },
       { write: '1279/1281', means: 'the same in EDTF; the whole year on both sides', edtf: '1279/1281' },
       { write: 'between 1279 and 1281', means: 'the same', edtf: '1279/1281' },
       { write: '27 BC - AD 14', means: 'from 27 BC to AD 14', edtf: '-0026/0014' },
@@ -116,16 +137,38 @@ export const READINGS: readonly ReadingGroup[] = [
       { write: 'AH 29X', means: 'a figure lost: AH 290 to 299', edtf: '0902/0912' },
       { write: 'AH 294 (906/7)', means: 'both years, if they agree', edtf: '0906/0907' },
       { write: 'AH 294/906-7', means: 'the same', edtf: '0906/0907' },
-      { write: 'AH 1255, year 15', means: 'year of accession and year of reign: struck in AH 1269', edtf: '1852/1853' },
+      { write: '1200 (AH 596)', means: 'the same, ours first', edtf: '1199/1200' },
+      { write: '12 Rabi I 294', means: 'a day of the Hijra: 31 December 906', edtf: '0906-12-31' },
       {
-        write: 'SE 182',
-        means: 'Seleucid, by the reckoning of the court: autumn 131 to autumn 130 BC',
-        edtf: '-0130/-0129',
+        write: 'AH 1255, year 15',
+        means:
+          'year of accession and year of reign: struck in AH 1269; AH 1255//15 goes by the realm of the ruler, or asks',
+        edtf: '1852/1853',
       },
       {
+        write: 'Seleucid 182',
+        means: 'as the court counted: autumn 131 to autumn 130 BC; SE 182 alone may be Saka too and asks',
+        edtf: '-0130/-0129',
+      },
+      { write: 'SE 1738 (1816)', means: 'the year of ours settles which era it is: Saka', edtf: '1816/1817' },
+      {
         write: 'SEB 182',
-        means: 'Seleucid, by the reckoning of Babylon: spring 130 to spring 129 BC',
+        means: 'Seleucid, as Babylon counted: spring 130 to spring 129 BC',
         edtf: '-0129/-0128',
+      },
+      {
+        write: 'AM 7117',
+        means: 'year of the world, Byzantium and Russia: September 1608 to August 1609',
+        edtf: '1608/1609',
+      },
+      { write: '҂ЗСИ', means: 'the same in Cyrillic letters: 7208', edtf: '1699/1700' },
+      { write: 'An XIII', means: 'French Republic: 23 September 1804 to 22 September 1805', edtf: '1804/1805' },
+      { write: '18 Brumaire an VIII', means: 'a day of it', edtf: '1799-11-09' },
+      { write: 'BE 2505', means: 'Buddhist era, as Siam counts', edtf: '1962' },
+      {
+        write: 'indiction 5 (586/7)',
+        means: 'the year of the cycle of fifteen that was 586/7; indiction 5 alone is one of many',
+        edtf: '0586/0587',
       },
       { write: 'AM 5708', means: 'Hebrew: 15 September 1947 to 3 October 1948', edtf: '1947/1948' },
       { write: 'תש״ח', means: 'the same in letters, the thousands left out', edtf: '1947/1948' },
@@ -147,6 +190,14 @@ export const READINGS: readonly ReadingGroup[] = [
       },
       { write: 'Edward I, year 7', means: 'regnal: 20 November 1278 to 19 November 1279', edtf: '1278/1279' },
       { write: '7 Edward I', means: 'the same', edtf: '1278/1279' },
+      { write: '33 Hen. VIII', means: 'English regnal years are known of themselves', edtf: '1541/1542' },
+      { write: '1 & 2 Philip and Mary', means: 'his year and hers: 25 July 1554 to 5 July 1555', edtf: '1554/1555' },
+      {
+        write: '慶應二年',
+        means: 'old characters: 1866; Tenpo alone may be the title of a coin and asks',
+        edtf: '1866',
+      },
+      { write: 'Guangxu 34', means: 'a Chinese reign: 1908', edtf: '1908' },
       { write: 'reign of Edward I', means: '1272 to 1307', edtf: '1272/1307' },
     ],
   },
@@ -164,7 +215,11 @@ export const READINGS: readonly ReadingGroup[] = [
     note: 'The Extended Date/Time Format of the Library of Congress (2019; ISO 8601-2): levels 0 and 1, sets, X and S.',
     rows: [
       { write: '-0043', means: '44 BC: the year 0000 is 1 BC', edtf: '-0043' },
-      { write: '1985-04', means: 'April 1985; for a range of years use a stroke or a dash', edtf: '1985-04' },
+      {
+        write: 'edtf:1985-04',
+        means: 'strict EDTF: April 1985; in a date of an event 1985-04 will do',
+        edtf: '1985-04',
+      },
       { write: '1280~/1290?', means: 'about 1280 to perhaps 1290', edtf: '1280~/1290?' },
       { write: '198X', means: 'a year of the 1980s', edtf: '198X' },
       { write: '1279/..', means: 'from 1279 with no end', edtf: '1279/..' },

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { formatDate } from '../../../src/core/dating/format-date.ts';
-import { READINGS } from '../../../src/core/dating/readings.ts';
-import { EDWARD_I, readAs } from './read-as.ts';
+import { DATE_EXAMPLES } from '../../../src/core/dating/date-examples.ts';
+import { UNDER_EDWARD_I, readAs } from './read-as.ts';
 
-describe.for(READINGS)('the table of readings: $title', ({ rows }) => {
+describe.for(DATE_EXAMPLES)('dates by example: $title', ({ rows }) => {
   test.for(rows)('$write is read as $edtf', ({ write, edtf }) => {
-    expect(readAs(write, [EDWARD_I]).edtf).toBe(edtf);
+    expect(readAs(write, UNDER_EDWARD_I).edtf).toBe(edtf);
   });
 
   test.for(rows)('what a visitor sees of $write reads back to the same', ({ write }) => {
-    const dating = readAs(write, [EDWARD_I]);
-    const { earliest, latest, about, doubtful } = readAs(formatDate(dating), [EDWARD_I]);
+    const dating = readAs(write, UNDER_EDWARD_I);
+    const { earliest, latest, about, doubtful } = readAs(formatDate(dating), UNDER_EDWARD_I);
     expect({ earliest, latest, about, doubtful }).toEqual({
       earliest: dating.earliest,
       latest: dating.latest,

@@ -1,0 +1,78 @@
+import { hijriYear } from '../calendars/hijri.ts';
+import { readDays, type WordReader } from './reading.ts';
+
+const ONE_LETTER = /^(?<letter>[hv])\.? ?(?<date>\d{2,4}(?: ?- ?\d{1,4})?)$/;
+/** Coins of the last centuries bear a mint's letter beside the year: 1937H, 1921-D. */
+const MINT_LETTER = /^(?<struck>1[6-9]\d\d|20\d\d) ?-? ?(?<mint>[A-WYZ]|CC|KN|SM)$/;
+/** A tenth of the last Hijri year: ten times as much would be no date yet. */
+const LAST_TENTH = 150;
+const LOST_FIGURE = /^(?:AH ?)?(?<lost>\d{1,3})\?(?: ?AH)?$/i;
+const NO_LAST_FIGURE = /^(?<known>\d{3})-\??$/;
+
+/**
+ * The sentence for a word or mark that means one thing in one list and another in the next, each of which would give
+ * a date. Undefined for any other text.
+ */
+export function askWhichWord(text: string): string | undefined {
+  const { letter, date = '' } = ONE_LETTER.exec(text)?.groups ?? {};
+  if (letter === 'h') return `"${text}" may be hacia, about, or the Hijra; write c. ${date} or AH ${date}.`;
+  if (letter === 'v') return `"${text}" may be vers, about, or vor, before; write c. ${date} or before ${date}.`;
+  const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
+  if (known !== undefined) {
+    return `"${text}" may have lost a figure or its second year; write ${known}X, or from AD ${known}.`;
+  }
+  const { struck = '', mint = '' } = MINT_LETTER.exec(text)?.groups ?? {};
+  // `1850S` is a decade as often as a year of San Francisco, and the decade is what is written so.
+  if (mint !== '' && !/^\d{3}0S$/.test(text)) {
+    return `"${text}" is a year and a mint letter; write ${struck} here, and ${mint} in the legend.`;
+  }
+  const { lost = '' } = LOST_FIGURE.exec(text)?.groups ?? {};
+  if (/AH/i.test(text) && lost !== '' && Number(lost) <= LAST_TENTH) {
+    return `"${text}" may be a doubtful year or a figure lost; write AH ${lost} (?) or AH ${lost}X.`;
+  }
+  return askWhichPair(text);
+}
+
+const TWO_YEARS = /^(?<first>\d{1,4}) ?[/-] ?(?<last>\d{4})$/;
+const LAST_HIJRI = 1500;
+
+/** `1255/1839` may be a range of years, or one year of the Hijra and of Christ when the two agree. */
+function askWhichPair(text: string): string | undefined {
+  const { first = '', last = '' } = TWO_YEARS.exec(text)?.groups ?? {};
+  const year = Number(first);
+  if (first === '' || year < 1 || year > LAST_HIJRI) return undefined;
+  const days = hijriYear(year);
+  const { earliest, latest } = readDays(days.first, days.last, 'hijri');
+  if (Number(last) < Number(earliest) || Number(last) > Number(latest)) return undefined;
+  const ways = `AH ${String(year)} (${last}) or AD ${String(year)} - ${last}`;
+  return `"${text}" may be one year of two eras or a long range; write ${ways}.`;
+}
+
+/** Figures of scripts that count from eras of their own as well as from Christ, so that the keeper must say which. */
+const FIGURES_OF_TWO_ERAS: readonly (readonly [RegExp, string, string])[] = [
+  [/[٠-٩۰-۹]/, 'Arabic figures may count from the Hijra', 'AH'],
+  [/[๐-๙]/, 'Thai figures may count from the Buddhist era', 'Buddhist'],
+  [/[०-९]/, 'Indian figures may count from Vikrama', 'VS'],
+];
+
+/** The sentence for a year in figures of such a script that was read as one of ours without saying so. */
+export function askWhichFigures(text: string, plain: string): string | undefined {
+  const found = FIGURES_OF_TWO_ERAS.find(([figures]) => figures.test(text));
+  return found && `${found[1]} or from Christ; write ${found[2]} ${plain} or AD ${plain}.`;
+}
+
+const LATER = '(?:re-?struck|re-?strike|struck|minted|made|geprägt|nachgeprägt|frappée?)(?: in| of| from)?:?';
+const STRUCK_LATER = new RegExp(
+  `^(?:dated )?(?<dated>[^()]*\\d[^()]*?),? \\(?${LATER} (?<made>[^()]*\\d[^()]*)\\)?$`,
+  'i',
+);
+
+/**
+ * The sentence for a text that gives both the date on the piece and the date it was made, as a taler dated 1780 and
+ * struck ever since: each has its own field. Undefined for any other text.
+ */
+export function askForTwoDates(text: string, read: WordReader): string | undefined {
+  const { dated, made } = STRUCK_LATER.exec(text)?.groups ?? {};
+  if (dated === undefined || made === undefined || !read(made)?.ok) return undefined;
+  return `"${text}" gives the date on the piece and the date it was made; write date: ${made} and, on a line of its own, dated: "${dated}".`;
+}

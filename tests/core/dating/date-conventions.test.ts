@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { formatDate } from '../../../src/core/dating/format-date.ts';
+import { parseDate } from '../../../src/core/dating/parse-date.ts';
+import { DATE_CONVENTIONS, DATE_QUESTIONS } from '../../published/date-conventions.ts';
+import { readAs, readStrictly, refusalOf } from './read-as.ts';
+
+describe('dates by the conventions of lists, statutes and calendars', () => {
+  test.for(DATE_CONVENTIONS)(
+    '$write is $earliest to $latest $marks ($source)',
+    ({ write, earliest, latest, marks }) => {
+      const sense = { earliest, latest, about: marks.includes('about'), doubtful: marks.includes('doubtful') };
+      const dating = readAs(write);
+      expect(dating).toMatchObject(sense);
+      const { from, to } = dating;
+      expect(readAs(formatDate(dating))).toMatchObject({ ...sense, ...(from && { from }), ...(to && { to }) });
+      expect(readStrictly(dating.edtf)).toMatchObject(sense);
+    },
+  );
+});
+
+describe('what has two readings asks, and offers each', () => {
+  test.for(DATE_QUESTIONS)('%s', ([write, ...offered]) => {
+    const problem = refusalOf(write);
+    expect(problem).toMatch(/\.$/);
+    for (const way of offered) {
+      expect(problem).toContain(way);
+      expect(parseDate(way), way).toMatchObject({ ok: true });
+    }
+  });
+});
+
+describe('a context settles what would ask', () => {
+  test('a date of an event has a month where a date of making asks', () => {
+    expect(readAs('1902-10', { dateOf: 'event' })).toMatchObject({ from: '1902-10-01', to: '1902-10-31' });
+    expect(readAs('1998-99', { dateOf: 'event' })).toMatchObject({ earliest: 1998, latest: 1999 });
+    expect(refusalOf('1998/10', { dateOf: 'event' })).toContain('1998-10');
+  });
+
+  test('a column settles its hyphens, its negative years and its era once', () => {
+    expect(readAs('1902-10', { hyphen: 'range' })).toMatchObject({ earliest: 1902, latest: 1910 });
+    expect(readAs('1902-10', { hyphen: 'month' })).toMatchObject({ from: '1902-10-01' });
+    expect(readAs('-57 to -38', { negative: 'historical' })).toMatchObject({ earliest: -56, latest: -37 });
+    expect(readAs('-57 to -38', { negative: 'astronomical' })).toMatchObject({ earliest: -57, latest: -38 });
+    expect(readAs('-27-14', { negative: 'historical' })).toMatchObject({ earliest: -26, latest: 14 });
+    expect(readAs('-530.0', { negative: 'historical' })).toMatchObject({ earliest: -529, latest: -529 });
+    expect(readAs('498 to 507', { era: 'AD' })).toMatchObject({ earliest: 498, latest: 507 });
+    expect(readAs('c. 211-08', { era: 'BC' })).toMatchObject({ earliest: -210, latest: -207, about: true });
+    expect(readAs('294', { era: 'AH' })).toMatchObject({ earliest: 906, latest: 907 });
+  });
+
+  test('the realm says which year a Hijri pair names, and the accession contradicts it', () => {
+    const ottoman = { realm: 'the Ottoman Empire' };
+    expect(readAs('AH 1255//15', ottoman)).toMatchObject({ from: '1852-10-15', to: '1853-10-03' });
+    expect(readAs('AH 1221 RY 46', { realm: 'Mughal Empire' })).toMatchObject({ earliest: 1806, latest: 1807 });
+    // Selim III came to the throne on 7 April 1789, AH 1203; Shah Alam II on 10 October 1760, AH 1174 (common practice).
+    expect(readAs('AH 1203//15', { accessions: ['1789-04-07'] })).toMatchObject({ earliest: 1802, latest: 1803 });
+    expect(readAs('AH 1202//30', { accessions: ['1760-10-10'] })).toMatchObject({ earliest: 1787, latest: 1788 });
+    expect(refusalOf('AH 1202//19', { realm: 'Mughal Empire', accessions: ['1760-10-10'] })).toContain('frozen');
+    expect(refusalOf('AH 1222//5', { ...ottoman, accessions: ['1789-04-07'] })).toContain('accession');
+  });
+
+  test('the realm says which era a sign or a bare year is of', () => {
+    expect(readAs('SE 1738', { realm: 'Ahom kingdom of Assam' })).toMatchObject({ earliest: 1816, latest: 1817 });
+    expect(readAs('SE 182', { realm: 'the Seleucid kingdom' })).toMatchObject({ earliest: -130, latest: -129 });
+    expect(readAs('5708', { realm: 'Israel' })).toMatchObject({ earliest: 1947, latest: 1948 });
+    expect(readAs('2505', { realm: 'Thailand' })).toMatchObject({ earliest: 1962, latest: 1962 });
+    expect(readAs('BE 2538', { realm: 'Cambodia' })).toMatchObject({ earliest: 1994, latest: 1995 });
+    expect(readAs('7208', { realm: 'Russia' })).toMatchObject({ earliest: 1699, latest: 1700 });
+    expect(readAs('Republic year 7', { realm: 'France' })).toMatchObject({ earliest: 1798, latest: 1799 });
+    expect(readAs('AN 12', { realm: 'Haiti' })).toMatchObject({ earliest: 1815, latest: 1815 });
+    expect(refusalOf('2020', { realm: 'Nepal' })).toContain('VS 2020');
+    expect(refusalOf('33 Hen. VIII', { realm: 'Castile' })).toContain('year AD');
+  });
+
+  test('a day of England before September 1752 is Julian, and is shown so', () => {
+    const day = readAs('5 November 1605', { realm: 'England' });
+    expect(day).toMatchObject({ from: '1605-11-15', calendar: 'julian' });
+    expect(formatDate(day)).toBe('5 November 1605 (old style)');
+    expect(readAs('5 November 1605')).toMatchObject({ from: '1605-11-05', calendar: 'gregorian' });
+  });
+
+  test('a span that crosses 1582 begins on a Julian day and ends on a Gregorian one', () => {
+    const span = readAs('1 January 1500 - 1 January 1600');
+    expect(span).toMatchObject({ from: '1500-01-01', to: '1600-01-01', reckoning: 'julian to gregorian' });
+  });
+});
+
+test('about and perhaps stay at the end where they were written', () => {
+  expect(readAs('1279 - c. 1281').edtf).toBe('1279/1281~');
+  expect(readAs('c. 1279 - c. 1281').edtf).toBe('1279~/1281~');
+  expect(formatDate(readAs('1279 - c. 1281'))).toBe('from 1279 to about 1281');
+});
