@@ -1,7 +1,7 @@
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';
-import { checkDates, checkStruckFor } from './rules/dates.ts';
+import { checkStruckFor } from './rules/dates.ts';
 import { checkEras } from './rules/eras.ts';
 import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
@@ -34,7 +34,6 @@ export type PrivacyRules = {
 const RULES: readonly Rule[] = [
   checkNumbers,
   checkNames,
-  checkDates,
   checkStruckFor,
   checkFaces,
   checkDoubts,

@@ -20,7 +20,7 @@ export type CsvTable = {
  * has a number the second time.
  */
 export function readCsv(text: string): CsvTable {
-  const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+  const plain = withLineFeeds(text.replace(/^\uFEFF/, ''));
   const { data } = Papa.parse<string[]>(plain, { delimiter: ',', newline: '\n' });
   const [first = [], ...records] = data;
   const headings = first.map((heading, at) => {
@@ -49,9 +49,15 @@ export function readCsv(text: string): CsvTable {
   return { headings: data.length === 0 || (more.length === 0 && whole === '') ? [] : headings, rows, lines, uneven, otherMark }; // prettier-ignore
 }
 
+/** Lines ended alike, whichever programs have written them; a line end within quotation marks belongs to its cell. */
+function withLineFeeds(text: string): string {
+  if (!text.includes('\r')) return text;
+  return text.replace(/"(?:[^"]|"")*"|\r\n?/g, (run) => (run.startsWith('"') ? run : '\n'));
+}
+
 /** The lines a record takes: one, and one more for each line end within its cells. */
 function linesIn(cells: readonly string[]): number {
-  return cells.reduce((lines, cell) => lines + cell.split('\n').length - 1, 1);
+  return cells.reduce((lines, cell) => lines + cell.split(/\r\n?|\n/).length - 1, 1);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { oddMeasures } from './odd-measures.ts';
+import { datesOutsideReigns } from './rules/dates.ts';
 import type { FiledPiece, Records } from './records.ts';
 
 /** Something that would make the catalogue better: what, why it is worth the while, and the pieces it is wanted for. */
@@ -29,6 +30,13 @@ const shows = ({ pictures }: FiledPiece, face: string): boolean => pictures.some
 
 /** What a field left out costs the reader. A field that says `unknown` or `none` has been thought about and is not wanted. */
 const WANTS: readonly Want[] = [
+  {
+    wanted: 'known kind',
+    why: 'what a sheet called it is no kind that is known here; write kind: and take the line under as-written out',
+    worth: 900,
+    isFor: isAnything,
+    isThere: ({ fields }) => fields.kind !== 'other' || fields['as-written']?.['kind'] === undefined,
+  },
   {
     wanted: 'photograph',
     why: 'nothing tells a piece from its like, or gets a stolen one back, as surely',
@@ -109,14 +117,14 @@ const WANTS: readonly Want[] = [
 ];
 
 /** What would most improve a catalogue, most first: how many pieces want it, times what it is worth to a reader. */
-export function improvementsOf(records: Pick<Records, 'pieces' | 'denominations'>): readonly Improvement[] {
+export function improvementsOf(records: Pick<Records, 'pieces' | 'denominations' | 'rulers'>): readonly Improvement[] {
   const { pieces } = records;
   const wants = WANTS.map(({ worth, isFor, isThere, ...want }) => {
     const could = pieces.filter(isFor);
     const lacking = could.filter((piece) => !isThere(piece)).map(({ id }) => id);
     return { worth: worth * lacking.length, improvement: { ...want, pieces: lacking, of: could.length } };
   });
-  return [...wants, likelyMeasures(records)]
+  return [...wants, likelyMeasures(records), datesInReigns(records)]
     .filter(({ worth }) => worth > 0)
     .sort((a, b) => b.worth - a.worth)
     .map(({ improvement }) => improvement);
@@ -140,6 +148,24 @@ function likelyMeasures({ pieces, denominations }: Pick<Records, 'pieces' | 'den
       pieces: odd.map(([id]) => id),
       of: measured.length,
       says: Object.fromEntries(odd),
+    },
+  };
+}
+
+/** Dates outside their rulers' reigns: right for an heir's or a posthumous issue, and misleading where they are a slip. */
+function datesInReigns(records: Pick<Records, 'pieces' | 'rulers'>): {
+  readonly worth: number;
+  readonly improvement: Improvement;
+} {
+  const outside = datesOutsideReigns(records);
+  return {
+    worth: 500 * outside.length,
+    improvement: {
+      wanted: "date within its ruler's reign",
+      why: 'it may be posthumous or an heir’s, and then struck-for: says so, or it is a slip',
+      pieces: outside.map(({ id }) => id),
+      of: records.pieces.length,
+      says: Object.fromEntries(outside.map(({ id, says }) => [id, says])),
     },
   };
 }

@@ -74,8 +74,6 @@ export const PROBLEMS = {
     `There is no file ${folder}/${found}.yaml. ${suggest(found, known, `Add one, or write one of the names in ${folder}/.`)}`,
   'work-unknown': (found: string, known: readonly string[]) =>
     `There is no file works/${found}.yaml for this book. ${suggest(found, known, 'Add one, or begin the reference with one of the names in works/.')}`,
-  'date-outside-reign': (date: string, ruler: string, reigns: string) =>
-    `${ruler} ruled ${reigns}; this piece is dated ${date}. Mend the date, or add struck-for: with the ruler it was made for.`,
   'struck-for-same': () =>
     'This names the ruler the piece is in the name of anyway. Take the line out, or name the ruler it was made for.',
   'axis-on-uniface': (hours: number) => `A uniface piece has no die axis; this says ${hours}h. Write axis: none.`,

@@ -14,7 +14,8 @@ export type Answered = (column: string, value: string) => boolean;
 
 /**
  * Whether a private value is answered for in `private/not-secret.csv`. An answer covers what is written there and every part of
- * it; of a sum, the same sum however it is written.
+ * it; of a sum, the same sum however it is written; a star answers for every value of a column that guards nothing, such as a
+ * column of page numbers or of series.
  */
 export function answeredIn(folder: CabinetFolder): Answered {
   const { rows } = readCsv(folder.files.find(({ file }) => file === NOT_SECRET)?.text ?? '');
@@ -22,13 +23,16 @@ export function answeredIn(folder: CabinetFolder): Answered {
     column: (row['column'] ?? '').trim(),
     letters: lettersOf(row['value'] ?? '').trim(),
     sum: sumOf(row['value'] ?? ''),
+    isWhole: (row['value'] ?? '').trim() === '*',
   }));
   if (answers.length === 0) return () => false;
   return (column, value) => {
     const letters = lettersOf(value).trim();
     const sum = MONEY.includes(column) ? sumOf(value) : null;
     return answers.some(
-      (one) => one.column === column && (whereStands(one.letters, letters) !== -1 || (sum !== null && one.sum === sum)),
+      (one) =>
+        one.column === column &&
+        (one.isWhole || whereStands(one.letters, letters) !== -1 || (sum !== null && one.sum === sum)),
     );
   };
 }

@@ -1,25 +1,37 @@
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
-import type { PrivateGuard } from './guard.ts';
+import type { PrivateFound, PrivateGuard } from './guard.ts';
 import { guardOf, guarded } from './guard.ts';
 import { lettersOf, readMarkdown } from './letters.ts';
 import type { Records } from '../catalogue/records.ts';
 
-/** Finds what the ledger and the guide keep in the texts and names of files that will be published, where it can still be taken out. */
-export function checkPrivateInText(records: Records, folder: CabinetFolder): readonly Problem[] {
+/** A private fact in a text or the name of a file that will be published. */
+export type Exposed = PrivateFound & {
+  readonly file: string;
+  /** The line of the text; null where it is the file's name. */
+  readonly at: number | null;
+};
+
+/** What the ledger and the guide keep and the texts or names of files tell, where it can still be taken out. */
+export function exposedIn(records: Records, folder: CabinetFolder): readonly Exposed[] {
   const guard = guardOf(folder, records);
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   return folder.files
     .filter(({ file }) => !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)))
     .flatMap(({ file, text }) => [
-      ...guarded(lettersOf(file), guard).map((found) =>
-        problem('private-in-name', { file }, found.hint, found.column, found.from, found.line),
-      ),
-      ...privateLines(text ?? '', guard).map(({ line, found }) =>
-        problem('private-in-text', { file, line }, found.hint, found.column, found.from, found.line),
-      ),
+      ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
+      ...privateLines(text ?? '', guard).map(({ line, found }) => ({ ...found, file, at: line })),
     ]);
+}
+
+/** The same as problems. */
+export function checkPrivateInText(records: Records, folder: CabinetFolder): readonly Problem[] {
+  return exposedIn(records, folder).map(({ file, at, hint, column, from, line }) =>
+    at === null
+      ? problem('private-in-name', { file }, hint, column, from, line)
+      : problem('private-in-text', { file, line: at }, hint, column, from, line),
+  );
 }
 
 type Found = ReturnType<typeof guarded>[number];

@@ -39,6 +39,8 @@ const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
 };
 const GUIDE = 'private/guide.csv';
 const LEDGER = 'private/ledger.csv';
+/** Ends the heading under which import keeps a text that told something private: the text as a whole guards nothing. */
+export const WITHHELD = ' (not published)';
 /** The rows of a column of one's own in which a value may stand and still tell something; a category stands in more. */
 const FEW = 3;
 
@@ -130,7 +132,7 @@ function cellsIn(tables: readonly Table[]): readonly Cell[] {
   return tables.flatMap(({ from, left, rows, lines }) =>
     rows.flatMap((row, index) =>
       Object.entries(row)
-        .filter(([column, cell]) => !left.includes(column) && cell.trim() !== '')
+        .filter(([column, cell]) => !left.includes(column) && !column.endsWith(WITHHELD) && cell.trim() !== '')
         .map(([column, cell]) => ({ from, column, cell, line: lines[index] ?? 0 })),
     ),
   );

@@ -5,7 +5,7 @@ export type PublicRecords = Pick<Records, 'pieces' | 'rulers' | 'mints' | 'denom
 
 /** Facts of a piece that are words of the trade, names and letters; what tells of its keepers and finds is not among them. */
 const SAID = [
-  'title', 'issuer', 'makers', 'dated', 'references', 'metal', 'made', 'shape', 'treatments', 'peculiarities', 'problem',
+  'number', 'title', 'issuer', 'makers', 'dated', 'references', 'metal', 'made', 'shape', 'treatments', 'peculiarities', 'problem',
   'obverse', 'reverse', 'edge', 'tags',
 ] as const; // prettier-ignore
 
@@ -13,6 +13,7 @@ const SAID = [
 export function publicWords({ pieces, rulers, mints, denominations, works }: PublicRecords): string {
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const said = [
+    ...shown.map(({ id }) => id),
     ...shown.flatMap(({ fields }) => SAID.flatMap((field) => textsIn(fields[field]))),
     ...namesIn({ rulers, mints, denominations, works }),
     ...rulers.map(({ fields }) => fields.realm ?? ''),

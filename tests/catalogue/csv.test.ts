@@ -18,7 +18,7 @@ describe('one of our own tables', () => {
       'a line end in a cell, and another line end',
       'piece,notes\r\na,"one\r\ntwo"\r\nb,x,y\r\n',
       [{ line: 4, cells: 3 }],
-      ['one\ntwo', 'x'],
+      ['one\r\ntwo', 'x'],
     ],
     ['a blank line between rows', 'piece,notes\n\na,x\n,\nb,y,z\n', [{ line: 5, cells: 3 }], ['x', 'y']],
   ] as const)('%s', ([, text, uneven, notes]) => {

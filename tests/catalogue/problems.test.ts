@@ -73,7 +73,6 @@ const ROWS: readonly Row[] = [
   { kind: 'name-unknown', change: { [PENNY]: put('ruler: plain-king', 'ruler: plane-king') }, line: 5, says: 'Write plain-king.' },
   { kind: 'work-unknown', change: { [PENNY]: put('plain-book 12', 'plain-bok 12') }, says: 'Write plain-book.' },
   { kind: 'reference-unreadable', change: { [PENNY]: put('plain-book 12', 'plain-book') }, says: 'plain-book' },
-  { kind: 'date-outside-reign', change: { [PENNY]: put('date: 1281', 'date: 1481') }, line: 8, says: 'ruled 1272 to 1307' },
   { kind: 'struck-for-same', change: { [PENNY]: fact('struck-for: plain-king') }, line: 2, says: 'Take the line out' },
   { kind: 'axis-on-uniface', change: { [MEDAL]: put('axis: none', 'axis: 6h') }, says: 'Write axis: none.' },
   { kind: 'reverse-on-uniface', change: { [MEDAL]: fact('reverse: { legend: ABC }') }, line: 2, says: 'faces: two' },

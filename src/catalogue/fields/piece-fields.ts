@@ -74,7 +74,8 @@ export function pieceRows(context: DateContext = {}) {
       inherited: true, example: 'Archbishop of York', says: 'Who was responsible: moneyer, archbishop, town, company.',
     }),
     mint: row(orBlank(id).optional(), {
-      label: 'Mint', control: 'name', list: 'mints', blanks: true, seen: 'data', targets: ['mint'], doubted: true,
+      label: 'Mint', control: 'name', list: 'mints', blanks: true, seen: 'data', targets: ['mint', 'mint area'],
+      doubted: true,
       asked: ['mint', 'area'], inherited: true, example: 'york', says: 'Where it was made.',
     }),
     makers: row(z.array(z.strictObject(shapeOf(MAKER))).optional(), {

@@ -1,28 +1,28 @@
 import { yearsOf } from '../../core/dating/interval.ts';
 import type { Rule } from '../check-records.ts';
-import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
-import type { Filed } from '../records.ts';
+import type { Filed, Records } from '../records.ts';
 import { isBlank } from '../schema/fields.ts';
 import type { RulerFields } from '../schema/lists.ts';
 
-/** A piece in a ruler's name was made in a reign of that ruler, or says for whom it was struck. */
-export const checkDates: Rule = (records, place) => {
-  const rulers = new Map(records.rulers.map((ruler) => [ruler.id, ruler]));
-  return records.pieces.flatMap(({ file, fields }): readonly Problem[] => {
+/** A piece dated outside every reign of the ruler it names: an heir's, a posthumous issue, a sitter of a medal, or a slip. */
+export type OutsideReign = { readonly id: string; readonly file: string; readonly says: string };
+
+/** The pieces dated outside the reigns of their rulers, where nothing says for whom else they were struck. */
+export function datesOutsideReigns({ pieces, rulers }: Pick<Records, 'pieces' | 'rulers'>): readonly OutsideReign[] {
+  const byId = new Map(rulers.map((ruler) => [ruler.id, ruler]));
+  return pieces.flatMap(({ id, file, fields }): readonly OutsideReign[] => {
     const { ruler, date } = fields;
     if (ruler === undefined || isBlank(ruler) || fields['struck-for'] !== undefined) return [];
-    if (date === undefined || isBlank(date) || ['replica', 'counterfeit'].includes(fields.kind)) return [];
+    if (date === undefined || isBlank(date) || ['replica', 'counterfeit', 'medal'].includes(fields.kind)) return [];
     const made = yearsOf(date);
-    const named = ruler.map((id) => rulers.get(id)).filter((found) => found !== undefined);
-    if (named.length === 0 || named.some((one) => ruled(one, made))) return [];
-    return named
-      .slice(0, 1)
-      .map((one) =>
-        problem('date-outside-reign', place(file, ['date']), date.text, one.fields.name, reignsInWords(one)),
-      );
+    const named = ruler.map((one) => byId.get(one)).filter((found) => found !== undefined);
+    const [first] = named;
+    if (first === undefined || named.some((one) => ruled(one, made))) return [];
+    const says = `${first.fields.name} ruled ${reignsInWords(first)}; this piece is dated ${date.text}. Where that is no slip, struck-for: says for whom it was made.`;
+    return [{ id, file, says }];
   });
-};
+}
 
 /** Of a ruler without a reign there is nothing to say. */
 function ruled({ fields }: Filed<RulerFields>, made: { low: number; high: number }): boolean {
