@@ -1,3 +1,4 @@
+import type { Reference } from '../../core/references/reference.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { NamedInSheet } from '../plan/draft.ts';
 import type { Settings } from '../columns/mapping.ts';
@@ -16,7 +17,10 @@ export type Said =
     }
   /** The country or realm of the ruler. */
   | { readonly kind: 'realm'; readonly text: string }
-  | { readonly kind: 'reference'; readonly name: string; readonly number: string }
+  /** The country or region of the mint. */
+  | { readonly kind: 'mint area'; readonly text: string }
+  /** A reference as the core reads it, with the book as the sheet names it. */
+  | { readonly kind: 'reference'; readonly name: string; readonly cited: Reference }
   /** One side of a fact that two columns make together. */
   | { readonly kind: 'half'; readonly of: Half; readonly text: string }
   | { readonly kind: 'ledger'; readonly column: string; readonly text: string }
@@ -34,6 +38,8 @@ export type Cell = {
   readonly text: string;
   readonly value?: SheetValue | undefined;
   readonly settings: Settings;
+  /** Names that the column's other cells are sure of, where it is read by patterns. */
+  readonly known?: ReadonlyMap<string, ReadonlySet<string>> | undefined;
   /** The unit its heading names. */
   readonly unit?: string | undefined;
 };

@@ -3,6 +3,7 @@ import type { Settings } from '../columns/mapping.ts';
 import type { Cell, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
 import { besideYear } from './beside-year.ts';
+import { yearSpan } from './year-span.ts';
 
 /** The date as the form reads it, or why it cannot be read; what stands beside a year is kept in a field that takes it, or told of. */
 export function readDate(cell: Cell, field: string): readonly Said[] {
@@ -30,6 +31,13 @@ export function datingOf({ text, value, settings }: Cell): Read {
   const day = slashedDay(text, settings);
   if (day !== null && 'because' in day) return { ok: false, because: day.because };
   const plain = plainEra(inOtherWords(text));
+  const { about, rest } = afterAbout(plain);
+  const month = monthOrYears(rest, settings);
+  if (month !== null && 'because' in month) return { ok: false, because: month.because };
+  if (month !== null && parseDate(`${about}${month.text}`).ok) return { ok: true, text: `${about}${month.text}` };
+  const span = yearSpan(rest, about, settings);
+  if (span !== null && 'because' in span) return { ok: false, because: span.because };
+  if (span !== null && isSettled(rest, settings) && parseDate(span.text).ok) return { ok: true, text: span.text };
   const ways = [
     ...inCalendar(text, settings),
     ...(day === null ? [] : [day.iso]),
@@ -109,17 +117,37 @@ function years(from: string, to: string): string {
   return `${from.padStart(4, '0')}/${last.padStart(4, '0')}`;
 }
 
-/** A year below 1000, or below nought, by what the keeper settled of the era. */
-function bareYears(text: string, settings: Settings): readonly string[] {
+/** A year below 1000 counted from the Hijra, where the keeper settled that. */
+function bareYears(text: string, { years: era }: Settings): readonly string[] {
   const { about, rest } = afterAbout(text);
   const [, from, to] = /^(\d{1,3})(?: ?[-–/] ?(\d{1,3}))?$/.exec(rest) ?? [];
-  const minus = /^-(\d{1,4})$/.exec(text)?.[1];
-  if (minus !== undefined && settings.minus === 'BC') return [`${minus} BC`];
-  if (minus !== undefined && settings.minus === 'astronomical') return [`-${minus.padStart(4, '0')}`];
-  if (from === undefined || settings.years === undefined) return [];
-  if (settings.years === 'AD' && to !== undefined) return [`${about}AD ${from}-${to}`, years(from, to)];
-  const written = to === undefined ? from : `${from}-${to}`;
-  return [settings.years === 'BC' ? `${about}${written} BC` : `${about}${settings.years} ${written}`];
+  if (from === undefined || era !== 'AH') return [];
+  return [`${about}AH ${to === undefined ? from : `${from}-${to}`}`];
+}
+
+/** Whether a text of figures needs what the column settles: a sign, a year below 1000, a fraction of a spreadsheet, or an era of its own. */
+function isSettled(text: string, { calendar }: Settings): boolean {
+  return calendar === 'BC' || /[-\u2212]\d|\.0/.test(text.replace(/\d[-–]\d/g, '')) || /^\D*\d{1,3}(?!\d)/.test(text);
+}
+
+const MONTHS = 'January February March April May June July August September October November December'.split(' ');
+
+/** `1902-10` by the convention of its column: the years 1902 to 1910, or a month; null for what is no such text. */
+function monthOrYears(
+  text: string,
+  { hyphen }: Settings,
+): { readonly text: string } | { readonly because: string } | null {
+  const [, year = '', last = ''] = /^(\d{4})-(\d\d)$/.exec(text) ?? [];
+  const number = Number(last);
+  if (year === '' || number < 1 || number > 12) return null;
+  const isRange = number > Number(year.slice(2));
+  const range = `${year}/${year.slice(0, 2)}${last}`;
+  const month = `${MONTHS[number - 1] ?? ''} ${year}`;
+  if (hyphen === 'month') return { text: month };
+  if (hyphen === 'range' && isRange) return { text: range };
+  return {
+    because: `"${text}" may be ${isRange ? `the years ${year} to ${year.slice(0, 2)}${last}` : 'two years'} or ${month}. Say in the mapping which, hyphen: range or hyphen: month under read:, or write it in full.`,
+  };
 }
 
 type Day = { readonly iso: string } | { readonly because: string };

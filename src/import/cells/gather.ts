@@ -47,10 +47,13 @@ export function gather(row: number, all: readonly SaidBy[]): Gathered {
       if (held === undefined) names = { ...names, ...named(said) };
       else if (!isSame(held, said.names, said.field)) clash(by, said.field, shown(held));
     } else if (said.kind === 'reference') {
-      names = { ...names, references: [...(names.references ?? []), { name: said.name, number: said.number }] };
+      names = { ...names, references: [...(names.references ?? []), { name: said.name, cited: said.cited }] };
     } else if (said.kind === 'realm') {
       if (names.realm !== undefined && names.realm !== said.text) clash(by, 'realm', names.realm);
       else names = { ...names, realm: said.text };
+    } else if (said.kind === 'mint area') {
+      if (names.mintArea !== undefined && names.mintArea !== said.text) clash(by, 'mint area', names.mintArea);
+      else names = { ...names, mintArea: said.text };
     } else if (said.kind === 'half') {
       if (halves.has(said.of)) clash(by, said.of, halves.get(said.of)?.text ?? '');
       else halves.set(said.of, by);

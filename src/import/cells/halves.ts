@@ -1,7 +1,7 @@
 import type { UnreadCell } from '../plan/draft.ts';
 import { readSpan } from './date-cell.ts';
 import { readMeasure } from './measure-cell.ts';
-import { readReferences } from './reference-cell.ts';
+import { readReferences, readReferenceTo } from './reference-cell.ts';
 import type { Half, Said } from './cell-result.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
@@ -12,6 +12,16 @@ const PAIRS: readonly { readonly halves: readonly [Half, Half]; readonly field: 
   { halves: ['height', 'width'], field: 'diameter' },
   { halves: ['reference work', 'reference number'], field: 'references' },
 ];
+
+/** The field that each half belongs to. */
+export const FIELD_OF_HALF: Readonly<Record<Half, string>> = {
+  'date from': 'date',
+  'date to': 'date',
+  height: 'diameter',
+  width: 'diameter',
+  'reference work': 'references',
+  'reference number': 'references',
+};
 
 /** The facts that two columns make together: a first and a last year, height and width, a book and a number in it. */
 export function joinHalves(row: number, gathered: Gathered, settings: Settings): Gathered {
@@ -36,7 +46,8 @@ function together(half: Half, first: SaidBy | null, second: SaidBy | null, setti
   const [a, b] = [cell(first), cell(second)];
   if (half === 'date from') return readSpan(a, b, 'date');
   const words = [a, b].flatMap((each) => (each === null ? [] : [each.text]));
-  if (half === 'reference work') return readReferences(words.join(' '));
+  if (half === 'reference work')
+    return a === null || b === null ? readReferences(words.join(' ')) : readReferenceTo(a.text, b.text);
   return readMeasure({ text: words.join(' x '), settings, unit: 'mm' }, 'diameter');
 }
 

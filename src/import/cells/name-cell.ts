@@ -11,8 +11,8 @@ const YEARS_AFTER =
 /** A name, or several of a joint reign, with the years a sheet puts behind it; a question mark behind it is a doubt. */
 export function readNames(text: string, field: Named): readonly Said[] {
   const parts = field === 'ruler' ? text.split(/\s*;\s*|\s+\/\s+|\s*\n\s*/) : [text];
-  const doubtful = parts.some((part) => DOUBT.test(part));
-  const names = parts.map((part) => part.replace(DOUBT, '').trim()).filter((part) => part !== '');
+  const doubtful = parts.some((part) => part.includes('?'));
+  const names = parts.map((part) => part.replace(DOUBT, '$1').trim()).filter((part) => part !== '');
   const read = names.map((name) => (field === 'ruler' ? withYears(name) : { name: tidy(name) }));
   return [
     { kind: 'name', field, names: read },
@@ -20,7 +20,8 @@ export function readNames(text: string, field: Named): readonly Said[] {
   ];
 }
 
-const DOUBT = /\s*(?:\(\s*\?\s*\)|\?)$/;
+/** A question mark behind a name, or before the years behind it: `Foscari? (1423-1457)`. */
+const DOUBT = /\s*(?:\(\s*\?\s*\)|\[\s*\?\s*\]|\?)((?:\s*[([][^()[\]]*\d[^()[\]]*[)\]])?)$/;
 
 function withYears(text: string): NamedInSheet {
   for (const form of [YEARS_IN_BRACKETS, REIGN, YEARS_AFTER]) {

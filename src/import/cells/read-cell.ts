@@ -1,6 +1,7 @@
 import { parseLegend } from '../../core/legends/parse-legend.ts';
 import type { Mapping, Meaning, Reading } from '../columns/mapping.ts';
 import { matchPattern } from '../columns/pattern.ts';
+import type { Found, Suits } from '../columns/pattern.ts';
 import { parseReading } from '../columns/parse-column-rule.ts';
 import type { Field } from '../columns/targets.ts';
 import { WITH_BLANKS } from '../columns/targets.ts';
@@ -51,26 +52,75 @@ function readParts(
   const isLikely = (part: string, text: string) => part !== 'number' || !text.includes(' ');
   const isRead = (part: string, text: string) =>
     isLikely(part, text) && readPart(part, text).every(({ kind }) => kind !== 'unread');
-  // First a way to part the cell in which every part can be read, then any.
+  // First the ways to part the cell in which every part can be read, then any.
   const found =
-    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isRead)) ??
-    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text, isLikely)) ??
-    firstOf(patterns, ({ pattern }) => matchPattern(pattern, cell.text));
-  if (found !== null)
-    return found.flatMap(({ part, text }) =>
-      readPart(part, text).map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each)),
-    );
+    waysOf(patterns, cell.text, isRead) ??
+    waysOf(patterns, cell.text, isLikely) ??
+    waysOf(patterns, cell.text, () => true);
+  if (found !== null) {
+    const { parts, asked } = settledWay(found, cell.known);
+    return [
+      ...parts.flatMap(({ part, text }) =>
+        readPart(part, text).map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each)),
+      ),
+      ...asked.map(({ text, names }): Said => ({
+        kind: 'unread',
+        field: names[0] ?? 'pattern',
+        because: `"${text}" may be the ${names.join(' or the ')}. Say which in a column of its own, or take one of the patterns out of the mapping.`,
+        text,
+      })),
+    ];
+  }
   if (hasPlace) return [];
   const tried = patterns.map(({ pattern }) => pattern).join(' or ');
   return unread('pattern', `"${cell.text}" does not fit ${tried}. Add a pattern that it fits to the mapping.`);
 }
 
-function firstOf<T, U>(all: readonly T[], look: (one: T) => U | null): U | null {
-  for (const one of all) {
-    const found = look(one);
-    if (found !== null) return found;
+/** The first pattern that fits, with those that part the cell at the same places under other names; null when none fits. */
+function waysOf(patterns: readonly Pattern[], text: string, suits: Suits): readonly Found[] | null {
+  const fits = patterns.flatMap(({ pattern }) => {
+    const one = matchPattern(pattern, text, suits);
+    return one === null ? [] : [one];
+  });
+  const [first] = fits;
+  if (first === undefined) return null;
+  const textsOf = (found: Found): string => JSON.stringify(found.map((one) => one.text));
+  return fits.filter((one) => textsOf(one) === textsOf(first));
+}
+
+/** Names a sheet is sure of, by the part they stand in: those of cells that only one pattern fits. */
+export type KnownParts = ReadonlyMap<string, ReadonlySet<string>>;
+
+/** What each pattern alone finds in the cells of a column, for telling a ruler from a mint where a cell fits both. */
+export function knownParts(texts: readonly string[], readings: readonly Reading[]): KnownParts {
+  const patterns = readings.filter((reading) => reading.kind === 'pattern');
+  const known = new Map<string, Set<string>>();
+  if (patterns.length < 2) return known;
+  for (const text of texts) {
+    const [only, ...more] = waysOf(patterns, text, () => true) ?? [];
+    if (only === undefined || more.length > 0) continue;
+    for (const one of only) known.set(one.part, (known.get(one.part) ?? new Set()).add(one.text.toLowerCase()));
   }
-  return null;
+  return known;
+}
+
+type Settled = {
+  readonly parts: Found;
+  readonly asked: readonly { readonly text: string; readonly names: readonly string[] }[];
+};
+
+/** Of several ways to name the same parts the one that the rest of the sheet speaks for; what stays open is asked. */
+function settledWay(ways: readonly Found[], known: KnownParts = new Map()): Settled {
+  const votes = (way: Found): number =>
+    way.filter(({ part, text }) => known.get(part)?.has(text.toLowerCase()) === true).length;
+  const most = Math.max(...ways.map(votes));
+  const best = ways.filter((way) => votes(way) === most);
+  const [first = []] = best;
+  const names = first.map((_, at) => [...new Set(best.map((way) => way[at]?.part ?? ''))]);
+  return {
+    parts: first.filter((_, at) => names[at]?.length === 1),
+    asked: first.flatMap(({ text }, at) => ((names[at]?.length ?? 1) > 1 ? [{ text, names: names[at] ?? [] }] : [])),
+  };
 }
 
 function nameOf(readings: readonly Reading[]): string {
@@ -92,7 +142,16 @@ function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping)
     return blank === null ? readReferenceTo(reading.work, cell.text) : [{ kind: 'blank' }];
   }
   if (blank !== null) return readBlank(reading.field, blank);
-  return readField({ ...cell, unit: reading.unit }, reading.field, mapping);
+  const meant = meantBy(cell.text, mapping.words[reading.field]);
+  const asMeant = meant === null ? cell : { settings: cell.settings, text: meant };
+  return readField({ ...asMeant, unit: reading.unit }, reading.field, mapping);
+}
+
+/** What the keeper says a word of the sheet stands for; null for a word that the table does not have. */
+function meantBy(text: string, words: Readonly<Record<string, string>> | undefined): string | null {
+  if (words === undefined) return null;
+  const plain = (word: string): string => word.replace(/\s+/g, ' ').trim().toLowerCase();
+  return Object.entries(words).find(([word]) => plain(word) === plain(text))?.[1] ?? null;
 }
 
 /** Only where the form knows more than one blank is the kind of blank kept. */
@@ -114,6 +173,8 @@ function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] 
       return readNames(text, field);
     case 'realm':
       return [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }];
+    case 'mint area':
+      return [{ kind: 'mint area', text: text.replace(/\s+/g, ' ') }];
     case 'date':
       return readDate(cell, 'date');
     case 'date from':

@@ -4,10 +4,10 @@ import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, UnreadCell } from '../plan/draft.ts';
 import { columnKeys, readingsOf } from '../columns/column-key.ts';
 import { composeTitle } from '../plan/compose-title.ts';
-import { readCell } from './read-cell.ts';
+import { knownParts, readCell } from './read-cell.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
-import { joinHalves } from './halves.ts';
+import { FIELD_OF_HALF, joinHalves } from './halves.ts';
 import type { Mapping } from '../columns/mapping.ts';
 import { isOwnTable } from '../columns/own-table.ts';
 import { settingsOf, skipRule } from '../columns/skip.ts';
@@ -29,6 +29,13 @@ export function readRows(
   const setAside: SetAside[] = [...sheet.setAside];
   const drafts: Draft[] = [];
   const numbers = new Map<string, number>();
+  const sectionOf = sectionsIn(sheet, mapping);
+  const known = readings.map((some, at) =>
+    knownParts(
+      sheet.rows.map(({ cells }) => cells[at]?.text ?? ''),
+      some,
+    ),
+  );
   for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : sheet.rows) {
     const skipped = skipRule(row, keys, mapping);
     if (skipped !== null) {
@@ -38,10 +45,11 @@ export function readRows(
     const settings = settingsOf(row, keys, mapping);
     const all = row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
       const heading = keys[at] ?? '';
-      const cell = { text, value, settings };
+      const cell = { text, value, settings, known: known[at] };
       return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
     });
-    const gathered = joinHalves(row.row, gather(row.row, [...all, ...always(all, mapping)]), settings);
+    const said = [...all, ...underHeading(all, sectionOf(row.row), mapping)];
+    const gathered = joinHalves(row.row, gather(row.row, [...said, ...always(said, mapping)]), settings);
     const numbered = numberOf(gathered, row.row, mapping, numbers, headingOf(all));
     if (numbered === null) setAside.push({ row: row.row, text: rowText(row), because: NO_NUMBER });
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));
@@ -64,15 +72,46 @@ function rowText(row: SheetRow): string {
     .join(' · ');
 }
 
-/** What the keeper says of every row, for the fields that no cell of this one has stated. */
+type Section = { readonly row: number; readonly text: string };
+
+/** The last heading between the rows above a row, where the mapping says that such headings state something. */
+function sectionsIn({ setAside }: Sheet, { sections }: Mapping): (row: number) => Section | null {
+  const headings = setAside.filter(({ isHeading }) => isHeading === true).toSorted((a, b) => b.row - a.row);
+  return (row) => (sections === null ? null : (headings.find((one) => one.row < row) ?? null));
+}
+
+/** What the heading above a row states of it; a cell of the row itself goes first. */
+function underHeading(all: readonly SaidBy[], section: Section | null, mapping: Mapping): readonly SaidBy[] {
+  const { sections } = mapping;
+  if (section === null || sections === null || statedIn(all).has(sections)) return [];
+  const cell = { text: section.text, settings: mapping.settings };
+  return readCell(cell, [{ kind: 'field', field: sections }], sections, mapping).map((said) => ({
+    said,
+    heading: `heading in row ${section.row}`,
+    text: section.text,
+  }));
+}
+
+/** The fields that the cells of a row state or could not be read as: a cell that was refused is not filled from elsewhere. */
+function statedIn(all: readonly SaidBy[]): ReadonlySet<string> {
+  return new Set(
+    all.flatMap(({ said }): readonly string[] => {
+      if (said.kind === 'half') return [said.of, FIELD_OF_HALF[said.of]];
+      if (said.kind === 'reference') return ['references'];
+      return 'field' in said ? [said.field] : [said.kind];
+    }),
+  );
+}
+
+/** What the keeper says of every row, for the fields of which no cell of this one says anything. */
 function always(all: readonly SaidBy[], mapping: Mapping): readonly SaidBy[] {
-  const stated = new Set(all.map(({ said }) => ('field' in said && said.kind !== 'unread' ? said.field : said.kind)));
+  const stated = statedIn(all);
   return Object.entries(mapping.always).flatMap(([field, text]) => {
     if (!isField(field)) return [];
     const cell = { text, settings: mapping.settings };
     const saids = readCell(cell, [{ kind: 'field', field }], field, mapping);
     return saids
-      .filter((said) => !('field' in said && stated.has(said.field)))
+      .filter((said) => !('field' in said && stated.has(said.field)) && !stated.has(said.kind))
       .map((said) => ({ said, heading: `always ${field}`, text }));
   });
 }
@@ -138,8 +177,9 @@ function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, ma
   };
 }
 
+/** `Coin weight`; what is of no known kind is a piece. */
 function capital(word: Written): string {
-  const text = typeof word === 'string' ? word : 'piece';
+  const text = typeof word === 'string' && word !== 'other' ? word.replaceAll('-', ' ') : 'piece';
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 

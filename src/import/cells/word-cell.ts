@@ -15,7 +15,7 @@ const KIND_WORDS: Choice = {
   'coin-weight': ['coin weight', 'poids monétaire', 'münzgewicht', 'peso monetale', 'ponderal', 'muntgewicht'],
   pattern: ['essai', 'probe', 'prova', 'ensayo', 'proefslag'],
   replica: ['copy', 'copie', 'kopie', 'copia', 'réplique', 'replik', 'réplica'],
-  counterfeit: ['forgery', 'fake', 'faux', 'fälschung', 'falso', 'vals', 'vervalsing', 'imitation'],
+  counterfeit: ['forgery', 'fake', 'faux', 'fälschung', 'falso', 'vals', 'vervalsing'],
   paper: ['banknote', 'billet', 'geldschein', 'banconota', 'billete', 'bankbiljet', 'note'],
   other: ['autre', 'sonstiges', 'altro', 'otro', 'overig'],
 };
@@ -84,10 +84,19 @@ export function readMakers(text: string, role: string): readonly Said[] {
     .map((part) => {
       const ours = /^name: (.+), role: (.+)$/.exec(part);
       const said = ours ?? /^(.+?) \(([\p{L} -]+)\)$/u.exec(part);
-      return { name: said?.[1] ?? part, role: said?.[2] ?? role };
+      const isRole = ours !== null || ROLES.has((said?.[2] ?? '').toLowerCase());
+      return { name: isRole ? (said?.[1] ?? part) : part, role: isRole ? (said?.[2] ?? role) : role };
     });
   return [{ kind: 'more', field: 'makers', values: makers }];
 }
+
+/** What somebody may have done for a piece. What else stands in brackets belongs to the name: `Oban (of York)`. */
+const ROLES: ReadonlySet<string> = new Set([
+  'maker', 'moneyer', 'engraver', 'die-sinker', 'die sinker', 'die-cutter', 'die cutter', 'medallist', 'medalist', 'artist',
+  'designer', 'sculptor', 'modeller', 'mint master', 'mintmaster', 'mint-master', 'founder', 'caster', 'chaser', 'publisher',
+  'printer', 'manufacturer', 'monétaire', 'monetaire', 'graveur', 'médailleur', 'stempelschneider', 'münzmeister', 'medailleur',
+  'entwurf', 'bildhauer', 'incisore', 'medaglista', 'zecchiere', 'grabador', 'medallista', 'muntmeester', 'ontwerper',
+]); // prettier-ignore
 
 /** `mint: probable, date: possible`. */
 export function readSure(text: string): readonly Said[] {

@@ -24,13 +24,13 @@ const ASKED: Readonly<Record<string, Asked>> = {
     asks: 'is it where you keep a piece, where it was found, where it was struck, or whose piece it is?',
     choices: [
       ['where I keep it (private)', 'ledger storage'], ['exact find spot (private)', 'ledger find-spot'], ['find area, to be published', 'found area'],
-      ['mint', 'mint'], ['issuer: a state or country', 'issuer'],
+      ['mint', 'mint'], ['the region or country of the mint', 'mint area'], ['issuer: a state or country', 'issuer'],
     ],
-    otherwise: 'It is taken for where you keep the piece, and stays in the ledger.',
+    otherwise: 'It stays in the ledger under its own heading.',
   },
   country: {
     asks: 'is it the country or realm a piece belongs to, or something of your own?',
-    choices: [['the realm, which tells rulers of one name apart', 'realm'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
+    choices: [['the realm, which tells rulers of one name apart', 'realm'], ['where the mint lies, which tells places of one name apart', 'mint area'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
     otherwise: 'It stays in the ledger under its own heading, and rulers of one name are told apart by their dates alone.',
   },
   number: {

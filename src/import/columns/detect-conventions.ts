@@ -61,10 +61,35 @@ export function smallYears(cells: readonly SheetCell[]): {
   readonly bare: string | null;
   readonly minus: string | null;
 } {
-  const bare = cells.find(
-    ({ text }) => /^(?:c\.? ?|ca\.? ?)?\d{1,3}(?:\s*[-–/]\s*\d{1,3})?$/.test(text) && text !== '0',
-  );
-  return { bare: bare?.text ?? null, minus: cells.find(({ text }) => /^-\d{1,4}$/.test(text))?.text ?? null };
+  const bare = cells.find(({ text }) => BARE.test(text) && text !== '0');
+  return { bare: bare?.text ?? null, minus: cells.find(({ text }) => MINUS.test(text))?.text ?? null };
+}
+
+const BARE = /^(?:c\.? ?|ca\.? ?)?\d{1,3}(?:\.0+)?(?:\s*(?:[-–/]|to|bis)\s*\d{1,3}(?:\.0+)?)*$/;
+const MINUS = /^(?:c\.? ?|ca\.? ?)?[-\u2212]\d{1,4}(?!\d)/;
+
+/** What hyphens between a year and two figures mean in a column, by the cells that have one reading. */
+export function hyphensIn(cells: readonly SheetCell[]): 'range' | 'month' | 'two ways' | null {
+  const pairs = cells.flatMap(({ text, value }) => {
+    const [, year, last] = value?.kind === 'day' ? [] : (/^(\d{4})-(\d\d)$/.exec(text.trim()) ?? []);
+    return year === undefined || last === undefined ? [] : [{ ends: Number(year.slice(2)), last: Number(last) }];
+  });
+  if (!pairs.some(({ last }) => last >= 1 && last <= 12)) return null;
+  const isRange = pairs.some(({ ends, last }) => last > 12 && last > ends);
+  const isMonth = pairs.some(({ ends, last }) => last >= 1 && last <= 12 && last <= ends);
+  return isRange === isMonth ? 'two ways' : isRange ? 'range' : 'month';
+}
+
+const ERA_WORDS =
+  /^(?:(b\.? ?c\.?(?: ?e\.?)?|v\. ?chr\.?|av\. ?j\.-c\.|a\. ?c\.)|a\.? ?d\.?|c\.? ?e\.?|n\. ?chr\.?|ap\. ?j\.-c\.|d\. ?c\.)$/i;
+
+/** The words of a column that says of each row whether its years are before Christ or after, with what each means; null for any other. */
+export function erasIn(
+  cells: readonly SheetCell[],
+): readonly { readonly is: string; readonly years: 'AD' | 'BC' }[] | null {
+  const words = [...new Set(filled(cells).map(({ text }) => text.trim()))];
+  if (words.length === 0 || words.length > 8 || !words.every((word) => ERA_WORDS.test(word))) return null;
+  return words.map((is) => ({ is, years: ERA_WORDS.exec(is)?.[1] === undefined ? 'AD' : 'BC' }));
 }
 
 /** A cell with `gr` for its unit. */

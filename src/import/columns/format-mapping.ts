@@ -21,6 +21,10 @@ export function formatMapping(mapping: Mapping): string {
   const calendars = mapping.calendars.map(
     ({ column, is, years }) => `  - { column: ${inBraces(column)}, is: ${inBraces(is)}, years: ${years} }`,
   );
+  const words = Object.entries(mapping.words).flatMap(([field, table]) => [
+    `  ${scalar(field)}:`,
+    ...Object.entries(table).map(([word, meant]) => `    ${scalar(word)}: ${scalar(meant)}`),
+  ]);
   const blanks = Object.entries(mapping.blanks).map(([word, meaning]) => `  ${scalar(word)}: ${meaning}`);
   const columns = mapping.columns.map(({ heading, readings }) => {
     const written = readings.map(formatReading);
@@ -33,6 +37,10 @@ export function formatMapping(mapping: Mapping): string {
     `title: ${scalar(mapping.title)} # where no column gives one`,
     ...section('read', settings),
     ...section('always', always),
+    ...section('words', words),
+    ...(mapping.sections === null
+      ? []
+      : [`sections: ${scalar(mapping.sections)} # what the headings between the rows state`]),
     ...section('skip', skip),
     ...section('calendars', calendars),
     ...section('blanks', blanks),

@@ -27,6 +27,8 @@ export const SETTINGS = {
   years: ['AD', 'BC', 'AH'],
   /** What -44 means: 44 BC, or 45 BC as astronomers count. */
   minus: ['BC', 'astronomical'],
+  /** What 1902-10 means: the years 1902 to 1910, or October 1902. */
+  hyphen: ['range', 'month'],
   /** What a first year without a last one means: that year, or from it to an end not known. */
   alone: ['that year', 'from then'],
   /** What `gr` means beside a weight. */
@@ -63,6 +65,10 @@ export type Mapping = {
   readonly skip: readonly { readonly column: string; readonly is: string }[];
   /** The calendar of rows in which the column says this; `*` stands for anything, and the first rule that fits counts. */
   readonly calendars: readonly { readonly column: string; readonly is: string; readonly years: Calendar }[];
+  /** What the sheet's own words stand for, by field: `kind: { paper money: paper }`; capitals do not matter. */
+  readonly words: Readonly<Partial<Record<Field, Readonly<Record<string, string>>>>>;
+  /** The field that a heading between the rows states for the rows below it; null where such headings say nothing. */
+  readonly sections: Field | null;
   /** The keeper's own words for nothing. */
   readonly blanks: Readonly<Record<string, Meaning>>;
   /** By heading; `[C]` where a heading is empty or stands twice. */
@@ -71,7 +77,8 @@ export type Mapping = {
 
 export type MappedColumn = { readonly heading: string; readonly readings: readonly Reading[] };
 
-export const DEFAULT_TITLE = '{denomination} of {ruler}, {mint}, {date}';
+/** Without the date, which a label prints on a line of its own. */
+export const DEFAULT_TITLE = '{denomination} of {ruler}, {mint}';
 
 export const EMPTY_MAPPING: Mapping = {
   language: 'en',
@@ -80,6 +87,8 @@ export const EMPTY_MAPPING: Mapping = {
   title: DEFAULT_TITLE,
   skip: [],
   calendars: [],
+  words: {},
+  sections: null,
   blanks: {},
   columns: [],
 };

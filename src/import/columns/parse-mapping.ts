@@ -13,7 +13,7 @@ import { isField } from './targets.ts';
 /** What is wrong with a mapping file, and where. */
 export type MappingProblem = { readonly line: number; readonly field: string; readonly says: string };
 
-const PARTS = ['language', 'title', 'read', 'always', 'skip', 'calendars', 'blanks', 'columns'];
+const PARTS = ['language', 'title', 'read', 'always', 'words', 'sections', 'skip', 'calendars', 'blanks', 'columns'];
 
 /** Reads a mapping file; what is wrong comes in one run, a line each: `line 7 · columns.Date: …`. */
 export function parseMapping(text: string): Outcome<Mapping> {
@@ -40,6 +40,8 @@ export function parseMapping(text: string): Outcome<Mapping> {
     always: alwaysOf(reader.get('always'), (name, says) => tell(['always', name], says)),
     skip: skipOf(reader.get('skip'), (at, says) => tell(['skip', at], says)),
     calendars: calendarsOf(reader.get('calendars'), (at, says) => tell(['calendars', at], says)),
+    words: wordsOf(reader.get('words'), (name, says) => tell(['words', name], says)),
+    sections: sectionsOf(reader.get('sections'), (says) => tell(['sections'], says)),
     blanks: blanksOf(reader.get('blanks'), (word, says) => tell(['blanks', word], says)),
     columns: columnsOf(reader.get('columns'), (heading, says) => tell(['columns', heading], says)),
   };
@@ -97,6 +99,30 @@ function alwaysOf(written: Written | undefined, tell: TellOf): Mapping['always']
       return isField(name) && typeof text === 'string' ? [[name, text]] : [];
     }),
   );
+}
+
+function wordsOf(written: Written | undefined, tell: TellOf): Mapping['words'] {
+  return Object.fromEntries(
+    entries(written).flatMap(([name, held]) => {
+      const pairs = entries(held).flatMap(([word, meant]) =>
+        typeof meant === 'string' ? [[word, meant] as const] : [],
+      );
+      if (!isField(name)) tell(name, 'This is no field of a piece. Write kind, metal, grade, ruler or the like.');
+      if (pairs.length === 0 || pairs.length < entries(held).length)
+        tell(
+          name,
+          'This wants a word of the sheet and what it stands for on each line below, like paper money: paper.',
+        );
+      return isField(name) ? [[name, Object.fromEntries(pairs)]] : [];
+    }),
+  );
+}
+
+function sectionsOf(written: Written | undefined, tell: Tell): Mapping['sections'] {
+  if (written === undefined || written === 'nothing') return null;
+  if (typeof written === 'string' && isField(written)) return written;
+  tell('Headings between the rows state one field, like sections: kind, or nothing.');
+  return null;
 }
 
 function skipOf(written: Written | undefined, tell: TellOf): Mapping['skip'] {

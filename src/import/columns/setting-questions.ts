@@ -1,7 +1,17 @@
 import type { SheetCell } from '../sheets/sheet.ts';
 import type { Reading, Settings } from './mapping.ts';
 import type { Change, Question } from './question.ts';
-import { bareSumIn, daysIn, decimalIn, filled, grIn, shortDayIn, smallYears } from './detect-conventions.ts';
+import {
+  bareSumIn,
+  daysIn,
+  decimalIn,
+  erasIn,
+  filled,
+  grIn,
+  hyphensIn,
+  shortDayIn,
+  smallYears,
+} from './detect-conventions.ts';
 import { GRAINS, matchHeading } from './match-heading.ts';
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import type { Field } from './targets.ts';
@@ -22,6 +32,7 @@ export function settle(columns: readonly ReadColumn[]): Told {
   const struck = cellsOf(columns, (reading) => reading.kind === 'field' && reading.field.startsWith('date'));
   const years = smallYears(struck);
   const signed = years.minus !== null;
+  const hyphens = hyphensIn(struck);
   const gr = grIn(cellsOf(columns, (reading) => reading.kind === 'field' && (reading.field === 'weight' || reading.field === 'measures'))) ?? headingInGr(columns);
   const sum = bareSumIn(cellsOf(columns, (reading) => reading.kind === 'ledger' && isSum(reading) && reading.currency === undefined));
   const alone = halfDate(columns);
@@ -31,12 +42,14 @@ export function settle(columns: readonly ReadColumn[]): Told {
       ...(order === 'day first' || order === 'month first' ? { days: order } : {}),
       // Where years before Christ have a minus, those without one are ours.
       ...(signed && years.bare !== null ? { years: 'AD' } : {}),
+      ...(hyphens === 'range' || hyphens === 'month' ? { hyphen: hyphens } : {}),
     },
     questions: [
       ...asking(decimal === 'two ways' || decimal === 'both', 'decimal', 'What parts the whole from the fraction in figures such as this?', [['a point: 1.38', { decimal: 'point' }], ['a comma: 1,38', { decimal: 'comma' }]], exampleOf(measured, /\d,\d{3}(?!\d)/), 'Figures that can be read two ways are not read.'),
       ...asking(order === 'two ways', 'days', 'What comes first in days such as this?', [['the day', { days: 'day first' }], ['the month', { days: 'month first' }]], exampleOf(days, /^\d{1,2}[./-]\d{1,2}[./-]\d{4}$/), 'Such days are not read.'),
       ...asking(short !== null, 'short', 'Which years do two figures mean, in days such as this?', [['1930 to 2029', { short: '1930-2029' }], ['1900 to 1999', { short: '1900-1999' }]], short ?? '', 'Such days are not read.'),
-      ...asking(years.bare !== null && !signed, 'years', 'Which era are years such as this counted in?', [['AD', { years: 'AD' }], ['BC', { years: 'BC' }], ['of the Hijra', { years: 'AH' }]], years.bare ?? '', `Years below 1000 that name no era are not read.${rowByRow(columns)}`),
+      ...asking(hyphens === 'two ways', 'hyphen', 'What does a hyphen mean in dates such as this?', [['years, from and to', { hyphen: 'range' }], ['a year and a month', { hyphen: 'month' }]], exampleOf(struck, /^\d{4}-(?:0\d|1[0-2])$/), 'Such dates are not read.'),
+      ...asking(years.bare !== null && !signed && !hasEras(columns), 'years', 'Which era are years such as this counted in?', [['AD', { years: 'AD' }], ['BC', { years: 'BC' }], ['of the Hijra', { years: 'AH' }]], years.bare ?? '', `Years below 1000 that name no era are not read.${rowByRow(columns)}`),
       ...asking(signed, 'minus', 'What does a year with a minus mean?', [['-44 is 44 BC', { minus: 'BC' }], ['-44 is 45 BC, as astronomers count', { minus: 'astronomical' }]], years.minus ?? '', 'Years with a minus are not read.'),
       ...asking(alone !== null, 'alone', 'What does a first year without a last one mean?', [['that year', { alone: 'that year' }], ['from that year on', { alone: 'from then' }]], alone ?? '', 'It is read as: from that year, to an end not known.'),
       ...asking(gr !== null, 'gr', 'Is "gr" grams or grains?', [['grams', { gr: 'grams' }], ['grains', { gr: 'grains' }]], gr ?? '', 'Weights in "gr" are not read.'),
@@ -44,6 +57,11 @@ export function settle(columns: readonly ReadColumn[]): Told {
     ],
   };
 } // prettier-ignore
+
+/** Whether a column says the era of each row. */
+function hasEras(columns: readonly ReadColumn[]): boolean {
+  return columns.some(({ cells }) => erasIn(cells) !== null);
+}
 
 /** How to say the era row by row, with a column of this sheet and what it says beside such a year. */
 function rowByRow(columns: readonly ReadColumn[]): string {

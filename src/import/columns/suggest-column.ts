@@ -5,6 +5,7 @@ import { fieldQuestion } from './column-questions.ts';
 import { filled, looksPaid, numbersEachRow, saysKinds, tellsStriking } from './detect-conventions.ts';
 import type { Question } from './question.ts';
 import { isField, UNITS } from './targets.ts';
+import type { LedgerField } from './targets.ts';
 import { isCurrency } from '../../core/money/currencies.ts';
 
 export type Suggested = {
@@ -59,7 +60,12 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
     if (matched.doubt === 'date' && tellsStriking(said)) return column([{ kind: 'field', field: 'date' }]);
     if (matched.doubt === 'number' && numbersEachRow(cells)) return column([{ kind: 'field', field: 'number' }]);
     if (matched.doubt === 'description' && saysKinds(said)) return column([{ kind: 'field', field: 'kind' }]);
-    const inLedger = { date: 'acquired', value: 'value', place: 'storage' } as const;
+    const isArea = /region|origin|herkunft|city|town|ville|stadt|citt|ciudad|\bstad\b/i.test(heading);
+    const inLedger: Readonly<Record<string, LedgerField>> = {
+      date: 'acquired',
+      value: 'value',
+      ...(isArea ? {} : { place: 'storage' }),
+    };
     const known = Object.entries(inLedger).find(([doubt]) => doubt === matched.doubt)?.[1];
     return asked(matched.doubt, known === undefined ? { kind: 'ledger' } : { kind: 'ledger', column: known });
   }

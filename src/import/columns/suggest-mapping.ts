@@ -1,5 +1,6 @@
 import type { Sheet } from '../sheets/sheet.ts';
 import { columnKeys, readingsOf } from './column-key.ts';
+import { erasIn } from './detect-conventions.ts';
 import type { Language, Mapping } from './mapping.ts';
 import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
@@ -33,7 +34,13 @@ export function suggestMapping(
       ...EMPTY_MAPPING,
       language: languageOf(suggested),
       settings,
-      columns: columns.map(({ heading, readings }) => ({ heading, readings })),
+      calendars: columns.flatMap(({ heading, cells }) =>
+        (erasIn(cells) ?? []).map((one) => ({ column: heading, ...one })),
+      ),
+      columns: columns.map(({ heading, readings, cells }) => ({
+        heading,
+        readings: erasIn(cells) === null ? readings : [{ kind: 'nothing' as const }],
+      })),
     },
     questions: [
       ...suggested.flatMap((column) => column.questions),

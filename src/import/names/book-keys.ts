@@ -1,36 +1,20 @@
+import type { CitedInSheet } from '../plan/draft.ts';
 import type { KnownName } from './join-names.ts';
+import type { Likeness } from './keys.ts';
 import { spelledAlike } from './ruler-key.ts';
 
-export type BookKeys = {
-  readonly keyOf: (name: string) => string;
-  /** Whether a shortened name could be that of several books, so that it stays one of its own until somebody says. */
-  readonly isUnsure: (name: string) => boolean;
-};
-
 /**
- * What books are told apart by. Points between letters part nothing, `R.I.C.` is `RIC`; a name of up to three letters, or one that ends in a
- * point, counts as the one longer name in the sheet or the list that it begins or gives the initials of: `N` as *North*, `BMC` as
- * *British Museum Catalogue*. Both are asked about.
+ * What books are told apart by. Points between letters part nothing, `R.I.C.` is `RIC`. A name of up to three letters, or one that
+ * ends in a point, may be short for the name it begins or gives the initials of, `N` for *North*, `BMC` for *British Museum
+ * Catalogue*, and is asked about.
  */
-export function bookKeysOf(names: readonly string[], known: readonly KnownName[]): BookKeys {
-  const bookOf = new Map<string, string>();
-  for (const name of names) bookOf.set(lettersOf(name), lettersOf(name));
-  for (const file of known) for (const name of [file.id, ...file.names]) bookOf.set(lettersOf(name), file.id);
-  const keys = new Map<string, string>();
-  const unsure = new Set<string>();
-  for (const name of names) {
-    const short = lettersOf(name);
-    if (!isShort(name) || known.some((file) => bookOf.get(short) === file.id)) continue;
-    const long = [...bookOf].filter(([other]) => isShortFor(short, other));
-    const books = new Set(long.map(([, book]) => book));
-    if (books.size > 1) unsure.add(short);
-    const [found] = long;
-    if (books.size === 1 && found !== undefined) keys.set(short, found[0]);
-  }
-  return {
-    keyOf: (name) => keys.get(lettersOf(name)) ?? lettersOf(name),
-    isUnsure: (name) => unsure.has(lettersOf(name)),
-  };
+export function booksAlike(names: readonly string[]): Likeness {
+  const letters = new Map(names.map((name) => [name, lettersOf(name)]));
+  const same = (name: string): string => letters.get(name) ?? lettersOf(name);
+  const shorts = new Set(names.filter(isShort));
+  const isShortName = (short: string, name: string): boolean =>
+    shorts.has(short) && same(short) !== same(name) && isShortFor(same(short), same(name));
+  return { same, isNear: (one, other) => isShortName(one, other) || isShortName(other, one) };
 }
 
 /** Plain letters, single ones drawn together: `ric` for `R.I.C.`, `dh` for `D&H`. */
@@ -56,13 +40,11 @@ function isShortFor(short: string, name: string): boolean {
 const SMALL: ReadonlySet<string> = new Set('and of the in et de der die und la le des du to'.split(' '));
 
 /** `RIC VI 229` is number 229 of *RIC VI*, where the list has that volume as a book of its own. */
-export function withVolume(
-  cited: { readonly name: string; readonly number: string },
-  known: readonly KnownName[],
-): { readonly name: string; readonly number: string } {
-  const [, volume, number] = /^([IVXL]+(?:\.\d+)?)[\s,.:/]+(.+)$/.exec(cited.number) ?? [];
-  if (volume === undefined || number === undefined) return cited;
-  const whole = spelledAlike(`${cited.name.replace(/\.(?=\p{L})/gu, '')} ${volume}`);
-  const isThere = known.some(({ names }) => names.some((name) => spelledAlike(name) === whole));
-  return isThere ? { name: `${cited.name.replace(/\.(?=\p{L})/gu, '').replace(/\.$/, '')} ${volume}`, number } : cited;
+export function withVolume({ name, cited }: CitedInSheet, known: readonly KnownName[]): CitedInSheet {
+  if (cited.volume === undefined) return { name, cited };
+  const named = `${name.replace(/\.(?=\p{L})/gu, '').replace(/\.$/, '')} ${cited.volume}`;
+  const isThere = known.some(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(named)));
+  if (!isThere) return { name, cited };
+  const { volume: _, ...rest } = cited;
+  return { name: named, cited: rest };
 }

@@ -1,15 +1,19 @@
 import type { Label } from './labels.ts';
 import { byReign, oneRealm } from './labels.ts';
+import { grouped } from './grouped.ts';
 import { joinedParts } from './split-rulers.ts';
 import { hullOf, parseYears } from './spans.ts';
 import type { Span } from './spans.ts';
 
-/** Spellings of one name, a ruler's told apart by reign, or else by realm and date; what nothing tells apart is in no cluster of several. */
-export function clustersOf(group: readonly Label[]): readonly (readonly Label[])[] {
+/**
+ * Spellings of one name, a ruler's told apart by reign, or else by realm and date, a place by its area; what nothing tells apart is in
+ * no cluster of several.
+ */
+export function clustersOf(group: readonly Label[], areRulers: boolean): readonly (readonly Label[])[] {
   const parted = group.filter(({ part }) => part !== '');
   const rest = group.filter(({ part }) => part === '');
   if (parted.length === 0) return byReign(rest);
-  const clusters = joinedParts(parted);
+  const clusters = areRulers ? joinedParts(parted) : grouped(parted, ({ part }) => part);
   const dated = rest.some(({ years }) => years !== null);
   return [...clusters, ...(dated ? byReign(rest) : [])];
 }

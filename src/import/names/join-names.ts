@@ -1,15 +1,15 @@
 import type { NamedInSheet } from '../plan/draft.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
-import { bookKeysOf } from './book-keys.ts';
 import { fileId, freeId } from './file-id.ts';
 import { grouped } from './grouped.ts';
-import { keysOf } from './keys.ts';
+import { likenessOf } from './keys.ts';
+import type { Likeness } from './keys.ts';
 import { clustersOf, spansOf, toldApart } from './group-spellings.ts';
 import { bestSpelled, isProper, labelOf, labelsIn, nameFrom, oneRealm } from './labels.ts';
 import type { Label } from './labels.ts';
 import { labelsSaid, yearsSaid } from './labels-given.ts';
 import type { Parting } from './split-rulers.ts';
-import { isSameRealm, partingOf } from './split-rulers.ts';
+import { areaPartingOf, isSameRealm, partingOf } from './split-rulers.ts';
 import { spelledAlike } from './ruler-key.ts';
 import { overlaps, yearsBetween } from './spans.ts';
 import type { Span } from './spans.ts';
@@ -44,6 +44,10 @@ export type NameQuestion = {
   /** Whether it is kept apart from others of the same spelling. */
   readonly isParted: boolean;
   readonly spelled: readonly string[];
+  /** How many pieces carry these spellings. */
+  readonly uses: number;
+  /** Files whose names are nearly the same, most used first; they stay apart until somebody says they are one. */
+  readonly like: readonly { readonly id: string; readonly name: string; readonly uses: number }[];
 };
 
 /** What a keeper has said: under each file's name, the spellings that are meant by it. */
@@ -58,29 +62,52 @@ export type JoinedNames = {
 
 type Meant = { readonly id: string; readonly spans: readonly Span[]; readonly realm: string | null };
 
-/** Joins the names of a sheet to the files of a list, and finds which new files are wanted. Each name is spelled as it is. */
+/** What has been found so far of the names of one list. */
+type Joining = {
+  readonly kind: ListKind;
+  readonly known: readonly KnownName[];
+  readonly said: SaidNames;
+  readonly labels: readonly Label[];
+  readonly likeness: Likeness;
+  /** Whether the sheet is a table of our own, in which names are those of files. */
+  readonly namesFiles: boolean;
+  readonly meant: Map<string, readonly Meant[]>;
+  readonly created: NewName[];
+  readonly questions: NameQuestion[];
+};
+
+/**
+ * Joins the names of a sheet to the files of a list, and finds which new files are wanted. Names are joined when they are the
+ * same but for capitals, accents, points, titles and the way a numeral is written; names that are nearly the same stay apart and
+ * are asked about.
+ */
 export function joinNames(
   kind: ListKind,
   uses: readonly NameUse[],
   known: readonly KnownName[],
   said: SaidNames,
+  namesFiles = false,
 ): JoinedNames {
-  const partOf: Parting = kind === 'rulers' ? partingOf(uses, known) : () => '';
+  const partOf: Parting =
+    kind === 'rulers' ? partingOf(uses, known) : kind === 'mints' ? areaPartingOf(uses, known) : () => '';
   const labels = labelsIn(uses, partOf);
-  const books =
-    kind === 'works'
-      ? bookKeysOf(
-          labels.map(({ name }) => name),
-          known,
-        )
-      : null;
-  const keys = books?.keyOf ?? keysOf(kind, labels, known);
-  const meant = new Map<string, readonly Meant[]>();
-  const questions: NameQuestion[] = [];
-  const created: NewName[] = [];
-  const saidOf = (id: string): readonly string[] => (Object.hasOwn(said, id) ? (said[id] ?? []) : []);
-  const isTaken = (id: string): boolean => [...known, ...created].some((one) => one.id === id);
+  const likeness = likenessOf(kind, labels, known);
+  const joining: Joining = {
+    kind, known, said, labels, likeness, namesFiles, meant: new Map(), created: [], questions: [],
+  }; // prettier-ignore
+  takeWhatWasSaid(joining);
+  joinToFiles(joining);
+  makeFiles(joining);
+  const { meant, created } = joining;
+  return {
+    created,
+    questions: [...joining.questions, ...alikeQuestions(joining)].toSorted((a, b) => b.uses - a.uses),
+    idOf: (use) => chosen(use, meant.get(labelOf(use, partOf)) ?? [], kind),
+  };
+}
 
+/** Names that the keeper has settled in the names file. */
+function takeWhatWasSaid({ kind, known, labels, said, meant, created, namesFiles }: Joining): void {
   for (const [id, mine] of labelsSaid(labels, said)) {
     const file = known.find((one) => one.id === id);
     for (const { text } of mine)
@@ -92,10 +119,14 @@ export function joinNames(
           realm: file?.realm ?? oneRealm(mine),
         },
       ]);
-    if (file === undefined) created.push(newName(id, mine));
+    if (file === undefined) created.push(newName(kind, id, mine, namesFiles));
   }
-  // What the keeper has said has files, or will have them, and another spelling may be one of theirs.
-  const files = [
+}
+
+/** The files that are there, and those of names the keeper has settled: another spelling may be one of theirs. */
+function filesOf({ known, said, meant, created }: Joining): readonly KnownName[] {
+  const saidOf = (id: string): readonly string[] => (Object.hasOwn(said, id) ? (said[id] ?? []) : []);
+  return [
     ...known.map((file) =>
       file.reigns.length > 0
         ? file
@@ -108,11 +139,17 @@ export function joinNames(
       ...(realm === undefined ? {} : { realm }),
     })),
   ];
+}
+
+/** Names that are those of a file which is there. */
+function joinToFiles(joining: Joining): void {
+  const { kind, known, labels, likeness, meant, questions } = joining;
+  const files = filesOf(joining);
   const spelled = indexed(files, spelledAlike);
-  const keyed = indexed(files, keys);
+  const keyed = indexed(files, likeness.same);
   for (const label of labels.filter(({ text }) => !meant.has(text))) {
     const same = (spelled.get(spelledAlike(label.name)) ?? []).filter((file) => agrees(label, file));
-    const near = (keyed.get(keys(label.name)) ?? []).filter((file) => agrees(label, file));
+    const near = (keyed.get(likeness.same(label.name)) ?? []).filter((file) => agrees(label, file));
     const found = same.length > 0 ? same : near;
     const [only] = found;
     if (only === undefined) continue;
@@ -125,27 +162,21 @@ export function joinNames(
         isKnown: known.some(({ id }) => id === only.id),
         isParted: false,
         spelled: [label.text],
+        uses: label.uses,
+        like: [],
       });
   }
+}
+
+/** Files for the names that are left. */
+function makeFiles(joining: Joining): void {
+  const { known, labels, likeness, meant, created } = joining;
+  const spelled = indexed(filesOf(joining), spelledAlike);
+  const isTaken = (id: string): boolean => [...known, ...created].some((one) => one.id === id);
   const left = labels.filter(({ text }) => !meant.has(text));
-  for (const group of grouped(left, ({ name }) => keys(name))) {
-    const clusters = clustersOf(group);
-    const made = clusters.map((cluster) => {
-      const best = bestSpelled(cluster);
-      const isOneOfSeveral = clusters.length > 1 || spelled.has(spelledAlike(best.name));
-      const id = freeId(fileId(isOneOfSeveral ? toldApart(best.name, cluster) : best.name), isTaken);
-      const file = newName(id, cluster);
-      created.push(file);
-      const isParted =
-        (isOneOfSeveral && group.some(({ part }) => part !== '')) || cluster.some(({ name }) => books?.isUnsure(name));
-      if (isParted || new Set(cluster.map(({ name, part }) => `${spelledAlike(name)} ${part}`)).size > 1)
-        questions.push({ kind, id, isKnown: false, isParted, spelled: cluster.map(({ text }) => text) });
-      return {
-        cluster,
-        names: [file.name, ...file.otherNames],
-        meant: { id, spans: spansOf(cluster), realm: oneRealm(cluster) },
-      };
-    });
+  for (const group of grouped(left, ({ name }) => likeness.same(name))) {
+    const clusters = clustersOf(group, joining.kind === 'rulers');
+    const made = clusters.map((cluster) => makeFile(joining, cluster, clusters.length > 1, spelled, isTaken));
     for (const label of group) {
       const own = made.filter(({ cluster }) => cluster.includes(label));
       const alike = made.filter(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(label.name)));
@@ -156,7 +187,61 @@ export function joinNames(
       );
     }
   }
-  return { created, questions, idOf: (use) => chosen(use, meant.get(labelOf(use, partOf)) ?? [], kind) };
+}
+
+type Made = { readonly cluster: readonly Label[]; readonly names: readonly string[]; readonly meant: Meant };
+
+function makeFile(
+  { kind, created, questions, namesFiles }: Joining,
+  cluster: readonly Label[],
+  isAmongSeveral: boolean,
+  spelled: ReadonlyMap<string, readonly KnownName[]>,
+  isTaken: (id: string) => boolean,
+): Made {
+  const best = bestSpelled(cluster);
+  const isOneOfSeveral = isAmongSeveral || spelled.has(spelledAlike(best.name));
+  const id = freeId(fileId(isOneOfSeveral ? toldApart(best.name, cluster) : best.name), isTaken);
+  const file = newName(kind, id, cluster, namesFiles);
+  created.push(file);
+  const isParted = isOneOfSeveral && cluster.some(({ part }) => part !== '');
+  if (isParted || new Set(cluster.map(({ name, part }) => `${spelledAlike(name)} ${part}`)).size > 1)
+    questions.push({
+      kind,
+      id,
+      isKnown: false,
+      isParted,
+      spelled: cluster.map(({ text }) => text),
+      uses: usesOf(cluster),
+      like: [],
+    });
+  return {
+    cluster,
+    names: [file.name, ...file.otherNames],
+    meant: { id, spans: spansOf(cluster), realm: oneRealm(cluster) },
+  };
+}
+
+/** A question for each name that is nearly that of another file: both stand apart, each with its count. */
+function alikeQuestions({ kind, known, said, labels, likeness, meant, created }: Joining): readonly NameQuestion[] {
+  const files = [...known, ...created.map(({ id, name, otherNames }) => ({ id, names: [name, ...otherNames] }))];
+  const usedBy = (id: string): readonly Label[] =>
+    labels.filter(({ text }) => (meant.get(text) ?? []).some((one) => one.id === id));
+  return created.flatMap(({ id, name }): readonly NameQuestion[] => {
+    if (Object.hasOwn(said, id)) return [];
+    const like = files
+      .filter((file) => file.id !== id && file.names.some((other) => likeness.isNear(name, other)))
+      .map((file) => ({ id: file.id, name: file.names[0] ?? file.id, uses: usesOf(usedBy(file.id)) }))
+      .toSorted((a, b) => b.uses - a.uses);
+    const mine = usedBy(id);
+    if (like.length === 0) return [];
+    return [
+      { kind, id, isKnown: false, isParted: true, spelled: mine.map(({ text }) => text), uses: usesOf(mine), like },
+    ];
+  });
+}
+
+function usesOf(labels: readonly Label[]): number {
+  return labels.reduce((sum, { uses }) => sum + uses, 0);
 }
 
 function meantSpans(meant: ReadonlyMap<string, readonly Meant[]>, id: string): readonly Span[] {
@@ -198,17 +283,17 @@ function agrees({ years, realm, part, made }: Label, { reigns, realm: ruled }: K
 const NEAR_REIGN = 50;
 
 /** The file for spellings of one name. */
-function newName(id: string, labels: readonly Label[]): NewName {
+function newName(kind: ListKind, id: string, labels: readonly Label[], namesFiles: boolean): NewName {
   const best = bestSpelled(labels);
   const dated = labels.find((label) => label.years !== null);
   const years = dated === undefined ? null : dated.text.slice(dated.name.length + 2, -1);
   const others = labels
     .map(({ name }) => name)
     .filter((name) => spelledAlike(name) !== spelledAlike(best.name) && isProper(name));
-  const realm = oneRealm(labels);
+  const realm = kind === 'rulers' || kind === 'mints' ? oneRealm(labels) : null;
   return {
     id,
-    name: nameFrom(best.name),
+    name: namesFiles ? nameFrom(best.name) : best.name,
     otherNames: [...new Set(others)],
     years,
     ...(realm === null ? {} : { realm }),

@@ -1,3 +1,4 @@
+import { formatReference } from '../../core/references/reference.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import type { Records } from '../../catalogue/records.ts';
@@ -34,16 +35,18 @@ export function joinSheet(drafts: readonly Draft[], records: Records, said: Said
   const uses = (name: (draft: Draft) => readonly NamedInSheet[]): readonly NameUse[] =>
     drafts.flatMap((draft) => name(draft).map((one) => useOf(one, draft, made)));
   const known = knownNames(records);
+  // Only a table of our own has the names of folders, and names files where others write names.
+  const namesFiles = drafts.some(({ id }) => id !== undefined);
   const join = (kind: ListKind, name: (draft: Draft) => readonly NamedInSheet[]): JoinedNames =>
-    joinNames(kind, uses(name), known[kind], said[kind]);
+    joinNames(kind, uses(name), known[kind], said[kind], namesFiles);
   const joined = {
     rulers: join('rulers', (draft) => [...(draft.names.ruler ?? []), ...struckFor(draft)].filter(isName)),
-    mints: join('mints', ({ names }) => (names.mint === undefined ? [] : [names.mint].filter(isName))),
+    mints: join('mints', ({ names }) => mintsIn(names).filter(isName)),
     denominations: join('denominations', ({ names }) =>
       names.denomination === undefined ? [] : [names.denomination].filter(isName),
     ),
     works: join('works', ({ names }) =>
-      (names.references ?? []).map((cited) => ({ name: apart(cited, known.works).name })).filter(isName),
+      (names.references ?? []).map((one) => ({ name: withVolume(one, known.works).name })).filter(isName),
     ),
   };
   return {
@@ -115,15 +118,15 @@ function joinDraft(
         field: 'realm',
       });
   }
-  put('mint', ids('mints', 'mint', names.mint === undefined ? [] : [names.mint]));
+  put('mint', ids('mints', 'mint', mintsIn(names)));
   put(
     'denomination',
     ids('denominations', 'denomination', names.denomination === undefined ? [] : [names.denomination]),
   );
-  const references = (names.references ?? []).flatMap((cited) => {
-    const { name, number, relation } = apart(cited, known.works);
+  const references = (names.references ?? []).flatMap((one) => {
+    const { name, cited } = withVolume(one, known.works);
     const [work] = ids('works', 'references', [{ name }]);
-    return work === undefined ? [] : [`${relation}${work} ${number}`.trim()];
+    return work === undefined ? [] : [formatReference(cited, work)];
   });
   if (references.length > 0) facts['references'] = references;
   const title = titledBy === undefined ? null : joinedTitle(titledBy, draft, facts, called);
@@ -151,23 +154,20 @@ function calledIn(kind: ListKind, id: string, known: Known, joined: Joined): str
   return there ?? joined[kind].created.find((one) => one.id === id)?.name ?? null;
 }
 
-/** How a piece stands to the entry cited, taken off the name of the book or the number, whichever the sheet put it to. */
-function apart({ name, number }: { readonly name: string; readonly number: string }, works: readonly KnownName[]) {
-  const [, before, book = name] = RELATION.exec(name) ?? [];
-  const [, between, plain = number] = RELATION.exec(number) ?? [];
-  return { ...withVolume({ name: book, number: plain }, works), relation: before ?? between ?? '' };
-}
-
-const RELATION = /^((?:cf\.|var\.|unlisted in)\s*)(.+)$/su;
-
 function struckFor({ facts }: Draft): readonly NamedInSheet[] {
   const said = facts['struck-for'];
   const names = said === undefined ? [] : [said].flat();
   return names.flatMap((name): readonly NamedInSheet[] => (typeof name === 'string' ? [{ name }] : []));
 }
 
+/** A mint with the area a column says it lies in; a place is told from another by that and not by who ruled. */
+function mintsIn({ mint, mintArea }: Draft['names']): readonly NamedInSheet[] {
+  return mint === undefined ? [] : [{ ...mint, realm: mintArea ?? '' }];
+}
+
 function useOf(one: NamedInSheet, { row, names }: Draft, made: ReadonlyMap<number, Span | null>): NameUse {
-  return { ...one, ...(names.realm === undefined ? {} : { realm: names.realm }), row, made: made.get(row) ?? null };
+  const { realm = names.realm, ...named } = one;
+  return { ...named, ...(realm === undefined || realm === '' ? {} : { realm }), row, made: made.get(row) ?? null };
 }
 
 /** `unknown` and `none` name nobody, and no more does nothing. */
@@ -193,6 +193,7 @@ function knownNames(records: Records): Known {
       id,
       names: [fields.name, ...fields.names.map(({ name }) => name)],
       reigns: [],
+      ...(fields.area === undefined ? {} : { realm: fields.area }),
     })),
     denominations: records.denominations.map(({ id, fields }) => ({
       id,

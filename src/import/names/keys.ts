@@ -1,28 +1,54 @@
-import { distance } from 'fastest-levenshtein';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
+import { booksAlike } from './book-keys.ts';
 import type { KnownName } from './join-names.ts';
 import type { Label } from './labels.ts';
-import { rulerKey, spelledAlike } from './ruler-key.ts';
+import { plainRulerKey, rulerKey, spelledAlike } from './ruler-key.ts';
+
+/** Which names of one list are one, and which are nearly so. */
+export type Likeness = {
+  /** Names with one key are one, but for what a realm or a date tells apart. */
+  readonly same: (name: string) => string;
+  /** Names that may be one, and are asked about. */
+  readonly isNear: (one: string, other: string) => boolean;
+};
 
 /**
- * What names are told apart by: a ruler's in any spelling, any other in plain letters. A name of six letters and more that is one
- * letter from a more usual one counts as that one, and is asked about.
+ * How the names of a list are told apart. Nothing is one for being a letter, a numeral or a word apart: `Nishapur` and `Bishapur`,
+ * `v.I` and `v.II`, and a ruler's name in two languages (`Friedrich II`, `Frederick II`) are two until somebody says otherwise.
  */
-export function keysOf(
-  kind: ListKind,
-  labels: readonly Label[],
-  known: readonly KnownName[],
-): (name: string) => string {
-  if (kind === 'rulers') return rulerKey;
-  const usual: string[] = known.flatMap(({ id, names }) => [id, ...names].map(spelledAlike));
-  const keys = new Map<string, string>();
-  for (const { name } of labels) {
-    const plain = spelledAlike(name);
-    const isWord = plain.length >= 6 && !/\d/.test(plain);
-    const near =
-      isWord && !usual.includes(plain) ? usual.find((one) => one.length >= 6 && distance(one, plain) === 1) : plain;
-    keys.set(plain, near ?? plain);
-    if (near === undefined || near === plain) usual.push(plain);
+export function likenessOf(kind: ListKind, labels: readonly Label[], known: readonly KnownName[]): Likeness {
+  // Names are compared with all others, so each is put in plain letters once.
+  const plain = remembered(spelledAlike);
+  if (kind === 'rulers') {
+    const [same, inEnglish] = [remembered(plainRulerKey), remembered(rulerKey)];
+    return {
+      same,
+      isNear: (one, other) =>
+        (inEnglish(one) === inEnglish(other) || isLetterApart(plain(one), plain(other))) && same(one) !== same(other),
+    };
   }
-  return (name) => keys.get(spelledAlike(name)) ?? spelledAlike(name);
+  if (kind === 'works') return booksAlike([...labels.map(({ name }) => name), ...known.flatMap(({ names }) => names)]);
+  return { same: plain, isNear: (one, other) => isLetterApart(plain(one), plain(other)) };
+}
+
+/** A slip of the pen, as it may be: one letter between two names of six letters and more, in which the same figures stand. */
+function isLetterApart(a: string, b: string): boolean {
+  const [short, long] = [Math.min(a.length, b.length), Math.max(a.length, b.length)];
+  if (a === b || short < 6 || long - short > 1) return false;
+  let [front, back] = [0, 0];
+  while (front < short && a[front] === b[front]) front += 1;
+  while (back < short - front && a[a.length - 1 - back] === b[b.length - 1 - back]) back += 1;
+  if (front + back < long - 1) return false;
+  return a.replace(/\D/g, '') === b.replace(/\D/g, '') && !NUMERAL.test(a) && !NUMERAL.test(b);
+}
+
+const NUMERAL = / [ivxl]+$/;
+
+function remembered(keyOf: (name: string) => string): (name: string) => string {
+  const keys = new Map<string, string>();
+  return (name) => {
+    const known = keys.get(name) ?? keyOf(name);
+    keys.set(name, known);
+    return known;
+  };
 }

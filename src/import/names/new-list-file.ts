@@ -20,7 +20,11 @@ function fieldsOf(
 ): WrittenFields {
   if (kind === 'works') return { title: name, short: name };
   if (kind === 'mints')
-    return { name, ...(others.length === 0 ? {} : { names: others.map((other) => ({ name: other })) }) };
+    return {
+      name,
+      ...(others.length === 0 ? {} : { names: others.map((other) => ({ name: other })) }),
+      ...(realm === undefined ? {} : { area: realm }),
+    };
   if (kind === 'denominations') return { name };
   const reign = years === null ? null : reignIn(years);
   return {

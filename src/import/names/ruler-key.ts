@@ -32,6 +32,15 @@ const ROMAN: Readonly<Record<string, number>> = { i: 1, v: 5, x: 10, l: 50 };
  * `EDWARD I` and `Eduard I.` have one key. A name with a numeral and the same name without one have two.
  */
 export function rulerKey(name: string): string {
+  return keyOf(name, (word) => englishByname(word.replace(/\.$/, '')) ?? englishName(word));
+}
+
+/** The same without a second language: `Edw. I` and `Edward the First` have one key, `Eduard I` another. */
+export function plainRulerKey(name: string): string {
+  return keyOf(name, (word) => (word.endsWith('.') ? englishName(word) : null));
+}
+
+function keyOf(name: string, inWords: (word: string) => string | null): string {
   const words = plainLetters(name.replace(/[’‘]/g, "'").replace(/\bd'|\bl'/gi, ' '))
     .replace(/[^\p{L}\p{N}.]+/gu, ' ')
     .split(' ')
@@ -41,7 +50,7 @@ export function rulerKey(name: string): string {
     if (LEFT_OUT.has(bare)) return [];
     const numeral = index === 0 ? null : numeralOf(word);
     if (numeral !== null) return [String(numeral)];
-    return [englishByname(bare) ?? englishName(word) ?? bare];
+    return [inWords(word) ?? bare];
   });
   const key = said.join(' ');
   return key === '' ? spelledAlike(name) : (SAME.get(key) ?? key);

@@ -42,6 +42,18 @@ export function partingOf(uses: readonly NameUse[], known: readonly KnownName[])
   return (use) => parts.get(useKey(use)) ?? '';
 }
 
+/** What parts places of one name: the area that stands beside them, where there are several, the lists' own counted. */
+export function areaPartingOf(uses: readonly NameUse[], known: readonly KnownName[]): Parting {
+  const parts = new Map<string, string>();
+  for (const some of grouped(uses, ({ name }) => spelledAlike(name))) {
+    const key = spelledAlike(some[0]?.name ?? '');
+    const files = known.filter(({ id, names }) => [id, ...names].some((name) => spelledAlike(name) === key));
+    const named = namesOfRealms(some, files);
+    for (const use of some) parts.set(useKey(use), named.get(use.realm ?? '') ?? '');
+  }
+  return (use) => parts.get(useKey(use)) ?? '';
+}
+
 function useKey({ name, realm, years, made }: NameUse): string {
   return JSON.stringify([name, realm, years, made]);
 }
@@ -55,10 +67,16 @@ function namesOfRealms(uses: readonly NameUse[], files: readonly KnownName[]): R
   return all.some((one) => all.some((other) => !isSameRealm(one, other))) ? named : new Map();
 }
 
-/** `England` and `Kingdom of England` are one realm. */
+/** `England` and `Kingdom of England` are one realm; `Roman Empire` and `Holy Roman Empire` are two. */
 export function isSameRealm(one: string, other: string): boolean {
-  const [a, b] = [spelledAlike(one), spelledAlike(other)];
-  return a === b || ` ${a} `.includes(` ${b} `) || ` ${b} `.includes(` ${a} `);
+  return realmName(one) === realmName(other);
+}
+
+const FORM_OF_STATE =
+  /^(?:the )?(?:kingdom|republic|duchy|county|principality|royaume|konigreich|republik|herzogtum|regno|reino|koninkrijk) (?:of|de|du|von|di|van) (?:the )?/;
+
+function realmName(realm: string): string {
+  return spelledAlike(realm).replace(FORM_OF_STATE, '').replace(/^the /, '');
 }
 
 /** The years of the pieces that one belongs with, where others lie too far off to be of the same reign. */

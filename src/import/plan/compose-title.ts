@@ -1,4 +1,6 @@
 import type { Written } from '../../catalogue/yaml.ts';
+import { formatDate } from '../../core/dating/format-date.ts';
+import { parseDate } from '../../core/dating/parse-date.ts';
 import type { Draft } from './draft.ts';
 import { partsOf } from '../columns/pattern.ts';
 
@@ -26,10 +28,16 @@ function textOf(part: string, facts: ReadonlyMap<string, Written>, names: Draft[
   if (part === 'ruler') return names.ruler?.map(({ name }) => name).join(' and ') ?? null;
   if (part === 'mint') return names.mint?.name ?? null;
   if (part === 'denomination') return names.denomination?.name ?? null;
-  const dated = facts.get('dated');
-  const date = facts.get('date');
-  // `1931 D` says more than 1931, and is how such a piece is called.
-  if (part === 'date' && typeof dated === 'string' && typeof date === 'string' && dated.startsWith(date)) return dated;
+  if (part === 'date') return dateInWords(facts.get('date'), facts.get('dated'));
   const value = facts.get(part.replace(/^(obverse|reverse|edge) /, '$1.'));
   return typeof value === 'string' && value !== 'unknown' && value !== 'none' ? value : null;
+}
+
+/** A date as a ticket words it; what cannot be read there stands in no title. */
+function dateInWords(date: Written | undefined, dated: Written | undefined): string | null {
+  if (typeof date !== 'string') return null;
+  // `1931 D` says more than 1931, and is how such a piece is called.
+  if (typeof dated === 'string' && dated.startsWith(date)) return dated;
+  const read = parseDate(date);
+  return read.ok ? formatDate(read.value) : null;
 }

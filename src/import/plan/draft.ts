@@ -1,3 +1,4 @@
+import type { Reference } from '../../core/references/reference.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 
 /** A cell that could not be read as what its column is, or that had no place. Its text is kept. */
@@ -27,9 +28,11 @@ export type Draft = {
     /** What was ruled, as a column of countries or realms has it; it tells rulers of one name apart. */
     readonly realm?: string;
     readonly mint?: NamedInSheet;
+    /** The country or region the mint lies in, as a column has it; it tells places of one name apart. */
+    readonly mintArea?: string;
     readonly denomination?: NamedInSheet;
-    /** References with the work as the sheet names it: `{ name: 'North', number: '1018' }`. */
-    readonly references?: readonly { readonly name: string; readonly number: string }[];
+    /** References as the core reads them, each with the work as the sheet names it: `North`. */
+    readonly references?: readonly CitedInSheet[];
   };
   /** The pattern the title was composed by, when the sheet gives none. */
   readonly titledBy?: string;
@@ -39,6 +42,9 @@ export type Draft = {
   readonly ledger: Readonly<Record<string, string>>;
   readonly unread: readonly UnreadCell[];
 };
+
+/** A reference, and the book as the sheet names it. */
+export type CitedInSheet = { readonly name: string; readonly cited: Reference };
 
 /** A name with what the sheet says beside it: `Edward I` and `1272-1307`. */
 export type NamedInSheet = { readonly name: string; readonly years?: string; readonly realm?: string };

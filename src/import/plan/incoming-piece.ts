@@ -4,7 +4,8 @@ import type { FlatFacts } from '../reimport/flat-facts.ts';
 import { flatFacts } from '../reimport/flat-facts.ts';
 import type { UnreadCell } from './draft.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
-import { ledgerCells, isLedgerColumn, ownHeading } from './ledger-cells.ts';
+import { WITHHELD } from '../../privacy/private-values.ts';
+import { ledgerCells, isLedgerColumn } from './ledger-cells.ts';
 import { numberOf } from './identify.ts';
 
 /** A piece as its row wishes it: facts by path, what could not be read among them as it was written, and its ledger cells. */
@@ -71,7 +72,7 @@ export function withoutFact(
 }
 
 function withoutText(piece: WishedPiece, field: string, text: string, because: string): WishedPiece {
-  const heading = ownHeading(field === 'story' ? 'story' : `${field} (in the sheet)`);
+  const heading = `${field}${WITHHELD}`;
   return {
     ...piece,
     ledger: { ...piece.ledger, [heading]: text },

@@ -1,6 +1,7 @@
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { splitFrontMatter } from '../../catalogue/front-matter.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
+import { datesOutsideReigns } from '../../catalogue/rules/dates.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { BroughtIn } from '../reimport/base.ts';
 import { matchUnnumbered } from '../reimport/match-unnumbered.ts';
@@ -8,6 +9,7 @@ import type { Preference } from '../reimport/three-way.ts';
 import type { Draft, UnreadCell } from './draft.ts';
 import type { NameQuestion } from '../names/join-names.ts';
 import { joinSheet } from '../names/join-sheet.ts';
+import type { JoinedDraft } from '../names/join-sheet.ts';
 import type { SaidOfLists } from '../names/names-file.ts';
 import type { NewFile } from '../names/new-list-file.ts';
 import { newListFile } from '../names/new-list-file.ts';
@@ -18,6 +20,7 @@ import { oddCells } from './odd-cells.ts';
 import type { Held, PlacedPiece } from './place-piece.ts';
 import { placePiece } from './place-piece.ts';
 import { tryOn } from './try-on.ts';
+import type { Refused, TriedOn } from './try-on.ts';
 import type { WishedPiece } from './incoming-piece.ts';
 import { wishedPiece, withoutFact } from './incoming-piece.ts';
 
@@ -40,11 +43,16 @@ export type SheetToBring = {
 export type RowSetAside = { readonly row: number; readonly text: string; readonly because: string };
 export type NewList = NewFile & { readonly kind: ListKind; readonly name: string };
 
+/** A private column, the public field that tells what it keeps, and the rows it does so in. */
+export type SecretQuestion = { readonly column: string; readonly field: string; readonly rows: readonly number[] };
+
 /** All that bringing a sheet in would do; nothing has been done yet. */
 export type ImportPlan = {
   readonly pieces: readonly PlacedPiece[];
   readonly lists: readonly NewList[];
   readonly questions: readonly NameQuestion[];
+  /** Private columns that a public field would tell of, once each; those fields are kept back until somebody says. */
+  readonly secrets: readonly SecretQuestion[];
   /** What a keeper should look at, a sentence each. */
   readonly remarks: readonly string[];
   readonly setAside: readonly RowSetAside[];
@@ -55,17 +63,61 @@ export type ImportPlan = {
   readonly vanished: readonly BroughtIn[];
 };
 
-/** How often facts are tried on the cabinet and taken out again before a row is set aside. */
+/** How often facts are tried on the cabinet and taken out again before a row is set aside, and the whole before it is taken as it is. */
 const TRIES = 4;
+const ROUNDS = 6;
 
 /** Plans what a sheet becomes in a cabinet. What `check` would refuse is found now and kept as it was written. */
 export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPlan {
   const { records } = readCabinet(folder);
   const numbers = new Set(records.pieces.map(({ fields }) => fields.number));
-  const drafts = matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers);
-  const joined = joinSheet(drafts, records, sheet.said);
+  const joined = joinSheet(matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers), records, sheet.said);
   const lists = listFiles(joined.created);
   const identities = identify(joined.drafts, records, sheet.before);
+  const placing = placingOf(sheet, folder, joined.drafts, identities);
+  for (const draft of joined.drafts) placing.place(wishedPiece(draft, sheet.always), placing.tried(draft.row));
+  const secrets = settle(placing, { folder, records, lists, ledger: placing.ledger });
+  placing.compare();
+  const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
+  const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
+  return {
+    pieces,
+    lists: neededLists(lists, pieces),
+    questions: joined.questions,
+    secrets,
+    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists)],
+    setAside: placing.setAside.toSorted((a, b) => a.row - b.row),
+    unread: pieces
+      .flatMap(({ row }) => placing.wished.get(row)?.unread ?? [])
+      .map((cell) =>
+        cell.heading === cell.field ? { ...cell, heading: sheet.headings.get(cell.field) ?? cell.field } : cell,
+      ),
+    ledger: mergedLedger(placing.ledger, pieces),
+    vanished: sheet.before.filter(
+      (piece) => !inSheet.has(piece.id) && !identities.some((one) => one.kind === 'again' && one.was === piece),
+    ),
+  };
+}
+
+/** The rows on their way into the cabinet: what each wishes, and how it is placed so far. */
+type Placing = {
+  readonly ledger: string | null;
+  readonly wished: Map<number, WishedPiece>;
+  readonly placed: Map<number, PlacedPiece>;
+  readonly setAside: RowSetAside[];
+  readonly aside: (row: number, because: string) => void;
+  readonly place: (piece: WishedPiece, identity: Identity | undefined) => void;
+  /** A piece that is there and is not known to come from this sheet is tried on like a new one, and compared when all is settled. */
+  readonly tried: (row: number) => Identity | undefined;
+  readonly compare: () => void;
+};
+
+function placingOf(
+  sheet: SheetToBring,
+  folder: CabinetFolder,
+  drafts: readonly JoinedDraft[],
+  identities: readonly Identity[],
+): Placing {
   const ledger = textOf(folder, 'private/ledger.csv');
   const rows = isLedger(ledger) ? ledgerRows(ledger) : new Map<string, Readonly<Record<string, string>>>();
   const texts = new Map(folder.files.map(({ file, text }) => [file, text]));
@@ -74,15 +126,15 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     ledger: rows.get(id) ?? {},
   });
   const setAside: RowSetAside[] = [...sheet.setAside];
-  const rowText = new Map(joined.drafts.map((draft) => [draft.row, summary(draft.facts)]));
+  const rowText = new Map(drafts.map((draft) => [draft.row, summary(draft.facts)]));
   const aside = (row: number, because: string): void => {
     setAside.push({ row, text: rowText.get(row) ?? '', because });
   };
-
   const wished = new Map<number, WishedPiece>();
   const placed = new Map<number, PlacedPiece>();
-  const identityOf = new Map(joined.drafts.map(({ row }, at) => [row, identities[at]]));
-  const place = (piece: WishedPiece, identity = identityOf.get(piece.row)): void => {
+  const identityOf = new Map(drafts.map(({ row }, at) => [row, identities[at]]));
+  const there = new Map(identities.flatMap((one, at) => (one.kind === 'there' ? [[drafts[at]?.row, one]] : [])));
+  const place = (piece: WishedPiece, identity: Identity | undefined): void => {
     if (identity === undefined) return;
     const done = placePiece(piece, identity, held(identity), sheet.prefer);
     placed.delete(piece.row);
@@ -92,56 +144,71 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
       placed.set(piece.row, done);
     }
   };
-  // A piece that is there and is not known to come from this sheet is tried on like a new one, and compared when all is settled.
-  const there = new Map(identities.flatMap((one, at) => (one.kind === 'there' ? [[joined.drafts[at]?.row, one]] : [])));
-  const tried = (row: number): Identity | undefined => {
-    const one = there.get(row);
-    return one === undefined ? identityOf.get(row) : { kind: 'new', id: one.id };
-  };
-  for (const draft of joined.drafts) place(wishedPiece(draft, sheet.always), tried(draft.row));
-
-  let doubtful = [...placed.values()];
-  for (let tries = 1; doubtful.length > 0; tries += 1) {
-    const merged = mergedLedger(ledger, [...placed.values()]);
-    const refused = tryOn({ folder, records, lists, pieces: doubtful, ledger: merged });
-    const again: PlacedPiece[] = [];
-    for (const [row, problems] of refused) {
-      let piece: WishedPiece | null = wished.get(row) ?? null;
-      for (const { field, says, isSecret } of problems)
-        piece = piece === null ? null : withoutFact(piece, field, says, isSecret);
-      if (piece === null || tries === TRIES) {
-        placed.delete(row);
-        aside(row, problems[0]?.says ?? '');
-      } else {
-        place(piece, tried(row));
-        const now = placed.get(row);
-        if (now !== undefined) again.push(now);
-      }
-    }
-    doubtful = again;
-  }
-  for (const row of there.keys()) {
-    const piece = row !== undefined && placed.has(row) ? wished.get(row) : undefined;
-    if (piece !== undefined) place(piece);
-  }
-  const pieces = joined.drafts.flatMap(({ row }) => placed.get(row) ?? []);
-  const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
   return {
-    pieces,
-    lists: neededLists(lists, pieces),
-    questions: joined.questions,
-    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings)],
-    setAside: setAside.toSorted((a, b) => a.row - b.row),
-    unread: pieces
-      .flatMap(({ row }) => wished.get(row)?.unread ?? [])
-      .map((cell) =>
-        cell.heading === cell.field ? { ...cell, heading: sheet.headings.get(cell.field) ?? cell.field } : cell,
-      ),
-    ledger: mergedLedger(ledger, pieces),
-    vanished: sheet.before.filter(
-      (piece) => !inSheet.has(piece.id) && !identities.some((one) => one.kind === 'again' && one.was === piece),
-    ),
-  };
+    ledger, wished, placed, setAside, aside, place,
+    tried: (row) => {
+      const one = there.get(row);
+      return one === undefined ? identityOf.get(row) : { kind: 'new', id: one.id };
+    },
+    compare: () => {
+      for (const row of there.keys()) {
+        const piece = row !== undefined && placed.has(row) ? wished.get(row) : undefined;
+        if (piece !== undefined) place(piece, identityOf.get(piece.row));
+      }
+    },
+  }; // prettier-ignore
+}
+
+/**
+ * Tries the pieces on the cabinet and takes out what is refused, until nothing is: what is taken out goes to the ledger, and may
+ * make a secret of what another piece says. Returns which private columns the sheet would have told of.
+ */
+function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly SecretQuestion[] {
+  const told = new Map<string, { column: string; field: string; rows: Set<number> }>();
+  const tries = new Map<number, number>();
+  let doubtful = [...placing.placed.values()];
+  for (let round = 1; round <= ROUNDS && doubtful.length > 0; round += 1) {
+    const ledger = mergedLedger(onto.ledger, [...placing.placed.values()]);
+    const refused = tryOn({ ...onto, pieces: [...placing.placed.values()], ledger });
+    for (const [row, problems] of refused) {
+      tries.set(row, (tries.get(row) ?? 0) + 1);
+      for (const { field, secret } of problems) {
+        if (secret === undefined) continue;
+        const key = JSON.stringify([secret.column, field]);
+        const held = told.get(key) ?? { column: secret.column, field: field ?? 'story', rows: new Set<number>() };
+        held.rows.add(row);
+        told.set(key, held);
+      }
+      takeOut(placing, row, problems, (tries.get(row) ?? 0) >= TRIES || round === ROUNDS);
+    }
+    doubtful = refused.size === 0 ? [] : [...placing.placed.values()];
+  }
+  return [...told.values()]
+    .map(({ column, field, rows }) => ({ column, field, rows: [...rows].sort((a, b) => a - b) }))
+    .sort((a, b) => b.rows.length - a.rows.length);
+}
+
+/** Takes what was refused out of a piece, or sets its row aside when it cannot do without it. */
+function takeOut(placing: Placing, row: number, problems: readonly Refused[], isLast: boolean): void {
+  let piece: WishedPiece | null = placing.wished.get(row) ?? null;
+  for (const { field, says, isSecret } of problems)
+    piece = piece === null ? null : withoutFact(piece, field, says, isSecret);
+  if (piece !== null && !isLast) placing.place(piece, placing.tried(row));
+  else {
+    placing.placed.delete(row);
+    placing.aside(row, problems[0]?.says ?? '');
+  }
+}
+
+/** A sentence for each new or changed piece dated outside the reigns of its ruler; it is written all the same. */
+function outside(pieces: readonly PlacedPiece[], folder: CabinetFolder, lists: readonly NewFile[]): readonly string[] {
+  const changed = pieces.filter(({ state }) => state !== 'same');
+  const rows = new Map(changed.map(({ id, row }) => [id, row]));
+  const files = [...folder.files.filter(({ file }) => file.startsWith('rulers/')), ...lists, ...changed];
+  const { records } = readCabinet({ at: folder.at, files: files.map(({ file, text }) => ({ file, text })) });
+  return datesOutsideReigns(records).flatMap(({ id, says }) =>
+    rows.has(id) ? [`row ${rows.get(id) ?? ''}: ${says}`] : [],
+  );
 }
 
 /** The ledger with the cells of these pieces; null when none of them changes it, or when it has no column to find a piece by. */

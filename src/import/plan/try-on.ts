@@ -1,14 +1,25 @@
 import { checkRecords } from '../../catalogue/check-records.ts';
+import type { Place } from '../../catalogue/rules/place.ts';
+import { readCsv } from '../../catalogue/csv.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
-import type { Problem } from '../../catalogue/problem.ts';
+import { exposedIn } from '../../privacy/private-in-text.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { NewFile } from '../names/new-list-file.ts';
 import type { PlacedPiece } from './place-piece.ts';
 
-/** What `check` would say of a fact; `isSecret` where the fact may stand in no public file at all. */
-export type Refused = { readonly field: string | null; readonly says: string; readonly isSecret: boolean };
+/** What `check` would say of a fact; `secret` where it tells what a private column keeps. */
+export type Refused = {
+  readonly field: string | null;
+  readonly says: string;
+  /** Whether the fact may stand in no public file at all. */
+  readonly isSecret: boolean;
+  readonly secret?: Secret;
+};
+
+/** The private cell that a public text tells: its column, and the piece it is of, where the ledger says so. */
+export type Secret = { readonly column: string; readonly piece: string | null };
 
 export type TriedOn = {
   readonly folder: CabinetFolder;
@@ -36,27 +47,40 @@ export function tryOn({ folder, records, lists, pieces, ledger }: TriedOn): Read
   };
   const read = readCabinet(tried);
   const texts = new Map(tried.files.map(({ file, text }) => [file, text]));
-  const found = [
-    ...read.problems,
-    // Where a problem stands is told by its field; the line is not wanted here.
-    ...checkRecords(read.records, tried, PRIVACY, (file, path) => ({
-      file,
-      line: null,
-      field: path.join('.') || null,
-    })),
-    ...PRIVACY.inTexts({ ...read.records, pieces: joined(records, read.records) }, tried),
-  ];
+  // Where a problem stands is told by its field; the line is not wanted here.
+  const place: Place = (file, path) => ({ file, line: null, field: path.join('.') || null });
   const refused = new Map<number, Refused[]>();
-  for (const problem of found) {
-    const row = rows.get(problem.file);
-    if (row === undefined) continue;
-    const isSecret = problem.kind === 'private-in-text' || problem.kind === 'spot-too-exact';
-    const field = problem.kind === 'private-in-text' ? fieldAt(texts.get(problem.file) ?? '', problem) : problem.field;
-    // The ledger tried on has lines that no file has yet.
-    const says = problem.says.replace(/ in its line \d+(?=,)/, '');
-    refused.set(row, [...(refused.get(row) ?? []), { field, says, isSecret }]);
+  const tell = (file: string, one: Refused): void => {
+    const row = rows.get(file);
+    if (row !== undefined) refused.set(row, [...(refused.get(row) ?? []), one]);
+  };
+  for (const { file, field, says, kind } of [...read.problems, ...checkRecords(read.records, tried, PRIVACY, place)])
+    tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
+  const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');
+  for (const { file, at, column, from, line } of exposedIn(
+    { ...read.records, pieces: joined(records, read.records) },
+    tried,
+  )) {
+    const secret = { column, piece: from === 'private/ledger.csv' ? (pieceAt.get(line) ?? null) : null };
+    if (at === null)
+      tell(file, { field: 'folder', says: secretIn('the name of its folder', secret), isSecret: false, secret });
+    else {
+      const field = fieldAt(texts.get(file) ?? '', at);
+      tell(file, { field, says: secretIn(field ?? 'the story', secret), isSecret: true, secret });
+    }
   }
   return refused;
+}
+
+/** Says where a private cell is told, and what to write, without the cell. */
+function secretIn(where: string, { column, piece }: Secret): string {
+  const whose = piece === null ? '' : ` of ${piece}`;
+  return `This tells, in ${where}, what the private column "${column}"${whose} keeps. If that column guards nothing, write ${column},*, and today's date in private/not-secret.csv; if it may be published, give it a field in the mapping; or take the words out here.`;
+}
+
+function piecesByLine(ledger: string): ReadonlyMap<number, string> {
+  const { rows, lines } = readCsv(ledger);
+  return new Map(rows.map((row, at) => [lines[at] ?? 0, (row['piece'] ?? '').trim()]));
 }
 
 /** The pieces of the cabinet, those tried on in place of those that were there. */
@@ -65,9 +89,9 @@ function joined(before: Records, now: Records): Records['pieces'] {
   return [...before.pieces.filter(({ file }) => !files.has(file)), ...now.pieces];
 }
 
-/** The field that the line of a problem belongs to; null for the story. */
-function fieldAt(text: string, { line }: Problem): string | null {
-  const lines = text.split('\n').slice(0, line ?? 0);
+/** The field that a line of a file belongs to; null for the story. */
+function fieldAt(text: string, line: number): string | null {
+  const lines = text.split('\n').slice(0, line);
   if (lines.slice(1).includes('---')) return null;
   const top = lines.findLast((one) => /^[a-z]/.test(one));
   return top?.slice(0, top.indexOf(':')) ?? null;

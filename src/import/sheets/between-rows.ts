@@ -29,6 +29,9 @@ const TOTAL =
   /^(?:grand[ -]?total|sub[ -]?totals?|totals?|sum|(?:zwischen|gesamt|end)?summe|gesamt|sous[ -]?total|somme|totaux|totale|subtotale|somma|suma|totaal|subtotaal|eindtotaal|итого|всего)(?!\p{L})/iu;
 const RULE = /^[\s\-–—_=*#.~·•/|+]+$/u;
 
+export const HEADING_BETWEEN =
+  'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
+
 /** Why a row between the records is none of them; null for one that may be. */
 export function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAmongLast: boolean): string | null {
   const filled = filledCells(row.cells);
@@ -48,7 +51,7 @@ export function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAm
   const shapes = usual.shapes.get(first.column);
   // A number alone is a piece of which no more is known; words alone, where numbers stand, are the heading of what follows.
   if (shapes === undefined || shapes.has(shapeOf(text)) || (/\d/.test(text) && !/\p{L}{4}/u.test(text))) return null;
-  return 'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
+  return HEADING_BETWEEN;
 }
 
 function isSum(text: string): boolean {

@@ -6,7 +6,7 @@ import { filledCells, findHeadingRow } from './heading-row.ts';
 import { hangingColumns } from './hanging.ts';
 import { LIMITS, tooManyCells } from './limits.ts';
 import { spreadMerges } from './merged.ts';
-import { isRowOfUnits, repeatsHeadings, whyNoRecord } from './skipped-rows.ts';
+import { isHeadingBetween, isRowOfUnits, repeatsHeadings, whyNoRecord } from './skipped-rows.ts';
 import type { Sheet, SheetCell, SheetColumn, SheetRemark, SheetRow } from './sheet.ts';
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });
@@ -22,7 +22,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     );
   }
   const stands = heading?.row ?? 0;
-  const setAside: { row: number; text: string; because: string }[] = filled
+  const setAside: { row: number; text: string; because: string; isHeading?: true }[] = filled
     .filter(({ row }) => row < stands)
     .map((row) => ({ row: row.row, text: textOf(row), because: 'it stands above the headings' }));
 
@@ -42,7 +42,13 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
         ? null
         : whyNoRecord(row, written, grid.merges, usual, at >= spread.rows.length - 3);
     if (because === null) body.push(row);
-    else setAside.push({ row: row.row, text: textOf(row), because });
+    else
+      setAside.push({
+        row: row.row,
+        text: textOf(row),
+        because,
+        ...(isHeadingBetween(because) && { isHeading: true }),
+      });
     if (isUnits) addUnits(headings, row);
   }
 

@@ -45,7 +45,13 @@ export type Sheet = {
   readonly columns: readonly SheetColumn[];
   readonly rows: readonly SheetRow[];
   /** Rows that hold something but are no record: titles above the headings. Blank rows are not told of. */
-  readonly setAside: readonly { readonly row: number; readonly text: string; readonly because: string }[];
+  readonly setAside: readonly {
+    readonly row: number;
+    readonly text: string;
+    readonly because: string;
+    /** Whether it is a heading between the rows, of what stands below it. */
+    readonly isHeading?: true;
+  }[];
   readonly remarks?: readonly SheetRemark[];
 };
 

@@ -1,4 +1,4 @@
-import { whyBetween } from './between-rows.ts';
+import { HEADING_BETWEEN, whyBetween } from './between-rows.ts';
 import type { UsualRows } from './between-rows.ts';
 import type { GridRow, Merge } from './grid.ts';
 import { filledCells } from './heading-row.ts';
@@ -25,8 +25,15 @@ export function whyNoRecord(
       fromColumn === first.column &&
       toColumn - fromColumn + 1 >= headings.size / 2,
   );
-  if (filled.length === 1 && across && headings.size > 1) return 'it is a title that runs across the columns';
+  if (filled.length === 1 && across && headings.size > 1) return TITLE_ACROSS;
   return whyBetween(row, usual, headings.size, isAmongLast);
+}
+
+const TITLE_ACROSS = 'it is a title that runs across the columns';
+
+/** Whether a row that is no record is the heading of those below it. */
+export function isHeadingBetween(because: string): boolean {
+  return because === TITLE_ACROSS || because === HEADING_BETWEEN;
 }
 
 /** Whether a row says what the headings say, and nothing else. */

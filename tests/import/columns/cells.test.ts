@@ -25,7 +25,7 @@ const READ: readonly Row[] = [
   ['date', 'um 310', { date: 'c. AD 310' }, 'years: AD'],
   ['date', 'vers 98-117', { date: 'c. AD 98-117' }, 'years: AD'],
   ['date', '-44', { date: '44 BC' }, 'minus: BC'],
-  ['date', '-44', { date: '-0044' }, 'minus: astronomical'],
+  ['date', '-44', { date: '45 BC' }, 'minus: astronomical'],
   ['date', '14/05/1911', { date: '1911-05-14' }],
   ['date', '03/04/1911', { date: '1911-04-03' }, 'days: day first'],
   ['date', '03/04/1911', { date: '1911-03-04' }, 'days: month first'],
@@ -124,9 +124,9 @@ describe('a cell', () => {
   });
 
   test('of references is parted by book, with what stands before them', () => {
-    expect(draft('references', 'N. 1018; S. 1380').names.references).toEqual([{ name: 'N.', number: '1018' }, { name: 'S.', number: '1380' }]);
-    expect(draft('references', 'cf. RIC II 243').names.references).toEqual([{ name: 'cf. RIC', number: 'II 243' }]);
-    expect(draft('reference to North', '1018 var.').names.references).toEqual([{ name: 'North', number: '1018 var.' }]);
+    expect(draft('references', 'N. 1018; S. 1380').names.references).toMatchObject([{ name: 'N.', cited: { number: '1018' } }, { name: 'S.', cited: { number: '1380' } }]);
+    expect(draft('references', 'cf. RIC II 243').names.references).toMatchObject([{ name: 'RIC', cited: { relation: 'cf.', volume: 'II', number: '243' } }]);
+    expect(draft('reference to North', '1018 var.').names.references).toMatchObject([{ name: 'North', cited: { number: '1018', relation: 'var.' } }]);
   }); // prettier-ignore
 
   test('with a sum that names no currency stays in the ledger under its own heading', () => {
@@ -144,7 +144,7 @@ describe('a cell', () => {
 
   test('with a letter beside the year lends it to the title, and two columns that differ are told of', () => {
     const mapping = parseMapping(
-      'read: { unnumbered: row }\ncolumns: { Year: date, As struck: dated, What: denomination }\n',
+      'title: "{denomination}, {date}"\nread: { unnumbered: row }\ncolumns: { Year: date, As struck: dated, What: denomination }\n',
     );
     const sheet = sheetOf(
       ['Year', 'As struck', 'What'],

@@ -27,6 +27,8 @@ const mapping: fc.Arbitrary<Mapping> = fc.record({
   always: fc.dictionary(fc.constantFrom(...FIELDS), word),
   skip: fc.array(fc.record({ column: word, is: fc.string() }), { maxLength: 2 }),
   calendars: fc.array(fc.record({ column: word, is: fc.string(), years: fc.constantFrom(...CALENDARS) }), { maxLength: 2 }),
+  words: fc.dictionary(fc.constantFrom('kind', 'metal'), fc.dictionary(word, word, { minKeys: 1, maxKeys: 3 }), { maxKeys: 2 }),
+  sections: fc.constantFrom(null, 'kind', 'ruler'),
   blanks: fc.dictionary(word, fc.constantFrom(...MEANINGS), { maxKeys: 3 }),
   columns: fc.uniqueArray(fc.record({ heading: word, readings: fc.array(reading, { minLength: 1, maxLength: 3 }) }), { selector: ({ heading }) => heading, maxLength: 6 }),
 }); // prettier-ignore

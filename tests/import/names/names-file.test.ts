@@ -3,7 +3,16 @@ import { formatNames, parseNames } from '../../../src/import/names/names-file.ts
 
 test('Every spelling of one name that is there is put on its line at once, behind what the keeper has written', () => {
   const asked = ['Edw. I', 'Edward the First'].map(
-    (spelled) => ({ kind: 'rulers', id: 'edward-i', isKnown: true, isParted: false, spelled: [spelled] }) as const,
+    (spelled) =>
+      ({
+        kind: 'rulers',
+        id: 'edward-i',
+        isKnown: true,
+        isParted: false,
+        spelled: [spelled],
+        uses: 1,
+        like: [],
+      }) as const,
   );
   const fresh = parseNames(formatNames(null, asked) ?? '');
   expect(fresh.ok && fresh.value.rulers).toEqual({ 'edward-i': ['Edw. I', 'Edward the First'] });

@@ -1,3 +1,4 @@
+import { readReferences } from '../../../src/import/cells/reference-cell.ts';
 import type { Draft } from '../../../src/import/plan/draft.ts';
 import type { BroughtIn } from '../../../src/import/reimport/base.ts';
 import { NOTHING_SAID } from '../../../src/import/names/names-file.ts';
@@ -58,4 +59,11 @@ export function bring(
 /** The text of a file of a cabinet. */
 export function textOf({ files }: CabinetFolder, name: string): string {
   return files.find(({ file }) => file === name)?.text ?? '';
+}
+
+/** References as a cell of a sheet has them. */
+export function cited(text: string): NonNullable<Draft['names']['references']> {
+  return readReferences(text).flatMap((said) =>
+    said.kind === 'reference' ? [{ name: said.name, cited: said.cited }] : [],
+  );
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../../src/import/plan/draft.ts';
 import { changed, problemsOf } from '../../catalogue/small-cabinet.ts';
 import { texts } from '../../catalogue/write/texts.ts';
-import { bring, draft, EMPTY, textOf } from './bring.ts';
+import { bring, cited, draft, EMPTY, textOf } from './bring.ts';
 
 describe('a row becomes a piece', () => {
   test('whose composed title has the names of the lists, and whose own title stays as the sheet has it', () => {
@@ -34,7 +34,7 @@ describe('a row becomes a piece', () => {
           ruler: [{ name: 'Edward I', years: '1272-1307' }],
           mint: { name: 'York' },
           denomination: { name: 'Penny' },
-          references: [{ name: 'North', number: '1018' }, { name: 'North', number: 'cf. 1019' }],
+          references: cited('North 1018; cf. North 1019'),
         },
         story: 'Told.',
         ledger: { cost: '45 GBP', Schrank: 'B 7', Value: '60?' },
@@ -85,12 +85,6 @@ describe('what check would refuse is kept as it was written, with the reason', (
   const REFUSED: readonly { what: string; row: Draft; kept: string; because: string }[] = [
     { what: 'a weight without a unit', row: draft(2, { weight: 'heavy' }), kept: 'weight: heavy', because: 'weight' },
     {
-      what: 'a date that its ruler did not live to see',
-      row: draft(2, { date: '1350' }, { names: { ruler: [{ name: 'Edward I', years: '1272-1307' }] } }),
-      kept: 'date: 1350',
-      because: 'Edward I ruled 1272 to 1307',
-    },
-    {
       what: 'an axis of a uniface piece',
       row: draft(2, { axis: '6h', faces: 'uniface' }),
       kept: 'axis: 6h',
@@ -103,12 +97,6 @@ describe('what check would refuse is kept as it was written, with the reason', (
       row: draft(2, { sure: { mint: 'probable' } }),
       kept: 'sure.mint: probable',
       because: 'mint is not stated',
-    },
-    {
-      what: 'one reference of two',
-      row: draft(2, {}, { names: { references: [{ name: 'North', number: '1018' }, { name: 'North', number: '--' }] } }),
-      kept: 'references: north --',
-      because: 'number',
     },
   ]; // prettier-ignore
   test.for(REFUSED)('$what', ({ row, kept, because }) => {
@@ -189,27 +177,31 @@ const anything = fc.record({
   ledger: fc.dictionary(fc.oneof(texts, fc.constantFrom('cost', 'seller', 'piece', 'Notes', 'acquired')), texts, { maxKeys: 4 }),
 }); // prettier-ignore
 
-test('Whatever a sheet says, the cabinet has no problem afterwards, every row is counted, and it comes to the same again', () => {
-  fc.assert(
-    fc.property(fc.array(anything, { maxLength: 4 }), (rows) => {
-      const drafts = rows.map(({ facts, ruler, years, story, ledger }, at) => {
-        const named =
-          ruler === undefined ? {} : { ruler: [{ name: ruler, ...(years === undefined ? {} : { years }) }] };
-        return draft(at + 2, facts, { names: named, story, ledger });
-      });
-      const first = bring(drafts);
-      expect(problemsOf(first.folder)).toEqual([]);
-      expect(first.plan.pieces.length + first.plan.setAside.length).toBe(drafts.length);
-      const said = { rulers: {}, mints: {}, denominations: {}, works: {} };
-      for (const { kind, id, spelled } of first.plan.questions) Object.assign(said[kind], { [id]: spelled });
-      // Written and stopped before it was noted down, then begun anew; and once more after that.
-      for (const before of [[], first.before]) {
-        const again = bring(drafts, first.folder, { before, said });
-        expect(again.plan.pieces.filter(({ state }) => state !== 'same')).toEqual([]);
-        expect(again.plan.setAside).toEqual(first.plan.setAside);
-        expect(again.folder).toEqual(first.folder);
-      }
-    }),
-    { numRuns: 60 },
-  );
-});
+test(
+  'Whatever a sheet says, the cabinet has no problem afterwards, every row is counted, and it comes to the same again',
+  { timeout: 180_000 },
+  () => {
+    fc.assert(
+      fc.property(fc.array(anything, { maxLength: 4 }), (rows) => {
+        const drafts = rows.map(({ facts, ruler, years, story, ledger }, at) => {
+          const named =
+            ruler === undefined ? {} : { ruler: [{ name: ruler, ...(years === undefined ? {} : { years }) }] };
+          return draft(at + 2, facts, { names: named, story, ledger });
+        });
+        const first = bring(drafts);
+        expect(problemsOf(first.folder)).toEqual([]);
+        expect(first.plan.pieces.length + first.plan.setAside.length).toBe(drafts.length);
+        const said = { rulers: {}, mints: {}, denominations: {}, works: {} };
+        for (const { kind, id, spelled } of first.plan.questions) Object.assign(said[kind], { [id]: spelled });
+        // Written and stopped before it was noted down, then begun anew; and once more after that.
+        for (const before of [[], first.before]) {
+          const again = bring(drafts, first.folder, { before, said });
+          expect(again.plan.pieces.filter(({ state }) => state !== 'same')).toEqual([]);
+          expect(again.plan.setAside).toEqual(first.plan.setAside);
+          expect(again.folder).toEqual(first.folder);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  },
+);

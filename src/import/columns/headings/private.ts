@@ -32,9 +32,9 @@ export const PRIVATE: readonly Headings[] = [
   },
   {
     to: 'seller',
-    en: ['seller', 'dealer', 'bought from', 'source', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought where', 'where purchased', 'where acquired'],
+    en: ['seller', 'dealer', 'bought from', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought where', 'where purchased', 'where acquired'],
     fr: ['vendeur', 'marchand', 'achete chez', 'fournisseur', 'vente'],
-    de: ['verkaufer', 'handler', 'gekauft bei', 'bezugsquelle', 'lieferant', 'auktion', 'auktionshaus', 'erworben von', 'quelle'],
+    de: ['verkaufer', 'handler', 'gekauft bei', 'bezugsquelle', 'lieferant', 'auktion', 'auktionshaus', 'erworben von'],
     it: ['venditore', 'commerciante', 'acquistato da', 'fornitore', 'asta'],
     es: ['vendedor', 'comerciante', 'comprado a', 'proveedor', 'subasta'],
     nl: ['verkoper', 'handelaar', 'gekocht bij', 'leverancier', 'veiling'],
