@@ -25,6 +25,10 @@ import { tellNames } from './import/tell-names.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
 import { hasSameTexts, unreadCsv, writeImport } from './import/write-import.ts';
+import { tellSecrets } from './import/tell-secrets.ts';
+import { tellTargets } from './import/tell-targets.ts';
+import { tellUnnamed } from './import/tell-unnamed.ts';
+import { writeTrial } from './import/trial/write-trial.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
@@ -40,6 +44,7 @@ const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, X
   --separator ";"         of a text file: comma, semicolon, tab, pipe, or the sign itself
   --publish no            what is said of every new piece: yes, unlisted or no; without it, yes
   --conflicts sheet       whose word counts where the sheet and a file have both changed: sheet or file
+  --targets               lists what a column may be read into, with a sentence and an example each
   --as coins              the name it was brought in by before, when the file has another name now
   --undo                  takes back what the last import wrote
   --yes                   takes the suggested mapping and the joined names as they are
@@ -61,11 +66,16 @@ const { values, positionals, cabinet } = readWords(HELP, {
   conflicts: { type: 'string' },
   as: { type: 'string' },
   undo: { type: 'boolean' },
+  targets: { type: 'boolean' },
   yes: { type: 'boolean' },
   cabinet: { type: 'string' },
 });
 if (values.undo === true) await undoLast(cabinet, 'npm run import');
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
+if (values.targets === true) {
+  say(tellTargets());
+  process.exit(0);
+}
 const oneOf = (flag: 'publish' | 'conflicts', words: readonly string[]): string | null => {
   const said = values[flag];
   if (said === undefined || words.includes(said)) return said ?? null;
@@ -154,6 +164,11 @@ const plan = planOn(folder, before);
 
 say(`\nWhat each column becomes (change it in ${shownMapping}):\n${tellColumns(sheet, mapping, plan)}`);
 say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
+const unnamed = tellUnnamed(sheet, mapping);
+if (unnamed !== '') say(`\n${unnamed}`);
+const fieldHeadings = headingsOfFields(sheet, mapping);
+const secrets = tellSecrets(plan.secrets, fieldHeadings, shownMapping, new Date().toISOString().slice(0, 10));
+if (secrets !== '') say(`\n${secrets}`);
 if (earlier !== null)
   say(`\nMost of these numbers were brought in as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
 if (asked.length > 0)
@@ -166,6 +181,15 @@ const names = formatNames(namesText, plan.questions);
 if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names, PRIVATE_FILE);
 const named = tellNames(plan.questions, shown(places.names));
 if (named !== '') say(`\n${named}`);
+
+const trial = await writeTrial(pathIn(cabinet.at, places.trial), {
+  sheet,
+  mapping,
+  plan,
+  before,
+  questions: [...asked, named, secrets],
+});
+say(`\nEvery row and what it becomes, to be read in a browser: ${relative(process.cwd(), trial)}`);
 
 const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0);
 const isSaid = values.write === true && isLookedAt;

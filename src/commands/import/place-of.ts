@@ -7,6 +7,8 @@ export type ImportPlaces = {
   readonly mapping: string;
   readonly names: string;
   readonly unread: string;
+  /** The folder of the trial's pages. */
+  readonly trial: string;
   readonly rows: string;
   readonly broughtIn: string;
 };
@@ -19,6 +21,7 @@ export function importPlaces(name: string): ImportPlaces {
     mapping: `${at}.mapping.yaml`,
     names: `${at}.names.yaml`,
     unread: `${at}/unread.csv`,
+    trial: `${at}.trial`,
     rows: `${at}/rows.csv`,
     broughtIn: `${at}/brought-in.jsonl`,
   };

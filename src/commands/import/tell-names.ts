@@ -1,19 +1,32 @@
 import type { NameQuestion } from '../../import/names/join-names.ts';
 
-/** Which spellings were taken for one, and which were kept apart, with the file in which either is changed; empty where there is nothing to ask. */
+/** Questions of a kind that are told; the rest stands in the file. */
+const TOLD = 20;
+
+/** Which spellings were taken for one, and which names stand apart though they may be one, with the file in which either is changed. */
 export function tellNames(questions: readonly NameQuestion[], shownFile: string): string {
-  const lines = (some: readonly NameQuestion[]): string =>
-    some.map(({ id, spelled, kind }) => `  ${kind}/${id}: ${spelled.join(', ')}`).join('\n');
-  const one = questions.filter(({ isParted }) => !isParted);
-  const several = questions.filter(({ isParted }) => isParted);
+  const joined = questions.filter(({ isParted }) => !isParted);
+  const apart = questions.filter(({ isParted }) => isParted);
   return [
-    ...(one.length === 0
-      ? []
-      : [`Taken for one and the same, as ${shownFile} says; change it there if they are not:\n${lines(one)}`]),
-    ...(several.length === 0
-      ? []
-      : [
-          `Kept apart, though they may be one, as ${shownFile} says; put them in one line there if they are one:\n${lines(several)}`,
-        ]),
+    ...section(joined, `Taken for one and the same, as ${shownFile} says; change it there if they are not:`),
+    ...section(
+      apart,
+      `Kept apart, though they may be one, as ${shownFile} says; put them in one line there if they are one:`,
+    ),
   ].join('\n\n');
+}
+
+function section(questions: readonly NameQuestion[], title: string): readonly string[] {
+  if (questions.length === 0) return [];
+  const more = questions.length > TOLD ? [`  … and ${questions.length - TOLD} more`] : [];
+  return [[title, ...questions.slice(0, TOLD).map(inWords), ...more].join('\n')];
+}
+
+/** `mints/bishapur: Bishapur (12 pieces); nearly Nishapur, mints/nishapur (3)`. */
+function inWords({ kind, id, spelled, uses, like }: NameQuestion): string {
+  const pieces = `${uses} ${uses === 1 ? 'piece' : 'pieces'}`;
+  const near = like
+    .slice(0, 3)
+    .map((one) => `${one.name}, ${kind}/${one.id} (${one.uses === 0 ? 'no piece in this sheet' : one.uses})`);
+  return `  ${kind}/${id}: ${spelled.join(', ')} (${pieces})${near.length === 0 ? '' : `; nearly ${near.join(' or ')}`}`;
 }

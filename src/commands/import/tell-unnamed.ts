@@ -1,0 +1,52 @@
+import { columnKeys, readingsOf } from '../../import/columns/column-key.ts';
+import type { Mapping } from '../../import/columns/mapping.ts';
+import type { Sheet } from '../../import/sheets/sheet.ts';
+import { shorten } from './tell-columns.ts';
+
+/** Columns that are told; the rest is counted. */
+const TOLD = 20;
+
+/** What the cells of a column look like, with what it may be good for; the first that fits. */
+const LOOKS: readonly {
+  readonly fits: (texts: readonly string[], distinct: number) => boolean;
+  readonly says: string;
+  readonly worth: number;
+}[] = [
+  { fits: every(/^https?:\/\/|^www\./i), says: 'addresses', worth: 1 },
+  { fits: every(/^-?\d{1,3}\.\d{3,}$/), says: 'figures of many places: coordinates are better kept private', worth: 1 },
+  { fits: every(/^(?:c\.? ?|ca\.? ?)?-?\d{3,4}(?:\s*[-–/]\s*\d{1,4})?$/), says: 'years: date, date from or date to', worth: 9 },
+  { fits: every(/^\d+[.,]\d+(?: ?g)?$/), says: 'figures with a fraction: weight or diameter', worth: 9 },
+  { fits: every(/^\d{1,3}$/), says: 'whole figures: diameter, axis, or pages', worth: 3 },
+  { fits: every(/^[\d\s.,£€$-]+$/), says: 'figures', worth: 2 },
+  { fits: (texts) => texts.filter((text) => text.length > 60).length * 2 > texts.length, says: 'sentences: story, obverse design, reverse design or ledger notes', worth: 6 },
+  { fits: (texts, distinct) => distinct * 4 <= texts.length, says: 'words that repeat: ruler, realm, mint, mint area, issuer, denomination, kind, metal or tags', worth: 8 },
+  { fits: (texts, distinct) => distinct === texts.length && texts.every((text) => /\d/.test(text)), says: 'a number for each row: number, references or ledger certificate', worth: 4 },
+  { fits: () => true, says: 'words', worth: 5 },
+]; // prettier-ignore
+
+function every(form: RegExp): (texts: readonly string[]) => boolean {
+  return (texts) => texts.every((text) => form.test(text));
+}
+
+/** Columns that go to the ledger under their own heading, most useful first, each with its first values and what they look like. */
+export function tellUnnamed(sheet: Sheet, mapping: Mapping): string {
+  const readings = readingsOf(sheet, mapping);
+  const columns = columnKeys(sheet).flatMap((key, at) => {
+    const [only, ...more] = readings[at] ?? [];
+    if (more.length > 0 || only?.kind !== 'ledger' || only.column !== undefined) return [];
+    const texts = sheet.rows.map(({ cells }) => cells[at]?.text ?? '').filter((text) => text !== '');
+    const first = [...new Set(texts)];
+    const look = LOOKS.find(({ fits }) => fits(texts, first.length));
+    if (look === undefined || texts.length === 0) return [];
+    const values = first.slice(0, 3).map((text) => `"${shorten(text.replace(/\s+/g, ' '), 24)}"`);
+    const line = `  ${shorten(key, 28)}, ${texts.length} ${texts.length === 1 ? 'cell' : 'cells'}: ${values.join(', ')} – ${look.says}`;
+    return [{ line, worth: (look.worth * texts.length) / sheet.rows.length }];
+  });
+  if (columns.length === 0) return '';
+  const lines = columns.toSorted((a, b) => b.worth - a.worth).map(({ line }) => line);
+  return [
+    'Private until you name them, most useful first (all targets: npm run import -- --targets):',
+    ...lines.slice(0, TOLD),
+    ...(lines.length > TOLD ? [`  … and ${lines.length - TOLD} more`] : []),
+  ].join('\n');
+}

@@ -1,0 +1,37 @@
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { BroughtIn } from '../../../import/reimport/base.ts';
+import type { Mapping } from '../../../import/columns/mapping.ts';
+import type { ImportPlan } from '../../../import/plan/plan-import.ts';
+import type { Sheet } from '../../../import/sheets/sheet.ts';
+import { questionsPage, rowsPage } from './trial-pages.ts';
+import { trialRows } from './trial-rows.ts';
+
+/** Rows on one page. */
+const PAGE = 500;
+
+export type Trial = {
+  readonly sheet: Sheet;
+  readonly mapping: Mapping;
+  readonly plan: ImportPlan;
+  readonly before: readonly BroughtIn[];
+  /** What is asked, in words, a text each. */
+  readonly questions: readonly string[];
+};
+
+/**
+ * Writes what an import would do as pages to be read in a browser: the questions first, then every row of the sheet, 500 a page.
+ * They hold private cells and lie under `private/`. Returns the first page.
+ */
+export async function writeTrial(folder: string, trial: Trial): Promise<string> {
+  await rm(folder, { recursive: true, force: true });
+  await mkdir(folder, { recursive: true });
+  const rows = trialRows(trial);
+  const pages = Math.ceil(rows.length / PAGE);
+  const put = (name: string, html: string): Promise<void> => writeFile(join(folder, name), html, { mode: 0o600 });
+  for (let page = 1; page <= pages; page += 1)
+    await put(`rows-${page}.html`, rowsPage(rows.slice((page - 1) * PAGE, page * PAGE), page, pages));
+  const first = join(folder, 'index.html');
+  await put('index.html', questionsPage(trial, rows, PAGE));
+  return first;
+}
