@@ -6,6 +6,7 @@ import type { ExhibitFields } from './schema/exhibit.ts';
 import type { EraFields, SetFields } from './schema/goals.ts';
 import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
+import type { PieceType, Types } from './types/types-of.ts';
 import type { Filed, Picture } from './records.ts';
 
 /** A piece with its words read and its names checked against the lists. */
@@ -19,6 +20,18 @@ export type Piece = {
   /** Null when no grade is recorded. */
   readonly grade: Grade | null;
   readonly references: readonly Reference[];
+  /** The fields that are not its own word and follow from its type: `mint`, `obverse.design`. */
+  readonly fromType: readonly string[];
+  /** What it is a specimen of: what its file says, or what follows from its references. */
+  readonly types: readonly PieceType[];
+  /** The names of the types it is, broader ones included, and of those under them that it may be, with their numbers. */
+  readonly mayBe: {
+    readonly is: readonly string[];
+    readonly maybe: readonly string[];
+    readonly numbers: readonly Reference[];
+  };
+  /** Numbers of other books that are the equals of its types, without those it cites. */
+  readonly elsewhere: readonly Reference[];
 };
 
 export type ById<T> = Readonly<Record<string, T>>;
@@ -42,4 +55,5 @@ export type Catalogue = {
   readonly eras: readonly Era[];
   readonly sets: readonly CollectingSet[];
   readonly exhibits: readonly Exhibit[];
+  readonly types: Types;
 };

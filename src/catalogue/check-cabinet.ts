@@ -15,8 +15,9 @@ export type CheckedCabinet = {
 };
 
 const NOTHING: Records = {
-  named: { pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [] },
+  named: { pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [], types: [] },
   cabinet: null, pieces: [], rulers: [], mints: [], denominations: [], eras: [], sets: [], exhibits: [], works: [],
+  series: [],
 }; // prettier-ignore
 
 /** Reads a cabinet and finds every problem its texts have, in file order. */

@@ -14,6 +14,7 @@ import { checkNumbers } from './rules/numbers.ts';
 import type { Place } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
 import { checkSets } from './rules/sets.ts';
+import { checkTypes } from './rules/types.ts';
 import { checkGrades, checkReferences } from './rules/words.ts';
 
 /** What a rule is given: every record, and the way to the line a field stands on. */
@@ -44,6 +45,7 @@ const RULES: readonly Rule[] = [
   checkImages,
   checkLists,
   checkEras,
+  checkTypes,
   checkSets,
   checkExhibits,
 ];

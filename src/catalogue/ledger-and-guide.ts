@@ -9,6 +9,7 @@ import { problem } from './problem.ts';
 import type { Records } from './records.ts';
 import { GUIDE_COLUMNS, LEDGER_COLUMNS, NOT_SECRET_COLUMNS } from './schema/cabinet.ts';
 import { setListsOf, setRuleOf } from './set-rule.ts';
+import { readTypes } from './types/types-of.ts';
 
 const LEDGER = 'private/ledger.csv';
 const GUIDE = 'private/guide.csv';
@@ -85,7 +86,7 @@ export function checkShape(file: string, text: string): readonly Problem[] {
 /** A guide price is for a place that its set has. */
 function checkGuidePlaces(records: Records, folder: CabinetFolder): readonly Problem[] {
   const text = folder.files.find(({ file }) => file === GUIDE)?.text ?? '';
-  const lists = setListsOf(records, records.cabinet?.fields);
+  const lists = setListsOf(records, records.cabinet?.fields, readTypes(records).types);
   const { rows, lines } = readCsv(text);
   return rows.flatMap((row, index) => {
     const set = records.sets.find(({ id }) => id === row['set']);

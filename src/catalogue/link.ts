@@ -4,19 +4,24 @@ import type { ById, Catalogue, Piece } from './catalogue.ts';
 import { eraSchemeOf } from './era-scheme.ts';
 import { gradeOf } from './grade-of.ts';
 import type { Filed, FiledPiece, Records } from './records.ts';
+import { citedWorks } from './types/cited-works.ts';
+import { inheritFacts } from './types/inherit-facts.ts';
+import { numbersElsewhere, pieceTypes, readTypes, typeNames } from './types/types-of.ts';
+import type { Types } from './types/types-of.ts';
 
 const NUMBERS = new Intl.Collator('en', { numeric: true });
 
 /** Joins the records of a cabinet to one another. The records have been checked: see `checkRecords`. */
 export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   const works = citedWorks(records.works);
+  const { types } = readTypes(records);
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', robots: 'all', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
       areas: [], realms: [],
     }, // prettier-ignore
     pieces: records.pieces
-      .map((piece) => linkPiece(piece, works))
+      .map((piece) => linkPiece(piece, works, types))
       .sort((a, b) => NUMBERS.compare(a.fields.number, b.fields.number)),
     rulers: byId(records.rulers),
     mints: byId(records.mints),
@@ -25,11 +30,19 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
     eras: records.eras.map((era) => ({ ...era, scheme: eraSchemeOf(era) })),
     sets: records.sets,
     exhibits: records.exhibits,
+    types,
   };
 }
 
-function linkPiece(piece: FiledPiece, works: readonly CitedWork[]): Piece {
+function linkPiece(filed: FiledPiece, works: readonly CitedWork[], types: Types): Piece {
+  const piece = inheritFacts(filed, types);
   const grade = gradeOf(piece.fields);
+  const references = (piece.fields.references ?? []).flatMap((text): readonly Reference[] => {
+    const outcome = parseReferences(text, { works });
+    return outcome.ok ? outcome.value : [];
+  });
+  const { sure } = piece.fields;
+  const of = pieceTypes(types, piece.fields.type, sure?.type ?? 'certain', references, sure?.references ?? 'certain');
   return {
     id: piece.id,
     file: piece.file,
@@ -37,16 +50,12 @@ function linkPiece(piece: FiledPiece, works: readonly CitedWork[]): Piece {
     story: piece.story,
     pictures: piece.pictures,
     grade: grade?.ok === true ? grade.value : null,
-    references: (piece.fields.references ?? []).flatMap((text): readonly Reference[] => {
-      const outcome = parseReferences(text, { works });
-      return outcome.ok ? outcome.value : [];
-    }),
+    references,
+    fromType: piece.fromType,
+    types: of,
+    mayBe: typeNames(types, of),
+    elsewhere: numbersElsewhere(types, of, references),
   };
-}
-
-/** The books of a cabinet as they may be cited: by key, and by the short name. */
-export function citedWorks(works: Records['works']): readonly CitedWork[] {
-  return works.map(({ id, fields }) => ({ id, names: fields.short === undefined ? [] : [fields.short] }));
 }
 
 function byId<T extends Filed<unknown>>(filed: readonly T[]): ById<T> {

@@ -149,6 +149,10 @@ export const PROBLEMS = {
   'private-misspelt': (found: string, meant: string) =>
     `Nothing reads ${found}, so nothing in it is guarded. Name it ${meant}${found.toLowerCase().endsWith('.csv') ? '' : ', saved as CSV from your spreadsheet'}.`,
   'cell-unreadable': (sentence: string) => sentence,
+  // Types
+  'type-unknown': (sentence: string) => sentence,
+  'series-column': (found: string, near: string | null, known: readonly string[]) =>
+    `Nothing reads a column ${quote(found)} here. ${near === null ? `The columns are ${known.join(', ')}, and the characters of series.yaml.` : `Write ${near}.`}`,
   'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
   'private-tracked': (file: string) =>

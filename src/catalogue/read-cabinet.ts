@@ -14,12 +14,15 @@ import { eraSchema, setSchema } from './schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schema/lists.ts';
 import type { RulerFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
+import { seriesSchema } from './schema/series.ts';
+import { withTables } from './types/read-tables.ts';
+import { isTableFile } from './types/series-tables.ts';
 
 export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const LIST = /^(rulers|mints|denominations|eras|sets|works)\/([^/]+)\.yaml$/;
-const FOLDER = /^(pieces|exhibits)\/([^/]+)\/([^/]+)$/;
+const FOLDER = /^(pieces|exhibits|types)\/([^/]+)\/([^/]+)$/;
 const PICTURE = /^(obverse|reverse|edge|detail-[a-z0-9-]+)\.(jpe?g|png|tiff?|webp|avif)$/i;
 
 /** Reads every file of a cabinet against its form, and says everything that is wrong with any of them. */
@@ -84,6 +87,16 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       return [];
     });
 
+  const series = foldersOf(folder.files, 'types').flatMap((id) => {
+    const file = `types/${id}/series.yaml`;
+    const text = texts.get(file)?.text;
+    if (!texts.has(file)) problems.push(problem('file-missing', { file: `types/${id}` }, 'series.yaml'));
+    if (typeof text !== 'string') return [];
+    const before = problems.length;
+    const read = filed(seriesSchema, id, file, text, 1, '', problems);
+    return read.map((one) => ({ ...withTables(one, texts), whole: problems.length === before }));
+  });
+
   const cabinetFile = texts.get('cabinet.yaml');
   if (cabinetFile === undefined) problems.push(problem('file-missing', { file: 'cabinet.yaml' }, 'cabinet.yaml'));
   const cabinet =
@@ -108,6 +121,7 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       sets: list('sets', setSchema),
       exhibits: folders('exhibits', 'exhibit.md', () => exhibitSchema),
       works: list('works', workSchema),
+      series,
     },
     problems,
   };
@@ -169,6 +183,7 @@ function unknownFile(file: string): Problem {
 function isKnown(file: string): boolean {
   if (file === 'cabinet.yaml' || LIST.test(file) || file.startsWith('private/')) return true;
   const [kind, , name] = FOLDER.exec(file)?.slice(1) ?? [];
+  if (kind === 'types') return name === 'series.yaml' || isTableFile(name ?? '');
   return kind === 'pieces'
     ? name === 'piece.md' || PICTURE.test(name ?? '')
     : kind === 'exhibits' && name === 'exhibit.md';

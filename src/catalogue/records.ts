@@ -3,6 +3,8 @@ import type { ExhibitFields } from './schema/exhibit.ts';
 import type { EraFields, SetFields } from './schema/goals.ts';
 import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
+import type { SeriesFields } from './schema/series.ts';
+import type { SeriesRows, SeriesTable } from './types/series-tables.ts';
 
 /** A photograph that lies beside a piece: which face it shows, and the file inside the cabinet. */
 export type Picture = { readonly face: string; readonly file: string };
@@ -16,6 +18,13 @@ export type Filed<Fields> = {
 };
 export type FiledPiece = Filed<PieceFields> & { readonly pictures: readonly Picture[] };
 
+/** A series of types: what all share, and its tables. */
+export type FiledSeries = Filed<SeriesFields> & {
+  readonly tables: Readonly<Partial<Record<SeriesTable, SeriesRows>>>;
+  /** False where `series.yaml` has a slip: what depends on the part that was left out is not told again. */
+  readonly whole: boolean;
+};
+
 /** The folders of a cabinet that hold named things. */
 export const NAMED_FOLDERS = [
   'pieces',
@@ -26,6 +35,7 @@ export const NAMED_FOLDERS = [
   'sets',
   'exhibits',
   'works',
+  'types',
 ] as const;
 export type NamedFolder = (typeof NAMED_FOLDERS)[number];
 
@@ -42,4 +52,5 @@ export type Records = {
   readonly sets: readonly Filed<SetFields>[];
   readonly exhibits: readonly Filed<ExhibitFields>[];
   readonly works: readonly Filed<WorkFields>[];
+  readonly series: readonly FiledSeries[];
 };

@@ -9,7 +9,8 @@ import { SCALE_IDS } from '../core/grade/grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import type { TimeSpan } from '../core/sets/set-piece.ts';
 import type { Lists, SetRule, Where } from '../core/sets/set-rule.ts';
-import { citedWorks } from './link.ts';
+import { citedWorks } from './types/cited-works.ts';
+import type { Types } from './types/types-of.ts';
 import type { Records } from './records.ts';
 import type { Filed } from './records.ts';
 import type { CabinetFields } from './schema/cabinet.ts';
@@ -24,6 +25,8 @@ export function setRuleOf({ id, fields }: Filed<SetFields>): SetRule {
     'one-per': fields['one-per'],
     count: fields.count,
     where: whereOf(fields.where),
+    series: fields.series,
+    level: fields.level,
     places: fields.places?.map((place) => ({
       ...place,
       where: 'where' in place && place.where !== undefined ? whereOf(place.where) : undefined,
@@ -65,12 +68,23 @@ export function timeSpanOf(date: Dating): TimeSpan {
 export function setListsOf(
   records: Pick<Records, 'rulers' | 'mints' | 'works'>,
   cabinet: Pick<CabinetFields, 'areas' | 'realms'> | undefined,
+  types: Types,
 ): Lists {
   return {
+    types: types.series.flatMap((series) =>
+      [...series.types.values()].map(({ id, label, level, narrower }) => ({
+        id,
+        label,
+        level,
+        series: series.id,
+        leaf: narrower.length === 0,
+      })),
+    ),
     rulers: records.rulers.map(({ id, fields }) => ({
       id,
       name: fields.name,
       realm: fields.realm,
+      dynasty: fields.dynasty,
       reigns: fields.reigns.map(({ from, to, coins, realm }) => ({
         low: yearsOf(from).low,
         high: yearsOf(to).high,

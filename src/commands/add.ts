@@ -124,6 +124,7 @@ function ask(records: Records): ReturnType<typeof askForPiece> {
 
 function consultedIn({ rulers, works }: Records): Consulted {
   return {
+    types: null,
     reigns: rulers.flatMap(reignsOf),
     works: works.map(({ id, fields }) => ({
       id,

@@ -7,6 +7,9 @@ import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/only-hidden.ts';
 import { unreadSheets } from '../privacy/private-files.ts';
+import { inheritFacts } from '../catalogue/types/inherit-facts.ts';
+import { typeRemarks } from '../catalogue/types/remarks.ts';
+import { readTypes } from '../catalogue/types/types-of.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { readManifest } from '../photographs/cache/manifest.ts';
 import { formatRemarks, photographRemarks } from '../photographs/verify/remarks.ts';
@@ -44,6 +47,7 @@ if (records.cabinet?.fields.demo !== 'yes') process.stdout.write(`${await rememb
 process.stdout.write(await unread());
 if (problems.length === 0) {
   process.stdout.write(await judged());
+  process.stdout.write(contradictions());
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
   process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
 }
@@ -101,8 +105,19 @@ async function judged(): Promise<string> {
   return `\nWhat a judge would remark on:\n\n${each.join('\n\n')}\n`;
 }
 
+/** Where pieces, types and books contradict each other. */
+function contradictions(): string {
+  const remarks = typeRemarks(records);
+  const each = remarks.map(
+    ({ file, line, says }) => `${cabinet.shown}/${file}${line === null ? '' : `:${line}`}\n  ${says}`,
+  );
+  return each.length === 0 ? '' : `\nWhat contradicts itself among pieces and types:\n\n${each.join('\n\n')}\n`;
+}
+
 function improvements(): string {
-  const all = improvementsOf(records);
+  // What follows from its type is not wanting in a piece.
+  const { types } = readTypes(records);
+  const all = improvementsOf({ ...records, pieces: records.pieces.map((piece) => inheritFacts(piece, types)) });
   if (all.length === 0) return '';
   const told = all.slice(0, isEvery ? undefined : TOLD);
   return `${[

@@ -10,10 +10,28 @@ import { textsIn } from '../catalogue/rules/texts-in.ts';
 const LEFT = new Set(['as-written', 'publish', 'formerly', 'piece']);
 
 /** Every file whose texts are published. */
-export function filesOf({ pieces, cabinet, ...lists }: Records) {
+export function filesOf({ pieces, cabinet, series, ...lists }: Records) {
   const { rulers, mints, denominations, eras, sets, exhibits, works } = lists;
+  const tables = series.flatMap((one) => Object.values(one.tables).map((table) => cellsOf(one.id, table)));
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
-  return [shown, rulers, mints, denominations, eras, sets, exhibits, works, cabinet === null ? [] : [cabinet]].flat();
+  return [
+    shown,
+    rulers,
+    mints,
+    denominations,
+    eras,
+    sets,
+    exhibits,
+    works,
+    series,
+    tables,
+    cabinet === null ? [] : [cabinet],
+  ].flat();
+}
+
+/** The cells of a table, a line each. */
+function cellsOf(id: string, { file, rows }: NonNullable<Records['series'][number]['tables']['types']>) {
+  return { id, file, fields: {}, story: rows.flatMap(({ cells }) => Object.values(cells)).join('\n') };
 }
 
 /** A piece that is not published, or stands in no list, is named in no other text. */

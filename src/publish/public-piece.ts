@@ -1,4 +1,6 @@
 import type { Catalogue, Piece } from '../catalogue/catalogue.ts';
+import type { PieceType } from '../catalogue/types/types-of.ts';
+import { seriesNamed } from '../catalogue/types/types-of.ts';
 import { isBlank } from '../catalogue/schema/fields.ts';
 import type { Blank } from '../catalogue/schema/fields.ts';
 import type { PieceFields } from '../catalogue/schema/piece.ts';
@@ -19,6 +21,9 @@ export type PublicPicture = {
   readonly by: string | null;
   readonly licence: string | null;
 };
+
+/** A type with its label and the title of its series, and for sets every name it goes by and may go by. */
+export type PublicType = PieceType & { readonly label: string; readonly seriesTitle: string };
 
 /**
  * All that a page, a file of data or the search may know of a piece. Blanks stay apart: `null` is *not recorded*,
@@ -41,6 +46,15 @@ export type PublicPiece = {
   readonly date: PieceFields['date'] | null;
   readonly dated: string | null;
   readonly references: readonly (Reference & { readonly cited: string })[];
+  /** The type its file names, as written there. */
+  readonly type: string | null;
+  /** Its types, the one its file names first; and what of its facts follows from that one. */
+  readonly types: readonly PublicType[];
+  readonly fromType: readonly string[];
+  /** For sets: the types it is, broader ones included, those it may be, and their numbers. */
+  readonly mayBe: Piece['mayBe'];
+  /** Numbers of other books for the same type. */
+  readonly elsewhere: readonly (Reference & { readonly cited: string })[];
   readonly metal: string | null;
   readonly fineness: PieceFields['fineness'] | null;
   readonly weight: PieceFields['weight'] | null;
@@ -48,7 +62,7 @@ export type PublicPiece = {
   readonly thickness: PieceFields['thickness'] | null;
   readonly axis: PieceFields['axis'] | null;
   readonly made: string | null;
-  readonly faces: PieceFields['faces'];
+  readonly faces: NonNullable<PieceFields['faces']>;
   readonly shape: string | null;
   readonly treatments: readonly string[];
   readonly peculiarities: readonly string[];
@@ -107,10 +121,12 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     denomination: denomination ? { id: denomination.id, name: denomination.fields.name } : blankOf(fields.denomination),
     date: fields.date ?? null,
     dated: fields.dated ?? null,
-    references: piece.references.map((reference) => {
-      const work = catalogue.works[reference.work]?.fields;
-      return { ...reference, cited: work?.short ?? work?.author ?? work?.title ?? reference.work };
-    }),
+    references: piece.references.map((reference) => cited(reference, catalogue)),
+    type: fields.type ?? null,
+    types: piece.types.map((type) => publicType(type, catalogue)),
+    fromType: piece.fromType,
+    mayBe: piece.mayBe,
+    elsewhere: piece.elsewhere.map((reference) => cited(reference, catalogue)),
     metal: fields.metal ?? null,
     fineness: fineness ?? null,
     weight: weight ?? null,
@@ -118,7 +134,7 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     thickness: fields.thickness ?? null,
     axis: fields.axis ?? null,
     made: fields.made ?? null,
-    faces: fields.faces,
+    faces: fields.faces ?? 'two',
     shape: fields.shape ?? null,
     treatments: fields.treatments ?? [],
     peculiarities: fields.peculiarities ?? [],
@@ -145,6 +161,24 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
       weight === undefined || fineness === undefined || isBlank(weight) || isBlank(fineness)
         ? null
         : fineMetal(weight, fineness).grams,
+  };
+}
+
+/** A reference with the name its book is cited by. */
+export function cited<T extends Reference>(
+  reference: T,
+  { works }: Pick<Catalogue, 'works'>,
+): T & { readonly cited: string } {
+  const work = works[reference.work]?.fields;
+  return { ...reference, cited: work?.short ?? work?.author ?? work?.title ?? reference.work };
+}
+
+function publicType(type: PieceType, { types }: Pick<Catalogue, 'types'>): PublicType {
+  const series = seriesNamed(types, type.series);
+  return {
+    ...type,
+    label: series?.types.get(type.id)?.label ?? type.id,
+    seriesTitle: series?.fields.title ?? type.series,
   };
 }
 

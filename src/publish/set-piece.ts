@@ -25,7 +25,12 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     blanks: blanksOf(piece),
     interval: madeIn(piece),
     dated: datedOf(piece),
-    references: piece.references,
+    references: [
+      ...piece.references,
+      ...piece.elsewhere,
+      ...piece.mayBe.numbers.map((one) => ({ ...one, doubtful: true as const, mayBe: true as const })),
+    ],
+    types: { is: piece.mayBe.is, maybe: piece.mayBe.maybe },
     tags: piece.tags,
     dies: piece.dies ?? undefined,
     altered: piece.altered !== null && piece.altered !== undefined,
@@ -33,7 +38,7 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     details: piece.problem !== null,
     grade: grade === null || grade.low === null || grade.high === null ? null : { low: grade.low, high: grade.high },
     stated: grade,
-    sure: sureOf(piece),
+    sure: { ...sureOf(piece), ...(piece.types[0] === undefined ? {} : { type: piece.types[0].sure }) },
     acquired: acquiredIn(piece),
     prefer: piece.prefer ?? undefined,
   };

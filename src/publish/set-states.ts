@@ -11,6 +11,7 @@ export function setStates(lists: Omit<Catalogue, 'pieces'>, pieces: readonly Pub
   const from = setListsOf(
     { rulers: Object.values(lists.rulers), mints: Object.values(lists.mints), works: Object.values(lists.works) },
     lists.cabinet,
+    lists.types,
   );
   return lists.sets.map((set) => {
     const state = countSet(setRuleOf(set), counted, from);

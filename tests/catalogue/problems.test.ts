@@ -12,6 +12,11 @@ const ERAS = 'eras/plain-eras.yaml';
 const LEDGER = 'private/ledger.csv';
 const GUIDE = 'private/guide.csv';
 
+const SERIES = {
+  'types/plain/series.yaml': 'title: Plain types\n',
+  'types/plain/types.csv': 'id,label\np-1,First\n',
+};
+
 const put = (from: string | RegExp, to: string) => (text: string) => {
   const after = text.replace(from, to);
   if (after === text) throw new Error(`The marked cabinet no longer holds ${String(from)}.`);
@@ -55,6 +60,9 @@ const ROWS: readonly Row[] = [
   { kind: 'path-in-text', change: { [PENNY]: (text) => `${text}\nThe list is file:///home/jane/coins/list.ods.` }, line: 29, says: 'a folder of a machine' },
   { kind: 'path-in-text', change: { [PENNY]: fact('issuer: "C:\\\\Users\\\\Jane\\\\list.xlsx"') }, line: 2, says: 'Take the path out' },
   { kind: 'link-rooted', change: { [PENNY]: (text) => `${text}See [the medal](/pieces/old-medal/).` }, line: 28, says: '../york-penny/' },
+  { kind: 'type-unknown', change: { [PENNY]: fact('type: p-2'), ...SERIES }, line: 2, says: 'Write p-1.' },
+  { kind: 'series-column', change: { ...SERIES, 'types/plain/types.csv': 'id,label,meatl\np-1,First,silver\n' }, line: 1, says: 'Write metal.' },
+  { kind: 'cell-unreadable', change: { ...SERIES, 'types/plain/types.csv': 'id,label,date\n"p-1","First\nof all",1281\np-2,Second,128u\n' }, line: 4, says: '128X' },
   { kind: 'name-form', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'Write plain-town.' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 1281/1279') }, line: 8, says: 'Write 1279/1281' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 128u') }, line: 8, says: '128X' },

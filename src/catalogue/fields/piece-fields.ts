@@ -22,7 +22,7 @@ const FACES = ['two', 'uniface', 'incuse-reverse'] as const;
 const GRADED_BY = ['keeper', 'dealer', 'third party'] as const;
 export const PHOTOGRAPHED = ['obverse', 'reverse', 'edge'] as const;
 export const UNSURE_FIELDS = [
-  'ruler', 'struck-for', 'issuer', 'mint', 'denomination', 'date', 'metal', 'references', 'kind', 'makers',
+  'ruler', 'struck-for', 'issuer', 'mint', 'denomination', 'date', 'metal', 'references', 'kind', 'makers', 'type',
 ] as const; // prettier-ignore
 
 const side = z.strictObject(shapeOf(SIDE)).optional();
@@ -61,7 +61,7 @@ export function pieceRows(context: DateContext = {}) {
     }),
     ruler: row(orBlank(oneOrMore(id)).optional(), {
       label: 'Ruler', control: 'name', list: 'rulers', several: true, blanks: true, seen: 'data', shown: 'rulers',
-      targets: ['ruler', 'realm'], doubted: true, asked: ['ruler', 'realm'], inherited: true, example: 'edward-i',
+      targets: ['ruler', 'realm'], doubted: true, asked: ['ruler', 'realm', 'dynasty'], inherited: true, example: 'edward-i',
       says: 'In whose name it stands (stated authority); several for a joint reign.',
     }),
     'struck-for': row(oneOrMore(id).optional(), {
@@ -132,7 +132,7 @@ export function pieceRows(context: DateContext = {}) {
       label: 'Made', control: 'line', seen: 'data', targets: ['made'], asked: ['made'], inherited: true,
       example: 'struck', says: 'How it was made: struck, cast, engraved, pressed.',
     }),
-    faces: row(z.enum(FACES).default('two'), {
+    faces: row(z.enum(FACES).optional(), {
       label: 'Faces', control: 'choice', choices: FACES, seen: 'data', targets: ['faces'], inherited: true,
       example: 'two', says: 'How many sides were made.',
     }),
@@ -218,6 +218,10 @@ export function pieceRows(context: DateContext = {}) {
     formerly: row(oneOrMore(id).optional(), {
       label: 'Formerly', control: 'lines', seen: 'page', example: 'old-folder-name',
       says: 'Old ids of this piece, which stay alive as redirects.',
+    }),
+    type: row(words.optional(), {
+      label: 'Type', control: 'line', seen: 'page', doubted: true, asked: ['type'], example: 'lc-3b',
+      says: 'What it is a specimen of: the id of a type in types/, or series/id. What is left out here is then the type’s.',
     }),
     prefer: row(
       z.string().regex(/^[1-9]\d*$/, 'This wants a whole number from 1.').transform(Number).optional(),

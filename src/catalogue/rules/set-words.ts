@@ -1,6 +1,6 @@
 import { folded } from '../../core/sets/facts.ts';
 import { parseReference } from '../../core/references/parse-reference.ts';
-import { citedWorks } from '../link.ts';
+import { citedWorks } from '../types/cited-works.ts';
 import { nearestName } from '../nearest.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';

@@ -2,13 +2,14 @@ import { placesOf } from '../../core/sets/places.ts';
 import type { Rule } from '../check-records.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
+import { readTypes } from '../types/types-of.ts';
 import { nameOf } from './names.ts';
 import { wordsOf } from './set-words.ts';
 import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
 
 /** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */
 export const checkSets: Rule = (records, place) => {
-  const lists = setListsOf(records, records.cabinet?.fields);
+  const lists = setListsOf(records, records.cabinet?.fields, readTypes(records).types);
   // A list file that could not be read is told of itself; its absence is no fault of a rule.
   const isWhole =
     records.rulers.length === records.named.rulers.length && records.mints.length === records.named.mints.length;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
+import { folded } from '../../core/sets/facts.ts';
 import { field, id, oneOrMore, words } from './fields.ts';
 
 /** When pieces of a set were made. */
@@ -22,6 +23,11 @@ export const eraSchema = z.strictObject({
   note: words.optional(),
 });
 
+/** What a grid may have along its sides. */
+export const GRID_FACTS = [
+  'ruler', 'dynasty', 'mint', 'area', 'issuer', 'denomination', 'metal', 'type', 'kind', 'realm',
+] as const; // prettier-ignore
+
 const values = oneOrMore(words);
 
 /** The facts a rule may ask about, each with one value or several. */
@@ -42,6 +48,9 @@ const asked = {
   realm: values.optional(),
   /** An obverse die, a reverse die, or the pair: `obverse A1`, `reverse b3`, `A1-b3`. */
   die: values.optional(),
+  /** A type of types/, by its id or `series/id`; narrower types are it too. */
+  type: values.optional(),
+  dynasty: values.optional(),
 };
 
 /** What a piece must be to count: any public fact, one value or several, or `not: …`. */
@@ -53,13 +62,22 @@ export const whereSchema = z.strictObject({
   not: z.strictObject(asked).optional(),
 });
 
+type NumberedPlace = { is: string; label: string; where: z.infer<typeof whereSchema>; excused?: undefined };
+
 /** `sets/<id>.yaml`: a goal with a written rule. */
 export const setSchema = z.strictObject({
   title: words,
   /** The rule in the keeper's own words. */
   rule: words.optional(),
   source: z.array(z.strictObject({ work: id, pages: words.optional() })).default([]),
-  'one-per': z.enum(['ruler', 'mint', 'area', 'date', 'reference', 'die', 'listed']),
+  'one-per': z.enum([
+    'ruler', 'dynasty', 'mint', 'area', 'issuer', 'date', 'type', 'reference', 'die', 'listed',
+  ]), // prettier-ignore
+  /** Of one per type: which series of types/, and at which of its levels; its leaves when that is left out. */
+  series: id.optional(),
+  level: words.optional(),
+  /** A second view of the set: its places by two facts. */
+  grid: z.strictObject({ rows: z.enum(GRID_FACTS), columns: z.enum(GRID_FACTS) }).optional(),
   /** Whether a ruler counts as the name on the piece or as the one it was struck for. */
   count: z.enum(['ruler', 'struck-for']).default('ruler'),
   /** Whether a date counts as the time of making, or as it stands on the piece (`dated:`) where it does. */
@@ -70,6 +88,10 @@ export const setSchema = z.strictObject({
     .array(
       z.union([
         id.transform((is) => ({ is })),
+        // The number of a book names a place too: `north 1017`.
+        words
+          .regex(/^\S+ .*\d/, 'A place is an id, the number of a book like north 1017, or { is: york, where: { … } }.')
+          .transform((text): NumberedPlace => ({ is: folded(text), label: text, where: { references: [text] } })),
         z.strictObject({
           is: id,
           label: words.optional(),

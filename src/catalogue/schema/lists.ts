@@ -30,6 +30,8 @@ export const rulerSchema = z.strictObject({
   'other-names': z.array(words).default([]),
   /** What was ruled, when that is known. */
   realm: words.optional(),
+  /** The family, where a set asks one ruler or piece of each: `Plantagenet`. */
+  dynasty: words.optional(),
   /** One reign or several, oldest first; left out when no years are known. */
   reigns: z
     .array(

@@ -90,7 +90,7 @@ export function conditions(where: WhereFacts): readonly (readonly [Fact, readonl
 
 const FACTS: readonly Fact[] = [
   'mint', 'ruler', 'struck-for', 'denomination', 'references', 'die', 'kind', 'issuer', 'area', 'metal', 'tag', 'shape',
-  'made', 'realm',
+  'made', 'realm', 'type', 'dynasty',
 ]; // prettier-ignore
 
 /** Whether what a piece states is among what is asked; the clause says why it is not a plain yes or no. */
@@ -99,10 +99,12 @@ type Match = { readonly is: Answer['verdict']; readonly clause?: string };
 function matchOf(facts: Facts, { fact, values, references, dies }: Condition): Match {
   if (fact === 'references') return matchReferences(facts, references);
   if (fact === 'die') return bestOf(dies.map((die) => matchDie(facts.dies, die)));
-  const { values: stated, sure, blank } = facts.stated[fact];
+  const { values: stated, maybe, sure, blank } = facts.stated[fact];
   const name = FACT_WORDS[fact];
   if (values.some((value) => stated.has(value)))
     return sure === 'certain' ? { is: 'yes' } : { is: 'maybe', clause: `the ${name} is only ${sure}` };
+  if (values.some((value) => maybe?.has(value)))
+    return { is: 'maybe', clause: `the ${name} is known no nearer than that` };
   if (stated.size > 0 || blank === 'none') return { is: 'no' };
   return { is: 'unrecorded', clause: `the ${name} is ${blank}` };
 }
@@ -125,7 +127,8 @@ function matchReferences({ references, referencesSure }: Facts, asked: readonly 
   );
 }
 
-function whyNear({ relation, doubtful, to }: Facts['references'][number]): string {
+function whyNear({ relation, doubtful, to, mayBe }: Facts['references'][number]): string {
+  if (mayBe === true) return 'the type is known no nearer than that';
   if (relation === 'cf.' || relation === 'var.') return 'the reference is given only as near (cf. or var.)';
   if (doubtful === true) return 'the reference is given with a question mark';
   return to === undefined ? 'the edition of the reference is not said' : 'the reference covers several numbers';

@@ -6,6 +6,8 @@ import type { HowSure, SetPiece, StatedReference } from './set-piece.ts';
 /** What a piece states of one fact, folded for comparing. */
 export type Stated = {
   readonly values: ReadonlySet<string>;
+  /** What it may be besides, being known no nearer: types under the one it is of. */
+  readonly maybe?: ReadonlySet<string>;
   readonly sure: HowSure;
   /** Why nothing is stated, where nothing is; `none` says that the piece has no such thing. */
   readonly blank: 'not recorded' | 'unknown' | 'none';
@@ -28,7 +30,7 @@ export type Facts = {
 export const FACT_WORDS: Readonly<Record<Fact, string>> = {
   kind: 'kind', ruler: 'ruler', 'struck-for': 'ruler', issuer: 'issuer', mint: 'mint', area: 'area',
   denomination: 'denomination', metal: 'metal', tag: 'tag', shape: 'shape', made: 'way of making',
-  references: 'reference', realm: 'realm', die: 'die',
+  references: 'reference', realm: 'realm', die: 'die', type: 'type', dynasty: 'dynasty',
 }; // prettier-ignore
 
 /** Small letters and digits, joined by hyphens: `East Riding` and `east-riding` are one value. */
@@ -78,6 +80,8 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       tag: { ...of('tag', piece.tags), blank: 'none' },
       shape: of('shape', [piece.shape]),
       made: of('made', [piece.made]),
+      type: { ...of('type', piece.types?.is ?? []), maybe: new Set((piece.types?.maybe ?? []).map(folded)) },
+      dynasty: of('dynasty', dynastiesOf(rulers, lists), sure['ruler']),
       realm: of('realm', realms.names, realms.changes ? 'possible' : sure['ruler']),
     },
     references: piece.references,
@@ -87,6 +91,10 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       reverse: statedDie(piece.dies?.reverse, sure['dies'] ?? sure['die']),
     },
   };
+}
+
+function dynastiesOf(rulers: readonly string[], lists: Lists): readonly string[] {
+  return lists.rulers.flatMap(({ id, dynasty }) => (rulers.includes(id) && dynasty !== undefined ? [dynasty] : []));
 }
 
 /** The realms of a piece's rulers, at the time of the piece; `changes` when the name changed within that time. */

@@ -69,6 +69,20 @@ function byId(id: string, rule: SetRule, lists: Lists): Outcome<SetPlace> {
         );
       return good(yearPlace(year[2] === undefined ? Number(year[1]) : 1 - Number(year[1])));
     }
+    case 'type': {
+      const type = (lists.types ?? []).find(
+        (each) => each.id === id && (rule.series === undefined || each.series === rule.series),
+      );
+      return type
+        ? good({ id, label: type.label, where: { type: [`${type.series}/${id}`] } })
+        : refuse(
+            `“${rule.title}” names the place ${id}, and no series in types/ has such a type. Add it, or write the number of a book: north 1017.`,
+          );
+    }
+    case 'dynasty':
+      return good({ id, label: id, where: { dynasty: [id] } });
+    case 'issuer':
+      return good({ id, label: id, where: { issuer: [id] } });
     case 'area':
       return good({ id, label: id, where: { area: [id] } });
     case 'reference':
@@ -107,8 +121,13 @@ function placesByRule(rule: SetRule, lists: Lists): Outcome<readonly SetPlace[]>
     }
     case 'area':
       return silentMints(rule, lists) ?? some(areas(rule, lists), rule, 'no area of a mint in mints/');
+    case 'dynasty':
+      return some(dynasties(rule, lists), rule, 'no ruler of a dynasty in rulers/');
+    case 'type':
+      return some(types(rule, lists), rule, 'no type in types/');
     case 'date':
       return years(rule);
+    case 'issuer':
     case 'reference':
     case 'die':
     case 'listed':
@@ -155,6 +174,33 @@ function rulers(rule: SetRule, lists: Lists): readonly SetPlace[] {
     .map((ruler) => ({ ...ruler, first: Math.min(...ruler.struck.map(({ low }) => low)) }))
     .sort((a, b) => (a.first === b.first ? inOrder(a.name, b.name) : a.first - b.first))
     .map(({ id, name }) => ({ id, label: name, where: rulerWhere(id, rule) }));
+}
+
+/** Dynasties in the order in which their first rulers reigned. */
+function dynasties(rule: SetRule, lists: Lists): readonly SetPlace[] {
+  const { where } = rule;
+  const within = namedRulers(rule, lists).filter(
+    (ruler) =>
+      (where.realm === undefined ||
+        realmsOf(ruler, where.date).some((realm) => among(realm, where.realm, lists.realms))) &&
+      ruler.reigns.some((reign) => reign.coins !== false && meets(reign, where.date)),
+  );
+  const first = (name: string): number =>
+    Math.min(...within.flatMap((ruler) => (ruler.dynasty === name ? ruler.reigns.map(({ low }) => low) : [])));
+  const names = [...new Set(within.flatMap(({ dynasty }) => dynasty ?? []))];
+  return names
+    .filter((name) => where.dynasty === undefined || where.dynasty.map(folded).includes(folded(name)))
+    .toSorted((a, b) => first(a) - first(b) || inOrder(a, b))
+    .map((name) => ({ id: folded(name), label: name, where: { dynasty: [name] } }));
+}
+
+/** The types of a series at one of its levels, or its leaves, in the order of their table. */
+function types({ where, series, level }: SetRule, lists: Lists): readonly SetPlace[] {
+  return (lists.types ?? [])
+    .filter((type) => series === undefined || type.series === series)
+    .filter((type) => (level === undefined ? type.leaf : type.level === level))
+    .filter((type) => where.not?.type?.includes(type.id) !== true)
+    .map(({ id, series: of, label }) => ({ id, label, where: { type: [`${of}/${id}`] } }));
 }
 
 /** A rule cannot tell whether a ruler belongs whose file does not say what it asks for: it asks, instead of leaving him out. */

@@ -17,7 +17,10 @@ export type TimeSpan = Interval & {
 
 /** As much of a reference as a set compares. */
 export type StatedReference = Pick<Reference, 'work' | 'number' | 'relation'> &
-  Partial<Pick<Reference, 'to' | 'volume' | 'edition' | 'doubtful'>>;
+  Partial<Pick<Reference, 'to' | 'volume' | 'edition' | 'doubtful'>> & {
+    /** The number of a type it may be, being known no nearer than a broader one. */
+    readonly mayBe?: true;
+  };
 
 /** What a set needs to know of a piece. Ids are those of the list files; a fact left out is not recorded. */
 export type SetPiece = {
@@ -45,6 +48,8 @@ export type SetPiece = {
   /** The date that stands on the piece; `unreadable` where nothing here reads it, left out where there is none. */
   readonly dated?: TimeSpan | 'unreadable' | undefined;
   readonly references: readonly StatedReference[];
+  /** The types it is of, by id and `series/id`, broader ones included; and those it may be, being known no nearer. */
+  readonly types?: { readonly is: readonly string[]; readonly maybe: readonly string[] } | undefined;
   readonly tags: readonly string[];
   /** A question mark at the end of a die's name doubts it. */
   readonly dies?: { readonly obverse?: string | undefined; readonly reverse?: string | undefined } | undefined;

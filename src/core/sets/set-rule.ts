@@ -24,6 +24,10 @@ export type WhereFacts = {
   readonly realm?: Values;
   /** An obverse die, a reverse die, or the pair: `obverse A1`, `reverse b3`, `A1-b3`. */
   readonly die?: Values;
+  /** A type, by its id or `series/id`; a piece of a narrower type is one too. */
+  readonly type?: Values;
+  /** The dynasty of its rulers. */
+  readonly dynasty?: Values;
 };
 
 export type Fact = keyof WhereFacts;
@@ -42,7 +46,8 @@ export type PlaceWritten = {
   readonly excused?: string | undefined;
 };
 
-export type OnePer = 'ruler' | 'mint' | 'area' | 'date' | 'reference' | 'die' | 'listed';
+export type OnePer =
+  'ruler' | 'dynasty' | 'mint' | 'area' | 'issuer' | 'date' | 'type' | 'reference' | 'die' | 'listed';
 
 export type Accept = {
   /** `yes`: a piece made over from another may fill a place, also one of its host's ruler. */
@@ -66,6 +71,9 @@ export type SetRule = {
   /** Whether a ruler counts as the name on the piece or as the one it was struck for; the name when left out. */
   readonly count?: 'ruler' | 'struck-for' | undefined;
   readonly where: Where;
+  /** Of one per type: which series, and at which of its levels; its leaves when that is left out. */
+  readonly series?: string | undefined;
+  readonly level?: string | undefined;
   /** Absent: every value the rule yields from the list files. */
   readonly places?: readonly PlaceWritten[] | undefined;
   /** What is left out stands as in `ACCEPT`. */
@@ -88,12 +96,22 @@ export const ACCEPT: Accept = {
 /** A name that lies within a wider one: County Durham in England. */
 export type Within = { readonly name: string; readonly in: string };
 
+/** A type as a rule may draw places from it; `leaf` where none is narrower. */
+export type ListedType = {
+  readonly id: string;
+  readonly series: string;
+  readonly label: string;
+  readonly level: string | null;
+  readonly leaf: boolean;
+};
+
 /** What the list files say, as far as a rule may draw places from them. */
 export type Lists = {
   readonly rulers: readonly {
     readonly id: string;
     readonly name: string;
     readonly realm?: string | undefined;
+    readonly dynasty?: string | undefined;
     /** `coins: false` for a reign that struck none; `realm` where it was called otherwise than the ruler's realm. */
     readonly reigns: readonly (Interval & {
       readonly coins?: boolean | undefined;
@@ -109,6 +127,8 @@ export type Lists = {
   }[];
   /** The books by which references are compared. */
   readonly works?: readonly CitedWork[] | undefined;
+  /** The types of every series, in the order of their tables. */
+  readonly types?: readonly ListedType[] | undefined;
   readonly areas?: readonly Within[] | undefined;
   readonly realms?: readonly Within[] | undefined;
 };

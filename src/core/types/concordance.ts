@@ -1,3 +1,4 @@
+import { isEntry, plainNumber, plainVolume } from '../references/reference.ts';
 import type { HowSure } from '../sets/set-piece.ts';
 import { noSurer } from './inherit.ts';
 
@@ -9,12 +10,18 @@ import { noSurer } from './inherit.ts';
 export const TYPE_RELATIONS = ['equal', 'close', 'broader', 'narrower', 'overlaps'] as const;
 export type TypeRelation = (typeof TYPE_RELATIONS)[number];
 
-/** One line of a concordance. `work` and `number` are as folded for comparing; `type` names its series: `series/id`. */
-export type ConcordanceRow = {
-  readonly type: string;
-  readonly relation: TypeRelation;
+/** An entry of a book: the key of the work, and the number as printed there; `to` for the last of several. */
+export type Entry = {
   readonly work: string;
   readonly number: string;
+  readonly volume?: string | undefined;
+  readonly to?: string | undefined;
+};
+
+/** One line of a concordance. `type` names its series: `series/id`. */
+export type ConcordanceRow = Entry & {
+  readonly type: string;
+  readonly relation: TypeRelation;
   readonly sure: HowSure;
   readonly source?: string | undefined;
   readonly date?: string | undefined;
@@ -38,8 +45,10 @@ export type Concordance = {
   readonly disputed: ReadonlySet<string>;
 };
 
-export function numberKey({ work, number }: { readonly work: string; readonly number: string }): string {
-  return `${work.toLowerCase()} ${number.toLowerCase().replace(/\s+/gu, ' ').trim()}`;
+/** One writing of an entry, for comparing. */
+export function numberKey({ work, number, volume, to }: Entry): string {
+  const numbers = to === undefined ? plainNumber(number) : `${plainNumber(number)} to ${plainNumber(to)}`;
+  return `${work.toLowerCase()} ${volume === undefined ? '' : `${plainVolume(volume)} `}${numbers}`;
 }
 
 /** The lines of every concordance together, with what contradicts itself in them. Nothing is merged. */
@@ -106,16 +115,19 @@ export type ConcordedType = Concorded & {
  * The types a number stands for, and their numbers elsewhere. Goes from a type to a type of another series only where
  * both are the *equal* of one number that nobody disputes; never through `close` or `overlaps`.
  */
-export function concord(
-  asked: { readonly work: string; readonly number: string },
-  all: Concordance,
-): readonly ConcordedType[] {
+export function concord(asked: Entry, all: Concordance): readonly ConcordedType[] {
   const found: ConcordedType[] = [];
   const key = numberKey(asked);
   const disputed = all.disputed.has(key);
   for (const row of all.byNumber.get(key) ?? []) {
     if (found.some(({ type }) => type === row.type)) continue;
     found.push(reached(row.type, row.relation, row.sure, key, null, disputed, all));
+  }
+  for (const row of all.rows) {
+    if (row.to === undefined || numberKey(row) === key || found.some(({ type }) => type === row.type)) continue;
+    if (!isAmong(asked, row)) continue;
+    const relation = row.relation === 'equal' || row.relation === 'narrower' ? 'narrower' : null;
+    found.push(reached(row.type, relation, row.sure, key, null, false, all));
   }
   for (let next = 0; next < found.length; next += 1) {
     const from = found[next];
@@ -126,6 +138,18 @@ export function concord(
     }
   }
   return found;
+}
+
+/** Whether one number is one of a run that a book gives together. */
+function isAmong(asked: Entry, run: Entry): boolean {
+  const cited = ({ work, number, volume, to }: Entry) => ({
+    work,
+    number,
+    relation: 'is' as const,
+    ...(volume === undefined ? {} : { volume }),
+    ...(to === undefined ? {} : { to }),
+  });
+  return isEntry(cited(asked), cited(run)) === 'yes';
 }
 
 function reached(

@@ -15,7 +15,7 @@ export type Inherited<T> = { readonly fields: T; readonly fromType: readonly str
 
 /**
  * A piece's fields with those of its type wherever it says nothing itself. What the piece says, `unknown` and `none`
- * included, always wins. A side (`obverse`, `reverse`, `edge`) is filled part by part, and never its legend.
+ * included, always wins. A side (`obverse`, `reverse`, `edge`) is filled part by part, and never its legend or the reading of it.
  */
 export function inherit<T extends Readonly<Record<string, unknown>>>(
   piece: T,
@@ -40,11 +40,15 @@ export function inherit<T extends Readonly<Record<string, unknown>>>(
 }
 
 type Parts = Readonly<Record<string, unknown>>;
+/** The letters, and those letters written out: what is said of them is said of one specimen. */
+const AS_READ: ReadonlySet<string> = new Set(['legend', 'reading']);
 const SIDES: ReadonlySet<string> = new Set(['obverse', 'reverse', 'edge']);
 
 function missingParts(own: Parts, type: Parts): Parts {
   return Object.fromEntries(
-    Object.entries(type).filter(([part, value]) => part !== 'legend' && value !== undefined && own[part] === undefined),
+    Object.entries(type).filter(
+      ([part, value]) => !AS_READ.has(part) && value !== undefined && own[part] === undefined,
+    ),
   );
 }
 

@@ -10,6 +10,7 @@ import { cabinetSchema, GUIDE_COLUMNS, LEDGER_COLUMNS } from '../../../src/catal
 import { exhibitSchema } from '../../../src/catalogue/schema/exhibit.ts';
 import { eraSchema, setSchema } from '../../../src/catalogue/schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from '../../../src/catalogue/schema/lists.ts';
+import { seriesSchema } from '../../../src/catalogue/schema/series.ts';
 import { pieceSchema } from '../../../src/catalogue/schema/piece.ts';
 import { filesOfNewCabinet } from '../../../src/commands/begin/new-cabinet.ts';
 
@@ -40,6 +41,7 @@ test('the reference of a piece is what the table of fields says (npx vitest -u w
 const SCHEMAS: readonly (readonly [heading: string, schema: z.ZodType])[] = [
   ['A piece', pieceSchema()],
   ['A set', setSchema],
+  ['A series of types', seriesSchema],
   ['An era scheme', eraSchema],
   ['An exhibit', exhibitSchema],
   ['A ruler', rulerSchema],

@@ -84,6 +84,20 @@ describe('A number finds its types', () => {
     expect(found[1]?.numbers[0]?.sure).toBe('probable');
   });
 
+  test('also as one of a run of numbers that a type covers together', () => {
+    const runs = concordanceOf([
+      { ...row('pence/10', 'equal', 'north 1038'), to: '1043' },
+      row('pence/10', 'equal', 'fox X'),
+    ]);
+    const [found] = concord(asked('north 1040'), runs);
+    expect([found?.type, found?.relation]).toEqual(['pence/10', 'narrower']);
+    expect(found?.numbers.map(({ row: { work }, relation }) => [work, relation])).toEqual([
+      ['north', 'broader'],
+      ['fox', 'broader'],
+    ]);
+    expect(concord(asked('north 1044'), runs)).toEqual([]);
+  });
+
   test('and nothing where nobody has it', () => {
     expect(concord(asked('north 9999'), books)).toEqual([]);
   });

@@ -1,0 +1,90 @@
+import type { Rule } from '../check-records.ts';
+import { nearestName } from '../nearest.ts';
+import type { Problem, Spot } from '../problem.ts';
+import { problem } from '../problem.ts';
+import { SERIES_TABLES, TABLE_NAMES } from '../types/series-tables.ts';
+import type { SeriesTable } from '../types/series-tables.ts';
+import type { TypeSeries } from '../types/series.ts';
+import { factColumn, FACT_COLUMNS } from '../types/type-facts.ts';
+import { readTypes, typeNamed } from '../types/types-of.ts';
+import type { Place } from './place.ts';
+import { nameOf } from './names.ts';
+
+/** Every table of a series can be read, names what is there, and has columns that something reads. */
+export const checkTypes: Rule = (records, place) => {
+  const { types, slips } = readTypes(records);
+  return [
+    ...slips.map(({ series, table, line, column, says }) => {
+      const rows = table === 'series' ? undefined : series.tables[table];
+      const spot = rows === undefined ? sharedSpot(series, column, place) : { file: rows.file, line, field: column };
+      return problem('cell-unreadable', spot, says);
+    }),
+    ...types.series.flatMap((series) => [
+      ...(series.whole ? checkColumns(series, place) : []),
+      ...checkNamesIn(series, records, place),
+      ...series.fields.source.flatMap(({ work }, at) =>
+        records.named.works.includes(work)
+          ? []
+          : [problem('work-unknown', place(series.file, ['source', at]), work, records.named.works)],
+      ),
+    ]),
+    ...records.pieces.flatMap(({ file, fields }): readonly Problem[] => {
+      const named = fields.type === undefined ? null : typeNamed(types, fields.type);
+      return named === null || named.ok ? [] : [problem('type-unknown', place(file, ['type']), named.problem)];
+    }),
+  ];
+};
+
+function sharedSpot(series: TypeSeries, column: string, place: Place): Spot {
+  return Object.hasOwn(series.fields.shared, column)
+    ? place(series.file, ['shared', column])
+    : place(series.file, [column]);
+}
+
+function checkColumns(series: TypeSeries, place: Place): readonly Problem[] {
+  const characters = series.characters.map(({ id }) => id.toLowerCase());
+  const known = (table: SeriesTable): readonly string[] =>
+    table === 'types' ? [...SERIES_TABLES.types, ...characters, ...FACT_COLUMNS] : SERIES_TABLES[table];
+  const isKnown = (table: SeriesTable, column: string): boolean =>
+    known(table).includes(column) || (table === 'types' && factColumn(column) !== null);
+  return [
+    ...TABLE_NAMES.flatMap((table) => {
+      const held = series.tables[table];
+      const spot = (column: string): Spot => ({ file: held?.file ?? series.file, line: 1, field: column });
+      return (held?.columns ?? [])
+        .filter((column) => column !== '' && !isKnown(table, column))
+        .map((column) =>
+          problem('series-column', spot(column), column, nearestName(column, known(table)), known(table)),
+        );
+    }),
+    ...Object.keys(series.fields.shared)
+      .filter((column) => !isKnown('types', column.toLowerCase()))
+      .map((column) =>
+        problem(
+          'series-column',
+          place(series.file, ['shared', column]),
+          column,
+          nearestName(column, known('types')),
+          known('types'),
+        ),
+      ),
+  ];
+}
+
+/** A ruler, mint or denomination that a type names has a file; told once for each name. */
+function checkNamesIn(series: TypeSeries, records: Parameters<Rule>[0], place: Place): readonly Problem[] {
+  const told = new Set<string>();
+  return [...series.facts].flatMap(([id, facts]) =>
+    (['ruler', 'struck-for', 'mint', 'denomination'] as const).flatMap((field) => {
+      const by = series.types.get(id)?.says.get(field)?.by ?? null;
+      const rows = series.tables.types;
+      const line = rows?.rows.find(({ cells }) => cells['id'] === by)?.line ?? 1;
+      const spot =
+        by === null || rows === undefined ? sharedSpot(series, field, place) : { file: rows.file, line, field };
+      return nameOf(field, facts[field], records, () => spot).filter((found) => {
+        const key = `${found.file} ${found.says}`;
+        return !told.has(key) && told.add(key);
+      });
+    }),
+  );
+}

@@ -1,0 +1,126 @@
+import { z } from 'zod';
+import { parseLength } from '../../core/measures/parse-length.ts';
+import { parseWeight } from '../../core/measures/parse-weight.ts';
+import type { Character } from '../../core/types/key/character.ts';
+import { USUAL } from '../../core/types/key/character.ts';
+import { id, oneOrMore, words } from './fields.ts';
+
+/** The pages of a series that are no types. */
+export const RESERVED_TYPES = ['concordance', 'key', 'dies'] as const;
+
+const typeId = z
+  .string()
+  .regex(
+    /^[a-z0-9]+([.-][a-z0-9]+)*$/,
+    'A type is named in small letters and digits, with points or hyphens: 3b, lc-3b.',
+  );
+
+const share = (least: number) =>
+  z
+    .string()
+    .refine((text) => /^\d(\.\d+)?$/.test(text) && Number(text) >= least && Number(text) <= 1, {
+      message: `This wants a share from ${String(least)} to 1, like 0.05 or 0.9.`,
+    })
+    .transform(Number);
+
+const character = z
+  .strictObject({
+    /** Its name in the columns of types.csv. */
+    id: words,
+    /** What the key calls it. */
+    label: words.optional(),
+    /** `states` (one of a list), `weight`, `length`, or `legend` (letters, read worn). */
+    kind: z.enum(['states', 'weight', 'length', 'legend']).default('states'),
+    /** What can be seen, each by a word for the cells of types.csv and the words the key shows. */
+    states: z
+      .array(
+        z.union([words.transform((word) => ({ id: word, label: word })), z.strictObject({ id: words, label: words })]),
+      )
+      .optional(),
+    /** Where to look, and what is easily mistaken. */
+    look: words.optional(),
+    /** On which face. */
+    on: z.enum(['obverse', 'reverse', 'edge']).optional(),
+    /** How often an answer is wrong. */
+    error: share(0).default(USUAL.error),
+    /** How often it can be seen on a piece at all. */
+    seen: share(0).default(USUAL.seen),
+    /** How much trouble it is against a look: 1 for a look, 3 for a scale. */
+    cost: z
+      .string()
+      .refine((text) => /^\d+(\.\d+)?$/.test(text) && Number(text) > 0, {
+        message: 'This wants a number above 0: 1 for a look.',
+      })
+      .transform(Number)
+      .default(USUAL.cost),
+    /** What wear takes off such a piece on average: `0.05 g`. */
+    wear: words.optional(),
+  })
+  .superRefine(({ kind, states, wear }, context) => {
+    const problem = (path: string, message: string): void =>
+      context.addIssue({ code: 'custom', path: [path], message });
+    if (kind === 'states' && (states ?? []).length < 2)
+      problem('states', 'A character wants at least two states to choose from.');
+    if (kind !== 'states' && states !== undefined)
+      problem('states', `A ${kind} has no list of states. Take the line out.`);
+    if (wear === undefined) return;
+    const read = kind === 'weight' ? parseWeight(wear) : kind === 'length' ? parseLength(wear) : null;
+    if (read === null) problem('wear', 'Only a weight or a length wears. Take the line out.');
+    else if (!read.ok) problem('wear', read.problem);
+  });
+
+/** `types/<series>/series.yaml`: what a group of types has in common, and what tells them from one another. */
+export const seriesSchema = z.strictObject({
+  title: words,
+  /** The books the series follows. */
+  source: oneOrMore(z.strictObject({ work: id, pages: words.optional() })).default([]),
+  /** Facts every type shares, by the columns of types.csv: `{ ruler: edward-i, metal: silver }`. */
+  shared: z.record(z.string(), words).default({}),
+  /** From the broadest: [class, variety]. */
+  levels: z.array(words).default([]),
+  /** What the key asks. */
+  characters: z.array(character).default([]),
+  note: words.optional(),
+  /** A small series may hold its tables here, a list of rows each. */
+  types: z.array(z.record(z.string(), z.string())).optional(),
+  concordance: z.array(z.record(z.string(), z.string())).optional(),
+  specimens: z.array(z.record(z.string(), z.string())).optional(),
+  dies: z.array(z.record(z.string(), z.string())).optional(),
+  'die-states': z.array(z.record(z.string(), z.string())).optional(),
+});
+
+export type SeriesFields = z.infer<typeof seriesSchema>;
+export type CharacterFields = SeriesFields['characters'][number];
+
+/** A character as the core asks it. */
+export function characterOf(fields: CharacterFields): Character {
+  const { wear } = fields;
+  return {
+    id: fields.id,
+    label: fields.label ?? fields.id,
+    kind: fields.kind,
+    states: fields.states ?? [],
+    error: fields.error,
+    seen: fields.seen,
+    cost: fields.cost,
+    wear: wear === undefined ? 0 : wearOf(fields.kind, wear),
+  };
+}
+
+function wearOf(kind: CharacterFields['kind'], wear: string): number {
+  if (kind === 'weight') {
+    const weight = parseWeight(wear);
+    return weight.ok ? weight.value.grams : 0;
+  }
+  const length = parseLength(wear);
+  return length.ok ? length.value.high : 0;
+}
+
+/** Whether a text can be the id of a type; the sentence when it cannot. */
+export function typeIdProblem(text: string): string | null {
+  const read = typeId.safeParse(text);
+  if (!read.success) return read.error.issues[0]?.message ?? null;
+  return (RESERVED_TYPES as readonly string[]).includes(text)
+    ? `${text} is the name of a page of every series, and cannot be a type. Give the type another id.`
+    : null;
+}

@@ -1,0 +1,213 @@
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
+import type { Reference } from '../../core/references/reference.ts';
+import { concord, concordanceOf, equalsOf } from '../../core/types/concordance.ts';
+import type { Concordance } from '../../core/types/concordance.ts';
+import { noSurer } from '../../core/types/inherit.ts';
+import { leavesBelow, lineOf } from '../../core/types/series.ts';
+import { nearestName } from '../nearest.ts';
+import type { Records } from '../records.ts';
+import { reignsOf } from '../reigns.ts';
+import type { Certainty } from '../schema/fields.ts';
+import { citedWorks } from './cited-works.ts';
+import type { ConcordanceLine } from './read-lines.ts';
+import { readSeries } from './series.ts';
+import type { TypeSeries } from './series.ts';
+import type { SeriesSlip } from './slips.ts';
+
+/** Every series of a cabinet, with all their concordances as one. */
+export type Types = {
+  readonly series: readonly TypeSeries[];
+  readonly concordance: Concordance;
+  /** The series that have a type of this id, by the id. */
+  readonly holders: ReadonlyMap<string, readonly string[]>;
+};
+
+/** A type by its series and its own id. */
+export type TypeName = { readonly series: string; readonly id: string };
+
+/** How it is known that a piece is of a type: its file says so, its reference does, or it follows from another type. */
+export type PieceType = TypeName & { readonly how: 'said' | 'reference' | 'equal'; readonly sure: Certainty };
+
+export type ReadTypes = {
+  readonly types: Types;
+  readonly slips: readonly (SeriesSlip & { readonly series: TypeSeries })[];
+};
+
+/** The series of a cabinet as they can be asked, and what could not be read in them. */
+export function readTypes(records: Pick<Records, 'series' | 'works' | 'rulers'>): ReadTypes {
+  const before = READ.get(records.series);
+  if (before !== undefined) return before;
+  const read = readAll(records);
+  READ.set(records.series, read);
+  return read;
+}
+
+// Several rules ask for the types of one cabinet; they are read once.
+const READ = new WeakMap<Records['series'], ReadTypes>();
+
+function readAll(records: Pick<Records, 'series' | 'works' | 'rulers'>): ReadTypes {
+  const works = citedWorks(records.works);
+  const reigns = records.rulers.flatMap(reignsOf);
+  const read = records.series.map((series) => readSeries(series, works, reigns));
+  const holders = new Map<string, readonly string[]>();
+  for (const { series } of read)
+    for (const id of series.types.keys()) holders.set(id, [...(holders.get(id) ?? []), series.id]);
+  return {
+    types: {
+      series: read.map(({ series }) => series),
+      concordance: concordanceOf(read.flatMap(({ series }) => series.numbers)),
+      holders,
+    },
+    slips: read.flatMap(({ series, slips }) => slips.map((slip) => ({ ...slip, series }))),
+  };
+}
+
+export function seriesNamed(types: Types, id: string): TypeSeries | undefined {
+  return types.series.find((series) => series.id === id);
+}
+
+/** One name for a type in the whole cabinet: `series/id`. */
+export function typeKey({ series, id }: TypeName): string {
+  return `${series}/${id}`;
+}
+
+export function typeOfKey(key: string): TypeName {
+  const at = key.indexOf('/');
+  return { series: key.slice(0, at), id: key.slice(at + 1) };
+}
+
+/** The type a keeper means: by its id, or `series/id` where two series have it. */
+export function typeNamed(types: Types, written: string): Outcome<TypeName> {
+  const name = written.trim().toLowerCase();
+  if (name.includes('/')) {
+    const { series, id } = typeOfKey(name);
+    const found = seriesNamed(types, series);
+    if (found?.types.has(id) === true) return good({ series, id });
+    if (found === undefined)
+      return refuse(
+        `There is no series ${series}. ${near(
+          series,
+          types.series.map((one) => one.id),
+          'Write one of the folders in types/',
+        )}`,
+      );
+    return refuse(
+      `The series ${series} has no type ${id}. ${near(id, [...found.types.keys()], 'Write an id of its types.csv')}`,
+    );
+  }
+  const holders = types.holders.get(name) ?? [];
+  const [series, second] = holders;
+  if (series === undefined)
+    return refuse(
+      `There is no type "${written}" in types/. ${near(name, [...types.holders.keys()], 'Write an id of a types.csv')}`,
+    );
+  if (second !== undefined)
+    return refuse(`${name} stands in ${holders.join(' and in ')}. Write ${series}/${name} or ${second}/${name}.`);
+  return good({ series, id: name });
+}
+
+function near(found: string, known: readonly string[], otherwise: string): string {
+  const nearest = nearestName(found, known);
+  return nearest === null ? `${otherwise}.` : `Write ${nearest}.`;
+}
+
+/**
+ * What a piece is a specimen of: the type its file names, or else those its references are the very numbers of; and the
+ * types of other series that are their equals. A number that several types claim says nothing.
+ */
+export function pieceTypes(
+  types: Types,
+  said: string | undefined,
+  sure: Certainty,
+  references: readonly Reference[],
+  sureOfReferences: Certainty,
+): readonly PieceType[] {
+  const first: PieceType[] = [];
+  const named = said === undefined ? null : typeNamed(types, said);
+  if (named?.ok === true) first.push({ ...named.value, how: 'said', sure });
+  else if (said === undefined) first.push(...byReference(types, references, sureOfReferences));
+  const equals = first.flatMap((one) =>
+    equalsOf(typeKey(one), types.concordance).map((equal): PieceType => ({
+      ...typeOfKey(equal.type),
+      how: 'equal',
+      sure: noSurer(one.sure, equal.sure),
+    })),
+  );
+  const seen = new Set<string>();
+  return [...first, ...equals].filter((one) => !seen.has(typeKey(one)) && seen.add(typeKey(one)));
+}
+
+function byReference(types: Types, references: readonly Reference[], sure: Certainty): readonly PieceType[] {
+  return references
+    .filter(({ relation }) => relation === 'is' || relation === 'this coin')
+    .flatMap((reference) =>
+      concord(reference, types.concordance)
+        .filter(({ relation, disputed, through }) => relation === 'equal' && !disputed && through === null)
+        .map(({ type, sure: each }): PieceType => ({
+          ...typeOfKey(type),
+          how: 'reference',
+          sure: noSurer(noSurer(sure, each), reference.doubtful === true ? 'possible' : 'certain'),
+        })),
+    );
+}
+
+const NO_NAMES = { is: [], maybe: [], numbers: [] };
+
+/** For sets: what a piece is for certain of a type's name, what it may be besides, each by id and by `series/id`; and their numbers. */
+export function typeNames(
+  types: Types,
+  of: readonly PieceType[],
+): { readonly is: readonly string[]; readonly maybe: readonly string[]; readonly numbers: readonly Reference[] } {
+  if (of.length === 0) return NO_NAMES;
+  const both = (series: string, ids: readonly string[]): readonly string[] =>
+    ids.flatMap((id) => [id, `${series}/${id}`]);
+  const open = of.map(({ series, id }) => ({ series, ids: below(seriesNamed(types, series), id) }));
+  return {
+    is: of.flatMap(({ series, id }) => {
+      const line = lineOf(seriesNamed(types, series)?.types ?? new Map(), id);
+      return both(
+        series,
+        line.map((type) => type.id),
+      );
+    }),
+    maybe: open.flatMap(({ series, ids }) => both(series, ids)),
+    numbers: open.flatMap(({ series, ids }) =>
+      ids.flatMap((id) =>
+        (types.concordance.byType.get(`${series}/${id}`) ?? [])
+          .filter(({ relation }) => relation === 'equal')
+          .map((row): Reference => (row as ConcordanceLine).reference),
+      ),
+    ),
+  };
+}
+
+function below(series: TypeSeries | undefined, id: string): readonly string[] {
+  if (series === undefined) return [];
+  const leaves = leavesBelow(series.types, id).filter((leaf) => leaf !== id);
+  return [...new Set(leaves.flatMap((leaf) => lineOf(series.types, leaf).map((type) => type.id)))].filter(
+    (each) => !lineOf(series.types, id).some((type) => type.id === each),
+  );
+}
+
+/** The numbers of a type in every book, as its series gives them, in the order of the concordance. */
+export function numbersOf(types: Types, { series, id }: TypeName): readonly ConcordanceLine[] {
+  return seriesNamed(types, series)?.numbers.filter((line) => line.type === `${series}/${id}`) ?? [];
+}
+
+/** Of a piece, the numbers it is known by elsewhere: those of its types that are their equals, without those it cites. */
+export function numbersElsewhere(
+  types: Types,
+  of: readonly PieceType[],
+  cited: readonly Reference[],
+): readonly Reference[] {
+  const has = new Set(cited.map(({ work, number }) => `${work} ${number}`));
+  return of.flatMap((type) =>
+    (types.concordance.byType.get(typeKey(type)) ?? [])
+      .filter((row) => row.relation === 'equal' && !has.has(`${row.work} ${row.number}`))
+      .map((row): Reference => ({
+        ...(row as ConcordanceLine).reference,
+        ...(noSurer(type.sure, row.sure) === 'certain' ? {} : { doubtful: true as const }),
+      })),
+  );
+}
