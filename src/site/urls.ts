@@ -35,6 +35,14 @@ export const urls = {
   /** A page for whoever lays the pieces of an exhibit; it names nobody. `key` is the number of a piece in the exhibit. */
   exhibitSetUp: (id: string, key?: number): string =>
     at(`exhibits/${id}/print/set-up/${key === undefined ? '' : `#piece-${key}`}`),
+  types: (): string => at('types/'),
+  series: (series: string): string => at(`types/${series}/`),
+  type: (series: string, id: string): string => at(`types/${series}/${id}/`),
+  concordance: (series: string): string => at(`types/${series}/concordance/`),
+  typeKey: (series: string): string => at(`types/${series}/key/`),
+  dieChart: (series: string): string => at(`types/${series}/dies/`),
+  /** What the key of a series works on. */
+  seriesJson: (series: string): string => at(`data/types/${series}.json`),
   works: (): string => at('works/'),
   /** A book in the list of works. */
   work: (id: string): string => at(`works/#${id}`),

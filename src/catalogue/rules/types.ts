@@ -76,12 +76,13 @@ function checkNamesIn(series: TypeSeries, records: Parameters<Rule>[0], place: P
   const told = new Set<string>();
   return [...series.facts].flatMap(([id, facts]) =>
     (['ruler', 'struck-for', 'mint', 'denomination'] as const).flatMap((field) => {
-      const by = series.types.get(id)?.says.get(field)?.by ?? null;
-      const rows = series.tables.types;
-      const line = rows?.rows.find(({ cells }) => cells['id'] === by)?.line ?? 1;
-      const spot =
-        by === null || rows === undefined ? sharedSpot(series, field, place) : { file: rows.file, line, field };
-      return nameOf(field, facts[field], records, () => spot).filter((found) => {
+      const spot = (): Spot => {
+        const by = series.types.get(id)?.says.get(field)?.by ?? null;
+        const rows = series.tables.types;
+        if (by === null || rows === undefined) return sharedSpot(series, field, place);
+        return { file: rows.file, line: rows.rows.find(({ cells }) => cells['id'] === by)?.line ?? 1, field };
+      };
+      return nameOf(field, facts[field], records, spot).filter((found) => {
         const key = `${found.file} ${found.says}`;
         return !told.has(key) && told.add(key);
       });

@@ -9,6 +9,7 @@ export const siteWords = {
   pieces: 'Pieces',
   rulers: 'Rulers',
   mints: 'Mints',
+  types: 'Types',
   sets: 'Sets',
   eras: 'Eras',
   measures: 'Measures',

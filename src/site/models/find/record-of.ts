@@ -79,7 +79,8 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     ...piece.treatments,
     ...piece.peculiarities,
     ...piece.tags,
-    ...piece.references.map(({ cited, number }) => `${cited} ${number}`),
+    ...[...piece.references, ...piece.elsewhere].map(({ cited, number }) => `${cited} ${number}`),
+    ...piece.types.flatMap(({ id, label }) => [id, label]),
     ...sides,
     piece.story,
   ]

@@ -1,5 +1,6 @@
 import { sitemap } from '../../../publish/xml.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { seriesIds, seriesWithDies, seriesWithKey, seriesWithNumbers, typePaths } from '../types/types-page.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 
 /** The address of every page a search engine may show: no unlisted piece, no paper form, no page of a facet. */
@@ -15,6 +16,7 @@ export function pagesOfSite(cabinet: Cabinet): readonly string[] {
     ...Object.keys(mints).map(urls.mint),
     urls.sets(),
     ...sets.map(({ id }) => urls.set(id)),
+    ...typesOfSite(cabinet),
     urls.eras(),
     ...eras.map(({ id }) => urls.era(id)),
     urls.measures(),
@@ -42,4 +44,18 @@ export function robotsText(cabinet: Cabinet): string {
   const lines = ['User-agent: *', mayRead ? 'Allow: /' : 'Disallow: /'];
   if (hasPublicAddress() && mayRead) lines.push(`Sitemap: ${inFull(urls.sitemapAtRoot())}`);
   return `${lines.join('\n')}\n`;
+}
+
+/** The pages of every series: its types, and its concordance, key and dies where it has them. */
+function typesOfSite(cabinet: Cabinet): readonly string[] {
+  const ids = seriesIds(cabinet);
+  if (ids.length === 0) return [];
+  return [
+    urls.types(),
+    ...ids.map(urls.series),
+    ...seriesWithNumbers(cabinet).map(urls.concordance),
+    ...seriesWithKey(cabinet).map(urls.typeKey),
+    ...seriesWithDies(cabinet).map(urls.dieChart),
+    ...typePaths(cabinet).map(({ series, id }) => urls.type(series, id)),
+  ];
 }

@@ -7,6 +7,7 @@ import { capital } from '../../words/capital.ts';
 import { tagInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
+import { afterType } from './after-type.ts';
 import { row } from './row.ts';
 import type { Row } from './row.ts';
 
@@ -14,6 +15,10 @@ const { field, doubt, recordedAs } = pieceWords;
 
 /** What a piece is and how sure that is, in the order of a ticket. */
 export function attributionRows(piece: PublicPiece): readonly Row[] {
+  return statedRows(piece).map((each) => afterType(each, piece));
+}
+
+function statedRows(piece: PublicPiece): readonly Row[] {
   const sure = (name: keyof PublicPiece['sure']): string => doubt[piece.sure[name] ?? 'certain'];
   return [
     ...row(field.kind, piece.kind === 'coin' ? null : capital(piece.kind.replaceAll('-', ' ')), {
@@ -32,7 +37,9 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
     ),
     ...dateRows(piece, sure('date')),
     ...row(field.dated, piece.dated),
+    ...typeRows(piece),
     ...referenceRows(piece, sure('references')),
+    ...elsewhereRows(piece),
     ...row(field.altered, piece.altered?.host, { note: piece.altered?.done.map(doneInWords).join('; ') }),
     ...row(field.made, piece.made === null ? null : capital(piece.made)),
     ...row(field.shape, piece.shape === 'round' ? null : piece.shape),
@@ -76,6 +83,28 @@ function referenceRows({ references, listed }: PublicPiece, how: string): readon
     isBlank: false,
   }));
   return [{ name: field.references, values, doubt: how }];
+}
+
+/** Each type it is of, with the way that is known. */
+function typeRows({ types, listed }: PublicPiece): readonly Row[] {
+  return types.flatMap(({ series, id, label, seriesTitle, how, sure }) => [
+    {
+      name: field.type,
+      values: [{ text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false }],
+      doubt: doubt[sure],
+      note: [seriesTitle, pieceWords.typeBy[how]].filter((part) => part !== undefined).join(', '),
+    },
+  ]);
+}
+
+function elsewhereRows({ elsewhere, listed }: PublicPiece): readonly Row[] {
+  if (elsewhere.length === 0) return [];
+  const values = elsewhere.map((reference) => ({
+    text: formatReference(reference, reference.cited),
+    to: listed ? urls.work(reference.work) : undefined,
+    isBlank: false,
+  }));
+  return [{ name: field.elsewhere, values, doubt: '', note: pieceWords.elsewhereNote }];
 }
 
 function tagRows({ tags, listed }: PublicPiece): readonly Row[] {

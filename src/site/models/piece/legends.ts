@@ -27,7 +27,10 @@ export function sidesOf(piece: PublicPiece): readonly SideInWords[] {
         legend: legend ?? null,
         lang: lang ?? null,
         reading: reading ?? null,
-        design: design ?? null,
+        design:
+          design === undefined || !piece.fromType.includes(`${face}.design`)
+            ? (design ?? null)
+            : `${design} (${pieceWords.afterType})`,
       },
     ];
   });

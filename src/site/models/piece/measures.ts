@@ -12,6 +12,7 @@ import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { standardsOf } from '../measures/weight-rows.ts';
 import { valueRows } from './metal-value.ts';
+import { afterType } from './after-type.ts';
 import { row } from './row.ts';
 import type { Row } from './row.ts';
 
@@ -19,6 +20,10 @@ const { field, range, recordedAs } = pieceWords;
 
 /** What a piece measures, what metal it holds, and how it stands to the standard it was struck to. */
 export function measureRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
+  return measured(piece, cabinet).map((each) => afterType(each, piece));
+}
+
+function measured(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const { weight, size, thickness, fineness, axis } = piece;
   return [
     ...blankable(field.weight, weight, formatWeight, ({ grams }) => pieceWords.grains((grams / GRAIN).toFixed(1))),

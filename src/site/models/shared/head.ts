@@ -75,7 +75,7 @@ export function keeperLanguage({ lists }: Pick<Cabinet, 'lists'>): string | unde
 }
 
 export async function frameOf(head: PageHead): Promise<Frame> {
-  const { cabinet, exhibits } = (await loadCabinet()).lists;
+  const { cabinet, exhibits, types } = (await loadCabinet()).lists;
   const style = await inlineStyle(head);
   const digest = createHash('sha256').update(style).digest('base64');
   return {
@@ -94,7 +94,7 @@ export async function frameOf(head: PageHead): Promise<Frame> {
         ? null
         : { name: cabinet.licence.texts, href: licenceAddress(cabinet.licence.texts) },
     robots: head.unlisted === true || cabinet.robots === 'none' ? 'noindex, nofollow' : null,
-    rooms: roomsAt(head.here, exhibits.length > 0),
+    rooms: roomsAt(head.here, { exhibits: exhibits.length > 0, types: types.series.length > 0 }),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
   };
@@ -115,15 +115,16 @@ function policyFor(digest: string): string {
   ].join('; ');
 }
 
-function roomsAt(here: string, hasExhibits: boolean): readonly Room[] {
+function roomsAt(here: string, has: { readonly exhibits: boolean; readonly types: boolean }): readonly Room[] {
   const all: readonly Crumb[] = [
     { name: siteWords.pieces, href: urls.pieces() },
     { name: siteWords.rulers, href: urls.rulers() },
     { name: siteWords.mints, href: urls.mints() },
+    ...(has.types ? [{ name: siteWords.types, href: urls.types() }] : []),
     { name: siteWords.sets, href: urls.sets() },
     { name: siteWords.eras, href: urls.eras() },
     { name: siteWords.measures, href: urls.measures() },
-    ...(hasExhibits ? [{ name: siteWords.exhibits, href: urls.exhibits() }] : []),
+    ...(has.exhibits ? [{ name: siteWords.exhibits, href: urls.exhibits() }] : []),
     { name: siteWords.works, href: urls.works() },
     { name: siteWords.about, href: urls.about() },
   ];

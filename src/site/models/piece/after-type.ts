@@ -1,0 +1,19 @@
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { pieceWords } from '../../words/piece.ts';
+import type { Row } from './row.ts';
+
+const { field } = pieceWords;
+
+/** The rows whose facts may follow from the type, by the field each tells. */
+const FIELDS: Readonly<Record<string, string>> = {
+  [field.ruler]: 'ruler', [field.struckFor]: 'struck-for', [field.issuer]: 'issuer', [field.mint]: 'mint',
+  [field.denomination]: 'denomination', [field.date]: 'date', [field.made]: 'made', [field.shape]: 'shape',
+  [field.metal]: 'metal', [field.fineness]: 'fineness',
+}; // prettier-ignore
+
+/** A fact that is not the piece's own word says so. */
+export function afterType(row: Row, { fromType }: PublicPiece): Row {
+  const from = FIELDS[row.name];
+  if (from === undefined || !fromType.includes(from)) return row;
+  return { ...row, note: [pieceWords.afterType, row.note].filter((part) => part !== undefined).join('; ') };
+}

@@ -1,0 +1,103 @@
+import { coverageInterval } from '../../../core/dies/estimate.ts';
+import { dieCounts, linkedGroups } from '../../../core/dies/links.ts';
+import type { LinkedGroup, Side } from '../../../core/dies/links.ts';
+import { dieStates } from '../../../core/dies/states.ts';
+import type { TypeSeries } from '../../../catalogue/types/series.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { typesWords } from '../../words/types.ts';
+import type { PageHead } from '../shared/head.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { foundSeries, piecesOfSeries, seriesTrail } from './types-page.ts';
+
+/** A group of linked dies drawn: obverses along the top, reverses along the bottom, in per cent across. */
+export type DieGroup = {
+  readonly title: string;
+  readonly says: string;
+  readonly obverses: readonly { readonly name: string; readonly x: number; readonly held: boolean }[];
+  readonly reverses: readonly { readonly name: string; readonly x: number; readonly held: boolean }[];
+  readonly lines: readonly { readonly from: number; readonly to: number; readonly coins: number }[];
+  readonly remarks: readonly string[];
+  readonly pairs: readonly {
+    readonly obverse: string;
+    readonly reverse: string;
+    readonly types: string;
+    readonly coins: string;
+    readonly pieces: readonly Link[];
+  }[];
+};
+
+export type DiesPage = {
+  readonly head: PageHead;
+  readonly groups: readonly DieGroup[];
+  readonly coverage: readonly string[];
+  readonly states: readonly string[];
+};
+
+export function diesPage(cabinet: Cabinet, id: string): DiesPage {
+  const series = foundSeries(cabinet, id);
+  return {
+    head: {
+      title: `${typesWords.dies} · ${series.fields.title}`,
+      here: urls.dieChart(id),
+      trail: seriesTrail(series, true) ?? [],
+    },
+    groups: linkedGroups(series.pairs).map((group, at) => groupOf(cabinet, series, group, at + 1)),
+    coverage: (['obverse', 'reverse'] as const).flatMap((side) => coverageOf(series, side)),
+    states: dieStates(series.dieStates).histories.map(({ die, steps }) =>
+      typesWords.stateOrder(die, steps.map((step) => step.join(typesWords.orState)).join(typesWords.thenState)),
+    ),
+  };
+}
+
+function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: number): DieGroup {
+  const pieces = piecesOfSeries(cabinet, series.id).filter(({ dies }) => dies !== null && dies !== undefined);
+  const held = new Set(
+    pieces.flatMap(({ dies }) => [`obverse ${dies?.obverse ?? ''}`, `reverse ${dies?.reverse ?? ''}`]),
+  );
+  const spread = (names: readonly string[], side: Side) =>
+    names.map((name, index) => ({ name, x: ((index + 0.5) / names.length) * 100, held: held.has(`${side} ${name}`) }));
+  const obverses = spread(inOrder(group.obverses), 'obverse');
+  const reverses = spread(inOrder(group.reverses), 'reverse');
+  const label = (type: string): string => series.types.get(type)?.label ?? type;
+  return {
+    title: typesWords.group(at, group.coins),
+    says: typesWords.chartSays(at),
+    obverses,
+    reverses,
+    lines: group.pairs.map(({ obverse, reverse, coins }) => ({
+      from: obverses.find(({ name }) => name === obverse)?.x ?? 0,
+      to: reverses.find(({ name }) => name === reverse)?.x ?? 0,
+      coins: coins ?? 1,
+    })),
+    remarks: [
+      ...(group.joints.length === 0
+        ? []
+        : [typesWords.joints(group.joints.map(({ side, die }) => `${side} ${die}`).join(', '))]),
+      ...(group.types.length < 2 ? [] : [typesWords.linkedTypes(group.types.map(label).join(', '))]),
+    ],
+    pairs: group.pairs.map(({ obverse, reverse, types, coins }) => ({
+      obverse,
+      reverse,
+      types: types.map(label).join(', '),
+      coins: coins === null ? '' : String(coins),
+      pieces: pieces
+        .filter(({ dies }) => dies?.obverse === obverse && dies.reverse === reverse)
+        .map((piece) => ({ href: urls.piece(piece.id), name: piece.title })),
+    })),
+  };
+}
+
+const NAMES = new Intl.Collator('en', { numeric: true });
+
+function inOrder(names: readonly string[]): readonly string[] {
+  return names.toSorted(NAMES.compare);
+}
+
+function coverageOf(series: TypeSeries, side: Side): readonly string[] {
+  const counts = dieCounts(series.pairs, side);
+  if (counts === null || counts.n < 10 || counts.d1 === counts.n) return [];
+  const { coverage, low, high } = coverageInterval(counts);
+  const share = (value: number): string => `${(value * 100).toFixed(0)} per cent`;
+  return [typesWords.coverage(typesWords.faceOf[side], share(coverage), share(low), share(high), counts.n, counts.d)];
+}

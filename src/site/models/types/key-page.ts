@@ -1,0 +1,78 @@
+import type { Character, Shown } from '../../../core/types/key/character.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { typesWords } from '../../words/types.ts';
+import { leadingFace } from '../shared/face.ts';
+import type { PageHead } from '../shared/head.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { shownInWords } from './type-page.ts';
+import { foundSeries, leafIds, piecesOfType, seriesTrail } from './types-page.ts';
+
+/** What the key in the browser works on: `data/types/<series>.json`. */
+export type KeyFile = {
+  readonly characters: readonly (Character & { readonly look: string | null })[];
+  readonly types: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly href: string;
+    readonly shown: readonly Shown[];
+    /** The cabinet's own photographs of pieces of it. */
+    readonly pieces: readonly { readonly href: string; readonly title: string; readonly src: string | null }[];
+  }[];
+};
+
+export type KeyPage = {
+  readonly head: PageHead;
+  readonly data: string;
+  readonly characters: readonly { readonly label: string; readonly look: string | null }[];
+  readonly rows: readonly { readonly type: Link; readonly cells: readonly string[] }[];
+};
+
+/** Photographs shown of one candidate. */
+const SHOWN = 2;
+
+export function keyFile(cabinet: Cabinet, id: string): KeyFile {
+  const series = foundSeries(cabinet, id);
+  return {
+    characters: series.characters.map((character, at) => ({
+      ...character,
+      look: series.fields.characters[at]?.look ?? null,
+    })),
+    types: leafIds(series).map((type) => ({
+      id: type,
+      label: series.types.get(type)?.label ?? type,
+      href: urls.type(id, type),
+      shown: series.shown.get(type) ?? [],
+      pieces: piecesOfType(cabinet, id, type)
+        .slice(0, SHOWN)
+        .map((piece) => {
+          const face = leadingFace(piece, cabinet.photographs);
+          return {
+            href: urls.piece(piece.id),
+            title: piece.title,
+            src: face.shown === 'photograph' ? face.small : null,
+          };
+        }),
+    })),
+  };
+}
+
+export function keyPage(cabinet: Cabinet, id: string): KeyPage {
+  const series = foundSeries(cabinet, id);
+  return {
+    head: {
+      title: `${typesWords.key} · ${series.fields.title}`,
+      here: urls.typeKey(id),
+      trail: seriesTrail(series, true) ?? [],
+    },
+    data: urls.seriesJson(id),
+    characters: series.characters.map(({ label }, at) => ({ label, look: series.fields.characters[at]?.look ?? null })),
+    rows: leafIds(series).map((type) => ({
+      type: { href: urls.type(id, type), name: series.types.get(type)?.label ?? type },
+      cells: series.characters.map((character) => {
+        const said = series.types.get(type)?.says.get(character.id.toLowerCase());
+        return said === undefined ? typesWords.unknown : shownInWords(said.text, character);
+      }),
+    })),
+  };
+}

@@ -1,0 +1,180 @@
+import { PIECE_ROWS } from '../../../catalogue/fields/piece-fields.ts';
+import { factColumn } from '../../../catalogue/types/type-facts.ts';
+import type { TypeSeries } from '../../../catalogue/types/series.ts';
+import { numbersOf } from '../../../catalogue/types/types-of.ts';
+import { formatGrade } from '../../../core/grade/format-grade.ts';
+import { formatReference } from '../../../core/references/reference.ts';
+import { formatStanding, standingOf } from '../../../core/types/census.ts';
+import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
+import type { Said, SeriesType } from '../../../core/types/series.ts';
+import { rarityScale } from '../../../core/rarity/scales.ts';
+import { cited } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
+import { pieceWords } from '../../words/piece.ts';
+import { typesWords } from '../../words/types.ts';
+import { row } from '../piece/row.ts';
+import type { Row } from '../piece/row.ts';
+import type { Board } from '../shared/board.ts';
+import { boardOf } from '../shared/board.ts';
+import type { PageHead } from '../shared/head.ts';
+import { mostShown } from '../shared/most-shown.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { foundSeries, piecesOfType, seriesTrail } from './types-page.ts';
+
+export type NumberShown = {
+  readonly text: string;
+  readonly to: string;
+  readonly relation: string;
+  readonly doubt: string;
+  readonly source: string | null;
+};
+export type SpecimenShown = {
+  readonly name: string;
+  readonly grade: string;
+  readonly source: string | null;
+  readonly sameAs: string | null;
+};
+
+export type TypePage = {
+  readonly head: PageHead;
+  readonly title: string;
+  readonly level: string | null;
+  readonly note: string | null;
+  readonly facts: readonly Row[];
+  readonly characters: readonly Row[];
+  readonly numbers: readonly NumberShown[];
+  readonly rarity: readonly string[];
+  readonly specimens: readonly SpecimenShown[];
+  readonly standings: readonly string[];
+  readonly narrower: readonly Link[];
+  readonly board: Board | null;
+};
+
+export async function typePage(cabinet: Cabinet, seriesId: string, id: string): Promise<TypePage> {
+  const series = foundSeries(cabinet, seriesId);
+  const type = series.types.get(id);
+  if (type === undefined) throw new Error(`There is no type ${id} in ${seriesId}.`);
+  const pieces = piecesOfType(cabinet, seriesId, id);
+  const above = lineOf(series.types, id).slice(1).reverse();
+  return {
+    head: {
+      title: `${type.label} · ${series.fields.title}`,
+      description: `${type.label}: ${typesWords.here(pieces.length)}.`,
+      here: urls.type(seriesId, id),
+      trail: [
+        ...(seriesTrail(series, true) ?? []),
+        ...above.map((one) => ({ name: one.label, href: urls.type(seriesId, one.id) })),
+      ],
+    },
+    title: type.label,
+    level: type.level,
+    note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
+    facts: factRows(cabinet, series, type),
+    characters: characterRows(series, type),
+    numbers: numbersShown(cabinet, seriesId, id),
+    rarity: (series.rarities.get(id) ?? []).map(({ rarity, source, date }) =>
+      typesWords.rarityOf(rarityScale(rarity.scale)?.title ?? rarity.scale, rarity.class, source, date),
+    ),
+    ...censusOf(cabinet, series, id),
+    narrower: type.narrower.map((below) => ({
+      href: urls.type(seriesId, below),
+      name: series.types.get(below)?.label ?? below,
+    })),
+    board: pieces.length === 0 ? null : await boardOf(mostShown(pieces).shown),
+  };
+}
+
+/** Where a cell comes from, when it is not the type's own. */
+function inheritedFrom(series: TypeSeries, type: SeriesType, said: Said): string | undefined {
+  if (said.by === type.id) return undefined;
+  return said.by === null ? typesWords.wholeSeries : typesWords.after(series.types.get(said.by)?.label ?? said.by);
+}
+
+const NAMED = { ruler: 'rulers', 'struck-for': 'rulers', mint: 'mints', denomination: 'denominations' } as const;
+
+function factRows({ lists }: Cabinet, series: TypeSeries, type: SeriesType): readonly Row[] {
+  const characters = new Set(series.characters.map(({ id }) => id.toLowerCase()));
+  return [...type.says].flatMap(([column, said]): readonly Row[] => {
+    const field = factColumn(column);
+    if (field === null || (characters.has(column) && !column.endsWith(' legend')) || said.text === NOT_APPLICABLE)
+      return [];
+    const list = NAMED[field as keyof typeof NAMED] as (typeof NAMED)[keyof typeof NAMED] | undefined;
+    const text =
+      said.text === NOT_KNOWN
+        ? typesWords.unknown
+        : list === undefined
+          ? said.text
+          : (lists[list][said.text]?.fields.name ?? said.text);
+    const to = list === 'rulers' ? urls.ruler(said.text) : list === 'mints' ? urls.mint(said.text) : undefined;
+    const isLink = to !== undefined && said.text !== NOT_KNOWN;
+    return row(fieldName(field), capital(text), { ...(isLink ? { to } : {}), note: inheritedFrom(series, type, said) });
+  });
+}
+
+function fieldName(field: string): string {
+  const [side = '', part] = field.split(' ');
+  const label = PIECE_ROWS[side as keyof typeof PIECE_ROWS].label;
+  return part === undefined ? label : `${label}, ${part}`;
+}
+
+function characterRows(series: TypeSeries, type: SeriesType): readonly Row[] {
+  return series.characters.flatMap((character) => {
+    const said = type.says.get(character.id.toLowerCase());
+    if (said === undefined) return [];
+    return row(character.label, shownInWords(said.text, character), { note: inheritedFrom(series, type, said) });
+  });
+}
+
+/** What a cell of a character says, in the words of the key. */
+export function shownInWords(
+  text: string,
+  { states }: { readonly states: readonly { readonly id: string; readonly label: string }[] },
+): string {
+  if (text === NOT_KNOWN) return typesWords.unknown;
+  if (text === NOT_APPLICABLE) return typesWords.notApplicable;
+  if (states.length === 0) return text;
+  return text
+    .split('/')
+    .map((id) => states.find((state) => state.id === id.trim())?.label ?? id)
+    .join(typesWords.or);
+}
+
+export function numbersShown({ lists }: Cabinet, series: string, id: string): readonly NumberShown[] {
+  return numbersOf(lists.types, { series, id }).map((line) => ({
+    text: formatReference(line.reference, cited(line.reference, lists).cited),
+    to: urls.work(line.work),
+    relation: typesWords.relation[line.relation],
+    doubt: pieceWords.doubt[line.sure],
+    source: line.source ?? null,
+  }));
+}
+
+function censusOf(cabinet: Cabinet, series: TypeSeries, id: string): Pick<TypePage, 'specimens' | 'standings'> {
+  const leaves = new Set(leavesBelow(series.types, id));
+  const lines = series.specimens.filter(({ type }) => type === id || leaves.has(type));
+  const mine = piecesOfType(cabinet, series.id, id);
+  const standings =
+    lines.length === 0 || !leaves.has(id)
+      ? []
+      : mine.flatMap((piece) => {
+          if (piece.types[0]?.sure !== 'certain') return [];
+          const standing = standingOf({ name: piece.id, grade: piece.grade }, lines);
+          const open =
+            standing.withoutComparison === 0 ? '' : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
+          return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
+        });
+  return {
+    specimens: lines.map(({ specimen, grade, source, sameAs }) => ({
+      name: specimen,
+      grade: grade === null ? typesWords.notGraded : formatGrade(grade),
+      source,
+      sameAs:
+        sameAs.length === 0
+          ? null
+          : sameAs.map((name) => cabinet.listed.find((piece) => piece.id === name)?.title ?? name).join(', '),
+    })),
+    standings,
+  };
+}

@@ -1,0 +1,71 @@
+import type { TypeSeries } from '../../../catalogue/types/series.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { urls } from '../../urls.ts';
+import { typesWords } from '../../words/types.ts';
+import type { PageHead } from '../shared/head.ts';
+import type { Link } from '../sets/place-shown.ts';
+
+export type TypesPage = {
+  readonly head: PageHead;
+  readonly series: readonly (Link & { readonly says: string; readonly note: string | null })[];
+};
+
+export function typesPage(cabinet: Cabinet): TypesPage {
+  return {
+    head: { title: typesWords.title, description: typesWords.description, here: urls.types() },
+    series: cabinet.lists.types.series.map((series) => ({
+      href: urls.series(series.id),
+      name: series.fields.title,
+      says: typesWords.series(leafIds(series).length, piecesOfSeries(cabinet, series.id).length),
+      note: series.fields.note ?? null,
+    })),
+  };
+}
+
+export function leafIds(series: TypeSeries): readonly string[] {
+  return [...series.types.values()].filter(({ narrower }) => narrower.length === 0).map(({ id }) => id);
+}
+
+/** The listed pieces of a series: those that say so and those that follow from a reference. */
+export function piecesOfSeries({ listed }: Cabinet, series: string): readonly PublicPiece[] {
+  return listed.filter((piece) => piece.types.some((type) => type.series === series));
+}
+
+/** The listed pieces of a type, or of one under it. */
+export function piecesOfType({ listed }: Cabinet, series: string, id: string): readonly PublicPiece[] {
+  return listed.filter((piece) => piece.mayBe.is.includes(`${series}/${id}`));
+}
+
+export function foundSeries(cabinet: Cabinet, id: string): TypeSeries {
+  const series = cabinet.lists.types.series.find((one) => one.id === id);
+  if (series === undefined) throw new Error(`There is no series ${id}.`);
+  return series;
+}
+
+export function seriesIds(cabinet: Cabinet): readonly string[] {
+  return cabinet.lists.types.series.map(({ id }) => id);
+}
+
+export function seriesWithKey({ lists }: Cabinet): readonly string[] {
+  return lists.types.series.flatMap(({ id, characters }) => (characters.length === 0 ? [] : [id]));
+}
+
+export function seriesWithNumbers({ lists }: Cabinet): readonly string[] {
+  return lists.types.series.flatMap(({ id, numbers }) => (numbers.length === 0 ? [] : [id]));
+}
+
+export function seriesWithDies({ lists }: Cabinet): readonly string[] {
+  return lists.types.series.flatMap(({ id, pairs }) => (pairs.length === 0 ? [] : [id]));
+}
+
+/** Every type of every series, for the addresses of its page. */
+export function typePaths({ lists }: Cabinet): readonly { readonly series: string; readonly id: string }[] {
+  return lists.types.series.flatMap(({ id: series, types }) => [...types.keys()].map((id) => ({ series, id })));
+}
+
+/** The way to a page of a series. */
+export function seriesTrail(series: TypeSeries, within: boolean): PageHead['trail'] {
+  const types = { name: typesWords.title, href: urls.types() };
+  return within ? [types, { name: series.fields.title, href: urls.series(series.id) }] : [types];
+}
