@@ -11,16 +11,19 @@ const HIJRI_PAIR = /^date:.*\d *(?:\/|r\.? ?y\b|regnal)/im;
 type PieceSchema = ReturnType<typeof pieceSchema>;
 
 /**
- * The schema of a piece by the text of its facts: what is known of the ruler it names settles dates with two readings.
- * Pieces of one realm share a schema, and while no reign changes it is the same from one reading of the cabinet to the
+ * The schema of a piece by the text of its facts: what is known of the ruler it names settles dates with two readings,
+ * and the cabinet says what `gr` is. Pieces of one realm share a schema, and while no reign changes it is the same from one reading of the cabinet to the
  * next.
  */
-export function pieceSchemas(): (rulers: readonly Filed<RulerFields>[]) => (facts: string) => PieceSchema {
+export function pieceSchemas(): (
+  rulers: readonly Filed<RulerFields>[],
+  gr?: 'grains' | 'grams',
+) => (facts: string) => PieceSchema {
   const schemas = new Map<string, PieceSchema>();
   let known = '';
-  return (rulers) => {
+  return (rulers, gr) => {
     const reigns = rulers.flatMap(reignsOf);
-    const named = JSON.stringify(reigns);
+    const named = JSON.stringify([reigns, gr]);
     if (named !== known) schemas.clear();
     known = named;
     const byId = new Map(rulers.map((ruler) => [ruler.id, ruler]));
@@ -31,7 +34,7 @@ export function pieceSchemas(): (rulers: readonly Filed<RulerFields>[]) => (fact
         HIJRI_PAIR.test(facts),
       );
       const key = JSON.stringify(context);
-      const schema = schemas.get(key) ?? pieceSchema({ ...context, reigns });
+      const schema = schemas.get(key) ?? pieceSchema({ ...context, reigns }, gr);
       schemas.set(key, schema);
       return schema;
     };

@@ -41,7 +41,8 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
     meant: (cell: string) =>
       of === 'pieces' ? (records.pieces.find(({ fields }) => fields.number === cell)?.id ?? null) : null,
   });
-  const money = (cell: string): string | null => sentence(parseMoney(cell));
+  const money = (cell: string): string | null =>
+    sentence(parseMoney(cell, { dollar: records.cabinet?.fields.currency }));
   const date = (cell: string): string | null => sentence(parseDate(cell, { dateOf: 'event' }));
   const figure = (cell: string): string | null =>
     /^\d+(\.\d{1,2})?$/.test(cell)

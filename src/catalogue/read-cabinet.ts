@@ -9,6 +9,7 @@ import { readForm } from './read-fields.ts';
 import { NAMED_FOLDERS } from './records.ts';
 import type { Filed, NamedFolder, Picture, Records } from './records.ts';
 import { cabinetSchema } from './schema/cabinet.ts';
+import type { CabinetFields } from './schema/cabinet.ts';
 import { exhibitSchema } from './schema/exhibit.ts';
 import { eraSchema, setSchema } from './schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schema/lists.ts';
@@ -40,7 +41,10 @@ export function cabinetReader(): (folder: CabinetFolder) => ReadCabinet {
 /** What came of reading a file, and the form it was read against. */
 type KnownFiles = WeakMap<CabinetFile, { readonly form: object; readonly read: ReadFile }>;
 type ReadFile = { readonly filed: readonly Filed<unknown>[]; readonly problems: readonly Problem[] };
-type PieceForm = (rulers: readonly Filed<RulerFields>[]) => (facts: string) => z.ZodType<PieceFields>;
+type PieceForm = (
+  rulers: readonly Filed<RulerFields>[],
+  gr?: CabinetFields['gr'],
+) => (facts: string) => z.ZodType<PieceFields>;
 
 function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm): ReadCabinet {
   const problems: Problem[] = [];
@@ -105,7 +109,7 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       : null;
   const rulers = list('rulers', rulerSchema);
   const pictures = picturesIn(folder.files);
-  const pieces = folders('pieces', 'piece.md', pieceForm(rulers)).map((piece) => ({
+  const pieces = folders('pieces', 'piece.md', pieceForm(rulers, cabinet?.fields.gr)).map((piece) => ({
     ...piece,
     pictures: pictures.get(piece.id) ?? [],
   }));

@@ -38,6 +38,6 @@ export function answeredIn(folder: CabinetFolder): Answered {
 }
 
 function sumOf(text: string): string | null {
-  const money = parseMoney(text.trim());
+  const money = parseMoney(text.trim(), { dollar: 'USD' });
   return money.ok ? `${money.value.currency} ${money.value.minor}` : null;
 }

@@ -15,7 +15,7 @@ export const COMMON: ReadonlySet<string> = new Set(
 /** A cell as a whole, where that is long enough to be told from others. A sum is no text. */
 export function wholesOf(column: string, cell: string): readonly string[] {
   const value = cell.trim();
-  return value.length >= 5 && !(MONEY.includes(column) && parseMoney(value).ok) ? [value] : [];
+  return value.length >= 5 && !(MONEY.includes(column) && parseMoney(value, { dollar: 'USD' }).ok) ? [value] : [];
 }
 
 /** The parts of a cell that give a place or a person away as well as the whole of it does. */

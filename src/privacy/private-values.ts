@@ -115,7 +115,7 @@ export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
         : [],
   );
   return [...others, ...guide].flatMap(({ written, from, column, line }) => {
-    const money = parseMoney(written);
+    const money = parseMoney(written, { dollar: 'USD' });
     return money.ok && !isAnswered(column, written) ? [{ money: money.value, from, column, line }] : [];
   });
 }

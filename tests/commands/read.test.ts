@@ -63,7 +63,7 @@ describe('The fields of the JSON contract', () => {
   });
 
   test('metal: a dollar of 412.5 gr, 900/1000, holds 0.7734375 oz t (Act of 18 January 1837)', () => {
-    const found = fields('metal', ['412.5 gr', '900/1000']);
+    const found = fields('metal', ['412.5 grains', '900/1000']);
     expect(found).toMatchObject({
       fineTroyOunces: { low: near(0.7734375, 9), high: near(0.7734375, 9) },
     });
@@ -108,7 +108,7 @@ describe('The command line', () => {
   test.for([
     [['axis', '13h'], 'Write 1h.'],
     [['weigth', '1 g'], 'Write one of date, grade, weight'],
-    [['metal', '1 g'], 'metal takes weight, then fineness'],
+    [['metal', '1 g'], '"1 g" gives no fineness. Write it after the weight'],
     [['mask', 'A', 'B', 'C'], 'nothing more'],
     [['mask', '**', 'REX'], 'at least one letter'],
     [['dies', '318', 'many', '12'], 'whole numbers'],

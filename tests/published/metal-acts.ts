@@ -20,7 +20,7 @@ const CODE = '31 U.S.C. 5112(a); 22 carats by the mint';
 export const publishedMetal: readonly PublishedMetal[] = [
   {
     coin: 'eagle of 1792',
-    weight: '270 gr',
+    weight: '270 grains',
     fineness: '11/12',
     fine: 247.5,
     unit: 'gr',
@@ -29,7 +29,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'half eagle of 1792',
-    weight: '135 gr',
+    weight: '135 grains',
     fineness: '11/12',
     fine: 123.75,
     unit: 'gr',
@@ -38,7 +38,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'quarter eagle of 1792',
-    weight: '67 4/8 gr',
+    weight: '67 4/8 grains',
     fineness: '11/12',
     fine: 61.875,
     unit: 'gr',
@@ -47,7 +47,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'dollar of 1792',
-    weight: '416 gr',
+    weight: '416 grains',
     fineness: '1485/1664',
     fine: 371.25,
     unit: 'gr',
@@ -56,7 +56,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'half dollar of 1792',
-    weight: '208 gr',
+    weight: '208 grains',
     fineness: '1485/1664',
     fine: 185.625,
     unit: 'gr',
@@ -65,7 +65,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'quarter of 1792',
-    weight: '104 gr',
+    weight: '104 grains',
     fineness: '1485/1664',
     fine: 92.8125,
     unit: 'gr',
@@ -74,7 +74,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'disme of 1792',
-    weight: '41 3/5 gr',
+    weight: '41 3/5 grains',
     fineness: '1485/1664',
     fine: 37.125,
     unit: 'gr',
@@ -83,7 +83,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'half disme of 1792',
-    weight: '20 4/5 gr',
+    weight: '20 4/5 grains',
     fineness: '1485/1664',
     fine: 18.5625,
     unit: 'gr',
@@ -92,7 +92,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'dollar of 1837',
-    weight: '412½ gr',
+    weight: '412½ grains',
     fineness: '900/1000',
     fine: 371.25,
     unit: 'gr',
@@ -101,7 +101,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'dollar of 1837',
-    weight: '412½ gr',
+    weight: '412½ grains',
     fineness: '900/1000',
     fine: 0.7734375,
     unit: 'oz t',
@@ -110,7 +110,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'eagle of 1837',
-    weight: '258 gr',
+    weight: '258 grains',
     fineness: '900/1000',
     fine: 15.0463,
     unit: 'g',
@@ -119,7 +119,7 @@ export const publishedMetal: readonly PublishedMetal[] = [
   },
   {
     coin: 'sovereign',
-    weight: '123.27447 gr',
+    weight: '123.27447 grains',
     fineness: '22 ct',
     fine: 0.23542,
     unit: 'oz t',

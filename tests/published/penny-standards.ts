@@ -6,7 +6,7 @@ export const pennyStandards = [
   {
     from: 1247,
     to: 1279,
-    grains: '22 38/121 gr',
+    grains: '22 38/121 grains',
     fineness: '11 oz 2 dwt',
     grams: 1.4459,
     fineGrams: 1.3375,
@@ -15,7 +15,7 @@ export const pennyStandards = [
   {
     from: 1279,
     to: 1346,
-    grains: '22 2/9 gr',
+    grains: '22 2/9 grains',
     fineness: '11 oz 2 dwt',
     grams: 1.44,
     fineGrams: 1.332,
@@ -24,7 +24,7 @@ export const pennyStandards = [
   {
     from: 1346,
     to: 1351,
-    grains: '20 gr',
+    grains: '20 grains',
     fineness: '11 oz 2 dwt',
     grams: 1.296,
     fineGrams: 1.1988,
@@ -33,7 +33,7 @@ export const pennyStandards = [
   {
     from: 1351,
     to: 1412,
-    grains: '18 gr',
+    grains: '18 grains',
     fineness: '11 oz 2 dwt',
     grams: 1.1664,
     fineGrams: 1.0789,
@@ -42,7 +42,7 @@ export const pennyStandards = [
   {
     from: 1412,
     to: 1464,
-    grains: '15 gr',
+    grains: '15 grains',
     fineness: '11 oz 2 dwt',
     grams: 0.972,
     fineGrams: 0.8991,
@@ -51,7 +51,7 @@ export const pennyStandards = [
   {
     from: 1464,
     to: 1526,
-    grains: '12 gr',
+    grains: '12 grains',
     fineness: '11 oz 2 dwt',
     grams: 0.7776,
     fineGrams: 0.7193,
@@ -60,7 +60,7 @@ export const pennyStandards = [
   {
     from: 1526,
     to: 1544,
-    grains: '10 2/3 gr',
+    grains: '10 2/3 grains',
     fineness: '11 oz 2 dwt',
     grams: 0.6912,
     fineGrams: 0.6393,
@@ -69,7 +69,7 @@ export const pennyStandards = [
   {
     from: 1545,
     to: 1551,
-    grains: '10 gr',
+    grains: '10 grains',
     fineness: '4 oz',
     grams: 0.648,
     fineGrams: 0.216,
@@ -78,7 +78,7 @@ export const pennyStandards = [
   {
     from: 1560,
     to: 1601,
-    grains: '8 gr',
+    grains: '8 grains',
     fineness: '11 oz 2 dwt',
     grams: 0.5184,
     fineGrams: 0.4795,
@@ -87,7 +87,7 @@ export const pennyStandards = [
   {
     from: 1601,
     to: 1816,
-    grains: '7 23/31 gr',
+    grains: '7 23/31 grains',
     fineness: '11 oz 2 dwt',
     grams: 0.5017,
     fineGrams: 0.464,

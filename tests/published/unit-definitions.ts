@@ -9,9 +9,9 @@ export const weightDefinitions: readonly { write: string; grams: number; source:
   { write: '12 oz t', grams: 373.2417216, source: `${AGREEMENT}: the troy pound` },
   { write: '1 oz av', grams: 28.349523125, source: AGREEMENT },
   { write: '16 oz av', grams: 453.59237, source: `${AGREEMENT}: the pound` },
-  { write: '7000 gr', grams: 453.59237, source: `${AGREEMENT}: the pound` },
-  { write: '5400 gr', grams: 349.914114, source: 'the Tower pound of 5400 grains' },
-  { write: '437 1/2 gr', grams: 28.349523125, source: AGREEMENT },
+  { write: '7000 grains', grams: 453.59237, source: `${AGREEMENT}: the pound` },
+  { write: '5400 grains', grams: 349.914114, source: 'the Tower pound of 5400 grains' },
+  { write: '437 1/2 grains', grams: 28.349523125, source: AGREEMENT },
 ];
 
 export const lengthDefinitions: readonly { write: string; millimetres: number; source: string }[] = [

@@ -33,9 +33,9 @@ const parts = <S extends string>(of: S) => [`${of} legend`, `${of} reading`, `${
  * Every field of a piece, one row each: the schema that reads it, and everything else the program knows about it. The
  * schema of `piece.md`, the public data, the table `pieces.csv`, what a spreadsheet can be read into, the reference in
  * `content/README.md` and the form at the desk follow from it. `reigns` (from the rulers' files) let a date say
- * `Edward I, year 7`.
+ * `Edward I, year 7`; `gr` is what the cabinet means by it.
  */
-export function pieceRows(context: DateContext = {}) {
+export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
   const date = field((text) => parseDate(text, context), 'date-unreadable');
   const [altered, found, link] = [alteredRows(context), foundRows(context), linkRows(context)];
   return {
@@ -111,7 +111,7 @@ export function pieceRows(context: DateContext = {}) {
       targets: ['fineness'], inherited: true, example: '925/1000',
       says: 'How fine: `22 ct`, `11 oz 2 dwt`, `0.90/0.92`, `15 loth`.',
     }),
-    weight: row(orBlank(field(parseWeight, 'weight-unreadable')).optional(), {
+    weight: row(orBlank(field((text) => parseWeight(text, { gr }), 'weight-unreadable')).optional(), {
       label: 'Weight', control: 'line', reads: 'weight', blanks: true, seen: 'data', print: formatWeight,
       targets: ['weight'], example: '1.38 g ± 0.01', says: 'What it weighs, with the unit: g, gr (grains), dwt, oz t.',
     }),

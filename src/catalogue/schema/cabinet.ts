@@ -44,6 +44,8 @@ export const cabinetSchema = z.strictObject({
   /** `yes` marks invented data; only then may git track `private/`. */
   demo: z.enum(['yes', 'no']).default('no'),
   units: z.enum(['metric', 'grains']).default('metric'),
+  /** What `gr` after a weight means in this cabinet; left out, each one is asked about. */
+  gr: z.enum(['grains', 'grams']).optional(),
   /** The money the ledger is kept in: GBP. */
   currency: z
     .string()

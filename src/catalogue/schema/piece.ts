@@ -4,8 +4,8 @@ import { pieceRows } from '../fields/piece-fields.ts';
 import { shapeOf } from '../fields/row.ts';
 
 /** The schema of `piece.md`: the table of a piece's fields, and no other field; the context settles dates with two readings. */
-export function pieceSchema(context: DateContext = {}) {
-  return z.strictObject(shapeOf(pieceRows(context)));
+export function pieceSchema(context: DateContext = {}, gr?: 'grains' | 'grams') {
+  return z.strictObject(shapeOf(pieceRows(context, gr)));
 }
 
 export type PieceFields = z.infer<ReturnType<typeof pieceSchema>>;

@@ -33,7 +33,7 @@ export const QUESTIONS: readonly Question[] = [
   { flag: 'dated', },
   { flag: 'metal', asks: 'What is it made of?', example: 'silver' },
   { flag: 'fineness', reads: 'fineness' },
-  { flag: 'weight', asks: 'What does it weigh?', example: '1.38 g, 21.3 gr', reads: 'weight' },
+  { flag: 'weight', asks: 'What does it weigh?', example: '1.38 g, 21.3 grains', reads: 'weight' },
   { flag: 'diameter', asks: 'How wide is it?', example: '18.6 mm, or 9 x 24 mm', reads: 'size' },
   { flag: 'thickness', reads: 'length' },
   { flag: 'axis', asks: 'How do the faces stand to one another?', example: '6h; none for a cast or one-sided piece', reads: 'axis' },

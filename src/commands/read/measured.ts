@@ -1,13 +1,17 @@
 import { formatAxis, parseAxis } from '../../core/measures/parse-axis.ts';
 import { formatLength, parseLength } from '../../core/measures/parse-length.ts';
 import { formatWeight, parseWeight } from '../../core/measures/parse-weight.ts';
+import type { Weight } from '../../core/measures/parse-weight.ts';
 import { fineMetal } from '../../core/metal/fine-metal.ts';
 import { formatFineness, parseFineness } from '../../core/metal/parse-fineness.ts';
+import type { Fineness } from '../../core/metal/parse-fineness.ts';
+import { refuse } from '../../core/outcome.ts';
+import type { Outcome } from '../../core/outcome.ts';
 import { parseGravity } from '../../core/metal/specific-gravity.ts';
 import { answer, figure, ofOneText, span } from './kind.ts';
 import type { Kind } from './kind.ts';
 
-const weight = ofOneText('weight', ['1.38 g ± 0.01', '21.3 gr', '1 oz'], (text) =>
+const weight = ofOneText('weight', ['1.38 g ± 0.01', '21.3 grains', '1 oz'], (text) =>
   answer(parseWeight(text), (read) => ({
     sentence: `${formatWeight(read)}: ${figure(read.grams, 4)} grams${read.plusMinus === null ? ', no precision stated' : ` ± ${figure(read.plusMinus, 4)}`}.`,
     fields: { grams: read.grams, plusMinus: read.plusMinus },
@@ -31,9 +35,10 @@ const fineness = ofOneText('fineness', ['11 oz 2 dwt', '22 ct', '0.90/0.92'], (t
 const metal: Kind = {
   name: 'metal',
   args: ['weight', 'fineness'],
-  examples: [['412.5 gr', '900/1000']],
-  read: ([heavy = '', fine = '']) => {
-    const [weighed, assayed] = [parseWeight(heavy), parseFineness(fine)];
+  optional: 1,
+  examples: [['412.5 grains', '900/1000'], ['7.98805 g 22 ct']],
+  read: (words) => {
+    const [weighed, assayed] = weightAndFineness(words);
     if (!weighed.ok) return weighed;
     return answer(assayed, (read) => {
       const found = fineMetal(weighed.value, read);
@@ -45,6 +50,20 @@ const metal: Kind = {
     });
   },
 };
+
+/** A weight and a fineness, in two texts or in one: the longest beginning that is a weight before what is a fineness. */
+function weightAndFineness([first = '', ...more]: readonly string[]): readonly [Outcome<Weight>, Outcome<Fineness>] {
+  if (more.length > 0) return [parseWeight(first), parseFineness(more.join(' '))];
+  const words = first.split(/[\s,;]+/u);
+  for (let at = words.length - 1; at > 0; at -= 1) {
+    const parted = [parseWeight(words.slice(0, at).join(' ')), parseFineness(words.slice(at).join(' '))] as const;
+    if (parted[0].ok && parted[1].ok) return parted;
+  }
+  const half = parseWeight(first);
+  return half.ok
+    ? [half, refuse(`"${first}" gives no fineness. Write it after the weight, like 7.98805 g 22 ct.`)]
+    : [half, parseFineness('')];
+}
 
 const gravity: Kind = {
   name: 'gravity',

@@ -112,7 +112,7 @@ const LEANS: Readonly<Record<Leaning, number>> = { near: -4, low: -2, plain: 0, 
 function rankOf(row: ScaleWord, leaning: Leaning, { words }: Scale): Interval {
   const at = words.indexOf(row);
   const top = row.upTo === undefined ? at : words.findIndex(({ word }) => word === row.upTo);
-  return { low: at * 10 + LEANS[leaning], high: top * 10 + LEANS[leaning] };
+  return { low: (at + 1) * 10 + LEANS[leaning], high: (top + 1) * 10 + LEANS[leaning] };
 }
 
 /** A name without stops, spaces and the hyphens inside it: `E.F.`, `vz-st`. */

@@ -6,6 +6,11 @@ import { quoted, tidy } from './amount.ts';
 export type Axis = { readonly hours: number | null };
 
 const HOUR = /^(\d{1,3})(?: ?(?:h|h\.|hrs?\.?|hours?|o'?clock|o’clock|uhr))?$/i;
+/** `6:00`, and a Roman hour, as a clock face has it. */
+const CLOCK = /^(\d{1,2})[:.]00(?: ?h)?$/i;
+const ROMAN = new Map(
+  ['i', 'ii', 'iii', 'iv', 'v', 'vi', 'vii', 'viii', 'ix', 'x', 'xi', 'xii'].map((word, at) => [word, at + 1]),
+);
 const TWICE = /^([^()]+) \(([^()]+)\)$/;
 const DEGREES = /^(\d{1,3}) ?(?:°|deg\.?|degrees?)$/i;
 
@@ -38,6 +43,10 @@ const NAMED: ReadonlyMap<string, number | null> = new Map<string, number | null>
   ['↑↑', 12],
   ['↑→', 3],
   ['↑←', 9],
+  ['⇅', 6],
+  ['⇵', 6],
+  ['↕', 6],
+  ['⇈', 12],
 ]);
 
 const ASK = 'Write a clock hour like 6h, or none for a piece with one face or cast.';
@@ -57,6 +66,12 @@ export function parseAxis(text: string): Outcome<Axis> {
   if (named !== undefined) return good({ hours: named });
   const hour = HOUR.exec(words)?.[1];
   if (hour !== undefined) return readHour(Number(hour), text);
+  const clock = CLOCK.exec(words)?.[1];
+  if (clock !== undefined) return readHour(Number(clock), text);
+  if (/^\d{1,2}:\d\d/.test(words))
+    return refuse(`A die axis is a whole hour of the clock; ${quoted(text)} lies between two. Write the nearer one.`);
+  const roman = ROMAN.get(words.replace(/ ?h\.?$/, ''));
+  if (roman !== undefined) return readHour(roman, text);
   const degrees = DEGREES.exec(words)?.[1];
   if (degrees !== undefined) return readDegrees(Number(degrees), text);
   if (/[↖↗↘↙]/.test(words))
@@ -94,5 +109,9 @@ function readDegrees(degrees: number, text: string): Outcome<Axis> {
   const hours = Math.round(degrees / 30) % 12 || 12;
   if (degrees <= 360 && degrees % 30 === 0) return good({ hours });
   if (degrees > 360) return refuse(`A turn has 360 degrees; this says ${quoted(text)}. ${ASK}`);
-  return refuse(`A die axis is kept to the nearest hour of 30 degrees; this says ${quoted(text)}. Write ${hours}h.`);
+  const [before, after] = [Math.floor(degrees / 30), Math.floor(degrees / 30) + 1].map((hour) => `${hour % 12 || 12}h`);
+  const nearer = degrees % 30 === 15 ? `${before} or ${after}` : `${hours}h`;
+  return refuse(
+    `A die axis is kept to the hour of 30 degrees; ${quoted(text)} lies between ${before} and ${after}. Write ${nearer}.`,
+  );
 }

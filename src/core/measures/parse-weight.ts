@@ -2,7 +2,7 @@ import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 import { AMOUNT, mayBeRange, quoted, readAmount, tidy, writeAmount } from './amount.ts';
 import type { Interval } from './units.ts';
-import { WEIGHT_UNITS, readWeightUnit } from './weight-units.ts';
+import { WEIGHT_UNITS, isGr, readWeightUnit } from './weight-units.ts';
 import type { WeightUnit } from './weight-units.ts';
 
 /** A weight as it was written. */
@@ -26,13 +26,23 @@ const TWICE = /^(.+?) ?(?:\((.+)\)|= ?(.+))$/;
 const SIDE_BY_SIDE = new RegExp(`^(${AMOUNT} ?[a-zа-я][a-zа-я. ]*?) ?[,;/]? ?(${AMOUNT} ?[a-zа-я].*)$`, 'i');
 const METRIC: ReadonlySet<WeightUnit> = new Set(['g', 'mg', 'kg']);
 const LONGEST = 80;
-const ASK = 'Write a number and its unit, like 1.38 g, 21.3 gr, 2 dwt or 0.5 oz t.';
+const ASK = 'Write a number and its unit, like 1.38 g, 21.3 grains, 2 dwt or 0.5 oz t.';
 
-/** Reads `1.38 g`, `21.3 gr`, `1 dwt 4½ gr`, `1.38 g ± 0.01`, `1.42/1.45 g`, `1.38 g (21.3 gr)`. */
-export function parseWeight(text: string): Outcome<Weight> {
+/** What `gr` means where nothing beside it tells; left out, it is asked about. */
+export type WeightOptions = { readonly gr?: 'grains' | 'grams' | undefined };
+
+/** How a sum reads `gr`: as it was settled, as grains because a second weight bears it out, or not at all. */
+type Gr = 'grains' | 'grams' | 'asks';
+
+/**
+ * Reads `1.38 g`, `21.3 grains`, `1 dwt 4½ gr`, `1.38 g ± 0.01`, `1.42/1.45 g`, `1.38 g (21.3 gr)`. A `gr` is a grain beside a
+ * pennyweight or an ounce, or where grams beside it agree; else it asks, unless `gr` says what it is.
+ */
+export function parseWeight(text: string, options: WeightOptions = {}): Outcome<Weight> {
   const words = tidy(text);
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a weight. ${ASK}`);
-  const outcome = readPrecise(words) ?? readTwice(words) ?? readSpan(words) ?? readSum(words);
+  const gr = options.gr ?? 'asks';
+  const outcome = readPrecise(words, gr) ?? readTwice(words) ?? readSpan(words, gr) ?? readSum(words, gr);
   return outcome.ok ? good({ ...outcome.value, text: text.trim() }) : outcome;
 }
 
@@ -52,11 +62,11 @@ export function weightSpan(weight: { readonly grams: number; readonly plusMinus:
   return { low: weight.grams - off, high: weight.grams + off };
 }
 
-function readPrecise(words: string): Outcome<Weight> | null {
+function readPrecise(words: string, gr: Gr): Outcome<Weight> | null {
   const [, before = '', amount = '', after = ''] = PRECISION.exec(words) ?? [];
   if (amount === '') return null;
   const unitAfter = readWeightUnit(after);
-  const whole = readSum(/[a-z]/i.test(before) ? before : `${before} ${after}`);
+  const whole = readSum(/[a-z]/i.test(before) ? before : `${before} ${after}`, gr);
   if (!whole.ok) return whole;
   const unit = after === '' ? whole.value.unit : unitAfter;
   const off = readAmount(amount);
@@ -83,7 +93,7 @@ function readTwice(words: string): Outcome<Weight> | null {
   const [, before, inside, after] = TWICE.exec(words) ?? [];
   const [first = before, second = inside ?? after] = sideBySide(words) ?? [];
   if (first === undefined || second === undefined) return null;
-  const [one, other] = [readSum(first), readSum(second)];
+  const [one, other] = [readSum(first, 'grains'), readSum(second, 'grains')];
   if (!one.ok) return one;
   if (!other.ok) return other;
   const apart = Math.abs(one.value.grams - other.value.grams);
@@ -94,13 +104,13 @@ function readTwice(words: string): Outcome<Weight> | null {
   return refuse(`${quoted(second)} is ${instead}, not ${first}. Write the one that is right.`);
 }
 
-function readSpan(words: string): Outcome<Weight> | null {
+function readSpan(words: string, gr: Gr): Outcome<Weight> | null {
   const match = RANGE.exec(words);
   const fraction = readAmount(words.replace(/ ?[a-z. ]+$/i, ''));
   if (match === null || (fraction !== null && fraction !== 'two ways')) return null;
   const [, from = '', unitFrom = '', to = '', unitTo = ''] = match;
-  const low = readSum(`${from} ${unitFrom === '' ? unitTo : unitFrom}`);
-  const high = readSum(`${to} ${unitTo}`);
+  const low = readSum(`${from} ${unitFrom === '' ? unitTo : unitFrom}`, gr);
+  const high = readSum(`${to} ${unitTo}`, gr);
   if (!low.ok) return low;
   if (!high.ok) return high;
   const [a, b] = [low.value.grams, high.value.grams];
@@ -109,7 +119,7 @@ function readSpan(words: string): Outcome<Weight> | null {
   return good({ ...high.value, grams: (a + b) / 2, plusMinus: (b - a) / 2, decimals, range: true });
 }
 
-function readSum(words: string): Outcome<Weight> {
+function readSum(words: string, gr: Gr): Outcome<Weight> {
   const parts = [...words.matchAll(PART)];
   if (parts.length === 0 || words.replace(PART, '').replace(/[ ,]/g, '') !== '') return refuse(blame(words));
   const pennyweights = parts.some(([, , unit = '']) => readWeightUnit(unit) === 'dwt');
@@ -118,14 +128,15 @@ function readSum(words: string): Outcome<Weight> {
   for (const [, number = '', unitText = ''] of parts) {
     const read = readWeightUnit(unitText);
     // Only the troy ounce is counted in pennyweights, so an ounce beside them is no guess.
-    const unit = read === 'ounce' && pennyweights ? 'oz t' : read;
+    const known = read === 'ounce' && pennyweights ? 'oz t' : read;
+    const alone: boolean = isGr(unitText) && !(last !== null && (last.unit === 'dwt' || last.unit === 'oz t'));
+    const unit: WeightUnit | 'ounce' | null = alone && gr === 'grams' ? 'g' : known;
     if (unit === 'ounce') return refuse(whichOunce(words, number));
     if (unit === null) return refuse(blame(words));
     const amount = readAmount(number);
     if (amount === 'two ways') return refuse(whichComma(words, number));
     if (amount === null) return refuse(blame(words));
-    if (unit === 'gr' && number.includes(',') && !/^(?:gn|grain)/i.test(unitText))
-      return refuse(whichGr(words, number));
+    if (alone && gr === 'asks') return refuse(whichGr(words, number));
     const { perUnit } = WEIGHT_UNITS[unit];
     if (mayBeRange(number, METRIC.has(unit)))
       return refuse(
@@ -150,16 +161,15 @@ export function lastPlace(weight: Pick<Weight, 'unit' | 'decimals'>): number {
 const whichOunce = (words: string, number: string) =>
   `${quoted(words)} does not say which ounce. Write ${number} oz t (troy, 31.103 g) or ${number} oz av (avoirdupois, 28.350 g).`;
 
-/** Who writes a decimal comma writes gr for grams as often as not. */
 const whichGr = (words: string, number: string) =>
-  `The gr in ${quoted(words)} may be grams or grains. Write ${number} g or ${number} grains.`;
+  `The gr in ${quoted(words)} may be grams or grains. Write ${number} g or ${number} grains, or once in cabinet.yaml, gr: grains.`;
 
 const whichComma = (words: string, number: string) =>
   `The comma in ${quoted(words)} can be read two ways. Write ${number.replace(',', '.')} or ${number.replace(',', '')}.`;
 
 function blame(words: string): string {
   if (/^[\d.,/ ½¼¾]+$/.test(words))
-    return `${quoted(words)} has no unit. Write ${words} g for grams or ${words} gr for grains.`;
+    return `${quoted(words)} has no unit. Write ${words} g for grams or ${words} grains.`;
   if (/^(c|ca|about|circa|approx)\b/i.test(words))
     return `${quoted(words)} does not say how near it is. Write it like 1.4 g ± 0.1.`;
   return `${quoted(words)} is not a weight. ${ASK}`;

@@ -6,8 +6,8 @@ export const WEIGHT_READINGS: readonly Reading[] = [
   { write: '1,38 g', means: '1.38 g; a comma before two figures is a decimal mark' },
   { write: '1.38 g ± 0.01', means: '1.38 g ± 0.01; somewhere from 1.37 to 1.39 g' },
   { write: '1.42/1.45 g', means: '1.42–1.45 g; the ends of a range' },
-  { write: '22 2/9 gr', means: '22.2222 gr; gr is always the grain, 0.06479891 g' },
-  { write: '1 dwt 4½ gr', means: '28.5 gr; a pennyweight is 24 grains' },
+  { write: '22 2/9 grains', means: '22.2222 grains; a grain is 0.06479891 g' },
+  { write: '1 dwt 4½ gr', means: '28.5 grains; a pennyweight is 24 grains' },
   { write: '0.5 oz t', means: '0.5 oz t; the troy ounce, 31.1034768 g' },
   { write: '0.5 oz av', means: '0.5 oz av; the avoirdupois ounce, 28.349523125 g' },
   { write: '1.38 g, 21.3 gr', means: '1.38 g; grams and grains side by side are one weight and no sum' },
@@ -21,14 +21,15 @@ export const WEIGHT_REFUSALS: readonly Reading[] = [
   },
   { write: '1,380 g', means: 'The comma in "1,380 g" can be read two ways. Write 1.380 or 1380.' },
   {
-    write: '1,38 gr',
-    means: 'The gr in "1,38 gr" may be grams or grains. Write 1,38 g or 1,38 grains.',
+    write: '21.3 gr',
+    means:
+      'The gr in "21.3 gr" may be grams or grains. Write 21.3 g or 21.3 grains, or once in cabinet.yaml, gr: grains.',
   },
   {
     write: '22/23 g',
     means: '"22/23 g" may be a range or a fraction. Write 22-23 g for the range.',
   },
-  { write: '1.38', means: '"1.38" has no unit. Write 1.38 g for grams or 1.38 gr for grains.' },
+  { write: '1.38', means: '"1.38" has no unit. Write 1.38 g for grams or 1.38 grains.' },
 ];
 
 export const SIZE_READINGS: readonly Reading[] = [

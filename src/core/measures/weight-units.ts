@@ -13,7 +13,7 @@ export const WEIGHT_UNITS: Readonly<Record<WeightUnit, UnitRow>> = {
   },
   mg: { perUnit: 0.001, sign: 'mg', names: ['mg', 'milligram', 'milligrams'] },
   kg: { perUnit: 1000, sign: 'kg', names: ['kg', 'kgs', 'kilo', 'kilogram', 'kilograms'] },
-  gr: { perUnit: GRAIN, sign: 'gr', names: ['gr', 'grs', 'gn', 'gns', 'grain', 'grains'] },
+  gr: { perUnit: GRAIN, sign: 'grains', names: ['gr', 'grs', 'gn', 'gns', 'grain', 'grains'] },
   dwt: { perUnit: PENNYWEIGHT, sign: 'dwt', names: ['dwt', 'dwts', 'pennyweight', 'pennyweights'] },
   'oz t': {
     perUnit: TROY_OUNCE,
@@ -55,6 +55,11 @@ const BY_NAME: ReadonlyMap<string, WeightUnit> = new Map(
     WEIGHT_UNITS[unit].names.map((name) => [name, unit] as const),
   ),
 );
+
+/** `gr` and `grs`: grains in Britain and America, grams to many on the Continent. */
+export function isGr(text: string): boolean {
+  return /^grs?\.?$/i.test(text.trim());
+}
 
 /** The unit meant; `'ounce'` when an ounce is named and not which; null when it is none we know. */
 export function readWeightUnit(text: string): WeightUnit | 'ounce' | null {

@@ -20,12 +20,23 @@ const FINE_AFTER = /(?<=\d) (?:fine|fein|fin)$/i;
 /** `15-lötig`, `22-carat`: no range. */
 const HYPHEN = /(?<=\d)-(?=l(?:ö|oe)th?ig|[ck]arat)/i;
 /** A law may count in odd parts, 1485/1664; a share this small of so many is a slip of the pen. */
+/** `925er Silber`, `Feingehalt 750/1000`, `titre 900`: words around a figure that say no more than that it is a fineness. */
+const FINENESS_BEFORE = /^(?:feingehalt|feinheit|titre|titolo|ley|fineness|gehalte)[: ]+(?=[\d.,])/i;
+const GERMAN_AFTER = /^(\d{3}(?:[.,]\d)?)er(?:[ -]?(?:silber|gold))?$/i;
+/** `XI ounces`, `XI oz. II dwt.`, as indentures write them. */
+const ROMAN_OUNCES = /\b([ivx]{1,4})(?=\.? ?(?:oz|ounces?|dwts?|pennyweights?|car(?:at|rat)s?)\b)/gi;
 const LEAST_ODD = 0.05;
 const LONGEST = 60;
 
 /** Reads `925/1000`, `.925`, `92.5 %`, `22 ct`, `23 ct 3½ gr`, `11 oz 2 dwt`, `15 loth`, `0.90/0.92`, `sterling`. */
 export function parseFineness(text: string): Outcome<Fineness> {
-  const words = tidy(text).replace(METAL_BEFORE, '').replace(FINE_AFTER, '').replace(HYPHEN, ' ');
+  const words = tidy(text)
+    .replace(FINENESS_BEFORE, '')
+    .replace(METAL_BEFORE, '')
+    .replace(GERMAN_AFTER, '$1')
+    .replace(ROMAN_OUNCES, (_, roman: string) => String(romanValue(roman)))
+    .replace(FINE_AFTER, '')
+    .replace(HYPHEN, ' ');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a fineness. ${ASK}`);
   const ends = readSlash(words) ?? readRange(words) ?? readOne(words);
   if (!ends.ok) return ends;
@@ -33,6 +44,12 @@ export function parseFineness(text: string): Outcome<Fineness> {
   if (!(ends.value.low > 0))
     return refuse(`${quoted(text)} leaves no fine metal. Leave the fineness out when it is not known.`);
   return good({ ...ends.value, text: text.trim() });
+}
+
+/** A numeral up to the thirties. */
+function romanValue(roman: string): number {
+  const values = Array.from(roman.toLowerCase(), (letter) => ({ i: 1, v: 5, x: 10 })[letter] ?? 0);
+  return values.reduce((sum, value, at) => sum + (value < (values[at + 1] ?? 0) ? -value : value), 0);
 }
 
 /** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`, `11/12–23/24`. */
@@ -57,6 +74,11 @@ function readSlash(words: string): Outcome<Interval> | null {
   const [, first, second = ''] = SLASH.exec(words) ?? [];
   if (first === undefined) return null;
   const [a, b] = [Number(first.replace(',', '.')), Number(second.replace(',', '.'))];
+  // 0.900/1000 is nine tenths written twice, or next to nothing.
+  if (a < 1 && b >= 100)
+    return refuse(
+      `${quoted(words)} mixes two ways of writing. Write ${writeAmount(a * 1000)}/1000, or ${writeAmount(a)}.`,
+    );
   if (a <= 1 && b <= 1 && /[.,]/.test(words)) return ordered(a, b, words);
   if (FINENESS_DENOMINATORS.has(b) || (b > 1000 && a / b > LEAST_ODD)) return good({ low: a / b, high: a / b });
   if (a >= 100 && a < b && b < 1000) {
@@ -94,6 +116,11 @@ function readOne(words: string): Outcome<Interval> {
     const amount = readAmount(percent.replace(',', '.'));
     if (amount !== null && amount !== 'two ways') return exactly(Number((amount.value / 100).toFixed(12)));
   }
+  // `916 2/3`, `916⅔`: thousandths with a fraction.
+  const mixed = /^\d{3} ?(?:\d\/\d|[⅓⅔½¼¾])(?: ?(?:‰|fine))?$/.test(plain)
+    ? readAmount(plain.replace(/ ?(?:‰|fine)$/, ''))
+    : null;
+  if (mixed !== null && mixed !== 'two ways') return exactly(mixed.value / 1000);
   const millesimal = MILLESIMAL.exec(plain)?.[1];
   if (millesimal !== undefined) return exactly(Number(millesimal.replace(',', '.')) / 1000);
   const old = readOldFineness(plain);

@@ -18,10 +18,40 @@ const PLACES: Readonly<Record<string, number>> = {
   ESP: 0, ITL: 0, BEF: 0, LUF: 0,
 }; // prettier-ignore
 
-/** The signs that stand for one currency here; `$` alone is the dollar of the United States. */
+/** The signs that stand for one currency. A bare `$` stands for many, and asks. */
 export const SIGNS: Readonly<Record<string, string>> = {
-  '£': 'GBP', '$': 'USD', '€': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
+  '£': 'GBP', '€': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
 }; // prettier-ignore
+
+/** The currencies that are called dollars and written with its sign. */
+const DOLLARS = [
+  'USD',
+  'CAD',
+  'AUD',
+  'NZD',
+  'HKD',
+  'SGD',
+  'BBD',
+  'BMD',
+  'BND',
+  'BSD',
+  'BZD',
+  'FJD',
+  'GYD',
+  'JMD',
+  'KYD',
+  'LRD',
+  'NAD',
+  'SBD',
+  'SRD',
+  'TTD',
+  'TWD',
+  'XCD',
+];
+
+export function isDollar(code: string | undefined): code is string {
+  return code !== undefined && DOLLARS.includes(code);
+}
 
 export function isCurrency(code: string): boolean {
   return CODES.includes(code);

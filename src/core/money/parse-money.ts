@@ -1,7 +1,7 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 import { tidy } from '../measures/amount.ts';
-import { SIGNS, isCurrency, placesOf } from './currencies.ts';
+import { SIGNS, isCurrency, isDollar, placesOf } from './currencies.ts';
 import type { Money } from './money.ts';
 import { parseSterling } from './sterling.ts';
 
@@ -29,16 +29,24 @@ function figures(amount: string, places: number): { readonly whole: string; read
 }
 
 /** The currency a text begins or ends with, and the amount between. */
-function takeCurrency(text: string): { readonly currency: string; readonly amount: string } | string {
+function takeCurrency(
+  text: string,
+  dollar: string | undefined,
+): { readonly currency: string; readonly amount: string } | string {
   const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(text) ?? [];
   const named = [before.trim(), after.trim()].filter((word) => word !== '' && word !== '-' && word !== '.-');
   if (amount === '') return `"${text}" has no amount. ${HOW}.`;
   if (named.length === 0) return `"${text}" does not say in which currency. ${HOW}.`;
-  const currencies = named.map((word) => SIGNS[word.toUpperCase()] ?? word.toUpperCase());
+  const home = isDollar(dollar) ? dollar : undefined;
+  if (named.includes('$') && home === undefined && !named.some((word) => isCurrency(word.toUpperCase())))
+    return `"${text}" does not say which dollar. Write USD, CAD, AUD or another before the amount: USD ${amount}.`;
+  const currencies = named
+    .filter((word) => word !== '$' || home !== undefined || named.length === 1)
+    .map((word) => (word === '$' ? (home ?? '') : (SIGNS[word.toUpperCase()] ?? word.toUpperCase())));
   const coin = named.find((word) => COINS.test(word));
   if (coin !== undefined)
     return `"${coin}" are coins, and no currency to keep books in. Write what was paid: £5.00, GBP 5.00 or EUR 1234.50.`;
-  const unknown = named.find((_, i) => !isCurrency(currencies[i] ?? ''));
+  const unknown = currencies.find((code) => !isCurrency(code));
   if (unknown === '-' || /^-|-$/u.test(before.trim()))
     return `"${text}" is less than nothing. Write what was paid: £5.00.`;
   if (unknown !== undefined)
@@ -50,15 +58,15 @@ function takeCurrency(text: string): { readonly currency: string; readonly amoun
 
 /**
  * Reads `£5.00`, `GBP 5`, `1,234.50 USD`, `€ 1.234,50`, and pounds, shillings and pence that come to whole new pence
- * (`£1 2s`). The amount is exact: no more places than the currency has.
+ * (`£1 2s`). The amount is exact: no more places than the currency has. A bare `$` asks which, unless the currency of the cabinet, `dollar`, is one.
  */
-export function parseMoney(text: string): Outcome<Money> {
+export function parseMoney(text: string, { dollar }: { readonly dollar?: string | undefined } = {}): Outcome<Money> {
   const written = text.trim();
   const plain = tidy(text).replace(NOTHING_AFTER, '');
   if (written.length > 60) return refuse(`An amount of money is short; this has ${written.length} characters. ${HOW}.`);
   const old = parseSterling(plain);
   if (old !== null) return old.ok ? good({ ...old.value, text: written }) : old;
-  const taken = takeCurrency(plain);
+  const taken = takeCurrency(plain, dollar);
   if (typeof taken === 'string') return refuse(taken);
   const places = placesOf(taken.currency);
   const read = figures(taken.amount, places);

@@ -10,7 +10,7 @@ const FORMS = [
 ];
 
 /** A guinea has been 21 shillings since 1717 (proclamation of 22 December), and prices were named in them until 1971. */
-const GUINEAS = /^(\d+)\s*(?:guineas?|gns?\.?)$/iu;
+const GUINEAS = /^(\d+)?\s*(½|1\/2)?\s*(?:guineas?|gns?\.?)$/iu;
 const PENCE_IN_A_GUINEA = 105;
 /** Farthings of a penny are never a whole number of new pence. */
 const FARTHINGS = /^(.*?)(\d*)\s*(?:[¼½¾]|\b[13]\/[24])\s*d\.?$/iu;
@@ -26,8 +26,9 @@ const NEW_PENCE = 5;
 export function parseSterling(text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> | null {
   const newPence = /^(\d{1,9})\s*p\.?$/iu.exec(text)?.[1];
   if (newPence !== undefined) return good({ minor: Number(newPence), currency: 'GBP' });
-  const guineas = GUINEAS.exec(text)?.[1];
-  if (guineas !== undefined) return inGuineas(Number(guineas), text);
+  const guineas = GUINEAS.exec(text);
+  if (guineas !== null && (guineas[1] ?? guineas[2]) !== undefined)
+    return inGuineas(Number(guineas[1] ?? 0) + (guineas[2] === undefined ? 0 : 0.5), text);
   if (FARTHINGS.test(text))
     return refuse(
       `"${text}" has a part of an old penny, which is not a whole number of new pence. Write the nearest, such as £0.01, as you keep your books.`,
@@ -59,6 +60,10 @@ export function parseSterling(text: string): Outcome<{ readonly minor: number; r
 
 function inGuineas(guineas: number, text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> {
   const minor = guineas * PENCE_IN_A_GUINEA;
+  if (Number.isSafeInteger(2 * minor) && !Number.isInteger(minor))
+    return refuse(
+      `"${text}" is £${(minor / 100).toFixed(3)} in decimal money, not a whole number of pence. Write £${(Math.floor(minor) / 100).toFixed(2)}, or the next penny, as you keep your books.`,
+    );
   if (!Number.isSafeInteger(minor)) return refuse(`"${text}" is more money than there is. Write £1 2s 6d.`);
   return good({ minor, currency: 'GBP' });
 }

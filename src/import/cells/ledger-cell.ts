@@ -1,3 +1,4 @@
+import { formatMoney } from '../../core/money/format-money.ts';
 import { parseMoney } from '../../core/money/parse-money.ts';
 import type { Settings } from '../columns/mapping.ts';
 import type { LedgerField } from '../columns/targets.ts';
@@ -53,11 +54,14 @@ function sumOf(cell: Cell, currency: string | undefined): ReturnType<typeof dati
     .replace(/(\d)[.,](?=\s|$)/, '$1')
     .trim();
   const bare = /^[\d.,'’\s]+$/.test(tidy);
-  return moneyRead(bare && known !== undefined ? `${tidy} ${known}` : tidy, cell.text);
+  return moneyRead(bare && known !== undefined ? `${tidy} ${known}` : tidy, cell.text, known);
 }
 
-function moneyRead(text: string, written: string): ReturnType<typeof datingOf> {
+function moneyRead(text: string, written: string, dollar?: string): ReturnType<typeof datingOf> {
   const read = parseMoney(text);
+  const inDollars = read.ok ? read : parseMoney(text, { dollar });
+  // A bare $ is written with the letters of its currency, which the ledger needs.
+  if (!read.ok && inDollars.ok) return { ok: true, text: formatMoney(inDollars.value) };
   const twice = read.ok ? read : parseMoney(written);
   if (twice.ok) return { ok: true, text: read.ok ? text : written };
   return { ok: false, because: twice.problem };

@@ -47,8 +47,8 @@ const GR = /(?<=[\d\s])grs?\b\.?/i;
 
 /** `gr` as the keeper means it; null when that was not settled. */
 function inGrams(text: string, meant: 'grams' | 'grains' | undefined): string | null {
-  if (!GR.test(text) || meant === 'grains') return text;
-  return meant === undefined ? null : text.replace(GR, 'g');
+  if (!GR.test(text)) return text;
+  return meant === undefined ? null : text.replace(GR, meant === 'grains' ? 'grains' : 'g');
 }
 
 export function readAxis({ text, unit }: Cell): readonly Said[] {

@@ -23,7 +23,7 @@ const PARSERS: readonly (readonly [string, (text: string) => Outcome<unknown>])[
 
 const SEEDS = [
   '1.38 g ± 0.01',
-  '22 2/9 gr',
+  '22 2/9 grains',
   '1 dwt 4½ gr',
   '1.42/1.45 g',
   '18.2-19.4 mm',

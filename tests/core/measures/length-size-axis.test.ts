@@ -116,7 +116,7 @@ describe('die axes', () => {
   test.for([
     ['13h', 'A die axis is a clock hour from 1h to 12h; this says "13h". Write 1h.'],
     ['0h', 'A die axis is a clock hour from 1h to 12h; this says "0h". Write 12h.'],
-    ['200°', 'A die axis is kept to the nearest hour of 30 degrees; this says "200°". Write 7h.'],
+    ['200°', 'A die axis is kept to the hour of 30 degrees; "200°" lies between 6h and 7h. Write 7h.'],
   ] as const)('%s: %s', ([text, problem]) => expect(problemOf(parseAxis(text))).toBe(problem));
 
   test('6h is half a turn and 12h none', () => {

@@ -69,7 +69,7 @@ const READ: readonly Row[] = [
   ['weight in g', '1.38', { weight: '1.38 g' }],
   ['weight', '1.38 gm', { weight: '1.38 gm' }],
   ['weight', '4,05 gr.', { weight: '4.05 g' }, 'gr: grams'],
-  ['weight', '21.3 gr', { weight: '21.3 gr' }, 'gr: grains'],
+  ['weight', '21.3 gr', { weight: '21.3 grains' }, 'gr: grains'],
   ['weight in g', '3,456', { weight: '3.456 g' }, 'decimal: comma'],
   ['diameter in mm', '18,6', { diameter: '18.6 mm' }],
   ['diameter in mm', '18 x 20', { diameter: '18 x 20 mm' }],

@@ -108,7 +108,7 @@ describe('where it may not guess it asks, and until then keeps private', () => {
 });
 
 test('our own pieces.csv maps itself without a question', () => {
-  const facts = { id: 'york-penny', number: '1', title: 'Penny', kind: 'coin', ruler: ['edward-i'], date: '1280/1281', edtf: '1280/1281', references: ['north 1017', 'cf. withers 23a'], obverse: { legend: "+EDW R'" }, sure: { mint: 'probable' }, makers: [{ name: 'Oban', role: 'moneyer' }], weight: '21.3 gr', address: 'https://example.org/pieces/york-penny/' }; // prettier-ignore
+  const facts = { id: 'york-penny', number: '1', title: 'Penny', kind: 'coin', ruler: ['edward-i'], date: '1280/1281', edtf: '1280/1281', references: ['north 1017', 'cf. withers 23a'], obverse: { legend: "+EDW R'" }, sure: { mint: 'probable' }, makers: [{ name: 'Oban', role: 'moneyer' }], weight: '21.3 grains', address: 'https://example.org/pieces/york-penny/' }; // prettier-ignore
   const { headings, rows } = readCsv(piecesCsv([facts]));
   const { mapping, questions, sheet } = suggested(headings, rows.map((row) => headings.map((heading) => row[heading] ?? ''))); // prettier-ignore
   expect(questions).toEqual([]);
@@ -116,7 +116,7 @@ test('our own pieces.csv maps itself without a question', () => {
     {
       row: 2,
       id: 'york-penny',
-      facts: { number: '1', title: 'Penny', kind: 'coin', date: '1280/1281', weight: '21.3 gr', obverse: { legend: "+EDW R'" }, sure: { mint: 'probable' }, makers: [{ name: 'Oban', role: 'moneyer' }] },
+      facts: { number: '1', title: 'Penny', kind: 'coin', date: '1280/1281', weight: '21.3 grains', obverse: { legend: "+EDW R'" }, sure: { mint: 'probable' }, makers: [{ name: 'Oban', role: 'moneyer' }] },
       names: { ruler: [{ name: 'edward-i' }], references: [{ name: 'north', cited: { number: '1017' } }, { name: 'withers', cited: { number: '23a', relation: 'cf.' } }] },
       story: '',
       ledger: {},

@@ -80,7 +80,7 @@ describe('a column of figures without a unit', () => {
     const weights = (choice: typeof grams) =>
       readRows(sheet, answer(mapping, choice)).drafts.map(({ facts }) => facts['weight']);
     expect(weights(grams)).toEqual(['1.41 g', '1.38 g']);
-    expect(weights(grains)).toEqual(['1.41 gr', '1.38 gr']);
+    expect(weights(grains)).toEqual(['1.41 grains', '1.38 grains']);
   });
 
   test.for([

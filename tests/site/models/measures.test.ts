@@ -53,8 +53,8 @@ describe('fine metal in the cabinet', () => {
 const PENNY = `name: penny
 plural: pennies
 standards:
-  - { from: 1279, to: 1345, weight: 22 2/9 gr, fineness: 925/1000, metal: silver, source: Craik 1844 }
-  - { from: 1351, to: 1411, weight: 18 gr, fineness: 925/1000, metal: silver, source: Craik 1844 }
+  - { from: 1279, to: 1345, weight: 22 2/9 grains, fineness: 925/1000, metal: silver, source: Craik 1844 }
+  - { from: 1351, to: 1411, weight: 18 grains, fineness: 925/1000, metal: silver, source: Craik 1844 }
 `;
 
 describe('weights against the standard', () => {
