@@ -7,6 +7,7 @@ import { checkExhibits } from './rules/exhibits.ts';
 import { checkDoubts, checkFaces } from './rules/faces.ts';
 import { checkFormerly } from './rules/formerly.ts';
 import { checkPrivate } from './ledger-and-guide.ts';
+import { checkLife } from './life.ts';
 import { checkImages, checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
@@ -65,6 +66,7 @@ export function checkAll(records: Records, folder: CabinetFolder, privacy: Priva
   return [
     ...checkRecords(records, folder, privacy),
     ...checkPrivate(records, folder),
+    ...checkLife(records, folder),
     ...privacy.inTexts(records, folder),
   ];
 }

@@ -163,6 +163,11 @@ export const PROBLEMS = {
     'private is a link to a folder that is not there, so nothing private can be looked for. Bring that folder back, or remove the link.',
   'file-linked': () =>
     'This is a link to another place, and only private may be one. Put the file or folder itself here.',
+  'life-impossible': (sentence: string) => sentence,
+  'life-status': (said: string, status: string) =>
+    `private/life.csv says that this piece is ${status}; this says ${said}. Take the line out, or correct private/life.csv.`,
+  'life-ledger': (what: string, line: number) =>
+    `The ledger has another ${what} for this piece than line ${line} of private/life.csv. Correct one of the two, or empty this cell.`,
   // What was built
   'leak-private': (column: string, from: string, line: number, hint: string) =>
     `This file holds what the column ${column} of ${from} keeps in its line ${line}, ${hint}. Take it out of the public text that names it.`,

@@ -3,6 +3,7 @@ import { pieceSchemas } from './date-contexts.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
 import { splitFrontMatter } from './front-matter.ts';
+import { readLife, statusesIn } from './life.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import { readForm } from './read-fields.ts';
@@ -109,8 +110,11 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
       : null;
   const rulers = list('rulers', rulerSchema);
   const pictures = picturesIn(folder.files);
+  const statuses = statusesIn(readLife(folder, foldersOf(folder.files, 'pieces')));
+  // Where its life tells where a piece is, that wins; a file that says otherwise is told as a problem.
   const pieces = folders('pieces', 'piece.md', pieceForm(rulers, cabinet?.fields.gr)).map((piece) => ({
     ...piece,
+    fields: { ...piece.fields, status: statuses.get(piece.id) ?? piece.fields.status },
     pictures: pictures.get(piece.id) ?? [],
   }));
   return {

@@ -2,6 +2,7 @@ import { parseMoney } from '../core/money/parse-money.ts';
 
 /** The columns that hold sums. */
 export const MONEY = ['cost', 'value', 'insured'];
+const SUMS = [...MONEY, 'amount', 'costs'];
 /** Single words that say where, from whom or how in any cabinet, and so give nobody's away. */
 export const COMMON: ReadonlySet<string> = new Set(
   (
@@ -15,7 +16,7 @@ export const COMMON: ReadonlySet<string> = new Set(
 /** A cell as a whole, where that is long enough to be told from others. A sum is no text. */
 export function wholesOf(column: string, cell: string): readonly string[] {
   const value = cell.trim();
-  return value.length >= 5 && !(MONEY.includes(column) && parseMoney(value, { dollar: 'USD' }).ok) ? [value] : [];
+  return value.length >= 5 && !(SUMS.includes(column) && parseMoney(value, { dollar: 'USD' }).ok) ? [value] : [];
 }
 
 /** The parts of a cell that give a place or a person away as well as the whole of it does. */
@@ -23,7 +24,7 @@ export function partsOf(column: string, cell: string): readonly string[] {
   const parts = cell.split(/[,;]/).map((part) => part.trim());
   if (column === 'storage') return parts.filter((part) => part.length >= 8);
   if (column === 'find-spot') return parts.filter((part) => part.length >= 8 || /^\p{Lu}\p{L}{4,}$/u.test(part));
-  if (column === 'seller') return parts.filter((part) => part.length >= 8 && part.includes(' '));
+  if (column === 'seller' || column === 'with') return parts.filter((part) => part.length >= 8 && part.includes(' '));
   return [];
 }
 

@@ -34,7 +34,7 @@ export type PrivateValue = {
 const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   'private/ledger.csv': ['piece'],
   'private/guide.csv': ['set', 'place', 'grade', 'low', 'high', 'currency', 'date'],
-  'private/life.csv': ['piece', 'date', 'when', 'how', 'what'],
+  'private/life.csv': ['piece', 'date', 'event', 'due', 'deal'],
   'private/prices.csv': ['piece', 'set', 'place', 'type', 'grade', 'currency', 'date', 'when', 'how'],
 };
 const GUIDE = 'private/guide.csv';

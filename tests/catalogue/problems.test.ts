@@ -11,6 +11,7 @@ const SHOW = 'exhibits/small-show/exhibit.md';
 const ERAS = 'eras/plain-eras.yaml';
 const LEDGER = 'private/ledger.csv';
 const GUIDE = 'private/guide.csv';
+const LIFE = 'private/life.csv';
 
 const SERIES = {
   'types/plain/series.yaml': 'title: Plain types\n',
@@ -44,6 +45,11 @@ const ROWS: readonly Row[] = [
   { kind: 'field-misspelt', change: { [PENNY]: put('grade: VF', 'graed: VF') }, line: 15, says: 'Write grade.' },
   { kind: 'yaml-unreadable', change: { [PENNY]: put('title: Penny of a plain king', 'title: "Penny of a plain king') }, line: 3, says: 'a quotation mark is not closed' },
   { kind: 'yaml-unreadable', change: { [PENNY]: put('title: Penny of a plain king', 'title: Penny: of a plain king') }, line: 3, says: 'holds a colon' },
+  { kind: 'life-impossible', change: { [LIFE]: 'piece,date,event\nplain-penny,2003,lent\nplain-penny,2004,sold' }, line: 3, says: 'Write returned first' },
+  { kind: 'life-impossible', change: { [LIFE]: 'piece,date,event,amount,deal\nplain-penny,2003,sold,10 GBP,lot 1\n,,,12 GBP,lot 1' }, line: 3, says: 'do not come to its price' },
+  { kind: 'life-status', change: { [LIFE]: 'piece,date,event\nplain-penny,2003,sold', [PENNY]: fact('status: kept') }, says: 'says that this piece is sold' },
+  { kind: 'life-ledger', change: { [LIFE]: 'piece,date,event,amount\nplain-penny,2001-05,bought,10 GBP' }, line: 2, says: 'another cost' },
+  { kind: 'life-ledger', change: { [LIFE]: 'piece,date,event\nplain-penny,2003,bought' }, line: 2, says: 'another day' },
   { kind: 'column-missing', change: { [LEDGER]: put('piece,cost', 'cost,cost-2') }, line: 1, says: 'Put piece first' },
   { kind: 'row-uneven', change: { [LEDGER]: (text) => `${text.trimEnd()}\nplain-penny,,,,,,,,,cleaned, bent\n` }, says: 'Put a cell that holds a comma between quotation marks' },
   { kind: 'row-uneven', change: { [LEDGER]: (text) => `${text.trimEnd()}\nplain-penny,12 GBP\n` }, says: 'Write a comma for each cell that is empty.' },

@@ -5,6 +5,7 @@ import type { z } from 'zod';
 import { readCsv } from '../../../src/catalogue/csv.ts';
 import { PIECE_ROWS } from '../../../src/catalogue/fields/piece-fields.ts';
 import { fieldsAsLines, partsAsLines } from '../../../src/catalogue/fields/reference.ts';
+import { LIFE_COLUMNS } from '../../../src/catalogue/life.ts';
 import { readForm } from '../../../src/catalogue/read-fields.ts';
 import { cabinetSchema, GUIDE_COLUMNS, LEDGER_COLUMNS } from '../../../src/catalogue/schema/cabinet.ts';
 import { exhibitSchema } from '../../../src/catalogue/schema/exhibit.ts';
@@ -63,8 +64,8 @@ describe.for(SCHEMAS)('the reference of %s', ([heading, schema]) => {
 });
 
 test('the reference names every column of the private tables', () => {
-  const tables = blocksOf(under('What never leaves: the ledger and the guide')).map(readCsv);
-  expect(tables.map(({ headings }) => headings)).toEqual([LEDGER_COLUMNS, GUIDE_COLUMNS]);
+  const tables = blocksOf(under('What never leaves: the ledger and the guide')).map((block) => readCsv(block));
+  expect(tables.map(({ headings }) => headings)).toEqual([LEDGER_COLUMNS, LIFE_COLUMNS, GUIDE_COLUMNS]);
 });
 
 test('begin puts the reference into each new cabinet', async () => {

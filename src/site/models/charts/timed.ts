@@ -2,7 +2,7 @@ import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { urls } from '../../urls.ts';
-import { dateInWords } from '../shared/board.ts';
+import { dateInWords } from '../shared/ticket.ts';
 import { barOf, scaleOver, ticksOf } from './time-scale.ts';
 import type { TimeBar, TimeScale, TimeTick } from './time-scale.ts';
 

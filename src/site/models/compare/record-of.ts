@@ -10,7 +10,7 @@ import { capital } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
-import { dateInWords } from '../shared/board.ts';
+import { dateInWords } from '../shared/ticket.ts';
 import { faceOf, lookOf } from '../shared/face.ts';
 import { attributionRows } from '../piece/attribution.ts';
 import { sidesOf } from '../piece/legends.ts';

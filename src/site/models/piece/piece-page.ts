@@ -8,7 +8,7 @@ import { capital } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
-import { boardOf, dateInWords } from '../shared/board.ts';
+import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
 import { cautionsOf } from '../shared/cautions.ts';
 import { relatedTo } from '../compare/worth-comparing.ts';
@@ -33,7 +33,7 @@ import type { Chain } from './provenance.ts';
 import type { Row } from './row.ts';
 import { setRows } from './sets.ts';
 import type { SetRow } from './sets.ts';
-import { ticketOf } from '../shared/ticket.ts';
+import { dateInWords, ticketOf } from '../shared/ticket.ts';
 import type { Ticket } from '../shared/ticket.ts';
 
 export type PiecePage = {

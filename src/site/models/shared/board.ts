@@ -1,5 +1,3 @@
-import { isBlank } from '../../../catalogue/schema/fields.ts';
-import { formatDate } from '../../../core/dating/format-date.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { loadCabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
@@ -7,6 +5,7 @@ import { boardWords } from '../../words/board.ts';
 import type { FaceView } from './face.ts';
 import { leadingFace } from './face.ts';
 import { extentOf, UNMEASURED } from './sizes.ts';
+import { dateInWords } from './ticket.ts';
 
 /** One piece on a board of many: a face, and the few words that lie under it. */
 export type LaidPiece = {
@@ -48,11 +47,4 @@ export async function boardOf(
 function roomOf(piece: PublicPiece): LaidPiece['room'] {
   const { width } = extentOf(piece) ?? UNMEASURED;
   return width > 62 ? 'row' : width > 28.5 ? 'double' : 'usual';
-}
-
-/** The date of a piece for a visitor; a blank in words. */
-export function dateInWords({ date }: PublicPiece): string {
-  if (date === null || date === undefined) return boardWords.undated;
-  if (isBlank(date)) return date === 'unknown' ? boardWords.dateUnknown : boardWords.dateNone;
-  return formatDate(date);
 }

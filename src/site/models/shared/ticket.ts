@@ -1,11 +1,12 @@
-import { known } from '../../../catalogue/schema/fields.ts';
+import { isBlank, known } from '../../../catalogue/schema/fields.ts';
+import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
+import { boardWords } from '../../words/board.ts';
 import { capital } from '../../words/capital.ts';
 import { ticketWords } from '../../words/ticket.ts';
-import { dateInWords } from './board.ts';
 
 /** The small note that lies with a piece. A line that is not known is left out; an unknown one says so. */
 export type Ticket = {
@@ -38,6 +39,13 @@ export function ticketOf(piece: PublicPiece): Ticket {
     ]),
     references: piece.references.map((reference) => formatReference(reference, reference.cited)),
   };
+}
+
+/** The date of a piece for a visitor; a blank in words. */
+export function dateInWords({ date }: PublicPiece): string {
+  if (date === null || date === undefined) return boardWords.undated;
+  if (isBlank(date)) return date === 'unknown' ? boardWords.dateUnknown : boardWords.dateNone;
+  return formatDate(date);
 }
 
 function rulersOf({ rulers, sure }: PublicPiece): string | null {

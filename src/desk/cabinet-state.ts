@@ -1,0 +1,189 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
+import { checkAll } from '../catalogue/check-records.ts';
+import { readCsv } from '../catalogue/csv.ts';
+import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
+import { readFolder } from '../catalogue/files.ts';
+import type { Improvement } from '../catalogue/improvements.ts';
+import { LIFE } from '../catalogue/life.ts';
+import type { Problem } from '../catalogue/problem.ts';
+import { orderProblems, problem } from '../catalogue/problem.ts';
+import { readCabinet } from '../catalogue/read-cabinet.ts';
+import type { FiledPiece, Records } from '../catalogue/records.ts';
+import { PRIVACY } from '../privacy/privacy.ts';
+
+export const LEDGER = 'private/ledger.csv';
+
+/** A text that is to be written in the place of the one it was made from; null for a new file. */
+export type FileChange = { readonly file: string; readonly text: string; readonly from: string | null };
+
+/** What `check` finds in the whole cabinet; null while it is looking. */
+export type Found = { readonly problems: readonly Problem[]; readonly improvements: readonly Improvement[] } | null;
+
+/** A cabinet that lies open on the desk: read once, and then file by file as it changes. */
+export type CabinetState = {
+  readonly at: string;
+  readonly records: () => Records;
+  readonly ledger: () => ReadonlyMap<string, Readonly<Record<string, string>>>;
+  readonly found: () => Found;
+  /** The text of a file as it lies on the disk now; null when there is none. What it says is taken up. */
+  readonly textOf: (file: string) => Promise<string | null>;
+  /** What would be wrong after a change that is not wrong now. */
+  readonly problemsOf: (changes: readonly FileChange[]) => readonly Problem[];
+  /** Takes up what was written. */
+  readonly take: (changes: readonly Pick<FileChange, 'file' | 'text'>[]) => void;
+  /** Reads everything again. */
+  readonly readAgain: () => Promise<void>;
+  readonly close: () => Promise<void>;
+};
+
+export function digestOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
+
+/** Opens a cabinet; null when there is none. The whole of it is checked `pause` milliseconds after the last change. */
+export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<CabinetState | null> {
+  const first = await readFolder(at);
+  if (first === null) return null;
+  let files = byName(first);
+  let records = readCabinet(first).records;
+  let ledger = ledgerIn(files);
+  let found: Found = null;
+  let checking: Worker | null = null;
+  let isStale = false;
+  let bell: ReturnType<typeof setTimeout> | undefined;
+
+  const folder = (): CabinetFolder => ({ at, files: inOrder(files) });
+
+  function checkSoon(wait = pause): void {
+    clearTimeout(bell);
+    if (checking === null) bell = setTimeout(check, wait);
+    else isStale = true;
+  }
+
+  function check(): void {
+    checking = new Worker(new URL('./check-worker.ts', import.meta.url), { workerData: at });
+    checking.once('message', (told: Found) => (found = told));
+    checking.once('error', () => undefined);
+    checking.once('exit', () => {
+      checking = null;
+      if (!isStale) return;
+      isStale = false;
+      checkSoon();
+    });
+  }
+
+  function take(changes: readonly Pick<FileChange, 'file' | 'text'>[]): void {
+    for (const { file, text } of changes) files.set(file, { file, text });
+    const pieces = changes.map(({ file }) => pieceIn(file));
+    if (changes.some(({ file }) => file === LEDGER)) ledger = ledgerIn(files);
+    // What became of pieces says where each of them is: then all are read again.
+    if (changes.every(({ file }, index) => (file.startsWith('private/') && file !== LIFE) || pieces[index] !== null)) {
+      for (const id of pieces) if (id !== null) records = withPiece(records, readOne(files, id), id);
+    } else records = readCabinet(folder()).records;
+    checkSoon();
+  }
+
+  checkSoon();
+  return {
+    at,
+    records: () => records,
+    ledger: () => ledger,
+    found: () => found,
+    textOf: async (file) => {
+      const text = await readFile(join(at, file), 'utf8').catch(() => null);
+      if (text !== null && text !== (files.get(file)?.text ?? null)) take([{ file, text }]);
+      return text;
+    },
+    problemsOf: (changes) => problemsAfter(at, files, records, changes),
+    take,
+    readAgain: async () => {
+      const again = await readFolder(at);
+      if (again === null) return;
+      files = byName(again);
+      records = readCabinet(again).records;
+      ledger = ledgerIn(files);
+      checkSoon();
+    },
+    close: async () => {
+      clearTimeout(bell);
+      isStale = false;
+      await checking?.terminate();
+    },
+  };
+}
+
+type Files = Map<string, CabinetFile>;
+
+function byName({ files }: CabinetFolder): Files {
+  return new Map(files.map((held) => [held.file, held]));
+}
+
+function inOrder(files: Files): readonly CabinetFile[] {
+  return [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
+}
+
+function ledgerIn(files: Files): ReadonlyMap<string, Readonly<Record<string, string>>> {
+  return new Map(readCsv(files.get(LEDGER)?.text ?? '').rows.map((row) => [row['piece'] ?? '', row]));
+}
+
+function pieceIn(file: string): string | null {
+  return /^pieces\/([^/]+)\/piece\.md$/.exec(file)?.[1] ?? null;
+}
+
+/** One piece read beside the lists it names; null when its file cannot be read at all. */
+function readOne(files: Files, id: string): FiledPiece | null {
+  const near = [...files.values()].filter(
+    ({ file }) =>
+      file.startsWith(`pieces/${id}/`) || file.startsWith('rulers/') || file === LIFE || file === 'cabinet.yaml',
+  );
+  return readCabinet({ at: '', files: near }).records.pieces[0] ?? null;
+}
+
+function withPiece(records: Records, piece: FiledPiece | null, id: string): Records {
+  const others = records.pieces.filter((one) => one.id !== id);
+  const named = records.named.pieces.includes(id) ? records.named.pieces : [...records.named.pieces, id].sort();
+  const pieces = piece === null ? others : [...others, piece].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return { ...records, named: { ...records.named, pieces: named }, pieces };
+}
+
+/**
+ * What a change would make wrong. It is checked beside the lists, the private tables and the pieces that are not published, and
+ * not beside every other piece, so that it takes no longer in a large cabinet; the whole is checked after it.
+ */
+function problemsAfter(at: string, files: Files, records: Records, changes: readonly FileChange[]): readonly Problem[] {
+  const changed = new Set(changes.map(({ file }) => file));
+  const ids = new Set(changes.map(({ file }) => pieceIn(file)));
+  const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
+  const near = [...files.values()].filter(({ file }) => {
+    const [kind, id = ''] = file.split('/');
+    return kind === 'pieces' ? hidden.has(id) || ids.has(id) : kind !== 'exhibits' || changed.has(file);
+  });
+  const problemsIn = (held: readonly CabinetFile[]): readonly Problem[] => {
+    const folder = { at, files: held };
+    const read = readCabinet(folder);
+    const named = { ...read.records.named, pieces: records.named.pieces };
+    const all = { ...read.records, named };
+    return [...read.problems, ...checkAll(all, folder, PRIVACY)];
+  };
+  const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
+  const before = new Set(problemsIn(near).map(key));
+  const after = new Map(near.map((held) => [held.file, held]));
+  for (const { file, text } of changes) after.set(file, { file, text });
+  const fresh = [...problemsIn(inOrder(after)), ...numbersTwice(after, records, ids)].filter(
+    (one) => changed.has(one.file) && !before.has(key(one)),
+  );
+  return orderProblems([...new Map(fresh.map((one) => [key(one), one])).values()]);
+}
+
+/** A number that another piece has, whether or not that was read beside the change. */
+function numbersTwice(after: Files, records: Records, ids: ReadonlySet<string | null>): readonly Problem[] {
+  return [...ids].flatMap((id) => {
+    const number = id === null ? null : (readOne(after, id)?.fields.number ?? null);
+    const holder = records.pieces.find((piece) => piece.id !== id && piece.fields.number === number);
+    if (number === null || holder === undefined) return [];
+    return [problem('number-twice', { file: `pieces/${id}/piece.md`, field: 'number' }, number, holder.id)];
+  });
+}

@@ -1,0 +1,152 @@
+import { html } from 'hono/html';
+import type { FieldFacts, List } from '../../catalogue/fields/row.ts';
+import type { Html } from '../frame.ts';
+import { nameOf } from './leaves.ts';
+import type { Fields, Leaf, PairsLeaf, Posted, RowsLeaf } from './leaves.ts';
+
+/** What a form shows beside what the file holds. */
+export type Shown = {
+  /** What was posted and is not written yet; it is shown in the place of what the file holds. */
+  readonly posted: Posted | null;
+  /** What is wrong with a field, by its name. */
+  readonly problems: (name: string) => readonly string[];
+  /** How a text is read, in a sentence; empty where there is nothing to say. */
+  readonly aloud: (row: FieldFacts, text: string) => string;
+  readonly listId: (list: List) => string;
+  /** What the type says where the piece is silent. */
+  readonly otherwise?: (name: string) => string | null;
+};
+
+/** How many rows are drawn empty for what is new. */
+const FRESH = 1;
+
+/** One leaf with its label, its comment, how it is read, and what is wrong with it. */
+export function drawLeaf(leaf: Leaf, shown: Shown): Html {
+  if (leaf.kind === 'rows') return drawRows(leaf, shown);
+  if (leaf.kind === 'pairs') return drawPairs(leaf, shown);
+  const name = nameOf(leaf);
+  const text = shown.posted?.get(name) ?? leaf.text;
+  const several =
+    leaf.kind === 'lines' ? leaf.text.split('\n').length + 1 : text.includes('\n') || leaf.kind === 'raw' ? 4 : 1;
+  return drawBox({ name, row: leaf.row, text, lines: several, kind: leaf.kind }, shown);
+}
+
+type Box = {
+  readonly name: string;
+  readonly row: FieldFacts;
+  readonly text: string;
+  readonly lines: number;
+  readonly kind: Leaf['kind'];
+};
+
+function drawBox(box: Box, shown: Shown): Html {
+  const { name, row, text } = box;
+  const problems = shown.problems(name);
+  const aloud = box.kind === 'raw' ? '' : shown.aloud(row, text);
+  const otherwise = text === '' ? (shown.otherwise?.(name) ?? null) : null;
+  const describedBy = `${name}-says ${name}-read${problems.length > 0 ? ` ${name}-wrong` : ''}`;
+  return html`<div class="field${problems.length > 0 ? ' wrong' : ''}">
+    <label for="${name}">${row.label}</label>
+    ${drawInput(box, describedBy, shown, problems.length > 0)}
+    <p class="says" id="${name}-says">${row.says.replaceAll('`', '')}</p>
+    ${problems.length === 0 ? '' : html`<div id="${name}-wrong">${problems.map((says) => html`<p class="problem">${says}</p>`)}</div>`}
+    ${problems.length > 0 && row.list !== undefined ? html`<label class="tick"><input type="checkbox" name="${name}.make" value="yes" /> It is new: make a file for it in ${row.list}</label>` : ''}
+    <output class="read" id="${name}-read" for="${name}">${aloud}</output>
+    ${otherwise === null ? '' : html`<p class="says">From its type: ${otherwise}</p>`}
+  </div>`;
+}
+
+function drawInput({ name, row, text, lines, kind }: Box, describedBy: string, shown: Shown, isWrong: boolean): Html {
+  const reads = row.reads ?? '';
+  const invalid = isWrong ? 'true' : 'false';
+  if (kind === 'choice') {
+    const choices = [...new Set([...(row.choices ?? []), ...(text === '' ? [] : [text])])];
+    return html`<select id="${name}" name="${name}" aria-describedby="${describedBy}" aria-invalid="${invalid}">
+      <option value="">not recorded</option>
+      ${choices.map((one) => html`<option value="${one}" ${one === text ? 'selected' : ''}>${one}</option>`)}
+    </select>`;
+  }
+  if (lines > 1)
+    // A line end straight after the tag is not part of the text.
+    return html`<textarea
+      id="${name}"
+      name="${name}"
+      rows="${lines}"
+      data-reads="${reads}"
+      aria-describedby="${describedBy}"
+      aria-invalid="${invalid}"
+      spellcheck="false"
+    >
+${text}</textarea>`;
+  const list = row.list === undefined ? null : shown.listId(row.list);
+  return html`<input
+    id="${name}"
+    name="${name}"
+    value="${text}"
+    data-reads="${reads}"
+    ${list === null ? '' : html`list="${list}"`}
+    aria-describedby="${describedBy}"
+    aria-invalid="${invalid}"
+    autocomplete="off"
+    spellcheck="false"
+  />`;
+}
+
+function drawRows(leaf: RowsLeaf, shown: Shown): Html {
+  const name = nameOf(leaf);
+  const count = Math.max(Number(shown.posted?.get(`${name}.count`) ?? 0), leaf.entries.length + FRESH);
+  const rows = Array.from({ length: count }, (_, index) => {
+    const entry: Fields = leaf.entries[index] ?? {};
+    const isNew = index >= leaf.entries.length;
+    const boxes = Object.entries(leaf.row.parts ?? {}).map(([part, row]) => {
+      const box = `${name}.${index}.${part}`;
+      const held = entry[part];
+      const text = shown.posted?.get(box) ?? (typeof held === 'string' ? held : '');
+      return drawBox({ name: box, row, text, lines: 1, kind: row.control === 'choice' ? 'choice' : 'words' }, shown);
+    });
+    return html`<details class="entry" ${isNew ? '' : 'open'}>
+      <summary>${isNew ? 'Add one' : `${index + 1}. ${leaf.row.label}`}</summary>
+      <div class="boxes">${boxes}</div>
+      ${
+        isNew
+          ? ''
+          : html`<label class="tick"
+              ><input type="checkbox" name="${name}.${index}.remove" value="yes" /> Remove number ${index + 1}</label
+            >`
+      }
+    </details>`;
+  });
+  return html`<fieldset class="several" id="${name}">
+    <legend>${leaf.row.label}</legend>
+    <p class="says">${leaf.row.says.replaceAll('`', '')}</p>
+    ${shown.problems(name).map((says) => html`<p class="problem">${says}</p>`)}
+    <input type="hidden" name="${name}.count" value="${count}" />
+    ${rows}
+  </fieldset>`;
+}
+
+function drawPairs(leaf: PairsLeaf, shown: Shown): Html {
+  const name = nameOf(leaf);
+  const rows = [...leaf.entries, ['', ''] as const].map(([key, words], index) => {
+    const said = (part: string, held: string): string => shown.posted?.get(`${name}.${index}.${part}`) ?? held;
+    return html`<div class="pair">
+      <input
+        name="${name}.${index}.name"
+        value="${said('name', key)}"
+        aria-label="${leaf.row.label} ${index + 1}: the field"
+        spellcheck="false"
+      />
+      <input
+        name="${name}.${index}.words"
+        value="${said('words', words)}"
+        aria-label="${leaf.row.label} ${index + 1}: the words"
+        spellcheck="false"
+      />
+    </div>`;
+  });
+  return html`<fieldset class="several" id="${name}">
+    <legend>${leaf.row.label}</legend>
+    <p class="says">${leaf.row.says.replaceAll('`', '')}</p>
+    ${shown.problems(name).map((says) => html`<p class="problem">${says}</p>`)} ${rows}
+  </fieldset>`;
+}

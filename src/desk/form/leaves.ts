@@ -1,0 +1,203 @@
+import type { FieldFacts, Rows } from '../../catalogue/fields/row.ts';
+import { formatYaml } from '../../catalogue/write/write-yaml.ts';
+import type { FieldChange } from '../../catalogue/write/edit-fields.ts';
+import type { Written } from '../../catalogue/yaml.ts';
+import { readYaml } from '../../catalogue/yaml.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
+
+export type Fields = Readonly<Record<string, Written>>;
+
+/** One thing that is edited, with what the file says of it now as the form shows it. */
+export type Leaf = TextLeaf | RawLeaf | RowsLeaf | PairsLeaf;
+
+type Place = {
+  /** Where it stands in the file. */
+  readonly path: readonly string[];
+  readonly row: FieldFacts;
+  /** What the file holds; undefined for nothing. */
+  readonly held: Written | undefined;
+};
+type TextLeaf = Place & { readonly kind: 'words' | 'lines' | 'choice' | 'names'; readonly text: string };
+type RawLeaf = Place & { readonly kind: 'raw'; readonly text: string };
+export type RowsLeaf = Place & { readonly kind: 'rows'; readonly entries: readonly Fields[] };
+export type PairsLeaf = Place & { readonly kind: 'pairs'; readonly entries: readonly (readonly [string, string])[] };
+
+/** What a form says: the words under a name. */
+export type Posted = { readonly get: (name: string) => string | null };
+
+/** The name of a leaf in its form, which is also the field of a problem: `obverse.legend`. */
+export function nameOf({ path }: Pick<Leaf, 'path'>): string {
+  return path.join('.');
+}
+
+/** Everything in a table of fields that can be edited, one leaf for each box, with what the file holds. */
+export function leavesOf(rows: Rows, fields: Fields, before: readonly string[] = []): readonly Leaf[] {
+  return Object.entries(rows).flatMap(([name, row]) => leavesOfField(row, fields[name], [...before, name]));
+}
+
+function leavesOfField(row: FieldFacts, held: Written | undefined, path: readonly string[]): readonly Leaf[] {
+  const inner = held ?? {};
+  const [parts, choices] = [row.parts ?? {}, row.choices ?? []];
+  switch (row.control) {
+    case 'parts':
+      return isFields(inner) && knows(Object.keys(parts), inner)
+        ? leavesOf(parts, inner, path)
+        : [raw(row, held, path)];
+    case 'each':
+      return isFields(inner) && knows(choices, inner)
+        ? choices.flatMap((one) => leavesOfField({ ...row, label: one, control: 'parts' }, inner[one], [...path, one]))
+        : [raw(row, held, path)];
+    case 'table':
+      return isFields(inner) && knows(row.of ?? [], inner)
+        ? (row.of ?? []).map((one) =>
+            leafOfWords({ ...row, label: one, control: 'choice' }, inner[one], [...path, one]),
+          )
+        : [raw(row, held, path)];
+    case 'rows': {
+      const entries = held ?? [];
+      const isFlat = (one: Written): one is Fields => isFields(one) && Object.values(one).every(isLine);
+      return isList(entries) && entries.every(isFlat)
+        ? [{ kind: 'rows', path, row, held, entries }]
+        : [raw(row, held, path)];
+    }
+    case 'pairs':
+      return isFields(inner) && Object.values(inner).every((one) => typeof one === 'string')
+        ? [{ kind: 'pairs', path, row, held, entries: Object.entries(inner) as [string, string][] }]
+        : [raw(row, held, path)];
+    default:
+      return [leafOfWords(row, held, path)];
+  }
+}
+
+function leafOfWords(row: FieldFacts, held: Written | undefined, path: readonly string[]): Leaf {
+  const isSeveral = row.control === 'lines' || row.several === true;
+  const listed = held === undefined ? [] : isList(held) ? held : [held];
+  const kind =
+    row.control === 'choice' ? 'choice' : row.control === 'lines' ? 'lines' : row.several === true ? 'names' : 'words';
+  if (isSeveral && listed.every(isLine) && !(isList(held ?? '') && listed.length === 0)) {
+    const isJoined = kind === 'names' && listed.every((one) => !/[,;]/.test(one));
+    if (kind === 'lines' || isJoined)
+      return { kind, path, row, held, text: listed.join(kind === 'lines' ? '\n' : ', ') };
+  }
+  if (!isSeveral && (held === undefined || typeof held === 'string'))
+    return { kind, path, row, held, text: held ?? '' };
+  return raw(row, held, path);
+}
+
+/** What the form cannot draw is edited as it stands in a file. */
+function raw(row: FieldFacts, held: Written | undefined, path: readonly string[]): Leaf {
+  return {
+    kind: 'raw',
+    path,
+    row,
+    held,
+    text: held === undefined ? '' : formatYaml({ [path.at(-1) ?? '']: held }).trimEnd(),
+  };
+}
+
+/**
+ * What a form changes. A leaf whose words are as they were shown changes nothing; one that the form does not have, neither.
+ * Words that cannot be put into the file are told under the name of their leaf.
+ */
+export function changesIn(
+  leaves: readonly Leaf[],
+  posted: Posted,
+): { readonly changes: readonly FieldChange[]; readonly unread: Readonly<Record<string, string>> } {
+  const unread: Record<string, string> = {};
+  const changes = leaves.flatMap((leaf): readonly FieldChange[] => {
+    const value = leaf.kind === 'raw' ? rawIn(leaf, posted) : good(valueIn(leaf, posted));
+    if (!value.ok) unread[nameOf(leaf)] = value.problem;
+    return !value.ok || value.value === undefined ? [] : [{ path: leaf.path, value: value.value }];
+  });
+  return { changes, unread };
+}
+
+/** The value a leaf is to hold; null for nothing, undefined where nothing changes. */
+function valueIn(leaf: Exclude<Leaf, RawLeaf>, posted: Posted): Written | null | undefined {
+  const name = nameOf(leaf);
+  if (leaf.kind === 'rows') return rowsIn(leaf, posted, name);
+  if (leaf.kind === 'pairs') return pairsIn(leaf, posted, name);
+  const words = said(posted, name);
+  if (words === null || words === leaf.text) return undefined;
+  if (words.trim() === '') return leaf.held === undefined ? undefined : null;
+  if (leaf.kind === 'lines' || leaf.kind === 'names') {
+    const several = words
+      .split(leaf.kind === 'lines' ? '\n' : /[,;]/)
+      .flatMap((one) => (one.trim() === '' ? [] : [one.trim()]));
+    const isAlone = several.length === 1 && !isList(leaf.held ?? '') && !leaf.row.example.startsWith('[');
+    return isAlone ? several[0] : several;
+  }
+  return words.trim();
+}
+
+/** A field in the words of its file, with its name or without. */
+function rawIn(leaf: RawLeaf, posted: Posted): Outcome<Written | null | undefined> {
+  const words = said(posted, nameOf(leaf));
+  if (words === null || words === leaf.text) return good(undefined);
+  if (words.trim() === '') return good(leaf.held === undefined ? undefined : null);
+  const field = leaf.path.at(-1) ?? '';
+  const read = readYaml(words.startsWith(`${field}:`) ? words : `${field}: ${words}`);
+  if (!read.ok) return refuse(`This cannot be read: ${read.reason}.`);
+  const value = isFields(read.value) ? read.value[field] : undefined;
+  return value === undefined ? refuse(`This begins with ${field}: and then its value.`) : good(value);
+}
+
+function rowsIn(leaf: RowsLeaf, posted: Posted, name: string): Written | null | undefined {
+  const parts = Object.keys(leaf.row.parts ?? {});
+  const count = Number(posted.get(`${name}.count`) ?? Number.NaN);
+  if (!Number.isInteger(count) || count < leaf.entries.length || count > 500) return undefined;
+  const seen = { isChanged: false };
+  const entries = Array.from({ length: count }, (_, index): Fields => {
+    const before = leaf.entries[index] ?? {};
+    if (posted.get(`${name}.${index}.remove`) === 'yes') {
+      seen.isChanged ||= index < leaf.entries.length;
+      return {};
+    }
+    const after: Record<string, Written> = { ...before };
+    for (const part of parts) {
+      const words = said(posted, `${name}.${index}.${part}`);
+      if (words === null || words === (before[part] ?? '')) continue;
+      seen.isChanged = true;
+      if (words.trim() === '') Reflect.deleteProperty(after, part);
+      else after[part] = words.trim();
+    }
+    // A new row keeps the order of the table.
+    return index < leaf.entries.length
+      ? after
+      : Object.fromEntries(parts.flatMap((part) => (after[part] === undefined ? [] : [[part, after[part]]])));
+  }).filter((entry) => Object.keys(entry).length > 0);
+  if (!seen.isChanged) return undefined;
+  return entries.length === 0 ? null : entries;
+}
+
+function pairsIn(leaf: PairsLeaf, posted: Posted, name: string): Written | null | undefined {
+  const count = leaf.entries.length + 1;
+  const after = Array.from({ length: count }, (_, index): readonly [string, string] => {
+    const [key = '', words = ''] = leaf.entries[index] ?? [];
+    return [said(posted, `${name}.${index}.name`) ?? key, said(posted, `${name}.${index}.words`) ?? words];
+  }).filter(([key, words]) => key.trim() !== '' && words.trim() !== '');
+  if (JSON.stringify(after) === JSON.stringify(leaf.entries)) return undefined;
+  return after.length === 0 ? null : Object.fromEntries(after.map(([key, words]) => [key.trim(), words.trim()]));
+}
+
+/** The words under a name, their lines ending as the file's are read; null where the form has no such box. */
+function said(posted: Posted, name: string): string | null {
+  return posted.get(name)?.replace(/\r\n?/g, '\n') ?? null;
+}
+
+function knows(names: readonly string[], fields: Fields): boolean {
+  return Object.keys(fields).every((name) => names.includes(name));
+}
+
+function isLine(written: Written): written is string {
+  return typeof written === 'string' && written !== '' && !written.includes('\n') && written.trim() === written;
+}
+
+export function isFields(written: Written): written is Fields {
+  return typeof written === 'object' && !Array.isArray(written);
+}
+
+function isList(written: Written): written is readonly Written[] {
+  return Array.isArray(written);
+}

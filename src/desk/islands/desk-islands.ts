@@ -1,0 +1,49 @@
+/** How long after the last key a text is read, in milliseconds. */
+const PAUSE = 250;
+
+/** Says under a box how its text is read, while it is typed, by the parsers that read the file. */
+function readAsTyped(form: HTMLFormElement): void {
+  const token = form.querySelector<HTMLInputElement>('input[name="form-token"]')?.value ?? '';
+  const waiting = new Map<string, ReturnType<typeof setTimeout>>();
+  form.addEventListener('input', ({ target }) => {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement)) return;
+    if ((target.dataset['reads'] ?? '') === '') return;
+    clearTimeout(waiting.get(target.name));
+    waiting.set(
+      target.name,
+      setTimeout(() => void say(target), PAUSE),
+    );
+  });
+
+  async function say(box: HTMLInputElement | HTMLTextAreaElement): Promise<void> {
+    const output = document.getElementById(`${box.name}-read`);
+    if (output === null) return;
+    const words = box.value;
+    const scale = form.querySelector<HTMLSelectElement>('select[name="grade-scale"]')?.value ?? '';
+    const body = new URLSearchParams({ 'form-token': token, field: box.name, words, scale });
+    try {
+      const answer = await fetch('/read', { method: 'POST', body });
+      const read = (await answer.json()) as { readonly says: string };
+      // Another key may have been pressed meanwhile: then another answer is on its way.
+      if (box.value === words) output.textContent = read.says;
+    } catch {
+      output.textContent = '';
+    }
+  }
+}
+
+/** Asks before a window with words that are not saved is closed. */
+function keepUnsaved(form: HTMLFormElement): void {
+  let isChanged = false;
+  form.addEventListener('input', () => (isChanged = true));
+  form.addEventListener('submit', () => (isChanged = false));
+  window.addEventListener('beforeunload', (event) => {
+    if (isChanged) event.preventDefault();
+  });
+}
+
+for (const form of document.querySelectorAll('form')) {
+  if (form.method !== 'post' || form.querySelector('[data-reads]') === null) continue;
+  readAsTyped(form);
+  keepUnsaved(form);
+}

@@ -1,0 +1,74 @@
+import type { Hono } from 'hono';
+import { html } from 'hono/html';
+import type { Desk } from '../desk.ts';
+import { postForm } from '../frame.ts';
+
+/** Checking, building and looking at the site. */
+export function buildPages(app: Hono, { state, token, tools, page, form }: Desk): void {
+  let lines: string[] = [];
+  let isBuilding = false;
+  let ended: string | null = null;
+  let address: string | null = null;
+  app.get('/site', (c) => {
+    const found = state.found();
+    return page(
+      c,
+      'Check and build',
+      html` <section>
+          <h2>Check</h2>
+          ${
+            found === null
+              ? html`<p>Checking the cabinet… <a href="/site">Look again</a></p>`
+              : found.problems.length === 0
+                ? html`<p>No problems.</p>`
+                : html`<p>${found.problems.length} problems; the site cannot be built before they are fixed.</p>
+                    <ul class="problem">
+                      ${found.problems.slice(0, 200).map(({ file, line, field, says }) => html`<li><a href="${linkTo(file)}">${file}${line === null ? '' : `:${line}`}</a>${field === null ? '' : ` · ${field}`}: ${says}</li>`)}
+                    </ul>`
+          }
+          ${postForm('/site/read', token, html`<button type="submit">Read everything again</button>`)}
+        </section>
+        <section>
+          <h2>Build</h2>
+          ${isBuilding ? html`<p role="status">Building… ${lines.at(-1) ?? ''} <a href="/site">Look again</a></p>` : postForm('/site/build', token, html`<button class="main" type="submit">Build the site</button>`)}
+          ${ended === null ? '' : html`<pre>${ended}</pre>`}
+        </section>
+        <section>
+          <h2>Look at it</h2>
+          <p>What was built last lies in the folder <b>${tools.out}</b>. That folder is what you upload, whole.</p>
+          ${address === null ? postForm('/site/preview', token, html`<button type="submit">Open the built site on this machine</button>`) : html`<p><a href="${address}" target="_blank" rel="noopener noreferrer">${address}</a></p>`}
+        </section>`,
+    );
+  });
+  app.post('/site/read', async (c) => {
+    if ((await form(c)) === null) return c.text('This form is not of this desk.', 403);
+    await state.readAgain();
+    return c.redirect('/site', 303);
+  });
+  app.post('/site/build', async (c) => {
+    if ((await form(c)) === null) return c.text('This form is not of this desk.', 403);
+    if (!isBuilding) {
+      [isBuilding, lines, ended] = [true, [], null];
+      void tools
+        .build((line) => lines.push(line))
+        .then((built) => (ended = built.ok ? built.value : built.problem))
+        .catch((error: unknown) => (ended = error instanceof Error ? error.message : String(error)))
+        .finally(() => (isBuilding = false));
+    }
+    return c.redirect('/site', 303);
+  });
+  app.post('/site/preview', async (c) => {
+    if ((await form(c)) === null) return c.text('This form is not of this desk.', 403);
+    const served = await tools.preview();
+    if (served.ok) address = served.value;
+    else ended = served.problem;
+    return c.redirect('/site', 303);
+  });
+}
+
+function linkTo(file: string): string {
+  const [kind = '', id = ''] = file.split('/');
+  if (kind === 'pieces') return `/pieces/${id}`;
+  if (kind === 'cabinet.yaml') return '/lists/cabinet/cabinet';
+  return kind === 'private' ? '/' : `/lists/${kind}/${id.replace(/\.yaml$/, '')}`;
+}

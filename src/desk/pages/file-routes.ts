@@ -1,0 +1,80 @@
+import type { Context, Hono } from 'hono';
+import { html } from 'hono/html';
+import { runsOf, undoRun } from '../../catalogue/keep/undo.ts';
+import { digestOf } from '../cabinet-state.ts';
+import { FORBIDDEN, foundIn, text, told, writeUnlessWrong } from '../desk.ts';
+import type { Desk } from '../desk.ts';
+import { listsPage } from './lists-page.ts';
+import { textPage, undoPage } from './other-pages.ts';
+
+/** A file of the cabinet as text: pieces, list files, sets, exhibits, and the cabinet's own. */
+export function fileRoutes(app: Hono, desk: Desk): void {
+  const { state, token } = desk;
+  app.get('/lists', (c) => desk.page(c, 'Lists, sets and exhibits', listsPage(state, token, null), 200, told(c)));
+  const show = async (c: Context, file: string | null): Promise<Response> => {
+    const now = file === null ? null : await state.textOf(file);
+    if (file === null || now === null) return c.notFound();
+    const problems = foundIn(state, file).map(({ field, says }) => `${field ?? ''}: ${says}`);
+    return desk.page(
+      c,
+      file,
+      html`${
+        problems.length === 0
+          ? ''
+          : html`<ul class="problem">
+              ${problems.map((one) => html`<li>${one}</li>`)}
+            </ul>`
+      }${textPage(c.req.path, token, now, digestOf(now), [], null)}`,
+      200,
+      told(c),
+    );
+  };
+  const save = async (c: Context, file: string | null): Promise<Response> => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const now = file === null ? null : await state.textOf(file);
+    if (file === null || now === null) return c.notFound();
+    const words = (text(form, 'text') ?? now)
+      .replace(/\r\n?/g, '\n')
+      .replaceAll('\n', now.includes('\r\n') ? '\r\n' : '\n');
+    if (text(form, 'digest') !== digestOf(now))
+      return desk.page(c, file, textPage(c.req.path, token, words, digestOf(now), [], now), 409);
+    if (words === now) return c.redirect(`${c.req.path}?told=nothing`, 303);
+    const changes = [{ file, text: words, from: now }];
+    const problem = await writeUnlessWrong(desk, changes);
+    if (problem !== null)
+      return desk.page(c, file, textPage(c.req.path, token, words, digestOf(now), [problem], null), 422);
+    return c.redirect(`${c.req.path}?told=saved`, 303);
+  };
+  const fileOf = (kind: string, id: string): string | null => {
+    const { named } = state.records();
+    if (kind === 'cabinet' && id === 'cabinet') return 'cabinet.yaml';
+    if (!Object.hasOwn(named, kind) || !named[kind as keyof typeof named].includes(id)) return null;
+    return kind === 'pieces'
+      ? `pieces/${id}/piece.md`
+      : kind === 'exhibits'
+        ? `exhibits/${id}/exhibit.md`
+        : `${kind}/${id}.yaml`;
+  };
+  app.get('/pieces/:id/text', (c) => show(c, fileOf('pieces', c.req.param('id'))));
+  app.post('/pieces/:id/text', (c) => save(c, fileOf('pieces', c.req.param('id'))));
+  app.get('/lists/:kind/:id', (c) => show(c, fileOf(c.req.param('kind'), c.req.param('id'))));
+  app.post('/lists/:kind/:id', (c) => save(c, fileOf(c.req.param('kind'), c.req.param('id'))));
+}
+
+export function undoRoutes(app: Hono, desk: Desk): void {
+  const { state, token } = desk;
+  app.get('/undo', async (c) => desk.page(c, 'Undo', undoPage(await runsOf(state.at), token, null), 200, told(c)));
+  app.post('/undo', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const runs = await runsOf(state.at);
+    const run = runs.find((one) => one.run === text(form, 'run'));
+    const done = run === undefined ? null : await undoRun(state.at, run);
+    if (done === null) return c.notFound();
+    await state.readAgain();
+    return done.ok
+      ? c.redirect('/undo?told=undone', 303)
+      : desk.page(c, 'Undo', undoPage(runs, token, done.problem), 409);
+  });
+}

@@ -1,0 +1,278 @@
+import { html } from 'hono/html';
+import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
+import type { FiledPiece } from '../../catalogue/records.ts';
+import { isBlank } from '../../catalogue/schema/fields.ts';
+import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
+import { yearsOf } from '../../core/dating/interval.ts';
+import type { CabinetState } from '../cabinet-state.ts';
+import { postForm } from '../frame.ts';
+import type { Html } from '../frame.ts';
+
+/** A fact that the list can show, sort and filter by: a field of a piece, or a column of the ledger. */
+export type Fact = { readonly name: string; readonly label: string; readonly isPrivate: boolean };
+
+/** What the list shows now, as the address says it. */
+export type Asked = {
+  readonly words: string;
+  readonly fact: string;
+  readonly is: string;
+  readonly sort: string;
+  readonly down: boolean;
+  readonly page: number;
+  readonly shows: readonly string[];
+};
+
+export const FACTS: readonly Fact[] = [
+  ...Object.entries(PIECE_ROWS)
+    .filter(([, { control }]) => !['parts', 'rows', 'each', 'table', 'pairs'].includes(control))
+    .map(([name, { label, seen }]) => ({ name, label, isPrivate: seen === 'no' })),
+  ...LEDGER_COLUMNS.filter((column) => column !== 'piece').map((column) => ({
+    name: `ledger.${column}`,
+    label: `${column} (private)`,
+    isPrivate: true,
+  })),
+];
+const SHOWN = ['number', 'title', 'ruler', 'mint', 'date', 'metal', 'grade', 'publish', 'ledger.storage'];
+const PER_PAGE = 100;
+const NATURAL = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+export function askedOf(query: {
+  get: (name: string) => string | null;
+  getAll: (name: string) => readonly string[];
+}): Asked {
+  const known = (name: string): boolean => FACTS.some((fact) => fact.name === name);
+  const shows = query.getAll('show').filter(known);
+  const sort = query.get('sort') ?? '';
+  return {
+    words: (query.get('words') ?? '').slice(0, 200),
+    fact: query.get('fact') ?? '',
+    is: (query.get('is') ?? '').slice(0, 200),
+    sort: known(sort) ? sort : 'number',
+    down: query.get('down') === 'yes',
+    page: Math.max(1, Number.parseInt(query.get('page') ?? '1', 10) || 1),
+    shows: shows.length === 0 ? SHOWN : shows,
+  };
+}
+
+export type Row = {
+  readonly piece: FiledPiece;
+  readonly says: Readonly<Record<string, string>>;
+  readonly folded: string;
+};
+
+/** What the list knows of every piece, in words. Worked out once for a piece as it is. */
+export function rowsOf(state: CabinetState, kept: WeakMap<FiledPiece, Row>): readonly Row[] {
+  const ledger = state.ledger();
+  return state.records().pieces.map((piece) => {
+    const row = kept.get(piece);
+    const cells = ledger.get(piece.id) ?? {};
+    if (row !== undefined && row.says['ledger'] === JSON.stringify(cells)) return row;
+    const says: Record<string, string> = { ledger: JSON.stringify(cells) };
+    for (const { name } of FACTS)
+      says[name] = name.startsWith('ledger.')
+        ? (cells[name.slice(7)] ?? '')
+        : inWords(piece.fields[name as keyof typeof piece.fields]);
+    const fresh = { piece, says, folded: folded(`${piece.id} ${Object.values(says).join(' ')}`) };
+    kept.set(piece, fresh);
+    return fresh;
+  });
+}
+
+/** The rows that answer to what is asked, in its order. */
+export function chosenRows(rows: readonly Row[], asked: Asked): readonly Row[] {
+  const words = folded(asked.words)
+    .split(' ')
+    .filter((word) => word !== '');
+  const is = folded(asked.is);
+  const fits = rows.filter(
+    ({ folded: all, says }) =>
+      words.every((word) => all.includes(word)) &&
+      (asked.fact === '' ||
+        (is === '-' ? (says[asked.fact] ?? '') === '' : folded(says[asked.fact] ?? '').includes(is))),
+  );
+  const by = sortKey(asked.sort);
+  const sign = asked.down ? -1 : 1;
+  const keyed = fits.map((row) => ({ row, key: by(row) }));
+  keyed.sort((a, b) => {
+    if (a.key === null || b.key === null) return a.key === b.key ? 0 : a.key === null ? 1 : -1;
+    const order =
+      typeof a.key === 'number' && typeof b.key === 'number'
+        ? a.key - b.key
+        : NATURAL.compare(String(a.key), String(b.key));
+    return sign * order;
+  });
+  return keyed.map(({ row }) => row);
+}
+
+/** What a fact is sorted by: years and measures as figures, the rest as words; null where nothing is recorded, which comes last. */
+function sortKey(name: string): (row: Row) => string | number | null {
+  return ({ piece, says }) => {
+    const value: unknown = piece.fields[name as keyof typeof piece.fields];
+    if (name === 'date') {
+      const { date } = piece.fields;
+      return date === undefined || isBlank(date) ? null : yearsOf(date).low;
+    }
+    for (const figure of ['grams', 'low', 'hours'])
+      if (
+        typeof value === 'object' &&
+        value !== null &&
+        typeof (value as Readonly<Record<string, unknown>>)[figure] === 'number'
+      )
+        return (value as Readonly<Record<string, number>>)[figure] ?? null;
+    const words = says[name] ?? '';
+    const sum = /^(\d[\d,]*(?:\.\d+)?) [A-Z]{3}$/.exec(words)?.[1];
+    return words === '' ? null : sum === undefined ? words : Number(sum.replaceAll(',', ''));
+  };
+}
+
+/** A value of a piece as the keeper wrote it. */
+function inWords(value: unknown): string {
+  if (value === undefined || value === null) return '';
+  if (Array.isArray(value)) return value.map(inWords).join('; ');
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return String(value);
+  const { text, hours } = value as { readonly text?: string; readonly hours?: number | null };
+  if (text !== undefined) return text;
+  return hours === undefined ? '' : hours === null ? 'none' : `${hours}h`;
+}
+
+function folded(text: string): string {
+  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+}
+
+/** The list of pieces as a table, with what is wrong beside each. */
+export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked, token: string): Html {
+  const chosen = chosenRows(rows, asked);
+  const pages = Math.max(1, Math.ceil(chosen.length / PER_PAGE));
+  const page = Math.min(asked.page, pages);
+  const drawn = chosen.slice((page - 1) * PER_PAGE, page * PER_PAGE);
+  const found = state.found();
+  const problems = new Map<string, string[]>();
+  for (const { file, field, says } of found?.problems ?? []) {
+    const id = file.split('/')[1] ?? '';
+    if (file.startsWith('pieces/'))
+      problems.set(id, [...(problems.get(id) ?? []), `${field === null ? '' : `${field}: `}${says}`]);
+  }
+  const others = (found?.problems ?? []).filter(({ file }) => !file.startsWith('pieces/'));
+  const wanted = new Map<string, string[]>();
+  for (const { wanted: what, pieces } of found?.improvements ?? [])
+    for (const id of pieces) wanted.set(id, [...(wanted.get(id) ?? []), what]);
+  return html` ${searchForm(asked)}
+    <p class="count" role="status">
+      ${chosen.length === rows.length ? `${rows.length} pieces.` : `${chosen.length} of ${rows.length} pieces.`}
+      ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length} problems.`}
+    </p>
+    ${
+      others.length === 0
+        ? ''
+        : html`<details class="problem">
+            <summary>${others.length} problems in other files</summary>
+            <ul>
+              ${others.map(({ file, field, says }) => html`<li>${file}${field === null ? '' : ` · ${field}`}: ${says}</li>`)}
+            </ul>
+          </details>`
+    }
+    ${postForm(
+      '/change',
+      token,
+      html` <div class="wide" tabindex="0" role="region" aria-label="The pieces">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col"><span class="for-listeners">Choose</span></th>
+                ${asked.shows.map((name) => heading(name, asked))}
+                <th scope="col">Wrong or wanted</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${drawn.map(
+                ({ piece: { id }, says }) =>
+                  html`<tr>
+                    <td>
+                      <input type="checkbox" name="piece" value="${id}" aria-label="Choose ${says['number'] ?? id}" />
+                    </td>
+                    ${asked.shows.map((name) => html`<td>${name === 'title' ? html`<a href="/pieces/${id}">${says[name] ?? id}</a>` : (says[name] ?? '')}</td>`)}
+                    <td>
+                      ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">no ${(wanted.get(id) ?? []).join(', ')}</p>`}
+                    </td>
+                  </tr>`,
+              )}
+            </tbody>
+          </table>
+        </div>
+        ${changeBox()}`,
+    )}
+    <nav class="pages" aria-label="Pages of the list">
+      ${page > 1 ? html`<a href="${address({ ...asked, page: page - 1 })}">Previous</a>` : ''}
+      <span>Page ${page} of ${pages}</span>
+      ${page < pages ? html`<a href="${address({ ...asked, page: page + 1 })}">Next</a>` : ''}
+    </nav>`;
+}
+
+function searchForm(asked: Asked): Html {
+  return html`<form method="get" action="/" class="search" role="search">
+    <div class="field">
+      <label for="words">Words</label><input id="words" name="words" value="${asked.words}" autocomplete="off" />
+    </div>
+    <div class="field">
+      <label for="fact">Where</label
+      ><select id="fact" name="fact">
+        <option value="">any fact</option>
+        ${FACTS.map(({ name, label }) => html`<option value="${name}" ${name === asked.fact ? 'selected' : ''}>${label}</option>`)}
+      </select>
+    </div>
+    <div class="field">
+      <label for="is">says (a hyphen: nothing)</label><input id="is" name="is" value="${asked.is}" autocomplete="off" />
+    </div>
+    <div class="field">
+      <label for="sort">Sort by</label
+      ><select id="sort" name="sort">
+        ${FACTS.map(({ name, label }) => html`<option value="${name}" ${name === asked.sort ? 'selected' : ''}>${label}</option>`)}
+      </select>
+    </div>
+    <label class="tick"
+      ><input type="checkbox" name="down" value="yes" ${asked.down ? 'checked' : ''} /> from the last</label
+    >
+    <details>
+      <summary>Columns</summary>
+      <div class="ticks">
+        ${FACTS.map(({ name, label }) => html`<label class="tick"><input type="checkbox" name="show" value="${name}" ${asked.shows.includes(name) ? 'checked' : ''} /> ${label}</label>`)}
+      </div>
+    </details>
+    <button type="submit">Show</button>
+  </form>`;
+}
+
+function changeBox(): Html {
+  const lines = FACTS.filter(({ name }) => name !== 'number' && !name.startsWith('ledger.'));
+  return html`<fieldset class="several change">
+    <legend>Change a field of the pieces chosen</legend>
+    <div class="boxes">
+      <div class="field">
+        <label for="change-field">Field</label
+        ><select id="change-field" name="field">
+          ${lines.map(({ name, label }) => html`<option value="${name}">${label}</option>`)}
+        </select>
+      </div>
+      <div class="field">
+        <label for="change-to">To (empty: take it out)</label><input id="change-to" name="to" autocomplete="off" />
+      </div>
+    </div>
+    <button type="submit">See what would change</button>
+  </fieldset>`;
+}
+
+function heading(name: string, asked: Asked): Html {
+  const label = FACTS.find((fact) => fact.name === name)?.label ?? name;
+  const isSorted = asked.sort === name;
+  const sorted = isSorted ? (asked.down ? 'descending' : 'ascending') : 'none';
+  return html`<th scope="col" aria-sort="${sorted}">
+    <a href="${address({ ...asked, sort: name, down: isSorted && !asked.down, page: 1 })}">${label}</a>
+  </th>`;
+}
+
+function address({ words, fact, is, sort, down, page, shows }: Asked): string {
+  const query = new URLSearchParams({ words, fact, is, sort, page: String(page), ...(down ? { down: 'yes' } : {}) });
+  if (shows !== SHOWN) for (const name of shows) query.append('show', name);
+  return `/?${query.toString()}`;
+}

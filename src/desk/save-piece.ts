@@ -1,0 +1,101 @@
+import { PIECE_ROWS } from '../catalogue/fields/piece-fields.ts';
+import { splitFrontMatter } from '../catalogue/front-matter.ts';
+import type { Problem } from '../catalogue/problem.ts';
+import { editFields, editStory } from '../catalogue/write/edit-fields.ts';
+import { editRow } from '../catalogue/write/edit-table.ts';
+import { PIECE_ORDER } from '../catalogue/write/write-piece.ts';
+import { readYaml } from '../catalogue/yaml.ts';
+import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { digestOf, LEDGER } from './cabinet-state.ts';
+import type { CabinetState, FileChange } from './cabinet-state.ts';
+import { changesIn, isFields, leavesOf } from './form/leaves.ts';
+import type { Fields, Leaf, Posted } from './form/leaves.ts';
+import type { NewName } from './new-names.ts';
+import { namesMeant } from './new-names.ts';
+
+/** A piece as it lies on the disk: its texts, and what they say. */
+export type PieceOnDesk = {
+  readonly id: string;
+  readonly file: string;
+  readonly text: string;
+  readonly digest: string;
+  /** Null where the facts cannot be read; then only the text can be edited. */
+  readonly facts: Fields | null;
+  readonly leaves: readonly Leaf[];
+  /** What the file holds and the form does not know, by its name. */
+  readonly unknown: readonly string[];
+  readonly story: string;
+  readonly ledgerText: string | null;
+  readonly ledger: Readonly<Record<string, string>>;
+  readonly ledgerColumns: readonly string[];
+};
+
+/** What came of a save. */
+export type Saved =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'stale' }
+  | { readonly kind: 'wrong'; readonly problems: readonly Problem[]; readonly unread: Readonly<Record<string, string>> }
+  | { readonly kind: 'ready'; readonly changes: readonly FileChange[]; readonly made: readonly NewName[] };
+
+/** Reads a piece for its form; null when there is none. */
+export async function readPiece(state: CabinetState, id: string): Promise<PieceOnDesk | null> {
+  const file = `pieces/${id}/piece.md`;
+  const text = await state.textOf(file);
+  if (text === null) return null;
+  const ledgerText = await state.textOf(LEDGER);
+  const halves = splitFrontMatter(text);
+  const read = readYaml((halves?.facts ?? '').replace(/^\uFEFF/, ''));
+  const facts = halves !== null && read.ok && isFields(read.value) ? read.value : null;
+  const row = state.ledger().get(id) ?? {};
+  const own = Object.keys(row).filter((column) => !LEDGER_COLUMNS.some((known) => known === column) && column !== '');
+  return {
+    id,
+    file,
+    text,
+    digest: digestOf(`${text}\n${ledgerText ?? ''}`),
+    facts,
+    leaves: facts === null ? [] : leavesOf(PIECE_ROWS, facts),
+    unknown: Object.keys(facts ?? {}).filter((name) => !(name in PIECE_ROWS)),
+    story: (halves?.story ?? '').replace(/\r\n?/g, '\n').trim(),
+    ledgerText,
+    ledger: row,
+    ledgerColumns: [...LEDGER_COLUMNS.filter((column) => column !== 'piece'), ...own],
+  };
+}
+
+/**
+ * What a form would write of a piece, checked and not yet written: only the fields whose words were changed, in the lines they
+ * stand in. A form that was made from another text than is there now is stale.
+ */
+export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Posted): Saved {
+  if (posted.get('digest') !== piece.digest) return { kind: 'stale' };
+  const { changes, unread } = changesIn(piece.leaves, posted);
+  const named = namesMeant(changes, piece.leaves, posted, state.records());
+  const edited = editFields(piece.text, named.changes, PIECE_ORDER);
+  if (!edited.ok) return { kind: 'wrong', problems: [], unread: { ...unread, '': edited.problem } };
+  const story = posted.get('story')?.replace(/\r\n?/g, '\n');
+  const text = story === undefined || story === piece.story ? edited.value : editStory(edited.value, story);
+  const ledger = ledgerAfter(piece, posted);
+  const files: readonly FileChange[] = [
+    ...named.made.map(({ file, text: list }) => ({ file, text: list, from: null })),
+    ...(ledger === (piece.ledgerText ?? '') ? [] : [{ file: LEDGER, text: ledger, from: piece.ledgerText }]),
+    ...(text === piece.text ? [] : [{ file: piece.file, text, from: piece.text }]),
+  ];
+  if (Object.keys(unread).length > 0) return { kind: 'wrong', problems: [], unread };
+  if (files.length === 0) return { kind: 'nothing' };
+  const problems = state.problemsOf(files);
+  return problems.length > 0
+    ? { kind: 'wrong', problems, unread }
+    : { kind: 'ready', changes: files, made: named.made };
+}
+
+function ledgerAfter({ id, ledgerText, ledger, ledgerColumns }: PieceOnDesk, posted: Posted): string {
+  const cells: Record<string, string> = {};
+  for (const column of ledgerColumns) {
+    const words = posted.get(`ledger.${column}`)?.replace(/\r\n?/g, '\n').trim();
+    if (words !== undefined && words !== (ledger[column] ?? '').trim()) cells[column] = words;
+  }
+  if (Object.keys(cells).length === 0) return ledgerText ?? '';
+  const before = (ledgerText ?? '').trim() === '' ? `${LEDGER_COLUMNS.join(',')}\n` : (ledgerText ?? '');
+  return editRow(before, { column: 'piece', value: id }, cells);
+}
