@@ -13,3 +13,11 @@ export function splitFrontMatter(text: string): FrontMatter | null {
   if (match === null) return null;
   return { facts: match[1] ?? '', factsFrom: 2, story: (match[2] ?? '').trim() };
 }
+
+/** The line on which facts that begin with `---` should end and do not: `--`, `----` or a dash; null when there is no beginning. */
+export function brokenEnd(text: string): number | null {
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n?|\n/);
+  if (!/^---[ \t]*$/.test(lines[0] ?? '')) return null;
+  const near = lines.findIndex((line, at) => at > 0 && /^\s*[-–—]+\s*$/.test(line));
+  return near === -1 ? 1 : near + 1;
+}

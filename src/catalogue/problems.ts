@@ -28,6 +28,15 @@ export const PROBLEMS = {
   'file-missing': (name: string) => `There is no ${name} here. Add one, or remove the folder.`,
   'folder-name': (name: string) =>
     `A folder or list file is named with small letters, digits and single hyphens; this is ${quote(name)}. Write ${quote(fileName(name))}.`,
+  'name-long': (length: number, most: number) =>
+    `This name has ${length} letters, and a folder or list file has at most ${most}. Shorten it.`,
+  'name-reserved': (name: string) =>
+    `Some systems cannot have a file called ${quote(name)}. Write ${quote(`${name}-1`)}.`,
+  'front-matter-open': () => 'The facts begin with a line --- and are not ended by one. Write --- alone on this line.',
+  'curly-quotes': () =>
+    'This value stands in curly quotation marks, which are taken as a part of it. Write straight ones ("), or none.',
+  'control-character': () =>
+    'This line holds a character that cannot be seen, of the kind that steers a terminal. Type the line again.',
   'front-matter-missing': () =>
     'This file has no facts at its top. Begin it with a line ---, the facts, and another line ---.',
   'yaml-unreadable': (reason: string) =>

@@ -2,7 +2,9 @@ import type { z } from 'zod';
 import { pieceSchemas } from './date-contexts.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
-import { splitFrontMatter } from './front-matter.ts';
+import { isReserved, LONGEST_NAME } from '../core/file-id.ts';
+import { brokenEnd, splitFrontMatter } from './front-matter.ts';
+import { slipsOfTyping } from './slips-of-typing.ts';
 import { readLife, statusesIn } from './life.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
@@ -88,7 +90,12 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm
         const form = formFor(halves.facts);
         return once(found, form, (own) => filed(form, id, file, halves.facts, halves.factsFrom, halves.story, own));
       }
-      problems.push(problem('front-matter-missing', { file, line: 1 }));
+      const line = brokenEnd(found.text);
+      problems.push(
+        line === null
+          ? problem('front-matter-missing', { file, line: 1 })
+          : problem('front-matter-open', { file, line }),
+      );
       return [];
     });
 
@@ -145,6 +152,9 @@ function filed<T>(
   problems: Problem[],
 ): readonly Filed<T>[] {
   if (!ID.test(id)) problems.push(problem('folder-name', { file }, id));
+  else if (id.length > LONGEST_NAME) problems.push(problem('name-long', { file }, id.length, LONGEST_NAME));
+  else if (isReserved(id)) problems.push(problem('name-reserved', { file }, id));
+  problems.push(...slipsOfTyping(file, facts, factsFrom));
   const read = readForm(form, facts, file, factsFrom);
   problems.push(...read.problems);
   return read.fields === null ? [] : [{ id, file, fields: read.fields, story }];

@@ -1,3 +1,5 @@
+import { fileId } from '../core/file-id.ts';
+
 /** Where the site stands: `/` or `/coins/`. */
 const BASE = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
@@ -74,12 +76,4 @@ export function inFull(address: string): string {
 export { hasPublicAddress } from '../catalogue/handed-over.ts';
 
 /** A name as it stands in an address: `Copper alloy` is copper-alloy. */
-export function slug(name: string): string {
-  return name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/æ/g, 'ae')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-}
+export const slug = fileId;

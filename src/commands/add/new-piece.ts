@@ -4,7 +4,7 @@ import { checkAll } from '../../catalogue/check-records.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import { guarded } from '../../catalogue/csv-guard.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { fileId, freeId } from '../../import/names/file-id.ts';
+import { fileId, freeId } from '../../core/file-id.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';

@@ -1,5 +1,5 @@
 import { basename, join } from 'node:path';
-import { fileId } from '../../import/names/file-id.ts';
+import { fileId } from '../../core/file-id.ts';
 
 /** Where an import keeps what is the keeper's: paths inside the cabinet, with forward slashes. */
 export type ImportPlaces = {

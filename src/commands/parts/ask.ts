@@ -1,6 +1,7 @@
 import process from 'node:process';
 import { confirm, isCancel, log, select, text } from '@clack/prompts';
 import { endWith } from './command-line.ts';
+import { asSteered, plainOutput } from './plain-output.ts';
 
 /** Whether somebody sits there who can be asked. */
 export function canAsk(): boolean {
@@ -16,17 +17,19 @@ export async function askText(
     refuse,
   }: { placeholder?: string; initial?: string; refuse?: (answer: string) => string | null } = {},
 ): Promise<string> {
-  const answer = await text({
-    message,
-    placeholder,
-    initialValue: initial,
-    validate: (given) => refuse?.((given ?? '').trim()) ?? undefined,
-  });
+  const answer = await asSteered(() =>
+    text({
+      message: plainOutput(message),
+      placeholder,
+      initialValue: initial,
+      validate: (given) => refuse?.((given ?? '').trim()) ?? undefined,
+    }),
+  );
   return answered(answer).trim();
 }
 
 export async function askYesOrNo(message: string, initial: boolean): Promise<boolean> {
-  return answered(await confirm({ message, initialValue: initial }));
+  return answered(await asSteered(() => confirm({ message: plainOutput(message), initialValue: initial })));
 }
 
 /** One of several choices, each with what it means. */
@@ -34,13 +37,17 @@ export async function askWhich<T extends string>(
   message: string,
   choices: readonly { readonly value: T; readonly label: string; readonly hint?: string }[],
 ): Promise<T> {
-  const options = choices.map(({ value, label, hint }) => ({ value, label, ...(hint === undefined ? {} : { hint }) }));
-  return answered(await select<string>({ message, options })) as T;
+  const options = choices.map(({ value, label, hint }) => ({
+    value,
+    label: plainOutput(label),
+    ...(hint === undefined ? {} : { hint: plainOutput(hint) }),
+  }));
+  return answered(await asSteered(() => select<string>({ message: plainOutput(message), options }))) as T;
 }
 
 /** An answer as it was understood, said back. */
 export function sayAloud(sentence: string): void {
-  log.message(sentence);
+  log.message(plainOutput(sentence));
 }
 
 function answered<T>(answer: T): Exclude<T, symbol> {

@@ -3,6 +3,7 @@ import process from 'node:process';
 import { parseArgs } from 'node:util';
 import type { ParseArgsConfig } from 'node:util';
 import { endFaultsWithSentences } from './faults.ts';
+import { keepOutputPlain } from './plain-output.ts';
 
 type Flags = NonNullable<ParseArgsConfig['options']>;
 
@@ -19,6 +20,7 @@ export function readWords<T extends Flags>(help: string, flags: T) {
     if (error.code === 'EPIPE') process.exit();
     throw error;
   });
+  keepOutputPlain();
   endFaultsWithSentences();
   const read = (): ReturnType<typeof parse> => {
     try {

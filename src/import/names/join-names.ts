@@ -1,6 +1,6 @@
 import type { NamedInSheet } from '../plan/draft.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
-import { fileId, freeId } from './file-id.ts';
+import { fileId, freeId } from '../../core/file-id.ts';
 import { grouped } from './grouped.ts';
 import { likenessOf } from './keys.ts';
 import type { Likeness } from './keys.ts';

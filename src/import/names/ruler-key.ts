@@ -1,4 +1,4 @@
-import { plainLetters } from './file-id.ts';
+import { plainLetters } from '../../core/file-id.ts';
 import { englishByname, englishName } from './first-names.ts';
 
 /** Words before a name that say a rank, and articles; they part no ruler from another. */

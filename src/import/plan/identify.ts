@@ -1,7 +1,7 @@
 import type { Records } from '../../catalogue/records.ts';
 import type { BroughtIn } from '../reimport/base.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
-import { fileId, freeId } from '../names/file-id.ts';
+import { fileId, freeId } from '../../core/file-id.ts';
 
 /** Which piece a row is. */
 export type Identity =

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fileId } from '../../../src/import/names/file-id.ts';
+import { fileId } from '../../../src/core/file-id.ts';
 import { joinNames } from '../../../src/import/names/join-names.ts';
 import type { KnownName, NameUse } from '../../../src/import/names/join-names.ts';
 import { reignIn } from '../../../src/import/names/reign.ts';

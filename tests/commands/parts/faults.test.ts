@@ -1,0 +1,30 @@
+import { spawnSync } from 'node:child_process';
+import process from 'node:process';
+import { expect, test } from 'vitest';
+import { tellFault } from '../../../src/commands/parts/faults.ts';
+
+test('a fault of the program says how to report it, and nothing of what it was about', () => {
+  const error = new TypeError('cannot read Marjorie Brocklebank of undefined');
+  error.stack = `${error.name}: ${error.message}\n    at read (/home/marjorie/coins/src/privacy/guard.ts:12:3)\n    at x (node:internal/a:1:1)`;
+  const told = tellFault(error);
+  expect(told).toContain('This is a fault in Underglass and not in your cabinet');
+  expect(told).toContain('at       src/privacy/guard.ts:12');
+  expect(told).not.toMatch(/marjorie|Brocklebank|undefined|node:internal/i);
+});
+
+test.for([
+  ['ENOSPC', 'There is no room left on the disk. Make room, and try again.'],
+  ['EROFS', 'a/piece.md lies on a disk that cannot be written to.'],
+  ['EACCES', 'a/piece.md may not be opened or written.'],
+] as const)('%s is a sentence', ([code, says]) => {
+  expect(tellFault(Object.assign(new Error('x'), { code, path: 'a/piece.md' }))).toContain(says);
+});
+
+test('what nobody catches ends a command with that, and no stack trace', () => {
+  const program = `import { readWords } from './src/commands/parts/command-line.ts';
+    readWords('help', {}); await Promise.resolve(); JSON.parse('{ secret');`;
+  const { stderr, status } = spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' });
+  expect(status).toBe(2);
+  expect(stderr).toContain('fault    SyntaxError');
+  expect(stderr).not.toMatch(/secret|^\s+at .*\(/m);
+});
