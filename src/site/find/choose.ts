@@ -4,8 +4,8 @@ import type { FacetName, FindRecord } from './record.ts';
 import type { FindState, Sort } from './state.ts';
 import type { WordSearch } from './search-words.ts';
 
-/** A piece that answers, with the legend that did where one was sought. */
-export type Found = { readonly record: FindRecord; readonly legend: string | null };
+/** A piece that answers, with the legend that did where one was sought, and the word where only one spelled nearly so did. */
+export type Found = { readonly record: FindRecord; readonly legend: string | null; readonly similar: string | null };
 
 export type Answer = {
   readonly found: readonly Found[];
@@ -35,7 +35,10 @@ export function choose(records: readonly FindRecord[], search: WordSearch, state
   const found = sought.filter(({ record }) => fits(record, null));
   const isSought = state.words !== '' || state.legend !== '';
   const order = state.sort ?? (isSought ? null : 'number');
-  return { found: order === null || order === 'number' ? inOrder(found, order) : inOrderOf(found, order), counts };
+  const ordered = order === null || order === 'number' ? inOrder(found, order) : inOrderOf(found, order);
+  // Whatever the order: what is only spelled nearly so comes after all that matches.
+  const isExact = ({ similar }: Found): boolean => similar === null;
+  return { found: [...ordered.filter(isExact), ...ordered.filter((one) => !isExact(one))], counts };
 }
 
 type Scored = Found & { readonly score: number; readonly at: number };
@@ -45,10 +48,12 @@ function soughtIn(records: readonly FindRecord[], search: WordSearch, { words, l
   const byWords = words === '' ? null : search(words);
   const byLegend = legend === '' ? null : legendsLike(legend, records);
   return records.flatMap((record, at) => {
-    const told = byWords === null ? 0 : byWords.get(at);
+    const told = byWords === null ? { score: 0, similar: null } : byWords.get(at);
     const matched = byLegend === null ? null : byLegend.get(record.id);
     if (told === undefined || matched === undefined) return [];
-    return [{ record, at, legend: matched?.legend ?? null, score: told + (matched?.score ?? 0) }];
+    return [
+      { record, at, legend: matched?.legend ?? null, similar: told.similar, score: told.score + (matched?.score ?? 0) },
+    ];
   });
 }
 

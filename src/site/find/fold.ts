@@ -18,7 +18,12 @@ export function fold(text: string): string {
     .replace(/[æœøðþßłı]/g, (letter) => SPELLED_OUT[letter] ?? letter);
 }
 
+/** The words of a folded text. A number of a book such as 70.16 is one. */
+export function partsOf(folded: string): readonly string[] {
+  return folded.match(/\d+(?:\.\d+)+\p{L}?|[\p{L}\p{N}]+/gu) ?? [];
+}
+
 /** The words of a text, folded, each once, in the order they come. */
 export function wordsOf(text: string): readonly string[] {
-  return [...new Set(fold(text).match(/[\p{L}\p{N}]+/gu) ?? [])];
+  return [...new Set(partsOf(fold(text)))];
 }

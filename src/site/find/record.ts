@@ -18,6 +18,8 @@ export type FindRecord = {
   readonly face: FoundFace;
   /** Every word it can be found by, folded, parted by spaces. */
   readonly words: string;
+  /** The years it may have been made in, null where an end is open; null when undated. */
+  readonly years: readonly [low: number | null, high: number | null] | null;
   /** Its legends as read, obverse first. */
   readonly legends: readonly string[];
   /** For each facet the values it answers to. */

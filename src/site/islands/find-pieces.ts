@@ -11,7 +11,8 @@ import { layFound } from './lay-found.ts';
 import { readJson } from './read-json.ts';
 
 const AT_ONCE = 96;
-const PAUSE = 120;
+/** How long nothing is typed, in milliseconds, before the address says what is asked: a browser lets it be written only so often. */
+const WRITTEN_AFTER = 300;
 
 /**
  * Finds pieces as they are asked for. The complete list is in the page already; this narrows and sorts it, keeps what
@@ -22,6 +23,8 @@ class FindPieces extends HTMLElement {
   #loading: Promise<{ records: readonly FindRecord[]; search: WordSearch }> | null = null;
   #whole: readonly Element[] = [];
   #says = '';
+  /** The counts of the whole list, as the page came with them. */
+  #counts: readonly (readonly [Element, string])[] = [];
   #shown = AT_ONCE;
   #turn = 0;
 
@@ -41,6 +44,7 @@ class FindPieces extends HTMLElement {
     this.#form = form;
     this.#whole = [...list.children];
     this.#says = this.querySelector('[data-says]')?.textContent ?? '';
+    this.#counts = [...this.querySelectorAll('[data-count]')].map((count) => [count, count.textContent]);
     form.removeAttribute('data-waits');
     // On a phone the finder of worn legends waits behind its name, so that the pieces are not far.
     this.#worn?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
@@ -50,7 +54,12 @@ class FindPieces extends HTMLElement {
     form.addEventListener('input', (event) => {
       const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
       clearTimeout(waiting);
-      waiting = window.setTimeout(() => void this.#ask(isTyped ? 'replace' : 'push'), isTyped ? PAUSE : 0);
+      if (!isTyped) {
+        void this.#ask('push');
+        return;
+      }
+      void this.#show(this.#asked());
+      waiting = window.setTimeout(() => void this.#ask('replace'), WRITTEN_AFTER);
     });
     form.addEventListener('submit', (event) => {
       event.preventDefault();
@@ -74,18 +83,26 @@ class FindPieces extends HTMLElement {
     else this.#layWhole();
   }
 
-  /** Puts what the form asks into the address, and answers it. */
-  async #ask(how: 'push' | 'replace'): Promise<void> {
-    if (this.#form === null) return;
+  /** What the form asks. */
+  #asked(): FindState {
     const data = new URLSearchParams(
-      [...new FormData(this.#form)].flatMap(([name, value]) =>
+      [...new FormData(this.#form ?? undefined)].flatMap(([name, value]) =>
         typeof value === 'string' && value !== '' ? [[name, value]] : [],
       ),
     );
-    const state = parseState(data.toString());
+    return parseState(data.toString());
+  }
+
+  /** Puts what the form asks into the address, and answers it. */
+  async #ask(how: 'push' | 'replace'): Promise<void> {
+    const state = this.#asked();
     const address = `${location.pathname}${formatState(state)}`;
     if (how === 'push') history.pushState(null, '', address);
     else history.replaceState(null, '', address);
+    await this.#show(state);
+  }
+
+  async #show(state: FindState): Promise<void> {
     this.#shown = AT_ONCE;
     if (asksAnything(state) || state.sort !== null) await this.#answer(state);
     else this.#layWhole();
@@ -130,11 +147,13 @@ class FindPieces extends HTMLElement {
     this.#toggle('[data-pager]', true);
     this.#say(this.#says);
     this.#nameChosen(parseState(''));
+    for (const [count, text] of this.#counts) count.textContent = text;
     for (const box of this.querySelectorAll<HTMLInputElement>('[data-facet] input')) box.disabled = false;
   }
 
   #tell(state: FindState, { found, counts }: Answer, all: number): void {
-    this.#say(found.length === 0 ? findWords.none : findWords.found(found.length, all));
+    const similar = found.filter((one) => one.similar !== null).length;
+    this.#say(found.length === 0 ? findWords.none : findWords.foundWith(found.length - similar, similar, all));
     this.#nameChosen(state);
     for (const facet of FACETS) {
       for (const box of this.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {

@@ -1,11 +1,16 @@
 import type { Found } from '../find/choose.ts';
+import { findWords } from '../words/find.ts';
 import { tied } from '../words/no-break.ts';
 
 /**
  * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are
  * meant from `records`, the file that named them.
  */
-export function layFound({ record, legend }: Found, patterns: HTMLTemplateElement, records: string): Element | null {
+export function layFound(
+  { record, legend, similar }: Found,
+  patterns: HTMLTemplateElement,
+  records: string,
+): Element | null {
   const isPictured = 'src' in record.face;
   const pattern = patterns.content.querySelectorAll('li')[isPictured ? 0 : 1];
   if (pattern === undefined) return null;
@@ -19,7 +24,7 @@ export function layFound({ record, legend }: Found, patterns: HTMLTemplateElemen
   if (title !== null) title.textContent = tied(record.title);
   const [said, note] = line.querySelectorAll('.line');
   if (said !== undefined) said.textContent = record.line;
-  const noted = legend ?? record.note;
+  const noted = similar !== null ? findWords.similarTo(similar) : (legend ?? record.note);
   if (note !== undefined && noted !== null) note.textContent = noted;
   else note?.remove();
   layFace(line, record.face, records);

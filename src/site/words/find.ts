@@ -38,7 +38,7 @@ export const findWords = {
   words: 'Words',
   wordsHint: 'A ruler, a town, a word of the story',
   legend: 'A worn legend',
-  legendHint: 'EB?RA*',
+  legendHint: 'for example EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
   sortBy: 'Sort by',
   bestFirst: 'relevance',
@@ -50,6 +50,14 @@ export const findWords = {
   remove: (label: string) => `Remove ${label}`,
   found: (found: number, all: number) =>
     found === all ? `All ${all} pieces` : found === 1 ? `1 piece of ${all}` : `${found} pieces of ${all}`,
+  /** Those that match, and those that only a word spelled nearly so finds. */
+  foundWith: (found: number, similar: number, all: number): string =>
+    similar === 0
+      ? findWords.found(found, all)
+      : found === 0
+        ? `No exact match; ${similar} with a similar spelling`
+        : `${findWords.found(found, all)}, then ${similar} with a similar spelling`,
+  similarTo: (word: string) => `similar spelling: ${word}`,
   none: 'No results. Use fewer words or filters, or clear all.',
   more: 'Show more',
   failed: 'The search could not be loaded. The whole list is below.',

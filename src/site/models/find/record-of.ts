@@ -32,6 +32,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         room,
         face: foundFace(face),
         words: wordsOf(textOf(piece, cabinet)).join(' '),
+        years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],
         legends: [piece.obverse, piece.reverse, piece.edge].flatMap((side) => side?.legend?.text ?? []),
         facets: Object.fromEntries(facets.filter(([, held]) => held?.length !== 0)) as FindRecord['facets'],
         by: sortedBy(piece),
@@ -79,7 +80,9 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     ...piece.treatments,
     ...piece.peculiarities,
     ...piece.tags,
-    ...[...piece.references, ...piece.elsewhere].map(({ cited, number }) => `${cited} ${number}`),
+    ...piece.references.flatMap((reference) => referenceWords(reference, lists)),
+    ...joined(piece.denomination),
+    ...piece.elsewhere.map(({ cited, number }) => `${cited} ${number}`),
     ...piece.types.flatMap(({ id, label }) => [id, label]),
     ...sides,
     piece.story,
@@ -88,10 +91,39 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     .join(' ');
 }
 
+/** `half-crown` is also looked for as halfcrown. */
+function joined(denomination: PublicPiece['denomination']): readonly string[] {
+  const name = denomination === null || typeof denomination === 'string' ? '' : denomination.name;
+  return /[\s-]/.test(name) ? [name.replace(/[\s-]+/g, '')] : [];
+}
+
+/** A reference as it is cited, and by the other names of its book: its key, its author, their first letters (`N1018`). */
+function referenceWords(
+  { work, cited, number }: PublicPiece['references'][number],
+  { works }: Cabinet['lists'],
+): readonly string[] {
+  const { author = '', short = '' } = works[work]?.fields ?? {};
+  const names = [...new Set([cited, work.replaceAll('-', ' '), short, author.split(/[ ,]+/).at(-1) ?? ''])];
+  const figures = number.replace(/\s+/g, '');
+  return [
+    ...names.map((name) => `${name} ${number}`),
+    ...names.flatMap((name) => {
+      const initials = wordsOf(name)
+        .map((word) => word.charAt(0))
+        .join('');
+      return figures === '' || initials === ''
+        ? []
+        : [`${initials} ${initials}${figures} ${wordsOf(name).join('')}${figures}`];
+    }),
+  ];
+}
+
+function finite(value: number | undefined): number | null {
+  return value !== undefined && Number.isFinite(value) ? value : null;
+}
+
 function sortedBy({ years, grade, ...piece }: PublicPiece): FindRecord['by'] {
   const size = known(piece.size);
-  const finite = (value: number | undefined): number | null =>
-    value !== undefined && Number.isFinite(value) ? value : null;
   return {
     date: finite(years?.low) ?? finite(years?.high),
     weight: known(piece.weight)?.grams ?? null,
