@@ -11,7 +11,7 @@ export type CabinetFolder = { readonly at: string; readonly files: readonly Cabi
 const TEXT = /\.(md|ya?ml|csv)$/i;
 /** What the program itself keeps of earlier texts. */
 const JOURNAL = 'private/undo/';
-const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*)$/i;
+const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*|open-the-desk\.(cmd|command|sh))$/i;
 
 /** Reads a cabinet's folder; null when there is none. Files come in the order of their paths. */
 export async function readFolder(at: string): Promise<CabinetFolder | null> {

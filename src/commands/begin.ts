@@ -1,10 +1,11 @@
-import { mkdir, readdir } from 'node:fs/promises';
-import { relative, resolve } from 'node:path';
+import { chmod, mkdir, readdir } from 'node:fs/promises';
+import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { changeCabinet, recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { cabinetSchema } from '../catalogue/schema/cabinet.ts';
 import { good } from '../core/outcome.ts';
 import { filesOfNewCabinet } from './begin/new-cabinet.ts';
+import { TO_RUN } from './begin/starters.ts';
 import { askText, askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
@@ -94,13 +95,15 @@ const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (c
   for (const { file, text } of files) await changes.create(file, text);
   return good(files.length);
 });
+for (const file of TO_RUN) await chmod(join(into, file), 0o755).catch(() => undefined);
 if (!outcome.ok) endWith(`${outcome.problem} Choose a folder in which you may write.`);
 process.stdout
   .write(`A new cabinet stands in ${shown}: ${files.length} files, one example piece that is never published.
 
 Three things to do next:
   1. Bring in what you have:   npm run import -- my-sheet.xlsx --cabinet ${shown}
-     or write one piece:       npm run add -- --cabinet ${shown}
+     or open the desk:         npm run desk -- --cabinet ${shown}
+     (or double-click open-the-desk in that folder)
   2. Ask what is amiss:        npm run check -- --cabinet ${shown}
   3. Look at it:               npm start -- --cabinet ${shown}
 `);

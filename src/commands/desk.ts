@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { readFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
@@ -16,6 +17,7 @@ import { serveFolder } from './parts/serve-folder.ts';
 const HELP = `npm run desk                        edit the cabinet in content/ in a browser, on this machine alone
 
   --port 4400                       another port than the first that is free
+  --browse                        open it in the usual browser of this machine
   --out DIR                         where the site is built; without it, dist
   --cabinet DIR                     another cabinet
 
@@ -26,6 +28,8 @@ const IDLE = 2 * 60 * 60 * 1000;
 
 const { values, positionals, cabinet } = readWords(HELP, {
   port: { type: 'string' },
+  browse: { type: 'boolean' },
+  'made-by': { type: 'string' },
   out: { type: 'string' },
   cabinet: { type: 'string' },
 });
@@ -34,6 +38,10 @@ if (positionals.length > 0)
 const port = values.port === undefined ? 0 : Number(values.port);
 if (!Number.isInteger(port) || port < 0 || port > 65_535)
   endWith(`--port takes a number up to 65535; this says "${values.port}".`);
+if (values['made-by'] !== undefined && (await isOlderThan(values['made-by'])))
+  endWith(
+    `This cabinet was made by version ${values['made-by']} of the program, and this is an older one. Open it with the newer one.`,
+  );
 const out = resolve(values.out ?? 'dist');
 
 const state = await openCabinet(cabinet.at);
@@ -93,6 +101,7 @@ const desk = await serveDesk({ pages: (token) => deskPages(state, token, tools),
 process.stdout.write(
   `The desk of ${join(cabinet.shown)} is open, for this machine alone. Open this address once, in one browser:\n  ${desk.address}\n`,
 );
+if (values.browse === true) browse(desk.address);
 process.once('SIGINT', () => void desk.close());
 process.once('SIGTERM', () => void desk.close());
 await desk.closed;
@@ -100,3 +109,21 @@ await served.close?.();
 await state.close();
 process.stdout.write('The desk is closed.\n');
 process.exit(0);
+
+/** Whether this program is older than the one of that version. */
+async function isOlderThan(version: string): Promise<boolean> {
+  const file = new URL('../../package.json', import.meta.url);
+  const own = (JSON.parse(await readFile(file, 'utf8')) as { readonly version: string }).version;
+  return own.localeCompare(version, 'en', { numeric: true }) < 0;
+}
+
+/** Opens an address in the usual browser of the machine; where that fails, the address is printed anyway. */
+function browse(address: string): void {
+  const [command, words] =
+    process.platform === 'win32'
+      ? (['cmd', ['/c', 'start', '', address]] as const)
+      : ([process.platform === 'darwin' ? 'open' : 'xdg-open', [address]] as const);
+  const child = spawn(command, words, { stdio: 'ignore', detached: true });
+  child.once('error', () => undefined);
+  child.unref();
+}

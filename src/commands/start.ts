@@ -20,3 +20,5 @@ process.stdout.write(`${outcome.value.says}\n`);
 const served = await serveFolder(outcome.value.out, outcome.value.base, port);
 if (!served.ok) endWith(served.problem);
 process.stdout.write(`Open ${served.value.address}\n`);
+if (process.env['CABINET'] !== undefined)
+  process.stdout.write(`To edit this cabinet in the browser: npm run desk -- --cabinet ${cabinet.shown}\n`);

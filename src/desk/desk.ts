@@ -41,6 +41,7 @@ const TOLD: Readonly<Record<string, string>> = {
   made: 'The piece has been made. Now say what it is, and save.',
   nothing: 'Nothing was changed, and nothing was written.',
   undone: 'Undone.',
+  new: 'It has been made.',
   copied: 'The photographs have been copied.',
 };
 

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -57,4 +57,20 @@ test.for([
   expect(status).toBe(1);
   expect(stderr).toContain(says);
   await expect(readdir(into)).rejects.toThrow('ENOENT');
+});
+
+test('the files for a double click say in plain words when Node or the program is missing', async () => {
+  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  const starter = join(into, 'open-the-desk.sh');
+  const text = await readFile(starter, 'utf8');
+  const moved = join(into, 'moved.sh');
+  await writeFile(moved, text.replace(/^PROGRAM=.*$/m, "PROGRAM='/nowhere'"));
+  const ran = (file: string, path: string) =>
+    spawnSync('/bin/sh', [file], { encoding: 'utf8', input: '\n', env: { PATH: path } });
+  expect(ran(moved, process.env['PATH'] ?? '')).toMatchObject({ status: 1 });
+  expect(ran(moved, process.env['PATH'] ?? '').stdout).toContain('The program is not in this folder any more.');
+  expect(ran(starter, '/bin-of-nothing').stdout).toContain('Node.js is not on this machine.');
+  const windows = await readFile(join(into, 'open-the-desk.cmd'), 'utf8');
+  expect(windows.split('\r\n').length).toBe(windows.split('\n').length);
+  expect((await stat(join(into, 'open-the-desk.command'))).mode & 0o111).not.toBe(0);
 });

@@ -2,6 +2,8 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stringify } from 'yaml';
+import { startersOf } from './starters.ts';
+import type { Program } from './starters.ts';
 
 /** What a keeper answers when a cabinet is begun. */
 export type FirstAnswers = {
@@ -21,6 +23,7 @@ export type FirstAnswers = {
 export type NewFile = { readonly file: string; readonly text: string };
 
 const HERE = fileURLToPath(new URL('new-cabinet', import.meta.url));
+const PROGRAM = fileURLToPath(new URL('../../..', import.meta.url)).replace(/[/\\]$/, '');
 const DEMO = fileURLToPath(new URL('../../../content', import.meta.url));
 /** What the example piece names. */
 const NAMED_BY_EXAMPLE = [
@@ -46,7 +49,19 @@ export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly
     file: file === 'gitignore' ? '.gitignore' : file,
     text: file === 'private/ledger.csv' ? text.replaceAll('GBP', answers.currency) : text,
   }));
-  return [{ file: 'cabinet.yaml', text: cabinetFile(answers) }, reference, ...named, ...lent];
+  return [
+    { file: 'cabinet.yaml', text: cabinetFile(answers) },
+    reference,
+    ...startersOf(await program()),
+    ...named,
+    ...lent,
+  ];
+}
+
+/** The program that makes the cabinet: the files for a double click open it again. */
+async function program(): Promise<Program> {
+  const { version } = JSON.parse(await readFile(join(PROGRAM, 'package.json'), 'utf8')) as { readonly version: string };
+  return { folder: PROGRAM, version };
 }
 
 /** The first file, with a note on each line in the keeper's words. */

@@ -2,8 +2,9 @@ import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { runsOf, undoRun } from '../../catalogue/keep/undo.ts';
 import { digestOf } from '../cabinet-state.ts';
-import { FORBIDDEN, foundIn, text, told, writeUnlessWrong } from '../desk.ts';
+import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { NEW_KINDS, newListFile } from '../new-list-file.ts';
 import { listsPage } from './lists-page.ts';
 import { textPage, undoPage } from './other-pages.ts';
 
@@ -11,6 +12,17 @@ import { textPage, undoPage } from './other-pages.ts';
 export function fileRoutes(app: Hono, desk: Desk): void {
   const { state, token } = desk;
   app.get('/lists', (c) => desk.page(c, 'Lists, sets and exhibits', listsPage(state, token, null), 200, told(c)));
+  app.post('/lists/:kind', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const kind = NEW_KINDS.find((one) => one === c.req.param('kind'));
+    if (kind === undefined) return c.notFound();
+    const fresh = newListFile(state, kind, postedOf(form));
+    const problem = fresh.ok ? await writeUnlessWrong(desk, fresh.value.changes) : fresh.problem;
+    if (!fresh.ok || problem !== null)
+      return desk.page(c, 'Lists, sets and exhibits', listsPage(state, token, problem), 422);
+    return c.redirect(`/lists/${kind}/${fresh.value.id}?told=new`, 303);
+  });
   const show = async (c: Context, file: string | null): Promise<Response> => {
     const now = file === null ? null : await state.textOf(file);
     if (file === null || now === null) return c.notFound();

@@ -3,6 +3,7 @@ import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { CabinetState } from '../cabinet-state.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
+import { newListForms } from './new-list-forms.ts';
 import type { Posted } from '../form/leaves.ts';
 import type { DeskTools } from '../tools.ts';
 
@@ -13,10 +14,11 @@ const WORDS: Readonly<Record<(typeof LISTS)[number], string>> = {
 }; // prettier-ignore
 
 /** Every file that pieces share, to be edited. */
-export function listsPage(state: CabinetState, _token: string, problem: string | null): Html {
+export function listsPage(state: CabinetState, token: string, problem: string | null): Html {
   const { named } = state.records();
   return html`${problem === null ? '' : html`<p class="problem">${problem}</p>`}
     <p><a href="/lists/cabinet/cabinet">The cabinet itself: its title, its keeper, its address</a></p>
+    ${newListForms(state, token)}
     ${LISTS.map(
       (list) =>
         html`<details class="group" ${['sets', 'exhibits'].includes(list) ? 'open' : ''}>
