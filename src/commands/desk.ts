@@ -53,6 +53,7 @@ const tools: DeskTools = {
       { flag: as, reads: as },
       text,
       {
+        types: null,
         reigns: records.rulers.flatMap(reignsOf),
         works: records.works.map(({ id, fields }) => ({
           id,

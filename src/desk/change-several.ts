@@ -4,7 +4,7 @@ import { editFields } from '../catalogue/write/edit-fields.ts';
 import { formatPieceFile, PIECE_ORDER } from '../catalogue/write/write-piece.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
-import { fileId, freeId } from '../import/names/file-id.ts';
+import { fileId, freeId } from '../core/file-id.ts';
 import type { CabinetState, FileChange } from './cabinet-state.ts';
 import { changesIn, nameOf } from './form/leaves.ts';
 import type { Fields, Posted } from './form/leaves.ts';

@@ -2,7 +2,7 @@ import { formatYaml } from '../catalogue/write/write-yaml.ts';
 import type { Written } from '../catalogue/yaml.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
-import { fileId, freeId } from '../import/names/file-id.ts';
+import { fileId, freeId } from '../core/file-id.ts';
 import type { CabinetState, FileChange } from './cabinet-state.ts';
 import type { Posted } from './form/leaves.ts';
 import { idOf } from './new-names.ts';

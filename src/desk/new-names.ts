@@ -3,7 +3,7 @@ import type { Records } from '../catalogue/records.ts';
 import { BLANKS } from '../catalogue/schema/fields.ts';
 import type { FieldChange } from '../catalogue/write/edit-fields.ts';
 import { formatListFile } from '../catalogue/write/write-piece.ts';
-import { fileId, freeId } from '../import/names/file-id.ts';
+import { fileId, freeId } from '../core/file-id.ts';
 import type { Written } from '../catalogue/yaml.ts';
 import { nameOf } from './form/leaves.ts';
 import type { Leaf, Posted } from './form/leaves.ts';

@@ -35,7 +35,7 @@ type Reader = (
 
 /** One reader for all the types of a cabinet: the same words in the same column are read once. */
 export function factReader(reigns: readonly Reign[]): (column: string, text: string) => ReturnType<Reader> {
-  const { shape } = pieceSchema(reigns);
+  const { shape } = pieceSchema({ reigns });
   const known = new Map<string, ReturnType<Reader>>();
   return (column, text) => {
     const key = `${column}\n${text}`;
