@@ -69,8 +69,8 @@ test.for([
     ['--axis: A die axis is a clock hour', '--weight: '],
   ],
   [
-    ['--title', 'Penny', '--ruler', 'plain-related'],
-    ['There is no ruler "plain-related"', 'Write --ruler plain-king'],
+    ['--title', 'Penny', '--ruler', 'plain-kin'],
+    ['There is no ruler "plain-kin"', 'Write --ruler plain-king'],
   ],
   [['--title', 'Penny', '--mint', 'Exeter'], ['add --new-mint']],
   [['--title', 'Penny', '--number', '0001'], ['--number: ']],

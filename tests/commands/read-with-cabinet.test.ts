@@ -63,6 +63,7 @@ const REFUSED: Readonly<Record<string, readonly (readonly string[])[]>> = {
   legend: [[''], ['ANGLO[RX']],
   mask: [['**', 'REX'], ['A', '']],
   reference: [[''], ['12'], ['north']],
+  concord: [['north 1017']],
   rarity: [['R5'], ['american', '0'], ['american', 'R-99'], ['moon', '3']],
   dies: [['318', 'many', '12'], ['5', '3', '1'], ['10', '20', '1']],
   money: [['5.00'], [''], ['£5.001'], ['lots']],

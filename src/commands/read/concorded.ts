@@ -25,7 +25,8 @@ export function concordKind(types: Types | null, works: readonly KnownWork[]): K
     examples: [['north 1017']],
     consults: 'always',
     read: (words) => {
-      if (types === null) return refuse('A concordance is read from the types of a cabinet. Name it with --cabinet.');
+      if (types === null)
+        return refuse('A concordance is read from the types of a cabinet. Write --cabinet and its folder.');
       const read = parseReference(words.join(' '), works);
       return read.ok ? answerOf(types, formatReference(read.value), concord(read.value, types.concordance)) : read;
     },

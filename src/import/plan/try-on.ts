@@ -2,6 +2,7 @@ import { checkRecords } from '../../catalogue/check-records.ts';
 import type { Place } from '../../catalogue/rules/place.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
+import { checkExactLocations } from '../../privacy/exact-locations.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { exposedIn } from '../../privacy/private-in-text.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
@@ -54,8 +55,12 @@ export function tryOn({ folder, records, lists, pieces, ledger }: TriedOn): Read
     const row = rows.get(file);
     if (row !== undefined) refused.set(row, [...(refused.get(row) ?? []), one]);
   };
-  for (const { file, field, says, kind } of [...read.problems, ...checkRecords(read.records, tried, PRIVACY, place)])
-    tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
+  const found = [
+    ...read.problems,
+    ...checkRecords(read.records, tried, PRIVACY, place),
+    ...checkExactLocations(read.records, tried),
+  ];
+  for (const { file, field, says, kind } of found) tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
   const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');
   for (const { file, at, column, from, line } of exposedIn(
     { ...read.records, pieces: joined(records, read.records) },

@@ -94,7 +94,7 @@ describe('cells of a workbook made by hand', () => {
       '<row r="2"><c r="A2" t="inlineStr"><is><t>Edward I</t></is></c></row><row r="3"><c r="A3"><v>1</v></c><c r="B3"><v>2</v></c></row>';
     const sheet = await readOne(workbookOf(sheetOf(rows, '<mergeCells><mergeCell ref="A2:B2"/></mergeCells>')));
     expect(sheet.setAside).toEqual([
-      { row: 2, text: 'Edward I', because: 'it is a title that runs across the columns' },
+      { row: 2, text: 'Edward I', because: 'it is a title that runs across the columns', isHeading: true },
     ]);
   });
 

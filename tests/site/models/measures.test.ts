@@ -26,7 +26,7 @@ const NOTHING_ELSE = {
 
 describe('fine metal in the cabinet', () => {
   // The sovereign: 123.27447 grains of 22 carats, Coinage Act 1870, first schedule; 0.2354 troy ounce fine is common practice.
-  const SOVEREIGN = 'metal: gold\nweight: 123.27447 gr\nfineness: 22 ct\n';
+  const SOVEREIGN = 'metal: gold\nweight: 123.27447 grains\nfineness: 22 ct\n';
 
   test('a sovereign holds 0.2354 troy ounce of fine gold', async () => {
     const { listed } = await cabinetWith({ ...NOTHING_ELSE, 'pieces/one/piece.md': piece('1', SOVEREIGN) });

@@ -62,7 +62,7 @@ describe('an exhibit without its keeper', () => {
       'the scope',
       'the statement',
       'the bibliography',
-      'the thanks',
+      'the acknowledgements',
       'the label of piece 32',
     ])
       expect(says).toContain(place);
