@@ -47,7 +47,7 @@ const first = problems.filter(concernsPlan);
 if (first.length > 0) {
   const inFull = first.map((found) => formatProblem(found, cabinet.shown)).join('\n\n');
   const count = first.length === 1 ? 'the problem' : `the ${first.length} problems`;
-  endWith(`${inFull}\n\nNothing was planned: mend ${count} above first.`);
+  endWith(`${inFull}\n\nNothing was planned: fix ${count} above first.`);
 }
 const folder = await readFolder(cabinet.at);
 const text = folder?.files.find(({ file }) => file === GUIDE)?.text ?? null;

@@ -90,7 +90,7 @@ test('a cabinet with problems is not built', async () => {
   const { status, said } = build(join(folder, 'site'));
   expect(status).toBe(1);
   expect(said).toContain('There is no field "colour" here.');
-  expect(said).toContain('Nothing was built: mend the 1 problem above first.');
+  expect(said).toContain('Nothing was built: fix the 1 problem above first.');
   expect(await readdir(folder)).toEqual([]);
 });
 

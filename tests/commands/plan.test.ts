@@ -92,7 +92,7 @@ describe('what cannot be planned is answered with a sentence and 1, and nothing 
     ['a guide in another currency than the budget', {}, ['--budget', '600 GBP'], /budget is in GBP and the guide prices “A coin of the king” in EUR, and no rate between them is given\. Write the budget in EUR\./],
     ['a guide in two currencies', { [`${both}GBP`]: `${both}USD` }, MINTS, /prices “Mints of Edward I” in GBP and USD, and no rate between them is given\. Write every price in one currency\./],
     ['fewer and better without an aim', {}, ['--set', 'king', '--budget', '90 EUR', '--fewer-and-better'], /“A coin of the king” has no aim, .* Write aim: VF in sets\/king\.yaml\./],
-    ['a price of a place that is none', { 'mints,york,30': 'mints,yrok,30' }, MINTS, /guide\.csv:3 · place\n {2}The set mints has no place "yrok"\. Write york\.\n\nNothing was planned: mend the problem above first\./],
+    ['a price of a place that is none', { 'mints,york,30': 'mints,yrok,30' }, MINTS, /guide\.csv:3 · place\n {2}The set mints has no place "yrok"\. Write york\.\n\nNothing was planned: fix the problem above first\./],
     ['no budget', {}, [], /A plan needs to know what a year may cost\. Write npm run plan -- --budget "600 GBP"/],
     ['a flag that is none', {}, ['--bugdet', '600 GBP'], /Write --help/],
   ] as const)('%s', ([, change, words, says]) => {

@@ -234,7 +234,6 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
 }
 
 export type PieceRows = ReturnType<typeof pieceRows>;
-export type PieceField = keyof PieceRows;
 
 /** The table without a cabinet's reigns, for everything but reading dates. */
 export const PIECE_ROWS = pieceRows();

@@ -3,8 +3,7 @@ import type { NewFile } from './new-cabinet.ts';
 /** Where the program lies, and which one it is. */
 export type Program = { readonly folder: string; readonly version: string };
 
-/** The files for a double click, and those of them that must be allowed to run. */
-export const STARTERS = ['open-the-desk.cmd', 'open-the-desk.command', 'open-the-desk.sh'] as const;
+/** Those of the files for a double click that must be allowed to run. */
 export const TO_RUN = ['open-the-desk.command', 'open-the-desk.sh'] as const;
 
 const NO_NODE = 'Node.js is not on this machine. Install it from nodejs.org, and open this file again.';

@@ -24,7 +24,7 @@ export function tellTargets(): string {
       .filter((target) => !told.has(target))
       .map((target, at) => [target, at === 0 ? row.says : 'A part or kind of the same.', at === 0 ? row.example : '']);
   });
-  const units = Object.entries(UNITS).map(([field, some = []]) => [`${field} in …`, some.join(', '), '']);
+  const units = Object.entries(UNITS).map(([field, some]) => [`${field} in …`, some.join(', '), '']);
   const ledger = LEDGER_FIELDS.map((column) => [`ledger ${column}`, 'Private, never published.', '']);
   return [
     'What a column may be read into, written behind its heading under columns: in the mapping:',

@@ -49,7 +49,7 @@ export async function makeSite(
   if (refusal !== null) return refuse(refusal);
   if (problems.length > 0)
     return refuse(
-      `${inFull(problems, cabinet.shown)}\n\nNothing was built: mend the ${counted(problems.length, 'problem')} above first.`,
+      `${inFull(problems, cabinet.shown)}\n\nNothing was built: fix the ${counted(problems.length, 'problem')} above first.`,
     );
 
   const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
@@ -59,7 +59,7 @@ export async function makeSite(
   const photographs = await makePhotographs(records.pieces, cabinet.at, pictures, progressLine('Photographs'));
   if (photographs.problems.length > 0)
     return refuse(
-      `${inFull(photographs.problems, cabinet.shown)}\n\nNothing was built: mend the ${counted(photographs.problems.length, 'problem')} above first.`,
+      `${inFull(photographs.problems, cabinet.shown)}\n\nNothing was built: fix the ${counted(photographs.problems.length, 'problem')} above first.`,
     );
   process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown));
 
@@ -93,8 +93,11 @@ export async function makeSite(
 /** Has Astro make the pages of the cabinet that was handed over. */
 async function makePages(config: AstroInlineConfig): Promise<void> {
   // Astro takes variables of these names for its own settings; a shell or a test runner may have set them.
-  for (const name of ['SITE', 'BASE_URL', 'ASSETS_PREFIX']) Reflect.deleteProperty(process.env, name);
+  for (const name of ['SITE', 'BASE_URL', 'ASSETS_PREFIX', 'DEV', 'PROD', 'MODE', 'SSR'])
+    Reflect.deleteProperty(process.env, name);
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  // Astro takes any other word here for a site in the making, whose pages let the tool's own scripts in.
+  process.env['NODE_ENV'] = 'production';
   const { build } = await import('astro');
   await build({ ...config, logLevel: 'error' });
 }
@@ -110,7 +113,7 @@ export async function leaksIn(
   if (found.length === 0) return null;
   await rm(grows, { recursive: true, force: true });
   const shown = shownFolder(into);
-  return `${inFull(found, shown)}\n\nNothing was published, and ${shown} is as it was: mend the ${counted(found.length, 'leak')} above first.`;
+  return `${inFull(found, shown)}\n\nNothing was published, and ${shown} is as it was: fix the ${counted(found.length, 'leak')} above first.`;
 }
 
 /** A folder as a keeper would write it. */

@@ -26,7 +26,7 @@ export async function asSteered<T>(question: () => Promise<T>): Promise<T> {
 export function keepOutputPlain(): void {
   for (const stream of [process.stdout, process.stderr]) {
     const write = stream.write.bind(stream) as (...words: unknown[]) => boolean;
-    stream.write = ((chunk: unknown, ...more: unknown[]) =>
-      write(typeof chunk === 'string' && asking === 0 ? plainOutput(chunk) : chunk, ...more)) as typeof stream.write;
+    stream.write = (chunk: unknown, ...more: unknown[]) =>
+      write(typeof chunk === 'string' && asking === 0 ? plainOutput(chunk) : chunk, ...more);
   }
 }

@@ -53,12 +53,6 @@ function readStrict(text: string, edtf: string): Outcome<Dating> {
   return refuse(`"${edtf}" is not EDTF of levels 0 to 2; write it as 1279/1281 or 1279~, or in words without "edtf:".`);
 }
 
-/** EDTF for a field that is read in words too: what another reading could be given to is marked as strict. */
-export function edtfForField(edtf: string): string {
-  const outcome = parseDate(edtf);
-  return outcome.ok && outcome.value.edtf === edtf ? edtf : `edtf:${edtf}`;
-}
-
 /** A reader of phrases, which remembers what it has read, with the context it reads in. */
 interface Reader {
   readonly context: DateContext;

@@ -41,10 +41,10 @@ const SMALL: ReadonlySet<string> = new Set('and of the in et de der die und la l
 
 /** `RIC VI 229` is number 229 of *RIC VI*, where the list has that volume as a book of its own. */
 export function withVolume({ name, cited }: CitedInSheet, known: readonly KnownName[]): CitedInSheet {
-  if (cited.volume === undefined) return { name, cited };
-  const named = `${name.replace(/\.(?=\p{L})/gu, '').replace(/\.$/, '')} ${cited.volume}`;
+  const { volume, ...rest } = cited;
+  if (volume === undefined) return { name, cited };
+  const named = `${name.replace(/\.(?=\p{L})/gu, '').replace(/\.$/, '')} ${volume}`;
   const isThere = known.some(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(named)));
   if (!isThere) return { name, cited };
-  const { volume: _, ...rest } = cited;
   return { name: named, cited: rest };
 }
