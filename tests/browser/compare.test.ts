@@ -257,7 +257,7 @@ test('without JavaScript the page says how, and leads to the pieces', async () =
   const context = await site.browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(`${site.address}compare/?pieces=${FIRST},${SECOND}`);
-  expect(await page.locator('main').innerText()).toContain('wants a script');
+  expect(await page.locator('main').innerText()).toContain('needs JavaScript');
   await page.locator('main a', { hasText: 'The list of all pieces' }).click();
   expect(new URL(page.url()).pathname).toBe('/pieces/');
   await context.close();

@@ -266,7 +266,7 @@ describe('the anonymous form', () => {
     expect(await textOf(nameless)).not.toMatch(SAID);
     expect([...(await infoOf(nameless)).values()].join(' ')).not.toMatch(SAID);
     const page = await readFile(`${built}/${SCRIPTS}/print/anonymous/index.html`, 'utf8');
-    expect(page).toContain('the thanks');
+    expect(page).toContain('the acknowledgements');
     expect(page).toContain('the title or facts of piece 1');
   });
 

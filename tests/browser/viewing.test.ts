@@ -102,7 +102,7 @@ describe('turning', () => {
       expect(await front.innerText()).toMatch(/reverse\s+Blank/i);
       expect(await front.locator('a:visible').count()).toBe(0);
       await page.locator('turn-over button').click();
-      expect(await front.locator('figcaption:visible').innerText()).toMatch(/^obverse\s+look closer$/i);
+      expect(await front.locator('figcaption:visible').innerText()).toMatch(/^obverse\s+zoom in$/i);
       expect(await front.locator('a:visible').count()).toBe(1);
     });
     await visit('edward-i-farthing-york', {}, async (page) => {
@@ -136,7 +136,7 @@ describe('looking closer', () => {
   const open = async (page: Page): Promise<void> => {
     await page.locator('a[data-look="obverse"]').first().click();
     await page.waitForFunction(() =>
-      /832/.test(document.querySelector<HTMLImageElement>('look-closer img')?.src ?? ''),
+      /obverse-8\d\d/.test(document.querySelector<HTMLImageElement>('look-closer img')?.src ?? ''),
     );
   };
   /** Pixels a millimetre as the rule says: from its first number to its third. */
@@ -151,7 +151,7 @@ describe('looking closer', () => {
   test('without a script the link leads to the largest picture itself', async () => {
     await visit(PENNY, { javaScriptEnabled: false }, async (page) => {
       const [answer] = await Promise.all([
-        page.waitForResponse(/obverse-832.*\.webp$/),
+        page.waitForResponse(/obverse-8\d\d.*\.webp$/),
         page.locator('a[data-look="obverse"]').click(),
       ]);
       expect(answer.status()).toBe(200);
@@ -163,7 +163,7 @@ describe('looking closer', () => {
     const page = await context.newPage();
     const largest: string[] = [];
     page.on('request', (request) => {
-      if (/-83\d\./.test(request.url())) largest.push(request.url());
+      if (/-8\d\d\./.test(request.url())) largest.push(request.url());
     });
     await page.goto(`${site.address}pieces/${PENNY}/`, { waitUntil: 'networkidle' });
     expect(largest).toEqual([]);
@@ -171,7 +171,7 @@ describe('looking closer', () => {
     expect(new Set(largest).size).toBe(1);
     await page.locator('[data-part="other"]').click();
     await page.waitForFunction(() =>
-      /834/.test(document.querySelector<HTMLImageElement>('look-closer img')?.src ?? ''),
+      /reverse-8\d\d/.test(document.querySelector<HTMLImageElement>('look-closer img')?.src ?? ''),
     );
     expect(await page.locator(dialog).getByRole('heading').innerText()).toBe('Reverse');
     await context.close();
