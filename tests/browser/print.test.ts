@@ -167,7 +167,7 @@ describe('the forms, printed', () => {
   test('the sheets of a case plan meet where they say, and none is empty', async () => {
     const row = sheetsNamed(named, /^Case 1 at true size: row 1,/);
     const said = await Promise.all(
-      row.map(async (sheet) => /lies ([\d.]+) mm from the left/.exec(await textOf(named, sheet))?.[1]),
+      row.map(async (sheet) => /is ([\d.]+) mm from the left/.exec(await textOf(named, sheet))?.[1]),
     );
     const corners = said.map(Number);
     expect(corners.length).toBeGreaterThan(2);
