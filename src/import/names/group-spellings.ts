@@ -14,8 +14,8 @@ export function clustersOf(group: readonly Label[], areRulers: boolean): readonl
   const rest = group.filter(({ part }) => part === '');
   if (parted.length === 0) return byReign(rest);
   const clusters = areRulers ? joinedParts(parted) : grouped(parted, ({ part }) => part);
-  const dated = rest.some(({ years }) => years !== null);
-  return [...clusters, ...(dated ? byReign(rest) : [])];
+  const dated = rest.filter(({ years }) => years !== null);
+  return dated.length === 0 ? clusters : [...clusters, ...byReign(dated)];
 }
 
 /** A name with what its file is told from others by: a reign, a realm, or the years of its pieces. */

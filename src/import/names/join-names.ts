@@ -232,8 +232,9 @@ function alikeQuestions({ kind, known, said, labels, likeness, meant, created }:
       .filter((file) => file.id !== id && file.names.some((other) => likeness.isNear(name, other)))
       .map((file) => ({ id: file.id, name: file.names[0] ?? file.id, uses: usesOf(usedBy(file.id)) }))
       .toSorted((a, b) => b.uses - a.uses);
-    const mine = usedBy(id);
-    if (like.length === 0) return [];
+    // A spelling without brackets in the names file means every file so called: one that could mean several is not said of one.
+    const mine = usedBy(id).filter(({ text }) => meant.get(text)?.length === 1);
+    if (like.length === 0 || mine.length === 0) return [];
     return [
       { kind, id, isKnown: false, isParted: true, spelled: mine.map(({ text }) => text), uses: usesOf(mine), like },
     ];
