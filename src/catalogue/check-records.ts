@@ -12,14 +12,11 @@ import { checkImages, checkLinks } from './rules/links.ts';
 import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
 import { checkNumbers } from './rules/numbers.ts';
-import type { Place } from './rules/place.ts';
+import type { Place, Rule } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
 import { checkSets } from './rules/sets.ts';
 import { checkTypes } from './rules/types.ts';
 import { checkGrades, checkReferences } from './rules/words.ts';
-
-/** What a rule is given: every record, and the way to the line a field stands on. */
-export type Rule = (records: Records, place: Place) => readonly Problem[];
 
 /**
  * The rules against exposure, which `src/privacy` has and the catalogue is handed: it reads and links, and does not know what

@@ -1,4 +1,4 @@
-import type { Rule } from '../catalogue/check-records.ts';
+import type { Rule } from '../catalogue/rules/place.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';

@@ -1,4 +1,4 @@
-import type { Rule } from '../catalogue/check-records.ts';
+import type { Rule } from '../catalogue/rules/place.ts';
 import { lettersOf, readMarkdown, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';

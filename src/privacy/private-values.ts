@@ -15,20 +15,12 @@ import {
 import { lettersOf } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
 import { namesInCell, rareOf } from './rare-names.ts';
+import type { PrivateValue } from './search.ts';
 import { privateIn, searchFor } from './search.ts';
 import type { PrivateSum } from './sums.ts';
 import type { PublicRecords } from './public-words.ts';
 import { listNames, publicWords } from './public-words.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
-
-/** A value of `private/` that must be found in nothing published, in small letters. */
-export type PrivateValue = {
-  readonly value: string;
-  readonly from: string;
-  readonly column: string;
-  /** The line of the table, counted from 1. */
-  readonly line: number;
-};
 
 /** Columns that name what is public anyway. */
 const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {

@@ -1,4 +1,11 @@
-import type { PrivateValue } from './private-values.ts';
+/** A value of `private/` that must be found in nothing published, in small letters. */
+export type PrivateValue = {
+  readonly value: string;
+  readonly from: string;
+  readonly column: string;
+  /** The line of the table, counted from 1. */
+  readonly line: number;
+};
 
 /** Private values ready to be looked for all at once, however many they are. */
 export type PrivateSearch = {

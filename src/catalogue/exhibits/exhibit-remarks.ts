@@ -10,27 +10,10 @@ import type { ReadExhibit } from './exhibit-texts.ts';
 import { readExhibit } from './exhibit-texts.ts';
 import { styleOf } from './label-style.ts';
 import { nameRemarks } from './name-remarks.ts';
+import type { ExhibitRemark, Remark } from './remark.ts';
 import type { SetCount } from './set-remarks.ts';
 import { setRemarks } from './set-remarks.ts';
 import { claimRemarks, copyRemarks, measureRemarks, sourceRemarks } from './source-remarks.ts';
-
-/** What a judge would remark on in an exhibit: gentle, and never in the way of a build. */
-export type ExhibitRemark = {
-  /** The exhibit's file, as in a problem. */
-  readonly file: string;
-  /** Counted from 1; null when the whole exhibit is meant. */
-  readonly line: number | null;
-  readonly says: string;
-  /** Where the rule is printed, or that it is our own judgement. */
-  readonly source: string;
-};
-
-/** A remark before its line is looked up; no path means the whole exhibit, an empty one its statement. */
-export type Remark = {
-  readonly path: readonly (string | number)[] | null;
-  readonly says: string;
-  readonly source: string;
-};
 
 /**
  * Every remark on every exhibit of a cabinet, in the order of their files and lines. `counts` says how far the sets have come,

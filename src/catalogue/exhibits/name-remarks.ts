@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import type { Catalogue } from '../catalogue.ts';
-import type { Remark } from './exhibit-remarks.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
+import type { Remark } from './remark.ts';
 
 const SOURCE = 'the names in your own list files';
 /** A name of fewer letters is too near to other words for a slip to be told from one. */

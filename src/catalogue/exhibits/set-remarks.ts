@@ -1,6 +1,6 @@
 import { completenessIn } from '../../core/cases/claims.ts';
-import type { Remark } from './exhibit-remarks.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
+import type { Remark } from './remark.ts';
 
 /** How far a set has come by its own rule; excused places are not in `of`. */
 export type SetCount = {

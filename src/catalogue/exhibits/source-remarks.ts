@@ -1,7 +1,7 @@
 import { claimsIn } from '../../core/cases/claims.ts';
 import type { Catalogue, Piece, Work } from '../catalogue.ts';
-import type { Remark } from './exhibit-remarks.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
+import type { Remark } from './remark.ts';
 import { unsaid } from './label-text.ts';
 
 const OURS = 'our own judgement';

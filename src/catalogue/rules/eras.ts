@@ -1,5 +1,5 @@
 import { periodYears } from '../../core/eras/era-scheme.ts';
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import { eraSchemeOf } from '../era-scheme.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';

@@ -1,4 +1,4 @@
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 

@@ -1,5 +1,5 @@
 import { yearsOf } from '../../core/dating/interval.ts';
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 

@@ -1,4 +1,4 @@
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import { problem } from '../problem.ts';
 
 /** An inventory number belongs to one piece. */

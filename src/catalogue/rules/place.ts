@@ -1,10 +1,14 @@
 import type { CabinetFolder } from '../files.ts';
 import { splitFrontMatter } from '../front-matter.ts';
-import type { Spot } from '../problem.ts';
+import type { Problem, Spot } from '../problem.ts';
+import type { Records } from '../records.ts';
 import { lineOf } from '../yaml.ts';
 
 /** The spot of a field in a file: `place('pieces/a/piece.md', ['ruler', 0])`; without a field, of the words it holds. */
 export type Place = (file: string, path: readonly (string | number)[], words?: string) => Spot;
+
+/** What a rule is given: every record, and the way to the line a field stands on. */
+export type Rule = (records: Records, place: Place) => readonly Problem[];
 
 export function placesIn(folder: CabinetFolder): Place {
   return (file, path, words) => {

@@ -1,5 +1,5 @@
 import { placesOf } from '../../core/sets/places.ts';
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { readTypes } from '../types/types-of.ts';

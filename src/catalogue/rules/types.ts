@@ -1,4 +1,4 @@
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import { nearestName } from '../nearest.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';

@@ -3,7 +3,7 @@ import { knownWork } from '../../core/references/cited-work.ts';
 import { parseReferences } from '../../core/references/parse-reference.ts';
 import type { Reference } from '../../core/references/reference.ts';
 import { citedWorks } from '../types/cited-works.ts';
-import type { Rule } from '../check-records.ts';
+import type { Rule } from './place.ts';
 import { gradeOf } from '../grade-of.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';

@@ -3,7 +3,7 @@ import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stringify } from 'yaml';
 import { startersOf } from './starters.ts';
-import type { Program } from './starters.ts';
+import type { NewFile, Program } from './starters.ts';
 
 /** What a keeper answers when a cabinet is begun. */
 export type FirstAnswers = {
@@ -19,8 +19,6 @@ export type FirstAnswers = {
   /** Whether the lists of the demo are wanted as well. */
   readonly withLists: boolean;
 };
-
-export type NewFile = { readonly file: string; readonly text: string };
 
 const HERE = fileURLToPath(new URL('new-cabinet', import.meta.url));
 const PROGRAM = fileURLToPath(new URL('../../..', import.meta.url)).replace(/[/\\]$/, '');

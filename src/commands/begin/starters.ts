@@ -1,4 +1,5 @@
-import type { NewFile } from './new-cabinet.ts';
+/** A file of a new cabinet; `file` from the cabinet's folder on. */
+export type NewFile = { readonly file: string; readonly text: string };
 
 /** Where the program lies, and which one it is. */
 export type Program = { readonly folder: string; readonly version: string };

@@ -1,4 +1,4 @@
-import type { NameQuestion } from '../../import/names/join-names.ts';
+import type { NameQuestion } from '../../import/names/name.ts';
 
 /** Questions of a kind that are told; the rest stands in the file. */
 const TOLD = 20;

@@ -89,3 +89,6 @@ export function overlapOf(a: Box, b: Box): Size | null {
   const height = Math.min(a.top + a.height, b.top + b.height) - Math.max(a.top, b.top);
   return width > 1e-6 && height > 1e-6 ? { width, height } : null;
 }
+
+/** What the keeper has fixed: a heading with its text, or a piece with its label. */
+export type Fixed = { readonly title: string; readonly piece: string | null; readonly box: Box; readonly at: Corner };

@@ -1,5 +1,5 @@
 import type {
-  Box, CaseGroup, CasePlan, Cell, Corner, Headings, LabelStand, PlacedCell, PlacedGroup, Size, Spacing,
+  Box, CaseGroup, CasePlan, Cell, Corner, Fixed, Headings, LabelStand, PlacedCell, PlacedGroup, Size, Spacing,
 } from './case-plan.ts'; // prettier-ignore
 import { around, overlapOf, SPACING } from './case-plan.ts';
 import { misfitsOf } from './misfits.ts';
@@ -39,9 +39,6 @@ export function layOutCase(
     misfits: misfitsOf(inside, groups, laid.groups, fixed, over, frame.right - frame.left),
   };
 }
-
-/** What the keeper has fixed: a heading with its text, or a piece with its label. */
-export type Fixed = { readonly title: string; readonly piece: string | null; readonly box: Box; readonly at: Corner };
 
 function fixedIn(groups: readonly CaseGroup[], stand: LabelStand, spacing: Spacing): readonly Fixed[] {
   return groups.flatMap((group): readonly Fixed[] => [

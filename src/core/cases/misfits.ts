@@ -1,7 +1,6 @@
-import type { Box, CaseGroup, Cell, Misfit, PlacedGroup, Size } from './case-plan.ts';
+import type { Box, CaseGroup, Cell, Fixed, Misfit, PlacedGroup, Size } from './case-plan.ts';
 import { inMillimetres, overlapOf, SPACING } from './case-plan.ts';
 import { formatPosition } from './position.ts';
-import type { Fixed } from './lay-out-case.ts';
 
 /** What does not fit, each with its millimetres: too wide, too high, outside, one over another. */
 export function misfitsOf(

@@ -1,6 +1,5 @@
 import type { CitedInSheet } from '../plan/draft.ts';
-import type { KnownName } from './join-names.ts';
-import type { Likeness } from './keys.ts';
+import type { KnownName, Likeness } from './name.ts';
 import { spelledAlike } from './ruler-key.ts';
 
 /**

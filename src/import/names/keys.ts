@@ -1,16 +1,8 @@
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import { booksAlike } from './book-keys.ts';
-import type { KnownName } from './join-names.ts';
 import type { Label } from './labels.ts';
+import type { KnownName, Likeness } from './name.ts';
 import { plainRulerKey, rulerKey, spelledAlike } from './ruler-key.ts';
-
-/** Which names of one list are one, and which are nearly so. */
-export type Likeness = {
-  /** Names with one key are one, but for what a realm or a date tells apart. */
-  readonly same: (name: string) => string;
-  /** Names that may be one, and are asked about. */
-  readonly isNear: (one: string, other: string) => boolean;
-};
 
 /**
  * How the names of a list are told apart. Nothing is one for being a letter, a numeral or a word apart: `Nishapur` and `Bishapur`,

@@ -1,4 +1,4 @@
-import type { SaidNames } from './join-names.ts';
+import type { SaidNames } from './name.ts';
 import type { Label } from './labels.ts';
 import type { Span } from './spans.ts';
 import { parseYears, yearsBetween } from './spans.ts';

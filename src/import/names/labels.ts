@@ -1,5 +1,5 @@
 import { grouped } from './grouped.ts';
-import type { NameUse } from './join-names.ts';
+import type { NameUse } from './name.ts';
 import type { Parting } from './split-rulers.ts';
 import { isSameRealm } from './split-rulers.ts';
 import { reignIn } from './reign.ts';

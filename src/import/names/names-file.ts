@@ -5,7 +5,7 @@ import { readForm } from '../../catalogue/read-fields.ts';
 import { id, words } from '../../catalogue/schema/fields.ts';
 import { editFields } from '../../catalogue/write/edit-fields.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
-import type { NameQuestion, SaidNames } from './join-names.ts';
+import type { NameQuestion, SaidNames } from './name.ts';
 
 /** What a keeper has said of the names in a sheet, list by list. */
 export type SaidOfLists = { readonly [kind in ListKind]: SaidNames };

@@ -1,6 +1,6 @@
 import type { ListKind, WrittenFields } from '../../catalogue/write/write-piece.ts';
 import { formatListFile } from '../../catalogue/write/write-piece.ts';
-import type { NewName } from './join-names.ts';
+import type { NewName } from './name.ts';
 import { reignIn } from './reign.ts';
 
 /** A file of the cabinet that is to be written. */

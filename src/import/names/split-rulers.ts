@@ -1,6 +1,6 @@
 import { isFirstName } from './first-names.ts';
 import { grouped } from './grouped.ts';
-import type { KnownName, NameUse } from './join-names.ts';
+import type { KnownName, NameUse } from './name.ts';
 import { reignIn } from './reign.ts';
 import { rulerKey, spelledAlike } from './ruler-key.ts';
 import type { Span } from './spans.ts';

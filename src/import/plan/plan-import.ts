@@ -7,7 +7,7 @@ import type { BroughtIn } from '../reimport/base.ts';
 import { matchUnnumbered } from '../reimport/match-unnumbered.ts';
 import type { Preference } from '../reimport/three-way.ts';
 import type { Draft, UnreadCell } from './draft.ts';
-import type { NameQuestion } from '../names/join-names.ts';
+import type { NameQuestion } from '../names/name.ts';
 import { joinSheet } from '../names/join-sheet.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
 import type { SaidOfLists } from '../names/names-file.ts';

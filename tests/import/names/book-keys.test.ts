@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { joinNames } from '../../../src/import/names/join-names.ts';
-import type { KnownName } from '../../../src/import/names/join-names.ts';
+import type { KnownName } from '../../../src/import/names/name.ts';
 import { bring, cited, draft, EMPTY, textOf } from '../plan/bring.ts';
 import { changed } from '../../catalogue/small-cabinet.ts';
 

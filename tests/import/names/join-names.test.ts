@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fileId } from '../../../src/core/file-id.ts';
 import { joinNames } from '../../../src/import/names/join-names.ts';
-import type { KnownName, NameUse } from '../../../src/import/names/join-names.ts';
+import type { KnownName, NameUse } from '../../../src/import/names/name.ts';
 import { reignIn } from '../../../src/import/names/reign.ts';
 import type { ListKind } from '../../../src/catalogue/write/write-piece.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { joinNames } from '../../../src/import/names/join-names.ts';
-import type { KnownName, NameUse } from '../../../src/import/names/join-names.ts';
+import type { KnownName, NameUse } from '../../../src/import/names/name.ts';
 import { formatYears, parseYears } from '../../../src/import/names/spans.ts';
 import { bring, draft, textOf } from '../plan/bring.ts';
 

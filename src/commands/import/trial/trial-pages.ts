@@ -1,5 +1,4 @@
-import type { Trial } from './write-trial.ts';
-import type { TrialRow } from './trial-rows.ts';
+import type { Trial, TrialRow } from './trial-rows.ts';
 
 const STYLE = `body{font:16px/1.45 system-ui,sans-serif;margin:1.5rem auto;max-width:70rem;padding:0 1rem;color:#222;background:#fff}
 h1{font-size:1.4rem}h2{font-size:1.1rem}article{border-top:1px solid #bbb;padding:.6rem 0}table{border-collapse:collapse;width:100%}

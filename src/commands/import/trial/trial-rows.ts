@@ -1,9 +1,22 @@
 import { columnKeys, readingsOf } from '../../../import/columns/column-key.ts';
+import type { Mapping } from '../../../import/columns/mapping.ts';
 import { formatReading } from '../../../import/columns/parse-column-rule.ts';
+import type { ImportPlan } from '../../../import/plan/plan-import.ts';
+import type { BroughtIn } from '../../../import/reimport/base.ts';
 import { flatFacts } from '../../../import/reimport/flat-facts.ts';
+import type { Sheet } from '../../../import/sheets/sheet.ts';
 import { formatInLine } from '../../../catalogue/write/write-yaml.ts';
 import type { Written } from '../../../catalogue/yaml.ts';
-import type { Trial } from './write-trial.ts';
+
+/** What an import would do, before it is done. */
+export type Trial = {
+  readonly sheet: Sheet;
+  readonly mapping: Mapping;
+  readonly plan: ImportPlan;
+  readonly before: readonly BroughtIn[];
+  /** What is asked, in words, a text each. */
+  readonly questions: readonly string[];
+};
 
 /** One row of the sheet as the trial shows it. */
 export type TrialRow = {

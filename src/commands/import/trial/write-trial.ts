@@ -1,23 +1,11 @@
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { BroughtIn } from '../../../import/reimport/base.ts';
-import type { Mapping } from '../../../import/columns/mapping.ts';
-import type { ImportPlan } from '../../../import/plan/plan-import.ts';
-import type { Sheet } from '../../../import/sheets/sheet.ts';
 import { questionsPage, rowsPage } from './trial-pages.ts';
+import type { Trial } from './trial-rows.ts';
 import { trialRows } from './trial-rows.ts';
 
 /** Rows on one page. */
 const PAGE = 500;
-
-export type Trial = {
-  readonly sheet: Sheet;
-  readonly mapping: Mapping;
-  readonly plan: ImportPlan;
-  readonly before: readonly BroughtIn[];
-  /** What is asked, in words, a text each. */
-  readonly questions: readonly string[];
-};
 
 /**
  * Writes what an import would do as pages to be read in a browser: the questions first, then every row of the sheet, 500 a page.
