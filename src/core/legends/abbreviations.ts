@@ -53,7 +53,7 @@ export const ENGLISH_WORDS = /^(?:REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB
  */
 export const IN_COMPANY: Readonly<Record<Series, { readonly words: readonly string[]; readonly company: RegExp }>> = {
   roman: {
-    words: ['AVG', 'GERM', 'BRIT', 'PARTH', 'DAC', 'C', 'F'],
+    words: ['AVG', 'AVGG', 'AVGGG', 'GERM', 'BRIT', 'PARTH', 'DAC', 'C', 'F'],
     company: /(?:^| )(?:IMP|CAES|CAESAR|D N|DN|P F|PF|P M|PM|PIVS|DIVVS|NOB)(?: |$)/u,
   },
   english: {

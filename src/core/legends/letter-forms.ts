@@ -19,7 +19,7 @@ const LATIN: Readonly<Record<string, string>> = {
 /** The lunate sigma and omega of coins beside the printed ones, and Latin letters typed for Greek. */
 const GREEK: Readonly<Record<string, string>> = {
   Ϲ: 'Σ', ς: 'Σ', Ѡ: 'Ω', W: 'Ω', ϒ: 'Υ',
-  A: 'Α', B: 'Β', C: 'Σ', E: 'Ε', Є: 'Ε', Z: 'Ζ', H: 'Η', I: 'Ι', K: 'Κ', M: 'Μ', N: 'Ν', O: 'Ο', P: 'Ρ', T: 'Τ', Y: 'Υ', X: 'Χ',
+  A: 'Α', B: 'Β', C: 'Σ', E: 'Ε', Є: 'Ε', Z: 'Ζ', H: 'Η', I: 'Ι', K: 'Κ', M: 'Μ', N: 'Ν', O: 'Ο', P: 'Ρ', R: 'Ρ', S: 'Σ', T: 'Τ', Y: 'Υ', V: 'Υ', X: 'Χ',
 }; // prettier-ignore
 
 /** Letters that Russian type dropped in 1918 beside those that took their place; Latin letters typed for Cyrillic. */

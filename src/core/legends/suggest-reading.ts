@@ -2,6 +2,7 @@ import type { Abbreviation, Series } from './abbreviations.ts';
 import { ABBREVIATIONS, ENGLISH_WORDS, IN_COMPANY } from './abbreviations.ts';
 import type { Legend } from './legend.ts';
 import { normalLegend } from './normal-legend.ts';
+import { isGreekInPart } from './script.ts';
 
 /** A reading proposed from the table of abbreviations, with the books it rests on. It is a proposal: the keeper decides. */
 export type SuggestedReading = { readonly text: string; readonly series: Series; readonly sources: readonly string[] };
@@ -9,21 +10,40 @@ export type SuggestedReading = { readonly text: string; readonly series: Series;
 /** As many words as the longest phrase of the table has. */
 const LONGEST_PHRASE = 4;
 
-/** The words of a legend as they stand, letters restored and supplied included; a loss is a word of its own. */
-function wordsOf(legend: Legend): readonly string[] {
-  const text = legend.parts.map((part) => {
-    if (part.kind === 'lost') return ' … ';
-    return part.kind === 'break' || part.kind === 'stop' || part.kind === 'mark' ? ' ' : part.text;
-  });
-  return text
-    .join('')
-    .split(' ')
-    .filter((word) => word !== '');
+/** A word of a legend; `joint` is what parts it from the word before: a space or a stop, the design, or a loss or another line. */
+interface Word {
+  readonly text: string;
+  readonly normal: string;
+  readonly joint: 'space' | 'design' | 'line';
 }
+
+/** The words of a legend as they stand, letters restored and supplied included; a loss is a word of its own. */
+function wordsOf(legend: Legend): readonly Word[] {
+  const marked = legend.parts.map((part) => {
+    if (part.kind === 'lost') return ' \n … \n ';
+    if (part.kind === 'break') return /[,،;/|‖]/u.test(part.text) ? ' \n ' : ' ';
+    if (part.kind === 'stop') return part.text === '-' ? '-' : ' ';
+    return part.kind === 'mark' ? ' ' : part.text;
+  });
+  const words: Word[] = [];
+  let joint: Word['joint'] = 'line';
+  // A hyphen with a letter on either side is where the design breaks the legend: VALENTINI-ANVS.
+  for (const [token] of marked.join('').matchAll(/\n|(?<=\S)-(?=\S)|[^\s-]+/gu)) {
+    if (token === '\n') joint = 'line';
+    else if (token === '-') joint = 'design';
+    else {
+      words.push({ text: token, normal: normalLegend(token), joint });
+      joint = 'space';
+    }
+  }
+  return words;
+}
+
+const NUMERAL = /^M{0,4}(?:CM|CD|D?C{0,4})(?:XC|XL|L?X{0,4})(?:IX|IV|V?I{0,4})$/u;
 
 /** A word as it is printed inside a sentence: small letters after the first, and V as u where it is no consonant. */
 function plainWord(word: string): string {
-  if (/^[IVXLC]+$/u.test(word) || word === '…') return word;
+  if (NUMERAL.test(word) || word === '…') return word;
   const small = word.toLowerCase().replace(/v(?![aeio])|(?<=q)v/gu, 'u');
   if (/^(?:rex|regina|et|in|de|on)$/u.test(small)) return small;
   return small.charAt(0).toUpperCase() + small.slice(1);
@@ -38,30 +58,91 @@ function rowsFor(series: Series, phrase: string): ReadonlyMap<string, Abbreviati
 }
 
 /**
+ * Words of a Roman legend in another case than the one who struck it: `IMP TRAIANO AVG` is "to the emperor", `DIVA
+ * FAVSTINA` and `FAVSTINA AVG PII AVG FIL` are a lady's. The table knows the first case only.
+ */
+const OTHER_CASE =
+  /^(?:DIV(?:O|A|AE|AM|IS)|PI[IO]|AVGVSTA|(?!LEO|ZENO|OTHO|NERO|CATO).*(?:[AEI]NO|[IVR]O)|.*(?:AN|IN)I)$/u;
+
+/** `DIVI AVG F` is "son of the deified Augustus": from DIVI to F the words stand in the second case. */
+const OF_THE_DEIFIED: Readonly<Record<string, string>> = {
+  AVG: 'Augusti',
+  VESP: 'Vespasiani',
+  IVL: 'Iulii',
+  F: 'filius',
+};
+
+/** A first name after C says that C is Caesar: IMP C M AVR PROBVS AVG. Else it may as well be Gaius. */
+const FIRST_NAME = /^(?:M|L|P|T|Q|A|C|CN|SEX|TI)$/u;
+
+/** For each word, what it is called in the second case, for those that stand between DIVI and the F after it. */
+function deified(words: readonly Word[]): ReadonlyMap<number, string | null> {
+  const called = new Map<number, string | null>();
+  for (const [start, { normal }] of words.entries()) {
+    if (normal !== 'DIVI') continue;
+    for (let at = start + 1; at < words.length; at += 1) {
+      const word = words[at]?.normal ?? '';
+      called.set(at, OF_THE_DEIFIED[word] ?? null);
+      if (/^(?:F|FIL|FILIVS|N|NEP)$/u.test(word)) break;
+    }
+  }
+  return called;
+}
+
+/** The longest row that begins at a word and runs over spaces and stops alone. */
+function rowAt(
+  words: readonly Word[],
+  at: number,
+  rows: ReadonlyMap<string, Abbreviation>,
+): { readonly row: Abbreviation; readonly length: number } | undefined {
+  for (let length = Math.min(LONGEST_PHRASE, words.length - at); length > 0; length -= 1) {
+    const phrase = words.slice(at, at + length);
+    const row = rows.get(phrase.map(({ normal }) => normal).join(' '));
+    if (row !== undefined && phrase.slice(1).every(({ joint }) => joint === 'space')) return { row, length };
+  }
+  return undefined;
+}
+
+/** C before CAESAR, or before a name, may be Gaius; it is Caesar where a first name follows, or at the end of NOB C. */
+function isOpenC(words: readonly Word[], at: number): boolean {
+  return words[at]?.normal === 'C' && words.length > 1 && !FIRST_NAME.test(words[at + 1]?.normal ?? '');
+}
+
+/** Half of a word that the design breaks: a row is taken on neither side unless both sides are words of the table. */
+function isHalf(words: readonly Word[], at: number, length: number, rows: ReadonlyMap<string, Abbreviation>): boolean {
+  const isBroken = (index: number, other: number): boolean =>
+    words[index]?.joint === 'design' && !rows.has(words[other]?.normal ?? '');
+  return isBroken(at, at - 1) || isBroken(at + length, at + length);
+}
+
+/**
  * Writes out the Latin abbreviations of a legend: `EDW R' ANGL' DNS hYB'` as `Edwardus rex Angliae dominus Hiberniae`.
- * Null when the table has none of its words, or the legend is not in Latin letters.
+ * Null when the table has none of its words, when the legend is not in Latin letters alone, or when its words stand in
+ * another case than those of the table. Nothing is joined across a break of the design, a line or a loss.
  */
 export function suggestReading(legend: Legend): SuggestedReading | null {
-  if (legend.script !== 'latin') return null;
+  if (legend.script !== 'latin' || isGreekInPart(legend.text)) return null;
   const words = wordsOf(legend);
-  const series: Series = words.some((word) => ENGLISH_WORDS.test(word.toUpperCase())) ? 'english' : 'roman';
-  const rows = rowsFor(series, words.map(normalLegend).join(' '));
-  const read: string[] = [];
+  const series: Series = words.some(({ text }) => ENGLISH_WORDS.test(text.toUpperCase())) ? 'english' : 'roman';
+  const rows = rowsFor(series, words.map(({ normal }) => normal).join(' '));
+  const sons = series === 'roman' ? deified(words) : new Map<number, string | null>();
+  const isWhole = (at: number): boolean => words[at]?.joint !== 'design' && words[at + 1]?.joint !== 'design';
+  if (series === 'roman' && words.some(({ normal }, at) => isWhole(at) && !sons.has(at) && OTHER_CASE.test(normal)))
+    return null;
+  let text = '';
   const sources = new Set<string>();
   for (let at = 0; at < words.length;) {
-    const lengths = Array.from({ length: LONGEST_PHRASE }, (_, i) => LONGEST_PHRASE - i).filter(
-      (length) => at + length <= words.length,
-    );
-    const phrase = (length: number): string =>
-      words
-        .slice(at, at + length)
-        .map(normalLegend)
-        .join(' ');
-    const length = lengths.find((count) => rows.has(phrase(count)));
-    const row = length === undefined ? undefined : rows.get(phrase(length));
-    read.push(row?.means ?? plainWord(words[at] ?? ''));
-    if (row !== undefined) sources.add(row.source);
-    at += length ?? 1;
+    const word = words[at]?.text ?? '';
+    const son = sons.get(at);
+    const found = sons.has(at) || isOpenC(words, at) ? undefined : rowAt(words, at, rows);
+    const taken = found !== undefined && !isHalf(words, at, found.length, rows) ? found : undefined;
+    const means = son ?? taken?.row.means ?? (isOpenC(words, at) ? word : plainWord(word));
+    const isSecondHalf = words[at]?.joint === 'design';
+    text += isSecondHalf ? `-${taken === undefined ? means.toLowerCase() : means}` : ` ${means}`;
+    if (taken !== undefined) sources.add(taken.row.source);
+    else if (son != null && sources.size === 0) sources.add(rows.get(words[at]?.normal ?? '')?.source ?? '');
+    at += taken?.length ?? 1;
   }
-  return sources.size === 0 ? null : { text: read.join(' '), series, sources: [...sources] };
+  sources.delete('');
+  return sources.size === 0 ? null : { text: text.trim(), series, sources: [...sources] };
 }

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { normalLegend } from '../../../src/core/legends/normal-legend.ts';
 import { parseLegend } from '../../../src/core/legends/parse-legend.ts';
 import { suggestReading } from '../../../src/core/legends/suggest-reading.ts';
-import { PUBLISHED_READINGS } from '../../published/legend-abbreviations.ts';
+import { MIXED_LETTERS, NO_READINGS, PUBLISHED_READINGS } from '../../published/legend-abbreviations.ts';
 import { DIFFERENT_LEGENDS, SAME_LEGENDS } from '../../published/legend-pairs.ts';
 
 test.for(SAME_LEGENDS)('$one and $other are one legend ($source)', ({ one, other }) => {
@@ -40,6 +40,16 @@ test('the normal form of a normal form is itself, in every script', () => {
 test.for(PUBLISHED_READINGS)('$legend is read $reading ($source)', ({ legend, reading }) => {
   const outcome = parseLegend(legend);
   expect(outcome.ok ? suggestReading(outcome.value)?.text : outcome.problem).toBe(reading);
+});
+
+test.for(NO_READINGS)('of $legend no reading is proposed: $because', ({ legend }) => {
+  const outcome = parseLegend(legend);
+  expect(outcome.ok ? suggestReading(outcome.value) : outcome.problem).toBeNull();
+});
+
+test.for(MIXED_LETTERS)('%s is in the letters called %s', ([legend, script]) => {
+  const outcome = parseLegend(legend);
+  expect(outcome.ok ? outcome.value.script : outcome.problem).toBe(script);
 });
 
 test('BRIT is Britannicus on a Roman coin and Britanniae on a king’s (Stevenson 1889; Jewitt and Head 1886)', () => {
