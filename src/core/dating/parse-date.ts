@@ -6,6 +6,7 @@ import { readEdtf, refuseFormerEdtf } from './edtf.ts';
 import { readHyphened } from './hyphen.ts';
 import { readUnknownEnd } from './read-bound.ts';
 import { phraseReader } from './read-phrase.ts';
+import { reignNotKnown } from './read-regnal.ts';
 import { readYears, type WordReader } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
 import { anyOf, plainText, withPlainEras, withWholeFigures } from './written-text.ts';
@@ -101,8 +102,13 @@ function notUnderstood(text: string, reader: Reader): string {
       return `"${date}" is a date, but "${words.slice(kept).join(' ')}" after it is not understood; write ${date} alone.`;
     }
   }
+  const ruler = OF_A_RULER.exec(text)?.groups?.['name'];
+  if (ruler !== undefined) return reignNotKnown(ruler, reader.context.realm);
   return wordNotKnown(text, isDate) ?? `"${text}" is not a date that can be read here; write one such as ${EXAMPLES}.`;
 }
+
+/** `14 Wilhelm II`: what looks like a year of a reign. */
+const OF_A_RULER = /^\d{1,2} (?<name>\p{Lu}[^\d]* [IVX]+|\p{Lu}\p{L}+\.(?: [IVX]+)?)$/u;
 
 /** Names the word before a date, or next to a number, that is none of an era, a month or a ruler known here. */
 function wordNotKnown(text: string, isDate: (words: string) => boolean): string | undefined {

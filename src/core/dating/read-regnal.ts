@@ -33,11 +33,17 @@ export function regnalReader(reigns: readonly Reign[]): PointReader {
       if (joint && known.length > 0) return jointYear(text, known, joint, own, context);
       if (known.length > 0) return settled(text, known, number, context.readDate);
       if (!isSure) continue;
-      const way = name.includes('.') ? 'write the name in full' : "write the name as in the ruler's file";
-      return refuse(`No reign of "${name}" is known here; ${way}, or the year AD.`);
+      return refuse(reignNotKnown(name, context.realm));
     }
     return undefined;
   };
+}
+
+/** What is said of a ruler whose reign is in no list. */
+export function reignNotKnown(name: string, realm: string | undefined): string {
+  const way = name.includes('.') ? 'write the name in full' : "write the name as in the ruler's file";
+  const where = realm === undefined ? 'here' : `for ${realm}`;
+  return `No reign of "${name}" is known ${where}; ${way}, or the year AD.`;
 }
 
 /** A reign under one of the names of its ruler. */

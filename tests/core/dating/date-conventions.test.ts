@@ -69,6 +69,8 @@ describe('a context settles what would ask', () => {
     expect(readAs('Republic year 7', { realm: 'France' })).toMatchObject({ earliest: 1798, latest: 1799 });
     expect(readAs('AN 12', { realm: 'Haiti' })).toMatchObject({ earliest: 1815, latest: 1815 });
     expect(refusalOf('2020', { realm: 'Nepal' })).toContain('VS 2020');
+    expect(refusalOf('33 Hen. VIII', { realm: 'Castile' })).toContain('year AD');
+    expect(refusalOf('14 Wilhelm II')).toContain('No reign of "Wilhelm II" is known here');
   });
 
   test('a day of England before September 1752 is Julian, and is shown so', () => {
