@@ -7,6 +7,7 @@ import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
+import { strokesOfOthers } from '../catalogue/keep/journal.ts';
 import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -36,6 +37,8 @@ export type CabinetState = {
   readonly take: (changes: readonly Pick<FileChange, 'file' | 'text'>[]) => void;
   /** Reads everything again. */
   readonly readAgain: () => Promise<void>;
+  /** Reads everything again when another command has changed the cabinet; whether one has. */
+  readonly catchUp: () => Promise<boolean>;
   readonly close: () => Promise<void>;
 };
 
@@ -45,6 +48,7 @@ export function digestOf(text: string): string {
 
 /** Opens a cabinet; null when there is none. The whole of it is checked `pause` milliseconds after the last change. */
 export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<CabinetState | null> {
+  let seen = await strokesOfOthers(at);
   const first = await readFolder(at);
   if (first === null) return null;
   let files = byName(first);
@@ -86,6 +90,15 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
     checkSoon();
   }
 
+  async function readAgain(): Promise<void> {
+    const again = await readFolder(at);
+    if (again === null) return;
+    files = byName(again);
+    records = readCabinet(again).records;
+    ledger = ledgerIn(files);
+    checkSoon();
+  }
+
   checkSoon();
   return {
     at,
@@ -99,13 +112,13 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
     },
     problemsOf: (changes) => problemsAfter(at, files, records, changes),
     take,
-    readAgain: async () => {
-      const again = await readFolder(at);
-      if (again === null) return;
-      files = byName(again);
-      records = readCabinet(again).records;
-      ledger = ledgerIn(files);
-      checkSoon();
+    readAgain,
+    catchUp: async () => {
+      const now = await strokesOfOthers(at);
+      if (now === seen) return false;
+      seen = now;
+      await readAgain();
+      return true;
     },
     close: async () => {
       clearTimeout(bell);

@@ -1,8 +1,9 @@
 import { Hono } from 'hono';
 import { html } from 'hono/html';
 import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { faultSentence, tellFault } from '../catalogue/keep/fault-sentence.ts';
 import type { FiledPiece } from '../catalogue/records.ts';
-import { good } from '../core/outcome.ts';
+import { good, refuse } from '../core/outcome.ts';
 import { asset } from './assets.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import { changeSeveral, newPiece } from './change-several.ts';
@@ -39,6 +40,9 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
         state.at,
         { command: 'the desk', kind: 'save', wait: 5000, tell: () => undefined },
         async (stroke) => {
+          // What another command has written since this was checked: a number, for one, may have been given meanwhile.
+          const wrong = (await state.catchUp()) ? state.problemsOf(changes) : [];
+          if (wrong.length > 0) return refuse(wrong.map(({ field, says }) => `${field ?? ''}: ${says}`).join(' '));
           for (const { file, text, from } of changes)
             await (from === null ? stroke.create(file, text) : stroke.put(file, text, from));
           return good(null);
@@ -58,6 +62,10 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
     const font = await asset(`fonts/${c.req.param('name')}`).catch(() => null);
     return font === null ? c.notFound() : c.body(font, 200, { 'Content-Type': 'font/woff2' });
   });
+  app.use(async (_, next) => {
+    await state.catchUp();
+    await next();
+  });
   listRoutes(app, desk);
   pieceRoutes(app, desk);
   fileRoutes(app, desk);
@@ -68,7 +76,9 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
   totalsPages(app, desk);
   app.notFound((c) => desk.page(c, 'There is no page here', html`<p><a href="/">To the pieces</a></p>`, 404));
   app.onError((error, c) => {
-    process.stderr.write(`${error.stack ?? error.message}\n`);
+    const sentence = faultSentence(error);
+    if (sentence !== null) return c.text(`${sentence}\n`, 500);
+    process.stderr.write(`${tellFault(error)}\n`);
     return c.text(
       'Something went wrong in the desk itself, and nothing was written. What happened is told where the desk was opened.\n',
       500,

@@ -40,9 +40,9 @@ export type Change = {
   readonly run?: string;
   /** The run this takes back. */
   readonly undoes?: string;
-  /** How long to wait for another command, in milliseconds; without it, ten seconds. */
+  /** How long to wait for another command, in milliseconds; without it, two minutes. */
   readonly wait?: number;
-  /** Is told what was taken back of a command that was stopped; without it, it goes to the error output. */
+  /** Is told what was taken back of a command that was stopped, and who is waited for; without it, it goes to the error output. */
   readonly tell?: (sentence: string) => void;
 };
 
@@ -95,9 +95,10 @@ async function changeUnderLock<T>(
   await makeJournal(at);
   const { command, wait } = change;
   const shown = relative(process.cwd(), at) || '.';
-  const lock = { folder: lockOf(at), thing: `The cabinet ${shown}`, ...(wait === undefined ? {} : { wait }) };
+  const { tell = tellAloud } = change;
+  const lock = { folder: lockOf(at), thing: `The cabinet ${shown}`, tell, ...(wait === undefined ? {} : { wait }) };
   const done = await withLock(lock, command, async () => {
-    await recoverNow(at, change.tell ?? tellAloud);
+    await recoverNow(at, tell);
     const staged = new Map<string, Staged>();
     try {
       const outcome = await work(changesOf(at, staged));

@@ -1,4 +1,4 @@
-import { relative } from 'node:path';
+import { basename, relative } from 'node:path';
 import process from 'node:process';
 
 /** What a keeper can do about each fault of the machine, by its code. */
@@ -34,4 +34,23 @@ export function faultSentence(error: unknown): string | null {
   const says = code === undefined ? undefined : SENTENCES[code];
   if (says === undefined) return error.cause === undefined ? null : faultSentence(error.cause);
   return says(name === undefined ? 'A file or folder' : relative(process.cwd(), name) || '.');
+}
+
+/**
+ * What is said of an error: what to do about it, or how to report a fault of the program. Of that only its kind and the lines of
+ * our own it passed through are told: its message may hold what stands in a private file.
+ */
+export function tellFault(error: unknown): string {
+  const sentence = faultSentence(error);
+  if (sentence !== null) return sentence;
+  const kind = error instanceof Error ? error.name.replace(/[^A-Za-z]/g, '') : typeof error;
+  const stack = error instanceof Error ? (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line)) : [];
+  const lines = [...stack.join('\n').matchAll(/[/\\](src[/\\][\w./\\[\]-]+:\d+)/g)];
+  const report = [
+    `command  ${basename(process.argv[1] ?? '').replace(/\.ts$/, '')}`,
+    `system   ${process.platform}, Node ${process.versions.node}`,
+    `fault    ${kind}`,
+    ...lines.slice(0, 8).map(([, line = '']) => `at       ${line.replaceAll('\\', '/')}`),
+  ];
+  return `This is a fault in Underglass and not in your cabinet, which is as it was. Please report it with these lines; nothing of yours stands in them:\n\n${report.map((line) => `  ${line}`).join('\n')}\n`;
 }

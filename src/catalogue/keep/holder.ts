@@ -51,14 +51,20 @@ export function parseHolder(text: string): Holder | null {
   }
 }
 
-/** A sentence on who holds a thing, and what to do. `thing` begins it; `lock` is the folder to remove in need. */
-export function heldBy(thing: string, { who, pid, host, since }: Holder, lock: string): string {
+/** Who changes a thing and since when; `thing` begins the words, and no full stop ends them. */
+export function changedBy(thing: string, { who, pid, host, since }: Holder): string {
   const at = new Date(since);
   const time = [at.getHours(), at.getMinutes()].map((part) => String(part).padStart(2, '0')).join(':');
-  const says = `${thing} is being changed by ${who}, which began at ${time}`;
-  return host === hostname()
-    ? `${says} (process ${pid}). Wait until it has ended, and try again.`
-    : `${says} on the computer ${host}. Wait until it has ended, and try again; if nothing runs there any more, remove the folder ${lock}.`;
+  const where = host === hostname() ? `(process ${pid})` : `on the computer ${host}`;
+  return `${thing} is being changed by ${who}, which began at ${time} ${where}`;
+}
+
+/** A sentence on who holds a thing, and what to do. `lock` is the folder to remove in need. */
+export function heldBy(thing: string, holder: Holder, lock: string): string {
+  const says = `${changedBy(thing, holder)}. Wait until it has ended, and try again`;
+  return holder.host === hostname()
+    ? `${says}.`
+    : `${says}; if nothing runs there any more, remove the folder ${lock}.`;
 }
 
 /** Linux tells in /proc, together with the start of the machine; other systems through `ps`; Windows is not asked. */

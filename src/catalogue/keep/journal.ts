@@ -95,6 +95,16 @@ export async function openEntries(at: string): Promise<readonly string[]> {
   return names.filter((name) => name.endsWith(OPEN)).sort();
 }
 
+/** Which complete entries are not this process's own saves at the desk: another text after anybody else has changed the cabinet. */
+export async function strokesOfOthers(at: string): Promise<string> {
+  const own = `-the-desk-${process.pid}-`;
+  const names = await readdir(journalOf(at)).catch((): string[] => []);
+  return names
+    .filter((name) => !name.endsWith(OPEN) && !name.includes(own))
+    .sort()
+    .join(' ');
+}
+
 /** What stood in a file before a stroke. */
 export async function keptBefore(at: string, id: string, index: number): Promise<Uint8Array> {
   return readFile(join(journalOf(at), id, String(index)));

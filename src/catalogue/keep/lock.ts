@@ -6,18 +6,23 @@ import { setTimeout as pause } from 'node:timers/promises';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { Holder } from './holder.ts';
-import { hasDied, heldBy, holderNow, isRunning, parseHolder } from './holder.ts';
+import { changedBy, hasDied, heldBy, holderNow, isRunning, parseHolder } from './holder.ts';
 
 export type Lock = {
   /** The folder that holds the lock; it is made where it is not there. */
   readonly folder: string;
   /** What is locked, at the beginning of a sentence: `The cabinet ../coins`. */
   readonly thing: string;
-  /** How long to wait for another holder, in milliseconds; without it, ten seconds. */
+  /** How long to wait for another holder, in milliseconds; without it, two minutes. */
   readonly wait?: number;
+  /** Is told whom it waits for, once, when that takes more than a moment. */
+  readonly tell?: (sentence: string) => void;
 };
 
-const WAIT = 10_000;
+/** The work under a lock asks nobody anything and ends by itself; a large import on a busy machine takes a minute. */
+const WAIT = 120_000;
+/** After so many milliseconds of waiting it is told who is waited for. */
+const MOMENT = 2_000;
 const STEP = 25;
 /** A lock with nothing in it is being written, unless it has stood so for this long, in milliseconds. */
 const WRITING = 5_000;
@@ -53,8 +58,9 @@ export async function isHeld(folder: string): Promise<boolean> {
   return top > 0 && (await stateOf(join(folder, String(top)))) !== 'free';
 }
 
-async function take({ folder, thing, wait = WAIT }: Lock, who: string): Promise<Outcome<string>> {
-  const until = Date.now() + wait;
+async function take({ folder, thing, wait = WAIT, tell }: Lock, who: string): Promise<Outcome<string>> {
+  const began = Date.now();
+  let isTold = false;
   await mkdir(folder, { recursive: true, mode: 0o700 });
   for (;;) {
     const top = await highest(folder);
@@ -71,8 +77,13 @@ async function take({ folder, thing, wait = WAIT }: Lock, who: string): Promise<
       }
       continue;
     }
-    if (Date.now() >= until)
+    const waited = Date.now() - began;
+    if (waited >= wait)
       return refuse(state === 'being written' ? `${thing} is being changed. Try again.` : heldBy(thing, state, folder));
+    if (!isTold && waited >= MOMENT && state !== 'being written') {
+      isTold = true;
+      tell?.(`${changedBy(thing, state)}. Waiting for it to end.`);
+    }
     await pause(STEP);
   }
 }

@@ -2,8 +2,12 @@ import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import type { ParseArgsConfig } from 'node:util';
-import { endFaultsWithSentences } from './faults.ts';
+import { faultSentence, tellFault } from '../../catalogue/keep/fault-sentence.ts';
 import { keepOutputPlain } from './plain-output.ts';
+
+/** Ends of commands: something is wrong that a keeper can see to; the program itself is at fault. */
+const WRONG = 1;
+const FAULT = 2;
 
 type Flags = NonNullable<ParseArgsConfig['options']>;
 
@@ -43,6 +47,15 @@ export function readWords<T extends Flags>(help: string, flags: T) {
   const at = resolve(process.env['CABINET'] ?? 'content');
   const cabinet: MeantCabinet = { at, shown: relative(process.cwd(), at) || '.' };
   return { values, positionals, cabinet };
+}
+
+/** From here on nothing ends a command with a stack trace. */
+function endFaultsWithSentences(): void {
+  for (const event of ['uncaughtException', 'unhandledRejection'])
+    process.on(event, (error: unknown) => {
+      process.stderr.write(`${tellFault(error)}\n`);
+      process.exit(faultSentence(error) === null ? FAULT : WRONG);
+    });
 }
 
 /** Ends the command with a sentence on what is wrong. */

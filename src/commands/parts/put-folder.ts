@@ -52,7 +52,11 @@ async function recoverFolder(into: string): Promise<void> {
 
 /** Does the work while no other command builds into this folder, and after what a killed one left has been set right. */
 export async function aloneIn<T>(into: string, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
-  const lock = { folder: cacheFolder('locks', into), thing: `The folder ${relative(process.cwd(), into) || '.'}` };
+  const lock = {
+    folder: cacheFolder('locks', into),
+    thing: `The folder ${relative(process.cwd(), into) || '.'}`,
+    tell: (sentence: string) => void process.stderr.write(`${sentence}\n`),
+  };
   const done = await withLock(lock, 'npm run build', async () => {
     await recoverFolder(into);
     return work();

@@ -107,3 +107,12 @@ test('sixty processes, some killed while they hold it, count to what the others 
   expect(lived).toBe((rounds * 3) / 4);
   expect(Number(readFileSync(counter, 'utf8'))).toBe(lived);
 }, 180_000);
+
+test('whoever waits longer than a moment is told for whom, once, and goes on when it has ended', async () => {
+  heldBy({});
+  const told: string[] = [];
+  setTimeout(() => writeFileSync(join(folder, '7'), 'free'), 2_300);
+  const lock = { folder, thing: 'The cabinet', tell: (sentence: string) => void told.push(sentence) };
+  expect(await withLock(lock, 'npm run add', () => Promise.resolve('done'))).toEqual({ ok: true, value: 'done' });
+  expect(told).toEqual([expect.stringMatching(/^The cabinet is being changed by npm run import, which began at .* Waiting for it to end\.$/)]);
+}); // prettier-ignore

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import process from 'node:process';
 import { expect, test } from 'vitest';
-import { tellFault } from '../../../src/commands/parts/faults.ts';
+import { tellFault } from '../../../src/catalogue/keep/fault-sentence.ts';
 
 test('a fault of the program says how to report it, and nothing of what it was about', () => {
   const error = new TypeError('cannot read Marjorie Brocklebank of undefined');

@@ -1,0 +1,83 @@
+import { spawn } from 'node:child_process';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { expect, test } from 'vitest';
+import { changeCabinet } from '../../src/catalogue/keep/change-cabinet.ts';
+import { readCsv } from '../../src/catalogue/csv.ts';
+import { good } from '../../src/core/outcome.ts';
+import { openTestDesk } from '../desk/open-desk.ts';
+import { untouchedForm } from '../desk/read-form.ts';
+
+const SHEET = 'No.,Ruler,Weight (g),Paid\n71,Edward I,1.38,£5.50\n72,Edward II,1.40,£6.50\n';
+const MAPPING = `title: "Coin of {ruler}"
+always: { kind: coin }
+columns: { No.: number, Ruler: ruler, Weight (g): weight in g, Paid: ledger cost }
+`;
+const ADD = ['add', '--title', 'Penny of Nobody', '--cost', '7.70 GBP'];
+const IMPORT = ['import', '../coins.csv', '--mapping', '../coins.mapping.yaml', '--write', '--yes'];
+/** What a command that waits may say. */
+const WAITS = /^The cabinet .* is being changed by npm run (add|import), .* Waiting for it to end\.\n$/;
+
+/** A cabinet of four pieces with a sheet of two beside it. */
+function begin(): string {
+  const at = join(mkdtempSync(join(tmpdir(), 'together-')), 'cabinet');
+  cpSync('tests/cabinets/marked', at, { recursive: true });
+  writeFileSync(join(at, '..', 'coins.csv'), SHEET);
+  writeFileSync(join(at, '..', 'coins.mapping.yaml'), MAPPING);
+  return at;
+}
+
+/** Starts a command and waits for its end: its code, and what it said on the error output that is no waiting. */
+function start(at: string, [command = '', ...words]: readonly string[]): Promise<readonly [number | null, string]> {
+  const inside = words.map((word) => (word.startsWith('../') ? join(at, word) : word));
+  const child = spawn(process.execPath, [`src/commands/${command}.ts`, '--cabinet', at, ...inside], {
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let said = '';
+  child.stderr.on('data', (part: Buffer) => (said += part.toString()));
+  return new Promise((done) => child.on('close', (code) => done([code, said.replace(WAITS, '')])));
+}
+
+/** Every piece has a number of its own, and every row of the ledger its piece. */
+function found(at: string): { readonly rows: number; readonly pieces: number } {
+  const pieces = readdirSync(join(at, 'pieces'));
+  const { rows } = readCsv(readFileSync(join(at, 'private/ledger.csv'), 'utf8'));
+  for (const row of rows) expect(pieces).toContain(row['piece']);
+  const numbers = pieces.map((id) => /^number: (.*)$/m.exec(readFileSync(join(at, 'pieces', id, 'piece.md'), 'utf8'))?.[1]);
+  expect(new Set(numbers).size).toBe(pieces.length);
+  return { rows: rows.length, pieces: pieces.length };
+} // prettier-ignore
+
+test('three commands at once lose no row and no piece, and give no number twice', async () => {
+  const at = begin();
+  const before = found(at);
+  expect(await Promise.all([ADD, ADD, IMPORT].map((words) => start(at, words)))).toEqual([[0, ''], [0, ''], [0, '']]); // prettier-ignore
+  expect(found(at)).toEqual({ rows: before.rows + 4, pieces: before.pieces + 4 });
+  rmSync(join(at, '..'), { recursive: true });
+}, 180_000);
+
+test('a piece made at the desk does not take the number that a command has given meanwhile', async () => {
+  const desk = await openTestDesk('tests/cabinets/marked');
+  const makes = async (words: Readonly<Record<string, string>>) => {
+    const form = untouchedForm((await desk.ask('/new')).text, '/new');
+    for (const [name, text] of Object.entries(words)) form.set(name, text);
+    return form;
+  };
+  const form = await makes({ title: 'A groat' });
+  const number = form.get('number') ?? '';
+  const text = `---\nnumber: "${number}"\ntitle: Penny of Nobody\nkind: coin\n---\n`;
+  await changeCabinet(desk.at, { command: 'npm run add' }, async ({ create }) => {
+    await create('pieces/penny-of-nobody/piece.md', text);
+    return good(null);
+  });
+  expect(await desk.ask('/new', form)).toMatchObject({ status: 422 });
+  expect(readdirSync(join(desk.at, 'pieces'))).not.toContain('a-groat');
+  expect((await desk.ask('/')).text).toContain('Penny of Nobody');
+  const again = await makes({ title: 'A groat' });
+  expect(again.get('number')).not.toBe(number);
+  expect((await desk.ask('/new', again)).status).toBe(303);
+  expect(found(desk.at).pieces).toBe(6);
+  await desk.close();
+}, 60_000);
