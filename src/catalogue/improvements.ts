@@ -23,7 +23,7 @@ type Want = Omit<Improvement, 'pieces' | 'of'> & {
 };
 
 const isCoinLike = ({ fields: { kind } }: FiledPiece): boolean =>
-  !['ingot', 'hacksilver', 'paper', 'coin-weight', 'other'].includes(kind);
+  !['ingot', 'hacksilver', 'paper', 'coin-weight', 'other', 'unknown'].includes(kind);
 const isTwoSided = ({ fields }: FiledPiece): boolean => fields.faces !== 'uniface';
 const isAnything = (): boolean => true;
 const shows = ({ pictures }: FiledPiece, face: string): boolean => pictures.some((picture) => picture.face === face);
@@ -32,10 +32,10 @@ const shows = ({ pictures }: FiledPiece, face: string): boolean => pictures.some
 const WANTS: readonly Want[] = [
   {
     wanted: 'known kind',
-    why: 'what a sheet called it is no kind that is known here; write kind: and take the line under as-written out',
+    why: 'its page says "kind not known", and no set that asks for a kind is sure of it; write kind: and take what a sheet called it, under as-written, out',
     worth: 900,
     isFor: isAnything,
-    isThere: ({ fields }) => fields.kind !== 'other' || fields['as-written']?.['kind'] === undefined,
+    isThere: ({ fields }) => fields.kind !== 'unknown' && fields['as-written']?.['kind'] === undefined,
   },
   {
     wanted: 'photograph',

@@ -60,7 +60,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
     description: [...hasDesign(piece.obverse), ...hasDesign(piece.reverse)].join('. ') || undefined,
     inLanguage: collection.language,
     license: collection.licence ?? undefined,
-    artform: piece.kind,
+    artform: piece.kind === 'unknown' ? undefined : piece.kind,
     artMedium: wordOf(piece.metal),
     dateCreated: dates.dateCreated,
     temporalCoverage: dates.temporalCoverage,

@@ -40,7 +40,7 @@ describe('a list of mixed kinds, with headings between its rows', () => {
       'kind: coin',
       'kind: paper',
       'kind: token',
-      'kind: other',
+      'kind: unknown',
     ]);
     expect(pieceOf(folder, '4')).toContain('as-written: { kind: decoration }');
     expect(plan.unread.map(({ row, field }) => [row, field])).toEqual([[7, 'kind']]);
@@ -51,7 +51,7 @@ describe('a list of mixed kinds, with headings between its rows', () => {
       CSV,
       MAPPING.replace('sections: kind\n', '').replace('always: { kind: coin }\n', ''),
     );
-    expect(pieceOf(folder, '1')).toContain('kind: other');
+    expect(pieceOf(folder, '1')).toContain('kind: unknown');
   });
 });
 

@@ -24,7 +24,7 @@ export type Question = {
 };
 
 export const KINDS: readonly PieceFields['kind'][] = [
-  'coin', 'token', 'medal', 'jeton', 'ingot', 'hacksilver', 'coin-weight', 'pattern', 'replica', 'counterfeit', 'paper', 'other',
+  'coin', 'token', 'medal', 'jeton', 'ingot', 'hacksilver', 'coin-weight', 'pattern', 'replica', 'counterfeit', 'paper', 'other', 'unknown',
 ]; // prettier-ignore
 
 /** In the order in which they are asked. The number, the kind, the title and the names in lists are asked apart. */

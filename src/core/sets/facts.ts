@@ -69,7 +69,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
   const realms = realmsOf(piece, rulers, lists);
   return {
     stated: {
-      kind: of('kind', [piece.kind]),
+      kind: piece.kind === 'unknown' ? { ...of('kind', []), blank: 'unknown' } : of('kind', [piece.kind]),
       ruler: of('ruler', rulers),
       'struck-for': piece.struckFor.length === 0 ? of('ruler', rulers) : of('struck-for', piece.struckFor),
       issuer: of('issuer', [piece.issuer]),

@@ -161,7 +161,7 @@ function unique(
 
 function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, mapping: Mapping): Draft {
   const { facts, names, ledger, story, unread, id } = gathered;
-  const kind = facts.get('kind') ?? 'other';
+  const kind = facts.get('kind') ?? 'unknown';
   const given = facts.get('title');
   const composed = given === undefined ? composeTitle(mapping.title, facts, names) : null;
   const title = given ?? composed ?? `${capital(kind)} ${number}`;
@@ -179,7 +179,7 @@ function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, ma
 
 /** `Coin weight`; what is of no known kind is a piece. */
 function capital(word: Written): string {
-  const text = typeof word === 'string' && word !== 'other' ? word.replaceAll('-', ' ') : 'piece';
+  const text = typeof word === 'string' && word !== 'other' && word !== 'unknown' ? word.replaceAll('-', ' ') : 'piece';
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 

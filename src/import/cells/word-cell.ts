@@ -18,6 +18,7 @@ const KIND_WORDS: Choice = {
   counterfeit: ['forgery', 'fake', 'faux', 'fälschung', 'falso', 'vals', 'vervalsing'],
   paper: ['banknote', 'billet', 'geldschein', 'banconota', 'billete', 'bankbiljet', 'note'],
   other: ['autre', 'sonstiges', 'altro', 'otro', 'overig'],
+  unknown: [],
 };
 const STATUS_WORDS: Choice = {
   kept: [

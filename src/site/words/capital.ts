@@ -7,3 +7,8 @@ export function capital(text: string): string {
 export function tagInWords(tag: string): string {
   return tag.replaceAll('-', ' ');
 }
+
+/** A kind of piece as a visitor reads it: `Coin weight`; nobody has said of some pieces what they are. */
+export function kindInWords(kind: string): string {
+  return kind === 'unknown' ? 'Kind not known' : capital(kind.replaceAll('-', ' '));
+}

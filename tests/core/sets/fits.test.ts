@@ -27,6 +27,7 @@ const rows: readonly { says: string; facts: Partial<SetPiece>; where?: Where; of
   { says: 'a date outside is none', facts: { interval: { low: 1272, high: 1278 } }, where: { date: { low: 1279, high: 1307 } }, level: 'no' },
   { says: 'a date without an end is possible', facts: { interval: { low: 1280, high: Infinity } }, where: { date: { low: 1279, high: 1307 } }, level: 'possible' },
   { says: 'one of two years, neither inside, is none, though the years between are', facts: { interval: { low: 1270, high: 1310, alternatives: [{ low: 1270, high: 1270 }, { low: 1310, high: 1310 }] } }, where: { date: { low: 1279, high: 1307 } }, level: 'no' },
+  { says: 'a piece whose kind nobody has said may be a coin', facts: { kind: 'unknown' }, where: { kind: ['coin'] }, level: 'possible' },
   { says: 'not: shuts out what it names', facts: { mint: 'york', issuer: 'Archbishop of York' }, where: { ...YORK, not: { issuer: ['Archbishop of York'] } }, level: 'no' },
   { says: 'not: lets the rest in', facts: { mint: 'york', issuer: 'The king' }, where: { ...YORK, not: { issuer: ['Archbishop of York'] } }, level: 'certain' },
   { says: 'not: cannot be sure of a mint that nobody wrote down', facts: {}, where: { not: { mint: ['london'] } }, level: 'possible' },

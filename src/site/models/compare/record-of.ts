@@ -6,7 +6,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { ComparedFace, ComparedFact, ComparedPiece } from '../../compare/record.ts';
 import { urls } from '../../urls.ts';
-import { capital } from '../../words/capital.ts';
+import { kindInWords } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
@@ -60,7 +60,7 @@ function factsOf(piece: PublicPiece, cabinet: Cabinet): readonly ComparedFact[] 
     return measure === undefined ? { name, text } : { name, text, measure };
   };
   return [
-    fact(field.kind, capital(piece.kind.replaceAll('-', ' '))),
+    fact(field.kind, kindInWords(piece.kind)),
     ...attributionRows(piece)
       .filter(({ name }) => !APART.includes(name))
       .map((row) => fact(row.name, textOf(row))),

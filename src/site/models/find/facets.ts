@@ -1,11 +1,10 @@
-import { tagInWords } from '../../words/capital.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { onceFor } from '../../once-for.ts';
 import { slug } from '../../urls.ts';
-import { capital } from '../../words/capital.ts';
+import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
 
 /** A value of a facet, as it stands in an address and on a page. */
@@ -45,7 +44,7 @@ export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly Facet
       })),
     ),
     ...bandsOf(piece),
-    plain('kind', piece.kind),
+    { ...plain('kind', piece.kind), label: kindInWords(piece.kind) },
     ...piece.tags.map((tag) => ({ ...plain('tag', tag), label: tagInWords(tag) })),
   ];
 }

@@ -63,7 +63,7 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
   return [
     piece.title,
     piece.number,
-    piece.kind,
+    piece.kind === 'unknown' ? null : piece.kind,
     ...names(piece.rulers),
     ...names(piece.struckFor),
     piece.issuer,

@@ -9,7 +9,7 @@ import { paperWords } from '../../words/paper.ts';
  */
 export function frontFacts(piece: PublicPiece): readonly string[] {
   const ruler = namesOf(piece.rulers);
-  const what = nameOf(piece.denomination) ?? (ruler === null ? null : piece.kind);
+  const what = nameOf(piece.denomination) ?? (ruler === null || piece.kind === 'unknown' ? null : piece.kind);
   return facts([piece.number, ruler ?? (what === null ? piece.title : null), what, nameOf(piece.mint), dateOf(piece)]);
 }
 

@@ -3,8 +3,7 @@ import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug, urls } from '../../urls.ts';
-import { capital } from '../../words/capital.ts';
-import { tagInWords } from '../../words/capital.ts';
+import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { afterType } from './after-type.ts';
@@ -21,7 +20,7 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
 function statedRows(piece: PublicPiece): readonly Row[] {
   const sure = (name: keyof PublicPiece['sure']): string => doubt[piece.sure[name] ?? 'certain'];
   return [
-    ...row(field.kind, piece.kind === 'coin' ? null : capital(piece.kind.replaceAll('-', ' ')), {
+    ...row(field.kind, piece.kind === 'coin' ? null : kindInWords(piece.kind), {
       doubt: sure('kind'),
     }),
     ...named(field.ruler, piece.rulers, urls.ruler, sure('ruler')),

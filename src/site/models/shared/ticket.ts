@@ -28,7 +28,10 @@ export function ticketOf(piece: PublicPiece): Ticket {
     number: piece.number,
     ruler: rulersOf(piece),
     lines: given([
-      capital(nameOf(piece.denomination) ?? (piece.kind === 'coin' ? '' : piece.kind.replaceAll('-', ' '))),
+      capital(
+        nameOf(piece.denomination) ??
+          (piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' ')),
+      ),
       mint === null ? null : ticketWords.unsure(mint, sure.mint),
       ticketWords.unsure(dateInWords(piece), sure.date),
     ]),
