@@ -82,6 +82,7 @@ function barOf(piece: SetPiece, accept: Accept, wheres: readonly Where[]): strin
 
 /** Whatever a set asks, a piece whose very kind is doubtful fills nothing for certain. */
 function genuine(piece: SetPiece): Answer {
+  if (piece.kind === 'unknown') return { verdict: 'maybe', because: ['the kind is not known'], meetsSome: false };
   const sure = piece.sure['kind'] ?? 'certain';
   if (sure === 'certain') return { verdict: 'yes', because: [], meetsSome: false };
   return { verdict: 'maybe', because: [`the kind is only ${sure}`], meetsSome: false };
