@@ -28,7 +28,7 @@ export async function readFolder(at: string): Promise<CabinetFolder | null> {
   return { at, files };
 }
 
-/** What is in a folder and beneath it; null when it is none, or may not be read. */
+/** What is in a folder and below it; null when it is none, or may not be read. */
 async function listed(folder: string): Promise<readonly Dirent[] | null> {
   return readdir(folder, { recursive: true, withFileTypes: true }).catch(() => null);
 }
@@ -42,7 +42,7 @@ export async function linksIn(at: string): Promise<readonly { readonly file: str
   return Promise.all(links.sort().map(async (file) => ({ file, isFolder: await opens(join(at, file)) })));
 }
 
-/** Whether something is a folder whose names can be read. What lies beneath it is not looked at: a link may lead to a whole disk. */
+/** Whether something is a folder whose names can be read. What lies below it is not looked at: a link may lead to a whole disk. */
 async function opens(folder: string): Promise<boolean> {
   return readdir(folder).then(
     () => true,

@@ -74,7 +74,7 @@ const WANTS: readonly Want[] = [
   },
   {
     wanted: 'date',
-    why: 'the piece stands in no era and on no time line; "c. 1280" or "13th century" will do',
+    why: 'the piece is in no era and on no time line; "c. 1280" or "13th century" will do',
     worth: 7,
     isFor: isAnything,
     isThere: ({ fields }) => fields.date !== undefined,

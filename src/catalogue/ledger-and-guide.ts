@@ -80,7 +80,7 @@ function isOwnTable(file: string): boolean {
 /** Rows of a table with too few or too many cells, by which facts stand under the wrong heading. */
 export function checkShape(file: string, text: string): readonly Problem[] {
   const { headings, uneven, otherMark } = readCsv(text);
-  if (otherMark !== null) return [problem('table-parted', { file, line: 1 }, otherMark)];
+  if (otherMark !== null) return [problem('table-separator', { file, line: 1 }, otherMark)];
   return uneven.map(({ line, cells }) => problem('row-uneven', { file, line }, cells, headings.length));
 }
 

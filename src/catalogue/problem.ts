@@ -14,7 +14,7 @@ export type Problem = {
   readonly says: string;
 };
 
-/** Where a problem stands in a cabinet. */
+/** Where a problem is in a cabinet. */
 export type Spot = { readonly file: string; readonly line?: number | null; readonly field?: string | null };
 
 /** A problem of a kind from the one table, with the facts its sentence needs. */
@@ -27,7 +27,7 @@ export function problem<K extends ProblemKind>(
   return { kind, file: spot.file, line: spot.line ?? null, field: spot.field ?? null, says: say(...facts) };
 }
 
-/** In the order a keeper would mend them: file by file, from the top. */
+/** In the order a keeper would fix them: file by file, from the top. */
 export function orderProblems(problems: readonly Problem[]): readonly Problem[] {
   return [...problems].sort(
     (a, b) =>

@@ -34,7 +34,7 @@ export const PROBLEMS = {
     `Some systems cannot have a file called ${quote(name)}. Write ${quote(`${name}-1`)}.`,
   'front-matter-open': () => 'The facts begin with a line --- and are not ended by one. Write --- alone on this line.',
   'curly-quotes': () =>
-    'This value stands in curly quotation marks, which are taken as a part of it. Write straight ones ("), or none.',
+    'This value is in curly quotation marks, which are taken as a part of it. Write straight ones ("), or none.',
   'control-character': () =>
     'This line holds a character that cannot be seen, of the kind that steers a terminal. Type the line again.',
   'front-matter-missing': () =>
@@ -91,7 +91,7 @@ export const PROBLEMS = {
   'picture-name-unknown': (name: string) =>
     `A photograph is called obverse, reverse, edge or detail-1; this is ${quote(name)}. Call it obverse.jpg, or move it out of the cabinet.`,
   'photograph-missing': (face: string) =>
-    `This credits a photograph of the ${face}, and none lies beside the file. Add ${face}.jpg to the folder, or take the line out.`,
+    `This credits a photograph of the ${face}, and none is next to the file. Add ${face}.jpg to the folder, or take the line out.`,
   'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
   'doubt-about-nothing': (field: string) =>
     `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
@@ -107,7 +107,7 @@ export const PROBLEMS = {
   'ledger-in-piece': (column: string) =>
     `What a sheet said of ${column} is private, and this file is not. Move it to private/ledger.csv and take the line out here.`,
   'link-rooted': (address: string) =>
-    `The link ${address} breaks where the site stands in a folder of its host. Write it from this page on, like ../york-penny/.`,
+    `The link ${address} breaks where the site is in a folder of its host. Write it from this page on, like ../york-penny/.`,
   'image-in-story': () =>
     'A story shows no pictures, and one from elsewhere would tell its host of every visitor. Put the photograph beside this file as detail-1.jpg, or write a plain link.',
   'range-reversed': (from: string, to: string) =>
@@ -147,14 +147,14 @@ export const PROBLEMS = {
     `There is no column ${quote(name)} here, so a row belongs to nothing. Put ${name} first in the first line, and in each row the name of the folder.`,
   'row-uneven': (cells: number, headings: number) =>
     `This row has ${cells} ${cells === 1 ? 'cell' : 'cells'} and the first line ${headings} headings. ${cells > headings ? 'Put a cell that holds a comma between quotation marks, like "cleaned, bent".' : 'Write a comma for each cell that is empty.'}`,
-  'table-parted': (mark: string) =>
+  'table-separator': (mark: string) =>
     `The columns of this table are separated by ${mark}. Save it again as CSV with commas.`,
   'row-names-nothing': (found: string, folder: string, known: readonly string[], meant: string | null) =>
     `${quote(found)} is the name of nothing in ${folder}/. ${meant === null ? suggest(found, known, `Write one of the names in ${folder}/, or take the line out if it is about nothing that is there.`) : `Write ${meant}, which has that number.`}`,
   'private-in-text': (hint: string, column: string, from: string, line: number) =>
     `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text, or, if it may be known, write it into private/not-secret.csv.`,
   'private-in-name': (hint: string, column: string, from: string, line: number) =>
-    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands in the name of this file, which would be published. Give it another name.`,
+    `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, is in the name of this file, which would be published. Give it another name.`,
   'private-misspelt': (found: string, meant: string) =>
     `Nothing reads ${found}, so nothing in it is guarded. Name it ${meant}${found.toLowerCase().endsWith('.csv') ? '' : ', saved as CSV from your spreadsheet'}.`,
   'cell-unreadable': (sentence: string) => sentence,
@@ -185,7 +185,7 @@ export const PROBLEMS = {
   'leak-unlisted': (id: string) =>
     `This file names ${id}, which is unlisted and may stand on its own page only. Take its name out of other texts.`,
   'leak-keeper': () =>
-    "This is a form without the keeper's name, and the name stands in it. Take it out of the text of the exhibit that holds it.",
+    "This is a form without the keeper's name, and the name is in it. Take it out of the text of the exhibit that holds it.",
   'leak-path': (what: string) =>
     `This file names ${what}, which is nobody else's business. Take the path out of the text that holds it.`,
   'leak-in-picture': (name: string) =>

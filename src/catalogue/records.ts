@@ -6,7 +6,7 @@ import type { PieceFields } from './schema/piece.ts';
 import type { SeriesFields } from './schema/series.ts';
 import type { SeriesRows, SeriesTable } from './types/series-tables.ts';
 
-/** A photograph that lies beside a piece: which face it shows, and the file inside the cabinet. */
+/** A photograph that is next to a piece: which face it shows, and the file inside the cabinet. */
 export type Picture = { readonly face: string; readonly file: string };
 
 /** One file of the cabinet, read: its id, where it stands, its fields, and the text below them. */

@@ -22,7 +22,7 @@ const HELP = `npm run add                         a new piece of the cabinet in 
 npm run add -- --title "Penny of Edward I" --kind coin --weight "1.38 g" …      the same from flags, without a question
 
   --number "0178"                   your inventory number; without it, the next one
-  --title "…"  --kind coin          what it is; the kinds stand in README.md; without a kind, coin
+  --title "…"  --kind coin          what it is; the kinds are in README.md; without a kind, coin
   --ruler edward-i                  by file or by name (several: repeat it); --mint, --denomination the same
   --realm England --reign 1216/1272   with --ruler: makes a ruler that is in no list yet
   --new-mint [--area England]       with --mint: makes a mint that is in no list yet

@@ -97,13 +97,12 @@ const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (c
 });
 for (const file of TO_RUN) await chmod(join(into, file), 0o755).catch(() => undefined);
 if (!outcome.ok) endWith(`${outcome.problem} Choose a folder in which you may write.`);
-process.stdout
-  .write(`A new cabinet stands in ${shown}: ${files.length} files, one example piece that is never published.
+process.stdout.write(`A new cabinet is in ${shown}: ${files.length} files, one example piece that is never published.
 
 Three things to do next:
-  1. Bring in what you have:   npm run import -- my-sheet.xlsx --cabinet ${shown}
+  1. Import what you have:   npm run import -- my-sheet.xlsx --cabinet ${shown}
      or open the desk:         npm run desk -- --cabinet ${shown}
      (or double-click open-the-desk in that folder)
-  2. Ask what is amiss:        npm run check -- --cabinet ${shown}
+  2. Ask what is wrong:        npm run check -- --cabinet ${shown}
   3. Look at it:               npm start -- --cabinet ${shown}
 `);

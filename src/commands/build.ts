@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { buildHall } from './parts/build-offline-copy.ts';
+import { buildOfflineCopy } from './parts/build-offline-copy.ts';
 import { buildSite } from './parts/build-site.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
@@ -24,7 +24,7 @@ if (values.hall === undefined) {
   if (!outcome.ok) endWith(outcome.problem);
   process.stdout.write(`${outcome.value.says}\n`);
 } else {
-  const outcome = await buildHall({ cabinet, out: values.out ?? null, address, exhibit: values.hall });
+  const outcome = await buildOfflineCopy({ cabinet, out: values.out ?? null, address, exhibit: values.hall });
   if (!outcome.ok) endWith(outcome.problem);
   process.stdout.write(`${outcome.value}\n`);
 }

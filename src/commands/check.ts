@@ -61,7 +61,7 @@ async function remembered(): Promise<string> {
   if (commit === null) return '';
   return `
 git holds private/ in its history, last in the commit ${commit}, and whoever gets the repository can read it there.
-  Push it nowhere that others can see. Where it has been pushed already, take what stands in it as known. To be rid of it,
+  Push it nowhere that others can see. Where it has been pushed already, take what is in it as known. To be rid of it,
   begin a new repository with the files as they are now, or have the history rewritten without private/ (git filter-branch).
 `;
 }

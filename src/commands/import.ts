@@ -39,19 +39,19 @@ const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, X
   --write                 writes the pieces, the lists and the ledger
   --mapping FILE          how the columns are read; without it, the one kept in private/import/, or one is suggested there
   --sheet NAME            which sheet of a workbook
-  --heading-row 3         the row the headings stand in, when it is not found
+  --heading-row 3         the row the headings are in, when it is not found
   --encoding NAME         of a text file: utf-8, windows-1252, macintosh …
   --separator ";"         of a text file: comma, semicolon, tab, pipe, or the sign itself
   --publish no            what is said of every new piece: yes, unlisted or no; without it, yes
   --conflicts sheet       whose word counts where the sheet and a file have both changed: sheet or file
   --targets               lists what a column may be read into, with a sentence and an example each
-  --as coins              the name it was brought in by before, when the file has another name now
+  --as coins              the name it was imported by before, when the file has another name now
   --undo                  takes back what the last import wrote
   --yes                   takes the suggested mapping and the joined names as they are
   --cabinet DIR           another cabinet than content/
 
 Without --write nothing but the mapping, the names and the list of unread cells is written, all under private/import/ in the cabinet.
-A column that the mapping does not name goes to the ledger, never to the public side. Brought in again, the same sheet changes only
+A column that the mapping does not name goes to the ledger, never to the public side. Imported again, the same sheet changes only
 what has changed in it and was not changed by hand; nothing is ever deleted.
 `;
 
@@ -98,13 +98,13 @@ const { records } = readCabinet(folder);
 const unreadable = records.named.pieces.filter((id) => !records.pieces.some((piece) => piece.id === id));
 if (unreadable.length > 0)
   endWith(
-    `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and mend what it says first.`,
+    `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and fix what it says first.`,
   );
 
 const ledger = folder.files.find((held) => held.file === 'private/ledger.csv');
 if (ledger !== undefined && (ledger.text === null || !isLedger(ledger.text)))
   endWith(
-    `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and mend what it says first.`,
+    `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and fix what it says first.`,
   );
 
 const uneven = ledger === undefined ? [] : checkShape(ledger.file, ledger.text ?? '');
@@ -170,7 +170,7 @@ const fieldHeadings = headingsOfFields(sheet, mapping);
 const secrets = tellSecrets(plan.secrets, fieldHeadings, shownMapping, new Date().toISOString().slice(0, 10));
 if (secrets !== '') say(`\n${secrets}`);
 if (earlier !== null)
-  say(`\nMost of these numbers were brought in as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
+  say(`\nMost of these numbers were imported as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
 if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,

@@ -34,7 +34,7 @@ await recoverCabinet(cabinet.at);
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 if (problems.length > 0)
   endWith(
-    `${problems.map((found) => formatProblem(found, cabinet.shown)).join('\n\n')}\n\nNo schedule was written: mend what stands above first.`,
+    `${problems.map((found) => formatProblem(found, cabinet.shown)).join('\n\n')}\n\nNo schedule was written: fix what is listed above first.`,
   );
 const only = values.piece ?? [];
 const unknown = only.find((id) => !records.named.pieces.includes(id));

@@ -12,7 +12,7 @@ import { concernsPlan } from './plan/concerns-plan.ts';
 import { formatPlan, plainPlan } from './plan/format-plan.ts';
 import { planSets } from './plan/plan-sets.ts';
 import { GUIDE, readGuide } from './plan/read-guide.ts';
-import { readWish } from './plan/read-plan-request.ts';
+import { readPlanRequest } from './plan/read-plan-request.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
 
 const HELP = `npm run plan -- --budget "600 GBP"      what to buy next for the sets of the cabinet in content/
@@ -41,8 +41,8 @@ await recoverCabinet(cabinet.at);
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 const missing = problems.find(({ kind }) => kind === 'cabinet-missing');
 if (missing !== undefined) endWith(missing.says);
-const wish = readWish({ ...values, words: positionals }, records.named.sets);
-if (!wish.ok) endWith(wish.problem);
+const request = readPlanRequest({ ...values, words: positionals }, records.named.sets);
+if (!request.ok) endWith(request.problem);
 const first = problems.filter(concernsPlan);
 if (first.length > 0) {
   const inFull = first.map((found) => formatProblem(found, cabinet.shown)).join('\n\n');
@@ -61,7 +61,7 @@ const guide = readGuide(text, (set) => {
   return scale !== undefined && isScaleId(scale) ? scale : undefined;
 });
 const today = new Date();
-const planned = planSets(linkRecords(records), guide, wish.value, today.getFullYear());
+const planned = planSets(linkRecords(records), guide, request.value, today.getFullYear());
 if (!planned.ok) endWith(planned.problem);
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const markdown = formatPlan(planned.value, day.join('-'));

@@ -65,7 +65,7 @@ export async function readPiece(state: CabinetState, id: string): Promise<PieceO
 
 /**
  * What a form would write of a piece, checked and not yet written: only the fields whose words were changed, in the lines they
- * stand in. A form that was made from another text than is there now is stale.
+ * are in. A form that was made from another text than is there now is stale.
  */
 export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Posted): Saved {
   if (posted.get('digest') !== piece.digest) return { kind: 'stale' };

@@ -14,7 +14,7 @@ export type Cabinet = {
   readonly lists: Omit<Catalogue, 'pieces'>;
   /** Every piece with a page, in the order of inventory numbers. */
   readonly pieces: readonly PublicPiece[];
-  /** Those that stand in lists, counts, the feed and the search. */
+  /** Those that are in lists, counts, the feed and the search. */
   readonly listed: readonly PublicPiece[];
   /** The pictures made of them. */
   readonly photographs: PhotographManifest;

@@ -75,5 +75,5 @@ export function inFull(address: string): string {
 /** Whether the cabinet says where the site will stand; without it an absolute address means nothing. */
 export { hasPublicAddress } from '../catalogue/handed-over.ts';
 
-/** A name as it stands in an address: `Copper alloy` is copper-alloy. */
+/** A name as it is in an address: `Copper alloy` is copper-alloy. */
 export const slug = fileId;

@@ -76,7 +76,7 @@ describe('laying side by side', () => {
     });
   });
 
-  test('what is amiss in the address is said, and the rest is shown', async () => {
+  test('what is wrong in the address is said, and the rest is shown', async () => {
     await visit(`compare/?pieces=${FIRST},no-such-piece,${SECOND},..%2Fsecret,hidden-york-noble`, async (page) => {
       expect(await lying(page)).toEqual([FIRST, SECOND]);
       const says = await page.locator('[data-part="says"]').innerText();

@@ -115,7 +115,7 @@ describe('at one common scale', () => {
 describe('finding', () => {
   const says = '[data-says][role="status"]';
 
-  test('the state stands in the address, and what was typed comes to stand there', async () => {
+  test('the state is in the address, and what was typed comes to stand there', async () => {
     const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });
     await page.goto(`${site.address}pieces/?words=wolsey`);
     await page.waitForFunction(() => / of /.test(document.querySelector('[data-says]')?.textContent ?? ''));

@@ -258,7 +258,7 @@ describe('the anonymous form', () => {
   });
 
   const SAID = /layerthorpe|hester|h\.\s?m\./i;
-  test('carries no part of it that stood in titles, labels, thanks, books, or the name of the cabinet', async () => {
+  test('carries no part of it that was in titles, labels, thanks, books, or the name of the cabinet', async () => {
     expect(await textOf(scripts)).toMatch(SAID);
     const pages = ['print/anonymous', 'print/letter/anonymous', 'print/set-up'];
     for (const page of pages)

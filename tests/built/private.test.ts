@@ -24,7 +24,7 @@ describe('a cabinet with a mark in every private field', () => {
     );
   });
 
-  test.for(MARKS)('%s stands in no byte of the site', (mark) => {
+  test.for(MARKS)('%s is in no byte of the site', (mark) => {
     expect(files.filter(([file, bytes]) => file.includes(mark) || bytes.includes(mark)).map(([file]) => file)).toEqual(
       [],
     );

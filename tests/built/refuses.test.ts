@@ -105,6 +105,6 @@ test('a folder of other files is not emptied', async () => {
 });
 
 test('a site is not built over the cabinet it is made from', () => {
-  expect(build(cabinet).said).toContain('the cabinet or the project stands in it');
+  expect(build(cabinet).said).toContain('the cabinet or the project is in it');
   expect(build(join(cabinet, 'site')).said).toContain('cannot be built inside the cabinet');
 });

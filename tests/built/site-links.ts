@@ -62,7 +62,7 @@ function walk(node: Node, visit: (tag: string, attributes: readonly (readonly [s
   if ('content' in node) walk(node.content, visit);
 }
 
-/** What each page points to that is not there, under this base path. Addresses of other sites are told apart by `elsewhere`. */
+/** What each page points to that is not there, under this base path. Addresses of other sites are distinguished by `elsewhere`. */
 export async function brokenLinks(built: string, base: string, origin: string): Promise<readonly string[]> {
   const pages = await builtPages(built);
   const files = new Set(await builtFiles(built));

@@ -83,7 +83,7 @@ describe('each of our own tables', () => {
     expect(mergeLedger('piece,constructor\n', [{ piece: 'b', cells: {} }])).toBe('piece,constructor\nb,\n');
   });
 
-  test('pieces.csv is brought in again as it was, and the table of another as it is', async () => {
+  test('pieces.csv is imported again as it was, and the table of another as it is', async () => {
     const sheet = await readOne(piecesCsv([{ id: 'a', number: "'=1", title: '@home', kind: 'coin', date: '-0043', obverse: { legend: '+EDW R' }, edtf: '-0043', address: 'x' }])); // prettier-ignore
     const { mapping } = suggestMapping(sheet, { rulers: [], mints: [], denominations: [], works: [] });
     const { facts } = readRows(sheet, mapping).drafts[0] ?? expect.fail('no draft');

@@ -33,7 +33,7 @@ describe('one of our own tables', () => {
     ['piece,a;b\n', null],
     ['piece\na\n', null],
     ['', null],
-  ] as const)('%j is parted by %s', ([text, mark]) => {
+  ] as const)('%j is separated by %s', ([text, mark]) => {
     expect(readCsv(text).otherMark).toBe(mark);
   });
 });

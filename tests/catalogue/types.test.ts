@@ -124,10 +124,10 @@ test('a type is named by its id, or with its series where two have it', async ()
   expect(typeNamed(linked.types, 'x-1')).toEqual({ ok: true, value: { series: 'other', id: 'x-1' } });
   expect(typeNamed(linked.types, '3b')).toMatchObject({ ok: true });
   const both = typeNamed(linked.types, '3a');
-  expect(both.ok ? '' : both.problem).toBe('3a stands in other and in pence. Write other/3a or pence/3a.');
+  expect(both.ok ? '' : both.problem).toBe('3a is in other and in pence. Write other/3a or pence/3a.');
 });
 
-test('what a hidden piece is called may not stand in a census', async () => {
+test('what a hidden piece is called may not be in a census', async () => {
   const { folder } = await cabinetWith({
     'types/pence/specimens.csv': 'type,specimen,same as\n3a,A tray,hidden-noble\n',
   });

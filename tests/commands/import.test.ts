@@ -45,14 +45,14 @@ columns:
   Remark: story
 `;
 
-describe('a sheet brought in', () => {
+describe('a sheet imported', () => {
   const { at, words, file } = begun(SHEET, MAPPING);
   const bytes = readFileSync(file);
 
   test('is tried first: the counts add up, each cell that could not be read is told of, and no piece is written', () => {
     const { stdout, status } = run(words);
     expect(status).toBe(0);
-    expect(stdout).toContain('4 rows = 3 new pieces + 1 set aside');
+    expect(stdout).toContain('4 rows = 3 new pieces + 1 skipped');
     expect(stdout).toMatch(/row 5 \[Henry III · 1,40 · no number\]: This row has no inventory number/);
     expect(stdout).toMatch(/row 3, Weight \(g\): "heavy"\. /);
     expect(stdout).toContain('rulers/edward-i: Edward I, Edw. I');
@@ -90,13 +90,13 @@ describe('a sheet brought in', () => {
     expect(readFileSync(file)).toEqual(bytes);
   });
 
-  test('is brought in again without a change', () => {
+  test('is imported again without a change', () => {
     // The trial's pages tell of the run, and so are new each time.
     const kept = (): Readonly<Record<string, string>> =>
       Object.fromEntries(Object.entries(folderTexts(at)).filter(([name]) => !name.includes('.trial/')));
     const before = kept();
     const { stdout } = run(words, '--write');
-    expect(stdout).toContain('4 rows = 0 new pieces + 0 changed + 3 as they were + 1 set aside');
+    expect(stdout).toContain('4 rows = 0 new pieces + 0 changed + 3 as they were + 1 skipped');
     expect(kept()).toEqual(before);
   });
 
@@ -123,7 +123,7 @@ describe('a sheet brought in', () => {
     const renamed = words.map((word) => (word === file ? other : word));
     expect(run(renamed).stdout).toContain('If this is that sheet, add --as my-coins');
     expect(run(renamed, '--as', 'my-coins').stdout).toContain(
-      '= 0 new pieces + 0 changed + 3 as they were + 1 set aside',
+      '= 0 new pieces + 0 changed + 3 as they were + 1 skipped',
     );
   });
 });

@@ -43,7 +43,7 @@ const GPS = {
 const held = async (piece: string): Promise<readonly string[]> =>
   (await readdir(join(cabinet, 'pieces', piece))).filter((file) => file !== 'piece.md').sort();
 
-test('what would be done is said, and nothing is copied until it is wished', async () => {
+test('what would be done is said, and nothing is copied until it is asked for', async () => {
   await picture(join(pictures, '0001-obv.jpg'), 1, GPS);
   const { status, stdout } = photos(pictures);
   expect(status).toBe(0);

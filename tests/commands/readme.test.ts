@@ -8,7 +8,7 @@ import { expect, test } from 'vitest';
 /** A line of the README's examples that stands for lines left out. */
 const LEFT_OUT = '…';
 
-/** What stands in the README after this line, as far as it is indented by four. */
+/** What is in the README after this line, as far as it is indented by four. */
 function blockAfter(readme: string, line: string): string {
   const lines = readme.split('\n').slice(readme.split('\n').findIndex((one) => one.includes(line)) + 1);
   const from = lines.findIndex((one) => one.startsWith('    '));

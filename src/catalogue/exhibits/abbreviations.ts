@@ -3,7 +3,7 @@ import type { WorkFields } from '../schema/lists.ts';
 /** A short form and what it stands for. */
 export type Abbreviation = { readonly short: string; readonly means: string };
 
-/** Signs of the trade that a visitor may not know, how they stand in a text, and what they mean. Common practice. */
+/** Signs of the trade that a visitor may not know, how they are in a text, and what they mean. Common practice. */
 const USUAL: readonly (Abbreviation & { readonly found: RegExp })[] = [
   { short: 'obv.', means: 'obverse, the face with the ruler', found: /\bobv\./i },
   { short: 'rev.', means: 'reverse, the other face', found: /\brev\./i },
@@ -18,7 +18,7 @@ const USUAL: readonly (Abbreviation & { readonly found: RegExp })[] = [
 ];
 
 /**
- * The key to abbreviations: the books whose short names stand in these texts, the signs of the trade in them, and what the
+ * The key to abbreviations: the books whose short names are in these texts, the signs of the trade in them, and what the
  * keeper adds or explains in other words, in alphabetical order.
  */
 export function abbreviationsOf(

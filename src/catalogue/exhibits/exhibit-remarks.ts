@@ -75,7 +75,7 @@ function readingRemarks({ exhibit, texts }: ReadExhibit): readonly Remark[] {
       ? [
           {
             path: null,
-            says: 'The exhibit has no statement. Write one beneath the second line ---, 20 to 300 words.',
+            says: 'The exhibit has no statement. Write one below the second line ---, 20 to 300 words.',
             source: SERRELL,
           },
         ]

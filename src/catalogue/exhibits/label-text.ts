@@ -69,7 +69,7 @@ export function unsaid(kind: string, label: string): string | null {
   return kind === 'counterfeit' && !CALLED_COUNTERFEIT.test(label) ? COUNTERFEIT : null;
 }
 
-/** Facts whose values stand in one sentence when they follow one another: `Silver, 1.38 g.` */
+/** Facts whose values share one sentence when they follow one another: `Silver, 1.38 g.` */
 const MEASURES: readonly LabelFact[] = ['metal', 'weight', 'diameter', 'axis'];
 
 function factsOf(piece: LabelledPiece, order: readonly LabelFact[]): readonly string[] {

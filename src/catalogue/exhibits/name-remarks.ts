@@ -53,7 +53,7 @@ function namesIn({ rulers, mints, denominations }: Catalogue): readonly Name[] {
   );
 }
 
-/** Every word that stands in the lists, or in more than one piece: what is written twice is no slip. */
+/** Every word that is in the lists, or in more than one piece: what is written twice is no slip. */
 function wordsKnown(catalogue: Catalogue): ReadonlySet<string> {
   const known = new Set<string>();
   const lists = [catalogue.rulers, catalogue.mints, catalogue.denominations, catalogue.works];

@@ -36,7 +36,7 @@ export type FieldFacts = {
   readonly label: string;
   /** What belongs in it, in the collector's words. */
   readonly says: string;
-  /** What one writes, as it stands in the file after the colon. */
+  /** What one writes, as it is in the file after the colon. */
   readonly example: string;
   readonly control: Control;
   readonly choices?: readonly string[];

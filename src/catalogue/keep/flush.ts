@@ -130,7 +130,7 @@ export async function sweep(at: string): Promise<void> {
   }
 }
 
-/** Removes a folder in which nothing lies, and its parents, but none that stands in the cabinet's own folder. */
+/** Removes a folder in which nothing lies, and its parents, but none that is in the cabinet's own folder. */
 export async function removeIfEmpty(folder: string, at: string): Promise<void> {
   for (let one = folder; one !== at && dirname(one) !== at && one !== dirname(one); one = dirname(one))
     try {

@@ -25,7 +25,7 @@ export type ChangedFile = {
   readonly after: string | null;
 };
 
-/** What was changed at one stroke. What was there before lies beside it in files named by the place in `files`: 0, 1, 2. */
+/** What was changed at one stroke. What was there before is next to it in files named by the place in `files`: 0, 1, 2. */
 export type Entry = {
   readonly id: string;
   /** Strokes of the same run are undone together. */
@@ -105,7 +105,7 @@ export async function strokesOfOthers(at: string): Promise<string> {
     .join(' ');
 }
 
-/** What stood in a file before a stroke. */
+/** What was in a file before a stroke. */
 export async function keptBefore(at: string, id: string, index: number): Promise<Uint8Array> {
   return readFile(join(journalOf(at), id, String(index)));
 }

@@ -51,7 +51,7 @@ const FREE: readonly (readonly [keyof Asked, string, (piece: FiledPiece) => read
 
 /**
  * Words in the rules of sets that no piece has, though some have nearly the same: perhaps a slip of the pen, perhaps a piece still to
- * come, so it is said and stands in nobody's way.
+ * come, so it is said and stops nothing.
  */
 export function setRemarks({ sets, pieces }: Pick<Records, 'sets' | 'pieces'>): readonly string[] {
   const known = new Map(FREE.map(([field, , of]) => [field, [...new Set(pieces.flatMap(of).filter(isSaid))]]));

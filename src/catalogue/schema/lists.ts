@@ -64,7 +64,7 @@ export const mintSchema = z.strictObject({
     .default([]),
   /** When it struck coins, as far as that is known: `[{ from: 1279, to: 1281 }]`. */
   struck: z.array(z.strictObject({ from: date, to: date, note: words.optional() })).optional(),
-  /** The region it stands in. */
+  /** The region it is in. */
   area: words.optional(),
   coordinates: coordinates.optional(),
   identifiers,

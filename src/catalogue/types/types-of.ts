@@ -103,7 +103,7 @@ export function typeNamed(types: Types, written: string): Outcome<TypeName> {
       `There is no type "${written}" in types/. ${near(name, [...types.holders.keys()], 'Write an id of a types.csv')}`,
     );
   if (second !== undefined)
-    return refuse(`${name} stands in ${holders.join(' and in ')}. Write ${series}/${name} or ${second}/${name}.`);
+    return refuse(`${name} is in ${holders.join(' and in ')}. Write ${series}/${name} or ${second}/${name}.`);
   return good({ series, id: name });
 }
 

@@ -23,7 +23,7 @@ export function editFields(text: string, changes: readonly FieldChange[], order:
     const next = wanted === null ? null : editOne(now, change, order);
     if (next === null || !isSame(factsOf(next), wanted))
       return refuse(
-        `The field ${change.path.join('.')} stands in this file in a way that only a person can change. Change it there.`,
+        `The field ${change.path.join('.')} is in this file in a way that only a person can change. Change it there.`,
       );
     now = next;
   }

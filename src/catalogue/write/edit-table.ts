@@ -1,6 +1,6 @@
 import { guarded, unguarded } from '../csv-guard.ts';
 
-/** A cell as it stands in the text: where it begins and ends, quotation marks and all, and what it says. */
+/** A cell as it is in the text: where it begins and ends, quotation marks and all, and what it says. */
 type Cell = { readonly from: number; readonly to: number; readonly says: string };
 type Line = { readonly cells: readonly Cell[]; readonly to: number };
 

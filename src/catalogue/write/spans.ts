@@ -34,7 +34,7 @@ export function endOf(facts: string, node: unknown): number {
   return start + facts.slice(start, end).trimEnd().length;
 }
 
-/** Where the line begins that this sign stands in. */
+/** Where the line begins that this sign is in. */
 export function lineStart(facts: string, at: number): number {
   return facts.lastIndexOf('\n', at - 1) + 1;
 }

@@ -16,7 +16,7 @@ export function formatYaml(fields: Fields): string {
     .join('');
 }
 
-/** One field with its value: one line where it is short, else lines indented beneath. No line end at its end. */
+/** One field with its value: one line where it is short, else lines indented below. No line end at its end. */
 export function formatField(name: string, value: Written, indent = ''): string {
   const key = `${indent}${formatKey(name)}:`;
   if (typeof value === 'string') return `${key} ${formatText(value, { indent, before: key.length + 1, name })}`;
@@ -59,7 +59,7 @@ function formatInBrackets(value: Written): string {
   return fields.length === 0 ? '{}' : `{ ${fields.join(', ')} }`;
 }
 
-/** A text after its field: on the line, or folded or line by line beneath it when it is long or has lines of its own. */
+/** A text after its field: on the line, or folded or line by line below it when it is long or has lines of its own. */
 function formatText(text: string, at: { indent: string; before: number; name: string }): string {
   const inner = `${at.indent}  `;
   const isTidy = text.trim() === text && !UNPRINTABLE.test(text.replaceAll('\n', '')) && text !== '';

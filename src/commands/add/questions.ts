@@ -9,7 +9,7 @@ import { kinds } from '../read/kinds.ts';
 /** Something a piece may have: its flag, which is its field unless `field` says another, and how it is asked for. */
 export type Question = {
   readonly flag: string;
-  /** Where the answer stands in `piece.md`; the flag where nothing else is said. */
+  /** Where the answer is in `piece.md`; the flag where nothing else is said. */
   readonly field?: readonly string[];
   /** Several answers are given, with a comma between when they are asked for. */
   readonly isList?: true;
@@ -19,7 +19,7 @@ export type Question = {
   /** How the answer is read aloud: a kind of `npm run read`, or a size. */
   readonly reads?:
     'date' | 'weight' | 'length' | 'size' | 'fineness' | 'axis' | 'legend' | 'grade' | 'reference' | 'money';
-  /** It stands in the ledger and not in the piece's file. */
+  /** It is in the ledger and not in the piece's file. */
   readonly isPrivate?: true;
 };
 

@@ -16,7 +16,7 @@ export async function chooseSheet(
     const hidden = withRows.map(({ name }) => name);
     return refuse(
       hidden.length === 0
-        ? 'There is no row below the headings, so there is nothing to bring in. Choose another sheet with --sheet, or say where the headings stand with --heading-row.'
+        ? 'There is no row below the headings, so there is nothing to import. Choose another sheet with --sheet, or say where the headings stand with --heading-row.'
         : `Only hidden sheets hold rows: ${hidden.join(', ')}. Name the one that is meant with --sheet.`,
     );
   }
@@ -37,7 +37,7 @@ export function tellReading(file: string, { reading }: SheetFile, sheet: Sheet):
   const how =
     reading.kind === 'workbook'
       ? `sheet "${sheet.name}"`
-      : `a text in ${reading.encoding}, its columns parted by ${separatorInWords(reading.separator)}`;
+      : `a text in ${reading.encoding}, its columns separated by ${separatorInWords(reading.separator)}`;
   const where = sheet.headingRow === 0 ? 'no headings' : `headings in row ${sheet.headingRow}`;
   const doubts = reading.kind === 'text' && reading.doubts.length > 1 ? reading.doubts : [];
   const remarks = (sheet.remarks ?? []).map(

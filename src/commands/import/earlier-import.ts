@@ -6,7 +6,7 @@ import { readIfThere } from '../../catalogue/keep/flush.ts';
 
 const BROUGHT_IN = /^private\/import\/([^/]+)\/brought-in\.jsonl$/;
 
-/** The import that most numbers of this sheet were brought in by, under another name; null when there is none. */
+/** The import that most numbers of this sheet were imported by, under another name; null when there is none. */
 export async function earlierImport(folder: CabinetFolder, drafts: readonly Draft[]): Promise<string | null> {
   const numbers = new Set(drafts.map(({ facts }) => facts['number']));
   for (const { file } of folder.files) {

@@ -1,6 +1,6 @@
 import type { NameQuestion } from '../../import/names/name.ts';
 
-/** Questions of a kind that are told; the rest stands in the file. */
+/** Questions of a kind that are told; the rest is in the file. */
 const TOLD = 20;
 
 /** Which spellings were taken for one, and which names stand apart though they may be one, with the file in which either is changed. */

@@ -17,7 +17,7 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
   const sum = [
     `${count('new')} new ${count('new') === 1 ? 'piece' : 'pieces'}`,
     ...(isAgain ? [`${count('changed')} changed`, `${count('same')} as they were`] : []),
-    `${aside} set aside`,
+    `${aside} skipped`,
   ];
   return [
     `${rows} ${rows === 1 ? 'row' : 'rows'} = ${sum.join(' + ')}`,
@@ -51,11 +51,11 @@ export function tellPlan(plan: ImportPlan, rows: number, fullList: string): stri
     .join('\n\n');
 }
 
-/** Rows set aside for one reason are told together. */
+/** Rows skipped for one reason are told together. */
 function setAsideInWords({ setAside }: ImportPlan): string {
   const reasons = new Map<string, { row: number; text: string }[]>();
   for (const { row, text, because } of setAside) reasons.set(because, [...(reasons.get(because) ?? []), { row, text }]);
-  return section(`Set aside (${setAside.length})`, [...reasons], ([because, rows]) => {
+  return section(`Skipped (${setAside.length})`, [...reasons], ([because, rows]) => {
     const shown = rows
       .slice(0, TOLD)
       .map(({ row, text }) =>

@@ -12,7 +12,7 @@ export function tellSecrets(
     const where = headings.get(field) ?? field;
     const count =
       rows.length === 1 ? `row ${rows[0] ?? ''}` : `${rows.length} rows, the first of them row ${rows[0] ?? ''}`;
-    return `  ${column}: what it keeps stands in "${where}" too, in ${count}.
+    return `  ${column}: what it keeps is in "${where}" too, in ${count}.
     It guards nothing (page numbers, a series): write ${quoted(column)},*,${today} in private/not-secret.csv
     It may be published: give ${quoted(column)} a field under columns: in ${shownMapping}
     It is private: write ${quoted(where)}: ledger under columns: there, or take the words out of the sheet`;

@@ -5,7 +5,7 @@ import { shorten } from './tell-columns.ts';
 /** Cells of one column that could not be read for one reason. */
 export type UnreadGroup = { readonly heading: string; readonly cells: readonly UnreadCell[] };
 
-/** Groups that are told, and cells of each; the rest is counted, and stands in the file. */
+/** Groups that are told, and cells of each; the rest is counted, and is in the file. */
 const GROUPS = 12;
 const EXAMPLES = 3;
 
@@ -21,7 +21,7 @@ function reasonOf(because: string): string {
   return because.replace(/"[^"]*"/g, '""').replace(/[\d.,:/-]*\d[\d.,:/-]*/g, '0');
 }
 
-/** What could not be read, for a keeper to see at a glance what to mend once; empty for nothing. */
+/** What could not be read, for a keeper to see at a glance what to fix once; empty for nothing. */
 export function tellUnread(unread: readonly UnreadCell[], fullList: string): string {
   if (unread.length === 0) return '';
   const groups = unreadGroups(unread);

@@ -52,12 +52,12 @@ export function unreadCsv({ unread, setAside }: Pick<ImportPlan, 'unread' | 'set
   );
 }
 
-/** Every row as it stood in the sheet, with the piece it became or why it became none. */
+/** Every row as it was in the sheet, with the piece it became or why it became none. */
 function rowsCsv(sheet: Sheet, plan: ImportPlan): string {
   const became = new Map(plan.pieces.map(({ row, id }) => [row, id]));
   const because = new Map(plan.setAside.map((one) => [one.row, one.because]));
   return writeCsv(
-    ['row', 'piece', 'set aside', ...columnKeys(sheet)],
+    ['row', 'piece', 'skipped', ...columnKeys(sheet)],
     sheet.rows.map(({ row, cells }) => [
       String(row),
       became.get(row) ?? '',
@@ -67,7 +67,7 @@ function rowsCsv(sheet: Sheet, plan: ImportPlan): string {
   );
 }
 
-/** What counts as brought in from now on: this sheet's pieces, then those whose row has gone. */
+/** What counts as imported from now on: this sheet's pieces, then those whose row has gone. */
 function broughtIn(sheet: Sheet, plan: ImportPlan, before: readonly BroughtIn[]): readonly BroughtIn[] {
   const cells = new Map(sheet.rows.map((row) => [row.row, row.cells.map(({ text }) => text)]));
   const now = plan.pieces.map(({ base }) => ({ ...base, cells: cells.get(base.row) ?? [] }));

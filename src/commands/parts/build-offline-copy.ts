@@ -6,12 +6,12 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { makeHallCopy } from '../../publish/offline-copy/make-offline-copy.ts';
 import { FRONT } from '../../publish/offline-copy/places.ts';
-import type { BuildWish } from './build-site.ts';
+import type { BuildRequest } from './build-site.ts';
 import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
 import { aloneIn, putFolder } from './put-folder.ts';
 import { MARKS, refuseFolder } from './refuse-folder.ts';
 
-export type HallWish = Omit<BuildWish, 'out'> & {
+export type OfflineCopyRequest = Omit<BuildRequest, 'out'> & {
   /** The id of the exhibit that is shown first. */
   readonly exhibit: string;
   /** Null for a folder named after the exhibit. */
@@ -22,12 +22,12 @@ export type HallWish = Omit<BuildWish, 'out'> & {
  * Makes the copy of a site that is carried to a hall on a stick, inspected first as the site and then as the copy.
  * Answers with a sentence.
  */
-export async function buildHall(wish: HallWish): Promise<Outcome<string>> {
-  const into = resolve(wish.out ?? `hall-${wish.exhibit}`);
-  return aloneIn(into, () => buildInto(wish, into));
+export async function buildOfflineCopy(request: OfflineCopyRequest): Promise<Outcome<string>> {
+  const into = resolve(request.out ?? `hall-${request.exhibit}`);
+  return aloneIn(into, () => buildInto(request, into));
 }
 
-async function buildInto({ exhibit, cabinet, address }: HallWish, into: string): Promise<Outcome<string>> {
+async function buildInto({ exhibit, cabinet, address }: OfflineCopyRequest, into: string): Promise<Outcome<string>> {
   const started = performance.now();
   const refusal = await refuseFolder(into, cabinet.at, MARKS.hall);
   if (refusal !== null) return refuse(refusal);

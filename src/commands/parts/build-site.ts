@@ -6,7 +6,7 @@ import { counted, makeSite, shownFolder } from './make-site.ts';
 import { aloneIn, putFolder } from './put-folder.ts';
 import { refuseFolder } from './refuse-folder.ts';
 
-export type BuildWish = {
+export type BuildRequest = {
   readonly cabinet: MeantCabinet;
   /** The folder that is emptied and filled. */
   readonly out: string;
@@ -18,18 +18,18 @@ export type BuildWish = {
 export type Built = { readonly out: string; readonly base: string; readonly says: string };
 
 /** Checks a cabinet, makes its pictures and pages, inspects every byte, and puts the site in its folder. */
-export async function buildSite(wish: BuildWish): Promise<Outcome<Built>> {
-  const into = resolve(wish.out);
-  return aloneIn(into, () => buildInto(wish, into));
+export async function buildSite(request: BuildRequest): Promise<Outcome<Built>> {
+  const into = resolve(request.out);
+  return aloneIn(into, () => buildInto(request, into));
 }
 
-async function buildInto(wish: BuildWish, into: string): Promise<Outcome<Built>> {
+async function buildInto(request: BuildRequest, into: string): Promise<Outcome<Built>> {
   const started = performance.now();
-  const refusal = await refuseFolder(into, wish.cabinet.at);
+  const refusal = await refuseFolder(into, request.cabinet.at);
   if (refusal !== null) return refuse(refusal);
 
   // The site is put in its place only when it has been inspected: what was there before stays till then.
-  const made = await makeSite(wish, into);
+  const made = await makeSite(request, into);
   if (!made.ok) return made;
   const { grown, records, photographs, base, inspected } = made.value;
   await putFolder(grown, into);

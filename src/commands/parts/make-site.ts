@@ -102,7 +102,7 @@ async function makePages(config: AstroInlineConfig): Promise<void> {
   await build({ ...config, logLevel: 'error' });
 }
 
-/** Inspects what grew; when anything private stands in it, removes it and says what and where. */
+/** Inspects what grew; when anything private is in it, removes it and says what and where. */
 export async function leaksIn(
   grows: string,
   into: string,

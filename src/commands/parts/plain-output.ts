@@ -22,7 +22,7 @@ export async function asSteered<T>(question: () => Promise<T>): Promise<T> {
   }
 }
 
-/** From here on, nothing that stands in a cabinet or a sheet can steer the terminal it is told on. */
+/** From here on, nothing that is in a cabinet or a sheet can steer the terminal it is told on. */
 export function keepOutputPlain(): void {
   for (const stream of [process.stdout, process.stderr]) {
     const write = stream.write.bind(stream) as (...words: unknown[]) => boolean;

@@ -9,7 +9,7 @@ export function formatPlan(planned: SetsPlan, madeOn: string): string {
   const bought = plan.years.some(({ purchases }) => purchases.length > 0);
   const parts = [
     `# Buying plan of ${madeOn}`,
-    'Private: it stands in private/ and is published nowhere. The next plan is written over it. ' +
+    'Private: it is in private/ and is published nowhere. The next plan is written over it. ' +
       'Prices are those of your own guide, at its dear end: not an offer, not an appraisal.',
     `${inWords(planned)} ${bought ? resultOf(planned) : 'Nothing is to be bought.'}`,
     ...(plan.proven
@@ -30,11 +30,11 @@ export function plainPlan(markdown: string): string {
   return markdown.replace(/^#+ /gm, '');
 }
 
-function inWords({ wish, sets }: SetsPlan): string {
-  const { budget, purchases, years } = wish.purse;
-  const money = formatMoney({ minor: budget, currency: wish.currency });
+function inWords({ request, sets }: SetsPlan): string {
+  const { budget, purchases, years } = request.purse;
+  const money = formatMoney({ minor: budget, currency: request.currency });
   const number = purchases === null ? 'as many purchases as it pays for' : `at most ${counted(purchases, 'purchase')}`;
-  const how = wish.fewerAndBetter ? ', fewer and better: nothing below the aim' : '';
+  const how = request.fewerAndBetter ? ', fewer and better: nothing below the aim' : '';
   const several =
     sets.length > 1
       ? ' A piece bought for one set may serve another too; the plan does not count on it.'
@@ -44,7 +44,7 @@ function inWords({ wish, sets }: SetsPlan): string {
   return `${counted(years, 'year')} with ${money} and ${number} each year${how}.${several}`;
 }
 
-function resultOf({ plan, wish: { currency } }: SetsPlan): string {
+function resultOf({ plan, request: { currency } }: SetsPlan): string {
   const bought = plan.years.flatMap(({ purchases }) => purchases);
   const bettered = bought.filter(({ fills }) => !fills).length;
   const does = [
@@ -65,7 +65,7 @@ function setsOf({ sets, plan }: SetsPlan): readonly string[] {
   return section('Sets', lines);
 }
 
-function yearsOf({ plan, wanted, wish: { currency } }: SetsPlan): readonly string[] {
+function yearsOf({ plan, wanted, request: { currency } }: SetsPlan): readonly string[] {
   const money = (minor: number): string => formatMoney({ minor, currency });
   const line = (offer: Offer): string => {
     const want = wanted.get(offer.place)?.want;

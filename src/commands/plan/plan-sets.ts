@@ -15,10 +15,10 @@ import type { PublicPiece } from '../../publish/public-piece.ts';
 import { setPieceOf } from '../../publish/set-piece.ts';
 import { setStates } from '../../publish/set-states.ts';
 import type { ReadGuide } from './read-guide.ts';
-import type { Wish } from './read-plan-request.ts';
+import type { PlanRequest } from './read-plan-request.ts';
 
 export type SetsPlan = {
-  readonly wish: Wish;
+  readonly request: PlanRequest;
   readonly sets: readonly SetState[];
   /** Places are named as in `wanted`, so that two sets may each have a place called york. */
   readonly plan: Plan;
@@ -32,9 +32,14 @@ export type SetsPlan = {
  * One plan for all the chosen sets out of one purse. It is made for the keeper's eyes alone, so it counts pieces that are hidden
  * or unlisted too: else it would send the keeper out for what lies in the drawer.
  */
-export function planSets(catalogue: Catalogue, guide: ReadGuide, wish: Wish, thisYear: number): Outcome<SetsPlan> {
+export function planSets(
+  catalogue: Catalogue,
+  guide: ReadGuide,
+  request: PlanRequest,
+  thisYear: number,
+): Outcome<SetsPlan> {
   const pieces = everyPiece(catalogue);
-  const chosen = catalogue.sets.filter(({ id }) => wish.sets?.includes(id) ?? guide.prices.has(id));
+  const chosen = catalogue.sets.filter(({ id }) => request.sets?.includes(id) ?? guide.prices.has(id));
   const states = setStates({ ...catalogue, sets: chosen }, pieces);
   const grades = new Map(
     pieces.map(setPieceOf).map((piece) => [piece.id, piece.grade === null ? null : gradedAs(piece)] as const),
@@ -43,9 +48,9 @@ export function planSets(catalogue: Catalogue, guide: ReadGuide, wish: Wish, thi
   for (const [at, state] of states.entries()) {
     const rule = chosen[at];
     const aim = rule === undefined ? null : (setRuleOf(rule).aim ?? null);
-    if (wish.fewerAndBetter && aim === null) return refuse(noAim(state));
-    const notBelow = wish.fewerAndBetter ? aim : null;
-    const found = shop(state, grades, guide, wish, { notBelow, thisYear });
+    if (request.fewerAndBetter && aim === null) return refuse(noAim(state));
+    const notBelow = request.fewerAndBetter ? aim : null;
+    const found = shop(state, grades, guide, request, { notBelow, thisYear });
     if (!found.ok) return found;
     shopping.push({ state, found: found.value });
   }
@@ -56,12 +61,12 @@ export function planSets(catalogue: Catalogue, guide: ReadGuide, wish: Wish, thi
     found.offers.map((offer): Offer => ({ ...offer, place: keyOf(state, offer.place) })),
   );
   const most = new Set(offers.map(({ place }) => place)).size;
-  const purchases = Math.min(wish.purse.purchases ?? most, most);
-  const plan = planPurchases(offers, { ...wish.purse, purchases });
+  const purchases = Math.min(request.purse.purchases ?? most, most);
+  const plan = planPurchases(offers, { ...request.purse, purchases });
   if (!plan.ok) return plan;
   const ids = chosen.map(({ id }) => id);
   return good({
-    wish,
+    request,
     sets: states,
     plan: plan.value,
     wanted,
@@ -77,7 +82,7 @@ function shop(
   state: SetState,
   grades: ReadonlyMap<string, Graded | null>,
   guide: ReadGuide,
-  { currency }: Wish,
+  { currency }: PlanRequest,
   how: { readonly notBelow: Graded | null; readonly thisYear: number },
 ): Outcome<Shopping> {
   const found = offersFromGuide(state, grades, guide.prices.get(state.id) ?? [], how);

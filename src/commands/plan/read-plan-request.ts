@@ -5,7 +5,7 @@ import { good, refuse } from '../../core/outcome.ts';
 import type { Purse } from '../../core/plan/offer.ts';
 
 /** What the keeper asks of a plan. */
-export type Wish = {
+export type PlanRequest = {
   /** Purchases are null when any number may be made. */
   readonly purse: Omit<Purse, 'purchases'> & { readonly purchases: number | null };
   readonly currency: string;
@@ -29,7 +29,7 @@ const MOST_PURCHASES = 1000;
 /** Further ahead no guide price means anything. */
 const MOST_YEARS = 50;
 
-export function readWish(flags: PlanFlags, knownSets: readonly string[]): Outcome<Wish> {
+export function readPlanRequest(flags: PlanFlags, knownSets: readonly string[]): Outcome<PlanRequest> {
   const { budget: written, words, set: sets = [] } = flags;
   const stray = words[0];
   if (stray !== undefined)

@@ -56,8 +56,8 @@ function weightAndFineness([first = '', ...more]: readonly string[]): readonly [
   if (more.length > 0) return [parseWeight(first), parseFineness(more.join(' '))];
   const words = first.split(/[\s,;]+/u);
   for (let at = words.length - 1; at > 0; at -= 1) {
-    const parted = [parseWeight(words.slice(0, at).join(' ')), parseFineness(words.slice(at).join(' '))] as const;
-    if (parted[0].ok && parted[1].ok) return parted;
+    const split = [parseWeight(words.slice(0, at).join(' ')), parseFineness(words.slice(at).join(' '))] as const;
+    if (split[0].ok && split[1].ok) return split;
   }
   const half = parseWeight(first);
   return half.ok

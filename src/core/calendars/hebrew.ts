@@ -34,7 +34,7 @@ export function hebrewYear(year: number): { first: number; last: number } {
   return { first: hebrewNewYear(year), last: hebrewNewYear(year + 1) - 1 };
 }
 
-/** Months from the New Year on, with their days; Heshvan and Kislev vary, and Adar I stands in leap years only. */
+/** Months from the New Year on, with their days; Heshvan and Kislev vary, and Adar I is in leap years only. */
 const MONTHS: readonly (readonly [name: string, days: number])[] = [
   ['tishri', 30],
   ['heshvan', 29],

@@ -4,7 +4,7 @@ export type Size = { readonly width: number; readonly height: number };
 /** A corner the keeper has fixed, from the left and the top inside the case. */
 export type Corner = { readonly left: number; readonly top: number };
 
-/** Where labels stand: beneath their pieces, at the right of them, or on a key that numbers in the case lead to. */
+/** Where labels stand: below their pieces, at the right of them, or on a key that numbers in the case lead to. */
 export const LABEL_STANDS = ['below', 'beside', 'key'] as const;
 export type LabelStand = (typeof LABEL_STANDS)[number];
 
@@ -21,7 +21,7 @@ export type Cell = {
   readonly at?: Corner;
 };
 
-/** Pieces that belong together, under a heading and, if there is one, a text beneath it. */
+/** Pieces that belong together, under a heading and, if there is one, a text below it. */
 export type CaseGroup = {
   readonly title: string;
   readonly heading: Size;

@@ -11,7 +11,7 @@ export type Arrangement = { readonly stand: LabelStand; readonly headings: Headi
 
 /**
  * Lays groups one under another in the keeper's order, the pieces of each in rows read from left to right. All headings begin
- * on one upright line, all pieces on another, and the pieces stand in columns that run through the whole case. What the keeper
+ * on one upright line, all pieces on another, and the pieces are in columns that run through the whole case. What the keeper
  * has fixed stays where it is, and the rest flows round it. What height is left over is shared between the groups; what is
  * wanting is said in millimetres.
  */
@@ -95,7 +95,7 @@ function frameOf(
   };
   const widest = Math.max(0, ...groups.flatMap((group) => rowWidths(group, widthOf, room - aside, spacing)));
   const used = Math.max(aside + widest, how.headings === 'above' ? Math.max(0, ...titles) : 0);
-  // Round something fixed the keeper counts from the edge; else the whole stands in the middle.
+  // Round something fixed the keeper counts from the edge; else the whole is in the middle.
   const start = spacing.edge + (isFixed ? 0 : Math.max(0, (room - used) / 2));
   return { how, headings: start, left: start + aside, right: inside.width - spacing.edge, facesRoom, widthOf };
 }

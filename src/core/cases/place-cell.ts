@@ -33,7 +33,7 @@ export function facesHeight(cells: readonly Cell[], spacing: Spacing): number {
 }
 
 /**
- * Puts a piece into its room in a row. Beneath, all faces of a row stand on one middle line and all labels begin on one
+ * Puts a piece into its room in a row. Below, all faces of a row stand on one middle line and all labels begin on one
  * line; beside, faces and label stand on the middle line of the row.
  */
 export function placeCell(
@@ -62,7 +62,7 @@ export function placeCell(
   return { piece: cell.piece, faces: facesOn(cell, start, row.faces, spacing), label };
 }
 
-/** A piece whose first face the keeper has fixed; the label beneath it, or beside it. */
+/** A piece whose first face the keeper has fixed; the label below it, or beside it. */
 export function placeFixed(cell: Cell, at: Corner, stand: LabelStand, spacing: Spacing): PlacedCell {
   const { width, height } = facesSize(cell.faces, spacing);
   const first = cell.faces[0]?.height ?? height;

@@ -1,6 +1,6 @@
 /**
  * Breaks widths into as few rows as they need, in order, and among those the rows that are most alike in width: six in
- * room for five stand three and three. What is wider than the room has a row of its own. Answers how many stand in each.
+ * room for five stand three and three. What is wider than the room has a row of its own. Answers how many are in each.
  */
 export function balancedRows(widths: readonly number[], room: number, gap: number): readonly number[] {
   const fewest = fill(widths, room, gap);

@@ -186,5 +186,5 @@ export function refuseFormerEdtf(text: string): string | undefined {
   if (!former) return undefined;
   const now = found.reduce((written, form) => form.now(written), text);
   if (!readEdtf(now)?.ok) return undefined;
-  return `"${text}" is EDTF as it stood in 2012. ${former.because}: write ${now} instead.`;
+  return `"${text}" is EDTF as it was in 2012. ${former.because}: write ${now} instead.`;
 }

@@ -18,7 +18,7 @@ export type DieStateFault =
   | { readonly fault: 'circle'; readonly die: string; readonly states: readonly string[] };
 
 /**
- * The states of one die from the earliest. Those of one step stand in no order to one another: nothing said says which
+ * The states of one die from the earliest. Those of one step are in no order to one another: nothing said says which
  * came first. States in a circle have no place and are named in `faults`.
  */
 export type DieHistory = {

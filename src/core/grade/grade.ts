@@ -5,7 +5,7 @@ export type ScaleId = (typeof SCALE_IDS)[number];
 /** Where one published table puts a word on the numeric scale. */
 export type Mapping = { readonly source: string; readonly low: number; readonly high: number };
 
-/** Where labels stand in the order of one scale. */
+/** Where labels are in the order of one scale. */
 export type Rank = { readonly scale: ScaleId; readonly low: number; readonly high: number };
 
 /** A grade as it was given, and where it may stand on the numeric scale. */
@@ -20,7 +20,7 @@ export type Grade = {
   /** One for each table that has the word; they disagree, and all are kept. */
   readonly mappings: readonly Mapping[];
   /**
-   * Where its labels stand in the order of each scale it was read on: ten for every word from the poorest, less or more for *near*
+   * Where its labels are in the order of each scale it was read on: ten for every word from the poorest, less or more for *near*
    * and *good*. `VF/F` runs from F to VF. Numbers have none: their steps are their order.
    */
   readonly ranks?: readonly Rank[];
@@ -44,7 +44,7 @@ export type Grade = {
 /** Said of a details piece whose problem was not named. */
 export const PROBLEM_NOT_SAID = 'not said which';
 
-/** A piece that has no grade. That is not a poor grade; the reason stands in its place. */
+/** A piece that has no grade. That is not a poor grade; the reason takes its place. */
 export function notGraded(reason: string, text = `not graded: ${reason}`): Grade {
   return { text, scale: 'numeric', words: '', low: null, high: null, mappings: [], notGraded: reason };
 }

@@ -41,8 +41,8 @@ export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Gr
   // `VF-30 cleaned`: what is said beside a grade without a comma, the shortest of it first.
   for (const [head, tail] of tailsOf(first)) {
     const beside = readRemark(tail);
-    const parted = beside.kind === 'unknown' ? outcome : readOn(head, [beside, ...said], text, { ...options, stated });
-    if (parted.ok) return parted;
+    const split = beside.kind === 'unknown' ? outcome : readOn(head, [beside, ...said], text, { ...options, stated });
+    if (split.ok) return split;
   }
   return outcome;
 }
@@ -50,7 +50,7 @@ export function parseGrade(text: string, options: GradeOptions = {}): Outcome<Gr
 /** The most words that are taken for a remark without a comma before it. */
 const LONGEST_TAIL = 3;
 
-/** A phrase parted before its last word, its last two, its last three. */
+/** A phrase split before its last word, its last two, its last three. */
 function tailsOf(phrase: string): readonly (readonly [head: string, tail: string])[] {
   const words = phrase.split(' ');
   const most = Math.min(LONGEST_TAIL, words.length - 1);

@@ -10,7 +10,7 @@ export type WordedGrade = {
   readonly words: string;
   readonly mappings: readonly Mapping[];
   readonly proof: boolean;
-  /** Where its labels stand in the order of the scale; null for numbers. */
+  /** Where its labels are in the order of the scale; null for numbers. */
   readonly rank: Interval | null;
 };
 
@@ -121,7 +121,7 @@ function keyOf(name: string): string {
 }
 
 /**
- * Where a qualified word stands in one table: good reaches from its upper half up to the next word, near from the upper
+ * Where a qualified word is in one table: good reaches from its upper half up to the next word, near from the upper
  * half of the word before up to its own low end. Where the table lacks the neighbour, good ends with the word, and near
  * begins one step below it.
  */

@@ -48,7 +48,7 @@ export const ENGLISH_WORDS = /^(?:REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB
 
 /**
  * Abbreviations that mean one thing only in company. `AVG` is Augustus where the legend styles an emperor; after a virtue
- * (`LIBERTAS AVG`) it stands in another case. `ANG` is Angliae in the long style of the later kings; on a penny of
+ * (`LIBERTAS AVG`) it is in another case. `ANG` is Angliae in the long style of the later kings; on a penny of
  * Harold II it is Anglorum. Without the company nothing is proposed.
  */
 export const IN_COMPANY: Readonly<Record<Series, { readonly words: readonly string[]; readonly company: RegExp }>> = {

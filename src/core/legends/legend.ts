@@ -1,4 +1,4 @@
-/** The scripts a legend is told apart by; `other` is any script without a table of its own here. */
+/** The scripts a legend is distinguished by; `other` is any script without a table of its own here. */
 export type Script = 'latin' | 'greek' | 'cyrillic' | 'arabic' | 'hebrew' | 'runic' | 'other';
 
 /**

@@ -6,7 +6,7 @@ import { scriptOf } from './script.ts';
 /** What one written character is compared as. A lost stretch, of unknown length, is `…`. */
 export type Glyph = { readonly letters: string; readonly state: 'cut' | 'restored' | 'lost' };
 
-/** Where a stretch nobody can read stands in a normal form. */
+/** Where a stretch nobody can read is in a normal form. */
 export const LOST = '…';
 
 function glyphsOf(part: Part, script: Legend['script']): readonly Glyph[] {

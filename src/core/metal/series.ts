@@ -23,7 +23,7 @@ export type SeriesRow = {
 /** Differences under this are the rounding of the books. */
 const SAME = 0.002;
 
-/** A coinage through time, oldest first: what a piece weighed, held, and which way it was cheapened or mended. */
+/** A coinage through time, oldest first: what a piece weighed, held, and which way it was debased or restored. */
 export function debasement(standards: readonly Standard[]): readonly SeriesRow[] {
   const ordered = standards.toSorted((a, b) => a.years.low - b.years.low || a.years.high - b.years.high);
   const rows = ordered.map((standard) => ({

@@ -11,7 +11,7 @@ const DOUBLING = [
   1, 2, 4, 8, 16, 32, 64, 125, 250, 500, 1000, 2000, 4000, 8000, 16_000, 32_000, 65_000, 125_000, 250_000, 500_000,
 ];
 
-/** The scales whose classes can be told apart here. Where a scale gives words only, no number is made up for it. */
+/** The scales whose classes can be distinguished here. Where a scale gives words only, no number is made up for it. */
 export const RARITY_SCALES: readonly RarityScale[] = [
   {
     id: 'american',

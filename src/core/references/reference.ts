@@ -72,7 +72,7 @@ function ordinal(edition: number): string {
   return `${String(edition)}${['th', 'st', 'nd', 'rd'][edition] ?? 'th'}`;
 }
 
-/** Books whose every number is an issue and a coin, parted by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
+/** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
 export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
 
 /** Whether a number with a stroke in it could be a range cut short: `1022/3`, `1492A/B`, and not `1018/2`. */

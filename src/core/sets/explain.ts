@@ -35,7 +35,7 @@ function whyEmpty([best]: readonly Standing[], elsewhere: ReadonlyMap<string, Se
   if (best === undefined) return 'Nothing in the cabinet fits.';
   const stands = elsewhere.get(best.piece.id);
   const would =
-    best.fit.level === 'possible' ? 'may fit' : best.fit.level === 'filler' ? 'could stand in' : 'would fit';
+    best.fit.level === 'possible' ? 'may fit' : best.fit.level === 'filler' ? 'could be a filler' : 'would fit';
   return `${nameOf(best.piece)} ${would}, and is needed for ${stands?.label ?? 'another place'}.`;
 }
 
@@ -71,7 +71,8 @@ function whySpare({ places, fitting, holders }: Arrangement, id: string, at: num
   const holder = holders[at];
   const more = count === 1 ? '' : ` Of the ${String(count)} places it fits, none is left for it.`;
   if (!spare || !holder) return `Fits ${label}.${more}`;
-  const may = spare.fit.level === 'possible' ? 'May fit' : spare.fit.level === 'filler' ? 'Could stand in for' : 'Fits';
+  const may =
+    spare.fit.level === 'possible' ? 'May fit' : spare.fit.level === 'filler' ? 'Could be a filler for' : 'Fits';
   const [name] = namesOf(holder.piece, spare.piece);
   const why = compareStanding(holder, spare) > 0 ? whyBetter(holder, spare) : `${name} can stand nowhere else`;
   return `${may} ${label}, where ${name} stands: ${why}.${more}`;
@@ -89,8 +90,8 @@ export function whyBetter(one: Standing, other: Standing): string {
   const reasons: Readonly<Record<ScorePart, string>> = {
     certain: `${lesser} fits only possibly`,
     possible: `${lesser} does not fill the place`,
-    filler: `${lesser} cannot stand in`,
-    sureFiller: `${lesser} stands in only possibly`,
+    filler: `${lesser} cannot be a filler`,
+    sureFiller: `${lesser} is only possibly a filler`,
     sound: `${lesser} has a problem`,
     gradeLow: atLow,
     gradeHigh: `the grade of ${better} may reach higher`,
@@ -114,7 +115,7 @@ export function wantedOf(
   const wanted = states.flatMap((place, at): readonly Wanted[] => {
     const { id, label, state, because = '' } = place;
     if (state === 'wanted') return [{ place: id, label, why: 'empty', because }];
-    if (state === 'filler') return [{ place: id, label, why: 'filler', because: 'A problem piece stands in.' }];
+    if (state === 'filler') return [{ place: id, label, why: 'filler', because: 'A problem piece is a filler here.' }];
     if (state === 'possible') return [{ place: id, label, why: 'possible', because }];
     const piece = holders[at]?.piece;
     if (state === 'excused' || aim === null || piece?.grade == null) return [];

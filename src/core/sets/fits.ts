@@ -62,7 +62,7 @@ export function fitOf({ piece, facts, toSet }: Candidate, { place, asked }: Open
     return { ...MISFIT, barred: true, because: `${because} This set counts certain pieces only.` };
   }
   if (piece.details && accept.details === 'filler') {
-    const standsIn = 'Has a problem, and stands in until a sound piece comes.';
+    const standsIn = 'Has a problem, and is a filler until a sound piece comes.';
     return { level: 'filler', sure, barred: false, because: because === '' ? standsIn : `${standsIn} ${because}` };
   }
   return { level: sure ? 'certain' : 'possible', sure, barred: false, because };

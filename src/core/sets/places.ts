@@ -19,7 +19,7 @@ export type SetPlace = {
 /** Every place of a set in order: those written out, or those the rule yields from the list files. */
 export function placesOf(rule: SetRule, lists: Lists): Outcome<readonly SetPlace[]> {
   const within = namelessDie(rule.where) ?? clashWithin(rule.where);
-  if (within !== null) return refuse(`Nothing can stand anywhere in “${rule.title}”: ${within}`);
+  if (within !== null) return refuse(`Nothing can be in “${rule.title}”: ${within}`);
   if (rule.places === undefined) return placesByRule(rule, lists);
   if (rule.places.length === 0)
     return refuse(`“${rule.title}” has no place. Name at least one under places:, or leave places: out.`);
@@ -42,7 +42,7 @@ function readPlace(written: PlaceWritten, rule: SetRule, lists: Lists): Outcome<
   if (written.where === undefined && !named.ok) return named;
   const where = written.where ?? (named.ok ? named.value.where : {});
   const clash = namelessDie(where) ?? clashOf(rule.where, where);
-  if (clash !== null) return refuse(`Nothing can stand in the place ${written.is} of “${rule.title}”: ${clash}`);
+  if (clash !== null) return refuse(`Nothing can fill the place ${written.is} of “${rule.title}”: ${clash}`);
   return good({ id: written.is, label, where });
 }
 

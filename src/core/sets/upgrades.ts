@@ -28,7 +28,7 @@ function made(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[]
   const [better, lesser] = namesOf(to.piece, from.piece);
   const pair = { place: place.id, from: from.piece.id, to: to.piece.id, made: true };
   if (from.fit.level === 'filler' && to.fit.level === 'certain') {
-    const because = `${better} fills the place, in which ${lesser}, which has a problem, could only stand in.`;
+    const because = `${better} fills the place, in which ${lesser}, which has a problem, could only be a filler.`;
     return [{ ...pair, certain: true, because }];
   }
   const [less, more] = [from.piece.grade, to.piece.grade];

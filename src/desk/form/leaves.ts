@@ -12,7 +12,7 @@ export type Fields = Readonly<Record<string, Written>>;
 export type Leaf = TextLeaf | RawLeaf | RowsLeaf | PairsLeaf;
 
 type Place = {
-  /** Where it stands in the file. */
+  /** Where it is in the file. */
   readonly path: readonly string[];
   readonly row: FieldFacts;
   /** What the file holds; undefined for nothing. */
@@ -85,7 +85,7 @@ function leafOfWords(row: FieldFacts, held: Written | undefined, path: readonly 
   return raw(row, held, path);
 }
 
-/** What the form cannot draw is edited as it stands in a file. */
+/** What the form cannot draw is edited as it is in a file. */
 function raw(row: FieldFacts, held: Written | undefined, path: readonly string[]): Leaf {
   return {
     kind: 'raw',

@@ -24,7 +24,7 @@ export function readCell(cell: Cell, readings: readonly Reading[], heading: stri
   if (cell.value?.kind === 'error' && !isPrivate)
     return unread(
       nameOf(readings),
-      `The sheet itself could not work this cell out and says ${cell.value.says}. Mend the formula, or type the value.`,
+      `The sheet itself could not work this cell out and says ${cell.value.says}. Fix the formula, or type the value.`,
     );
   const patterns = readings.filter((reading) => reading.kind === 'pattern');
   const whole = readings

@@ -155,7 +155,7 @@ function unique(
   while (taken.has(`${wanted}-${at}`)) at += 1;
   const number = `${wanted}-${at}`;
   taken.set(number, row);
-  const because = `The number "${wanted}" already stands in row ${first}, so this piece is numbered ${number}. Write another if you like.`;
+  const because = `The number "${wanted}" is already in row ${first}, so this piece is numbered ${number}. Write another if you like.`;
   return { number, told: [{ row, heading, text: text ?? wanted, because, field: 'number' }] };
 }
 

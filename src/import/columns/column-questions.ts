@@ -31,7 +31,7 @@ const ASKED: Readonly<Record<string, Asked>> = {
   country: {
     asks: 'is it the country or realm a piece belongs to, or something of your own?',
     choices: [['the realm, which tells rulers of one name apart', 'realm'], ['where the mint lies, which tells places of one name apart', 'mint area'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
-    otherwise: 'It stays in the ledger under its own heading, and rulers of one name are told apart by their dates alone.',
+    otherwise: 'It stays in the ledger under its own heading, and rulers of one name are distinguished by their dates alone.',
   },
   number: {
     asks: 'is it your inventory number, or a number in a catalogue?',

@@ -106,7 +106,7 @@ export function wholeQuestions(columns: readonly ReadColumn[], rows: number): re
       `${missing} ${missing === 1 ? 'row has' : 'rows have'} no inventory number. May they be numbered after their row?`,
       [['yes, row-17', { unnumbered: 'row' }]],
       '',
-      'Such rows are set aside.',
+      'Such rows are skipped.',
     ),
     ...(has('kind')
       ? []

@@ -69,14 +69,14 @@ export function placePiece(
   const ledgerPaths = Object.keys(ledger.ledger).map((path) => `ledger: ${path}`);
 
   if (identity.kind === 'gone')
-    return { because: `The piece ${id} was taken out of the cabinet since it was brought in. Its row is left alone.` };
+    return { because: `The piece ${id} was taken out of the cabinet since it was imported. Its row is left alone.` };
   if (identity.kind === 'new') {
     const text = formatPieceFile(facts, wished.story);
     return { ...whole, state: 'new', text, changed: [], ...ledger, base };
   }
   const read = held.text === null ? null : factsIn(held.text);
   if (held.text === null || read === null)
-    return { because: `The file ${file} cannot be read, so nothing in it is changed. Run npm run check, and mend it.` };
+    return { because: `The file ${file} cannot be read, so nothing in it is changed. Run npm run check, and fix it.` };
   if (identity.kind === 'there') {
     const isAlike = isSame(nestedFacts(read.facts), nestedFacts(wished.facts)) && read.story === wished.story;
     if (!isAlike)

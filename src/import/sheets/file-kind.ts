@@ -17,8 +17,8 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
   ['7z\xbc\xaf', 'is packed (7z). Unpack it and name the file that lay in it.'],
   ['Rar!', 'is packed (RAR). Unpack it and name the file that lay in it.'],
   ['BZh', 'is packed (bzip2). Unpack it and name the file that lay in it.'],
-  ['\xff\xd8\xff', 'is a photograph. Name the spreadsheet; photographs are brought in with npm run photos.'],
-  ['\x89PNG', 'is a picture. Name the spreadsheet; photographs are brought in with npm run photos.'],
+  ['\xff\xd8\xff', 'is a photograph. Name the spreadsheet; photographs are imported with npm run photos.'],
+  ['\x89PNG', 'is a picture. Name the spreadsheet; photographs are imported with npm run photos.'],
   ['SQLite format 3', 'is a database. Export its table as .csv and name that.'],
   ['\x00\x01\x00\x00Standard', 'is a database. Export its table as .csv and name that.'],
 ];

@@ -27,7 +27,7 @@ export function hangingColumns(grid: Pick<Grid, 'comments' | 'links'>, last: num
       return {
         column: { letter, heading, isHidden: false },
         texts: textsByRow(hanging),
-        remark: { rows, says: `${count}. They stand in a column of their own, ${letter}, called ${heading}.` },
+        remark: { rows, says: `${count}. They are in a column of their own, ${letter}, called ${heading}.` },
       };
     });
 }

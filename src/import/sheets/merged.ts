@@ -37,7 +37,7 @@ export function spreadMerges(
     remarks.push({
       rows: [fromRow, ...covered],
       says: isFigure(cell)
-        ? `${where} is one cell merged over several rows. Its figure stands in row ${fromRow} alone; write it into the others if it is theirs too.`
+        ? `${where} is one cell merged over several rows. Its figure is in row ${fromRow} alone; write it into the others if it is theirs too.`
         : `${where} is one cell merged over several rows. Its text is read in each of them.`,
     });
   }

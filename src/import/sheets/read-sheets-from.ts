@@ -9,7 +9,7 @@ import type { SheetFile } from './sheet.ts';
 export async function readSheetsFrom(path: string, choices: SheetChoices = {}): Promise<Outcome<SheetFile>> {
   const found = await readUpTo(path, LIMITS.fileBytes);
   const name = basename(path);
-  if (found === 'missing') return refuse(`There is no file ${path}. Name the spreadsheet to bring in.`);
+  if (found === 'missing') return refuse(`There is no file ${path}. Name the spreadsheet to import.`);
   if (found === 'folder') return refuse(`${path} is a folder. Name the spreadsheet in it.`);
   if ('tooLarge' in found) return refuse(tooManyBytes(name, found.tooLarge));
   return readSheets(found.bytes, name, choices);

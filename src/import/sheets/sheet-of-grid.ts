@@ -18,7 +18,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
   const heading = filled.find(({ row }) => row === chosen);
   if (headingRow !== undefined && headingRow !== 0 && heading === undefined) {
     return refuse(
-      `Row ${headingRow} of ${grid.name} is empty and holds no headings. Name the row they stand in, or 0 where there are none.`,
+      `Row ${headingRow} of ${grid.name} is empty and holds no headings. Name the row they are in, or 0 where there are none.`,
     );
   }
   const stands = heading?.row ?? 0;
@@ -37,7 +37,7 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
   for (const [at, row] of spread.rows.entries()) {
     const isUnits = at === 0 && heading !== undefined && isRowOfUnits(row);
     const because = isUnits
-      ? 'it holds the units, which now stand in the headings'
+      ? 'it holds the units, which are now in the headings'
       : heading === undefined
         ? null
         : whyNoRecord(row, written, grid.merges, usual, at >= spread.rows.length - 3);

@@ -35,7 +35,7 @@ export function matchName(path: string, pieces: readonly KnownPiece[]): NameMatc
     ok: false,
     because: CAMERA.test(stem)
       ? 'This is a name a camera gave, and its figures are a count of pictures. Put the number of the piece before it, or the picture into a folder of that name.'
-      : 'No number and no id of a piece stands in this name. Name it like 0123-obverse.jpg.',
+      : 'No number and no id of a piece is in this name. Name it like 0123-obverse.jpg.',
   };
 }
 

@@ -14,11 +14,11 @@ export type ComparedFace = {
   | { readonly tall: string; readonly look: string; readonly says: string }
 );
 
-/** A fact as it stands in a table of several pieces: its name, and what this piece answers. */
+/** A fact as it is in a table of several pieces: its name, and what this piece answers. */
 export type ComparedFact = {
   readonly name: string;
   readonly text: string;
-  /** The figure itself where two can be told apart by how much. */
+  /** The figure itself where two can be distinguished by how much. */
   readonly measure?: { readonly value: number; readonly unit: 'g' | 'mm' };
 };
 

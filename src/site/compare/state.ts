@@ -16,7 +16,7 @@ export type CompareState = {
   readonly laid: Laying;
   /** Whether reverses lie as they come up when the piece is turned about its height, or upright. */
   readonly turned: boolean;
-  /** How the second lies over the first; straight where they lie beside one another. */
+  /** How the second lies over the first; straight where they are next to one another. */
   readonly lie: Lie;
 };
 

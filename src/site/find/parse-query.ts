@@ -10,7 +10,7 @@ export type Span = { readonly low: number; readonly high: number };
 export type Way =
   /** By a word: as it is, or as a word that begins with it or is nearly it. */
   | { readonly by: 'word'; readonly word: string; readonly exactly: boolean }
-  /** By words that all stand in the piece, as they are. */
+  /** By words that are all in the piece, as they are. */
   | { readonly by: 'words'; readonly words: readonly string[] }
   | { readonly by: 'years' | 'weight' | 'size'; readonly span: Span };
 

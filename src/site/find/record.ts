@@ -16,7 +16,7 @@ export type FindRecord = {
   readonly note: string | null;
   readonly room: string;
   readonly face: FoundFace;
-  /** Every word it can be found by, folded, parted by spaces. */
+  /** Every word it can be found by, folded, separated by spaces. */
   readonly words: string;
   /** The years it may have been made in, null where an end is open; null when undated. */
   readonly years: readonly [low: number | null, high: number | null] | null;

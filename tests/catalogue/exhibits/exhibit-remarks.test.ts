@@ -79,7 +79,7 @@ describe('a judge remarks on', () => {
 
 describe('a judge is silent', () => {
   test.for<{ readonly on: string; readonly change: Change }>([
-    { on: 'a small show with nothing amiss', change: { [SHOW]: show() } },
+    { on: 'a small show with nothing wrong', change: { [SHOW]: show() } },
     { on: 'a claim with a book behind it', change: { [SHOW]: labelled('The only known one.') } },
     {
       on: 'a list of references left empty on purpose',
@@ -101,7 +101,7 @@ describe('a judge is silent', () => {
     expect(await remarksOn(change)).toEqual([]);
   });
 
-  // The demo has been looked at as a judge would, and what was right in the remarks has been mended in its files.
+  // The demo has been looked at as a judge would, and what was right in the remarks has been fixed in its files.
   test('on the demo exhibit', async () => {
     const folder = await readFolder('content');
     if (folder === null) throw new Error('There is no demo.');

@@ -78,7 +78,7 @@ describe('the key to abbreviations', () => {
     { short: 'MEC 8', author: 'R. Naismith', title: 'Medieval European Coinage 8', year: '2017' },
   ];
 
-  test('lists the books and signs that stand in the texts, and the keeper’s own', () => {
+  test('lists the books and signs that are in the texts, and the keeper’s own', () => {
     expect(abbreviationsOf(['cf. North 1018, c. 1280, obv. worn, axis 6h.'], works, { 'cl.': 'class' })).toEqual([
       { short: 'c.', means: 'about (Latin circa)' },
       { short: 'cf.', means: 'compare: like it, not the same' },

@@ -31,7 +31,7 @@ test('Whatever facts are written, the same facts are read', () => {
   );
 });
 
-test('Whatever stands in a piece file, facts and story come apart again', () => {
+test('Whatever is in a piece file, facts and story come apart again', () => {
   fc.assert(
     fc.property(texts, texts, texts, (title, number, story) => {
       const halves = splitFrontMatter(formatPieceFile({ title, number }, story));

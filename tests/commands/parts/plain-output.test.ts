@@ -19,7 +19,7 @@ test.for([
   expect(plainOutput(text)).toBe(told);
 });
 
-test('what stands in a sheet steers no terminal', () => {
+test('what is in a sheet steers no terminal', () => {
   const at = join(mkdtempSync(join(tmpdir(), 'plain-')), 'cabinet');
   cpSync('tests/cabinets/empty', at, { recursive: true });
   const sheet = join(at, '..', 'coins.csv');

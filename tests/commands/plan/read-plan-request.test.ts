@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { readWish } from '../../../src/commands/plan/read-plan-request.ts';
+import { readPlanRequest } from '../../../src/commands/plan/read-plan-request.ts';
 import type { PlanFlags } from '../../../src/commands/plan/read-plan-request.ts';
 
 const SETS = ['english-rulers', 'mints-of-1279'];
 
 function wish(flags: Partial<PlanFlags>) {
-  return readWish({ budget: '600 GBP', words: [], ...flags }, SETS);
+  return readPlanRequest({ budget: '600 GBP', words: [], ...flags }, SETS);
 }
 
 test('a budget is enough: one year, any number of purchases, every set; money is whole pence', () => {

@@ -93,7 +93,7 @@ test('every Saka year from 1 to 2000 spans the two years in which ICU begins and
   }
 });
 
-test('every Chinese year from 1650 to 2100 stands in the cycle where ICU puts it', () => {
+test('every Chinese year from 1650 to 2100 is in the cycle where ICU puts it', () => {
   const format = new Intl.DateTimeFormat('en-u-ca-chinese', { year: 'numeric', timeZone: 'UTC' });
   for (let year = 1650; year <= 2100; year += 1) {
     const place = cyclePlaceOfYear(year);

@@ -27,7 +27,7 @@ function misfits(cells: readonly Cell[], inside = CASE): readonly Misfit[] {
   return layOutCase(inside, [groupOf(...cells)], HOW).misfits;
 }
 
-/** The box of a fixed piece: its face, and a label of 20 × 8 mm beneath. */
+/** The box of a fixed piece: its face, and a label of 20 × 8 mm below. */
 function boxOf(width: number, height: number, at: { left: number; top: number }): Box {
   const [left, right] = [
     Math.min(at.left, at.left + (width - 20) / 2),

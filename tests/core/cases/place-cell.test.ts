@@ -27,7 +27,7 @@ const PENNY: Cell = {
 const GAPS = { ...SPACING, faces: 5, label: 4 };
 
 describe('a piece in its room', () => {
-  test('beneath: the faces over the middle of the label', () => {
+  test('below: the faces over the middle of the label', () => {
     expect(roomOfCell(PENNY, 'below', 0, GAPS)).toEqual({ width: 41, height: 34 });
     const room = { left: 100, top: 50, width: 41, height: 34 };
     expect(placeCell(PENNY, room, { faces: 18, stand: 'below', facesRoom: 0 }, GAPS)).toEqual({

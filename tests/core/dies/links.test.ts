@@ -110,7 +110,7 @@ describe('Coverage', () => {
 describe('States of a die', () => {
   const row = (die: string, state: string, ...after: string[]) => ({ die, state, after });
 
-  test('stand in the order that is said, and where nothing is said, in none', () => {
+  test('are in the order that is said, and where nothing is said, in none', () => {
     const { histories, faults } = dieStates([
       row('A', '3', '2'),
       row('A', '1'),

@@ -55,7 +55,7 @@ describe('a piece against its standard', () => {
   });
 });
 
-describe('how the penny was cheapened', () => {
+describe('how the penny was debased', () => {
   const rows = debasement(pennies.toReversed());
   const inYear = (year: number) => rows.find(({ standard }) => standard.years.low === year);
 

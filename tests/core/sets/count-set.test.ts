@@ -39,7 +39,7 @@ test('a small set, with every state, as written out by hand', () => {
     places: [
       { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Chosen before london-worn: london-fine has the better grade.' },
       { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'The mint is only probable. The only piece that fits.' },
-      { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'Has a problem, and stands in until a sound piece comes. The only piece that fits.' },
+      { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'Has a problem, and is a filler until a sound piece comes. The only piece that fits.' },
       { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
       { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
     ],
@@ -50,7 +50,7 @@ test('a small set, with every state, as written out by hand', () => {
     leftOut: [{ piece: 'york-sold', because: 'Sold: only pieces kept or lent count.' }],
     wanted: [
       { place: 'exeter', label: 'Exeter', why: 'empty', because: 'Nothing in the cabinet fits.' },
-      { place: 'bristol', label: 'Bristol', why: 'filler', because: 'A problem piece stands in.' },
+      { place: 'bristol', label: 'Bristol', why: 'filler', because: 'A problem piece is a filler here.' },
       { place: 'york', label: 'York', why: 'possible', because: 'The mint is only probable. The only piece that fits.' },
       { place: 'london', label: 'London', why: 'below the aim', because: 'The piece that stands here is below the grade aimed at.' },
     ],

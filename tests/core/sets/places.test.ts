@@ -68,11 +68,11 @@ describe('what cannot be a set is refused in a sentence', () => {
     [{ 'one-per': 'date', places: [{ is: 'first-year' }] }, /is no year\. Write 1887 or 44-bc/],
     [{ 'one-per': 'listed', places: [{ is: 'oddity' }] }, /does not say what fills the place oddity/],
     [{ where: { mint: ['york'] }, places: [{ is: 'l', where: { mint: ['london'] } }] }, /the mint is to be london, and the whole set asks for york/],
-    [{ where: { mint: ['york'] }, places: [{ is: 'london' }] }, /Nothing can stand in the place london of “Set”: the mint is to be london, and the whole set asks for york\. Change one/],
+    [{ where: { mint: ['york'] }, places: [{ is: 'london' }] }, /Nothing can fill the place london of “Set”: the mint is to be london, and the whole set asks for york\. Change one/],
     [{ 'one-per': 'date', where: { date: { low: 1696, high: 1698 } }, places: [{ is: '1850' }] }, /place 1850 of “Set”: the date is 1850, and the whole set asks for 1696–1698/],
     [{ places: [{ is: 'l', where: { mint: ['york'], not: { mint: ['york'] } } }] }, /which the place itself shuts out under not:/],
     [{ where: { mint: ['york'] }, places: [{ is: 'l', where: { not: { mint: ['york', 'london'] } } }] }, /the mint is to be york, which the place shuts out under not:/],
-    [{ where: { ruler: ['edward-i'], not: { ruler: ['Edward I'] } } }, /Nothing can stand anywhere in “Set”: the ruler is to be edward-i, which the same rule shuts out under not:\. Change one/],
+    [{ where: { ruler: ['edward-i'], not: { ruler: ['Edward I'] } } }, /Nothing can be in “Set”: the ruler is to be edward-i, which the same rule shuts out under not:\. Change one/],
     [{ where: { not: { issuer: ['Abbot'] } }, places: [{ is: 'l', where: { issuer: ['abbot'] } }] }, /shuts out under not:/],
     [{ where: { date: { low: 1279, high: 1281 } }, places: [{ is: 'l', where: { date: { low: 1300, high: 1301 } } }] }, /the date is 1300–1301, and the whole set asks for 1279–1281/],
   ]; // prettier-ignore

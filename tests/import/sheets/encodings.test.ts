@@ -97,7 +97,7 @@ test('a mark at the beginning is no letter of the first heading', async () => {
 test('a file that is UTF-8 but for one line is told of by that line', async () => {
   const bytes = Uint8Array.from([...bytesOf('No;Title\n1;Æthelred, Łódź, Kőszeg, Þór\n2;caf'), 0xe9, ...bytesOf('\n')]);
   expect(await problemOf(bytes, 'a.csv')).toBe(
-    'Line 3 of a.csv is not UTF-8, though the rest is ("2;caf\uFFFD"). Mend the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.',
+    'Line 3 of a.csv is not UTF-8, though the rest is ("2;caf\uFFFD"). Fix the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.',
   );
 });
 

@@ -160,7 +160,7 @@ describe('headings and what is no record', () => {
     expect(headingsOf(sheet)).toEqual(['No', 'Title', 'Weight (g)']);
     expect(sheet.rows.map(({ row }) => row)).toEqual([3, 5]);
     expect(sheet.setAside.map(({ row, because }) => [row, because])).toEqual([
-      [2, 'it holds the units, which now stand in the headings'],
+      [2, 'it holds the units, which are now in the headings'],
       [4, 'it repeats the headings'],
       [6, 'it is a total'],
     ]);
@@ -188,7 +188,7 @@ describe('headings and what is no record', () => {
     const sheet = await readOne('a,b\nNo,Title\n1,Penny\n', 'a.csv', { headingRow: 2 });
     expect(headingsOf(sheet)).toEqual(['No', 'Title']);
     expect(await problemOf('a,b\n', 'a.csv', { headingRow: 9 })).toBe(
-      'Row 9 of a is empty and holds no headings. Name the row they stand in, or 0 where there are none.',
+      'Row 9 of a is empty and holds no headings. Name the row they are in, or 0 where there are none.',
     );
   });
 });

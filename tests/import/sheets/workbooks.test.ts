@@ -55,8 +55,8 @@ describe.for(['xlsx', 'ods'] as const)('a workbook that LibreOffice saved as .%s
     expect(second?.cells.at(-1)).toEqual({ text: 'J: https://example.org/124' });
     expect(sheet?.remarks?.map(({ says }) => says)).toEqual([
       'B5:B6 is one cell merged over several rows. Its text is read in each of them.',
-      'One cell carries a comment. They stand in a column of their own, L, called Comments on cells.',
-      'One cell carries a link. They stand in a column of their own, M, called Links of cells.',
+      'One cell carries a comment. They are in a column of their own, L, called Comments on cells.',
+      'One cell carries a link. They are in a column of their own, M, called Links of cells.',
     ]);
   });
 

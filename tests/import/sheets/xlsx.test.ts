@@ -84,7 +84,7 @@ describe('cells of a workbook made by hand', () => {
     expect(sheet.remarks).toEqual([
       {
         rows: [2, 3],
-        says: 'B2:B3 is one cell merged over several rows. Its figure stands in row 2 alone; write it into the others if it is theirs too.',
+        says: 'B2:B3 is one cell merged over several rows. Its figure is in row 2 alone; write it into the others if it is theirs too.',
       },
     ]);
   });
@@ -165,7 +165,7 @@ describe('packages of other makers', () => {
     ]);
     expect(sheet.remarks?.[0]).toEqual({
       rows: [3],
-      says: 'Pictures or charts lie on this sheet. They are not brought in; save them as files of their own.',
+      says: 'Pictures or charts lie on this sheet. They are not imported; save them as files of their own.',
     });
   });
 });

@@ -8,7 +8,7 @@ import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
-// The demo cabinet, as a visitor finds it. What is expected stands in the pieces' own files: dates, weights, references.
+// The demo cabinet, as a visitor finds it. What is expected is in the pieces' own files: dates, weights, references.
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true });
 const records = await findRecords(await wholeCabinet('content'));
@@ -88,7 +88,7 @@ describe('words as people type them', () => {
     for (const id of not) expect(exact).not.toContain(id);
   });
 
-  test('a word spelled nearly so is told apart from one that matches, and in quotation marks it is not sought', () => {
+  test('a word spelled nearly so is distinguished from one that matches, and in quotation marks it is not sought', () => {
     expect(found('vespasain').exact).toEqual([]);
     expect(found('vespasain').similar).toContain('vespasian-denarius');
     expect(found('"vespasain"')).toEqual({ exact: [], similar: [] });

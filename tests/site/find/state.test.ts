@@ -20,7 +20,7 @@ const states: fc.Arbitrary<FindState> = fc
     chosen: { ...parseState('').chosen, ...Object.fromEntries(FACETS.map((facet, at) => [facet, held[at] ?? []])) },
   }));
 
-describe('what is asked stands in the address', () => {
+describe('what is asked is in the address', () => {
   test('and every state reads back as it was written', () => {
     fc.assert(
       fc.property(states, (state) => {

@@ -10,7 +10,7 @@ const pieceOf = (id: string): (typeof pieces)[number] => {
   return piece;
 };
 
-/** What stands in the demo's own files is what must be heard; no outside source is needed for that. */
+/** What is in the demo's own files is what must be heard; no outside source is needed for that. */
 describe('a photograph in words', () => {
   test('tells the face, the design and the legend with its reading', () => {
     expect(altOf(pieceOf('william-iii-sixpence'), 'obverse')).toBe(

@@ -14,7 +14,7 @@ const { pieces: linked, ...lists } = linkRecords(readCabinet(folder).records);
 const pieces = publicPieces({ ...lists, pieces: linked });
 const cabinet = { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {} };
 
-test('a piece that stands in a set says in which place', () => {
+test('a piece that is in a set says in which place', () => {
   expect(setsOf(cabinet, 'plain-penny').map(({ does, place }) => [does, place?.state])).toContainEqual([
     'stands',
     'filled',

@@ -78,7 +78,7 @@ function rowInWords(row: TrialRow): string {
   );
   const tables = [
     `<table>${cells.join('')}</table>`,
-    facts.length === 0 ? '' : `<h3>What will stand in the cabinet</h3><table>${facts.join('')}</table>`,
+    facts.length === 0 ? '' : `<h3>What will be in the cabinet</h3><table>${facts.join('')}</table>`,
   ];
   return `<article${isToLookAt(row) ? ' class="look"' : ''}><h2>Row ${row.row}: ${escaped(becomes)}</h2>${row.asked
     .map((text) => `<p class="asked">${escaped(text)}</p>`)

@@ -26,7 +26,7 @@ export type TrialRow = {
   /** Why it becomes no piece; empty otherwise. */
   readonly because: string;
   readonly cells: readonly { readonly heading: string; readonly text: string; readonly becomes: string }[];
-  /** What will stand in the piece and, with `ledger`, in the ledger; the value it has now where that changes. */
+  /** What will be in the piece and, with `ledger`, in the ledger; the value it has now where that changes. */
   readonly facts: readonly { readonly field: string; readonly value: string; readonly was: string | null }[];
   /** What is to be looked at. */
   readonly asked: readonly string[];

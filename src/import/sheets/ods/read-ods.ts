@@ -168,7 +168,7 @@ function newTable(name: string, isHidden: boolean): Table {
 }
 
 function gridOf({ headingRow, hasPictures, ...table }: Table): Grid {
-  const says = 'Pictures lie on this sheet. They are not brought in; save them as files of their own.';
+  const says = 'Pictures lie on this sheet. They are not imported; save them as files of their own.';
   const remarks: SheetRemark[] = hasPictures ? [{ rows: [], says }] : [];
   return { ...table, remarks, ...(headingRow !== null && { statedHeadingRow: headingRow }) };
 }

@@ -51,7 +51,7 @@ function brokenUtf8(bytes: Uint8Array, name: string): string {
   const lines = new TextDecoder('utf-8').decode(bytes).split(/\r\n|\r|\n/);
   const at = lines.findIndex((line) => line.includes('\uFFFD'));
   const line = (lines[at] ?? '').slice(0, 60);
-  return `Line ${at + 1} of ${name} is not UTF-8, though the rest is ("${line}"). Mend the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.`;
+  return `Line ${at + 1} of ${name} is not UTF-8, though the rest is ("${line}"). Fix the letters shown as \uFFFD there and save the file as UTF-8, or name another encoding.`;
 }
 
 function settled(bytes: Uint8Array, encoding: string, name: string): Outcome<DecodedText> {

@@ -64,7 +64,7 @@ function remarksOn({ unanswered, pictured }: Worksheet, relations: readonly Rela
     remarks.push({ rows, says });
   }
   if (pictured.length > 0 || relations.some(({ type }) => type === 'drawing')) {
-    const says = 'Pictures or charts lie on this sheet. They are not brought in; save them as files of their own.';
+    const says = 'Pictures or charts lie on this sheet. They are not imported; save them as files of their own.';
     remarks.push({ rows: [...new Set(pictured)], says });
   }
   return remarks;

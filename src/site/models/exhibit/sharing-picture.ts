@@ -10,7 +10,7 @@ import { pictureWidth } from '../shared/sizes.ts';
 import type { ShownExhibit, ShownPiece } from './shown-exhibit.ts';
 import { shownExhibit } from './shown-exhibit.ts';
 
-/** As many pieces as can still be told apart in a picture as small as a message shows it. */
+/** As many pieces as can still be distinguished in a picture as small as a message shows it. */
 const MOST = 8;
 /** The made picture taken is this many pixels wide at least. */
 const FINE_ENOUGH = 400;

@@ -7,7 +7,7 @@ import { slug } from '../../urls.ts';
 import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
 
-/** A value of a facet, as it stands in an address and on a page. */
+/** A value of a facet, as it is in an address and on a page. */
 export type FacetValue = {
   readonly facet: FacetName;
   readonly value: string;

@@ -15,7 +15,7 @@ export type LaidWeights = {
     readonly titleAt: number;
     readonly top: number;
     readonly line: number;
-    /** A dot for every piece, while they are few enough to be told apart; else none. */
+    /** A dot for every piece, while they are few enough to be distinguished; else none. */
     readonly dots: readonly (WeightDot & { readonly y: number })[];
     readonly columns: readonly WeightColumn[];
   })[];

@@ -42,7 +42,7 @@ export type SeriesChart = {
   readonly steps: readonly { readonly years: string; readonly ways: string; readonly because: string }[];
 };
 
-/** Room for the name of a panel, and beneath it the highest figure of its scale. */
+/** Room for the name of a panel, and below it the highest figure of its scale. */
 const TITLE = 38;
 const TITLE_ABOVE = 22;
 const TALL = 150;

@@ -7,7 +7,7 @@ import { linkedData } from './linked.ts';
 
 type PiecePath = { params: { id: string }; props: { piece: PublicPiece } };
 
-/** A path for every piece that has a page, and for every old id of one that stands in the lists. */
+/** A path for every piece that has a page, and for every old id of one that is in the lists. */
 export async function pieceFilePaths(): Promise<PiecePath[]> {
   const { pieces } = await loadCabinet();
   return pieces.flatMap((piece) =>

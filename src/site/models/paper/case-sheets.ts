@@ -22,7 +22,7 @@ const POINTS = 10;
 /** Between the two columns of the list. */
 const GUTTER = 6;
 
-/** The whole case as large as the sheet is wide, cut as the sheets that follow, with the list of its numbers beneath. */
+/** The whole case as large as the sheet is wide, cut as the sheets that follow, with the list of its numbers below. */
 function overviewSheet(set: SetCase, { tiles }: Tiling, paper: Paper): PaperSheet {
   const { inside, number } = set.shown;
   const room = roomOn(paper);

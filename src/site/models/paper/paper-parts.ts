@@ -42,7 +42,7 @@ export type PaperParts = {
   readonly withheld: readonly string[];
 };
 
-/** From label to label in their cells: the cut marks of both, and the note beneath. */
+/** From label to label in their cells: the cut marks of both, and the note below. */
 const LABELS_APART = 9;
 /** At least so many rows of labels on a sheet; a longer label is laid apart. */
 const ROWS = 3;

@@ -20,7 +20,7 @@ export const PRINT_NAMES = {
 
 /**
  * The one inline style of a printed page: its paper, and what its form chooses, without a script: which parts, which tickets,
- * and the cell that the first cut-out lies in. A cell's place is reckoned from its count and the first cell; one that falls off
+ * and the cell that the first cut-out lies in. A cell's place is counted from its count and the first cell; one that falls off
  * its sheet is drawn at no size at all, which is not at all.
  */
 export function printStyle(paper: Paper, parts: readonly PaperPart[]): string {
@@ -74,7 +74,7 @@ function gridRules(id: string, grid: CellGrid, count: number): readonly string[]
   ]; // prettier-ignore
 }
 
-/** Where a cell stands while nothing is chosen, as an SVG transform; for a browser that cannot reckon. */
+/** Where a cell stands while nothing is chosen, as an SVG transform; for a browser that cannot calculate. */
 export function standing(at: number, grid: CellGrid): string {
   const { x, y } = placeOf(at, grid);
   return `translate(${x} ${y})`;

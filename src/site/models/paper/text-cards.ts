@@ -23,7 +23,7 @@ export function cardCutOut({ width, height, points, lines }: Card): CutOut {
   return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points, { width: wide }) };
 }
 
-/** A label, with a note beneath the cut that tells which piece it belongs to. */
+/** A label, with a note below the cut that tells which piece it belongs to. */
 export function labelCutOut({ shown: { key, piece }, label }: SetCell): CutOut {
   const says = paperWords.labelNote(key, piece.number);
   const note = textMark(says, MARGIN, label.height + 3.6, 7, { face: 'sans', isLeftward: false });
@@ -73,7 +73,7 @@ export function statementCards({ statement, label }: ShownExhibit, most: number)
   return paragraphCards(plainParagraphs(statement), label.points, most);
 }
 
-/** What the numbers by the pieces of a case stand for, where its labels do not lie beside them. */
+/** What the numbers by the pieces of a case stand for, where its labels do not are next to them. */
 export function keyCards({ shown, key }: SetCase, { label }: ShownExhibit, most: number): readonly CutOut[] {
   if (key.length === 0) return [];
   const entries = key.map((one) => [{ text: `${one.key}. ${one.says}` }]);

@@ -14,7 +14,7 @@ const CUT_OFF = '…';
 export type TicketFace = { readonly marks: readonly Mark[]; readonly leftOut: readonly string[] };
 
 /**
- * Each fact begins a line of its own, or where room is scarce denomination and mint share one; lines are as long as the shape lets them be, and the whole stands in the middle. Type is
+ * Each fact begins a line of its own, or where room is scarce denomination and mint share one; lines are as long as the shape lets them be, and the whole is in the middle. Type is
  * never made smaller: facts that do not fit are left out from the end, and three points stand where they would be.
  */
 export function ticketFace(told: readonly string[], across: number, shape: TicketShape): TicketFace {

@@ -12,7 +12,7 @@ import { ticksOf } from '../charts/time-scale.ts';
 /** Where a piece falls under one scheme, in words. */
 export type EraRow = { readonly scheme: string; readonly to: string; readonly says: string };
 
-/** The years of a piece beneath the periods of every scheme. */
+/** The years of a piece below the periods of every scheme. */
 export type TimeChart = { readonly says: string; readonly chart: SchemesChart; readonly table: ChartTable };
 
 export function eraRows(piece: PublicPiece, cabinet: Cabinet): readonly EraRow[] {

@@ -45,7 +45,7 @@ export type PiecePage = {
   readonly isWide: boolean;
   readonly ticket: Ticket;
   readonly isListed: boolean;
-  /** Where it lies beside another: its nearest related, and one of the visitor's choice. */
+  /** Where it is next to another: its nearest related, and one of the visitor's choice. */
   readonly beside: readonly { readonly title: string; readonly to: string }[];
   readonly others: readonly OtherPicture[];
   readonly credits: readonly string[];

@@ -60,7 +60,7 @@ const ENOUGH = 3;
 
 function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
   if (rows.length === 0) return [];
-  // Rulers of whom no reign is known are told without a line of years.
+  // Rulers without a known reign are listed without a line of years.
   const bare = rows.map((row) => ({ name: row.name, href: row.href, years: row.years, note: row.note, bars: [] }));
   return [{ realm, name, line: timeLine(rows) ?? { ticks: [], behind: [], rows: bare } }];
 }

@@ -14,7 +14,7 @@ export type SetService = {
    * `spare`: it fits and is not needed. `left-out`: it would fit but for one thing.
    */
   readonly does: 'stands' | 'spare' | 'left-out';
-  /** The place it stands in; null for a spare and for what is left out. */
+  /** The place it is in; null for a spare and for what is left out. */
   readonly place: Pick<PlaceState, 'id' | 'label' | 'state'> | null;
   /** Sentences. */
   readonly because: string;

@@ -80,7 +80,7 @@ describe('a IIIF manifest', () => {
     ]);
   });
 
-  test('paints the canvas it stands in', () => {
+  test('paints the canvas it is in', () => {
     for (const canvas of manifest().items) {
       const [page] = canvas.items;
       expect(page.type).toBe('AnnotationPage');

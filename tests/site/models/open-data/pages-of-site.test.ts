@@ -47,7 +47,7 @@ describe('the sitemap', () => {
     expect(robotsText({ ...demo, lists })).toBe('User-agent: *\nDisallow: /\n');
   });
 
-  // A sitemap speaks for what lies beneath its own folder: that of robots.txt is the root.
+  // A sitemap speaks for what lies below its own folder: that of robots.txt is the root.
   test('is named by robots.txt at the root', () => {
     expect(robotsText(demo)).toContain('Sitemap: https://example.org/sitemap.xml\n');
   });

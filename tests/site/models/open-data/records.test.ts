@@ -58,7 +58,7 @@ describe('pieces.csv, read again by papaparse', () => {
     expect(pieceFacts(demo).some((piece) => /^\+/.test(String(legend(piece))))).toBe(true);
   });
 
-  test('several values in a cell are parted by a semicolon', () => {
+  test('several values in a cell are separated by a semicolon', () => {
     const references = pieceFacts(demo).map((piece) => ((piece['references'] ?? []) as readonly string[]).join('; '));
     expect(references.some((cell) => cell.includes('; '))).toBe(true);
     expect(rows(pieceTable(demo)).map((row) => row['references'])).toEqual(references);
@@ -91,7 +91,7 @@ describe('sets/<id>.json', () => {
     expect(JSON.stringify(setRecords(marked))).not.toMatch(/unlisted-groat|hidden-noble/);
   });
 
-  test('names only pieces that stand in pieces.json', () => {
+  test('names only pieces that are in pieces.json', () => {
     const listed = new Set(pieceFacts(demo).map(({ id }) => id));
     const named = setRecords(demo).flatMap(({ places, spares, upgrades, leftOut }) => [
       ...places.flatMap(({ piece, others }) => [...(piece === undefined ? [] : [piece]), ...(others ?? [])]),
