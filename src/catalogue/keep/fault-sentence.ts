@@ -38,7 +38,7 @@ export function faultSentence(error: unknown): string | null {
 
 /**
  * What is said of an error: what to do about it, or how to report a fault of the program. Of that only its kind and the lines of
- * our own it passed through are told: its message may hold what stands in a private file.
+ * our own it passed through are told: its message may hold what is in a private file.
  */
 export function tellFault(error: unknown): string {
   const sentence = faultSentence(error);
@@ -52,5 +52,5 @@ export function tellFault(error: unknown): string {
     `fault    ${kind}`,
     ...lines.slice(0, 8).map(([, line = '']) => `at       ${line.replaceAll('\\', '/')}`),
   ];
-  return `This is a fault in Underglass and not in your cabinet, which is as it was. Please report it with these lines; nothing of yours stands in them:\n\n${report.map((line) => `  ${line}`).join('\n')}\n`;
+  return `This is a fault in Underglass and not in your cabinet, which is as it was. Please report it with these lines; nothing of yours is in them:\n\n${report.map((line) => `  ${line}`).join('\n')}\n`;
 }

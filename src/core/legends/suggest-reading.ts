@@ -64,7 +64,7 @@ function rowsFor(series: Series, phrase: string): ReadonlyMap<string, Abbreviati
 const OTHER_CASE =
   /^(?:DIV(?:O|A|AE|AM|IS)|PI[IO]|AVGVSTA|(?!LEO|ZENO|OTHO|NERO|CATO).*(?:[AEI]NO|[IVR]O)|.*(?:AN|IN)I)$/u;
 
-/** `DIVI AVG F` is "son of the deified Augustus": from DIVI to F the words stand in the second case. */
+/** `DIVI AVG F` is "son of the deified Augustus": from DIVI to F the words are in the second case. */
 const OF_THE_DEIFIED: Readonly<Record<string, string>> = {
   AVG: 'Augusti',
   VESP: 'Vespasiani',
@@ -117,7 +117,7 @@ function isHalf(words: readonly Word[], at: number, length: number, rows: Readon
 
 /**
  * Writes out the Latin abbreviations of a legend: `EDW R' ANGL' DNS hYB'` as `Edwardus rex Angliae dominus Hiberniae`.
- * Null when the table has none of its words, when the legend is not in Latin letters alone, or when its words stand in
+ * Null when the table has none of its words, when the legend is not in Latin letters alone, or when its words are in
  * another case than those of the table. Nothing is joined across a break of the design, a line or a loss.
  */
 export function suggestReading(legend: Legend): SuggestedReading | null {
