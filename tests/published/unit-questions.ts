@@ -4,6 +4,9 @@
  */
 type Row<T> = readonly [write: string, reads: T | null, source: string];
 
+const POUNDS = 'Weights and Measures Act 1878; the Tower pound of 5400 grains until 1527';
+const METROLOGY = 'handbooks of metrology, from memory';
+const APOTHECARIES = 'apothecaries’ weight: 20 grains to the scruple, 3 scruples to the drachm';
 const BRITISH = 'British and American lists write grains out, or gr; common practice';
 const CONTINENT = 'Continental lists write gr for grams; common practice';
 const TROY = 'troy weight: 24 grains to the pennyweight, 20 pennyweights to the ounce';
@@ -34,6 +37,37 @@ export const WEIGHTS: readonly Row<number>[] = [
   ['21.3 gr (1.38 g)', 1.380217, 'the two agree'],
   ['21.3 gr, 1.38 g', 1.380217, 'the two agree'],
   ['1.38 g (25 gr)', null, 'the two do not agree'],
+  ['1 lb', null, POUNDS],
+  ['2 lbs.', null, POUNDS],
+  ['1 lb troy', 373.2417216, POUNDS],
+  ['1 lb (troy)', 373.2417216, POUNDS],
+  ['1 troy pound', 373.2417216, POUNDS],
+  ['1 lb av', 453.59237, POUNDS],
+  ['1 lb avoirdupois', 453.59237, POUNDS],
+  ['1 Tower pound', 349.914114, POUNDS],
+  ['1 lb 2 oz 3 dwt', 440.1141967, TROY],
+  ['1 mark', null, METROLOGY],
+  ['1 Cologne mark', 233.855, 'coinage treaty of Dresden, 30 July 1838, from memory'],
+  ['1 mark of Cologne', 233.855, 'coinage treaty of Dresden, 30 July 1838, from memory'],
+  ['1 Kölner Mark', 233.855, 'coinage treaty of Dresden, 30 July 1838, from memory'],
+  ['1 marc de Paris', 244.752923, 'law of 19 Frimaire VIII: 18827.15 grains a kilogram; from memory'],
+  ['1 Vienna mark', 280.668, METROLOGY],
+  ['1 marco de Castilla', 230.0465, METROLOGY],
+  ['1 tola', 11.6638038, 'Regulation VII of 1833, Bengal: the tola of 180 grains; from memory'],
+  ['½ tola', 5.8319019, 'Regulation VII of 1833, Bengal: the tola of 180 grains; from memory'],
+  ['1 drachm', null, APOTHECARIES],
+  ['2 drams', null, APOTHECARIES],
+  ['2 drachms ap', 7.7758692, APOTHECARIES],
+  ["2 drachms apothecaries'", 7.7758692, APOTHECARIES],
+  ['1 scruple', 1.2959782, APOTHECARIES],
+  ['16 drams avoirdupois', 28.349523125, POUNDS],
+  ['1 Attic drachm', null, 'weights of antiquity are averages of coins; common practice'],
+  ['1 drachm (Aeginetan)', null, 'weights of antiquity are averages of coins; common practice'],
+  ['1 zolotnik', 4.265754, 'Russian law of 4 June 1899: the pound of 409.51241 g, from memory'],
+  ['96 dolya', 4.265754, 'Russian law of 4 June 1899: the pound of 409.51241 g, from memory'],
+  ['2 momme', 7.5, 'Japanese law of weights and measures, 1891, from memory'],
+  ['1 tael', null, METROLOGY],
+  ['1 Kuping tael', 37.301, METROLOGY],
 ];
 
 /** The fineness as a share of 1. */
@@ -91,8 +125,8 @@ export const SUMS: readonly Row<readonly [minor: number, currency: string]>[] = 
   ['15s.', [75, 'GBP'], DECIMAL],
   ['10 gns', [1050, 'GBP'], GUINEA],
   ['1 guinea', [105, 'GBP'], GUINEA],
-  ['2½ gns.', null, `262½ new pence: ${GUINEA}`],
-  ['12½ gns', null, `1312½ new pence: ${GUINEA}`],
-  ['2/6', null, `12½ new pence: ${DECIMAL}`],
-  ['15s. 6d.', null, `77½ new pence: ${DECIMAL}`],
+  ['2½ gns.', [262.5, 'GBP'], GUINEA],
+  ['12½ gns', [1312.5, 'GBP'], GUINEA],
+  ['2/6', [12.5, 'GBP'], DECIMAL],
+  ['15s. 6d.', [77.5, 'GBP'], DECIMAL],
 ];

@@ -2,8 +2,8 @@ import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 import { AMOUNT, mayBeRange, quoted, readAmount, tidy, writeAmount } from './amount.ts';
 import type { Interval } from './units.ts';
-import { WEIGHT_UNITS, isGr, readWeightUnit } from './weight-units.ts';
-import type { WeightUnit } from './weight-units.ts';
+import { WEIGHT_UNITS, besidePennyweights, isGr, oneUnit, readWeightUnit } from './weight-units.ts';
+import type { OpenUnit, WeightUnit } from './weight-units.ts';
 
 /** A weight as it was written. */
 export type Weight = {
@@ -21,10 +21,12 @@ export type Weight = {
 
 const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
 const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d-]*?) ?(?:-|/| to | or ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
-const PART = new RegExp(`(${AMOUNT}) ?([a-zа-я][a-zа-я. ]*?)(?=[ ,]+[\\d½¼¾]|$)`, 'gi');
+const PART = new RegExp(`(${AMOUNT}) ?([a-zа-я][a-zа-яäöé'’. -]*?)(?=[ ,]+[\\d½¼¾]|$)`, 'gi');
 const TWICE = /^(.+?) ?(?:\((.+)\)|= ?(.+))$/;
-const SIDE_BY_SIDE = new RegExp(`^(${AMOUNT} ?[a-zа-я][a-zа-я. ]*?) ?[,;/]? ?(${AMOUNT} ?[a-zа-я].*)$`, 'i');
+const SIDE_BY_SIDE = new RegExp(`^(${AMOUNT} ?[a-zа-я][a-zа-яäöé'’. ]*?) ?[,;/]? ?(${AMOUNT} ?[a-zа-я].*)$`, 'i');
 const METRIC: ReadonlySet<WeightUnit> = new Set(['g', 'mg', 'kg']);
+/** `1 lb (troy)` is `1 lb troy`. */
+const STANDARD_AFTER = / \(([a-z]+)\)$/i;
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 1.38 g, 21.3 grains, 2 dwt or 0.5 oz t.';
 
@@ -39,7 +41,7 @@ type Gr = 'grains' | 'grams' | 'asks';
  * pennyweight or an ounce, or where grams beside it agree; else it asks, unless `gr` says what it is.
  */
 export function parseWeight(text: string, options: WeightOptions = {}): Outcome<Weight> {
-  const words = tidy(text);
+  const words = tidy(text).replace(STANDARD_AFTER, ' $1');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a weight. ${ASK}`);
   const gr = options.gr ?? 'asks';
   const outcome = readPrecise(words, gr) ?? readTwice(words) ?? readSpan(words, gr) ?? readSum(words, gr);
@@ -65,12 +67,12 @@ export function weightSpan(weight: { readonly grams: number; readonly plusMinus:
 function readPrecise(words: string, gr: Gr): Outcome<Weight> | null {
   const [, before = '', amount = '', after = ''] = PRECISION.exec(words) ?? [];
   if (amount === '') return null;
-  const unitAfter = readWeightUnit(after);
+  const unitAfter = oneUnit(readWeightUnit(after));
   const whole = readSum(/[a-z]/i.test(before) ? before : `${before} ${after}`, gr);
   if (!whole.ok) return whole;
   const unit = after === '' ? whole.value.unit : unitAfter;
   const off = readAmount(amount);
-  if (unit === null || unit === 'ounce' || off === null || off === 'two ways') {
+  if (unit === null || off === null || off === 'two ways') {
     return refuse(`The precision in ${quoted(words)} cannot be read. Write it like 1.38 g ± 0.01.`);
   }
   const plusMinus = off.value * WEIGHT_UNITS[unit].perUnit;
@@ -83,8 +85,8 @@ function readPrecise(words: string, gr: Gr): Outcome<Weight> | null {
 /** Grams and grains side by side are one weight told twice, never a sum: `1.38 g, 21.3 gr`, `1.38 g / 21.3 gr`. */
 function sideBySide(words: string): readonly [string, string] | null {
   const [, first = '', second = ''] = SIDE_BY_SIDE.exec(words) ?? [];
-  const units = [first, second].map((part) => readWeightUnit(/[a-zа-я][a-zа-я. ]*$/i.exec(part)?.[0] ?? ''));
-  const [one, other] = units.map((unit) => (unit === null || unit === 'ounce' ? null : METRIC.has(unit)));
+  const units = [first, second].map((part) => readWeightUnit(/[a-zа-я][a-zа-яäöé'’. ]*$/i.exec(part)?.[0] ?? ''));
+  const [one, other] = units.map(oneUnit).map((unit) => (unit === null ? null : METRIC.has(unit)));
   return one == null || other == null || one === other ? null : [first, second];
 }
 
@@ -127,11 +129,11 @@ function readSum(words: string, gr: Gr): Outcome<Weight> {
   let last: { unit: WeightUnit; decimals: number | null } | null = null;
   for (const [, number = '', unitText = ''] of parts) {
     const read = readWeightUnit(unitText);
-    // Only the troy ounce is counted in pennyweights, so an ounce beside them is no guess.
-    const known = read === 'ounce' && pennyweights ? 'oz t' : read;
+    const known = pennyweights ? besidePennyweights(read) : read;
     const alone: boolean = isGr(unitText) && !(last !== null && (last.unit === 'dwt' || last.unit === 'oz t'));
-    const unit: WeightUnit | 'ounce' | null = alone && gr === 'grams' ? 'g' : known;
-    if (unit === 'ounce') return refuse(whichOunce(words, number));
+    const unit: typeof known = alone && gr === 'grams' ? 'g' : known;
+    if (unit === 'ancient') return refuse(noStandard(words));
+    if (unit !== null && typeof unit !== 'string') return refuse(whichUnit(words, number, unit));
     if (unit === null) return refuse(blame(words));
     const amount = readAmount(number);
     if (amount === 'two ways') return refuse(whichComma(words, number));
@@ -158,8 +160,19 @@ export function lastPlace(weight: Pick<Weight, 'unit' | 'decimals'>): number {
   return WEIGHT_UNITS[weight.unit].perUnit * (weight.decimals === null ? 0.0005 : 10 ** -weight.decimals);
 }
 
-const whichOunce = (words: string, number: string) =>
-  `${quoted(words)} does not say which ounce. Write ${number} oz t (troy, 31.103 g) or ${number} oz av (avoirdupois, 28.350 g).`;
+function whichUnit(words: string, number: string, { called, means }: OpenUnit): string {
+  const ways = means.map((unit) => {
+    const { sign, perUnit } = WEIGHT_UNITS[unit];
+    return `${number} ${sign} (${perUnit.toFixed(3)} g)`;
+  });
+  const [first = '', ...others] = ways;
+  const said = `${quoted(words)} does not say which ${called}.`;
+  if (others.length === 0) return `${said} Write ${first} if it is that one, or grams.`;
+  return `${said} Write ${[first, ...others.slice(0, -1)].join(', ')} or ${others.at(-1) ?? ''}.`;
+}
+
+const noStandard = (words: string) =>
+  `${quoted(words)} names a standard of antiquity, whose weight no law fixed. Write what the piece weighs in grams.`;
 
 const whichGr = (words: string, number: string) =>
   `The gr in ${quoted(words)} may be grams or grains. Write ${number} g or ${number} grains, or once in cabinet.yaml, gr: grains.`;

@@ -10,6 +10,7 @@ export const WEIGHT_READINGS: readonly Reading[] = [
   { write: '1 dwt 4½ gr', means: '28.5 grains; a pennyweight is 24 grains' },
   { write: '0.5 oz t', means: '0.5 oz t; the troy ounce, 31.1034768 g' },
   { write: '0.5 oz av', means: '0.5 oz av; the avoirdupois ounce, 28.349523125 g' },
+  { write: '1 lb Tower', means: '1 lb Tower; 5400 grains; pounds, marks and drachms name their standard' },
   { write: '1.38 g, 21.3 gr', means: '1.38 g; grams and grains side by side are one weight and no sum' },
   { write: '1.38 g (21.3 gr)', means: '1.38 g; the two must agree' },
 ];
@@ -17,7 +18,7 @@ export const WEIGHT_READINGS: readonly Reading[] = [
 export const WEIGHT_REFUSALS: readonly Reading[] = [
   {
     write: '1 oz',
-    means: '"1 oz" does not say which ounce. Write 1 oz t (troy, 31.103 g) or 1 oz av (avoirdupois, 28.350 g).',
+    means: '"1 oz" does not say which ounce. Write 1 oz t (31.103 g) or 1 oz av (28.350 g).',
   },
   { write: '1,380 g', means: 'The comma in "1,380 g" can be read two ways. Write 1.380 or 1380.' },
   {
