@@ -1,5 +1,5 @@
 import { parseDate } from '../core/dating/parse-date.ts';
-import { parseMoney } from '../core/money/parse-money.ts';
+import { parseMoney } from '../core/money/money.ts';
 import { placesOf } from '../core/sets/places.ts';
 import { readCsv } from './csv.ts';
 import { nearestName } from './nearest.ts';

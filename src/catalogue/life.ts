@@ -4,7 +4,7 @@ import { dealFaults } from '../core/life/accounts.ts';
 import type { Deal } from '../core/life/accounts.ts';
 import { courseOf, daysOf, LIFE_EVENTS, statusOf } from '../core/life/life.ts';
 import type { Course, LifeEvent, LifeEventName } from '../core/life/life.ts';
-import { parseMoney } from '../core/money/parse-money.ts';
+import { parseMoney } from '../core/money/money.ts';
 import type { Money } from '../core/money/money.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { readCsv } from './csv.ts';

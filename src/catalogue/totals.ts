@@ -1,5 +1,4 @@
-import { formatMoney } from '../core/money/format-money.ts';
-import { parseMoney } from '../core/money/parse-money.ts';
+import { addMinor, formatMoney, parseMoney } from '../core/money/money.ts';
 import type { FiledPiece } from './records.ts';
 import { isBlank } from './schema/fields.ts';
 
@@ -71,7 +70,7 @@ function totalOf(
   const without: string[] = [];
   for (const { id } of pieces) {
     const money = parseMoney(ledger.get(id)?.[what] ?? '');
-    if (money.ok) sums.set(money.value.currency, (sums.get(money.value.currency) ?? 0) + money.value.minor);
+    if (money.ok) sums.set(money.value.currency, addMinor(sums.get(money.value.currency) ?? 0, money.value.minor));
     else without.push(id);
   }
   const formatted = [...sums].map(([currency, minor]) => formatMoney({ currency, minor })).sort();

@@ -1,4 +1,4 @@
-import { parseMoney } from '../core/money/parse-money.ts';
+import { parseMoney } from '../core/money/money.ts';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';

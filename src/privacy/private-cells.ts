@@ -1,4 +1,4 @@
-import { parseMoney } from '../core/money/parse-money.ts';
+import { parseMoney } from '../core/money/money.ts';
 
 /** The columns that hold sums. */
 export const MONEY = ['cost', 'value', 'insured'];

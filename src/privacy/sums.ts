@@ -1,5 +1,5 @@
 import { placesOf } from '../core/money/currencies.ts';
-import type { Money } from '../core/money/money.ts';
+import { parseMoney, type Money } from '../core/money/money.ts';
 import { currencyOf } from './currencies.ts';
 import { spelledNumbers } from './spelled-numbers.ts';
 
@@ -47,6 +47,8 @@ export function sumsFor(sums: readonly PrivateSum[]): SumSearch {
 
 function figuresOf({ minor, currency }: Money): readonly string[] {
   const places = placesOf(currency);
+  // Old money that is no whole number of new pence: £1 2s 6d is £1.125.
+  if (!Number.isInteger(minor)) return [String(Number((minor / 10 ** places).toFixed(5))).replace('.', '')];
   const all = String(minor).padStart(places + 1, '0');
   const part = all.slice(all.length - places);
   const isWhole = places > 0 && /^0+$/.test(part);
@@ -66,7 +68,29 @@ export function sumsIn(
       if (found.has(sum) || !amount.units.some((one) => Math.abs(one - value) < 1e-6)) continue;
       if (isPriced(letters, amount, sum.money.currency, value)) found.set(sum, amount.at);
     }
+  const old = new Map([...search.values()].flat().map((sum) => [sum.money.minor, sum]));
+  for (const { at, minor, isSure } of oldMoneyIn(letters)) {
+    const sum = old.get(minor);
+    if (sum?.money.currency !== 'GBP' || found.has(sum)) continue;
+    if (isSure || PRICED.test(letters.slice(Math.max(0, at - 60), at))) found.set(sum, at);
+  }
   return [...found].map(([sum, at]) => ({ sum, at }));
+}
+
+/** Pounds, shillings and pence, or guineas: `£1 2s 6d`, `£1/2/6`, `12 1/2 gns`, `2/6`. */
+const OLD_MONEY = /(?:£ ?)?\d(?:[\d ,/¼½¾-]|(?<=[\d ¼½¾])(?:s|d|gns?|guineas?)\b\.?)*/g;
+const QUARTERS: Readonly<Record<string, string>> = { '1⁄4': ' ¼ ', '1⁄2': ' ½ ', '3⁄4': ' ¾ ' };
+
+/** What stands in old money in a text; a bare `2/6` may be a reference, and is sure only with the sign of a pound. */
+function* oldMoneyIn(
+  letters: string,
+): Generator<{ readonly at: number; readonly minor: number; readonly isSure: boolean }> {
+  const text = letters.replace(/[13]⁄[24]/g, (quarter) => QUARTERS[quarter] ?? quarter);
+  for (const { 0: run, index: at } of text.matchAll(OLD_MONEY)) {
+    if (!/[sdg/]/.test(run)) continue;
+    const money = parseMoney(run.replace(/[ ,/-]+$/, ''));
+    if (money.ok && money.value.currency === 'GBP') yield { at, minor: money.value.minor, isSure: /[£sdg]/.test(run) };
+  }
 }
 
 /** Figures, with what stands between them, as far as they may be one number. */

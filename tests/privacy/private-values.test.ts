@@ -118,6 +118,10 @@ const SUMS = [
   ['JPY 12500', 'for ¥12,500', true],
   ['CAD 1250', 'for $1,250', true],
   ['DEM 850', 'für 850 Mark', true],
+  ['£1 2s 6d', 'I paid £1 2s 6d for it', true],
+  ['£1 2s 6d', 'I paid £1/2/6 for it', true],
+  ['12½ gns', 'I paid 12½ gns for it', true],
+  ['12½ gns', 'it cost £13.125', true],
 ] as const;
 
 test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async ([cost, story, isFound]) => {

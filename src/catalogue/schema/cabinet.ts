@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { parseMoney } from '../../core/money/money.ts';
 import { field, words } from './fields.ts';
 
 const within = z.strictObject({ name: words, in: words });

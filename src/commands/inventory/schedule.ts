@@ -2,8 +2,7 @@ import type { Catalogue, Piece } from '../../catalogue/catalogue.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import type { PieceFields } from '../../catalogue/schema/piece.ts';
-import { formatMoney } from '../../core/money/format-money.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { addMinor, formatMoney, parseMoney } from '../../core/money/money.ts';
 import { formatChain } from '../../core/provenance/format-chain.ts';
 import type { Link } from '../../core/provenance/provenance.ts';
 
@@ -157,7 +156,7 @@ function total(cells: readonly string[]): string {
   const sums = new Map<string, number>();
   for (const cell of cells) {
     const money = parseMoney(cell);
-    if (money.ok) sums.set(money.value.currency, (sums.get(money.value.currency) ?? 0) + money.value.minor);
+    if (money.ok) sums.set(money.value.currency, addMinor(sums.get(money.value.currency) ?? 0, money.value.minor));
   }
   return [...sums].map(([currency, minor]) => formatMoney({ currency, minor })).join(' and ');
 }

@@ -1,4 +1,4 @@
-import { formatMoney } from '../../core/money/format-money.ts';
+import { formatMoney } from '../../core/money/money.ts';
 import type { Offer } from '../../core/plan/offer.ts';
 import type { Wanted } from '../../core/sets/set-state.ts';
 import type { SetsPlan } from './plan-sets.ts';

@@ -3,7 +3,7 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
 import type { Grade, ScaleId } from '../../core/grade/grade.ts';
 import { isCurrency } from '../../core/money/currencies.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { parseMoney } from '../../core/money/money.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { GuidePrice } from '../../core/plan/offers-from-guide.ts';
@@ -51,7 +51,8 @@ function readRow(row: Readonly<Record<string, string>>, scale: ScaleId | undefin
   const { latest } = dated.value;
   if (typeof latest !== 'number')
     return refuse(`"${date}" does not say in which year the price was true. Write 2025 or 2025-02-15.`);
-  const price = { low: least.value.minor, high: most.value.minor };
+  // A plan counts whole pence; a price of old pence is rounded up, so that it is never over budget.
+  const price = { low: Math.ceil(least.value.minor), high: Math.ceil(most.value.minor) };
   return good({ place, grade, graded: graded.value, price, currency, source, year: latest });
 }
 

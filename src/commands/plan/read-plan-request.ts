@@ -1,5 +1,5 @@
 import { nearestName } from '../../catalogue/nearest.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { parseMoney } from '../../core/money/money.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { Purse } from '../../core/plan/offer.ts';
@@ -50,7 +50,7 @@ export function readPlanRequest(flags: PlanFlags, knownSets: readonly string[]):
     return refuse(`There is no set "${unknown}". ${nearest === null ? known : `Write --set ${nearest}.`}`);
   }
   return good({
-    purse: { budget: budget.value.minor, purchases: purchases.value, years: years.value },
+    purse: { budget: Math.floor(budget.value.minor), purchases: purchases.value, years: years.value },
     currency: budget.value.currency,
     sets: sets.length === 0 ? null : [...new Set(sets)],
     fewerAndBetter: flags['fewer-and-better'] ?? false,

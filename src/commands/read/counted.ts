@@ -1,6 +1,5 @@
 import { dieEstimate, formatDieEstimate } from '../../core/dies/estimate.ts';
-import { formatMoney } from '../../core/money/format-money.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { formatMoney, parseMoney } from '../../core/money/money.ts';
 import { parseRarity, rarityOf } from '../../core/rarity/parse-rarity.ts';
 import { rarityScale } from '../../core/rarity/scales.ts';
 import { answer, ofOneText } from './kind.ts';

@@ -1,4 +1,4 @@
-import type { Money } from '../money/money.ts';
+import { addMinor, type Money } from '../money/money.ts';
 import { daysOf, LIFE_EVENTS } from './life.ts';
 import type { Course, LifeEvent, LifeFault } from './life.ts';
 
@@ -42,8 +42,8 @@ export function moneyByYear(events: readonly LifeEvent[], deals: readonly Deal[]
   const add = (year: string, { currency, minor }: Pick<Money, 'currency' | 'minor'>, isCost: boolean): void => {
     const key = `${year} ${currency}`;
     const held = sums.get(key) ?? { cost: 0, proceeds: 0 };
-    if (isCost) held.cost += minor;
-    else held.proceeds += minor;
+    if (isCost) held.cost = addMinor(held.cost, minor);
+    else held.proceeds = addMinor(held.proceeds, minor);
     sums.set(key, held);
   };
   const priced = new Map(deals.flatMap(({ deal, total }) => (total === null ? [] : [[deal, total] as const])));
@@ -128,7 +128,7 @@ export function dealFaults(events: readonly LifeEvent[], deals: readonly Deal[])
           says: `The deal ${deal} is in ${total.currency}, and a share of it in ${other.currency}. Write both in one.`,
         },
       ];
-    const sum = shares.reduce((all, { minor }) => all + minor, 0);
+    const sum = shares.reduce((all, { minor }) => addMinor(all, minor), 0);
     if (sum > total.minor || (shares.length === parts.length && sum !== total.minor))
       return [
         {

@@ -1,2 +1,131 @@
-/** An amount in the smallest unit of its currency (pence, cents), with the ISO 4217 code and the text as written. */
+import { tidy } from '../measures/amount.ts';
+import type { Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import { SIGNS, isCurrency, isDollar, placesOf } from './currencies.ts';
+import { formatSterling, parseSterling } from './sterling.ts';
+
+/**
+ * An amount in the smallest unit of its currency (pence, cents), with the ISO 4217 code and the text as written. It is a
+ * whole number but in old British money, where it is exact in forty-eighths: a farthing is 5/48 of a new penny. Amounts
+ * are added by `addMinor`, so that equal sums are equal numbers.
+ */
 export type Money = { readonly minor: number; readonly currency: string; readonly text: string };
+
+/** Into how many parts a smallest unit is divided, so that a farthing is a whole number of them. */
+const PARTS = 48;
+
+/** The sum of two amounts in smallest units, exact to the forty-eighth. */
+export function addMinor(one: number, other: number): number {
+  return (Math.round(one * PARTS) + Math.round(other * PARTS)) / PARTS;
+}
+
+/**
+ * The code and the amount, with the places its currency has: `GBP 1234.50`, `JPY 500`. What is no whole number of new pence
+ * is written in old money, `£1 2s 6d`; a sum of both as `GBP 4.01 and 3½d`. It reads back to the same amount.
+ */
+export function formatMoney({ minor, currency }: Pick<Money, 'minor' | 'currency'>): string {
+  if (minor < 0) return `-${formatMoney({ minor: -minor, currency })}`;
+  const parts = Math.round(minor * PARTS);
+  if (parts % PARTS === 0) return formatWhole(parts / PARTS, currency);
+  if (parts % 5 === 0) return formatSterling(parts / 5);
+  // The fewest farthings that leave whole new pence: 29 is the inverse of 5 among 48.
+  const farthings = (parts * 29) % PARTS;
+  return `${formatWhole((parts - farthings * 5) / PARTS, currency)} and ${formatSterling(farthings)}`;
+}
+
+function formatWhole(minor: number, currency: string): string {
+  const places = placesOf(currency);
+  const digits = String(minor).padStart(places + 1, '0');
+  const whole = digits.slice(0, digits.length - places);
+  return places === 0 ? `${currency} ${whole}` : `${currency} ${whole}.${digits.slice(-places)}`;
+}
+
+const HOW = 'Write the amount with its currency: £5.00, GBP 5.00 or EUR 1234.50';
+
+/** Coins that lists and laws count in; a price in them is a fact of history. */
+const COINS =
+  /^(?:reale?s?|escudos?|maraved[ií]s?|solid[ui]s?|denarii|denar(?:ius)?|drachm(?:s|ae?)?|ducats?|dukaten|florins?|thalers?|taler|groschen|kreuzer|pfennige?|livres?|sols?|sous?|deniers?|scudi|testoons?|crowns?|sovereigns?|nobles?|dinars?|dirhams?|mohurs?|rupees?|pagodas?|cash|talents?)\.?$/iu;
+
+/** `45,- €`: no cents. */
+const NOTHING_AFTER = /(?<=\d)[.,] ?-{1,2}(?=\D*$)/u;
+
+const PLAIN = /^(\d+)(?:([.,])(\d+))?$/u;
+const GROUPED = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,3}))?$/u;
+
+/** The figures before and after the point, thousands signs gone; null when it cannot be told which sign is the point. */
+function figures(amount: string, places: number): { readonly whole: string; readonly part: string } | null {
+  const [, whole, sign, part = ''] = PLAIN.exec(amount) ?? [];
+  const [, first = '', groups, between, point, rest = ''] = GROUPED.exec(amount) ?? [];
+  if (whole !== undefined && (groups === undefined || (sign === '.' && places === 3))) return { whole, part };
+  // Three figures after one point are thousands on the Continent and thousandths in Britain; after one comma, thousands.
+  if (whole !== undefined && (sign === '.' || places === 3)) return null;
+  if (groups === undefined || between === point) return null;
+  return { whole: first + groups.replace(/\D/gu, ''), part: rest };
+}
+
+/** The currency a text begins or ends with, and the amount between. */
+function takeCurrency(
+  text: string,
+  dollar: string | undefined,
+): { readonly currency: string; readonly amount: string } | string {
+  const [, before = '', amount = '', after = ''] = /^([^\d]*?)\s*(\d(?:.*\d)?)\s*([^\d]*)$/su.exec(text) ?? [];
+  const named = [before.trim(), after.trim()].filter((word) => word !== '' && word !== '-' && word !== '.-');
+  if (amount === '') return `"${text}" has no amount. ${HOW}.`;
+  if (named.length === 0) return `"${text}" does not say in which currency. ${HOW}.`;
+  const home = isDollar(dollar) ? dollar : undefined;
+  if (named.includes('$') && home === undefined && !named.some((word) => isCurrency(word.toUpperCase())))
+    return `"${text}" does not say which dollar. Write USD, CAD, AUD or another before the amount: USD ${amount}.`;
+  const currencies = named
+    .filter((word) => word !== '$' || home !== undefined || named.length === 1)
+    .map((word) => (word === '$' ? (home ?? '') : (SIGNS[word.toUpperCase()] ?? word.toUpperCase())));
+  const coin = named.find((word) => COINS.test(word));
+  if (coin !== undefined)
+    return `"${coin}" are coins, and no currency to keep books in. Write what was paid: £5.00, GBP 5.00 or EUR 1234.50.`;
+  const unknown = currencies.find((code) => !isCurrency(code));
+  if (unknown === '-' || /^-|-$/u.test(before.trim()))
+    return `"${text}" is less than nothing. Write what was paid: £5.00.`;
+  if (unknown !== undefined)
+    return `"${unknown}" is no currency that can be told from others. Write its three letters: GBP, USD, EUR, JPY.`;
+  const [currency = '', second = currency] = currencies;
+  if (second !== currency) return `"${text}" names two currencies. ${HOW}.`;
+  return { currency, amount };
+}
+
+/**
+ * Reads `£5.00`, `GBP 5`, `1,234.50 USD`, `€ 1.234,50`, pounds, shillings and pence (`£1 2s 6d`, `2/6`) and guineas. The
+ * amount is exact: no more places than the currency has. A bare `$` asks which, unless the currency of the cabinet,
+ * `dollar`, is one.
+ */
+export function parseMoney(text: string, { dollar }: { readonly dollar?: string | undefined } = {}): Outcome<Money> {
+  const written = text.trim();
+  const plain = tidy(text).replace(NOTHING_AFTER, '');
+  if (written.length > 60) return refuse(`An amount of money is short; this has ${written.length} characters. ${HOW}.`);
+  const old = parseSterling(plain) ?? bothMoneys(plain);
+  if (old !== null) return old.ok ? good({ ...old.value, text: written }) : old;
+  const taken = takeCurrency(plain, dollar);
+  if (typeof taken === 'string') return refuse(taken);
+  const places = placesOf(taken.currency);
+  const read = figures(taken.amount, places);
+  if (read === null)
+    return refuse(
+      `It is not clear which sign in "${written}" is the decimal point. Write it without thousands: 1234.50.`,
+    );
+  if (read.part.length > places && !/^0*$/u.test(read.part.slice(places))) {
+    const kept = places === 0 ? read.whole : `${read.whole}.${read.part.slice(0, places)}`;
+    return refuse(
+      `${taken.currency} has ${places === 0 ? 'no' : places} decimal places; this has ${read.part.length}. Write ${taken.currency} ${kept}.`,
+    );
+  }
+  const minor = Number(read.whole + read.part.slice(0, places).padEnd(places, '0'));
+  if (!Number.isSafeInteger(minor)) return refuse(`"${written}" is more money than there is. ${HOW}.`);
+  return good({ minor, currency: taken.currency, text: written });
+}
+
+/** `GBP 4.01 and 3½d`: a sum of new money and old. */
+function bothMoneys(text: string): Outcome<Omit<Money, 'text'>> | null {
+  const [first, second, ...more] = text.split(' and ');
+  if (first === undefined || second === undefined || more.length > 0) return null;
+  const [decimal, old] = [parseMoney(first), parseSterling(second)];
+  if (!decimal.ok || !old?.ok || decimal.value.currency !== old.value.currency) return null;
+  return good({ minor: addMinor(decimal.value.minor, old.value.minor), currency: old.value.currency });
+}

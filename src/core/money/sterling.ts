@@ -1,69 +1,78 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
 
-const FORMS = [
-  /^£\s*(\d+)[\s.,-]+(\d+)\s*s\.?(?:[\s,]*(\d+)\s*d\.?)?$/iu,
-  /^£\s*(\d+)\s*[/-]\s*(\d+)\s*[/-]\s*(\d+|-)$/u,
-  /^()(\d+)\s*s\.?(?:[\s,]*(\d+)\s*d\.?)?$/iu,
-  /^()(\d+)\/(\d+|-)$/u,
-  /^()()(\d+)\s*d\.?$/iu,
-];
-
+/**
+ * New pence in a farthing. The old pound had 240 pence (until 15 February 1971), 2.4 to a new penny (Decimal Currency Act
+ * 1969), and four farthings to the penny.
+ */
+const NEW_PENCE_IN_FARTHING = { above: 5, below: 48 };
 /** A guinea has been 21 shillings since 1717 (proclamation of 22 December), and prices were named in them until 1971. */
-const GUINEAS = /^(\d+)?\s*(½|1\/2)?\s*(?:guineas?|gns?\.?)$/iu;
-const PENCE_IN_A_GUINEA = 105;
-/** Farthings of a penny are never a whole number of new pence. */
-const FARTHINGS = /^(.*?)(\d*)\s*(?:[¼½¾]|\b[13]\/[24])\s*d\.?$/iu;
+const FARTHINGS_IN_A_GUINEA = 21 * 48;
+const QUARTERS: Readonly<Record<string, number>> = { '¼': 1, '1/4': 1, '½': 2, '1/2': 2, '¾': 3, '3/4': 3 };
 
-/** Pence of the old pound (240 to the pound, before 15 February 1971) that make five new ones twelve. */
-const OLD_PENCE = 12;
-const NEW_PENCE = 5;
+const QUARTER = String.raw`(¼|½|¾|(?<!\d)[13]\/4|(?<!\d)1\/2)`;
+const POUNDS = String.raw`£\s*(\d{1,3}(?:,\d{3})+|\d+)`;
+const PENCE = String.raw`(\d*)\s*${QUARTER}?\s*d\.?`;
+const AFTER = String.raw`(?:[\s,.-]*${PENCE})?`;
+/** Pounds, shillings, pence and quarters of a penny, each a group that may be empty. */
+const FORMS = [
+  new RegExp(String.raw`^${POUNDS}[\s.,-]+(\d+)\s*s\.?${AFTER}$`, 'iu'),
+  new RegExp(String.raw`^${POUNDS}[\s.,-]+()${PENCE}$`, 'iu'),
+  new RegExp(String.raw`^${POUNDS}\s*[/-]\s*(\d+|-)\s*[/-]\s*(?:(\d+)\s*(¼|½|¾)?|-)$`, 'u'),
+  new RegExp(String.raw`^()(\d+)\s*s\.?${AFTER}$`, 'iu'),
+  /^()(\d+)\/(?:(\d+)\s*(¼|½|¾)?|-)$/u,
+  new RegExp(String.raw`^()()${PENCE}$`, 'iu'),
+];
+const GUINEAS = new RegExp(String.raw`^(\d+)?\s*${QUARTER}?\s*(?:guineas?|gns?\.?)$`, 'iu');
+
+type Sterling = { readonly minor: number; readonly currency: 'GBP' };
 
 /**
- * Reads `£1 2s 6d`, `£1/2/6`, `12s 6d`, `5/6`, `10/-`, `5 guineas` and `50p` into new pence: 2.4 old ones to one (Decimal Currency Act 1969).
- * Null when the text is not of that form; a sum that is not a whole number of new pence is refused, not rounded.
+ * Reads `£1 2s 6d`, `£1/2/6`, `12s 6d`, `2/6`, `10/-`, `½d`, `12½ gns` and `50p` into new pence, exactly. Null when the text
+ * is not of that form.
  */
-export function parseSterling(text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> | null {
+export function parseSterling(text: string): Outcome<Sterling> | null {
   const newPence = /^(\d{1,9})\s*p\.?$/iu.exec(text)?.[1];
   if (newPence !== undefined) return good({ minor: Number(newPence), currency: 'GBP' });
-  const guineas = GUINEAS.exec(text);
-  if (guineas !== null && (guineas[1] ?? guineas[2]) !== undefined)
-    return inGuineas(Number(guineas[1] ?? 0) + (guineas[2] === undefined ? 0 : 0.5), text);
-  if (FARTHINGS.test(text))
-    return refuse(
-      `"${text}" has a part of an old penny, which is not a whole number of new pence. Write the nearest, such as £0.01, as you keep your books.`,
-    );
+  const [guineas, whole, part] = GUINEAS.exec(text) ?? [];
+  if (guineas !== undefined && (whole ?? part) !== undefined)
+    return ofFarthings(number(whole) * FARTHINGS_IN_A_GUINEA + (quarters(part) * FARTHINGS_IN_A_GUINEA) / 4, text);
   const found = FORMS.map((form) => form.exec(text)).find((match) => match !== null);
   if (found === undefined) return null;
-  const [, pounds, shillings, pence] = found;
-  const [l, s, d] = [pounds, shillings, pence].map((figures) =>
-    figures === undefined || figures === '' || figures === '-' ? 0 : Number(figures),
-  );
-  if (l === undefined || s === undefined || d === undefined) return null;
+  const [, pounds, shillings, pence, quarter] = found;
+  // A "d" with no number before it is no sum.
+  if (/^\D*$/u.test(text) && quarter === undefined) return null;
+  const [l, s, d] = [number(pounds), number(shillings), number(pence)];
   if (s > 19 && l > 0)
     return refuse(
       `There are twenty shillings in a pound; "${text}" has ${s}. Write £${l + Math.floor(s / 20)} ${s % 20}s ${d}d.`,
     );
-  if (d > 11)
+  if (d > 11 && (l > 0 || s > 0))
     return refuse(
       `There are twelve pence in a shilling; "${text}" has ${d}. Write ${s + Math.floor(d / 12)}s ${d % 12}d.`,
     );
-  const old = l * 240 + s * 12 + d;
-  if (!Number.isSafeInteger(old * NEW_PENCE)) return refuse(`"${text}" is more money than there is. Write £1 2s 6d.`);
-  const exact = (old * NEW_PENCE) / OLD_PENCE;
-  if (Number.isInteger(exact)) return good({ minor: exact, currency: 'GBP' });
-  const below = (Math.floor(exact) / 100).toFixed(2);
-  return refuse(
-    `"${text}" is £${(exact / 100).toFixed(5).replace(/0+$/u, '')} in decimal money, not a whole number of pence. Write £${below}, or the next penny, as you keep your books.`,
-  );
+  return ofFarthings((l * 240 + s * 12 + d) * 4 + quarters(quarter), text);
 }
 
-function inGuineas(guineas: number, text: string): Outcome<{ readonly minor: number; readonly currency: 'GBP' }> {
-  const minor = guineas * PENCE_IN_A_GUINEA;
-  if (Number.isSafeInteger(2 * minor) && !Number.isInteger(minor))
-    return refuse(
-      `"${text}" is £${(minor / 100).toFixed(3)} in decimal money, not a whole number of pence. Write £${(Math.floor(minor) / 100).toFixed(2)}, or the next penny, as you keep your books.`,
-    );
-  if (!Number.isSafeInteger(minor)) return refuse(`"${text}" is more money than there is. Write £1 2s 6d.`);
-  return good({ minor, currency: 'GBP' });
+function number(figures = ''): number {
+  return figures === '' || figures === '-' ? 0 : Number(figures.replaceAll(',', ''));
+}
+
+function quarters(written = ''): number {
+  return QUARTERS[written] ?? 0;
+}
+
+function ofFarthings(farthings: number, text: string): Outcome<Sterling> {
+  const { above, below } = NEW_PENCE_IN_FARTHING;
+  if (!Number.isSafeInteger(farthings * above * below))
+    return refuse(`"${text}" is more money than there is. Write £1 2s 6d.`);
+  return good({ minor: (farthings * above) / below, currency: 'GBP' });
+}
+
+/** `£1 2s 6d`, `1s 1½d`, `¾d`. */
+export function formatSterling(farthings: number): string {
+  const [l, s, d] = [Math.floor(farthings / 960), Math.floor(farthings / 48) % 20, Math.floor(farthings / 4) % 12];
+  const quarter = ['', '¼', '½', '¾'][farthings % 4] ?? '';
+  const pence = d > 0 || quarter !== '' ? `${d > 0 ? String(d) : ''}${quarter}d` : '';
+  return [l > 0 ? `£${String(l)}` : '', s > 0 ? `${String(s)}s` : '', pence].filter((part) => part !== '').join(' ');
 }

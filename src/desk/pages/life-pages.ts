@@ -7,7 +7,7 @@ import type { TotalGroup } from '../../catalogue/totals.ts';
 import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
 import { courseOf, LIFE_EVENTS } from '../../core/life/life.ts';
 import type { LifeEvent } from '../../core/life/life.ts';
-import { formatMoney } from '../../core/money/format-money.ts';
+import { formatMoney } from '../../core/money/money.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
 import type { Desk } from '../desk.ts';
 import { postForm } from '../frame.ts';

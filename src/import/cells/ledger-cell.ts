@@ -1,5 +1,4 @@
-import { formatMoney } from '../../core/money/format-money.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { formatMoney, parseMoney } from '../../core/money/money.ts';
 import type { Settings } from '../columns/mapping.ts';
 import type { LedgerField } from '../columns/targets.ts';
 import { SUMS } from '../columns/targets.ts';

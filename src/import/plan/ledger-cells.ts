@@ -1,5 +1,5 @@
 import { parseDate } from '../../core/dating/parse-date.ts';
-import { parseMoney } from '../../core/money/parse-money.ts';
+import { parseMoney } from '../../core/money/money.ts';
 import { isOwnColumn } from '../../catalogue/ledger-and-guide.ts';
 import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 import type { UnreadCell } from './draft.ts';

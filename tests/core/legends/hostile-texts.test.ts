@@ -4,7 +4,7 @@ import { matchMask } from '../../../src/core/legends/match-mask.ts';
 import { normalLegend } from '../../../src/core/legends/normal-legend.ts';
 import { parseLegend } from '../../../src/core/legends/parse-legend.ts';
 import { suggestReading } from '../../../src/core/legends/suggest-reading.ts';
-import { parseMoney } from '../../../src/core/money/parse-money.ts';
+import { parseMoney } from '../../../src/core/money/money.ts';
 import { parseRarity } from '../../../src/core/rarity/parse-rarity.ts';
 import { parseReference } from '../../../src/core/references/parse-reference.ts';
 import { processorMilliseconds } from '../cost-of.ts';

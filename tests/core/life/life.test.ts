@@ -3,7 +3,7 @@ import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { dealFaults, dueBack, moneyByYear, piecesByYear } from '../../../src/core/life/accounts.ts';
 import { courseOf, inOrderOfTime, LIFE_EVENTS, statusOf } from '../../../src/core/life/life.ts';
 import type { LifeEvent, LifeEventName } from '../../../src/core/life/life.ts';
-import { parseMoney } from '../../../src/core/money/parse-money.ts';
+import { parseMoney } from '../../../src/core/money/money.ts';
 
 const date = (text: string) => {
   const read = parseDate(text, { dateOf: 'event' });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { formatWeight, parseWeight } from '../../../src/core/measures/parse-weight.ts';
 import { parseAxis } from '../../../src/core/measures/parse-axis.ts';
 import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';
-import { parseMoney } from '../../../src/core/money/parse-money.ts';
+import { parseMoney } from '../../../src/core/money/money.ts';
 import { AXES, FINENESSES, SUMS, WEIGHTS } from '../../published/unit-questions.ts';
 
 test.for(WEIGHTS)('weight %s is %s g (%s)', ([write, grams]) => {

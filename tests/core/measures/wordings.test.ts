@@ -3,8 +3,7 @@ import { formatAxis, parseAxis } from '../../../src/core/measures/parse-axis.ts'
 import { formatLength, parseLength } from '../../../src/core/measures/parse-length.ts';
 import { formatWeight, parseWeight } from '../../../src/core/measures/parse-weight.ts';
 import { formatFineness, parseFineness } from '../../../src/core/metal/parse-fineness.ts';
-import { formatMoney } from '../../../src/core/money/format-money.ts';
-import { parseMoney } from '../../../src/core/money/parse-money.ts';
+import { formatMoney, parseMoney } from '../../../src/core/money/money.ts';
 import type { Outcome } from '../../../src/core/outcome.ts';
 import {
   AXIS_WORDINGS,

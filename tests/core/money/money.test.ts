@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { formatMoney } from '../../../src/core/money/format-money.ts';
-import { parseMoney } from '../../../src/core/money/parse-money.ts';
+import { addMinor, formatMoney, parseMoney } from '../../../src/core/money/money.ts';
 
 const ISO = 'ISO 4217, list one: minor unit';
 const ACT = 'Decimal Currency Act 1969 (c. 19), s. 1 and sch. 1: 240 old pence to the pound of 100';
@@ -41,14 +40,59 @@ test.for([
   ['JPY 5.5', 'no decimal places'],
   ['-£5', 'less than nothing'],
   ['£5 USD', 'two currencies'],
-  ['5/6', '£0.275'],
-  ['£1 2s 6d', '£1.125'],
   ['£1 25s', 'twenty shillings'],
   ['2s 13d', 'twelve pence'],
   [`£${'9'.repeat(20)}`, 'more money than there is'],
 ] as const)('%s asks: %s', ([text, says]) => {
   const outcome = parseMoney(text);
   expect(outcome.ok ? 'read' : outcome.problem).toContain(says);
+});
+
+test.for([
+  ['£1 2s 6d', 112.5, '£1 2s 6d'],
+  ['£1/2/6', 112.5, '£1 2s 6d'],
+  ['£1-2-6', 112.5, '£1 2s 6d'],
+  ['15s. 6d.', 77.5, '15s 6d'],
+  ['2/6', 12.5, '2s 6d'],
+  ['5/6', 27.5, '5s 6d'],
+  ['1/1½', 5.625, '1s 1½d'],
+  ['½d', 10 / 48, '½d'],
+  ['2½d.', 50 / 48, '2½d'],
+  ['6d', 2.5, '6d'],
+  ['18d', 7.5, '1s 6d'],
+  ['£1,200 10s 6d', 120_052.5, '£1200 10s 6d'],
+  ['12½ gns', 1312.5, '£13 2s 6d'],
+  ['12 1/2 guineas', 1312.5, '£13 2s 6d'],
+  ['½ guinea', 52.5, '10s 6d'],
+  ['21 gns', 2205, 'GBP 22.05'],
+  ['£42 0s 0d', 4200, 'GBP 42.00'],
+] as const)('%s is exactly %s new pence and printed %s (Decimal Currency Act 1969)', ([text, minor, printed]) => {
+  const outcome = parseMoney(text);
+  expect(outcome).toMatchObject({ ok: true, value: { minor, currency: 'GBP' } });
+  expect(formatMoney({ minor, currency: 'GBP' })).toBe(printed);
+});
+
+test('sums of new money and old are exact, whatever the order', () => {
+  fc.assert(
+    fc.property(
+      fc.array(
+        fc.oneof(
+          fc.nat(10_000).map((pence) => pence),
+          fc.nat(96_000).map((farthings) => (farthings * 5) / 48),
+        ),
+      ),
+      (amounts) => {
+        const forwards = amounts.reduce(addMinor, 0);
+        expect([...amounts].reverse().reduce(addMinor, 0)).toBe(forwards);
+        expect(parseMoney(formatMoney({ minor: forwards, currency: 'GBP' }))).toMatchObject({
+          value: { minor: forwards },
+        });
+      },
+    ),
+  );
+  // A pound, half a crown and a penny three farthings: 100 + 12½ + 1.75 × 5/12 × … new pence, by the Act.
+  expect(formatMoney({ minor: addMinor(addMinor(100, 12.5), (7 * 5) / 48), currency: 'GBP' })).toBe('£1 2s 7¾d');
+  expect(formatMoney({ minor: addMinor(401, (14 * 5) / 48), currency: 'GBP' })).toBe('GBP 4.01 and 3½d');
 });
 
 test('there and back, in currencies of two, three and no places', () => {

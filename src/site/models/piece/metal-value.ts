@@ -4,7 +4,7 @@ import { notAsStruck } from '../../../core/metal/as-struck.ts';
 import { fineMetal } from '../../../core/metal/fine-metal.ts';
 import { metalValue } from '../../../core/metal/metal-value.ts';
 import type { MetalPrice } from '../../../core/metal/metal-value.ts';
-import { formatMoney } from '../../../core/money/format-money.ts';
+import { formatMoney } from '../../../core/money/money.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { pieceWords } from '../../words/piece.ts';
