@@ -1,7 +1,8 @@
-import { chmod, mkdir, readdir } from 'node:fs/promises';
+import { chmod, readdir } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { changeCabinet, recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { isCode, makeFolder } from '../catalogue/keep/fault-sentence.ts';
 import { cabinetSchema } from '../catalogue/schema/cabinet.ts';
 import { good } from '../core/outcome.ts';
 import { filesOfNewCabinet } from './begin/new-cabinet.ts';
@@ -36,14 +37,12 @@ if (folder === undefined || more.length > 0)
 const into = resolve(folder);
 const shown = relative(process.cwd(), into) || '.';
 await recoverCabinet(into);
-const held = await readdir(into, { recursive: true }).catch((error: unknown) =>
-  error instanceof Error && 'code' in error && error.code === 'ENOENT'
-    ? []
-    : endWith(`${shown} is not a folder that can be read. Choose a new one.`),
+const held = await readdir(into, { recursive: true, withFileTypes: true }).catch((error: unknown) =>
+  isCode(error, 'ENOENT') ? [] : endWith(`${shown} is not a folder that can be read. Choose a new one.`),
 );
-// What a begin that was stopped leaves: its lock and an empty journal.
-const OURS = /^private([/\\](\.gitignore|undo|\.lock([/\\].*)?))?$/;
-if (held.some((name) => !OURS.test(name)))
+// What a begin that was stopped leaves: empty folders, its lock and an empty journal.
+const OURS = /^private[/\\](\.gitignore|\.lock[/\\].*)$/;
+if (held.some((one) => !one.isDirectory() && !OURS.test(relative(into, join(one.parentPath, one.name)))))
   endWith(`The folder ${shown} holds something already, and nothing was written. Choose a new one.`);
 
 const form = cabinetSchema.shape;
@@ -90,7 +89,7 @@ const withLists =
     )));
 
 const files = await filesOfNewCabinet({ title, keeper, language, currency, address: address || null, withLists });
-await mkdir(into, { recursive: true });
+await makeFolder(into);
 const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (changes) => {
   for (const { file, text } of files) await changes.create(file, text);
   return good(files.length);

@@ -1,8 +1,9 @@
-import { mkdir, readdir, stat } from 'node:fs/promises';
+import { readdir, stat } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
 import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
+import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
 import { newEntryId } from '../catalogue/keep/journal.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import { good } from '../core/outcome.ts';
@@ -11,7 +12,6 @@ import { planBringing } from '../photographs/bring/plan-bringing.ts';
 import type { Bringing, LeftOut } from '../photographs/bring/plan-bringing.ts';
 import { tidyCopy } from '../photographs/bring/tidy-copy.ts';
 import { twoFaces } from '../photographs/bring/two-faces.ts';
-import { writeWhole } from '../photographs/cache/picture-cache.ts';
 import { reviewPage } from '../photographs/verify/review-page.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
@@ -46,8 +46,7 @@ if (values.undo === true) await undoLast(cabinet, 'npm run photos', true);
 
 if (values.review === true) {
   const html = await reviewPage(readCabinet(folder).records.pieces, cabinet.at, progressLine('Photographs'));
-  await mkdir(join(cabinet.at, 'private'), { recursive: true });
-  await writeWhole(join(cabinet.at, REVIEW), html);
+  await writeWhole(join(cabinet.at, REVIEW), html, PRIVATE_FILE);
   process.stdout.write(
     `Open ${join(cabinet.shown, REVIEW)} in a browser. It lies in private/, and is never published.\n`,
   );
@@ -97,9 +96,11 @@ for (const [index, bringing] of plan.brought.entries()) {
 }
 for (const path of placed) say(`${path} said where it was taken. The copy does not.`);
 for (const left of failed) say(`${left.from} was not copied.\n  ${left.because}`);
-say(
-  `${counted(written.length)} copied into ${cabinet.shown}, upright, with nothing in them but the pixels. Take them away again: npm run photos -- --undo`,
-);
+if (written.length === 0) say('Nothing was copied.');
+else
+  say(
+    `${counted(written.length)} copied into ${cabinet.shown}, upright, with nothing in them but the pixels. Take them away again: npm run photos -- --undo`,
+  );
 process.exitCode = failed.length === 0 ? 0 : 1;
 
 async function bring({ from: path, piece, face }: Bringing): Promise<void> {

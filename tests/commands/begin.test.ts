@@ -35,6 +35,12 @@ test('with the lists it holds those of the demo, and still no problem', async ()
   expect(records.named.rulers).toEqual((await checkCabinet('content', PRIVACY)).records.named.rulers);
 });
 
+test('what a begin that was stopped leaves is in nobody’s way', async () => {
+  for (const folder of ['rulers', 'pieces/example', 'private/.lock', 'private/undo']) await mkdir(join(into, folder), { recursive: true }); // prettier-ignore
+  await writeFile(join(into, 'private/.gitignore'), '*\n');
+  expect(begin(into, '--title', 'Coins', '--keeper', 'A. N. Other')).toMatchObject({ status: 0, stderr: '' });
+});
+
 test('a folder that holds something is left as it is', async () => {
   await mkdir(into);
   await writeFile(join(into, 'list.txt'), 'mine');

@@ -14,6 +14,7 @@ import {
   PRIVATE_FILE,
   removeIfEmpty,
   sweep,
+  unfinishedIn,
   writeBeside,
 } from './flush.ts';
 import type { ChangedFile, EntryKind } from './journal.ts';
@@ -112,11 +113,12 @@ async function changeUnderLock<T>(
 }
 
 /**
- * Takes back what a killed command left half-done. For commands that only read: the others do it by themselves. Leaves alone a
- * cabinet that is being changed, and one that may not be written to.
+ * Takes back what a killed command left half-done, and sweeps what it left half-written. For commands that only read: the others
+ * do it by themselves. Leaves alone a cabinet that is being changed, and one that may not be written to.
  */
 export async function recoverCabinet(at: string, tell: (sentence: string) => void = tellAloud): Promise<void> {
-  if ((await openEntries(at)).length === 0 || (await isHeld(lockOf(at)))) return;
+  const isWhole = (await openEntries(at)).length === 0 && (await unfinishedIn(at)).length === 0;
+  if (isWhole || (await isHeld(lockOf(at)))) return;
   const lock = { folder: lockOf(at), thing: at, wait: 0 };
   await withLock(lock, 'the recovery', () => recoverNow(at, tell)).catch((error: unknown) => {
     if (faultSentence(error) === null) throw error;

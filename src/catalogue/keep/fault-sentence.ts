@@ -1,4 +1,5 @@
-import { basename, relative } from 'node:path';
+import { mkdir } from 'node:fs/promises';
+import { basename, dirname, relative } from 'node:path';
 import process from 'node:process';
 
 /** What a keeper can do about each fault of the machine, by its code. */
@@ -53,4 +54,21 @@ export function tellFault(error: unknown): string {
     ...lines.slice(0, 8).map(([, line = '']) => `at       ${line.replaceAll('\\', '/')}`),
   ];
   return `This is a fault in Underglass and not in your cabinet, which is as it was. Please report it with these lines; nothing of yours is in them:\n\n${report.map((line) => `  ${line}`).join('\n')}\n`;
+}
+
+export function isCode(error: unknown, code: string): boolean {
+  return error instanceof Error && 'code' in error && error.code === code;
+}
+
+/** Makes a folder and those it lies in; the first that was made, if any. What is thrown says why it could not be made. */
+export async function makeFolder(folder: string, mode?: number): Promise<string | undefined> {
+  try {
+    return await mkdir(folder, { recursive: true, ...(mode === undefined ? {} : { mode }) });
+  } catch (error) {
+    if (!isCode(error, 'ENOENT') || dirname(folder) === folder) throw error;
+    // Of a disk that cannot be written to, Node says that the folder is not there; made by itself, it says why.
+    const first = await makeFolder(dirname(folder), mode);
+    await mkdir(folder, mode);
+    return first ?? folder;
+  }
 }

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { constants } from 'node:fs';
-import { copyFile, link, mkdir, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { copyFile, link, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
+import { isCode, makeFolder } from './fault-sentence.ts';
 import { isRunning } from './holder.ts';
-import { isCode } from './lock.ts';
 
 /** The ending of what is being written; nothing reads a file of this name. */
 const UNFINISHED = /^\..+\.(\d+)\.unfinished$/;
@@ -29,7 +29,7 @@ export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array
 /** Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. The name. */
 export async function writeBeside(path: string, what: string | Uint8Array, mode: number | null): Promise<string> {
   const isPrivate = mode === PRIVATE_FILE;
-  await mkdir(dirname(path), { recursive: true, ...(isPrivate ? { mode: PRIVATE_FOLDER } : {}) });
+  await makeFolder(dirname(path), isPrivate ? PRIVATE_FOLDER : undefined);
   const unfinished = join(dirname(path), `.${basename(path).slice(0, 200)}.${process.pid}.unfinished`);
   const file = await open(unfinished, 'w', mode ?? 0o666);
   try {
@@ -119,14 +119,22 @@ export async function writeWhole(path: string, what: string | Uint8Array, mode: 
   await flushFolder(dirname(path));
 }
 
+/** What processes that ended have left half-written in a folder. */
+export async function unfinishedIn(at: string): Promise<readonly string[]> {
+  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch(() => []);
+  return entries
+    .filter((entry) => entry.isFile())
+    .flatMap(({ name, parentPath }) => {
+      const writer = UNFINISHED.exec(name)?.[1];
+      return writer === undefined || isRunning(Number(writer)) ? [] : [join(parentPath, name)];
+    });
+}
+
 /** Removes what processes that ended have left half-written in a folder, and the folders in which nothing else lies. */
 export async function sweep(at: string): Promise<void> {
-  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch(() => []);
-  for (const entry of entries) {
-    const writer = UNFINISHED.exec(entry.name)?.[1];
-    if (writer === undefined || !entry.isFile() || isRunning(Number(writer))) continue;
-    await rm(join(entry.parentPath, entry.name), { force: true });
-    await removeIfEmpty(entry.parentPath, at);
+  for (const file of await unfinishedIn(at)) {
+    await rm(file, { force: true });
+    await removeIfEmpty(dirname(file), at);
   }
 }
 

@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
+import { makeFolder } from './fault-sentence.ts';
 import {
   digestOf,
   fileAt,
@@ -60,7 +61,7 @@ export function newEntryId(when: number, command: string): string {
 
 /** Makes `private/` and its journal where they are missing; git leaves alone what is made so. */
 export async function makeJournal(at: string): Promise<void> {
-  const made = await mkdir(journalOf(at), { recursive: true, mode: PRIVATE_FOLDER });
+  const made = await makeFolder(journalOf(at), PRIVATE_FOLDER);
   if (made !== undefined && !made.startsWith(journalOf(at)))
     await writeWhole(join(at, 'private', '.gitignore'), '*\n', PRIVATE_FILE);
 }
@@ -149,7 +150,7 @@ export async function takeBack(at: string, name: string, only?: ReadonlySet<stri
       await rm(path, { force: true });
       await removeIfEmpty(dirname(path), at);
     } else {
-      await mkdir(dirname(path), { recursive: true });
+      await makeFolder(dirname(path));
       await moveTo(join(folder, String(index)), path);
     }
   }

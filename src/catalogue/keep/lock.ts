@@ -1,10 +1,11 @@
 import { writeFileSync } from 'node:fs';
-import { link, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { link, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
+import { isCode, makeFolder } from './fault-sentence.ts';
 import type { Holder } from './holder.ts';
 import { changedBy, hasDied, heldBy, holderNow, isRunning, parseHolder } from './holder.ts';
 
@@ -61,7 +62,7 @@ export async function isHeld(folder: string): Promise<boolean> {
 async function take({ folder, thing, wait = WAIT, tell }: Lock, who: string): Promise<Outcome<string>> {
   const began = Date.now();
   let isTold = false;
-  await mkdir(folder, { recursive: true, mode: 0o700 });
+  await makeFolder(folder, 0o700);
   for (;;) {
     const top = await highest(folder);
     const state = top === 0 ? 'free' : await stateOf(join(folder, String(top)));
@@ -109,12 +110,13 @@ async function stateOf(file: string): Promise<'free' | 'being written' | Holder>
 /** Creates a lock with its text in it at once; false where there is one. */
 async function create(file: string, text: string): Promise<boolean> {
   const ready = join(file, '..', `.${process.pid}.${Math.random().toString(36).slice(2)}`);
-  await writeFile(ready, text, { mode: 0o600 });
   try {
+    await writeFile(ready, text, { mode: 0o600 });
     await link(ready, file);
     return true;
   } catch (error) {
     if (isCode(error, 'EEXIST')) return false;
+    if (isCode(error, 'ENOSPC')) throw error;
     // A disk that knows no links.
     return await writeFile(file, text, { flag: 'wx', mode: 0o600 }).then(
       () => true,
@@ -124,7 +126,7 @@ async function create(file: string, text: string): Promise<boolean> {
       },
     );
   } finally {
-    await rm(ready, { force: true });
+    await rm(ready, { force: true }).catch(() => undefined);
   }
 }
 
@@ -155,8 +157,4 @@ function giveBackAtOnce(file: string): void {
   } catch {
     // The next command finds the holder dead.
   }
-}
-
-export function isCode(error: unknown, code: string): boolean {
-  return error instanceof Error && 'code' in error && error.code === code;
 }

@@ -1,6 +1,7 @@
-import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
+import { cp, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, relative } from 'node:path';
 import process from 'node:process';
+import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
 import { withLock } from '../../catalogue/keep/lock.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { cacheFolder } from './cache-folder.ts';
@@ -18,7 +19,7 @@ const besides = (into: string): { readonly coming: string; readonly going: strin
  */
 export async function putFolder(finished: string, into: string): Promise<void> {
   const { coming, going } = besides(into);
-  await mkdir(dirname(into), { recursive: true });
+  await makeFolder(dirname(into));
   try {
     await rename(finished, coming);
   } catch {

@@ -1,5 +1,6 @@
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { makeFolder } from '../../../catalogue/keep/fault-sentence.ts';
 import { questionsPage, rowsPage } from './trial-pages.ts';
 import type { Trial } from './trial-rows.ts';
 import { trialRows } from './trial-rows.ts';
@@ -13,7 +14,7 @@ const PAGE = 500;
  */
 export async function writeTrial(folder: string, trial: Trial): Promise<string> {
   await rm(folder, { recursive: true, force: true });
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   const rows = trialRows(trial);
   const pages = Math.ceil(rows.length / PAGE);
   const put = (name: string, html: string): Promise<void> => writeFile(join(folder, name), html, { mode: 0o600 });
