@@ -14,7 +14,9 @@ import { formatNames, NOTHING_SAID, parseNames } from '../import/names/names-fil
 import { isLedger } from '../import/plan/merge-ledger.ts';
 import { planImport } from '../import/plan/plan-import.ts';
 import type { ImportPlan } from '../import/plan/plan-import.ts';
+import type { RulerOfDates } from '../import/cells/read-rows.ts';
 import { readRows } from '../import/cells/read-rows.ts';
+import { reignsOf } from '../catalogue/reigns.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import { readSheetsFrom } from '../import/sheets/read-sheets-from.ts';
 import { chooseSheet, tellReading } from './import/choose-sheet.ts';
@@ -138,7 +140,7 @@ const found = await mappingOf({
 });
 if (!found.ok) endWith(found.problem);
 const { mapping, isNew, asked } = found.value;
-const rows = readRows(sheet, mapping);
+const rows = readRows(sheet, mapping, records.rulers.map(rulerOfDates));
 
 const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
@@ -221,6 +223,12 @@ if (!isWanted) {
   say(
     `\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check -- --cabinet ${quoted(cabinet.shown)}\nTo take it back: npm run import -- --undo --cabinet ${quoted(cabinet.shown)}`,
   );
+}
+
+/** What dates are settled by of a ruler in the cabinet. */
+function rulerOfDates(ruler: (typeof records.rulers)[number]): RulerOfDates {
+  const { name, realm, 'other-names': others } = ruler.fields;
+  return { names: [name, ...others], realm, reigns: reignsOf(ruler) };
 }
 
 /** A word as it is written to a shell. */

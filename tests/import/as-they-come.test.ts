@@ -115,6 +115,9 @@ describe('a column of dates with a convention of its own', () => {
     ['1902-10', 'years: AD', null],
     ['498 to 307', 'years: AD', null],
     ['-44', 'years: AD', null],
+    ['4th century BC', 'years: BC', '-0399/-0300'],
+    ['4th century', 'years: BC', null],
+    ['166-', 'years: AD', null],
   ] as const)('%s where %s is %s', async ([cell, read, edtf]) => {
     const sheet = await readOne(`No,Struck\n1,${cell}\n`);
     const mapping = parseMapping(`read: { ${read} }\ncolumns: { No: number, Struck: date }\n`);
@@ -123,6 +126,23 @@ describe('a column of dates with a convention of its own', () => {
     const dating = typeof date === 'string' ? parseDate(date) : null;
     expect(dating?.ok === true ? dating.value.edtf : null).toBe(edtf);
     expect(draft?.unread.length).toBe(edtf === null ? 1 : 0);
+  });
+
+  // AH 1255 year 15 is AH 1269 under Abdulmejid I, 15 October 1852 to 3 October 1853; the realm settles which way the pair counts.
+  test.for([
+    ['No,Ruler,Struck\n1,Abdulmejid I,AH 1255/15\n', 'No: number, Ruler: ruler, Struck: date'],
+    ['No,Struck,Realm\n1,AH 1255/15,Ottoman Empire\n', 'No: number, Struck: date, Realm: realm'],
+  ] as const)('a date that its ruler or realm settles: %s', async ([csv, columns]) => {
+    const mapping = parseMapping(`columns: { ${columns} }\n`);
+    const ruler = {
+      names: ['Abdülmecid I', 'Abdulmejid I'],
+      realm: 'Ottoman Empire',
+      reigns: [{ ruler: 'Abdulmejid I', names: ['Abdulmejid I'], from: '1839-07-02', to: '1861-06-25' }],
+    };
+    const dateWith = async (rulers: readonly (typeof ruler)[]) =>
+      mapping.ok ? readRows(await readOne(csv), mapping.value, rulers).drafts[0]?.facts['date'] : undefined;
+    expect(await dateWith([ruler])).toBe('1852/1853');
+    expect(await dateWith([])).toBe(csv.includes('Realm') ? '1852/1853' : undefined);
   });
 
   const suggested = async (csv: string) =>

@@ -1,3 +1,4 @@
+import type { DateContext } from '../../core/dating/dating.ts';
 import type { Reference } from '../../core/references/reference.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { NamedInSheet } from '../plan/draft.ts';
@@ -38,6 +39,8 @@ export type Cell = {
   readonly text: string;
   readonly value?: SheetValue | undefined;
   readonly settings: Settings;
+  /** What is known of the ruler its row names: realm and accessions settle some dates. */
+  readonly ruled?: Pick<DateContext, 'realm' | 'accessions' | 'reigns'> | undefined;
   /** Names that the column's other cells are sure of, where it is read by patterns. */
   readonly known?: ReadonlyMap<string, ReadonlySet<string>> | undefined;
   /** The unit its heading names. */

@@ -1,9 +1,12 @@
+import type { DateContext, Dating } from '../../core/dating/dating.ts';
+import { formatDate } from '../../core/dating/format-date.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
+import { AFTER_CHRIST, BEFORE_CHRIST } from '../../core/dating/words.ts';
+import { anyOf } from '../../core/dating/written-text.ts';
 import type { Settings } from '../columns/mapping.ts';
 import type { Cell, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
 import { besideYear } from './beside-year.ts';
-import { yearSpan } from './year-span.ts';
 
 /** The date as the form reads it, or why it cannot be read; what stands beside a year is kept in a field that takes it, or told of. */
 export function readDate(cell: Cell, field: string): readonly Said[] {
@@ -23,131 +26,111 @@ export function readDate(cell: Cell, field: string): readonly Said[] {
   return [...fact(field, year.text), { kind: 'unread', field, because, text: beside.text }];
 }
 
-type Read = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly because: string };
+export type Read = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly because: string };
 
-/** The first way of writing the cell that the core reads. A day of the calendar is written year first. */
-export function datingOf({ text, value, settings }: Cell): Read {
+/**
+ * The cell as the core reads it in what is known of its column and its row, in words that need neither. A day of the calendar is
+ * written year first.
+ */
+export function datingOf({ text, value, settings, ruled }: Cell): Read {
   if (value?.kind === 'day') return { ok: true, text: value.iso };
   const day = slashedDay(text, settings);
-  if (day !== null && 'because' in day) return { ok: false, because: day.because };
-  const plain = plainEra(inOtherWords(text));
-  const { about, rest } = afterAbout(plain);
-  const month = monthOrYears(rest, settings);
-  if (month !== null && 'because' in month) return { ok: false, because: month.because };
-  if (month !== null && parseDate(`${about}${month.text}`).ok) return { ok: true, text: `${about}${month.text}` };
-  const span = yearSpan(rest, about, settings);
-  if (span !== null && 'because' in span) return { ok: false, because: span.because };
-  if (span !== null && isSettled(rest, settings) && parseDate(span.text).ok) return { ok: true, text: span.text };
-  const ways = [
-    ...inCalendar(text, settings),
-    ...(day === null ? [] : [day.iso]),
-    text,
-    plain,
-    ...bareYears(plain, settings),
-    ...lostFigures(plain),
-  ];
-  const found = ways.find((way) => parseDate(way).ok);
-  if (found !== undefined) return { ok: true, text: found };
-  // `n.d. (c. 700)`: what stands in the brackets is the date.
-  const inside = /^(?:n\.? ?d\.?|o\. ?j\.?|s\. ?[adf]\.?|sans date|undated),? ?[([](.+)[)\]]$/i.exec(plain)?.[1];
-  if (inside !== undefined) {
-    const read = datingOf({ text: inside, settings });
-    if (read.ok) return read;
-  }
-  const said = parseDate(text);
-  return { ok: false, because: said.ok ? '' : said.problem };
+  if (day !== null) return 'because' in day ? { ok: false, because: day.because } : { ok: true, text: day.iso };
+  const words = inOtherWords(text);
+  const twoWays = TO_NO_MINUS.exec(words)?.groups;
+  if (twoWays !== undefined && settings.minus !== undefined)
+    return {
+      ok: false,
+      because: `"${text}" may end before or after Christ. Write ${twoWays['from'] ?? ''} to -${twoWays['to'] ?? ''}, or ${twoWays['from'] ?? ''} to ${twoWays['to'] ?? ''}.`,
+    };
+  const context = { ...contextOf(settings), ...ruled };
+  const outcomes = inRowEra(words, settings).map((way) => parseDate(way, context));
+  const read = outcomes.find(({ ok }) => ok) ?? outcomes[0] ?? parseDate(words, context);
+  if (!read.ok) return { ok: false, because: read.problem };
+  const open = eraNotSaid(words, read.value, settings);
+  return open === null ? { ok: true, text: withoutContext(words, read.value) } : { ok: false, because: open };
 }
 
-/** A year by the calendar that another column of its row says; an era in the cell goes first, and so does ours where the year is yet to come. */
-function inCalendar(text: string, { calendar }: Settings): readonly string[] {
-  const { about, rest } = afterAbout(text.trim());
-  const [, years] = /^(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i.exec(rest) ?? [];
-  if (years === undefined || calendar === undefined || calendar === 'AD' || calendar === 'BC') return [];
-  return [`${about}${calendar} ${years}`];
+/** `-57-38`, where years before Christ carry a minus: the second may carry none, or have lost it to the hyphen. */
+const TO_NO_MINUS = /^(?<from>[-\u2212]\d{1,4})[-–—](?<to>\d{1,4})$/;
+
+/** What a column has settled, as the core takes it. */
+function contextOf({ minus, years, hyphen }: Settings): DateContext {
+  return {
+    ...(minus === undefined ? {} : { negative: minus === 'astronomical' ? 'astronomical' : 'historical' }),
+    ...(years === undefined ? {} : { era: years }),
+    ...(hyphen === undefined ? {} : { hyphen }),
+  };
 }
 
-/** What lists put before a year that is not certain, in the six languages of headings. */
-const ABOUT = /^(?:circa|ca\.?|c\.?|um|gegen|etwa|vers|env\.?|environ|verso|hacia|omstreeks|rond) ?(?=\d)/i;
+const ERA_WORD = new RegExp(`(?<!\\p{L})${anyOf([...BEFORE_CHRIST, ...AFTER_CHRIST])}(?!\\p{L})`, 'iu');
+const ABOUT_YEARS =
+  /^((?:circa|ca\.?|c\.?|um|vers|verso|hacia) ?(?=\d))?(\d{1,4}(?: ?[-–/] ?\d{1,4})?(?:,? (?:yr|year) \d{1,2})?)$/i;
 
-/** A text without its word for about, and that word as the core reads it. */
-function afterAbout(text: string): { readonly about: '' | 'c. '; readonly rest: string } {
-  const rest = text.replace(ABOUT, '');
-  return { about: rest === text ? '' : 'c. ', rest };
+/** The ways to read a cell whose row names an era in another column: with that era, or as it stands where it names its own. */
+function inRowEra(words: string, { calendar }: Settings): readonly string[] {
+  if (
+    calendar === undefined ||
+    calendar === 'AD' ||
+    ERA_WORD.test(words) ||
+    /[-\u2212]\d/.test(words.replace(/\d ?[-\u2212]/g, ''))
+  )
+    return [words];
+  if (calendar === 'BC') return [`${words} BC`, ...(/\d{4}/.test(words) ? [] : [words])];
+  const [, about = '', years] = ABOUT_YEARS.exec(words) ?? [];
+  // A year of an era that is yet to come is one of ours.
+  return years === undefined ? [words] : [`${about}${calendar} ${years}`, words];
 }
 
-/** `166-` and `16--` with the figures that are lost marked as such, `1248-50?` with its doubt on both ends. */
-function lostFigures(text: string): readonly string[] {
-  const [, known, lost = ''] = /^(\d{2,3})([-–_?.x]{1,2})$/i.exec(text) ?? [];
-  if (known !== undefined && known.length + lost.length === 4) return [`${known}${'X'.repeat(lost.length)}`];
-  const [, from = '', to] = /^(\d{4}) ?[-–/] ?(\d{1,4}) ?\(?\?\)?$/.exec(text) ?? [];
-  return to === undefined || !text.includes('?') ? [] : [years(from, to).replace('/', '?/') + '?'];
+/** Why a century is asked about: bare years of its column are not counted from Christ onwards, and it names no era. */
+function eraNotSaid(words: string, { calendar, earliest, latest }: Dating, settings: Settings): string | null {
+  const { years } = settings;
+  const isOurs = calendar === 'gregorian' || calendar === 'julian';
+  const isEarly = [earliest, latest].some((year) => typeof year === 'number' && year > 0 && year < 1000);
+  if (!isOurs || !isEarly || years === undefined || years === 'AD' || settings.calendar === 'BC') return null;
+  if (ERA_WORD.test(words) || /^-?0\d{3}/.test(words) || /[-\u2212]\d/.test(words)) return null;
+  return `"${words}" names no era, and years of this column are counted ${years}. Write ${words} AD or ${words} BC.`;
 }
 
-/** What lists put beside a date that says nothing of it, or says it in a way the core leaves to ask. */
+/** A date in words that mean the same without its column and row: the cell's own where they do, years in figures, or EDTF. */
+function withoutContext(words: string, dating: Dating): string {
+  const isBefore = typeof dating.earliest === 'number' && dating.earliest <= 0;
+  // 300-250 can only be before Christ; a file says so in words.
+  const own = isBefore && /^\d+\D\d+$/.test(words) ? [] : [words];
+  const ways = [...own, ...inYears(dating), dating.edtf, formatDate(dating)];
+  return (
+    ways.find((way) => {
+      const read = parseDate(way);
+      return read.ok && read.value.edtf === dating.edtf;
+    }) ?? `edtf:${dating.edtf}`
+  );
+}
+
+/** `57-38 BC`, `27 BC-AD 14`, `AD 98-117`, `1902/1910`. */
+function inYears({ earliest, latest, about }: Dating): readonly string[] {
+  if (typeof earliest !== 'number' || typeof latest !== 'number') return [];
+  const bc = (year: number): number => 1 - year;
+  const isOne = earliest === latest;
+  const years =
+    latest <= 0
+      ? `${isOne ? '' : `${bc(earliest)}-`}${bc(latest)} BC`
+      : earliest <= 0
+        ? `${bc(earliest)} BC-AD ${latest}`
+        : earliest >= 1000
+          ? `${earliest}${isOne ? '' : `/${latest}`}`
+          : `AD ${earliest}${isOne ? '' : `-${latest}`}`;
+  return [`${about ? 'c. ' : ''}${years}`];
+}
+
+/** What lists put beside a date that says nothing of it, and a year with an ending that only lists have. */
 const WORDS: readonly (readonly [RegExp, string])[] = [
-  [/^s\. ?f\.?(?!\p{L})/iu, 'n.d.'],
   [/^r\.? (?=\d)|^(?:reigned|ruled|regn\.|reg\.) (?=\d)/i, ''],
   [/^(\d{3,4}) ?ish$/i, 'c. $1'],
-  [/^A° ?(?=\d)/i, 'Anno '],
-  [/^(?:mitad|mediados) (?:del? )?(?=s)/i, 'mediados del '],
-  [/^halverwege (?:de )?(?=\d)/i, 'midden '],
-  [/^laat (?=\d)/i, 'eind '],
+  [/(?<=\d)\.0+(?!\d)/g, ''],
 ];
 
 function inOtherWords(text: string): string {
   return WORDS.reduce((words, [pattern, instead]) => words.replace(pattern, instead), text.replace(/\s+/g, ' ').trim());
-}
-
-/** `A.D. 134-138`, `134-138 A.D.`, `98 AD-99 AD` in the one form that the core reads. */
-function plainEra(text: string): string {
-  const plain = text
-    .replace(/\bA\. ?D\.?(?=\W|$)/gi, 'AD')
-    .replace(/\bB\. ?C\. ?E\.?(?=\W|$)|\bB\. ?C\.?(?=\W|$)/gi, 'BC')
-    .replace(/\s+/g, ' ')
-    .trim();
-  const after = /^(\d{1,4}) ?[-–/] ?(\d{1,4}) ?(?:AD|CE)$/i.exec(plain);
-  const both = /^AD (\d{1,4}) ?[-–/] ?(?:AD )?(\d{1,4})$/i.exec(plain);
-  const [, from, to] = after ?? both ?? [];
-  return from === undefined || to === undefined ? plain : years(from, to);
-}
-
-/** `134/138` with figures left out put back: `134-38`. */
-function years(from: string, to: string): string {
-  const last = to.length < from.length ? from.slice(0, from.length - to.length) + to : to;
-  return `${from.padStart(4, '0')}/${last.padStart(4, '0')}`;
-}
-
-/** A year below 1000 counted from the Hijra, where the keeper settled that. */
-function bareYears(text: string, { years: era }: Settings): readonly string[] {
-  const { about, rest } = afterAbout(text);
-  const [, from, to] = /^(\d{1,3})(?: ?[-–/] ?(\d{1,3}))?$/.exec(rest) ?? [];
-  if (from === undefined || era !== 'AH') return [];
-  return [`${about}AH ${to === undefined ? from : `${from}-${to}`}`];
-}
-
-/** Whether a text of figures needs what the column settles: a sign, a year below 1000, a fraction of a spreadsheet, or an era of its own. */
-function isSettled(text: string, { calendar }: Settings): boolean {
-  return calendar === 'BC' || /[-\u2212]\d|\.0/.test(text.replace(/\d[-–]\d/g, '')) || /^\D*\d{1,3}(?!\d)/.test(text);
-}
-
-const MONTHS = 'January February March April May June July August September October November December'.split(' ');
-
-/** `1902-10` by the convention of its column: the years 1902 to 1910, or a month; null for what is no such text. */
-function monthOrYears(
-  text: string,
-  { hyphen }: Settings,
-): { readonly text: string } | { readonly because: string } | null {
-  const [, year = '', last = ''] = /^(\d{4})-(\d\d)$/.exec(text) ?? [];
-  const number = Number(last);
-  if (year === '' || number < 1 || number > 12) return null;
-  const isRange = number > Number(year.slice(2));
-  const range = `${year}/${year.slice(0, 2)}${last}`;
-  const month = `${MONTHS[number - 1] ?? ''} ${year}`;
-  if (hyphen === 'month') return { text: month };
-  if (hyphen === 'range' && isRange) return { text: range };
-  return {
-    because: `"${text}" may be ${isRange ? `the years ${year} to ${year.slice(0, 2)}${last}` : 'two years'} or ${month}. Say in the mapping which, hyphen: range or hyphen: month under read:, or write it in full.`,
-  };
 }
 
 type Day = { readonly iso: string } | { readonly because: string };

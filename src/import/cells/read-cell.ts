@@ -143,7 +143,7 @@ function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping)
   }
   if (blank !== null) return readBlank(reading.field, blank);
   const meant = meantBy(cell.text, mapping.words[reading.field]);
-  const asMeant = meant === null ? cell : { settings: cell.settings, text: meant };
+  const asMeant = meant === null ? cell : { settings: cell.settings, ruled: cell.ruled, text: meant };
   return readField({ ...asMeant, unit: reading.unit }, reading.field, mapping);
 }
 

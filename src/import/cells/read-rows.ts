@@ -1,4 +1,7 @@
 import { unguarded } from '../../catalogue/csv-guard.ts';
+import type { Reign } from '../../core/dating/dating.ts';
+import { spelledAlike } from '../names/ruler-key.ts';
+import type { Cell } from './cell-result.ts';
 import type { Sheet, SheetRow } from '../sheets/sheet.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, UnreadCell } from '../plan/draft.ts';
@@ -23,6 +26,7 @@ export type SetAside = { readonly row: number; readonly text: string; readonly b
 export function readRows(
   sheet: Sheet,
   mapping: Mapping,
+  rulers: readonly RulerOfDates[] = [],
 ): { readonly drafts: readonly Draft[]; readonly setAside: readonly SetAside[] } {
   const keys = columnKeys(sheet);
   const readings = readingsOf(sheet, mapping);
@@ -43,11 +47,16 @@ export function readRows(
       continue;
     }
     const settings = settingsOf(row, keys, mapping);
-    const all = row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
-      const heading = keys[at] ?? '';
-      const cell = { text, value, settings, known: known[at] };
-      return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
-    });
+    const readAll = (ruled?: Ruled): readonly SaidBy[] =>
+      row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
+        const heading = keys[at] ?? '';
+        const cell = { text, value, settings, ruled, known: known[at] };
+        return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
+      });
+    const first = readAll();
+    // What a date alone leaves open its ruler may settle, whichever column comes first.
+    const ruled = first.some(isOpenDate) ? ruledBy(first, rulers) : null;
+    const all = ruled === null ? first : readAll(ruled);
     const said = [...all, ...underHeading(all, sectionOf(row.row), mapping)];
     const gathered = joinHalves(row.row, gather(row.row, [...said, ...always(said, mapping)]), settings);
     const numbered = numberOf(gathered, row.row, mapping, numbers, headingOf(all));
@@ -55,6 +64,35 @@ export function readRows(
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));
   }
   return { drafts, setAside };
+}
+
+/** A ruler of the cabinet, as far as dates are settled by one. */
+export type RulerOfDates = {
+  readonly names: readonly string[];
+  readonly realm?: string | undefined;
+  readonly reigns: readonly Reign[];
+};
+type Ruled = NonNullable<Cell['ruled']>;
+
+function isOpenDate({ said }: SaidBy): boolean {
+  return said.kind === 'unread' && said.field === 'date';
+}
+
+/** What a row says of its ruler: the realm of its own column or of the one ruler so called, and when that one came to the throne. */
+function ruledBy(all: readonly SaidBy[], rulers: readonly RulerOfDates[]): Ruled | null {
+  const names = new Set(
+    all
+      .flatMap(({ said }) => (said.kind === 'name' && said.field === 'ruler' ? said.names : []))
+      .map(({ name }) => spelledAlike(name)),
+  );
+  const found = rulers.filter((ruler) => ruler.names.some((name) => names.has(spelledAlike(name))));
+  const [only] = found.length === 1 ? found : [];
+  const realm = all.flatMap(({ said }) => (said.kind === 'realm' ? [said.text] : []))[0] ?? only?.realm;
+  if (realm === undefined && only === undefined) return null;
+  return {
+    ...(realm === undefined ? {} : { realm }),
+    ...(only === undefined ? {} : { accessions: only.reigns.map(({ from }) => from), reigns: only.reigns }),
+  };
 }
 
 /** A row of our own table as it was before its cells were kept from being evaluated. */

@@ -30,7 +30,7 @@ function readId(part: string): readonly Said[] | null {
   const read = readOpenDataId(part);
   if (read === null) return null;
   if (!read.ok) return [{ kind: 'unread', field: 'references', because: read.problem, text: part }];
-  return [{ kind: 'reference', name: read.value.named, cited: read.value }];
+  return [{ kind: 'reference', name: read.value.named, cited: { ...read.value, text: part } }];
 }
 
 function partsOf(text: string): readonly string[] {

@@ -53,7 +53,6 @@ const READ: readonly Row[] = [
   ['date', '17th C', { date: '17th C' }],
   ['date', 'AD 134-8', { date: 'AD 134-8' }],
   ['date', 'r. 1279-1307', { date: '1279-1307' }],
-  ['date', '166-', { date: '166X' }],
   ['date', '16--', { date: '16--' }],
   ['date', '1248-50?', { date: '1248-50?' }],
   ['date', '1280ish', { date: 'c. 1280' }],
