@@ -9,7 +9,7 @@ import { phraseReader } from './read-phrase.ts';
 import { reignNotKnown } from './read-regnal.ts';
 import { readYears, type WordReader } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, UNDATED } from './words.ts';
-import { anyOf, plainText, withPlainEras, withWholeFigures } from './written-text.ts';
+import { anyOf, plainText, withoutEdition, withPlainEras, withWholeFigures } from './written-text.ts';
 
 /** A set of years in EDTF may be long, such as every year of one number of the indiction; words are not. */
 const LONGEST = 900;
@@ -29,7 +29,7 @@ const TOO_LONG = `The date is too long to be one; write a date such as ${EXAMPLE
 export function parseDate(text: string, context: DateContext = {}): Outcome<Dating> {
   // Before a sign of it is read: the way a long text is refused must not grow with the text.
   if (text.length > LONGEST) return refuse(TOO_LONG);
-  const plain = withWholeFigures(withPlainEras(plainText(text)));
+  const plain = withWholeFigures(withPlainEras(withoutEdition(plainText(text))));
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
   const strict = STRICT.exec(plain)?.groups?.['edtf'];
   if (strict !== undefined || plain.length > LONGEST_PHRASE) return readStrict(text, strict ?? plain);

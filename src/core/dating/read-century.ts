@@ -58,6 +58,8 @@ const FORMS: readonly Form[] = [
     part: (words) => parseFigures(words) ?? parsePart(words),
   },
   { form: new RegExp(`^(?<part>.+? )${LATIN}${ERA}$`, 'i'), part: partBefore },
+  // Italian museums leave out the word: II a.C., tra VII e VI a.C.
+  { form: new RegExp(`^(?<part>)(?<ordinal>[IVX]+) (?:(?<bc>a\\. ?C\\.|aC)|(?<ad>d\\. ?C\\.|dC))$`), part: partBefore },
   { form: new RegExp(`^(?<part>.*?)(?<![A-Za-z])C(?<ordinal>\\d{1,2})(?:st|nd|rd|th)?${ERA}$`), part: partBefore },
 ];
 

@@ -24,7 +24,7 @@ const FORMS = [
   new RegExp(`^${DAY} ?(?:of |de )?${MONTH},? ?(?:of |de )?${YEAR}$`, 'i'),
   new RegExp(`^${MONTH} ?${DAY},? ${YEAR}$`, 'i'),
   new RegExp(`^${MONTH},? ?(?:of |de )?${YEAR}$`, 'i'),
-  new RegExp(`^(?<year>\\d{4}),? ${MONTH} ${DAY}$`, 'i'),
+  new RegExp(`^(?<year>\\d{4}),? ${MONTH}(?: ${DAY})?$`, 'i'),
   new RegExp(`^(?<day>\\d{1,2})(?<mark>[./ -]) ?(?<roman>[IVX]{1,4})\\k<mark> ?(?<year>\\d{4})${STYLE}$`, 'i'),
 ];
 const FIGURES = /^(?<first>\d{1,2})(?<mark>[./-]) ?(?<second>\d{1,2})\k<mark> ?(?<year>\d{4})$/;

@@ -11,7 +11,7 @@ function listed(...lines: readonly string[]): readonly string[] {
 export const ABOUT = listed(
   'c., ca., ca, c, cir., circ., circa, cca, about, around, approx., approximately, roughly, near, ~, ±',
   'um, um das Jahr, etwa, ungefähr, gegen, zirka, rund, vers, environ, env., autour de, aux environs de',
-  'verso il, verso, intorno al, attorno al, hacia, alrededor de, cerca de, circiter, por volta de',
+  'verso il, verso, intorno al, intorno a, attorno al, hacia, alrededor de, cerca de, circiter, por volta de',
   'omstreeks, ongeveer, rond, omkring, cirka, około, ok., kolem, около, ок.',
 );
 
@@ -24,7 +24,7 @@ export const PERHAPS = listed(
 /** Words that carry no meaning for the date and may stand before it. */
 export const ASIDE = listed(
   'the, in, the year, year, dated, the years, years, during, reign of the',
-  "im Jahre, im Jahr, Jahr, das, dem, im, den, en, l'an, le, la, l'année, anno, A°, Ao, Ao., il, nel, nell'anno",
+  "im Jahre, im Jahr, Jahr, das, dem, im, den, en, l'an, le, la, l'année, anno, A°, Ao, Ao., il, lo, nel, nell'anno",
   'el, el año, en el año, het, het jaar, in het jaar',
 );
 
@@ -40,12 +40,12 @@ export const UNDATED = listed(
 );
 
 export const OR = listed('or, or else, oder, ou, vel, aut, o, oppure');
-export const AND = listed('and, und, et, &, en, e, y');
+export const AND = listed('and, und, et, &, en, e, ed, y');
 export const TO = listed(
   "to, -, until, till, through, up to, bis, à, au, jusqu'à, jusqu'en, ad, usque ad",
   'tot, tot en met, t/m, al, fino al, a, hasta',
 );
-export const FROM = listed('from, von, de, ab, a, van, dal, desde');
+export const FROM = listed('from, von, de, ab, a, van, dal, da, desde');
 export const BETWEEN = listed('between, btw., betw., zwischen, zw., entre, inter, tussen, tra, fra');
 
 export const BEFORE_CHRIST = listed(
@@ -110,7 +110,7 @@ export const BOUND_WORDS: readonly BoundWord[] = [
     other: 'open',
   },
   {
-    words: listed('from, since, ab, seit, dès, depuis, à partir de, vanaf, sinds, dal, desde'),
+    words: listed('from, since, ab, seit, dès, depuis, à partir de, vanaf, sinds, dal, da, desde'),
     fixes: 'earliest',
     nameIsAllowed: true,
     other: 'open',
@@ -137,7 +137,7 @@ export const SEASONS: readonly (readonly string[])[] = [
 /** Months, each by the beginnings that name it in the languages above; a full stop may follow. */
 export const MONTHS: readonly (readonly string[])[] = [
   listed('January, Jan, Januar, Jänner, janvier, janv, Ianuarii, Ianuarius, gennaio, enero, januari'),
-  listed('February, Feb, Februar, février, févr, Februarii, Februarius, febbraio, febrero, februari'),
+  listed('February, Feb, Febr, Februar, février, févr, Februarii, Februarius, febbraio, febrero, februari'),
   listed('March, Mar, März, mars, Martii, Martius, marzo, maart'),
   listed('April, Apr, avril, avr, Aprilis, aprile, abril'),
   listed('May, Mai, Maii, Maius, maggio, mayo, mei'),

@@ -72,6 +72,19 @@ export function withPlainEras(text: string): string {
     .replace(RUN_ON_AFTER, ' ');
 }
 
+/** Brackets of an editor round the whole, a full stop behind it, and his years behind those on the piece: `MDLXI [1561].` */
+const STOP_AFTER = /(?<=\d|[\])?])\.$/;
+const ROUND_ALL = /^\[([^[\]]*)\]$/;
+const TWICE_ROUND = /^\[(\[[^[\]]*\])\]$/;
+const YEARS_BEHIND = /(?<=[^\s[(]) \[((?:[^[\]]*\D)?\d{3,4}(?:\D[^[\]]*)?)\]$/;
+
+/** A date without what an editor or a cataloguer put round it: `[[1790]]`, `[n.d.]`, `1583.`, `MDLXI [1561]`. */
+export function withoutEdition(text: string): string {
+  const words = text.replace(STOP_AFTER, '').replace(TWICE_ROUND, '$1').replace(YEARS_BEHIND, ' ($1)');
+  const inner = ROUND_ALL.exec(words)?.[1] ?? '';
+  return inner !== '' && !/\d/.test(inner) ? inner.trim() : words;
+}
+
 /** Figures in brackets next to figures: `(15)91` left out on the piece, `[1]794` and `17[94]` restored by an editor. */
 const BRACKETS_FIRST = /(?<![\d)\]-])[([](\d{1,3})[)\]](?=\d)/g;
 const BRACKETS_LAST = /(?<!\d)(\d{1,3})[([](\d{1,3})[)\]](?!\d)/g;
@@ -81,7 +94,11 @@ const LOST: readonly (readonly [RegExp, string])[] = [
   [/^\[?(\d\d)(?:--|__|\.\.|\*\*)(\??)\]?$/, '$1XX$2'],
   [/^\[?(\d\d)\?\?\]?$/, '$1XX'],
   [/^\[(\d{3})-(\??)\]$/, '$1X$2'],
+  [/^(\d\d)--(\??) ?- ?(\d\d)--(\??)$/, '$1XX$2/$3XX$4'],
 ];
+
+/** Centuries as archaeologists list them: `C16-C18`. */
+const CENTURIES = /^C(\d{1,2}) ?[-/] ?C(\d{1,2})$/;
 
 /** A spreadsheet's whole number: `1279.0`. */
 const POINT_NOUGHT = /(?<=^-?\d{1,4})\.0$/;
@@ -89,6 +106,7 @@ const POINT_NOUGHT = /(?<=^-?\d{1,4})\.0$/;
 /** A date whose figures are given whole: brackets round some of them taken off, lost ones marked as EDTF marks them. */
 export function withWholeFigures(text: string): string {
   return LOST.reduce((words, [found, whole]) => words.replace(found, whole), text)
+    .replace(CENTURIES, '$1th-$2th century')
     .replace(BRACKETS_FIRST, '$1')
     .replace(BRACKETS_LAST, (all, known: string, restored: string) =>
       known.length + restored.length === 4 ? known + restored : all,
