@@ -87,6 +87,8 @@ describe('a cabinet with a mark in every private field', () => {
   test('an old id is alive as a redirect', () => {
     const page = files.find(([file]) => file === 'pieces/penny-one/index.html')?.[1].toString() ?? '';
     expect(page).toContain('/marked/pieces/plain-penny/');
+    const file = files.find(([name]) => name === 'data/pieces/penny-one.json')?.[1].toString() ?? '{}';
+    expect(JSON.parse(file)).toMatchObject({ compared: { id: 'plain-penny' } });
   });
 });
 

@@ -2,12 +2,15 @@ import { expect, test } from 'vitest';
 import { exactSpotIn } from '../../src/privacy/exact-spots.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
 
+const PENNY = 'pieces/plain-penny/piece.md';
+
 /** Ways to write one place. The forms are those of the sources named; the figures are invented. */
 const SPOTS: readonly (readonly [source: string, text: string])[] = [
   ['Ordnance Survey, guide to the National Grid', 'SE 603 523'],
   ['Ordnance Survey', 'SE603523'],
   ['Ordnance Survey', 'SE 60300 52300'],
   ['Ordnance Survey, in small letters', 'se 603 523'],
+  ['Ordnance Survey, in small letters run together', 'sp513062'],
   ['Ordnance Survey, otherwise parted', 'SE-603-523'],
   ['Ordnance Survey, with no-break blanks', 'SE\u00a0603\u2009523'],
   ['Ordnance Survey, eastings and northings', 'E 460300 N 452300'],
@@ -76,3 +79,30 @@ test('a spot is looked for in lists, sets and the cabinet’s own text, but for 
     'sets/new-set.yaml:3 note',
   ]);
 });
+
+/** The texts of one piece, its story and its exhibit, and how many of them name a place too exactly. */
+const PLACES: readonly (readonly [why: string, change: Readonly<Record<string, (text: string) => string>>, told: number])[] = [
+  ['an inventory number', { [PENNY]: (text) => text.replace('number: "0001"', 'number: SE 603523') }, 0],
+  ['a number in a book', { [PENNY]: (text) => text.replace('[plain-book 12]', '[plain-book SE603523]') }, 0],
+  ['a name of a die', { [PENNY]: (text) => text.replace(/^kind:/m, 'dies: { obverse: SE603523 }\nkind:') }, 0],
+  ['a design', { [PENNY]: (text) => text.replace('Long cross', 'Long cross from SE603523') }, 1],
+  ['a story', { [PENNY]: (text) => `${text}\nDug at SE 603 523.\n` }, 1],
+  ['a story, over the end of a line', { [PENNY]: (text) => `${text}\nDug at SE\n603 523 in clay.\n` }, 1],
+  ['a story that says it three times', { [PENNY]: (text) => `${text}\nSE 603 523.\n\nSE 603 524.\n\nSE 603 525.\n` }, 1],
+  ['a story that tells of a house', { [PENNY]: (text) => `${text}\nCome to 14 Low Petergate Lane.\n` }, 1],
+  ['the scope of an exhibit that tells of a house', { 'exhibits/small-show/exhibit.md': (text) => text.replace(/^A statement\./m, 'Come to 14 Low Petergate Lane.') }, 1],
+  ['the words of the cabinet that tell of a house', { 'cabinet.yaml': (text) => text.replace(/^about: .*$/m, 'about: Come to 14 Low Petergate Lane.') }, 1],
+  ['an issuer of a token with a shop', { [PENNY]: (text) => text.replace(/^kind:/m, 'issuer: J. Smith, 14 Low Petergate Lane\nkind:') }, 0],
+]; // prettier-ignore
+
+test.for(PLACES)('a place or a house in %s', async ([, change, told]) => {
+  const found = problemsOf(changed(await markedCabinet(), change));
+  expect(found.filter(({ kind }) => kind === 'spot-too-exact')).toHaveLength(told);
+});
+
+test.for(['cost', 'ledger cost', 'seller', 'ledger find-spot'])('what a sheet said of %s stands in no piece', async (name) => {
+  const folder = changed(await markedCabinet(), {
+    [PENNY]: (text) => text.replace(/^kind:/m, `as-written: { ${name}: about so much }\nkind:`),
+  });
+  expect(problemsOf(folder).map(({ kind }) => kind)).toContain('ledger-in-piece');
+}); // prettier-ignore

@@ -73,6 +73,10 @@ test('what a repository held once is told by its commit, when nothing is tracked
   expect(await kindsIn(at)).toEqual([]);
   const { stdout } = await run('git', ['-C', at, 'rev-parse', '--short', 'HEAD']);
   expect(await commitWithPrivate(at)).toBe(stdout.trim());
+  // A branch that knows nothing of it does not make the other one go away.
+  await run('git', ['-C', at, 'checkout', '--quiet', '--orphan', 'anew']);
+  await run('git', ['-C', at, ...name, 'commit', '--quiet', '-m', 'From the beginning']);
+  expect(await commitWithPrivate(at)).toBe(stdout.trim());
   expect(await commitWithPrivate(tmpdir())).toBeNull();
 });
 

@@ -41,6 +41,13 @@ const LEAKS = [
   { kind: 'leak-unpublished', file: 'index.html', text: '<a href="../hidden%2Dnoble/">x</a>' },
   { kind: 'leak-unknown-file', file: 'IMG_1234.mov', text: 'x' },
   { kind: 'leak-picture-unread', file: 'photographs/a.jpg', text: 'not a picture' },
+  { kind: 'leak-unlisted', file: 'index.html', text: page('see unlisted-groat') },
+  { kind: 'leak-unlisted', file: 'pieces/plain-penny/index.html', text: page('see unlisted-groat') },
+  { kind: 'leak-unlisted', file: 'index.html', text: page('the Groat that stands in no list') },
+  { kind: 'leak-remote', file: 'index.html', text: page('<img src="https://example.org/a.jpg" alt="">') },
+  { kind: 'leak-policy', file: 'index.html', text: page('x').replace(/<meta http-equiv[^>]*>/, '') },
+  { kind: 'leak-policy', file: 'index.html', text: page('x').replace("img-src 'self'", "script-src 'unsafe-inline'") },
+  { kind: 'leak-policy', file: 'index.html', text: page('x').replace(/<meta name="referrer"[^>]*>/, '') },
 ] as const;
 
 async function built(files: Readonly<Record<string, string | Buffer>>): Promise<string> {
@@ -56,6 +63,16 @@ test.for(LEAKS)('$kind is found in $file: $text', async ({ kind, file, text }) =
   const { records } = readCabinet(await markedCabinet());
   const found = await inspectBuilt(await built({ [file]: text }), records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
+});
+
+test('the folder of the cabinet is found wherever it lies on the machine, and an old id of a hidden piece as its own', async () => {
+  const folder = changed(await markedCabinet(), {
+    'pieces/hidden-noble/piece.md': (text) => text.replace(/^kind:/m, 'formerly: noble-of-old\nkind:'),
+  });
+  const { records } = readCabinet(folder);
+  const site = await built({ 'a.json': '["/srv/kept/coins/pieces"]', 'b.html': page('see noble-of-old') });
+  const found = await inspectBuilt(site, records, { ...folder, at: '/srv/kept/coins' });
+  expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-path a.json', 'leak-unpublished b.html']);
 });
 
 test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s that carries a place', async (format) => {

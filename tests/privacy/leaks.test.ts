@@ -40,6 +40,9 @@ const TOLD: readonly (readonly [row: string, story: string, found: boolean])[] =
   [',,,,,,,,"Haggled him down to £85, in the rain.",', 'For £85 it was mine.', true],
   [',,,,,,,,,145', 'I paid 145 GBP.', true],
   [',,,,,,,,,145', 'It weighs 145 grains.', false],
+  [',,86 GBP,,,,,,,', 'Insured at £86 it was.', true],
+  [',87 GBP,,,,,,,,', 'One like it went for £87.', true],
+  [',,,"The hall, behind the boiler",,,,,,', 'It lies behind the boiler.', true],
   ['16.00 GBP,,,,,,,,,', '720 pence to the troy pound. 16 grains for this piece.', false],
   ['16.00 GBP,,,,,,,,,', 'It was 16 pounds.', true],
 ]; // prettier-ignore
@@ -74,6 +77,10 @@ describe('an alarm is answered once, in private/not-secret.csv', () => {
     [',,,,,,,,,', 'At SE 603 523.', 'place,SE 603 523,'],
     [',,,,,,,,"Haggled to £85, in the rain.",', 'For £85 it was mine.', 'notes,"Haggled to £85, in the rain.",'],
   ]; // prettier-ignore
+  test('blanks round an answer do not matter', async () => {
+    const table = 'column,value,date\n seller , From Tolland ,\n cost , * ,\n';
+    expect(await telling('£85,,,,From Tolland,,,,,', 'Old Tolland had £85 for it.', { 'private/not-secret.csv': table })).toEqual([]);
+  }); // prettier-ignore
   test.for(ANSWERS)('%s, “%s”, answered by %s', async ([row, story, answer]) => {
     const table = `column,value,date\n${answer}\n`;
     expect(await telling(row, story)).not.toEqual([]);
@@ -128,17 +135,24 @@ describe('files of private/', () => {
     expect(unreadSheets(files(name))).toHaveLength(name === 'legder.csv' ? 1 : 0);
   }); // prettier-ignore
   test('those that are read, and what the program writes, are not; a sheet that nobody reads is', () => {
-    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'not-secret.csv', 'inventory.csv', 'import/a/rows.csv', 'plan.md'];
+    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'import/a/rows.csv', 'plan.md'];
     expect([...checkPrivateFiles(files(...known)), ...unreadSheets(files(...known))]).toEqual([]);
     expect(unreadSheets(files('old coins.xlsx', 'letter.pdf', 'sub/x.ods'))).toEqual(['private/old coins.xlsx', 'private/sub/x.ods']);
   });
 }); // prettier-ignore
 
-test('what only a piece that is not published names is told of', async () => {
+test('what only a piece that is not published names is told of, and what another names as well is not', async () => {
+  const change = (names: string) => ({
+    'rulers/second-king.yaml': 'name: Second\n',
+    'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*$/m, names),
+  });
+  const named = async (names: string) => namedByHiddenOnly(readCabinet(changed(await markedCabinet(), change(names))).records);
+  expect(await named('ruler: [plain-king, second-king]')).toEqual(['rulers/second-king']);
+  expect(await named('ruler: plain-king\nstruck-for: second-king')).toEqual(['rulers/second-king']);
   const { records } = readCabinet(await markedCabinet());
   const hidden = records.pieces.find(({ fields }) => fields.publish === 'no')?.fields;
   expect(namedByHiddenOnly(records)).toContain(`rulers/${String([hidden?.ruler].flat()[0])}`);
-});
+}); // prettier-ignore
 
 describe('a picture in a story', () => {
   test.for([

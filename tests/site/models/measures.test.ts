@@ -35,6 +35,11 @@ describe('fine metal in the cabinet', () => {
     ]);
   });
 
+  test('an unlisted piece is in no total, whatever is handed in', async () => {
+    const files = { ...NOTHING_ELSE, 'pieces/one/piece.md': piece('1', `${SOVEREIGN}publish: unlisted\n`) };
+    expect(fineTotals((await cabinetWith(files)).pieces)).toEqual([]);
+  });
+
   test('what was sold or plated is not counted, and what is not known is said', async () => {
     const { listed } = await cabinetWith({
       ...NOTHING_ELSE,

@@ -17,11 +17,11 @@ const METALS = [
 ] as const;
 
 /**
- * The fine gold and silver of the pieces that are here (kept or lent), each total from its low end to its high. Plated
+ * The fine gold and silver of the listed pieces that are here (kept or lent), each total from its low end to its high. Plated
  * pieces are of neither metal; of a mounted one the weight is not known.
  */
 export function fineTotals(pieces: readonly PublicPiece[]): readonly FineTotal[] {
-  const here = pieces.filter(({ status }) => status === 'kept' || status === 'lent');
+  const here = pieces.filter(({ listed, status }) => listed && (status === 'kept' || status === 'lent'));
   return METALS.flatMap(([metal, named]) => {
     const ofIt = here.filter((piece) => named.test(piece.metal ?? '') && !notAsStruck(piece).plated);
     const known = ofIt.flatMap((piece) =>
