@@ -1,23 +1,60 @@
 import { resolve } from 'node:path';
+import process from 'node:process';
 import { defineConfig } from 'vitest/config';
 
-/** `unit` needs nothing built; `built` reads what a build of the demo made; `browser` opens it in Chromium. */
+/** Solvers, brute force, whole centuries, hostile strings: evidence that takes its time. `TRIES=full` tries ten times as much. */
+const ORACLE = [
+  'tests/oracle/**/*.test.ts',
+  'tests/**/{hostile,hostile-texts,read-hostile,disguises,disguised}.test.ts',
+  'tests/**/{second-opinion,second-opinions,temporal,edtf-package,there-and-back,properties}.test.ts',
+  'tests/core/**/{cost,speed,heaviest-matching,match-mask,best-within,plan-purchases}.test.ts',
+  'tests/core/cases/{lay-out-case,advice,fixed,misfits}.test.ts',
+  'tests/core/types/key/*.test.ts',
+  'tests/import/sheets/none-lost.test.ts',
+];
+
+/** Commands as a keeper runs them, each a process of its own; and what is stopped, killed or raced. */
+const COMMANDS = [
+  'tests/commands/**/*.test.ts',
+  'tests/catalogue/keep/*.test.ts',
+  'tests/desk/*.test.ts',
+  'tests/photographs/{killed,make-photographs,carried}.test.ts',
+  'tests/photographs/{locate,real,bring}/**/*.test.ts',
+  'tests/drawing/**/*.test.ts',
+  'tests/privacy/{git,leaks,picture-segments}.test.ts',
+];
+
+/** `npx vitest run --project unit tests/a/b.test.ts` runs that file whatever its group. */
+const isNamed = process.argv.some((word) => word.startsWith('tests/'));
+
+const small = {
+  testTimeout: 30_000,
+  setupFiles: ['tests/same-draw.ts'],
+  // Every core: left to itself one is kept free, which on a machine of two is half.
+  maxWorkers: '100%',
+  // A command that a test starts is at its first line in 0.2 s and not in 0.5.
+  env: { NODE_COMPILE_CACHE: resolve('.cache/compiled') },
+};
+
+/**
+ * `unit` needs nothing built and takes seconds; `oracle` and `commands` need nothing built either and take longer; `built` reads
+ * what a build of the demo made; `browser` opens it in Chromium.
+ */
 export default defineConfig({
   test: {
     projects: [
       {
         test: {
+          ...small,
           name: 'unit',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/built/**', 'tests/browser/**'],
-          testTimeout: 30_000,
-          setupFiles: ['tests/same-draw.ts'],
-          // Every core: left to itself one is kept free, which on a machine of two is half.
-          maxWorkers: '100%',
-          // A command that a test starts is at its first line in 0.2 s and not in 0.5.
-          env: { NODE_COMPILE_CACHE: resolve('.cache/compiled') },
+          exclude: ['tests/built/**', 'tests/browser/**', ...(isNamed ? [] : [...ORACLE, ...COMMANDS])],
+          // Modules are loaded once a worker and not once a file: half of the time was spent on loading them.
+          isolate: isNamed,
         },
       },
+      { test: { ...small, name: 'oracle', include: ORACLE, exclude: COMMANDS } },
+      { test: { ...small, name: 'commands', include: COMMANDS } },
       {
         test: {
           name: 'built',

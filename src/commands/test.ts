@@ -1,9 +1,10 @@
 import { spawn } from 'node:child_process';
 import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
+import { missingPrograms } from './parts/missing-programs.ts';
 
 const HELP = `npm test                 everything: format, lint, types, dead code, tests, the demo built, looked through and opened
-npm test -- --only lint  one step: format, core, types, lint, unused, unit, build, built, browser
+npm test -- --only lint  one step: format, core, types, lint, unused, unit, oracle, commands, build, built, browser
 `;
 
 type Step = readonly [name: string, words: readonly string[]];
@@ -23,6 +24,8 @@ const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
     ],
   ],
   [[['unit', ['vitest', 'run', '--project', 'unit']]], []],
+  [[['oracle', ['vitest', 'run', '--project', 'oracle']]], []],
+  [[['commands', ['vitest', 'run', '--project', 'commands']]], []],
   [[['build', ['node', 'src/commands/build.ts']]], []],
   [[['built', ['vitest', 'run', '--project', 'built']]], []],
   [[['browser', ['vitest', 'run', '--project', 'browser']]], []],
@@ -33,6 +36,14 @@ const isChosen = ([name]: Step): boolean => values.only === undefined || name ==
 const chosen = ROWS.flat(2).filter(isChosen);
 if (chosen.length === 0) {
   process.stderr.write(`There is no step ${String(values.only)}. ${HELP}`);
+  process.exit(1);
+}
+const missing = missingPrograms(
+  chosen.map(([name]) => name),
+  process.env,
+);
+if (missing !== null) {
+  process.stderr.write(`${missing}\n`);
   process.exit(1);
 }
 const failed: string[] = [];

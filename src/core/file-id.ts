@@ -45,7 +45,7 @@ export function fileId(name: string): string {
   const whole = id === '' ? `u${letters.join('-')}`.replace(/-+$/, '') : id;
   if (isReserved(whole)) return `${whole}-1`;
   if (whole.length <= LONGEST_NAME) return whole;
-  return `${whole.slice(0, LONGEST_NAME - 9).replace(/-+$/, '')}-${sumOf(name)}`;
+  return `${whole.slice(0, LONGEST_NAME - 9).replace(/-+$/, '')}-${sumOf(name.normalize('NFC'))}`;
 }
 
 /** Eight figures that tell long names apart: FNV-1a, 32 bits (Fowler, Noll and Vo, 1991). */

@@ -2,12 +2,11 @@ import { existsSync } from 'node:fs';
 import process from 'node:process';
 import { chromium } from 'playwright-core';
 import type { Browser } from 'playwright-core';
+import { BROWSERS } from '../../src/commands/parts/missing-programs.ts';
 import { serveFolder } from '../../src/commands/parts/serve-folder.ts';
 
 /** A built folder, served, and a browser to open it with. */
 export type OpenSite = { readonly address: string; readonly browser: Browser; readonly close: () => Promise<void> };
-
-const BROWSERS = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 /** Starts Chromium: the one named by CHROMIUM, or Debian's. */
 export function openBrowser(): Promise<Browser> {

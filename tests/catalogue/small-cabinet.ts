@@ -6,11 +6,13 @@ import { orderProblems } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { checkAll } from '../../src/catalogue/check-records.ts';
 
+let marked: Promise<CabinetFolder | null> | null = null;
+
 /** What is done to the marked cabinet before it is read: a file's new text, or null to take it away. */
 export type Change = Readonly<Record<string, string | null | ((text: string) => string)>>;
 
 export async function markedCabinet(): Promise<CabinetFolder> {
-  const folder = await readFolder('tests/cabinets/marked');
+  const folder = await (marked ??= readFolder('tests/cabinets/marked'));
   if (folder === null) throw new Error('tests/cabinets/marked is not there.');
   return folder;
 }

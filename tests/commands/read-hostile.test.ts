@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { consult } from '../../src/commands/read/consulted.ts';
 import { kinds } from '../../src/commands/read/kinds.ts';
+import { tries } from '../tries.ts';
 
 /*
  * Every kind that `read` knows is given the examples of all kinds, broken and spliced, and random text. The core's own
@@ -33,6 +34,6 @@ test('triples of texts through every kind: an answer that is sound in print, or 
           expect.unreachable(`${name} ${words.join(' | ')}: ${JSON.stringify(outcome.value.fields)}`);
       }
     }),
-    { numRuns: 4_000 },
+    { numRuns: tries(4_000) },
   );
 }, 120_000);

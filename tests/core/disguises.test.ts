@@ -24,6 +24,7 @@ import {
   WEIGHT_WORDINGS,
 } from '../published/measure-wordings.ts';
 import { processorMilliseconds } from './cost-of.ts';
+import { tries } from '../tries.ts';
 
 /*
  * The same text as another keyboard, a spreadsheet or a web page types it: figures of full width or of Arabic, marks of
@@ -118,7 +119,7 @@ describe.for(PARSERS)('$name', ({ name, seeds, read }) => {
         expect(read(disguised)).toEqual(read(seed));
         expect(read(seed).ok).toBe(true);
       }),
-      { numRuns: 400 },
+      { numRuns: tries(400) },
     );
   });
 
@@ -133,7 +134,7 @@ describe.for(PARSERS)('$name', ({ name, seeds, read }) => {
         if (name === 'grade' && /^not graded|details/.test(text)) return;
         expect(read(text)).toMatchObject({ ok: false });
       }),
-      { numRuns: 400 },
+      { numRuns: tries(400) },
     );
   });
 });

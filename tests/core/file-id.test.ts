@@ -24,6 +24,8 @@ test('any text gets a name of 1 to 80 small letters, figures and single hyphens,
       expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
       expect(id.length).toBeLessThanOrEqual(80);
       expect(fileId(name)).toBe(id);
+      expect(fileId(name.normalize('NFD'))).toBe(id);
+      expect(fileId(name.normalize('NFC'))).toBe(id);
     }),
   );
 }); // prettier-ignore

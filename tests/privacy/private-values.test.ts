@@ -5,6 +5,7 @@ import { privateIn, searchFor, whereStands } from '../../src/privacy/search.ts';
 import { privateValues } from '../../src/privacy/private-values.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
+import { tries } from '../tries.ts';
 
 const LEDGER = 'private/ledger.csv';
 const PENNY = 'pieces/plain-penny/piece.md';
@@ -76,7 +77,7 @@ test('All values at once are found where each would be found by itself', () => {
         for (const value of values) expect(found.get(value) ?? -1).toBe(whereStands(text, value));
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: tries(2000) },
   );
 });
 

@@ -7,6 +7,7 @@ import { PIECE_ORDER } from '../../../src/catalogue/write/write-piece.ts';
 import type { Written } from '../../../src/catalogue/yaml.ts';
 import { readYaml } from '../../../src/catalogue/yaml.ts';
 import { texts } from './texts.ts';
+import { tries } from '../../tries.ts';
 
 /** A file that a hand has been in: comments, blank lines, its own order, quotation marks, a text of several lines. */
 const BY_HAND = `---
@@ -131,7 +132,7 @@ test('Whatever is changed, it reads as changed, and every line that held somethi
       if (at !== -1) expect(lines(edited)).toEqual(lines(text));
       else expect(lines(text).every((line) => edited.includes(line))).toBe(true);
     }),
-    { numRuns: 1000 },
+    { numRuns: tries(1000) },
   );
 });
 

@@ -9,6 +9,7 @@ import { formatYaml } from '../../../src/catalogue/write/write-yaml.ts';
 import type { Written } from '../../../src/catalogue/yaml.ts';
 import { readYaml } from '../../../src/catalogue/yaml.ts';
 import { texts } from './texts.ts';
+import { tries } from '../../tries.ts';
 
 const facts: fc.Arbitrary<Written> = fc.letrec<{ one: Written }>((tie) => ({
   one: fc.oneof(
@@ -27,7 +28,7 @@ test('Whatever facts are written, the same facts are read', () => {
       const read = readYaml(formatYaml(fields));
       expect(read).toEqual({ ok: true, value: { ...fields } });
     }),
-    { numRuns: 1000 },
+    { numRuns: tries(1000) },
   );
 });
 

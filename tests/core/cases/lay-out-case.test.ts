@@ -6,6 +6,7 @@ import { layOutCase } from '../../../src/core/cases/lay-out-case.ts';
 import type { CaseToSet } from '../../../src/core/cases/case-to-typeset.ts';
 import { layCase, planCase } from '../../../src/core/cases/typeset-case.ts';
 import { boxesOf, CLUB_CASE, groups, isInside, overlap, SMALL_CASE, style } from './random-exhibits.ts';
+import { tries } from '../../tries.ts';
 
 const size = (width: number, height: number) => ({ width, height });
 const BELOW = { stand: 'below', headings: 'above', isLoose: false } as const;
@@ -32,7 +33,7 @@ describe.for([
           expect(outOfOrder).toEqual([]);
         }
       }),
-      { numRuns: 250 },
+      { numRuns: tries(250) },
     );
   });
 });

@@ -5,6 +5,7 @@ import { overlapOf, SPACING } from '../../../src/core/cases/case-plan.ts';
 import { layOutCase } from '../../../src/core/cases/lay-out-case.ts';
 import { misfitsOf } from '../../../src/core/cases/misfits.ts';
 import { parsePosition } from '../../../src/core/cases/position.ts';
+import { tries } from '../../tries.ts';
 
 const CASE: Size = { width: 300, height: 200 };
 const HOW = { stand: 'below', headings: 'above', isLoose: false } as const;
@@ -109,7 +110,7 @@ describe('what the keeper has fixed', () => {
         const again = misfits([pieceOf('medal', width, height, advised.value)]);
         expect(again.filter(({ kind }) => kind === 'outside')).toEqual([]);
       }),
-      { numRuns: 300 },
+      { numRuns: tries(300) },
     );
   });
 
@@ -134,7 +135,7 @@ describe('what the keeper has fixed', () => {
         expect(overlapOf(a, { ...b, left: b.left + right })).toBeNull();
         expect(overlapOf(a, { ...b, top: b.top + down })).toBeNull();
       }),
-      { numRuns: 300 },
+      { numRuns: tries(300) },
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { balancedRows, lengthOf } from '../../../src/core/cases/rows.ts';
+import { tries } from '../../tries.ts';
 
 /** Every way to break a list into rows in order: between any two there is a break or there is none. */
 function everyBreak(widths: readonly number[]): readonly (readonly (readonly number[])[])[] {
@@ -59,7 +60,7 @@ describe('pieces are broken into rows', () => {
           );
         },
       ),
-      { numRuns: 300 },
+      { numRuns: tries(300) },
     );
   });
 });

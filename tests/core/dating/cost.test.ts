@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { patternsTried, processorMilliseconds } from '../cost-of.ts';
 import { refusalOf } from './read-as.ts';
+import { tries } from '../../tries.ts';
 
 /*
  * A date is a phrase of at most 120 signs (a set of years in EDTF, 900), joined at most five times by each kind of
@@ -24,7 +25,7 @@ const read = (text: string) => () => void parseDate(text);
 test('no text of 120 signs has more than 50,000 patterns tried on it, and a plain date has fewer than 500', () => {
   fc.assert(
     fc.property(knotted, (text) => patternsTried(read(text)) < 50_000),
-    { numRuns: 2000 },
+    { numRuns: tries(2000) },
   );
   for (const plain of ['1279', '1279/1281', 'AH 294', '44 BC', 'late 12th century', '14 October 1066'])
     expect(patternsTried(read(plain))).toBeLessThan(500);

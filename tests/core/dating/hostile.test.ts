@@ -6,6 +6,7 @@ import { yearsOf } from '../../../src/core/dating/interval.ts';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { DATE_EXAMPLES } from '../../../src/core/dating/date-examples.ts';
 import { readStrictly, UNDER_EDWARD_I } from './read-as.ts';
+import { tries } from '../../tries.ts';
 
 /** Every way of writing a date that the table of readings teaches, to be broken. */
 const SEEDS = DATE_EXAMPLES.flatMap(({ rows }) => rows.map(({ write }) => write));
@@ -52,7 +53,7 @@ test('100,000 random and mutated texts: never an exception, and what is read is 
       expect(sense(readStrictly(outcome.value.edtf))).toEqual(sense(outcome.value));
       expect(formatDate(outcome.value)).not.toMatch(/NaN|undefined|null/);
     }),
-    { numRuns: 100_000 },
+    { numRuns: tries(100_000) },
   );
 }, 240_000);
 
@@ -73,6 +74,6 @@ test('20,000 texts without a figure or a word for a time are never a date', () =
         if (outcome.ok) expect.unreachable(`${text} was read as ${outcome.value.edtf}`);
       },
     ),
-    { numRuns: 20_000 },
+    { numRuns: tries(20_000) },
   );
 });

@@ -4,6 +4,7 @@ import { isoYear } from '../../../src/core/calendars/civil.ts';
 import { formatRoman } from '../../../src/core/dating/numerals.ts';
 import { yearsOf } from '../../../src/core/dating/interval.ts';
 import { UNDER_EDWARD_I, readAs } from './read-as.ts';
+import { tries } from '../../tries.ts';
 
 const plain = (year: number) => (year <= 0 ? `${String(1 - year)} BC` : `AD ${String(year)}`);
 const ordinal = (number: number) => `${String(number)}${['th', 'st', 'nd', 'rd'][number % 20] ?? 'th'}`;
@@ -44,7 +45,7 @@ test.for(WAYS)('%s, from %d to %d: an earlier text never gives a later date', ([
       expect(earlier.low).toBeLessThanOrEqual(later.low);
       expect(earlier.high).toBeLessThanOrEqual(later.high);
     }),
-    { numRuns: 300 },
+    { numRuns: tries(300) },
   );
 });
 

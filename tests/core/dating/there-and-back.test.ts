@@ -6,6 +6,7 @@ import { yearsOf } from '../../../src/core/dating/interval.ts';
 import { formatRoman, readRoman } from '../../../src/core/dating/numerals.ts';
 import { isoYear } from '../../../src/core/calendars/civil.ts';
 import { readAs, readStrictly } from './read-as.ts';
+import { tries } from '../../tries.ts';
 
 const year = fc.integer({ min: -799, max: 2100 });
 const ordered = fc.tuple(year, year).map(([one, other]) => [Math.min(one, other), Math.max(one, other)] as const);
@@ -60,7 +61,7 @@ describe('there and back', () => {
         const dating = readAs(text);
         expect(sense(readAs(formatDate(dating)))).toEqual(sense(dating));
       }),
-      { numRuns: 3000 },
+      { numRuns: tries(3000) },
     );
   });
 
@@ -72,7 +73,7 @@ describe('there and back', () => {
         expect(sense(again)).toEqual(sense(dating));
         expect(again.edtf).toBe(dating.edtf);
       }),
-      { numRuns: 3000 },
+      { numRuns: tries(3000) },
     );
   });
 
@@ -98,7 +99,7 @@ describe('intervals', () => {
           expect(last).toBeLessThanOrEqual(high);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: tries(3000) },
     );
   });
 

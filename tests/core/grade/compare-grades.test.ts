@@ -6,6 +6,7 @@ import type { Grade, ScaleId } from '../../../src/core/grade/grade.ts';
 import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 import { SCALES } from '../../../src/core/grade/scales.ts';
 import { summariseGrades } from '../../../src/core/grade/summary.ts';
+import { tries } from '../../tries.ts';
 
 function gradeOf(text: string, scale?: ScaleId): Grade {
   const outcome = parseGrade(text, scale === undefined ? {} : { scale });
@@ -91,7 +92,7 @@ describe('laws', () => {
         if (surely(a, b)) expect(surely(b, a)).toBe(false);
         if (surely(a, b) && surely(b, c)) expect(surely(a, c)).toBe(true);
       }),
-      { numRuns: 5000 },
+      { numRuns: tries(5000) },
     );
   });
 

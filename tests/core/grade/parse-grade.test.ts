@@ -7,6 +7,7 @@ import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 import { SCALES, SOURCES, isScaleId } from '../../../src/core/grade/scales.ts';
 import { NUMERIC_STEPS } from '../../../src/core/grade/steps.ts';
 import { gradeMappings, risingInBritain, sameLine, thirtySteps } from '../../published/grade-tables.ts';
+import { tries } from '../../tries.ts';
 
 function gradeOf(text: string, scale?: ScaleId): Grade {
   const outcome = parseGrade(text, scale === undefined ? {} : { scale });
@@ -234,7 +235,7 @@ describe('there and back', () => {
         expect({ ...again, text }).toEqual({ ...outcome.value, text });
         expect(outcome.value.low ?? 0).toBeLessThanOrEqual(outcome.value.high ?? 0);
       }),
-      { numRuns: 1500 },
+      { numRuns: tries(1500) },
     );
   });
 

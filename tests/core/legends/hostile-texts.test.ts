@@ -8,6 +8,7 @@ import { parseMoney } from '../../../src/core/money/money.ts';
 import { parseRarity } from '../../../src/core/rarity/parse-rarity.ts';
 import { parseReference } from '../../../src/core/references/parse-reference.ts';
 import { processorMilliseconds } from '../cost-of.ts';
+import { tries } from '../../tries.ts';
 
 const SEEDS = [
   "+EDW R' ANGL' DNS hYB'",
@@ -63,7 +64,7 @@ test('100,000 random and broken texts: no exception, and a refusal is always a s
       if (!(score >= 0 && score <= 1)) expect.unreachable(String(score));
       normalLegend(text);
     }),
-    { numRuns: 100_000 },
+    { numRuns: tries(100_000) },
   );
 }, 120_000);
 

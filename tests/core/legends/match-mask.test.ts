@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findLegends, matchMask } from '../../../src/core/legends/match-mask.ts';
 import { naiveAt, naiveWeight } from './naive-mask.ts';
+import { tries } from '../../tries.ts';
 
 const letters = (...of: string[]) => fc.string({ unit: fc.constantFrom(...of), maxLength: 9 });
 
@@ -56,7 +57,7 @@ test('it agrees with the plainest search, on any rim', () => {
         expect(matchMask(mask, ring).at).toBe(naiveAt(mask, ring));
       },
     ),
-    { numRuns: 5000 },
+    { numRuns: tries(5000) },
   );
 });
 
@@ -78,7 +79,7 @@ test('with losses in the legend it agrees with trying everything', () => {
         );
       },
     ),
-    { numRuns: 3000 },
+    { numRuns: tries(3000) },
   );
 });
 

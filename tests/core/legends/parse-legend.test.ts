@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatLegend } from '../../../src/core/legends/format-legend.ts';
 import { parseLegend } from '../../../src/core/legends/parse-legend.ts';
+import { tries } from '../../tries.ts';
 
 function partsOf(text: string) {
   const outcome = parseLegend(text);
@@ -115,7 +116,7 @@ test('there and back: what is read from a written legend is the legend that was 
       const second = parseLegend(formatLegend(first.value));
       expect(second).toMatchObject({ ok: true, value: { parts: first.value.parts, script: first.value.script } });
     }),
-    { numRuns: 10_000 },
+    { numRuns: tries(10_000) },
   );
 });
 

@@ -9,6 +9,7 @@ import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';
 import { parseGravity } from '../../../src/core/metal/specific-gravity.ts';
 import type { Outcome } from '../../../src/core/outcome.ts';
 import { processorMilliseconds } from '../cost-of.ts';
+import { tries } from '../../tries.ts';
 
 const PARSERS: readonly (readonly [string, (text: string) => Outcome<unknown>])[] = [
   ['weight', parseWeight],
@@ -95,7 +96,7 @@ describe('hostile text', () => {
           !/invalid|unexpected|undefined|null|NaN|schema/.test(outcome.problem.replace(/"[^"]*"+/g, ''))
         );
       }),
-      { numRuns: 100_000 },
+      { numRuns: tries(100_000) },
     );
   });
 

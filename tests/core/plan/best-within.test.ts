@@ -4,6 +4,7 @@ import { bestChoices, mostWithin } from '../../../src/core/plan/best-within.ts';
 import { byPlace, compareValue, NO_VALUE, withOffer } from '../../../src/core/plan/offer.ts';
 import type { Offer, Value } from '../../../src/core/plan/offer.ts';
 import { anyOffers } from './offers.ts';
+import { tries } from '../../tries.ts';
 
 type Bought = { readonly value: Value; readonly bought: number };
 
@@ -35,6 +36,6 @@ test('for any purse, from any place onwards, no choice that could be made is wor
         }
       }
     }),
-    { numRuns: 150 },
+    { numRuns: tries(150) },
   );
 }); // prettier-ignore

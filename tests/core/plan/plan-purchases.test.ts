@@ -4,6 +4,7 @@ import { NO_VALUE, byPlace, compareValue, withOffer } from '../../../src/core/pl
 import type { Offer, Purse, Value } from '../../../src/core/plan/offer.ts';
 import { planPurchases } from '../../../src/core/plan/plan-purchases.ts';
 import { anyOffers, offer, planned } from './offers.ts';
+import { tries } from '../../tries.ts';
 
 /** The best value of all, by trying every offer of every place in every year. */
 function bestByTrial(offers: readonly Offer[], purse: Purse): Value {
@@ -40,7 +41,7 @@ test('1,000 small cases: the plan is worth what the best of all plans is worth',
     const { filled, improvement, cost, proven } = planned(offers, purse);
     expect(proven).toBe(true);
     expect({ filled, improvement, cost: cost.high }).toEqual(bestByTrial(offers, purse));
-  }), { numRuns: 1000 });
+  }), { numRuns: tries(1000) });
 }); // prettier-ignore
 
 test('1,000 cases of few prices, in which years and choices are often alike: again the best of all plans', () => {
@@ -49,7 +50,7 @@ test('1,000 cases of few prices, in which years and choices are often alike: aga
   fc.assert(fc.property(fewPrices, tight, (offers, purse) => {
     const { filled, improvement, cost } = planned(offers, purse);
     expect({ filled, improvement, cost: cost.high }).toEqual(bestByTrial(offers, purse));
-  }), { numRuns: 1000 });
+  }), { numRuns: tries(1000) });
 }); // prettier-ignore
 
 /** Every year's budget cut into `purchases` prices of at least 1: bought so, they take every penny of every year. */
@@ -77,7 +78,7 @@ test('500 purses that can be spent to the last penny, and on the last purchase, 
       });
       expect(years.map(({ left }) => left)).toEqual(years.map(() => 0));
     }),
-    { numRuns: 500 },
+    { numRuns: tries(500) },
   );
 });
 

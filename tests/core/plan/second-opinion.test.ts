@@ -4,6 +4,7 @@ import type { Offer, Purse } from '../../../src/core/plan/offer.ts';
 import { bestInTurn } from '../../reference/highs.ts';
 import type { Row } from '../../reference/highs.ts';
 import { anyOffers, planned } from './offers.ts';
+import { tries } from '../../tries.ts';
 
 /** Places filled, improvement and cost of the best plan by the reference: a column for each offer in each year. */
 function bestByReference(offers: readonly Offer[], { budget, purchases, years }: Purse): readonly number[] {
@@ -42,6 +43,6 @@ test('up to 24 offers for 12 places in four years: as good as the optimum of a g
       expect(proven).toBe(true);
       expect([filled, improvement, cost.high]).toEqual(bestByReference(offers, purse));
     }),
-    { numRuns: 300 },
+    { numRuns: tries(300) },
   );
 }, 120_000);

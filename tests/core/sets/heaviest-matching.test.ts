@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compare, heaviestMatching, plus } from '../../../src/core/sets/heaviest-matching.ts';
 import type { Edge, Weight } from '../../../src/core/sets/heaviest-matching.ts';
+import { tries } from '../../tries.ts';
 
 const PARTS = 3;
 const ZERO: Weight = [0, 0, 0];
@@ -43,7 +44,7 @@ test('2,000 random cases: the sum equals the best found by trying everything, pa
         expect(column === null || rows[row]?.some((edge) => edge.column === column)).toBe(true);
       expect(sumOf(rows, taken)).toEqual(bestByTrial(rows));
     }),
-    { numRuns: 2000 },
+    { numRuns: tries(2000) },
   );
 });
 

@@ -1,4 +1,3 @@
-import process from 'node:process';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fits } from '../../../src/core/sets/fits.ts';
@@ -19,6 +18,7 @@ import {
   scoreOfState,
 } from './random-sets.ts';
 import type { Score } from './random-sets.ts';
+import { tries } from '../../tries.ts';
 
 const anyPieces = piecesUpTo(6);
 const anyRule = ruleUpTo(4);
@@ -59,8 +59,7 @@ function mostByTrial(may: readonly (readonly boolean[])[], taken: readonly numbe
   return Math.max(mostByTrial(rest, taken), ...ways);
 }
 
-/** 20,000 with SETS_BY_TRIAL=20000. */
-const BY_TRIAL = Number(process.env['SETS_BY_TRIAL'] ?? 2000);
+const BY_TRIAL = tries(20_000);
 
 test(`${String(BY_TRIAL)} random sets: the arrangement, the low and the high figure are the best of all arrangements`, () => {
   let above = 0;

@@ -5,6 +5,7 @@ import type { Mapping, Reading } from '../../../src/import/columns/mapping.ts';
 import { CALENDARS, EMPTY_MAPPING, LANGUAGES, MEANINGS, SETTINGS } from '../../../src/import/columns/mapping.ts';
 import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { FIELDS, LEDGER_FIELDS } from '../../../src/import/columns/targets.ts';
+import { tries } from '../../tries.ts';
 
 const word = fc
   .string({ unit: 'grapheme', minLength: 1, maxLength: 12 })
@@ -38,7 +39,7 @@ test('a mapping goes to its file and back', () => {
     fc.property(mapping, (one) => {
       expect(parseMapping(formatMapping(one))).toEqual({ ok: true, value: { ...one, always: { ...one.always }, blanks: { ...one.blanks } } });
     }),
-    { numRuns: 300 },
+    { numRuns: tries(300) },
   );
 }); // prettier-ignore
 

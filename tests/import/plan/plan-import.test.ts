@@ -4,6 +4,7 @@ import type { Draft } from '../../../src/import/plan/draft.ts';
 import { changed, problemsOf } from '../../catalogue/small-cabinet.ts';
 import { texts } from '../../catalogue/write/texts.ts';
 import { bring, cited, draft, EMPTY, textOf } from './bring.ts';
+import { tries } from '../../tries.ts';
 
 describe('a row becomes a piece', () => {
   test('whose composed title has the names of the lists, and whose own title stays as the sheet has it', () => {
@@ -201,7 +202,7 @@ test(
           expect(again.folder).toEqual(first.folder);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: tries(100, 10) },
     );
   },
 );
