@@ -56,6 +56,12 @@ export function withWider(name: string, within: readonly Within[] | undefined): 
   return names;
 }
 
+/** Every name that lies within a wider one: what is said to be of England may be of County Durham. */
+function narrower(name: string, within: readonly Within[] = []): ReadonlySet<string> {
+  const all = within.filter((one) => withWider(one.name, within).some((wider) => folded(wider) === folded(name)));
+  return new Set(all.map((one) => folded(one.name)).filter((one) => one !== folded(name)));
+}
+
 /** Everything a rule may ask of a piece. Its area is its mint's when it has none of its own, its realms are its rulers'. */
 export function factsOf(piece: SetPiece, lists: Lists): Facts {
   const { sure, blanks = {} } = piece;
@@ -74,7 +80,11 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       'struck-for': piece.struckFor.length === 0 ? of('ruler', rulers) : of('struck-for', piece.struckFor),
       issuer: of('issuer', [piece.issuer]),
       mint: of('mint', [piece.mint]),
-      area: of('area', area === undefined ? [] : withWider(area, lists.areas), sure['area'] ?? sure['mint']),
+      area: {
+        ...of('area', area === undefined ? [] : withWider(area, lists.areas), sure['area'] ?? sure['mint']),
+        // Where the mint is known, its area is as near as it goes.
+        ...(piece.area !== undefined && piece.mint === undefined ? { maybe: narrower(piece.area, lists.areas) } : {}),
+      },
       denomination: of('denomination', [piece.denomination]),
       metal: of('metal', [piece.metal]),
       tag: { ...of('tag', piece.tags), blank: 'none' },
