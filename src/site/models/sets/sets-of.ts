@@ -10,7 +10,7 @@ export type PieceName = { readonly id: string; readonly title: string };
 export type SetService = {
   readonly set: { readonly id: string; readonly title: string };
   /**
-   * `stands`: it fills a place, for certain or possibly, or stands in as a filler.
+   * `stands`: it fills a place, for certain or possibly, or is a filler.
    * `spare`: it fits and is not needed. `left-out`: it would fit but for one thing.
    */
   readonly does: 'stands' | 'spare' | 'left-out';

@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { wordsToReplace } from './words.ts';
+
+const ROOT = resolve(import.meta.dirname, '../..');
+const SOURCE = readdirSync(join(ROOT, 'src'), { recursive: true, encoding: 'utf8' })
+  .map((file) => `src/${file.replaceAll('\\', '/')}`)
+  .filter((file) => /\.(?:ts|astro|css|mjs)$/.test(file));
+const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
+
+/** Where only what a keeper reads is held to the words so far, and comments are not. */
+const MESSAGES_ALONE =
+  /^src\/(?:core\/(?:dating|sets|types)|import|photographs|catalogue\/types|privacy|publish|desk|commands\/import)\//;
+
+describe('plain words', () => {
+  test.for(['README.md', 'content/README.md', 'DEVELOPERS.md', 'CHANGELOG.md'])('%s', (file) => {
+    expect(wordsToReplace(textOf(file))).toEqual([]);
+  });
+
+  test('every file of src', () => {
+    const wrong = SOURCE.flatMap((file) => {
+      const text = textOf(file);
+      return wordsToReplace(MESSAGES_ALONE.test(file) ? withoutComments(text) : text).map((one) => `${file}:${one}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  test.for([
+    ['3 rows set aside', 1],
+    ['Mend what is amiss', 2],
+    ['It stands in two lists\nand is told apart', 2],
+    ['Fix what is wrong, recommend an amendment, and stand indoors', 0],
+  ] as const)('“%s” has %i of them', ([text, count]) => {
+    expect(wordsToReplace(text)).toHaveLength(count);
+  });
+});
+
+/** A source text with its comments blank; its lines stay. */
+function withoutComments(text: string): string {
+  return text.replace(/\/\*[\s\S]*?\*\//g, (one) => one.replace(/[^\n]/g, '')).replace(/^\s*\/\/.*$/gm, '');
+}
+
+describe('files that can be read in a sitting', () => {
+  test('no file of src has more than 300 lines', () => {
+    const lines = SOURCE.map((file) => [file, textOf(file).split('\n').length - 1] as const);
+    expect(lines.filter(([, count]) => count > 300)).toEqual([]);
+  });
+});
