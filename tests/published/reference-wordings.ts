@@ -33,6 +33,7 @@ export const REFERENCE_WORDINGS: readonly ReferenceWording[] = [
   { text: 'RIC VII 45 corr. (rarity)', reads: [{ work: 'ric', volume: 'VII', number: '45', relation: 'corr.', note: 'rarity' }], source: ROMAN },
   { text: 'RIC -', reads: [{ work: 'ric', number: '', relation: 'unlisted' }], source: ROMAN },
   { text: 'RIC –, cf. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC IV unlisted', reads: [{ work: 'ric', volume: 'IV', number: '', relation: 'unlisted' }], source: ROMAN },
   { text: 'RIC IV -', reads: [{ work: 'ric', volume: 'IV', number: '', relation: 'unlisted' }], source: ROMAN },
   { text: 'RIC II 243; BMC 12; Cohen 34', reads: [{ work: 'ric', volume: 'II', number: '243' }, { work: 'bmc', number: '12' }, { work: 'cohen', number: '34' }], source: ROMAN },
   { text: 'RIC 55, BMC 123', reads: [{ work: 'ric', number: '55' }, { work: 'bmc', number: '123' }], source: ROMAN },

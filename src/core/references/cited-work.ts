@@ -1,11 +1,12 @@
 import {
+  AFTER,
+  CLASS,
   COUNTED_BY_VOLUME,
   EDITION,
   editionNumber,
   isNeverABook,
   PAGE,
   PLATE,
-  CLASS,
   ROMAN_VOLUME,
   VOLUME,
 } from './reference-words.ts';
@@ -126,12 +127,18 @@ export function withVolume(
   return { ...found, rest };
 }
 
+/** A number, a dash or a word for what the book lacks, without which a Roman figure is the number itself. */
+function isNumberOrUnlisted(text: string): boolean {
+  const isUnlisted = AFTER.some(([pattern, relation]) => relation === 'unlisted' && pattern.test(text.trim()));
+  return isUnlisted || /[\p{N}–—]|\s-/u.test(text.replace(/^[²³]/u, ''));
+}
+
 function volumeAt(text: string, bareToo: boolean): { readonly volume: string; readonly length: number } | null {
   const said = VOLUME.exec(text);
   if (said?.[1] !== undefined) return { volume: tidyVolume(said[1]), length: said[0].length };
   const roman = ROMAN_VOLUME.exec(text);
   const follows = roman === null ? '' : text.slice(roman[0].length);
-  if (roman?.[1] !== undefined && (/[\p{N}–—]|\s-/u.test(follows.replace(/^[²³]/u, '')) || bareToo))
+  if (roman?.[1] !== undefined && (isNumberOrUnlisted(follows) || bareToo))
     return { volume: tidyVolume(roman[1]), length: roman[0].length };
   const bare = bareToo ? /^(\d{1,2}(?:[./]\d)?)(?=[\s,:²³(])/u.exec(text) : null;
   return bare?.[1] === undefined ? null : { volume: bare[1], length: bare[0].length };
