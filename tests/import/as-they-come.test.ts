@@ -197,3 +197,24 @@ describe('a list with private columns that repeat public words', () => {
     expect([problems, plan.pieces.length, plan.secrets]).toEqual([[], 1, []]);
   });
 });
+
+describe('a title in words, of which a pattern finds more than a name', () => {
+  const PATTERNS = `always: { kind: coin }
+columns:
+  No: number
+  Title: ['Coin of {ruler}, {mint}', '{denomination} with head of {ruler}', '{denomination} with {obverse design}', '{denomination} of {ruler}']
+`;
+  test.for([
+    ['Denarius with head of Trajan', { ruler: 'trajan', denomination: 'denarius' }, []],
+    // Gods are on coins and strike none: common practice.
+    ['Litra with head of Apollo', { denomination: 'litra', obverse: { design: 'head of Apollo' } }, []],
+    ['Stater of Macedonia with head of Herakles', {}, ['denomination', 'ruler']],
+    ['Coin with head of Trajan', { ruler: 'trajan' }, ['denomination']],
+    ['"Coin of Apamea on the Orontes, Apamea"', { mint: 'apamea' }, ['ruler']],
+  ] as const)('%s', async ([title, facts, asked]) => {
+    const { plan } = await imported(`No,Title\n1,${title}\n`, PATTERNS);
+    const [piece] = plan.pieces;
+    expect(piece?.base.facts).toMatchObject(facts);
+    expect(plan.unread.map(({ field }) => field)).toEqual(asked);
+  });
+});

@@ -1,5 +1,8 @@
 import type { NamedInSheet } from '../plan/draft.ts';
+import { plainLetters } from '../../core/file-id.ts';
 import type { Said } from './cell-result.ts';
+import { unread } from './cell-result.ts';
+import { BY_KIND } from './word-cell.ts';
 
 type Named = 'ruler' | 'mint' | 'denomination';
 
@@ -13,6 +16,8 @@ export function readNames(text: string, field: Named): readonly Said[] {
   const parts = field === 'ruler' ? text.split(/\s*;\s*|\s+\/\s+|\s*\n\s*/) : [text];
   const doubtful = parts.some((part) => part.includes('?'));
   const names = parts.map((part) => part.replace(DOUBT, '$1').trim()).filter((part) => part !== '');
+  const odd = names.map((name) => noName(name, field)).find((because) => because !== null);
+  if (odd !== undefined) return unread(field, odd);
   const read = names.map((name) => (field === 'ruler' ? withYears(name) : { name: tidy(name) }));
   return [
     { kind: 'name', field, names: read },
@@ -34,4 +39,34 @@ function withYears(text: string): NamedInSheet {
 
 function tidy(text: string): string {
   return text.replace(/\s+/g, ' ').trim();
+}
+
+/** Gods and personifications whose heads coins show, and in whose name none was struck; plain letters. Common practice. */
+const GODS: ReadonlySet<string> = new Set(
+  `roma hercules herakles heracles apollo apollon zeus jupiter juppiter athena minerva mars ares venus aphrodite diana artemis sol helios
+  mercury mercurius hermes nike liberty libertas ceres demeter janus saturn neptune poseidon juno hera bacchus dionysos
+  dionysus serapis sarapis isis concordia fortuna tyche pietas medusa pan silenus vulcan vesta cybele melqart baal britannia hibernia
+  helvetia marianne justitia`.split(/\s+/),
+);
+/** Words that describe a side, and stand in no name. */
+const DESCRIBING =
+  'with|wit|mit|avec|con|struck|minted|issued|coined|engraved|showing|geprägt|frappée?|coniata?|bust|head|buste|tête|kopf|büste|in the name of';
+const PHRASE = new RegExp(`(?:^|\\s)(?:${DESCRIBING})(?=\\s|$)`, 'iu');
+const BY_WATER = /\s(?:on the|upon|am|an der|sur|sul|sull)\s?\p{Lu}/u;
+const OF_SOMEBODY = /\s(?:of|von|des|du|de|di)\s+(?:the\s+)?\p{Lu}/u;
+
+/** Why a text is no name of a ruler, a mint or a denomination; null where it may be one. */
+function noName(text: string, field: Named): string | null {
+  const plain = plainLetters(text).trim();
+  if (PHRASE.test(text))
+    return `"${text}" is more than a name. Write the ${field} alone, and the rest where it belongs.`;
+  if (field === 'ruler' && GODS.has(plain))
+    return `"${text}" is shown on coins and struck none. Write the ruler or issuer here, and ${text} in the design.`;
+  if (field === 'ruler' && BY_WATER.test(text))
+    return `"${text}" reads like a place and not like a ruler. Make it the mint or the issuer.`;
+  if (field === 'denomination' && BY_KIND.get('coin')?.includes(plain) === true)
+    return `"${text}" says what sort of object it is, and no denomination. Make it the kind.`;
+  if (field === 'denomination' && OF_SOMEBODY.test(text))
+    return `"${text}" is a denomination and of whom or where. Write each in a column of its own, or add a pattern like {denomination} of {ruler}.`;
+  return null;
 }

@@ -62,6 +62,11 @@ export const CHOICES: Readonly<Record<string, Choice>> = {
   'graded-by': GRADER_WORDS,
 }; // prettier-ignore
 
+/** The words of the sheets for each kind. */
+export const BY_KIND: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries(KIND_WORDS).map(([kind, words]) => [kind, [kind, ...words]]),
+);
+
 /** One of the words the form takes, in any of the languages. */
 export function readChoice(text: string, field: string): readonly Said[] {
   const word = text.trim().toLowerCase();
