@@ -120,7 +120,7 @@ test('several references in one text, printed with a semicolon, are the same sev
   };
   const short = (text: string) => meant(text).map(({ work, volume, number, to }) => [work, volume, number, to]);
   for (const { text } of REFERENCE_WORDINGS) {
-    const printed = meant(text).map((one) => formatReference(one));
+    const printed = meant(text).map((one) => formatReference(one, one.named));
     expect(short(printed.join('; ')), text).toEqual(short(text));
   }
 });
@@ -136,7 +136,7 @@ test('a weight as a page shows it, in grams and in grains, reads back within its
         const outcome = parseWeight(`${String(hundredths / 100)} ${sign}`);
         if (!outcome.ok) throw new Error(outcome.problem);
         const page = showWeight(outcome.value, shown);
-        if (/^0(?:\.0+)? /.test(page)) return;
+        if (/(?:^|\()0(?:\.0+)? /.test(page)) return;
         const again = parseWeight(page);
         expect(again.ok ? '' : `${page}: ${again.problem}`).toBe('');
         // Half a step of what is printed: a tenth of a grain at most, or a hundredth of a gram.
