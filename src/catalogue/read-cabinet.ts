@@ -29,7 +29,7 @@ const LIST = /^(rulers|mints|denominations|eras|sets|works)\/([^/]+)\.yaml$/;
 const FOLDER = /^(pieces|exhibits|types)\/([^/]+)\/([^/]+)$/;
 const PICTURE = /^(obverse|reverse|edge|detail-[a-z0-9-]+)\.(jpe?g|png|tiff?|webp|avif)$/i;
 
-/** Reads every file of a cabinet against its form, and says everything that is wrong with any of them. */
+/** Reads every file of a cabinet against its schema, and says everything that is wrong with any of them. */
 export function readCabinet(folder: CabinetFolder): ReadCabinet {
   return cabinetReader()(folder);
 }
@@ -37,125 +37,150 @@ export function readCabinet(folder: CabinetFolder): ReadCabinet {
 /** Reads a cabinet time and again; a file that is the same object as before is not read anew. */
 export function cabinetReader(): (folder: CabinetFolder) => ReadCabinet {
   const known: KnownFiles = new WeakMap();
-  const pieceForm = pieceSchemas();
-  return (folder) => readWith(folder, known, pieceForm);
+  const pieceSchemaFor = pieceSchemas();
+  return (folder) => readWith(folder, known, pieceSchemaFor);
 }
 
-/** What came of reading a file, and the form it was read against. */
-type KnownFiles = WeakMap<CabinetFile, { readonly form: object; readonly read: ReadFile }>;
+/** What came of reading a file, and the schema it was read against. */
+type KnownFiles = WeakMap<CabinetFile, { readonly schema: object; readonly read: ReadFile }>;
 type ReadFile = { readonly filed: readonly Filed<unknown>[]; readonly problems: readonly Problem[] };
-type PieceForm = (
+type PieceSchemas = (
   rulers: readonly Filed<RulerFields>[],
   gr?: CabinetFields['gr'],
 ) => (facts: string) => z.ZodType<PieceFields>;
 
-function readWith(folder: CabinetFolder, known: KnownFiles, pieceForm: PieceForm): ReadCabinet {
-  const problems: Problem[] = [];
-  const once = <T>(
-    held: CabinetFile,
-    form: z.ZodType<T>,
-    read: (problems: Problem[]) => readonly Filed<T>[],
-  ): readonly Filed<T>[] => {
-    const before = known.get(held);
-    if (before?.form === form) {
-      problems.push(...before.read.problems);
-      return before.read.filed as readonly Filed<T>[];
-    }
-    const own: Problem[] = [];
-    const filed = read(own);
-    known.set(held, { form, read: { filed, problems: own } });
-    problems.push(...own);
-    return filed;
-  };
-  for (const { file, text } of folder.files) {
-    if (isText(file) && text === null) problems.push(problem('file-not-utf-8', { file }));
-    else if (!isKnown(file)) problems.push(unknownFile(file));
+/** A folder while it is read: its files by name, what is known of them from before, and what is wrong so far. */
+type Reading = {
+  readonly files: readonly CabinetFile[];
+  readonly texts: ReadonlyMap<string, CabinetFile>;
+  readonly known: KnownFiles;
+  readonly problems: Problem[];
+};
+
+/** The text of a file that is read against a schema: its facts, the line they begin on, and the story below them. */
+type Halves = { readonly facts: string; readonly factsFrom: number; readonly story: string };
+
+function readWith(folder: CabinetFolder, known: KnownFiles, pieceSchemaFor: PieceSchemas): ReadCabinet {
+  const { files } = folder;
+  const reading: Reading = { files, texts: new Map(files.map((held) => [held.file, held])), known, problems: [] };
+  for (const { file, text } of files) {
+    if (isText(file) && text === null) reading.problems.push(problem('file-not-utf-8', { file }));
+    else if (!isKnown(file)) reading.problems.push(unknownFile(file));
   }
-  const texts = new Map(folder.files.map((held) => [held.file, held]));
-  const list = <T>(kind: string, form: z.ZodType<T>): readonly Filed<T>[] =>
-    folder.files.flatMap((held) => {
-      const { file, text } = held;
-      const match = LIST.exec(file);
-      if (match?.[1] !== kind || text === null) return [];
-      return once(held, form, (own) => filed(form, match[2] ?? '', file, text, 1, '', own));
-    });
-  const folders = <T>(kind: string, name: string, formFor: (facts: string) => z.ZodType<T>): readonly Filed<T>[] =>
-    foldersOf(folder.files, kind).flatMap((id) => {
-      const file = `${kind}/${id}/${name}`;
-      const found = texts.get(file);
-      if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
-      if (found === undefined || found.text === null) return [];
-      const halves = splitFrontMatter(found.text);
-      if (halves !== null) {
-        const form = formFor(halves.facts);
-        return once(found, form, (own) => filed(form, id, file, halves.facts, halves.factsFrom, halves.story, own));
-      }
-      const line = brokenEnd(found.text);
-      problems.push(
-        line === null
-          ? problem('front-matter-missing', { file, line: 1 })
-          : problem('front-matter-open', { file, line }),
-      );
-      return [];
-    });
-
-  const series = foldersOf(folder.files, 'types').flatMap((id) => {
-    const file = `types/${id}/series.yaml`;
-    const text = texts.get(file)?.text;
-    if (!texts.has(file)) problems.push(problem('file-missing', { file: `types/${id}` }, 'series.yaml'));
-    if (typeof text !== 'string') return [];
-    const before = problems.length;
-    const read = filed(seriesSchema, id, file, text, 1, '', problems);
-    return read.map((one) => ({ ...withTables(one, texts), whole: problems.length === before }));
-  });
-
-  const cabinetFile = texts.get('cabinet.yaml');
-  if (cabinetFile === undefined) problems.push(problem('file-missing', { file: 'cabinet.yaml' }, 'cabinet.yaml'));
-  const cabinet =
-    typeof cabinetFile?.text === 'string'
-      ? (filed(cabinetSchema, 'cabinet', 'cabinet.yaml', cabinetFile.text, 1, '', problems)[0] ?? null)
-      : null;
-  const rulers = list('rulers', rulerSchema);
-  const pictures = picturesIn(folder.files);
-  const statuses = statusesIn(readLife(folder, foldersOf(folder.files, 'pieces')));
+  const series = seriesIn(reading);
+  const cabinet = cabinetIn(reading);
+  const rulers = listIn(reading, 'rulers', rulerSchema);
+  const pictures = picturesIn(files);
+  const statuses = statusesIn(readLife(folder, foldersOf(files, 'pieces')));
   // Where its life tells where a piece is, that wins; a file that says otherwise is told as a problem.
-  const pieces = folders('pieces', 'piece.md', pieceForm(rulers, cabinet?.fields.gr)).map((piece) => ({
+  const pieces = foldersIn(reading, 'pieces', 'piece.md', pieceSchemaFor(rulers, cabinet?.fields.gr)).map((piece) => ({
     ...piece,
     fields: { ...piece.fields, status: statuses.get(piece.id) ?? piece.fields.status },
     pictures: pictures.get(piece.id) ?? [],
   }));
   return {
     records: {
-      named: namedIn(folder.files),
+      named: namedIn(files),
       cabinet,
       pieces,
       rulers,
-      mints: list('mints', mintSchema),
-      denominations: list('denominations', denominationSchema),
-      eras: list('eras', eraSchema),
-      sets: list('sets', setSchema),
-      exhibits: folders('exhibits', 'exhibit.md', () => exhibitSchema),
-      works: list('works', workSchema),
+      mints: listIn(reading, 'mints', mintSchema),
+      denominations: listIn(reading, 'denominations', denominationSchema),
+      eras: listIn(reading, 'eras', eraSchema),
+      sets: listIn(reading, 'sets', setSchema),
+      exhibits: foldersIn(reading, 'exhibits', 'exhibit.md', () => exhibitSchema),
+      works: listIn(reading, 'works', workSchema),
       series,
     },
-    problems,
+    problems: reading.problems,
   };
 }
 
+/** The records of one list: `rulers/<id>.yaml`. */
+function listIn<T>(reading: Reading, kind: string, schema: z.ZodType<T>): readonly Filed<T>[] {
+  return reading.files.flatMap((held) => {
+    const match = LIST.exec(held.file);
+    if (match?.[1] !== kind || held.text === null) return [];
+    const { text: facts } = held;
+    return onceRead(reading, held, schema, match[2] ?? '', { facts, factsFrom: 1, story: '' });
+  });
+}
+
+/** The records of files that lie in folders of their own: `pieces/<id>/piece.md`. */
+function foldersIn<T>(
+  reading: Reading,
+  kind: string,
+  name: string,
+  schemaFor: (facts: string) => z.ZodType<T>,
+): readonly Filed<T>[] {
+  const { problems } = reading;
+  return foldersOf(reading.files, kind).flatMap((id) => {
+    const file = `${kind}/${id}/${name}`;
+    const found = reading.texts.get(file);
+    if (found === undefined) problems.push(problem('file-missing', { file: `${kind}/${id}` }, name));
+    if (found === undefined || found.text === null) return [];
+    const halves = splitFrontMatter(found.text);
+    if (halves !== null) return onceRead(reading, found, schemaFor(halves.facts), id, halves);
+    const line = brokenEnd(found.text);
+    problems.push(
+      line === null ? problem('front-matter-missing', { file, line: 1 }) : problem('front-matter-open', { file, line }),
+    );
+    return [];
+  });
+}
+
+/** What a file holds, read only when neither it nor its schema is that of the time before. */
+function onceRead<T>(
+  reading: Reading,
+  held: CabinetFile,
+  schema: z.ZodType<T>,
+  id: string,
+  halves: Halves,
+): readonly Filed<T>[] {
+  const before = reading.known.get(held);
+  if (before?.schema === schema) {
+    reading.problems.push(...before.read.problems);
+    return before.read.filed as readonly Filed<T>[];
+  }
+  const problems: Problem[] = [];
+  const read = filed(schema, id, held.file, halves, problems);
+  reading.known.set(held, { schema, read: { filed: read, problems } });
+  reading.problems.push(...problems);
+  return read;
+}
+
+function seriesIn({ files, texts, problems }: Reading): Records['series'] {
+  return foldersOf(files, 'types').flatMap((id) => {
+    const file = `types/${id}/series.yaml`;
+    const text = texts.get(file)?.text;
+    if (!texts.has(file)) problems.push(problem('file-missing', { file: `types/${id}` }, 'series.yaml'));
+    if (typeof text !== 'string') return [];
+    const before = problems.length;
+    const read = filed(seriesSchema, id, file, { facts: text, factsFrom: 1, story: '' }, problems);
+    return read.map((one) => ({ ...withTables(one, texts), whole: problems.length === before }));
+  });
+}
+
+function cabinetIn({ texts, problems }: Reading): Records['cabinet'] {
+  const file = 'cabinet.yaml';
+  const found = texts.get(file);
+  if (found === undefined) problems.push(problem('file-missing', { file }, file));
+  if (typeof found?.text !== 'string') return null;
+  return filed(cabinetSchema, 'cabinet', file, { facts: found.text, factsFrom: 1, story: '' }, problems)[0] ?? null;
+}
+
 function filed<T>(
-  form: z.ZodType<T>,
+  schema: z.ZodType<T>,
   id: string,
   file: string,
-  facts: string,
-  factsFrom: number,
-  story: string,
+  { facts, factsFrom, story }: Halves,
   problems: Problem[],
 ): readonly Filed<T>[] {
   if (!ID.test(id)) problems.push(problem('folder-name', { file }, id));
   else if (id.length > LONGEST_NAME) problems.push(problem('name-long', { file }, id.length, LONGEST_NAME));
   else if (isReserved(id)) problems.push(problem('name-reserved', { file }, id));
   problems.push(...slipsOfTyping(file, facts, factsFrom));
-  const read = readForm(form, facts, file, factsFrom);
+  const read = readForm(schema, facts, file, factsFrom);
   problems.push(...read.problems);
   return read.fields === null ? [] : [{ id, file, fields: read.fields, story }];
 }

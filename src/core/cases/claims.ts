@@ -1,9 +1,19 @@
 /** What `the first` and its like do not claim when one of these follows: a reign, an issue, a part of a time. */
-const AFTER_ORDINAL =
-  /^(?:\p{L}+-)?(?:reign|issue|coinage|type|class|half|quarter|part|time|year|day|week|month|decade|century|edition|volume|line|letter|word|name|king|queen|of\b|two|three|four|few|is\b|was\b|and\b|,|to\b)/u;
+const COUNTED_THINGS =
+  'reign issue coinage type class half quarter part time year day week month decade century edition volume line letter word name king queen two three four few';
+const AFTER_ORDINAL = new RegExp(
+  String.raw`^(?:\p{L}+-)?(?:${COUNTED_THINGS.replaceAll(' ', '|')}|(?:of|is|was|and|to)\b|,)`,
+  'u',
+);
 
-const CLAIMS =
-  /(?<![\p{L}’'-])(?:(?:the|its|his|her|their|a|an|\p{Lu}\p{L}+[’']s)\s+)?(?:(?:unique|only\s+(?:known|recorded|surviving|example|specimen)|(?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?)(?!\p{L})|(first|last)(?=\s))/giu;
+/** Whose it is said to be, and what is claimed: of itself, or, as a group, by an ordinal. */
+const WHOSE = String.raw`(?:(?:the|its|his|her|their|a|an|\p{Lu}\p{L}+[’']s)\s+)?`;
+const ALONE = String.raw`unique|only\s+(?:known|recorded|surviving|example|specimen)`;
+const FOREMOST = String.raw`(?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?`;
+const CLAIMS = new RegExp(
+  String.raw`(?<![\p{L}’'-])${WHOSE}(?:(?:${ALONE}|${FOREMOST})(?!\p{L})|(first|last)(?=\s))`,
+  'giu',
+);
 
 /** The claims in a text that a judge would ask a book for: unique, only known, finest, rarest, the first of its kind. */
 export function claimsIn(text: string): readonly string[] {
@@ -23,8 +33,9 @@ export type Completeness =
   | { readonly says: string; readonly is: 'counted'; readonly low: number; readonly high: number; readonly of: number }
   | { readonly says: string; readonly is: 'whole' };
 
-const COUNTED =
-  /(?<![\d/.–-])(\d{1,3})(?:\s*(?:to|–|-)\s*(\d{1,3}))?\s+(?:out\s+)?of\s+(?:the\s+|all\s+)?(\d{1,3})(?![\d/]|\s*(?:mm|g|per))/gu;
+const HOW_MANY = String.raw`(?<![\d/.–-])(\d{1,3})(?:\s*(?:to|–|-)\s*(\d{1,3}))?`;
+const OF_HOW_MANY = String.raw`(?:out\s+)?of\s+(?:the\s+|all\s+)?(\d{1,3})(?![\d/]|\s*(?:mm|g|per))`;
+const COUNTED = new RegExp(String.raw`${HOW_MANY}\s+${OF_HOW_MANY}`, 'gu');
 const WHOLE = /\b(?:a |the )?complete (?:set|series|run|collection)\b|\b(?:set|series|run) (?:is|are) complete\b/giu;
 
 /** What a text says of how complete something is. */

@@ -9,8 +9,10 @@ const SCRIPTS: readonly (readonly [Script, RegExp])[] = [
   ['runic', /\p{Script=Runic}/u],
 ];
 
-const RIGHT_TO_LEFT =
-  /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Phoenician}\p{Script=Inscriptional_Pahlavi}\p{Script=Imperial_Aramaic}\p{Script=Kharoshthi}]/u;
+const WRITTEN_FROM_THE_RIGHT = [
+  'Arabic', 'Hebrew', 'Syriac', 'Phoenician', 'Inscriptional_Pahlavi', 'Imperial_Aramaic', 'Kharoshthi',
+]; // prettier-ignore
+const RIGHT_TO_LEFT = new RegExp(`[${WRITTEN_FROM_THE_RIGHT.map((script) => `\\p{Script=${script}}`).join('')}]`, 'u');
 
 function scriptOfLetter(letter: string): Script {
   return SCRIPTS.find(([, pattern]) => pattern.test(letter))?.[0] ?? 'other';

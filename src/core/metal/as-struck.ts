@@ -19,10 +19,25 @@ export type NotAsStruck = {
 /* The words of lists, English first; common practice. */
 const PLATED = /plated|plating|gilt|gilded|silvered|\bwash(?:ed)?\b|coated|\bclad\b|fourr|subaerat|suberat/i;
 const MOUNTED = /mount|brooch|\bloop|jewel|pendant|bezel|\bset in\b/i;
-const MOUNT_GONE =
-  /\bex-? ?(?:mount|loop|brooch|jewel)\w*|(?:mount|loop|brooch)\w*(?: mark)?s? (?:removed|off|traces?)|traces? of (?:a )?(?:mount|loop)\w*/gi;
-const LOST =
-  /(?<!un)clip|pierc|\b(?:test-?)?cut\b|halved|quartered|\bhol(?:e|low)|drill|broken|plug|chip|\bfil(?:ed|ing)|shaved|fragment|melted/i;
+const MOUNT_GONE = anyOf(
+  [
+    String.raw`\bex-? ?(?:mount|loop|brooch|jewel)\w*`,
+    String.raw`(?:mount|loop|brooch)\w*(?: mark)?s? (?:removed|off|traces?)`,
+    String.raw`traces? of (?:a )?(?:mount|loop)\w*`,
+  ],
+  'gi',
+);
+const LOST = anyOf(
+  [
+    String.raw`(?<!un)clip`, 'pierc', String.raw`\b(?:test-?)?cut\b`, 'halved', 'quartered', String.raw`\bhol(?:e|low)`, 'drill',
+    'broken', 'plug', 'chip', String.raw`\bfil(?:ed|ing)`, 'shaved', 'fragment', 'melted',
+  ],
+  'i',
+); // prettier-ignore
+
+function anyOf(patterns: readonly string[], flags: string): RegExp {
+  return new RegExp(patterns.join('|'), flags);
+}
 
 /** Whether a piece is plated, mounted, or short of metal, by what is said of its metal, shape, treatments and problem. */
 export function notAsStruck({ metal, problem, shape, treatments = [] }: ToldOfMetal): NotAsStruck {

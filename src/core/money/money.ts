@@ -43,8 +43,12 @@ function formatWhole(minor: number, currency: string): string {
 const HOW = 'Write the amount with its currency: £5.00, GBP 5.00 or EUR 1234.50';
 
 /** Coins that lists and laws count in; a price in them is a fact of history. */
-const COINS =
-  /^(?:reale?s?|escudos?|maraved[ií]s?|solid[ui]s?|denarii|denar(?:ius)?|drachm(?:s|ae?)?|ducats?|dukaten|florins?|thalers?|taler|groschen|kreuzer|pfennige?|livres?|sols?|sous?|deniers?|scudi|testoons?|crowns?|sovereigns?|nobles?|dinars?|dirhams?|mohurs?|rupees?|pagodas?|cash|talents?)\.?$/iu;
+const COIN_NAMES = [
+  'reale?s?', 'escudos?', 'maraved[ií]s?', 'solid[ui]s?', 'denarii', 'denar(?:ius)?', 'drachm(?:s|ae?)?', 'ducats?', 'dukaten',
+  'florins?', 'thalers?', 'taler', 'groschen', 'kreuzer', 'pfennige?', 'livres?', 'sols?', 'sous?', 'deniers?', 'scudi',
+  'testoons?', 'crowns?', 'sovereigns?', 'nobles?', 'dinars?', 'dirhams?', 'mohurs?', 'rupees?', 'pagodas?', 'cash', 'talents?',
+]; // prettier-ignore
+const COINS = new RegExp(`^(?:${COIN_NAMES.join('|')})\\.?$`, 'iu');
 
 /** `45,- €`: no cents. */
 const NOTHING_AFTER = /(?<=\d)[.,] ?-{1,2}(?=\D*$)/u;

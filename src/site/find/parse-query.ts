@@ -21,8 +21,11 @@ export type Term = readonly Way[];
 const MOST_WORDS = 5;
 const HAS_FIGURE = /\d/;
 /** What can only be a date: a century, an era, a bound, a year of four figures. A bare figure may be any number. */
-const TELLS_DATE =
-  /\b(?:century|centuries|cent|bc|bce|ad|ce|ah|before|after|early|mid|late)\b|\d{3,4} ?[-–/] ?\d|^c(?:a|irca)?\.? ?\d{3,4}/i;
+const DATE_WORDS = 'century centuries cent bc bce ad ce ah before after early mid late'.split(' ');
+const TELLS_DATE = new RegExp(
+  String.raw`\b(?:${DATE_WORDS.join('|')})\b|\d{3,4} ?[-–/] ?\d|^c(?:a|irca)?\.? ?\d{3,4}`,
+  'i',
+);
 const YEAR = /^\d{4}$/;
 const ROMAN = 'i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx'.split(' ');
 

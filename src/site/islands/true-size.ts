@@ -3,6 +3,18 @@ const REMEMBERED = 'device-pixels-a-millimetre';
 /** A first guess at the pixels a millimetre: of a screen on a desk, and of one in the hand. */
 const GUESS = { desk: 3.78, hand: 6 } as const;
 
+/** What the control is made of. */
+type Parts = {
+  readonly show: HTMLButtonElement;
+  readonly adjust: HTMLButtonElement;
+  readonly forget: HTMLButtonElement;
+  readonly measure: HTMLElement;
+  readonly slider: HTMLInputElement;
+  readonly says: HTMLOutputElement;
+  /** What the button says while the piece is larger or smaller than it is, and while it is as large as it is. */
+  readonly words: { readonly show: string; readonly back: string };
+};
+
 /** Shows the piece as large as it is, once a card or ruler has told how long a millimetre is on this screen. */
 class TrueSize extends HTMLElement {
   #isShown = false;
@@ -10,77 +22,93 @@ class TrueSize extends HTMLElement {
   #measured = remembered();
 
   connectedCallback(): void {
-    const show = this.querySelector<HTMLButtonElement>('[data-show]');
-    const adjust = this.querySelector<HTMLButtonElement>('[data-adjust]');
-    const forget = this.querySelector<HTMLButtonElement>('[data-forget]');
-    const measure = this.querySelector<HTMLElement>('.measure');
-    const slider = this.querySelector('input');
-    const says = this.querySelector('output');
-    if (show === null || adjust === null || forget === null) return;
-    if (measure === null || slider === null || says === null) return;
-    const larger = { back: show.dataset['larger'] ?? '', show: show.textContent };
-
-    const render = (): void => {
-      const millimetre = this.#measured === null ? null : this.#measured / devicePixelRatio;
-      const root = document.documentElement.style;
-      if (this.#isShown && millimetre !== null) root.setProperty('--piece-scale', `${rounded(millimetre)}px`);
-      else root.removeProperty('--piece-scale');
-      show.textContent = this.#isShown ? larger.back : larger.show;
-      says.textContent = this.#isShown ? (says.dataset['says'] ?? '') : '';
-      adjust.hidden = this.#measured === null;
-      forget.hidden = this.#measured === null;
-    };
-    const draw = (millimetre: number): void => {
-      slider.value = String(millimetre);
-      measure.style.setProperty('--screen-millimetre', `${slider.value}px`);
-    };
-    const begin = (): void => {
-      const guess = matchMedia('(pointer: coarse)').matches ? GUESS.hand : GUESS.desk;
-      draw(this.#measured === null ? guess : this.#measured / devicePixelRatio);
-      measure.hidden = false;
-      slider.focus();
-    };
-    const end = (): void => {
-      measure.hidden = true;
-      render();
-      show.focus();
-    };
+    const parts = partsOf(this);
+    if (parts === null) return;
+    const { slider, measure } = parts;
     const on = (name: string, act: () => void): void => {
       this.querySelector(`[data-${name}]`)?.addEventListener('click', act);
     };
-    on('show', () => {
-      if (this.#measured === null) {
-        begin();
-        return;
-      }
-      this.#isShown = !this.#isShown;
-      render();
-    });
-    on('adjust', begin);
-    on('leave', end);
+    on('show', () => this.#toggle(parts));
+    on('adjust', () => this.#openMeasure(parts));
+    on('leave', () => this.#closeMeasure(parts));
     on('done', () => {
       // Fingers may have magnified the page while a card lay on it.
-      this.#measured = Number(slider.value) * devicePixelRatio * (visualViewport?.scale ?? 1);
-      this.#isShown = true;
-      remember(this.#measured);
-      end();
+      this.#take(Number(slider.value) * devicePixelRatio * (visualViewport?.scale ?? 1));
+      this.#closeMeasure(parts);
     });
     on('forget', () => {
-      this.#measured = null;
-      this.#isShown = false;
-      remember(null);
-      end();
+      this.#take(null);
+      this.#closeMeasure(parts);
     });
     for (const step of this.querySelectorAll<HTMLElement>('[data-step]'))
-      step.addEventListener('click', () => draw(Number(slider.value) + Number(step.dataset['step'])));
-    slider.addEventListener('input', () => draw(Number(slider.value)));
+      step.addEventListener('click', () => draw(parts, Number(slider.value) + Number(step.dataset['step'])));
+    slider.addEventListener('input', () => draw(parts, Number(slider.value)));
     measure.addEventListener('keydown', ({ key }) => {
-      if (key === 'Escape') end();
+      if (key === 'Escape') this.#closeMeasure(parts);
     });
-    addEventListener('resize', render);
-    render();
+    addEventListener('resize', () => this.#render(parts));
+    this.#render(parts);
     this.hidden = false;
   }
+
+  #render({ show, adjust, forget, says, words }: Parts): void {
+    const millimetre = this.#measured === null ? null : this.#measured / devicePixelRatio;
+    const root = document.documentElement.style;
+    if (this.#isShown && millimetre !== null) root.setProperty('--piece-scale', `${rounded(millimetre)}px`);
+    else root.removeProperty('--piece-scale');
+    show.textContent = this.#isShown ? words.back : words.show;
+    says.textContent = this.#isShown ? (says.dataset['says'] ?? '') : '';
+    adjust.hidden = this.#measured === null;
+    forget.hidden = this.#measured === null;
+  }
+
+  #toggle(parts: Parts): void {
+    if (this.#measured === null) {
+      this.#openMeasure(parts);
+      return;
+    }
+    this.#isShown = !this.#isShown;
+    this.#render(parts);
+  }
+
+  #openMeasure(parts: Parts): void {
+    const guess = matchMedia('(pointer: coarse)').matches ? GUESS.hand : GUESS.desk;
+    draw(parts, this.#measured === null ? guess : this.#measured / devicePixelRatio);
+    parts.measure.hidden = false;
+    parts.slider.focus();
+  }
+
+  #closeMeasure(parts: Parts): void {
+    parts.measure.hidden = true;
+    this.#render(parts);
+    parts.show.focus();
+  }
+
+  /** Keeps what was measured and shows the piece by it; null forgets it. */
+  #take(measured: number | null): void {
+    this.#measured = measured;
+    this.#isShown = measured !== null;
+    remember(measured);
+  }
+}
+
+function partsOf(element: TrueSize): Parts | null {
+  const show = element.querySelector<HTMLButtonElement>('[data-show]');
+  const adjust = element.querySelector<HTMLButtonElement>('[data-adjust]');
+  const forget = element.querySelector<HTMLButtonElement>('[data-forget]');
+  const measure = element.querySelector<HTMLElement>('.measure');
+  const slider = element.querySelector('input');
+  const says = element.querySelector('output');
+  if (show === null || adjust === null || forget === null) return null;
+  if (measure === null || slider === null || says === null) return null;
+  const words = { back: show.dataset['larger'] ?? '', show: show.textContent };
+  return { show, adjust, forget, measure, slider, says, words };
+}
+
+/** Draws the measure to so many pixels of the page a millimetre. */
+function draw({ slider, measure }: Parts, millimetre: number): void {
+  slider.value = String(millimetre);
+  measure.style.setProperty('--screen-millimetre', `${slider.value}px`);
 }
 
 const rounded = (pixels: number): number => Math.round(pixels * 1000) / 1000;
