@@ -14,7 +14,9 @@ import type { Listed } from './add/names.ts';
 import { flagOf, ledgerWith, newId, nextNumber, pieceFile, problemsOfNew } from './add/new-piece.ts';
 import type { Answers, NewFile } from './add/new-piece.ts';
 import { QUESTIONS, readAloud } from './add/questions.ts';
-import { canAsk } from './parts/ask.ts';
+import { privateAnswer } from './add/private-answer.ts';
+import { forgetUnfinished, keepUnfinished, readUnfinished } from './add/unfinished.ts';
+import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import type { Consulted } from './read/consulted.ts';
 
@@ -76,6 +78,7 @@ const made: NewFile[] = [];
 const asked = said['title'] === undefined && canAsk() ? await ask(readCabinet(there).records) : null;
 const outcome = await changeCabinet(cabinet.at, { command: 'npm run add' }, addPiece);
 if (!outcome.ok) endWith(outcome.problem);
+if (asked !== null) await forgetUnfinished(cabinet.at);
 const { id, files } = outcome.value;
 const where = join(cabinet.shown, 'pieces', id);
 process.stdout.write(
@@ -96,6 +99,13 @@ async function addPiece(changes: Changes): Promise<Outcome<{ id: string; files: 
   if (typeof answers['title'] !== 'string')
     return refuse('A piece wants a title. Write --title "Penny of Edward I, York".');
   if (asked === null) nameFromFlags(answers, records);
+  for (const { flag } of QUESTIONS.filter(({ isPrivate }) => isPrivate === true)) {
+    const answer = answers[flag];
+    if (typeof answer !== 'string') continue;
+    const read = privateAnswer(flag, answer, records.cabinet?.fields.currency);
+    if (!read.ok) return refuse(`--${flag}: ${read.problem}\n\nNothing was written.`);
+    answers[flag] = read.value;
+  }
 
   const id = typeof said['id'] === 'string' ? said['id'] : newId(answers['title'], records.named.pieces);
   if (records.named.pieces.includes(id)) return refuse(`There is a piece ${id} already. Write another --id.`);
@@ -118,8 +128,19 @@ async function addPiece(changes: Changes): Promise<Outcome<{ id: string; files: 
   return good({ id, files });
 }
 
-function ask(records: Records): ReturnType<typeof askForPiece> {
-  return askForPiece({ said, records, consulted: consultedIn(records), made });
+/** Asks for a piece; what is answered is kept, and offered again where somebody broke off. */
+async function ask(records: Records): ReturnType<typeof askForPiece> {
+  const earlier = await readUnfinished(cabinet.at);
+  if (earlier !== null && (await askYesOrNo(`Go on with the piece you began? (${inShort(earlier.answers)})`, true))) {
+    Object.assign(said, { ...earlier.answers, ...said });
+    made.push(...earlier.made);
+  }
+  const keep = (answers: Answers): Promise<void> => keepUnfinished(cabinet.at, { answers, made });
+  return askForPiece({ said, records, consulted: consultedIn(records), made, keep });
+}
+
+function inShort(answers: Answers): string {
+  return ['number', 'kind', 'denomination', 'ruler', 'date'].flatMap((flag) => answers[flag] ?? []).join(', ');
 }
 
 function consultedIn({ rulers, works }: Records): Consulted {

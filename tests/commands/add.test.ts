@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cp, mkdtemp, readdir, readFile } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -57,6 +57,15 @@ Bought in the rain.
   expect((await checkCabinet(cabinet, PRIVACY)).problems).toEqual([]);
 });
 
+test('what is private is read as a sheet is: a day of either order, a sum in the money of the cabinet', async () => {
+  await writeFile(join(cabinet, 'cabinet.yaml'), `${await held('cabinet.yaml')}\ncurrency: GBP\n`);
+  const { stderr, status } = add('--title', 'A token', '--acquired', '28/11/2026', '--cost', '240');
+  expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
+  expect(await held('private/ledger.csv')).toMatch(/a-token.*240 GBP.*2026-11-28|a-token.*2026-11-28.*240 GBP/);
+  const asked = add('--title', 'Another token', '--acquired', '03/04/2026');
+  expect(asked.stderr).toContain('may be 2026-04-03 or 2026-03-04. Write the year first.');
+});
+
 test('the same piece twice gets another number and another folder', async () => {
   add('--title', 'Penny');
   add('--title', 'Penny');
@@ -103,5 +112,6 @@ describe('names and numbers', () => {
     expect(nextNumber(['0009', '12', 'A7'])).toBe('13');
     expect(nextNumber(['0009'])).toBe('0010');
     expect(nextNumber([])).toBe('1');
+    expect(nextNumber(['B-09', 'B-12', 'A7', '3'])).toBe('B-13');
   });
 });

@@ -1,10 +1,12 @@
 import type { Records } from '../../catalogue/records.ts';
-import { askText, askWhich, askYesOrNo, sayAloud } from '../parts/ask.ts';
+import { askText, askWhich, sayAloud } from '../parts/ask.ts';
 import type { Consulted } from '../read/consulted.ts';
-import { idOf, LISTED, newName, reignFrom } from './names.ts';
+import { nearestName } from '../../catalogue/nearest.ts';
+import { idOf, LISTED, namesIn, newName, reignFrom } from './names.ts';
 import type { Listed } from './names.ts';
 import type { Answers, NewFile } from './new-piece.ts';
 import { nextNumber } from './new-piece.ts';
+import { privateAnswer } from './private-answer.ts';
 import { KINDS, QUESTIONS, readAloud } from './questions.ts';
 
 type Asked = {
@@ -14,6 +16,8 @@ type Asked = {
   readonly consulted: Consulted;
   /** Files of rulers, mints and denominations that are made on the way. */
   readonly made: NewFile[];
+  /** Keeps what has been answered so far, for when the keeper is called away. */
+  readonly keep: (answers: Answers) => Promise<void>;
 };
 
 const EMPTY = 'leave it empty if that is not recorded';
@@ -24,8 +28,10 @@ export async function askForPiece({
   records,
   consulted,
   made,
+  keep,
 }: Asked): Promise<Record<string, string | readonly string[]>> {
   const answers: Record<string, string | readonly string[]> = { ...said };
+  const currency = records.cabinet?.fields.currency;
   const numbers = records.pieces.map(({ fields }) => fields.number);
   answers['number'] ??= await askText('Its number in your inventory?', {
     initial: nextNumber(numbers),
@@ -36,11 +42,16 @@ export async function askForPiece({
     'What kind of piece is it?',
     KINDS.map((value) => ({ value, label: value })),
   );
+  await keep(answers);
   const names: Partial<Record<Listed, string>> = {};
   for (const [listed, question] of NAMED) {
     if (said[listed] !== undefined) continue;
-    const found = await askName(listed, question, records, made);
-    if (found !== null) [answers[listed], names[listed]] = [listed === 'ruler' ? [found.id] : found.id, found.name];
+    const found = await askNames(listed, question, records, made);
+    const [first] = found;
+    if (first === undefined) continue;
+    answers[listed] = listed === 'ruler' ? found.map(({ id }) => id) : first.id;
+    names[listed] = found.map(({ name }) => name).join(' and ');
+    await keep(answers);
   }
   for (const question of QUESTIONS) {
     const { flag, asks, example, isList } = question;
@@ -49,6 +60,8 @@ export async function askForPiece({
     const given = await askText(`${asks} (${[example, EMPTY].filter((part) => part !== undefined).join('; ')})`, {
       refuse: (answer) => {
         if (answer === '') return null;
+        const inLedger = question.isPrivate === true ? privateAnswer(flag, answer, currency) : null;
+        if (inLedger !== null) return inLedger.ok ? null : inLedger.problem;
         const refused = partsOf(answer, isList).map((part) => readAloud(question, part, consulted));
         return refused.find((outcome) => !outcome.ok)?.problem ?? null;
       },
@@ -56,7 +69,8 @@ export async function askForPiece({
     if (given === '') continue;
     const parts = partsOf(given, isList);
     answers[flag] = isList === true ? parts : given;
-    for (const part of parts) {
+    await keep(answers);
+    for (const part of question.isPrivate === true ? [] : parts) {
       const aloud = readAloud(question, part, consulted);
       if (aloud.ok && aloud.value !== '') sayAloud(aloud.value);
     }
@@ -75,24 +89,52 @@ export async function askForPiece({
 }
 
 const NAMED: readonly (readonly [Listed, string])[] = [
-  ['denomination', 'What was it worth?'],
+  ['denomination', 'Which denomination is it?'],
   ['ruler', 'In whose name was it made?'],
   ['mint', 'Where was it made?'],
 ];
 
-async function askName(
+type FoundName = { readonly id: string; readonly name: string };
+
+/** Names of one list; several rulers with a semicolon between. */
+async function askNames(
   listed: Listed,
   question: string,
   records: Records,
   made: NewFile[],
-): Promise<{ id: string; name: string } | null> {
+): Promise<readonly FoundName[]> {
   const known = records[LISTED[listed]].map(({ fields }) => fields.name);
-  const said = await askText(`${question} (${known.slice(0, 3).join(', ')}…; none; unknown; ${EMPTY})`);
-  if (said === '') return null;
+  const several = listed === 'ruler' ? 'two of a joint reign with a semicolon between; ' : '';
+  const said = await askText(
+    `${question} (${[...known.slice(0, 3), ''].join(', ').replace(/, $/, '…; ')}${several}none; unknown; ${EMPTY})`,
+  );
+  const found: FoundName[] = [];
+  for (const name of listed === 'ruler' ? said.split(/\s*;\s*/) : [said]) {
+    if (name === '') continue;
+    const one = await nameSaid(listed, name, records, made);
+    if (one === null) return askNames(listed, question, records, made);
+    found.push(one);
+  }
+  return found;
+}
+
+/** A name that was said: of the list, of one much like it, or a new one; null where it is to be said again. */
+async function nameSaid(listed: Listed, said: string, records: Records, made: NewFile[]): Promise<FoundName | null> {
+  const named = (id: string): FoundName => ({
+    id,
+    name: records[LISTED[listed]].find((one) => one.id === id)?.fields.name ?? '',
+  });
   const id = idOf(listed, said, records);
-  if (id !== null) return { id, name: records[LISTED[listed]].find((one) => one.id === id)?.fields.name ?? '' };
-  if (!(await askYesOrNo(`There is no ${listed} "${said}" in the cabinet yet. Make one?`, true)))
-    return askName(listed, question, records, made);
+  if (id !== null) return named(id);
+  const near = nearestName(said, namesIn(listed, records));
+  const wanted = await askWhich(`There is no ${listed} "${said}" in the cabinet yet.`, [
+    ...(near === null ? [] : [{ value: 'near', label: `It is ${near}` }]),
+    { value: 'new', label: `Make a new ${listed} "${said}"` },
+    { value: 'again', label: 'Say it again' },
+  ]);
+  if (wanted === 'again') return null;
+  const nearId = wanted === 'near' && near !== null ? idOf(listed, near, records) : null;
+  if (nearId !== null) return named(nearId);
   const fresh = newName(listed, said, await about(listed), records);
   if (fresh.made !== null) made.push(fresh.made);
   return { id: fresh.id, name: said };

@@ -30,6 +30,14 @@ export function idOf(listed: Listed, said: string, records: Records): string | n
   return found?.id ?? null;
 }
 
+/** Every name of a list. */
+export function namesIn(listed: Listed, records: Records): readonly string[] {
+  return records[LISTED[listed]].flatMap(({ fields }) => [
+    fields.name,
+    ...('other-names' in fields ? fields['other-names'] : []),
+  ]);
+}
+
 /** A file for what is in no list yet. Of a ruler the realm and the reign must be known. */
 export function newName(listed: Listed, said: string, about: WrittenFields, records: Records): FoundName {
   const kind = LISTED[listed];

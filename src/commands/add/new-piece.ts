@@ -85,9 +85,20 @@ export function newId(words: string, taken: readonly string[]): string {
   return freeId(fileId(words.replace(/(?<=\d)(?=[¼½¾])/g, ' ')), (id) => taken.includes(id));
 }
 
-/** The number after the highest one, in as many figures: `0178` after `0177`. */
+/**
+ * The next free number: after the highest of those that begin as most do, in as many figures: `0178` after `0177`, `B-13` after
+ * `B-12`.
+ */
 export function nextNumber(numbers: readonly string[]): string {
-  const plain = numbers.filter((number) => /^\d+$/.test(number));
-  const highest = plain.reduce((most, number) => (BigInt(number) > BigInt(most) ? number : most), '0');
-  return String(BigInt(highest) + 1n).padStart(plain.length === 0 ? 1 : highest.length, '0');
+  const parts = numbers.flatMap((number) => {
+    const [, head = '', figures] = /^(.*?)(\d+)$/.exec(number) ?? [];
+    return figures === undefined ? [] : [{ head, figures }];
+  });
+  const uses = (head: string): number => parts.filter((one) => one.head === head).length;
+  const heads = [...new Set(parts.map(({ head }) => head))].toSorted((a, b) => uses(b) - uses(a));
+  const head = heads[0] ?? '';
+  const highest = parts
+    .filter((one) => one.head === head)
+    .reduce((most, { figures }) => (BigInt(figures) > BigInt(most) ? figures : most), '0');
+  return `${head}${String(BigInt(highest) + 1n).padStart(parts.length === 0 ? 1 : highest.length, '0')}`;
 }
