@@ -38,7 +38,7 @@ const small = {
 
 /**
  * `unit` needs nothing built and takes seconds; `oracle` and `commands` need nothing built either and take longer; `built` reads
- * what a build of the demo made; `browser` opens it in Chromium.
+ * what a build of the demo made; `browser` opens it in Chromium, the main things in Firefox and WebKit too.
  */
 export default defineConfig({
   test: {

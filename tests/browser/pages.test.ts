@@ -145,7 +145,7 @@ describe('turning a piece over', () => {
   test('by the keyboard alone, and back', async () => {
     const page = await site.browser.newPage();
     await page.goto(`${site.address}pieces/york-penny-3b/`);
-    const says = page.locator('turn-over > output');
+    const says = page.locator('turn-over output');
     const reverse = page.locator('turn-over [data-face="obverse"] .behind');
     await page.locator('turn-over button').focus();
     await page.keyboard.press('Enter');

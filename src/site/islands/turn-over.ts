@@ -1,15 +1,17 @@
 /**
- * Lays a copy of the reverse behind the obverse and turns the two over together about the height of the piece, as a hand
- * would to read its die axis. Without it, and where a visitor wants no motion, both lie side by side.
+ * Turns the piece over in its place about its height, as a hand would to read its die axis: a copy of the reverse lies
+ * behind the obverse, and the reverse beside it goes meanwhile. Where a visitor wants no motion the two change places at
+ * once; without it both lie side by side.
  */
 class TurnOver extends HTMLElement {
   connectedCallback(): void {
     const front = this.querySelector<HTMLElement>('[data-face="obverse"] .turns');
     const obverse = front?.firstElementChild ?? null;
-    const reverse = this.querySelector('[data-face="reverse"] .turns > *');
+    const beside = this.querySelector('[data-face="reverse"]');
+    const reverse = beside?.querySelector('.turns > *') ?? null;
     const caption = this.querySelector<HTMLElement>('[data-face="obverse"] figcaption');
     const place = this.querySelector('[data-turn-here]');
-    const otherCaption = this.querySelector('[data-face="reverse"] figcaption')?.cloneNode(true);
+    const otherCaption = beside?.querySelector('figcaption')?.cloneNode(true);
     if (front === null || obverse === null || reverse === null || caption === null || place === null) return;
     if (!(otherCaption instanceof HTMLElement)) return;
     const { turn = '', back = '', turned = '' } = this.dataset;
@@ -41,11 +43,9 @@ class TurnOver extends HTMLElement {
       otherCaption.hidden = !isTurned;
     };
     button.addEventListener('click', () => turnOver(!front.classList.contains('turned')));
-    matchMedia('(prefers-reduced-motion: reduce)').addEventListener('change', ({ matches }) => {
-      if (matches) turnOver(false);
-    });
     place.append(button);
-    this.append(says);
+    // Said where the reverse lay, so that nothing on the page moves.
+    beside?.append(says);
   }
 }
 

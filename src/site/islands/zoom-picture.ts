@@ -38,7 +38,8 @@ class LookCloser extends HTMLElement {
       this.#look(link);
       glass.focus();
     });
-    this.#part('rule').append(...Array.from({ length: NUMBERS }, () => document.createElement('li')));
+    const numbers = this.querySelector('ol');
+    numbers?.append(...Array.from({ length: NUMBERS }, () => document.createElement('li')));
     this.#on('nearer', () => this.#bring(STEP.nearer));
     this.#on('farther', () => this.#bring(1 / STEP.nearer));
     this.#on('whole', () => this.#fit());
@@ -150,7 +151,12 @@ class LookCloser extends HTMLElement {
     const every = numberedEvery(millimetre);
     rule.style.setProperty('--millimetre', `${millimetre}px`);
     rule.style.setProperty('--every', String(every));
-    for (const [at, mark] of [...rule.children].entries())
+    const marks = Array.from(
+      { length: NUMBERS * every },
+      (_, at) => `M${at * millimetre} 0v${at % every === 0 ? 12 : 6}`,
+    );
+    this.querySelector('path')?.setAttribute('d', millimetre === 0 ? '' : marks.join(''));
+    for (const [at, mark] of [...rule.querySelectorAll('li')].entries())
       mark.textContent = at === 0 ? `0 ${rule.dataset['unit'] ?? ''}` : String(at * every);
     this.#tell(this.#news);
   }
