@@ -19,9 +19,10 @@ export function layOutCase(
   inside: Size,
   groups: readonly CaseGroup[],
   how: Arrangement,
-  spacing: Spacing = SPACING,
+  usual: Spacing = SPACING,
 ): CasePlan {
-  const fixed = fixedIn(groups, how.stand, spacing);
+  const fixed = fixedIn(groups, how.stand, usual);
+  const spacing = fixed.length > 0 ? usual : spreadIn(inside, groups, how, usual);
   const frame = frameOf(inside, groups, how, fixed.length > 0, spacing);
   const lay = (spare: number): Flow => flow(groups, frame, fixed, spare, spacing);
   const tight = lay(0);
@@ -93,19 +94,38 @@ function frameOf(
     const isSnapped = !how.isLoose && how.stand !== 'beside' && snapped <= room - aside;
     return isSnapped ? Math.max(width, snapped) : width;
   };
-  const widest = Math.max(0, ...groups.flatMap((group) => rowWidths(group, widthOf, room - aside, spacing)));
+  const rows = groups.flatMap((group) => brokenInRows(group, widthOf, room - aside, spacing));
+  const widest = Math.max(0, ...rows.map((row) => lengthOf(row, spacing.cells)));
   const used = Math.max(aside + widest, how.headings === 'above' ? Math.max(0, ...titles) : 0);
   // Round something fixed the keeper counts from the edge; else the whole is in the middle.
   const start = spacing.edge + (isFixed ? 0 : Math.max(0, (room - used) / 2));
   return { how, headings: start, left: start + aside, right: inside.width - spacing.edge, facesRoom, widthOf };
 }
 
-function rowWidths({ cells }: CaseGroup, widthOf: Frame['widthOf'], room: number, spacing: Spacing): readonly number[] {
+/** Columns moved apart until they reach the right edge of the case, at most by half their own width. */
+function spreadIn(inside: Size, groups: readonly CaseGroup[], how: Arrangement, spacing: Spacing): Spacing {
+  const { left, headings, widthOf } = frameOf(inside, groups, how, false, spacing);
+  const room = inside.width - 2 * spacing.edge - (left - headings);
+  const rows = groups.flatMap((group) => brokenInRows(group, widthOf, room, spacing));
+  const most = Math.max(0, ...rows.map((row) => row.length));
+  const spare = room - Math.max(0, ...rows.map((row) => lengthOf(row, spacing.cells)));
+  if (most < 2 || spare <= 0) return spacing;
+  const column = Math.max(...rows.flat());
+  return { ...spacing, cells: spacing.cells + Math.min(spare / (most - 1) - 1e-6, column / 2) };
+}
+
+/** The widths of the pieces of a group, row by row. */
+function brokenInRows(
+  { cells }: CaseGroup,
+  widthOf: Frame['widthOf'],
+  room: number,
+  spacing: Spacing,
+): readonly (readonly number[])[] {
   const widths = cells.filter(({ at }) => at === undefined).map(widthOf);
   let from = 0;
   return balancedRows(widths, room, spacing.cells).map((many) => {
     from += many;
-    return lengthOf(widths.slice(from - many, from), spacing.cells);
+    return widths.slice(from - many, from);
   });
 }
 

@@ -17,17 +17,12 @@ export const exhibitWords = {
   chapters: 'The cases',
   caseName: (number: number, title: string | null) => (title === null ? `Case ${number}` : `Case ${number}: ${title}`),
   boardName: (group: string) => `The pieces of “${group}”`,
-  planTitle: (number: number) => `Plan of case ${number}`,
-  planSays: (width: number, height: number, depth: number | null) =>
-    `Inside, the case is ${width} × ${height} mm${depth === null ? '' : ` and ${depth} mm deep`}, and everything in it is drawn to one scale.`,
-  labelsStand: {
-    below: 'Labels are under their pieces; the numbers are those of the list.',
-    beside: 'Labels are next to their pieces; the numbers are those of the list.',
-    key: 'The labels are on a key; their numbers are next to the pieces.',
-  },
+  caseSays: (width: number, height: number, depth: number | null) =>
+    `The case is ${width} × ${height} mm inside${depth === null ? '' : ` and ${depth} mm deep`}; everything is to scale.`,
+  labelsOnKey: 'The labels are on a key; their numbers are next to the pieces.',
+  caseSeen: (name: string) => `${name}, seen from above`,
+  enlarge: 'Enlarge the case',
   planKey: 'The key',
-  planList: 'Pieces in this case',
-  planName: (number: number) => `Plan of case ${number}`,
   fits: 'Everything fits.',
   misfits: 'What does not fit',
   bibliography: 'Bibliography',

@@ -11,8 +11,8 @@ import { faceOf } from '../shared/face.ts';
 import { keeperLanguage } from '../shared/head.ts';
 import type { Crumb, PageHead } from '../shared/head.ts';
 import { extentOf, UNMEASURED } from '../shared/sizes.ts';
-import type { CaseFigure } from './case-figure.ts';
-import { caseFigure } from './case-figure.ts';
+import type { CaseFromAbove } from './case-from-above.ts';
+import { caseFromAbove } from './case-from-above.ts';
 import { citationOf, headOf } from './exhibit-head.ts';
 import { dateOf } from '../../../catalogue/exhibits/label-text.ts';
 import { setCase } from './typeset-case.ts';
@@ -48,7 +48,7 @@ export type CaseView = {
   readonly title: string | null;
   readonly says: string;
   readonly groups: readonly GroupView[];
-  readonly figure: CaseFigure;
+  readonly figure: CaseFromAbove;
   /** The way on at its end: the case before; the case after, or what stands behind the last. */
   readonly previous: Crumb | null;
   readonly next: Crumb;
@@ -120,7 +120,7 @@ function caseView(one: ShownCase, { cases, label }: ShownExhibit, cabinet: Cabin
     title: title === null ? null : tied(title),
     says: exhibitWords.pieces(groups.reduce((sum, { pieces }) => sum + pieces.length, 0)),
     groups: groups.map((group, index) => groupView(group, `${idOf(one)}-${index + 1}`, cabinet)),
-    figure: caseFigure(setCase(one, label)),
+    figure: caseFromAbove(setCase(one, label), cabinet.photographs),
     previous: beside(-1),
     next: beside(1) ?? { name: exhibitWords.end, href: '#closing' },
   };

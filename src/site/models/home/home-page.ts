@@ -8,9 +8,12 @@ import { tied } from '../../words/no-break.ts';
 import type { Board } from '../shared/board.ts';
 import { altOf } from '../shared/alt.ts';
 import { boardOf } from '../shared/board.ts';
-import { groupsInTurn, sharingPictureSays } from '../exhibit/sharing-picture.ts';
+import type { CaseFromAbove } from '../exhibit/case-from-above.ts';
+import { caseFromAbove } from '../exhibit/case-from-above.ts';
+import { sharingPictureSays } from '../exhibit/sharing-picture.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../exhibit/shown-exhibit.ts';
+import { setCase } from '../exhibit/typeset-case.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import type { PageHead } from '../shared/head.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
@@ -29,19 +32,17 @@ export type HomePage = {
   readonly all: string;
   readonly onShow: {
     readonly title: string;
-    readonly scope: string | null;
     readonly href: string;
-    /** The way on from the pieces shown here to all of them. */
+    /** The way on from the case shown here to the whole. */
     readonly onward: string;
-    readonly board: Board;
+    readonly figure: CaseFromAbove;
   } | null;
   readonly sets: readonly SetLine[];
+  /** The newest pieces that are kept and photographed. */
   readonly newest: Board;
 };
 
-/** Two rows of a wide page. */
-const SHOWN = 12;
-const NEWEST = 8;
+const NEWEST = 12;
 const WANTED = 4;
 
 export async function homePageOf(): Promise<HomePage> {
@@ -58,9 +59,9 @@ export async function homePageOf(): Promise<HomePage> {
     },
     about,
     all: homeWords.all(countWords.pieces(house.listed.length)),
-    onShow: exhibit === null ? null : await onShowOf(house, exhibit),
+    onShow: exhibit === null ? null : onShowOf(house, exhibit),
     sets: setStatesOf(house).map(setLineOf),
-    newest: await boardOf(house.listed.slice(-NEWEST).toReversed()),
+    newest: await newestOf(house),
   };
 }
 
@@ -71,19 +72,23 @@ function exhibitOnShow(house: Cabinet): ShownExhibit | null {
   return exhibit === undefined ? null : shownExhibit(house, exhibit);
 }
 
-/** A few pieces of every group, in the order of the exhibit, and the first sentence of its statement. */
-async function onShowOf({ listed }: Cabinet, exhibit: ShownExhibit): Promise<NonNullable<HomePage['onShow']>> {
-  const { id, title, scope, cases } = exhibit;
-  const all = piecesShown(exhibit);
-  const inTurn = groupsInTurn(exhibit).filter(({ piece }) => listed.includes(piece));
-  const first = new Set(inTurn.map(({ piece }) => piece).slice(0, SHOWN));
+/** The first case of the exhibit. */
+function onShowOf(house: Cabinet, exhibit: ShownExhibit): HomePage['onShow'] {
+  const { id, title, cases, label } = exhibit;
+  const [first] = cases;
+  if (first === undefined) return null;
   return {
-    title,
-    scope: scope === null ? null : tied(firstSentence(scope)),
+    title: tied(title),
     href: urls.exhibit(id),
-    onward: homeWords.onward(all.length, cases.length),
-    board: await boardOf([...new Set(all.map(({ piece }) => piece))].filter((piece) => first.has(piece))),
+    onward: homeWords.onward(piecesShown(exhibit).length, cases.length),
+    figure: caseFromAbove(setCase(first, label), house.photographs),
   };
+}
+
+/** What is kept and photographed comes first; a cabinet without a photograph still shows what it has. */
+async function newestOf({ listed, photographs }: Cabinet): Promise<Board> {
+  const seen = listed.filter(({ id, status }) => status === 'kept' && photographs[id] !== undefined);
+  return boardOf((seen.length > 0 ? seen : listed).slice(-NEWEST).toReversed());
 }
 
 /** The picture the home page is shared by: that of the exhibit on show, else of the newest piece that has one. */

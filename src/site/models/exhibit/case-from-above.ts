@@ -1,0 +1,83 @@
+import type { Box } from '../../../core/cases/case-plan.ts';
+import { CARD_MARGIN } from '../../../core/cases/card.ts';
+import type { Card } from '../../../core/cases/card.ts';
+import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
+import { urls } from '../../urls.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
+import type { Mark } from '../paper/marks.ts';
+import { textMarks } from '../paper/marks.ts';
+import type { FaceView, Metal } from '../shared/face.ts';
+import { faceOf } from '../shared/face.ts';
+import type { SetCase, SetCell } from './typeset-case.ts';
+
+/** A card as it lies in the case: its place, and its lines of text. */
+export type CardInCase = { readonly box: Box; readonly marks: readonly Mark[] };
+/** A face where it lies: its photograph with what margin that has, or a plain shape of its size and metal. */
+export type FaceInCase = {
+  readonly box: Box;
+  readonly round: boolean;
+  readonly metal: Metal;
+  readonly picture: { readonly src: string; readonly box: Box } | null;
+};
+export type PieceInCase = {
+  readonly href: string;
+  readonly says: string;
+  readonly faces: readonly FaceInCase[];
+  readonly label: CardInCase;
+};
+
+/** A case as it is seen from above, in millimetres from its upper left corner, inside its frame. */
+export type CaseFromAbove = {
+  readonly name: string;
+  readonly says: string;
+  readonly width: number;
+  readonly height: number;
+  readonly cards: readonly CardInCase[];
+  readonly pieces: readonly PieceInCase[];
+  readonly misfits: readonly string[];
+  /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
+  readonly key: readonly string[];
+};
+
+export function caseFromAbove(set: SetCase, photographs: PhotographManifest): CaseFromAbove {
+  const { inside, number, title } = set.shown;
+  const misfits = set.misfits.map(({ says }) => says);
+  return {
+    name: exhibitWords.caseName(number, title),
+    says: [
+      exhibitWords.caseSays(inside.width, inside.height, inside.depth),
+      ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : []),
+      ...(misfits.length === 0 ? [exhibitWords.fits] : []),
+    ].join(' '),
+    width: inside.width,
+    height: inside.height,
+    cards: set.groups.flatMap(({ heading, headingBox, text }) => [
+      cardIn(heading, headingBox),
+      ...(text === null ? [] : [cardIn(text.card, text.box)]),
+    ]),
+    pieces: set.groups.flatMap(({ cells }) => cells.map((cell) => pieceIn(cell, photographs))),
+    misfits,
+    key: set.key.map(({ key, says }) => `${key}. ${says}`),
+  };
+}
+
+function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: PhotographManifest): PieceInCase {
+  return {
+    href: urls.piece(shown.piece.id),
+    says: shown.piece.title,
+    faces: faces.map(({ face, box, round }) => faceIn(faceOf(shown.piece, face, photographs), box, round)),
+    label: cardIn(label, labelBox),
+  };
+}
+
+function faceIn(face: FaceView, box: Box, round: boolean): FaceInCase {
+  if (face.shown !== 'photograph') return { box, round, metal: face.metal, picture: null };
+  const [width, height] = [face.millimetres, (face.millimetres * face.height) / face.width];
+  const [left, top] = [box.left + (box.width - width) / 2, box.top + (box.height - height) / 2];
+  return { box, round, metal: 'stuff', picture: { src: face.small, box: { left, top, width, height } } };
+}
+
+function cardIn({ lines, points }: Card, box: Box): CardInCase {
+  const [left, top] = [box.left + CARD_MARGIN, box.top + CARD_MARGIN];
+  return { box, marks: textMarks(lines, left, top, points, { width: box.width - 2 * CARD_MARGIN }) };
+}
