@@ -8,6 +8,8 @@ import { widestRule } from './sizes.ts';
 
 export type Crumb = { readonly name: string; readonly href: string };
 export type Room = Crumb & { readonly isHere: boolean };
+/** One of the few names at the head of a page: a link, or what folds out to several. */
+export type RoomGroup = { readonly name: string; readonly isHere: boolean; readonly rooms: readonly Room[] };
 
 /** What a page says of itself. */
 export type PageHead = {
@@ -44,7 +46,7 @@ export type Frame = {
   readonly licence: { readonly name: string; readonly href: string | null } | null;
   /** What search engines are told; null where they may list the page. */
   readonly robots: string | null;
-  readonly rooms: readonly Room[];
+  readonly groups: readonly RoomGroup[];
   readonly linked: string | null;
 };
 
@@ -94,7 +96,7 @@ export async function frameOf(head: PageHead): Promise<Frame> {
         ? null
         : { name: cabinet.licence.texts, href: licenceAddress(cabinet.licence.texts) },
     robots: head.unlisted === true || cabinet.robots === 'none' ? 'noindex, nofollow' : null,
-    rooms: roomsAt(head.here, { exhibits: exhibits.length > 0, types: types.series.length > 0 }),
+    groups: groupsAt(head.here, { exhibits: exhibits.length > 0, types: types.series.length > 0 }),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
   };
@@ -115,18 +117,32 @@ function policyFor(digest: string): string {
   ].join('; ');
 }
 
-function roomsAt(here: string, has: { readonly exhibits: boolean; readonly types: boolean }): readonly Room[] {
-  const all: readonly Crumb[] = [
-    { name: siteWords.pieces, href: urls.pieces() },
-    { name: siteWords.rulers, href: urls.rulers() },
-    { name: siteWords.mints, href: urls.mints() },
-    ...(has.types ? [{ name: siteWords.types, href: urls.types() }] : []),
-    { name: siteWords.sets, href: urls.sets() },
-    { name: siteWords.eras, href: urls.eras() },
-    { name: siteWords.measures, href: urls.measures() },
-    ...(has.exhibits ? [{ name: siteWords.exhibits, href: urls.exhibits() }] : []),
-    { name: siteWords.works, href: urls.works() },
-    { name: siteWords.about, href: urls.about() },
+function groupsAt(here: string, has: { readonly exhibits: boolean; readonly types: boolean }): readonly RoomGroup[] {
+  const all: readonly (readonly [string, readonly Crumb[]])[] = [
+    ...(has.exhibits ? [[siteWords.exhibits, [{ name: siteWords.exhibits, href: urls.exhibits() }]] as const] : []),
+    [siteWords.pieces, [{ name: siteWords.pieces, href: urls.pieces() }]],
+    [siteWords.sets, [{ name: siteWords.sets, href: urls.sets() }]],
+    [
+      siteWords.reference,
+      [
+        { name: siteWords.rulers, href: urls.rulers() },
+        { name: siteWords.mints, href: urls.mints() },
+        ...(has.types ? [{ name: siteWords.types, href: urls.types() }] : []),
+        { name: siteWords.eras, href: urls.eras() },
+        { name: siteWords.measures, href: urls.measures() },
+      ],
+    ],
+    [
+      siteWords.about,
+      [
+        { name: siteWords.aboutThis, href: urls.about() },
+        { name: siteWords.works, href: urls.works() },
+        { name: siteWords.openFiles, href: urls.data() },
+      ],
+    ],
   ];
-  return all.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
+  return all.map(([name, crumbs]) => {
+    const rooms = crumbs.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
+    return { name, rooms, isHere: rooms.some(({ isHere }) => isHere) };
+  });
 }
