@@ -14,7 +14,6 @@ export type FindRecord = {
   readonly title: string;
   readonly line: string;
   readonly note: string | null;
-  readonly room: string;
   readonly face: FoundFace;
   /** Every word it can be found by, folded, separated by spaces. */
   readonly words: string;

@@ -16,8 +16,6 @@ export function layFound(
   if (pattern === undefined) return null;
   const line = pattern.cloneNode(true);
   if (!(line instanceof Element)) return null;
-  line.classList.remove('usual');
-  line.classList.add(record.room);
   line.setAttribute('data-piece', record.id);
   for (const link of line.querySelectorAll('a')) link.href = new URL(record.to, records).href;
   const title = line.querySelector('.title');

@@ -1,14 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { extentOf, heightClass, widestRule, widthClass } from '../../../src/site/models/shared/sizes.ts';
+import { acrossClass, faceOf } from '../../../src/site/models/shared/face.ts';
+import { extentOf, heightClass, widthClass } from '../../../src/site/models/shared/sizes.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 
-test('the widest thing on a page counts a disc with the margin it keeps, so that it fits a narrow screen', async () => {
+test('the widest row of a board counts a disc with the margin it keeps, so that it fits a narrow screen', async () => {
   const { listed } = await wholeCabinet('tests/cabinets/marked');
-  const widest = Math.max(...listed.map((piece) => extentOf(piece)?.width ?? 20));
-  const [, told = '0'] = /--widest:(\d+)/.exec(widestRule(listed, {})) ?? [];
+  const widest = Math.max(20, ...listed.map((piece) => extentOf(piece)?.width ?? 20));
   // Face.astro: 0.07 of its width on either side.
-  expect(Number(told)).toBe(Math.ceil(widest * 1.14));
+  expect(acrossClass(listed.map((piece) => [faceOf(piece, 'obverse', {})]))).toBe(widthClass(widest * 1.14));
 });
 
 test.for([

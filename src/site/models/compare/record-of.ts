@@ -10,7 +10,7 @@ import { kindInWords } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
-import { dateInWords } from '../shared/ticket.ts';
+import { ticketLine } from '../shared/ticket.ts';
 import { faceOf, lookOf } from '../shared/face.ts';
 import { attributionRows } from '../piece/attribution.ts';
 import { sidesOf } from '../piece/legends.ts';
@@ -24,7 +24,7 @@ export function comparedOf(piece: PublicPiece, cabinet: Cabinet): ComparedPiece 
     id: piece.id,
     to: urls.piece(piece.id),
     title: piece.title,
-    line: [piece.number, dateInWords(piece)].join(' · '),
+    line: ticketLine(piece),
     faces: {
       obverse: comparedFace(piece, 'obverse', cabinet.photographs),
       reverse: comparedFace(piece, 'reverse', cabinet.photographs),

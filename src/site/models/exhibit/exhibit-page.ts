@@ -7,14 +7,13 @@ import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { tied } from '../../words/no-break.ts';
 import type { FaceView } from '../shared/face.ts';
-import { faceOf } from '../shared/face.ts';
+import { acrossClass, faceOf } from '../shared/face.ts';
 import { keeperLanguage } from '../shared/head.ts';
 import type { Crumb, PageHead } from '../shared/head.ts';
-import { extentOf, UNMEASURED } from '../shared/sizes.ts';
+import { ticketLine } from '../shared/ticket.ts';
 import type { CaseFromAbove } from './case-from-above.ts';
 import { caseFromAbove } from './case-from-above.ts';
 import { citationOf, headOf } from './exhibit-head.ts';
-import { dateOf } from '../../../catalogue/exhibits/label-text.ts';
 import { setCase } from './typeset-case.ts';
 import type { ShownCase, ShownExhibit, ShownGroup } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
@@ -24,13 +23,11 @@ import { workLine } from './work-line.ts';
 export type LaidOut = {
   readonly href: string;
   readonly title: string;
-  /** Its date and number. */
+  /** Its ticket in a line. */
   readonly line: string;
   readonly label: string;
   /** Whether the label has the name of the piece already. */
   readonly labelNames: boolean;
-  /** Whether its faces side by side want two places of a row. */
-  readonly isWide: boolean;
   readonly faces: readonly FaceView[];
 };
 export type GroupView = {
@@ -38,6 +35,7 @@ export type GroupView = {
   readonly title: string;
   readonly text: string | null;
   readonly boardName: string;
+  readonly across: string;
   readonly pieces: readonly LaidOut[];
 };
 export type CaseView = {
@@ -71,9 +69,6 @@ export type ExhibitPage = {
   readonly cite: string;
   readonly forms: readonly FormLink[];
 };
-
-/** What a place of a row takes at the scale of a board, in millimetres, pictures' margins and the space between apart. */
-const WIDE = 40;
 
 export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   const shown = shownExhibit(cabinet, exhibit);
@@ -135,20 +130,21 @@ function headingOf({ number, title }: ShownCase): string {
 }
 
 function groupView({ title, text, pieces }: ShownGroup, id: string, { photographs }: Cabinet): GroupView {
+  const laid = pieces.map(({ piece, faces, label }) => ({
+    href: urls.piece(piece.id),
+    title: tied(piece.title),
+    line: ticketLine(piece),
+    label: tied(label),
+    labelNames: label.includes(piece.title),
+    faces: faces.map((face) => faceOf(piece, face, photographs)),
+  }));
   return {
     id,
     title: tied(title),
     text: text === null ? null : tied(text),
     boardName: exhibitWords.boardName(title),
-    pieces: pieces.map(({ piece, faces, label }) => ({
-      href: urls.piece(piece.id),
-      title: tied(piece.title),
-      line: [dateOf(piece), piece.number].filter((part) => part !== null).join(' · '),
-      label: tied(label),
-      labelNames: label.includes(piece.title),
-      isWide: (extentOf(piece) ?? UNMEASURED).width * faces.length > WIDE,
-      faces: faces.map((face) => faceOf(piece, face, photographs)),
-    })),
+    across: acrossClass(laid.map(({ faces }) => faces)),
+    pieces: laid,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
+import { acrossClass } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
 import type { LaidOut } from './exhibit-page.ts';
 import { exhibitPage } from './exhibit-page.ts';
@@ -12,6 +13,7 @@ export type ExhibitInList = {
   readonly scope: string | null;
   readonly says: string;
   readonly boardName: string;
+  readonly across: string;
   readonly pieces: readonly LaidOut[];
 };
 export type ExhibitsPage = { readonly head: PageHead; readonly exhibits: readonly ExhibitInList[] };
@@ -24,16 +26,17 @@ export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
     head: { title: exhibitWords.title, description: exhibitWords.description, here: urls.exhibits() },
     exhibits: cabinet.lists.exhibits.map((exhibit) => {
       const { title, scope, says, cases } = exhibitPage(cabinet, exhibit);
-      const groups = cases.flatMap((one) => one.groups);
+      const laid = cases
+        .flatMap(({ groups }) => groups)
+        .flatMap(({ pieces }) => pieces.slice(0, A_GROUP).map((one) => ({ ...one, faces: one.faces.slice(0, 1) })));
       return {
         href: urls.exhibit(exhibit.id),
         title,
         scope,
         says,
         boardName: exhibitWords.boardName(title),
-        pieces: groups.flatMap(({ pieces }) =>
-          pieces.slice(0, A_GROUP).map((laid) => ({ ...laid, faces: laid.faces.slice(0, 1) })),
-        ),
+        across: acrossClass(laid.map(({ faces }) => faces)),
+        pieces: laid,
       };
     }),
   };

@@ -68,8 +68,11 @@ export async function facetPaths(): Promise<FacetPath[]> {
 export async function findPageOf(page: number): Promise<FindPage> {
   const cabinet = await loadCabinet();
   const laid = await cutOf({ pieces: cabinet.listed, page, to: urls.piecesPage });
+  // The script may lay any piece of the cabinet on the first page.
+  const { across } = page === 1 ? await boardOf(cabinet.listed) : laid.board;
   return {
     ...laid,
+    board: { ...laid.board, across },
     head: {
       title: page === 1 ? findWords.title : findWords.titleOfPage(page),
       description: findWords.description,

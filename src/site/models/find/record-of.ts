@@ -16,7 +16,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
   return cabinet.listed.flatMap((piece, at) => {
     const on = laid[at];
     if (on === undefined) return [];
-    const { id, href, title, line, note, room, face } = on;
+    const { id, href, title, line, note, face } = on;
     const values = facetsOf(piece, cabinet);
     const facets = FACETS.map((facet) => [
       facet,
@@ -29,7 +29,6 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         title,
         line,
         note,
-        room,
         face: foundFace(face),
         words: wordsOf(textOf(piece, cabinet)).join(' '),
         years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],

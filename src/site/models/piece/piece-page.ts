@@ -12,7 +12,7 @@ import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
 import { cautionsOf } from '../shared/cautions.ts';
 import { relatedTo } from '../compare/worth-comparing.ts';
-import { faceOf } from '../shared/face.ts';
+import { acrossClass, faceOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { keeperLanguage } from '../shared/head.ts';
@@ -41,8 +41,8 @@ export type PiecePage = {
   readonly faces: { readonly obverse: FaceView; readonly reverse: FaceView };
   /** Clock hours; null when it has no axis or none is recorded. */
   readonly axis: number | null;
-  /** Whether it is too wide for both faces to lie side by side on a page. */
-  readonly isWide: boolean;
+  /** Size classes of both faces in one row, margins included. */
+  readonly across: string;
   readonly ticket: Ticket;
   readonly isListed: boolean;
   /** Where it is next to another: its nearest related, and one of the visitor's choice. */
@@ -84,9 +84,6 @@ export function movedPageOf({ id, title, listed }: PublicPiece): { head: PageHea
   return { head: { title, here, movedTo: here, unlisted: !listed } };
 }
 
-// Millimetres that both faces may take of the widest page, beside the dial: 105 at 12 pixels are 1260 of 1406.
-const SIDE_BY_SIDE = 105;
-
 /** Everything the page of a piece shows. */
 export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
   const cabinet = await loadCabinet();
@@ -96,7 +93,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
   return {
     head: headOf(piece, cabinet),
     faces,
-    isWide: faces.obverse.millimetres + faces.reverse.millimetres > SIDE_BY_SIDE,
+    across: acrossClass([[faces.obverse, faces.reverse]]),
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),
     isListed: piece.listed,

@@ -114,6 +114,16 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
   };
 }
 
+/** How much board a disc keeps on both sides, and the mount of a whole photograph, as a part of the width: `Face.astro` has them. */
+const AROUND = { disc: 0.14, mount: 0.08 } as const;
+
+/** The size classes of the widest of these rows of faces: a board takes its scale from it where a screen is too narrow. */
+export function acrossClass(rows: readonly (readonly FaceView[])[]): string {
+  const wide = (face: FaceView): number =>
+    face.millimetres * (face.shown !== 'photograph' ? 1 + AROUND.disc : face.isWhole ? 1 + AROUND.mount : 1);
+  return widthClass(Math.max(UNMEASURED.width, ...rows.map((row) => row.reduce((sum, face) => sum + wide(face), 0))));
+}
+
 /** How a disc looks, as the classes of `Face.astro`. */
 export function lookOf({ shown, outline, metal, unmeasured }: Extract<FaceView, { metal: Metal }>): string {
   return [shown, outline, metal, unmeasured ? 'unmeasured' : ''].join(' ').trim();

@@ -4,7 +4,6 @@ import { loadCabinet } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
 import { siteWords } from '../../words/site.ts';
-import { widestRule } from './sizes.ts';
 
 export type Crumb = { readonly name: string; readonly href: string };
 export type Room = Crumb & { readonly isHere: boolean };
@@ -39,7 +38,8 @@ export type Frame = {
   readonly keeper: string;
   readonly isDemo: boolean;
   readonly policy: string;
-  readonly sizes: string;
+  /** The one inline style, which the policy allows by its digest. */
+  readonly layers: string;
   readonly canonical: string | null;
   readonly picture: string | null;
   /** The terms of the texts, and their address where they have one; null where the keeper states none. */
@@ -53,23 +53,6 @@ export type Frame = {
 // The order of the layers stands before every style sheet, or sorted imports could turn the cascade round.
 const LAYERS = '@layer tokens,base,components,page;';
 
-let sizes: Promise<string> | null = null;
-
-/**
- * The one inline style: layer order and the widest piece, the same on every page so that one digest allows it. On the page of an
- * unlisted piece it counts that piece too, which would tell of it anywhere else.
- */
-function inlineStyle({ unlisted, here }: PageHead): Promise<string> {
-  const made = async (): Promise<string> => {
-    const { pieces, photographs } = await loadCabinet();
-    const shown = pieces.filter(({ id, listed }) => listed || (unlisted === true && here === urls.piece(id)));
-    return LAYERS + widestRule(shown, photographs);
-  };
-  if (import.meta.env.DEV || unlisted === true) return made();
-  sizes ??= made();
-  return sizes;
-}
-
 /** The language of the keeper's texts where it is not the site's own, for `lang` on titles and stories. */
 export function keeperLanguage({ lists }: Pick<Cabinet, 'lists'>): string | undefined {
   const { language } = lists.cabinet;
@@ -78,8 +61,7 @@ export function keeperLanguage({ lists }: Pick<Cabinet, 'lists'>): string | unde
 
 export async function frameOf(head: PageHead): Promise<Frame> {
   const { cabinet, exhibits, types } = (await loadCabinet()).lists;
-  const style = await inlineStyle(head);
-  const digest = createHash('sha256').update(style).digest('base64');
+  const digest = createHash('sha256').update(LAYERS).digest('base64');
   return {
     // The site's own words are English, whatever language the keeper's texts are in.
     language: 'en',
@@ -88,7 +70,7 @@ export async function frameOf(head: PageHead): Promise<Frame> {
     keeper: cabinet.keeper,
     isDemo: cabinet.demo === 'yes',
     policy: policyFor(digest),
-    sizes: style,
+    layers: LAYERS,
     canonical: hasPublicAddress() ? inFull(head.here) : null,
     picture: head.picture === undefined || !hasPublicAddress() ? null : inFull(head.picture),
     licence:

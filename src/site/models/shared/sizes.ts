@@ -1,6 +1,6 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
-import type { FacePictures, PhotographManifest } from '../../../photographs/cache/manifest.ts';
+import type { FacePictures } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 
 /** Width and height on the board, in millimetres. */
@@ -57,18 +57,4 @@ export function pictureWidth(piece: PublicPiece, picture: FacePictures): number 
   const down = height * picture.span.height;
   const perPixel = isRound(piece) ? extent.width / Math.max(across, down) : extent.width / across;
   return Math.round(width * perPixel * 10) / 10;
-}
-
-/** How much board a disc keeps on either side, as a part of its width: as a cut-out has it. The margin of `Face.astro`. */
-const DISC_MARGIN = 0.07;
-
-/** The one rule of sizes that a cabinet decides: how wide its widest thing is, from which follows the scale on a narrow screen. */
-export function widestRule(pieces: readonly PublicPiece[], manifest: PhotographManifest): string {
-  const withMargin = (width: number): number => width * (1 + 2 * DISC_MARGIN);
-  let widest = withMargin(UNMEASURED.width);
-  for (const piece of pieces) {
-    widest = Math.max(widest, withMargin((extentOf(piece) ?? UNMEASURED).width));
-    for (const picture of manifest[piece.id] ?? []) widest = Math.max(widest, pictureWidth(piece, picture));
-  }
-  return `:root{--widest:${Math.ceil(widest)}}`;
 }

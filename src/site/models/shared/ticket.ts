@@ -44,6 +44,12 @@ export function ticketOf(piece: PublicPiece): Ticket {
   };
 }
 
+/** A ticket in one line, for what lies under a picture that names the piece: `1280–81, 1.38 g`. */
+export function ticketLine(piece: PublicPiece): string {
+  const weight = known(piece.weight);
+  return [dateInWords(piece), ...(weight === null ? [] : [formatWeight(weight)])].join(', ');
+}
+
 /** The date of a piece for a visitor; a blank in words. */
 export function dateInWords({ date }: PublicPiece): string {
   if (date === null || date === undefined) return boardWords.undated;
