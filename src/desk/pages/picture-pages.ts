@@ -32,6 +32,9 @@ const DOUBTS = {
   unsure: 'The rim of the piece is not sure, so the whole picture is shown. Say where the piece is under Crop.',
   'cut by the frame': 'The frame of the picture cuts the piece, so the whole picture is shown.',
   several: 'Several things could be the piece, so the whole picture is shown. Say where it is under Crop.',
+  covered: 'Something lies on the rim of the piece, as a finger does, so the whole picture is shown.',
+  'in a holder':
+    'The piece lies in something with straight sides, so the whole picture is shown. Say where it is under Crop.',
 } as const;
 
 /** A photograph that was chosen and is not copied yet. */

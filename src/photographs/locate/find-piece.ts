@@ -8,18 +8,27 @@ import type { Box, Extent, Pixels } from './pixels.ts';
 import type { Slack } from './refine-rim.ts';
 import { refineRim } from './refine-rim.ts';
 import type { RoundPiece } from './round-piece.ts';
-import { followRim, roundPieces } from './round-piece.ts';
+import { followRim, roundPieces, withoutShadow } from './round-piece.ts';
 
 /** A piece in a picture: where it is in that picture's pixels, its rim, and how sure that is, 0 to 1. */
-export type FoundPiece = { readonly box: Box; readonly rim: FoundRim; readonly sure: number };
+export type FoundPiece = {
+  readonly box: Box;
+  readonly rim: FoundRim;
+  readonly sure: number;
+  /** How much of the rim something covers, 0 to 1. */
+  readonly covered: number;
+};
 
 /** A rim seen whole from its middle, and how far the true one may stray from it; or a silhouette of the picture's size. */
 export type FoundRim =
   | { readonly kind: 'outline'; readonly outline: Outline; readonly slack: Slack }
   | { readonly kind: 'silhouette'; readonly mask: Uint8Array; readonly size: Extent };
 
-/** Why nothing is cut out of a picture: nothing stands out enough, or the frame cuts the piece, or several could be meant. */
-export type Doubt = 'unsure' | 'cut by the frame' | 'several';
+/**
+ * Why nothing is cut out of a picture: nothing stands out enough, or the frame cuts the piece, or several could be meant, or
+ * something lies on it as a finger does, or it lies in something with straight sides, a holder or a slab.
+ */
+export type Doubt = 'unsure' | 'cut by the frame' | 'several' | 'covered' | 'in a holder';
 
 /** What was found, as far as anything was, and why it is not to be cut out; null when it is. */
 export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt | null };
@@ -28,6 +37,9 @@ export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt
 export const LOOK_AT = 320;
 /** What is less sure than this is not cut out; DEVELOPERS.md tells how it was set. */
 export const SURE_ENOUGH = 0.55;
+/** Another piece beside the one is one from here on; and so is one that lies in something with straight sides. */
+const ALSO = 0.45;
+const HELD = 0.45;
 /** A round thing surer than this is not held against the things with edges. */
 const VERY_SURE = 0.85;
 /** How much of that is enough where the keeper says the piece is. */
@@ -38,7 +50,7 @@ const AGREED = 0.25;
 /** How much of the box about it a thing with straight sides fills. */
 const STRAIGHT = 0.9;
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
-const BY_EDGES: Slack = { inwards: 0.09, outwards: 0.02 };
+const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
 /** Of a plain board chance gives less than this. */
 const PLAIN = 0.25;
 /** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
@@ -46,8 +58,9 @@ const ALIKE = 0.6;
 
 /** The piece in a picture; `straight` when its record says that it is not nearly round. */
 export function findPiece(look: Pixels, straight = false): Finding {
-  const rounds = straight ? [] : roundPieces(look, 1);
-  const [round] = rounds;
+  const [best, ...others] = straight ? [] : roundPieces(look, 1);
+  const round = best === undefined ? undefined : withoutShadow(look, best);
+  const rounds = round === undefined ? [] : [round, ...others];
   if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, rounds);
   const [shape] = edgeShapes(look, 1);
   const byEdges = shape === undefined ? null : shapeFound(shape, look, straight);
@@ -59,6 +72,8 @@ export function findPiece(look: Pixels, straight = false): Finding {
     const most = Math.max(round.sure, byEdges.sure) + (shape?.isWhole === true ? AGREED : 0);
     return settled({ ...better, sure: Math.min(1, most) }, look, rounds);
   }
+  if (!straight && isStraightAbout(byEdges, round) && round.sure >= HELD && isLargeIn(byEdges, round))
+    return { piece: asFound(round), doubt: 'in a holder' };
   const isOther = isStraightAbout(byEdges, round) || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
   return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, rounds);
 }
@@ -99,8 +114,9 @@ function settled(piece: FoundPiece | null, look: Extent, rounds: readonly RoundP
   if (piece === null) return { piece, doubt: 'unsure' };
   if (touchesFrame(piece.box, look)) return { piece, doubt: 'cut by the frame' };
   if (piece.sure < SURE_ENOUGH) return { piece, doubt: 'unsure' };
+  if (piece.covered > 0) return { piece, doubt: 'covered' };
   const [first] = rounds;
-  const others = rounds.filter((one) => one.sure >= SURE_ENOUGH && one.judgement.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
+  const others = rounds.filter((one) => one.sure >= ALSO && one.judgement.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
   return { piece, doubt: others.length > 0 ? 'several' : null };
 }
 
@@ -117,9 +133,9 @@ function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
   return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
-function asFound({ outline, slack, sure }: RoundPiece): FoundPiece {
+function asFound({ outline, slack, sure, judgement: { covered } }: RoundPiece): FoundPiece {
   const rim = { kind: 'outline', outline, slack: { inwards: slack, outwards: slack } } as const;
-  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure)) };
+  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure)), covered };
 }
 
 /** A silhouette as a piece; `recorded` when the piece's record says that it is of such a shape. */
@@ -131,13 +147,17 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: b
       box,
       rim: { kind: 'silhouette', mask, size },
       sure: isWhole && !touchesFrame(grownBy(box, 2), look) ? SURE_ENOUGH : 0,
+      covered: 0,
     };
-  const outline = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
-  const { support, chance, unlike, outside } = judgeRim(look, outline);
-  const known = recorded || isKnownShape(seen) || isKnownShape(outline) ? 0.1 : -0.2;
+  const refined = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
+  const outline = boxFill(refined) < STRAIGHT ? (asRound(refined) ?? refined) : refined;
+  const { support, covered, chance, unlike, outside } = judgeRim(look, outline);
+  const isKnown = [seen, outline].some((one) => boxFill(one) >= STRAIGHT || asRound(one) !== null);
+  const known = recorded || isKnown ? 0.1 : -0.2;
   const judged = support - chance + 0.4 * unlike - outside + known;
   // An unbroken silhouette on a plain board is all that can be asked of a piece of irregular shape.
-  const sure = recorded && isWhole && chance < PLAIN ? Math.max(SURE_ENOUGH, judged) : judged;
+  const isPlainly = recorded || asRound(outline) !== null;
+  const sure = isPlainly && isWhole && chance < PLAIN ? Math.max(SURE_ENOUGH, judged) : judged;
   const slack = { inwards: 0.03, outwards: 0.03 };
   // The frame is told by the silhouette: the rim was drawn in from it.
   const isCut = touchesFrame(grownBy(box, 2), look);
@@ -145,14 +165,16 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: b
     box: isCut ? grownBy(box, 2) : outlineBox(outline),
     rim: { kind: 'outline', outline, slack },
     sure: Math.min(1, Math.max(0, sure)),
+    covered,
   };
 }
 
-/** Whether an outline is a rectangle or nearly a circle: a thing with its shadow is neither. */
-function isKnownShape(outline: Outline): boolean {
-  if (boxFill(outline) >= STRAIGHT) return true;
-  const { astray, oval, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
-  return astray < Math.max(0.008 * mean, 0.6) && oval < 0.03;
+/** The nearly round rim that most of an outline lies on, also where a shadow draws a part of it out; null when it is none. */
+function asRound({ x, y, radii }: Outline): Outline | null {
+  const fit = fitRound(radii, new Float64Array(radii.length).fill(1));
+  const isRound = fit.astray < Math.max(0.008 * fit.mean, 0.6) && fit.oval < 0.03;
+  // The fitted middle lies a little off: its radii are seen from where the outline's are.
+  return isRound ? { x, y, radii: fit.radii } : null;
 }
 
 function grownBy({ left, top, width, height }: Box, by: number): Box {
@@ -181,4 +203,9 @@ function isStraightAbout({ rim, sure }: FoundPiece, { outline: inner }: RoundPie
   if (rim.kind !== 'outline' || sure < SURE_ENOUGH || boxFill(rim.outline) < STRAIGHT) return false;
   const { outline } = rim;
   return Math.hypot(outline.x - inner.x, outline.y - inner.y) < meanRadius(outline) - 0.8 * meanRadius(inner);
+}
+
+/** Whether a round thing takes up much of the one about it, as a piece does in its holder. */
+function isLargeIn({ box }: FoundPiece, { outline }: RoundPiece): boolean {
+  return meanRadius(outline) >= 0.25 * Math.min(box.width, box.height);
 }

@@ -9,7 +9,7 @@ import { channelsOf } from './pixels.ts';
 export type RimJudgement = {
   /** The mean evidence along it. */
   readonly support: number;
-  /** How much of it is covered, as by a finger: sixteenths in which no rim is seen, and both sides look alike and unlike the rest of the board. */
+  /** How much of it something covers, as a finger does. */
   readonly covered: number;
   /** The mean evidence further out, where there is no rim: what cloth or grain would give by chance. */
   readonly chance: number;
@@ -23,13 +23,19 @@ export type RimJudgement = {
 const LIGHT_STEP = 0.2;
 const HUE_STEP = 0.085;
 const DARK = 12;
+const LOG = Float32Array.from({ length: 256 }, (_, value) => Math.log(value + DARK));
 /** Where colours are read, in parts of the way to the rim. */
 const WITHIN = [0.7, 0.75, 0.8, 0.85, 0.9, 0.95];
 const WITHOUT = [1.06, 1.11, 1.16, 1.21, 1.26, 1.31];
 const CHANCE = { from: 0.1, to: 0.4 };
-/** A sixteenth is covered when so much less than the mean speaks for it, its sides are so much less unlike, and what lies without is so unlike the rest. */
-const PARTS = 16;
-const COVERED = { support: 0.6, unlike: 0.8, rest: 0.6 };
+/**
+ * A part of the rim is covered when it shows less of a rim than the whole does, when both its sides are much nearer to each
+ * other than is usual along this rim, and when what lies without is that far from the rest of the board.
+ */
+const PARTS = 32;
+const COVERED = { support: 0.8, alike: 0.5, apart: 0.35, least: 2.5 };
+const SAME_HUE = 1.5;
+const JUST = { within: [0.9, 0.95], without: [1.06, 1.11] };
 
 /** Judges an outline in the picture it was found in. */
 export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {
@@ -38,18 +44,53 @@ export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {
   const on = alongRim(rimEvidence(pixels, outline, { from: -2 * step, to: 2 * step, step }));
   const out = rimEvidence(pixels, outline, { from: CHANCE.from * mean, to: CHANCE.to * mean, step: 2 * step });
   const support = average(on);
-  const rays = on.length;
-  const board = coloursAt(pixels, outline, WITHOUT, 0, rays);
-  const unlike = unlikeness(coloursAt(pixels, outline, WITHIN, 0, rays), board);
-  let covered = 0;
-  for (let part = 0; part < PARTS; part += 1) {
-    const [from, to] = [Math.round((part * rays) / PARTS), Math.round(((part + 1) * rays) / PARTS)];
-    if (average(on.subarray(from, to)) >= COVERED.support * support) continue;
-    const without = coloursAt(pixels, outline, WITHOUT, from, to);
-    const isAlike = unlikeness(coloursAt(pixels, outline, WITHIN, from, to), without) < COVERED.unlike * unlike;
-    if (isAlike && unlikeness(without, board) > COVERED.rest) covered += 1 / PARTS;
-  }
+  const unlike = unlikeness(coloursAt(pixels, outline, WITHIN), coloursAt(pixels, outline, WITHOUT));
+  const covered = shareCovered(pixels, outline, on, support);
   return { support, covered, chance: average(out.at), unlike, outside: shareOutside(pixels, outline) };
+}
+
+/** How much of a rim is covered by something that lies on the piece and beyond it. */
+function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array, support: number): number {
+  const rays = on.length;
+  const ends = Array.from({ length: PARTS + 1 }, (_, part) => Math.round((part * rays) / PARTS));
+  const parts = Array.from({ length: PARTS }, (_, part) => {
+    const [from, to] = [ends[part] ?? 0, ends[part + 1] ?? rays];
+    return {
+      within: meanColour(pixels, outline, JUST.within, from, to),
+      without: meanColour(pixels, outline, JUST.without, from, to),
+      shown: average(on.subarray(from, to)),
+    };
+  });
+  const board = [0, 1, 2].map((colour) => middleOf(parts.map(({ without }) => without[colour] ?? 0)));
+  const across = parts.map(({ within, without }) => apart(within, without));
+  const usual = middleOf(across);
+  const covered = parts.map(
+    ({ without, shown }, part) =>
+      shown < COVERED.support * support &&
+      (across[part] ?? 0) < COVERED.alike * usual &&
+      apart(without, board) > Math.max(COVERED.least, COVERED.apart * usual) &&
+      !isShade(without, board),
+  );
+  // One alone is chance.
+  const many = covered.filter(
+    (is, part) => is && (covered[(part + 1) % PARTS] === true || covered.at(part - 1) === true),
+  );
+  return many.length / PARTS;
+}
+
+/** Whether a colour is a darker one of the same hue: a shadow covers nothing. */
+function isShade([light = 0, red = 0, blue = 0]: readonly number[], [lit = 0, ...hue]: readonly number[]): boolean {
+  return light < lit && apart([0, red, blue], [0, ...hue]) < SAME_HUE;
+}
+
+/** How far two colours are apart, in the steps colours are counted in. */
+function apart(one: readonly number[], other: readonly number[]): number {
+  const [light, red, blue] = [0, 1, 2].map((colour) => (one[colour] ?? 0) - (other[colour] ?? 0));
+  return Math.hypot((light ?? 0) / LIGHT_STEP, (red ?? 0) / HUE_STEP, (blue ?? 0) / HUE_STEP);
+}
+
+function middleOf(values: readonly number[]): number {
+  return values.toSorted((one, other) => one - other)[values.length >> 1] ?? 0;
 }
 
 /** The most that speaks for a rim on each ray. */
@@ -76,36 +117,57 @@ function unlikeness(one: Colours, other: Colours): number {
   return 1 - common;
 }
 
-function coloursAt(
+/** Every colour at these parts of the way to the rim, on these rays: light, red against green, blue against green. */
+function eachColour(
   pixels: Pixels,
   { x, y, radii }: Outline,
   parts: readonly number[],
   from: number,
   to: number,
-): Colours {
+  see: (light: number, red: number, blue: number) => void,
+): void {
   const { cos, sin } = turns(radii.length);
   const channels = channelsOf(pixels);
-  const times = new Map<number, number>();
-  let all = 0;
   for (const part of parts)
     for (let ray = from; ray < to; ray += 1) {
       const column = Math.floor(x + part * (radii[ray] ?? 0) * (cos[ray] ?? 0));
       const row = Math.floor(y + part * (radii[ray] ?? 0) * (sin[ray] ?? 0));
       if (column < 0 || row < 0 || column >= pixels.width || row >= pixels.height) continue;
       const pixel = (row * pixels.width + column) * channels;
-      const [r, g, b] = [0, 1, 2].map((colour) => Math.log((pixels.rgb[pixel + colour] ?? 0) + DARK));
-      const colour = colourName(r ?? 0, g ?? 0, b ?? 0);
-      times.set(colour, (times.get(colour) ?? 0) + 1);
-      all += 1;
+      const r = LOG[pixels.rgb[pixel] ?? 0] ?? 0;
+      const g = LOG[pixels.rgb[pixel + 1] ?? 0] ?? 0;
+      const b = LOG[pixels.rgb[pixel + 2] ?? 0] ?? 0;
+      see((r + g + b) / 3, r - g, b - g);
     }
-  return { times, all };
 }
 
-function colourName(r: number, g: number, b: number): number {
-  const light = Math.round((r + g + b) / 3 / LIGHT_STEP);
-  const red = Math.round((r - g) / HUE_STEP) + 50;
-  const blue = Math.round((b - g) / HUE_STEP) + 50;
-  return (light * 100 + red) * 100 + blue;
+function meanColour(
+  pixels: Pixels,
+  outline: Outline,
+  parts: readonly number[],
+  from: number,
+  to: number,
+): readonly number[] {
+  let [light, red, blue, all] = [0, 0, 0, 0];
+  eachColour(pixels, outline, parts, from, to, (l, r, b) => {
+    light += l;
+    red += r;
+    blue += b;
+    all += 1;
+  });
+  return [light, red, blue].map((sum) => sum / Math.max(1, all));
+}
+
+function coloursAt(pixels: Pixels, outline: Outline, parts: readonly number[]): Colours {
+  const times = new Map<number, number>();
+  let all = 0;
+  eachColour(pixels, outline, parts, 0, outline.radii.length, (light, red, blue) => {
+    const colour =
+      (Math.round(light / LIGHT_STEP) * 100 + Math.round(red / HUE_STEP) + 50) * 100 + Math.round(blue / HUE_STEP) + 50;
+    times.set(colour, (times.get(colour) ?? 0) + 1);
+    all += 1;
+  });
+  return { times, all };
 }
 
 function shareOutside({ width, height }: Pixels, { x, y, radii }: Outline): number {

@@ -19,7 +19,7 @@ export function refineRim(fine: Pixels, near: Outline, { inwards, outwards }: Sl
   const mean = meanRadius(coarse);
   const [from, to] = [-Math.max(2, inwards * mean), Math.max(2, outwards * mean)];
   const step = Math.max(0.5, (to - from) / PLACES);
-  const evidence = rimEvidence(fine, coarse, { from, to, step });
+  const evidence = rimEvidence(fine, coarse, { from, to, step, passesShadows: true });
   const off = Float64Array.from(bestPath(evidence, BEND), (place) => evidence.from + place * step);
   const reach = Math.round((EVENED * rays) / RAYS);
   const even = evened(evened(held(off, reach), reach), reach);

@@ -14,8 +14,16 @@ export type Evidence = {
   readonly at: Float32Array;
 };
 
-/** Where to look round an outline: from so far to so far beyond it, in pixels, in steps. */
-export type Around = { readonly from: number; readonly to: number; readonly step: number };
+/**
+ * Where to look round an outline: from so far to so far beyond it, in pixels, in steps. The edges of shadows are passed over
+ * only near a rim: further in, a legend looks like a rim and the rim like the edge of its shadow.
+ */
+export type Around = {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+  readonly passesShadows?: boolean;
+};
 
 /** Light is taken by its logarithm, above this dark of the sensor: a shadow then changes the light and leaves the colour. */
 const DARK = 12;
@@ -35,6 +43,14 @@ const LEAST_USUAL = 0.015;
 const BROADLY = 0.15;
 const NOISE = 0.004;
 const MOST = 6;
+/** A shadow is evened over so many of the rays on either side; from when on it is one-sided, and how much of it then goes. */
+const AROUND = 0.05;
+const ONE_SIDED = { least: 0.08, times: 3 };
+/** From when on an edge is plainly a shadow's. */
+const PLAINLY = 2.5;
+/** How much sooner a step of colour tells than one of light; and how a rim is forgotten from place to place outwards. */
+const HUE_TELLS = 4;
+const FADES = 0.97;
 
 /**
  * Weighs each place by the step of light and colour across it, against the steps that are usual round about (so cloth,
@@ -49,14 +65,22 @@ export function rimEvidence(pixels: Pixels, outline: Outline, around: Around): E
   const colours = unrolled(pixels, outline, around.from - ROOM * step, step, wide);
   const at = new Float32Array(rays * places);
   const steps = new Float32Array(at.length);
-  for (const colour of colours) {
+  const [light, hue] = [new Float32Array(at.length), new Float32Array(at.length)];
+  for (const [name, colour] of colours.entries()) {
     addDifferences(colour, rays, places, steps, at);
-    addSteps(steps, rays, places, at);
+    const even = evenedSteps(steps, rays, places);
+    for (let place = 0; place < at.length; place += 1) {
+      const square = (even[place] ?? 0) ** 2;
+      at[place] = (at[place] ?? 0) + square;
+      if (name > 0) hue[place] = (hue[place] ?? 0) + square;
+      else light[place] = even[place] ?? 0;
+    }
   }
   for (let place = 0; place < at.length; place += 1) {
     const sum = at[place] ?? 0;
     at[place] = sum / (1 + sum);
   }
+  if (around.passesShadows === true) passShadows({ at, light, hue }, rays, places);
   return { from: around.from, step, places, at };
 }
 
@@ -161,8 +185,8 @@ function differencesOn(
   }
 }
 
-/** Adds what the steps of one colour say, evened along the rim. */
-function addSteps(steps: Float32Array, rays: number, places: number, sums: Float32Array): void {
+/** The steps of one colour, evened along the rim, as times of what is usual. */
+function evenedSteps(steps: Float32Array, rays: number, places: number): Float32Array {
   const evened = new Float32Array(steps.length);
   for (let beside = -BESIDE; beside <= BESIDE; beside += 1)
     for (let ray = 0; ray < rays; ray += 1)
@@ -171,7 +195,46 @@ function addSteps(steps: Float32Array, rays: number, places: number, sums: Float
   for (let at = 0; at < some.length; at += 1) some[at] = Math.abs(evened[at * 7] ?? 0);
   const usual = (some.sort()[some.length >> 1] ?? 0) / (2 * BESIDE + 1) + LEAST_USUAL;
   const scale = 1 / (ABOVE_USUAL * usual * (2 * BESIDE + 1));
-  for (let at = 0; at < sums.length; at += 1) sums[at] = (sums[at] ?? 0) + ((evened[at] ?? 0) * scale) ** 2;
+  for (let at = 0; at < evened.length; at += 1) evened[at] = (evened[at] ?? 0) * scale;
+  return evened;
+}
+
+type Seen = { readonly [name in 'at' | 'light' | 'hue']: Float32Array };
+
+/**
+ * Takes away what speaks for the outer edge of a shadow: there it grows lighter outwards, and no other colour, and further
+ * in it had grown darker, or of another colour, which is the rim. A shadow lies on one side: what is so all round is a lip.
+ */
+function passShadows(seen: Seen, rays: number, places: number): void {
+  const shady = new Float32Array(rays);
+  for (let ray = 0; ray < rays; ray += 1) shady[ray] = shadowOn(seen, ray * places, places, 0);
+  const around = Math.round(rays * AROUND);
+  const even = shady.map((_, ray) => {
+    let sum = 0;
+    for (let beside = -around; beside <= around; beside += 1) sum += shady[(ray + beside + rays) % rays] ?? 0;
+    return sum / (2 * around + 1);
+  });
+  for (let ray = 0; ray < rays; ray += 1) {
+    const oneSided = Math.max(0, (even[ray] ?? 0) - (even[(ray + (rays >> 1)) % rays] ?? 0));
+    if (oneSided > ONE_SIDED.least) shadowOn(seen, ray * places, places, Math.min(1, oneSided * ONE_SIDED.times));
+  }
+}
+
+/** The most that speaks for the edge of a shadow on a ray; so much of that is taken from what speaks for a rim. */
+function shadowOn({ at, light, hue }: Seen, from: number, places: number, taken: number): number {
+  let [within, most] = [0, 0];
+  for (let place = from; place < from + places; place += 1) {
+    const [here, step, other] = [at[place] ?? 0, light[place] ?? 0, hue[place] ?? 0];
+    const square = step * step;
+    if (step > 0) {
+      const isEdge = within * (square / (square + HUE_TELLS * other + 0.05));
+      most = Math.max(most, here * isEdge);
+      at[place] = here * (1 - taken * Math.min(1, PLAINLY * isEdge));
+    }
+    const isRim = step < 0 ? here : here * (other / (other + square + 0.05));
+    within = Math.max(within * FADES, isRim);
+  }
+  return most;
 }
 
 function addRow(from: Float32Array, at: number, into: Float32Array, start: number, count: number): void {

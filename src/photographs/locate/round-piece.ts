@@ -1,11 +1,13 @@
+import type { RoundFit } from './best-path.ts';
 import { bestPath, fitRound } from './best-path.ts';
 import type { Centre } from './centres.ts';
 import { centresIn } from './centres.ts';
 import { judgeRim } from './judge-rim.ts';
 import type { RimJudgement } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
-import { COARSE_RAYS } from './outline.ts';
+import { COARSE_RAYS, meanRadius } from './outline.ts';
 import type { Pixels } from './pixels.ts';
+import type { Evidence } from './rim-evidence.ts';
 import { rimEvidence } from './rim-evidence.ts';
 
 /** A nearly round piece: its rim, how far the true rim may stray from it, as parts of the radius, and what speaks for it. */
@@ -19,6 +21,8 @@ export type RoundPiece = {
 /** How many centres are looked at when one piece is sought; a weaker one than this part of the best is not. */
 const CENTRES = 4;
 const WEAK = 0.4;
+/** How many weaker ones are looked at beside a piece that is found, of about its size and apart from it: a second piece is no less one for being pale. */
+const BESIDE = { most: 2, asked: 16, alike: 0.6 };
 /** Where the rim is sought round a centre, each time nearer, in parts of the radius; and places to a radius. */
 const NEARER = [
   { from: 0.6, to: 1.45 },
@@ -26,22 +30,57 @@ const NEARER = [
   { from: 0.88, to: 1.14 },
 ] as const;
 const PLACES = 64;
+/** Where the rim within a shadow is sought, in parts of the radius, and how far in a rim tells that an edge is a shadow's. */
+const WITHIN_SHADOW = [
+  { from: 0.68, to: 1.14 },
+  { from: 0.82, to: 1.2 },
+] as const;
+const SHADED = 0.3;
+const IN_SHADOW = 0.45;
+/** How far apart two rims are one, in parts of the radius. */
+const SAME_RIM = 0.03;
+/** Under this the outermost rim is sought too, from so much further out; and how many places off another rim is beyond it. */
+const UNSURE = 0.55;
+const OUTER = 1.15;
+const BEYOND = 5;
 /** What a place in or out costs the path. */
 const BEND = 0.25;
 
 /** The nearly round things in a picture that most speaks for, best first. */
 export function roundPieces(look: Pixels, most: number): readonly RoundPiece[] {
-  const centres = centresIn(look, most === 1 ? CENTRES : 3 * most);
-  const strongest = centres[0]?.votes ?? 0;
+  const centres = centresIn(look, most === 1 ? BESIDE.asked : 3 * most);
+  const least = WEAK * (centres[0]?.votes ?? 0);
+  const first = (most === 1 ? centres.slice(0, CENTRES) : centres).filter(({ votes }) => votes >= least);
   const found: RoundPiece[] = [];
-  for (const centre of centres) {
-    if (centre.votes < WEAK * strongest) continue;
-    if (found.some((one) => isSame(one.outline, one.outline.radii[0] ?? 0, centre))) continue;
-    const piece = followRim(look, centre);
-    if (piece !== null && !found.some(({ outline }) => isSame(outline, outline.radii[0] ?? 0, asCentre(piece))))
-      found.push(piece);
-  }
-  return found.sort((one, other) => other.sure - one.sure);
+  for (const centre of first) addNew(found, look, centre, false);
+  const [best] = bestFirst(found);
+  if (most !== 1 || best === undefined) return bestFirst(found);
+  if (best.sure < UNSURE)
+    for (const { radius, ...centre } of [asCentre(best), ...first.slice(0, 1)])
+      addNew(found, look, { ...centre, radius: OUTER * radius }, true);
+  const beside = centres.filter((centre) => !first.includes(centre) && isBeside(centre, best.outline));
+  for (const centre of beside.slice(0, BESIDE.most)) addNew(found, look, centre, false);
+  return bestFirst(found);
+}
+
+function bestFirst(found: readonly RoundPiece[]): readonly RoundPiece[] {
+  return found.toSorted((one, other) => other.sure - one.sure);
+}
+
+/** Adds the rim that is found round a centre, unless it is found already. */
+function addNew(found: RoundPiece[], look: Pixels, centre: Centre, isOutermost: boolean): void {
+  const isKnown = (other: Centre): boolean =>
+    found.some(({ outline }) => isSame(outline, outline.radii[0] ?? 0, other));
+  if (!isOutermost && isKnown(centre)) return;
+  const piece = followRim(look, centre, isOutermost);
+  if (piece !== null && !(isKnown(asCentre(piece)) && !isOutermost)) found.push(piece);
+}
+
+/** Whether a centre is that of a thing apart from this one and of about its size. */
+function isBeside({ x, y, radius }: Centre, outline: Outline): boolean {
+  const mean = meanRadius(outline);
+  const isAlike = Math.min(mean, radius) >= BESIDE.alike * Math.max(mean, radius);
+  return isAlike && Math.hypot(x - outline.x, y - outline.y) > 0.85 * (mean + radius);
 }
 
 function asCentre({ outline: { x, y, radii } }: RoundPiece): Centre {
@@ -53,20 +92,16 @@ function isSame({ x, y }: Outline, radius: number, other: Centre): boolean {
 }
 
 /** Follows the rim round a centre: the best closed path, then the nearly round curve through it, three times, each nearer. */
-export function followRim(look: Pixels, { x, y, radius }: Pick<Centre, 'x' | 'y' | 'radius'>): RoundPiece | null {
+export function followRim(
+  look: Pixels,
+  { x, y, radius }: Pick<Centre, 'x' | 'y' | 'radius'>,
+  isOutermost = false,
+): RoundPiece | null {
   let around = { x, y, radius };
   for (const [turn, { from, to }] of NEARER.entries()) {
-    const circle = { ...around, radii: new Float64Array(COARSE_RAYS).fill(around.radius) };
-    const step = around.radius / PLACES;
-    const evidence = rimEvidence(look, circle, {
-      from: (from - 1) * around.radius,
-      to: (to - 1) * around.radius,
-      step,
-    });
-    const path = bestPath(evidence, BEND);
-    const radii = Float64Array.from(path, (place) => around.radius + evidence.from + place * step);
-    const weights = Float64Array.from(path, (place, ray) => 0.05 + (evidence.at[ray * evidence.places + place] ?? 0));
-    const fit = fitRound(radii, weights);
+    const evidence = roundEvidence(look, around, { from, to }, turn === NEARER.length - 1);
+    if (isOutermost) forOutermost(evidence);
+    const fit = fitted(evidence, around.radius);
     if (!(fit.mean > 3) || fit.mean > 2 * Math.max(look.width, look.height)) return null;
     if (turn < NEARER.length - 1) {
       around = { x: around.x + fit.x, y: around.y + fit.y, radius: fit.mean };
@@ -78,6 +113,74 @@ export function followRim(look: Pixels, { x, y, radius }: Pick<Centre, 'x' | 'y'
   return null;
 }
 
+/**
+ * The rim of a piece within the edge of its shadow, when a round one is found there for which more speaks once the edges of
+ * shadows are passed over; else the piece as it is.
+ */
+export function withoutShadow(look: Pixels, piece: RoundPiece): RoundPiece {
+  let around = { x: piece.outline.x, y: piece.outline.y, radius: meanRadius(piece.outline) };
+  let inner: Outline | null = null;
+  let bent = { oval: 0, astray: 0 };
+  for (const { from, to } of WITHIN_SHADOW) {
+    const evidence = roundEvidence(look, around, { from, to }, true);
+    const { x, y, mean, radii, oval, astray } = fitted(evidence, around.radius);
+    if (!(mean > 3) || mean > 1.05 * meanRadius(piece.outline)) return piece;
+    inner = { x: around.x, y: around.y, radii };
+    bent = { oval, astray: astray / mean };
+    around = { x: around.x + x, y: around.y + y, radius: mean };
+  }
+  if (inner === null || isNear(around, piece.outline)) return piece;
+  if (passedSupport(look, inner) <= passedSupport(look, piece.outline)) return piece;
+  const better = judged(look, inner, bent.oval, bent.astray);
+  return better.sure >= IN_SHADOW ? better : piece;
+}
+
+function isNear({ x, y, radius }: { x: number; y: number; radius: number }, outline: Outline): boolean {
+  const { x: dx, y: dy, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
+  return Math.hypot(outline.x + dx - x, outline.y + dy - y) + Math.abs(mean - radius) < SAME_RIM * radius;
+}
+
+/** What speaks for an outline when the edges of shadows are passed over. */
+function passedSupport(look: Pixels, outline: Outline): number {
+  const mean = meanRadius(outline);
+  const step = mean / PLACES;
+  const { at, places } = rimEvidence(look, outline, { from: -SHADED * mean, to: 4 * step, step, passesShadows: true });
+  let sum = 0;
+  for (let end = places; end <= at.length; end += places) sum += Math.max(...at.subarray(end - 7, end - 2));
+  return (sum * places) / at.length;
+}
+
+function roundEvidence(
+  look: Pixels,
+  { x, y, radius }: { x: number; y: number; radius: number },
+  { from, to }: { from: number; to: number },
+  passesShadows: boolean,
+): Evidence {
+  const circle = { x, y, radii: new Float64Array(COARSE_RAYS).fill(radius) };
+  const step = radius / PLACES;
+  return rimEvidence(look, circle, { from: (from - 1) * radius, to: (to - 1) * radius, step, passesShadows });
+}
+
+/** The nearly round curve through the best path round a circle of this radius. */
+function fitted(evidence: Evidence, radius: number): RoundFit {
+  const path = bestPath(evidence, BEND);
+  const radii = Float64Array.from(path, (place) => radius + evidence.from + place * evidence.step);
+  const weights = Float64Array.from(path, (place, ray) => 0.05 + (evidence.at[ray * evidence.places + place] ?? 0));
+  return fitRound(radii, weights);
+}
+
+/** Lets speak for a rim only what little lies beyond: of a pale piece a ring of letters is seen better than the rim about it. */
+function forOutermost({ at, places }: Evidence): void {
+  for (let end = at.length; end > 0; end -= places) {
+    let beyond = 0;
+    for (let place = end - 1; place >= end - places; place -= 1) {
+      const here = at[place] ?? 0;
+      at[place] = here * (1 - beyond);
+      beyond = Math.max(beyond, place + BEYOND < end ? (at[place + BEYOND] ?? 0) : 0);
+    }
+  }
+}
+
 function judged(look: Pixels, outline: Outline, oval: number, astray: number): RoundPiece {
   const judgement = judgeRim(look, outline);
   const slack = Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * astray));
@@ -85,6 +188,6 @@ function judged(look: Pixels, outline: Outline, oval: number, astray: number): R
 }
 
 /** How sure a nearly round rim is. The weights are plain ones; the bound was set by photographs: see DEVELOPERS.md. */
-function sureness({ support, covered, chance, unlike, outside }: RimJudgement, oval: number, astray: number): number {
-  return support - chance + 0.4 * unlike - 5 * covered - outside - 3 * astray - 5 * Math.max(0, oval - 0.04);
+function sureness({ support, chance, unlike, outside }: RimJudgement, oval: number, astray: number): number {
+  return support - chance + 0.4 * unlike - outside - 3 * astray - 5 * Math.max(0, oval - 0.04);
 }

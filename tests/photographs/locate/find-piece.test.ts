@@ -26,10 +26,17 @@ async function found(photograph: Photograph, request: PictureRequest): Promise<{
   return { how: placed.how, box: (await cutOut(photograph, placed, 1280)).box };
 }
 
-/** A box found in a copy of a scene, in the pixels of the scene. */
-function enlarged({ left, top, width, height }: Box): Box {
+/** The boxes of so many pieces in one scene, each as it would be cut out. */
+async function severalIn(photograph: Photograph, wanted: number): Promise<readonly Box[]> {
   const times = PHOTOGRAPH.width / LOOK_AT;
-  return { left: left * times, top: top * times, width: width * times, height: height * times };
+  const pieces = findPieces(reduced(photograph, LOOK_AT), wanted);
+  const cuts = pieces.map((piece) => {
+    const { left, top, width, height } = piece.box;
+    const box = { left: left * times, top: top * times, width: width * times, height: height * times };
+    const copy = { piece, left: 0, top: 0, times };
+    return cutOut(photograph, { how: 'found', box, rim: { kind: 'found', copy }, sure: piece.sure, doubt: null, seems: null }, 1280); // prettier-ignore
+  });
+  return (await Promise.all(cuts)).map(({ box }) => box);
 }
 
 /** A board with nothing on it. */
@@ -39,29 +46,29 @@ function empty(width: number, height: number): Photograph {
 
 describe('the piece in a photograph', () => {
   test(
-    'middle and size are found within 2 per cent in 9 of 10 drawn scenes, and the others are shown whole or nearly right',
+    'middle and size are found within 2 per cent in 57 of 60 drawn scenes, and the others are shown whole',
     { timeout: 240_000 },
     async () => {
       const off: { name: string; by: number }[] = [];
-      let [pieces, whole] = [0, 0];
+      const whole: string[] = [];
+      let pieces = 0;
       for (const scene of SCENES) {
         const photograph = await photographOf(scene);
         const boxes =
           scene.pieces.length === 1
             ? [await found(photograph, ROUND)].flatMap(({ how, box }) => (how === 'found' ? box : []))
-            : findPieces(reduced(photograph, LOOK_AT), scene.pieces.length).map(({ box }) => enlarged(box));
+            : await severalIn(photograph, scene.pieces.length);
         for (const [at, piece] of scene.pieces.entries()) {
           pieces += 1;
-          if (boxes[at] === undefined) whole += 1;
+          if (boxes[at] === undefined) whole.push(scene.name);
           else if (astray(boxes[at], boxIn(piece)) > 0.02)
             off.push({ name: scene.name, by: astray(boxes[at], boxIn(piece)) });
         }
       }
       expect(pieces).toBeGreaterThanOrEqual(60);
-      // Silver drawn as pale as its board on one side, or with a ruler against it.
-      expect(whole).toBeLessThanOrEqual(5);
-      expect(off.length / pieces, JSON.stringify(off)).toBeLessThanOrEqual(0.05);
-      expect(off.filter(({ by }) => by > 0.04)).toEqual([]);
+      expect(off).toEqual([]);
+      // Lead and silver as light as their board along a half of the rim, and a ruler against it.
+      expect(whole.length, whole.join('; ')).toBeLessThanOrEqual(3);
     },
   );
 

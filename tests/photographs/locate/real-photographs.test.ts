@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
+import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../../src/photographs/locate/find-piece.ts';
 import { findPiece, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
 import { reduced } from '../../../src/photographs/locate/pixels.ts';
 import { placePiece } from '../../../src/photographs/locate/place-piece.ts';
@@ -53,5 +55,53 @@ describe('twelve photographs of coins on wood, cloth, paper and stone', () => {
     const cut = new Uint8Array(until * height * 3);
     for (let y = 0; y < height; y += 1) cut.set(rgb.subarray(y * width * 3, (y * width + until) * 3), y * until * 3);
     expect(findPiece(reduced({ width: until, height, rgb: cut }, LOOK_AT)).doubt).not.toBeNull();
+  });
+});
+
+/** One of the photographs with something drawn over it, given its size and the coin's middle and radius; as it is looked at. */
+async function withDrawn(
+  file: string,
+  draw: (size: { width: number; height: number }, coin: { x: number; y: number; r: number }) => string,
+  isUnderCoin = false,
+): Promise<Finding & { readonly off: number }> {
+  const row = ROWS.find((one) => one.file === file);
+  const coin = { x: Number(row?.centre_x), y: Number(row?.centre_y), r: Number(row?.radius) };
+  const { rgb, width, height } = await decodePhotograph(join(REAL, file));
+  const svg = (inner: string): Buffer => Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${inner}</svg>`); // prettier-ignore
+  const photograph = sharp(rgb, { raw: { width, height, channels: 3 } });
+  const disc = svg(`<circle cx="${coin.x}" cy="${coin.y}" r="${coin.r}"/>`);
+  const cut = await photograph.clone().ensureAlpha().composite([{ input: disc, blend: 'dest-in' }]).png().toBuffer(); // prettier-ignore
+  const drawn = [{ input: svg(draw({ width, height }, coin)) }, ...(isUnderCoin ? [{ input: cut }] : [])];
+  const { data } = await photograph.composite(drawn).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const finding = findPiece(reduced({ width, height, rgb: data }, LOOK_AT));
+  const times = Math.max(width, height) / LOOK_AT;
+  const box = finding.piece?.box;
+  const off = box === undefined ? 1 : Math.abs(((box.width + box.height) * times) / 4 / coin.r - 1);
+  return { ...finding, off };
+}
+
+describe('what lies on a photograph besides the coin', () => {
+  test('a finger over the rim is seen, and the photograph left whole', async () => {
+    const finger: Parameters<typeof withDrawn>[1] = ({ width, height }, { x, y, r }) =>
+      `<path d="M${x + 0.65 * r} ${y + 0.4 * r} L${width} ${height}" stroke="#c98f74" stroke-width="${0.6 * r}" stroke-linecap="round"/>`;
+    for (const file of ['047.jpg', '071.jpg', '152.jpg']) expect((await withDrawn(file, finger)).doubt, file).toBe('covered'); // prettier-ignore
+  });
+
+  test('a holder is not taken for the piece', async () => {
+    const holder: Parameters<typeof withDrawn>[1] = (_, { x, y, r }) =>
+      `<rect x="${x - 1.3 * r}" y="${y - 1.3 * r}" width="${2.6 * r}" height="${2.6 * r}" fill="#b9c4cc"/>`;
+    for (const file of ['012.jpg', '036.jpg', '071.jpg']) {
+      const { doubt, off } = await withDrawn(file, holder, true);
+      expect(doubt === 'in a holder' || off < 0.06, `${file} ${doubt} ${off}`).toBe(true);
+    }
+  });
+
+  test('a hard shadow beside it is left out', { timeout: 120_000 }, async () => {
+    const shadow: Parameters<typeof withDrawn>[1] = (_, { x, y, r }) =>
+      `<circle cx="${x + 0.14 * r}" cy="${y + 0.1 * r}" r="${r}" fill="#000" opacity="0.5"/>`;
+    for (const { file } of ROWS) {
+      const { doubt, off } = await withDrawn(file, shadow, true);
+      expect(doubt !== null || off < 0.06, `${file} ${off}`).toBe(true);
+    }
   });
 });
