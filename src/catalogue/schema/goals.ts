@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import { folded } from '../../core/sets/facts.ts';
+import { GRID_FACTS } from '../../core/sets/grid.ts';
 import { field, id, oneOrMore, words } from './fields.ts';
 
 /** When pieces of a set were made. */
@@ -22,11 +23,6 @@ export const eraSchema = z.strictObject({
   periods: z.array(z.strictObject({ id, name: words, from: bound, to: bound, note: words.optional() })).min(1),
   note: words.optional(),
 });
-
-/** What a grid may have along its sides. */
-export const GRID_FACTS = [
-  'ruler', 'dynasty', 'mint', 'area', 'issuer', 'denomination', 'metal', 'type', 'kind', 'realm',
-] as const; // prettier-ignore
 
 const values = oneOrMore(words);
 

@@ -1,3 +1,4 @@
+import type { GridFact } from '../../core/sets/grid.ts';
 import type { PlaceState, Wanted } from '../../core/sets/set-state.ts';
 
 /** What a visitor reads on the pages of sets. */
@@ -30,10 +31,20 @@ export const setsWords = {
     { mark: 'filled', says: 'the piece is in its well' },
     { mark: 'possibly filled', says: 'the rim is broken: the piece may not belong here' },
     { mark: 'filler', says: 'half a rim: a problem piece, until a better one comes' },
-    { mark: 'wanted', says: 'an empty well, as large as the pieces of the set mostly are' },
+    { mark: 'wanted', says: 'an empty well with the name of the place' },
     { mark: 'excused', says: 'a dot: nothing can fill this place, and the reason is given' },
   ],
   marksTitle: 'The marks',
+  grid: 'By two facts',
+  gridSays: (rows: string, columns: string): string =>
+    `The pieces that fit, ${rows} by ${columns}. An empty cell says only that nothing is here, not that such a piece was ever made.`,
+  gridFacts: {
+    ruler: 'ruler', dynasty: 'dynasty', mint: 'mint', area: 'area', issuer: 'issuer', denomination: 'denomination',
+    metal: 'metal', type: 'type', kind: 'kind', realm: 'realm',
+  } satisfies Record<GridFact, string>, // prettier-ignore
+  gridPossible: (title: string): string => `${title}, possibly here`,
+  gridMore: (count: number): string => `${String(count)} more`,
+  notRecorded: 'not recorded',
   rule: 'The rule',
   sources: 'Source of the list',
   aim: (grade: string, scale: string): string => `Target grade: ${grade} on the ${scale} scale.`,

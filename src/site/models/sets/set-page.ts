@@ -6,6 +6,8 @@ import { countWords } from '../../words/counts.ts';
 import { setsWords } from '../../words/sets.ts';
 import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
+import { gridShown } from './set-grid.ts';
+import type { GridShown } from './set-grid.ts';
 import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
 import type { Link, PlaceShown } from './place-shown.ts';
 import { historyChart } from './set-history.ts';
@@ -37,6 +39,7 @@ export type SetPage = {
   readonly aim: string | null;
   readonly sources: readonly (Link & { readonly pages: string | null })[];
   readonly places: readonly PlaceShown[];
+  readonly grid: GridShown | null;
   readonly upgrades: readonly UpgradeGroup[];
   readonly spares: readonly Told[];
   readonly leftOut: readonly Told[];
@@ -80,6 +83,7 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
       pages: pages ?? null,
     })),
     places: placesShown(cabinet, state),
+    grid: gridShown(cabinet, id),
     upgrades: [
       { lead: setsWords.upgradesMade, upgrades: upgrades.filter(({ made }) => made) },
       { lead: setsWords.upgradesOpen, upgrades: upgrades.filter(({ made }) => !made) },
