@@ -1,17 +1,9 @@
 import process from 'node:process';
-import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
-import { readFolder } from '../catalogue/files.ts';
-import { good, refuse } from '../core/outcome.ts';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
-import { proposeTypes } from '../catalogue/types/propose-types.ts';
-import type { TypeProposal } from '../catalogue/types/propose-types.ts';
 import { readTypes } from '../catalogue/types/types-of.ts';
-import { editFields } from '../catalogue/write/edit-fields.ts';
-import { PIECE_ORDER } from '../catalogue/write/write-piece.ts';
-import { splitFrontMatter } from '../catalogue/front-matter.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
-import { askYesOrNo, canAsk } from './parts/ask.ts';
+import { offerTypes } from './parts/offer-types.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
 const HELP = `npm run types                   the series of the cabinet in content/, and how many pieces have a type
@@ -20,7 +12,8 @@ npm run types -- --assign       proposes a type for every piece that has none, a
   --yes                   writes without asking what follows from an exact reference alone
   --cabinet DIR           another cabinet
 
-A type is proposed where a reference of the piece is the very number of one type and nothing the piece says contradicts it.
+A type is proposed where a reference of the piece is the very number of one type and nothing the piece says contradicts it;
+and, where no reference tells, where its ruler, denomination, mint and date leave one type of a series (never with --yes).
 Where several types fit, they are listed and nothing is written.
 `;
 
@@ -46,43 +39,4 @@ if (values.assign !== true) {
     );
   }
   if (types.series.length === 0) process.stdout.write(`There is no series in ${cabinet.shown}/types.\n`);
-} else {
-  const proposals = proposeTypes(records, types);
-  const sure = proposals.filter(({ candidates }) => candidates.length === 1);
-  for (const { piece, candidates } of proposals.filter((one) => one.candidates.length > 1))
-    process.stdout.write(
-      `${piece}: one of ${candidates.map(({ type }) => type).join(', ')}. Look at the piece; npm run identify helps.\n`,
-    );
-  for (const { piece, candidates } of sure)
-    process.stdout.write(`${piece}: ${candidates[0]?.type ?? ''}, by ${candidates[0]?.because ?? ''}\n`);
-  if (sure.length === 0) process.stdout.write('No type follows for any piece that has none.\n');
-  else await writeAll(sure);
-}
-
-async function writeAll(sure: readonly TypeProposal[]): Promise<void> {
-  const count = `${String(sure.length)} ${sure.length === 1 ? 'piece' : 'pieces'}`;
-  if (values.yes !== true && !canAsk()) {
-    process.stdout.write(`Nothing was written. Add --yes to write type: into ${count}.\n`);
-    return;
-  }
-  if (values.yes !== true && !(await askYesOrNo(`Write type: into ${count}?`, true)))
-    endWith('Left. Nothing was written.');
-  const outcome = await changeCabinet(cabinet.at, { command: 'npm run types' }, async (changes) => {
-    const files = new Map((await readFolder(cabinet.at))?.files.map(({ file, text }) => [file, text]));
-    for (const { file, candidates } of sure) {
-      const text = files.get(file) ?? null;
-      const edited = text === null ? null : withType(text, candidates[0]?.type ?? '');
-      if (edited === null) return refuse(`${file} was changed meanwhile. Nothing was written; run this again.`);
-      await changes.put(file, edited, text);
-    }
-    return good(null);
-  });
-  if (!outcome.ok) endWith(outcome.problem);
-  process.stdout.write(`Wrote type: into ${count}. npm run undo takes it back.\n`);
-}
-
-function withType(text: string, type: string): string | null {
-  if (splitFrontMatter(text) === null) return null;
-  const edited = editFields(text, [{ path: ['type'], value: type }], PIECE_ORDER);
-  return edited.ok ? edited.value : null;
-}
+} else await offerTypes(cabinet.at, records, values.yes === true);

@@ -48,7 +48,7 @@ export const DATA_ROWS: readonly DataRow[] = Object.entries(PIECE_ROWS).flatMap(
 
 /**
  * The public facts of a piece in the words the keeper wrote, with what was computed: `dating` in astronomical years,
- * `eras` by scheme, `grade` and `fine` (grams) as intervals. Facts not recorded are left out.
+ * `afterType` (the fields that are not its own word but its type's), `eras` by scheme, `grade` and `fine` (grams) as intervals. Facts not recorded are left out.
  */
 export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
   const dated = known(piece.date);
@@ -60,6 +60,7 @@ export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
     id: piece.id,
     address,
     ...Object.fromEntries(told),
+    afterType: piece.fromType.length === 0 ? null : piece.fromType,
     edtf: dated?.edtf ?? null,
     dating: dated === null ? null : { earliest: dated.earliest, latest: dated.latest },
     eras: piece.eras,

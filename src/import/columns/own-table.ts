@@ -8,7 +8,8 @@ const RENAMED: ReadonlyMap<string, string> = new Map(
 );
 
 /** Follow from the other columns, and are worked out again. */
-const COMPUTED: ReadonlySet<string> = new Set(['edtf', 'address']);
+// A type names a series of the cabinet it came from, which another need not have.
+const COMPUTED: ReadonlySet<string> = new Set(['edtf', 'address', 'type']);
 
 /** Whether a sheet is a table that this program wrote. */
 export function isOwnTable(headings: readonly string[]): boolean {

@@ -1,5 +1,7 @@
+import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
+import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { wordsOf } from '../../find/fold.ts';
@@ -16,7 +18,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
   return cabinet.listed.flatMap((piece, at) => {
     const on = laid[at];
     if (on === undefined) return [];
-    const { id, href, title, line, note, face } = on;
+    const { id, href, title, line, note, room, face } = on;
     const values = facetsOf(piece, cabinet);
     const facets = FACETS.map((facet) => [
       facet,
@@ -29,6 +31,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         title,
         line,
         note,
+        room,
         face: foundFace(face),
         words: wordsOf(textOf(piece, cabinet)).join(' '),
         years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],
@@ -40,7 +43,8 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
   });
 }
 
-function foundFace(face: FaceView): FoundFace {
+/** A face as a script lays it. */
+export function foundFace(face: FaceView): FoundFace {
   if (face.shown === 'photograph') {
     return { wide: face.wide, src: face.small, width: face.width, height: face.height };
   }
@@ -62,7 +66,7 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
   return [
     piece.title,
     piece.number,
-    piece.kind === 'unknown' ? null : piece.kind,
+    piece.kind,
     ...names(piece.rulers),
     ...names(piece.struckFor),
     piece.issuer,
@@ -81,8 +85,14 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     ...piece.tags,
     ...piece.references.flatMap((reference) => referenceWords(reference, lists)),
     ...joined(piece.denomination),
-    ...piece.elsewhere.map(({ cited, number }) => `${cited} ${number}`),
-    ...piece.types.flatMap(({ id, label }) => [id, label]),
+    ...piece.types.flatMap(({ series, id, label }) => [
+      id,
+      label,
+      // It is found by any number of its type, also by one that covers more than the type.
+      ...numbersOf(lists.types, { series, id })
+        .filter(({ relation }) => relation !== 'narrower' && relation !== 'overlaps')
+        .flatMap(({ reference }) => referenceWords(cited(reference, lists), lists)),
+    ]),
     ...sides,
     piece.story,
   ]
