@@ -5,6 +5,7 @@ import { dieStates } from '../../../core/dies/states.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
 import { typesWords } from '../../words/types.ts';
 import type { PageHead } from '../shared/head.ts';
 import type { Link } from '../sets/place-shown.ts';
@@ -14,6 +15,8 @@ import { foundSeries, piecesOfSeries, seriesTrail } from './types-page.ts';
 export type DieGroup = {
   readonly title: string;
   readonly says: string;
+  /** Whether a die of it is that of a piece here. */
+  readonly isHere: boolean;
   readonly obverses: readonly { readonly name: string; readonly x: number; readonly held: boolean }[];
   readonly reverses: readonly { readonly name: string; readonly x: number; readonly held: boolean }[];
   readonly lines: readonly { readonly from: number; readonly to: number; readonly coins: number }[];
@@ -31,7 +34,11 @@ export type DiesPage = {
   readonly head: PageHead;
   readonly groups: readonly DieGroup[];
   readonly coverage: readonly string[];
-  readonly states: readonly string[];
+  /** Each die with its states from the earliest; those of one step stand in no known order. */
+  readonly states: readonly {
+    readonly name: string;
+    readonly steps: readonly (readonly { readonly name: string; readonly sign: string | null }[])[];
+  }[];
 };
 
 export function diesPage(cabinet: Cabinet, id: string): DiesPage {
@@ -44,9 +51,15 @@ export function diesPage(cabinet: Cabinet, id: string): DiesPage {
     },
     groups: linkedGroups(series.pairs).map((group, at) => groupOf(cabinet, series, group, at + 1)),
     coverage: (['obverse', 'reverse'] as const).flatMap((side) => coverageOf(series, side)),
-    states: dieStates(series.dieStates).histories.map(({ die, steps }) =>
-      typesWords.stateOrder(die, steps.map((step) => step.join(typesWords.orState)).join(typesWords.thenState)),
-    ),
+    states: dieStates(series.dieStates).histories.map(({ die, steps }) => ({
+      name: capital(die),
+      steps: steps.map((step) =>
+        step.map((state) => ({
+          name: typesWords.state(state),
+          sign: series.dieStates.find((one) => one.die === die && one.state === state)?.sign ?? null,
+        })),
+      ),
+    })),
   };
 }
 
@@ -63,6 +76,7 @@ function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: n
   return {
     title: typesWords.group(at, group.coins),
     says: typesWords.chartSays(at),
+    isHere: [...obverses, ...reverses].some((die) => die.held),
     obverses,
     reverses,
     lines: group.pairs.map(({ obverse, reverse, coins }) => ({
