@@ -2,8 +2,7 @@ import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import type { TypeSeries } from '../catalogue/types/series.ts';
 import { readTypes } from '../catalogue/types/types-of.ts';
-
-import { identify } from '../core/types/key/identify.ts';
+import { identify, rarityPrior } from '../core/types/key/identify.ts';
 import { keyOf } from '../core/types/key/key.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
 import { answersIn } from './identify/answers-in.ts';
@@ -17,6 +16,7 @@ npm run identify -- SERIES crown=pearls weight="1.38 g"     from answers given a
 
   CHARACTER=STATE         an answer; a/b for either, - for "has none", a worn legend with ? and *
   --strict                one answer against a type puts it out; without it, any answer may be a mistake
+  --rarity                commoner types count for more, by their published rarity
   --cabinet DIR           another cabinet
 
 It asks what tells most by itself at each step (information gain, by the chance to see it and the trouble it takes), which
@@ -24,7 +24,11 @@ is a good order and not always the shortest. "I cannot tell" is an answer. It st
 no question would tell 0.05 bit, and says so when nothing in the list seems to fit.
 `;
 
-const { values, positionals, cabinet } = readWords(HELP, { cabinet: { type: 'string' }, strict: { type: 'boolean' } });
+const { values, positionals, cabinet } = readWords(HELP, {
+  cabinet: { type: 'string' },
+  strict: { type: 'boolean' },
+  rarity: { type: 'boolean' },
+});
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 const missing = problems.find(({ kind }) => kind === 'cabinet-missing');
 if (missing !== undefined) endWith(missing.says);
@@ -38,15 +42,24 @@ const key = keyOf(series.characters, leaves);
 const given = answersIn(words, key);
 if (!given.ok) endWith(given.problem);
 const strict = values.strict === true;
+const prior =
+  values.rarity === true
+    ? rarityPrior(leaves.map(({ id }) => series.rarities.get(id)?.[0]?.rarity ?? null))
+    : undefined;
+if (prior === null)
+  endWith(
+    `The series ${series.id} has no rarities of one scale that gives numbers, so they cannot count. Leave --rarity out.`,
+  );
+const manner = { strict, prior };
 const label = (id: string): string => series.types.get(id)?.label ?? id;
 
 if (words.length > 0 || !canAsk()) {
-  process.stdout.write(formatIdentification(key, given.value, identify(key, given.value, { strict }), label));
+  process.stdout.write(formatIdentification(key, given.value, identify(key, given.value, manner), label));
 } else {
   const answers = new Map(given.value);
   const passed = new Set<string>();
   for (;;) {
-    const found = identify(key, answers, { strict });
+    const found = identify(key, answers, manner);
     const next = found.questions.find(({ character }) => !passed.has(character));
     if (found.stop !== null || next === undefined) {
       process.stdout.write(`\n${formatIdentification(key, answers, found, label)}`);
@@ -55,7 +68,7 @@ if (words.length > 0 || !canAsk()) {
     const answer = await askQuestion(key, next);
     if (answer === null) passed.add(next.character);
     else answers.set(next.character, answer);
-    const [first] = identify(key, answers, { strict }).candidates;
+    const [first] = identify(key, answers, manner).candidates;
     if (first !== undefined) sayAloud(`Most likely ${label(first.id)}, ${(first.probability * 100).toFixed(0)} %.`);
   }
 }

@@ -3,7 +3,7 @@ import type { Question } from '../../core/types/key/identify.ts';
 import { NOTHING } from '../../core/types/key/key.ts';
 import type { Key } from '../../core/types/key/key.ts';
 import { askText, askWhich } from '../parts/ask.ts';
-import { parseAnswer } from './answers-in.ts';
+import { parseAnswer } from '../../core/types/key/answers.ts';
 
 const CANNOT_TELL = '?';
 const SEVERAL = '/';

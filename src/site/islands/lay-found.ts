@@ -1,4 +1,5 @@
 import type { Found } from '../find/choose.ts';
+import type { FoundFace } from '../find/record.ts';
 import { findWords } from '../words/find.ts';
 import { tied } from '../words/no-break.ts';
 
@@ -25,13 +26,13 @@ export function layFound(
   const noted = similar !== null ? findWords.similarTo(similar) : (legend ?? record.note);
   if (note !== undefined && noted !== null) note.textContent = noted;
   else note?.remove();
-  layFace(line, record.face, records);
+  const face = line.querySelector('.face');
+  if (face !== null) layFace(face, record.face, records);
   return line;
 }
 
-function layFace(line: Element, face: Found['record']['face'], records: string): void {
-  const shown = line.querySelector('.face');
-  if (shown === null) return;
+/** Gives an empty face of the page's own, a picture or a disc, what a record says of it. */
+export function layFace(shown: Element, face: FoundFace, records: string): void {
   shown.classList.add(...face.wide.split(' '));
   if ('src' in face && shown instanceof HTMLImageElement) {
     shown.removeAttribute('srcset');

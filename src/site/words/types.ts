@@ -1,12 +1,35 @@
+import type { Character, Shown } from '../../core/types/key/character.ts';
 import type { TypeRelation } from '../../core/types/concordance.ts';
 
 const RELATION: Readonly<Record<TypeRelation, string>> = {
-  equal: 'the same',
+  equal: 'the same type',
   close: 'nearly the same',
-  broader: 'covers more',
-  narrower: 'covers less',
+  broader: 'covers more than this type',
+  narrower: 'covers a part of this type',
   overlaps: 'overlaps',
 };
+
+const NOT_KNOWN = 'not known';
+const HAS_NONE = 'has none';
+const OR = ' or ';
+
+/** What a type shows of a character, in the words of the key. */
+function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'states'>): string {
+  switch (shown.shows) {
+    case 'unknown':
+      return NOT_KNOWN;
+    case 'nothing':
+      return HAS_NONE;
+    case 'states':
+      return shown.states.map((id) => states.find((state) => state.id === id)?.label ?? id).join(OR);
+    case 'legend':
+      return shown.legends.join(OR);
+    case 'measure': {
+      const unit = kind === 'length' ? 'mm' : 'g';
+      return shown.low === shown.high ? `${shown.low} ${unit}` : `${shown.low}–${shown.high} ${unit}`;
+    }
+  }
+}
 
 /** Phrases of the pages of types. */
 export const typesWords = {
@@ -19,14 +42,14 @@ export const typesWords = {
   tree: 'The types',
   board: 'The pieces here',
   key: 'Identify a piece',
-  keyLead: 'Which type is it?',
+  keyLead: 'Which type is the piece before you? Answer what you can see; what you cannot tell, leave.',
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
   here: (count: number): string => (count === 1 ? '1 piece' : `${String(count)} pieces`),
-  facts: 'What is true of it',
-  characters: 'What it shows',
-  numbers: 'Its numbers',
+  facts: 'Facts',
+  characters: 'How to recognise it',
+  numbers: 'Numbers in the books',
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',
   rarity: 'Published rarity',
@@ -44,17 +67,18 @@ export const typesWords = {
   relation: RELATION,
   column: {
     type: 'Type',
+    character: 'Character',
     book: 'Book',
     number: 'Number',
-    relation: 'The number',
+    relation: 'Relation',
     sure: 'How sure',
-    source: 'After',
+    source: 'Source',
     specimen: 'Specimen',
     grade: 'Grade',
   },
-  unknown: 'not known',
-  notApplicable: 'has none',
-  or: ' or ',
+  unknown: NOT_KNOWN,
+  notApplicable: HAS_NONE,
+  or: OR,
   concordanceLead:
     'The numbers of each type in other books. “Covers more” means that the entry of the book holds other types besides; nothing is concluded from what is only nearly the same.',
   disputed: (number: string, types: string): string =>
@@ -62,38 +86,59 @@ export const typesWords = {
   disagreements: 'Where the lines disagree',
   keyTable: 'The characters, type by type',
   keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
+  shown: shownWords,
   ask: {
-    question: 'Next question',
-    why: (bits: string, seen: string): string => `It tells most now: ${bits} bit of what is still open${seen}.`,
-    seen: (share: number): string => `, and can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
+    begin: (types: number): string => `${String(types)} types are in question.`,
+    allAlike: 'All are equally likely until something is answered.',
+    soFar: (labels: string, share: string, isEach: boolean, count: number): string =>
+      `Likeliest so far: ${labels} (${share}${isEach ? ' each' : ''}).${count === 1 ? '' : ` ${String(count)} types remain likely.`}`,
+    severalTypes: (count: number): string => `${String(count)} types alike`,
+    found: (label: string): string => `Most likely ${label}. Compare its page with the piece before you write it down.`,
+    together: (labels: string): string => `Most likely ${labels}: no character of this key separates them.`,
+    outside: (label: string): string =>
+      `Probably not in this list: too many answers speak against even the best of it, ${label}. Check your answers first.`,
+    nothingLeft: 'Every type is put out by some answer. Take one back, or leave the strict manner.',
+    sureEnough: 'There is enough to tell',
+    nothingMore: 'No further question would tell much',
+    why: (bits: string, seen: string): string => `Worth ${bits} bit of what is still open${seen}.`,
+    seen: (share: number): string => `; can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
     cannotTell: 'I cannot tell',
+    couldNotTell: 'could not be told',
     answer: 'Answer',
-    several: 'Tick more than one when in doubt between them.',
-    measure: { weight: 'Weight, with its unit', length: 'Length, with its unit' },
-    legend: 'What can be read: letters, ? for one letter, * for any run',
+    keep: 'Leave it as it was',
+    several: 'Tick every one it may be.',
+    tick: 'Tick at least one, or say that you cannot tell.',
+    measure: { weight: 'Weight with its unit, like 1.38 g', length: 'Length with its unit, like 18.6 mm' },
+    legend: 'What can be read: letters, ? for one letter, * for any run of them',
     answered: 'Your answers',
     change: 'Change',
     takeBack: 'Take back',
     restart: 'Begin again',
     remaining: 'What remains',
-    fit: (against: number, of: number): string =>
-      against === 0
-        ? `agrees with all ${String(of)} answers`
-        : `${String(against)} of ${String(of)} answers speak against it`,
-    strict: 'Strict: one answer against a type puts it out',
-    found: (label: string): string => `Most likely ${label}.`,
-    together: (labels: string): string => `${labels}: no character of this key separates them.`,
-    nothingMore: 'No further question would tell much.',
-    outside: 'Probably not in this list: too many answers speak against even the best of them.',
-    greedy: 'The next question is always the one that tells most by itself; a cleverer order might need one fewer.',
-    differ: 'How do these two differ?',
-    differBy: (characters: string): string => `They differ in: ${characters}.`,
+    share: (probability: number): string =>
+      probability >= 0.995
+        ? 'over 99 %'
+        : probability < 0.01
+          ? 'under 1 %'
+          : `${String(Math.round(probability * 100))} %`,
+    fit: (against: readonly string[], of: number): string => {
+      const all = of === 1 ? 'the answer' : of === 2 ? 'both answers' : `all ${String(of)} answers`;
+      return against.length === 0 ? `Agrees with ${all}.` : `Speaks against it: ${against.join(', ')}.`;
+    },
+    strict: 'Strict: one answer that a type cannot give puts it out',
+    rarity: 'Commoner types count for more, by their published rarity',
+    greedy:
+      'The next question is always the one that tells most by itself; a cleverer order might need one fewer. Any answer may be a mistake, so a type is only less likely for it.',
+    differ: 'How two of them differ',
+    differFrom: 'Between ',
+    differTo: 'and ',
     differNot: 'No character of this key separates them.',
+    differSame: 'Choose two different types.',
     sometimes: (label: string): string => `${label} (in some specimens)`,
+    look: 'Answer this',
     more: (count: number): string => `and ${String(count)} more, less likely`,
-    others: 'Other questions',
+    others: 'Answer something else',
     failed: 'The key could not be loaded. The table below holds everything it knows.',
-    unread: 'This cannot be read.',
   },
   diesLead:
     'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded.',
@@ -103,13 +148,14 @@ export const typesWords = {
   joints: (dies: string): string => `Held together by ${dies}: without it, the group would fall apart.`,
   linkedTypes: (types: string): string => `The group links ${types}.`,
   coverage: (side: string, share: string, low: string, high: string, n: number, d: number): string =>
-    `${side}: ${String(d)} dies on ${String(n)} coins. They struck about ${share} of the issue, with 95 per cent confidence between ${low} and ${high}.`,
+    `${side}: ${String(d)} dies on ${String(n)} coins. If these coins are a fair sample, the known dies struck about ${share} of all that were made, with 95 per cent confidence between ${low} and ${high}.`,
   noInterval:
     'How many dies there once were is not given with an interval: the published ones miss the true number too often where it is known.',
   states: 'States of the dies',
-  stateOrder: (die: string, order: string): string => `${die}: ${order}`,
-  thenState: ', then ',
-  orState: ' and (in no known order) ',
+  statesLead: 'From the earliest to the latest, as far as the signs put them in order.',
+  state: (name: string): string => `State ${name}`,
+  noOrder: 'Nothing recorded says which of these came first.',
+  heldDies: 'A filled point is a die of a piece here.',
   chartSays: (group: number): string =>
     `The dies of group ${String(group)}: obverses above, reverses below, a line for each pair.`,
   pair: { obverse: 'Obverse', reverse: 'Reverse', types: 'Types', coins: 'Coins', here: 'Pieces here' },

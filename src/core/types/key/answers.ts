@@ -1,4 +1,8 @@
 import { matchMask } from '../../legends/match-mask.ts';
+import { parseLength } from '../../measures/parse-length.ts';
+import { parseWeight, weightSpan } from '../../measures/parse-weight.ts';
+import type { Outcome } from '../../outcome.ts';
+import { good, refuse } from '../../outcome.ts';
 import type { Character, Shown } from './character.ts';
 import { NOTHING } from './key.ts';
 import type { Key, Outcomes } from './key.ts';
@@ -15,6 +19,43 @@ export type Answer =
 
 /** By the id of the character, in any order. */
 export type Answers = ReadonlyMap<string, Answer>;
+
+/** Half of the last place of a common scale and of a calliper, where no precision is stated: 0.005 g, 0.05 mm. */
+const USUAL_PRECISION = { weight: 0.005, length: 0.05 } as const;
+
+/**
+ * Reads one answer: a state or several (`a/b`), a measure with its unit, or a worn legend with `?` and `*`. `names`: what
+ * may be answered, as in `Outcomes`.
+ */
+export function parseAnswer(text: string, character: Character, names: readonly string[]): Outcome<Answer> {
+  const written = text.trim();
+  switch (character.kind) {
+    case 'legend':
+      return written === ''
+        ? refuse('Write what can be read: letters, ? for one letter, * for any run of them.')
+        : good({ legend: written });
+    case 'weight': {
+      const weight = parseWeight(written);
+      if (!weight.ok) return weight;
+      const { low, high } = weightSpan(weight.value);
+      return good({ measure: (low + high) / 2, plusMinus: Math.max((high - low) / 2, USUAL_PRECISION.weight) });
+    }
+    case 'length': {
+      const length = parseLength(written);
+      if (!length.ok) return length;
+      const { low, high } = length.value;
+      return good({ measure: (low + high) / 2, plusMinus: Math.max((high - low) / 2, USUAL_PRECISION.length) });
+    }
+    case 'states': {
+      const states = written.split('/').map((each) => each.trim());
+      const unknown = states.find((state) => !names.includes(state));
+      const known = names.map((one) => (one === NOTHING ? '- (has none)' : one)).join(', ');
+      return unknown === undefined
+        ? good({ states: [...new Set(states)] })
+        : refuse(`"${unknown}" is no state of ${character.label}. Write one of ${known}.`);
+    }
+  }
+}
 
 /**
  * What one answer says of every type. `likelihood`: L(a|t) = (1 − ε)·f + ε/S, with f the share of the type's specimens

@@ -1,3 +1,4 @@
+import type { Rarity } from '../../rarity/rarity.ts';
 import { weigh } from './answers.ts';
 import type { Answers } from './answers.ts';
 import { bits } from './key.ts';
@@ -172,4 +173,20 @@ export function sumUpwards(
       sums.set(above, (sums.get(above) ?? 0) + probability);
   }
   return sums;
+}
+
+/**
+ * Published rarities as a prior, one a type: the geometric middle of the pieces a class stands for, the least of them twice
+ * where no most is given. Null where no number is given or the rarities are of several scales, which count different things;
+ * a type without one counts as the middle of the others.
+ */
+export function rarityPrior(rarities: readonly (Rarity | null)[]): readonly number[] | null {
+  const counts = rarities.map((rarity) => {
+    if (rarity?.low == null) return null;
+    return Math.sqrt(rarity.low * (rarity.high ?? 4 * rarity.low));
+  });
+  const known = counts.filter((count) => count !== null);
+  if (known.length === 0 || new Set(rarities.flatMap((rarity) => rarity?.scale ?? [])).size > 1) return null;
+  const middle = Math.exp(known.reduce((sum, count) => sum + Math.log(count), 0) / known.length);
+  return counts.map((count) => count ?? middle);
 }

@@ -5,6 +5,7 @@ import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { formatGrade } from '../../../core/grade/format-grade.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';
+import { parseShown } from '../../../core/types/key/character.ts';
 import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
 import type { Said, SeriesType } from '../../../core/types/series.ts';
 import { rarityScale } from '../../../core/rarity/scales.ts';
@@ -123,22 +124,10 @@ function characterRows(series: TypeSeries, type: SeriesType): readonly Row[] {
   return series.characters.flatMap((character) => {
     const said = type.says.get(character.id.toLowerCase());
     if (said === undefined) return [];
-    return row(character.label, shownInWords(said.text, character), { note: inheritedFrom(series, type, said) });
+    const read = parseShown(said.text, character);
+    const text = read.ok ? typesWords.shown(read.value, character) : said.text;
+    return row(character.label, capital(text), { note: inheritedFrom(series, type, said) });
   });
-}
-
-/** What a cell of a character says, in the words of the key. */
-export function shownInWords(
-  text: string,
-  { states }: { readonly states: readonly { readonly id: string; readonly label: string }[] },
-): string {
-  if (text === NOT_KNOWN) return typesWords.unknown;
-  if (text === NOT_APPLICABLE) return typesWords.notApplicable;
-  if (states.length === 0) return text;
-  return text
-    .split('/')
-    .map((id) => states.find((state) => state.id === id.trim())?.label ?? id)
-    .join(typesWords.or);
 }
 
 export function numbersShown({ lists }: Cabinet, series: string, id: string): readonly NumberShown[] {

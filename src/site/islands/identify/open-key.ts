@@ -1,0 +1,42 @@
+import type { Identification } from '../../../core/types/key/identify.ts';
+import type { Key } from '../../../core/types/key/key.ts';
+import type { KeyFile } from '../../models/types/key-page.ts';
+
+/** A key that was loaded: the file, what it is weighed by, and the address that addresses in the file are meant from. */
+export type OpenKey = { readonly file: KeyFile; readonly key: Key; readonly from: string };
+export type KeyCharacter = KeyFile['characters'][number];
+
+/** What nobody could tell, as an answer. */
+export const CANNOT_TELL = '?';
+/** Candidates shown, and the least probability of one that is. */
+const MOST = 8;
+const LEAST = 0.005;
+
+export function labelOf({ file }: OpenKey, type: string): string {
+  return file.types.find(({ id }) => id === type)?.label ?? type;
+}
+
+/** The candidates worth showing: the likeliest, and those that have a chance to speak of. */
+export function likely({ candidates }: Identification): Identification['candidates'] {
+  return candidates.filter(({ probability }, at) => at < MOST && (at === 0 || probability >= LEAST));
+}
+
+/** An element with its words, and a class. */
+export function element<K extends keyof HTMLElementTagNameMap>(
+  name: K,
+  text = '',
+  kind = '',
+): HTMLElementTagNameMap[K] {
+  const made = document.createElement(name);
+  made.textContent = text;
+  if (kind !== '') made.className = kind;
+  return made;
+}
+
+/** A button that does something on the page; `kind` is the class of its look. */
+export function button(text: string, act: () => void, kind = 'worded'): HTMLButtonElement {
+  const made = element('button', text, kind);
+  made.type = 'button';
+  made.addEventListener('click', act);
+  return made;
+}
