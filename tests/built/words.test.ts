@@ -1,0 +1,48 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import process from 'node:process';
+import { expect, test } from 'vitest';
+import { PLAIN_WORDS } from '../house/words.ts';
+
+const BUILT = process.env['BUILT'] ?? 'dist';
+const filesIn = (folder: string, ending: RegExp): readonly string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => ending.test(file))
+    .map((file) => join(folder, file));
+
+/** Letters and figures alone, a blank between words: so that a keeper's words are known again on a page. */
+const plain = (text: string): string => text.replace(/[^\p{L}\p{N}]+/gu, ' ').toLowerCase();
+
+/** What a page says: its text, without elements, scripts and styles. */
+const textOf = (html: string): string =>
+  plain(
+    html
+      .replace(/<(script|style)\b[\s\S]*?<\/\1>/g, ' ')
+      .replace(/<[^>]*>/g, ' ')
+      .replace(/&[#\w]+;/g, ' '),
+  );
+
+// The demo's stories, designs and notes are a keeper's own words, who may say that kings quarrelled.
+const keepers = plain(
+  filesIn('content', /\.(?:md|yaml)$/)
+    .map((file) => readFileSync(file, 'utf8'))
+    .join('\n'),
+);
+
+test('no page says a word that a visitor would have to translate, unless the keeper wrote it', () => {
+  const pages = filesIn(BUILT, /\.html$/);
+  expect(pages.length).toBeGreaterThan(50);
+  const wrong = pages.flatMap((file) => {
+    const text = textOf(readFileSync(file, 'utf8'));
+    return PLAIN_WORDS.flatMap(([word, instead]) =>
+      [
+        ...text.matchAll(new RegExp(`(?<before>(?:\\S+ ){0,2})(?<word>${word.source})(?<after>(?: \\S+){0,2})`, 'giu')),
+      ].flatMap(({ groups: { before = '', word: found = '', after = '' } = {} }) =>
+        keepers.includes(before + found) || keepers.includes(found + after)
+          ? []
+          : [`${file}: “${before}${found}${after}”: write ${instead}`],
+      ),
+    );
+  });
+  expect(wrong).toEqual([]);
+});
