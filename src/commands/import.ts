@@ -14,7 +14,9 @@ import { formatNames, NOTHING_SAID, parseNames } from '../import/names/names-fil
 import { isLedger } from '../import/plan/merge-ledger.ts';
 import { planImport } from '../import/plan/plan-import.ts';
 import type { ImportPlan } from '../import/plan/plan-import.ts';
+import type { RulerOfDates } from '../import/cells/read-rows.ts';
 import { readRows } from '../import/cells/read-rows.ts';
+import { reignsOf } from '../catalogue/reigns.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import { readSheetsFrom } from '../import/sheets/read-sheets-from.ts';
 import { chooseSheet, tellReading } from './import/choose-sheet.ts';
@@ -40,19 +42,19 @@ const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, X
   --write                 writes the pieces, the lists and the ledger
   --mapping FILE          how the columns are read; without it, the one kept in private/import/, or one is suggested there
   --sheet NAME            which sheet of a workbook
-  --heading-row 3         the row the headings stand in, when it is not found
+  --heading-row 3         the row the headings are in, when it is not found
   --encoding NAME         of a text file: utf-8, windows-1252, macintosh …
   --separator ";"         of a text file: comma, semicolon, tab, pipe, or the sign itself
   --publish no            what is said of every new piece: yes, unlisted or no; without it, yes
   --conflicts sheet       whose word counts where the sheet and a file have both changed: sheet or file
   --targets               lists what a column may be read into, with a sentence and an example each
-  --as coins              the name it was brought in by before, when the file has another name now
+  --as coins              the name it was imported by before, when the file has another name now
   --undo                  takes back what the last import wrote
   --yes                   takes the suggested mapping and the joined names as they are
   --cabinet DIR           another cabinet than content/
 
 Without --write nothing but the mapping, the names and the list of unread cells is written, all under private/import/ in the cabinet.
-A column that the mapping does not name goes to the ledger, never to the public side. Brought in again, the same sheet changes only
+A column that the mapping does not name goes to the ledger, never to the public side. Imported again, the same sheet changes only
 what has changed in it and was not changed by hand; nothing is ever deleted.
 `;
 
@@ -99,13 +101,13 @@ const { records } = readCabinet(folder);
 const unreadable = records.named.pieces.filter((id) => !records.pieces.some((piece) => piece.id === id));
 if (unreadable.length > 0)
   endWith(
-    `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and mend what it says first.`,
+    `${unreadable.length === 1 ? 'The piece' : 'The pieces'} ${unreadable.slice(0, 3).join(', ')} cannot be read, so no number can be told from theirs. Run npm run check, and fix what it says first.`,
   );
 
 const ledger = folder.files.find((held) => held.file === 'private/ledger.csv');
 if (ledger !== undefined && (ledger.text === null || !isLedger(ledger.text)))
   endWith(
-    `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and mend what it says first.`,
+    `${cabinet.shown}/private/ledger.csv ${ledger.text === null ? 'is not UTF-8 text' : 'has no column piece'}, so nothing can be put in it and nothing was written. Run npm run check, and fix what it says first.`,
   );
 
 const uneven = ledger === undefined ? [] : checkShape(ledger.file, ledger.text ?? '');
@@ -139,7 +141,7 @@ const found = await mappingOf({
 });
 if (!found.ok) endWith(found.problem);
 const { mapping, isNew, asked } = found.value;
-const rows = readRows(sheet, mapping);
+const rows = readRows(sheet, mapping, records.rulers.map(rulerOfDates));
 
 const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
@@ -171,7 +173,7 @@ const fieldHeadings = headingsOfFields(sheet, mapping);
 const secrets = tellSecrets(plan.secrets, fieldHeadings, shownMapping, new Date().toISOString().slice(0, 10));
 if (secrets !== '') say(`\n${secrets}`);
 if (earlier !== null)
-  say(`\nMost of these numbers were brought in as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
+  say(`\nMost of these numbers were imported as "${earlier}" before. If this is that sheet, add --as ${earlier}`);
 if (asked.length > 0)
   say(
     `\nWhat the sheet does not tell (the answers go into ${shownMapping}):\n${asked.map((line) => `  ${line}`).join('\n')}`,
@@ -229,6 +231,12 @@ if (!isWanted) {
     say('\nTypes that follow for what was written:');
     await offerTypes(cabinet.at, { ...held, pieces: held.pieces.filter(({ id }) => ids.has(id)) }, false);
   }
+}
+
+/** What dates are settled by of a ruler in the cabinet. */
+function rulerOfDates(ruler: (typeof records.rulers)[number]): RulerOfDates {
+  const { name, realm, 'other-names': others } = ruler.fields;
+  return { names: [name, ...others], realm, reigns: reignsOf(ruler) };
 }
 
 /** A word as it is written to a shell. */

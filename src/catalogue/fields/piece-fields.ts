@@ -14,7 +14,7 @@ import { pieceRow as row, shapeOf } from './row.ts';
 
 export const KINDS = [
   'coin', 'token', 'medal', 'jeton', 'ingot', 'hacksilver', 'coin-weight', 'pattern', 'replica', 'counterfeit',
-  'paper', 'other',
+  'paper', 'other', 'unknown',
 ] as const; // prettier-ignore
 const PUBLISH = ['yes', 'unlisted', 'no'] as const;
 const STATUSES = ['kept', 'lent', 'sold', 'given', 'exchanged', 'lost'] as const;
@@ -49,7 +49,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
     }),
     kind: row(z.enum(KINDS), {
       label: 'Kind', control: 'choice', choices: KINDS, seen: 'data', targets: ['kind'], doubted: true, asked: ['kind'],
-      inherited: true, example: 'coin', says: 'What sort of object it is.',
+      inherited: true, example: 'coin', says: 'What sort of object it is; unknown where nobody has said yet.',
     }),
     publish: row(z.enum(PUBLISH).default('yes'), {
       label: 'Publish', control: 'choice', choices: PUBLISH, seen: 'no', targets: ['publish'], example: 'yes',

@@ -74,7 +74,7 @@ function disagreement({ work, number, types: keys, rows, why }: Disagreement, ty
   const says = {
     'several-types': `${ids} are each called the equal of ${work} ${number} (lines ${lines}). Two types of one series cannot be; nothing is concluded through that number.`,
     'several-numbers': `${ids} is called the equal of several numbers of ${work} (lines ${lines}). Write narrower for those that are a part of it.`,
-    'two-relations': `${ids} stands in two relations to ${work} ${number} (lines ${lines}). Take one of the lines out.`,
+    'two-relations': `${ids} is in two relations to ${work} ${number} (lines ${lines}). Take one of the lines out.`,
   }[why];
   return [{ file, line: first?.line ?? null, says }];
 }

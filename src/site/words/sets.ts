@@ -31,7 +31,7 @@ export const setsWords = {
     { mark: 'filled', says: 'the piece is in its well' },
     { mark: 'possibly filled', says: 'the rim is broken: the piece may not belong here' },
     { mark: 'filler', says: 'half a rim: a problem piece, until a better one comes' },
-    { mark: 'wanted', says: 'an empty well with the name of the place' },
+    { mark: 'wanted', says: 'an empty well, as large as the pieces of the set mostly are' },
     { mark: 'excused', says: 'a dot: nothing can fill this place, and the reason is given' },
   ],
   marksTitle: 'The marks',

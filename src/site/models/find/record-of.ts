@@ -18,7 +18,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
   return cabinet.listed.flatMap((piece, at) => {
     const on = laid[at];
     if (on === undefined) return [];
-    const { id, href, title, line, note, room, face } = on;
+    const { id, href, title, line, note, face } = on;
     const values = facetsOf(piece, cabinet);
     const facets = FACETS.map((facet) => [
       facet,
@@ -31,7 +31,6 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         title,
         line,
         note,
-        room,
         face: foundFace(face),
         words: wordsOf(textOf(piece, cabinet)).join(' '),
         years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],
@@ -66,7 +65,7 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
   return [
     piece.title,
     piece.number,
-    piece.kind,
+    piece.kind === 'unknown' ? null : piece.kind,
     ...names(piece.rulers),
     ...names(piece.struckFor),
     piece.issuer,

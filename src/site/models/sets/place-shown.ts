@@ -2,7 +2,9 @@ import type { PlaceState, SetState } from '../../../core/sets/set-state.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { setsWords } from '../../words/sets.ts';
-import { leadingFace } from '../shared/face.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { faceOf, leadingFace } from '../shared/face.ts';
+import { extentOf, UNMEASURED, widthClass } from '../shared/sizes.ts';
 import type { FaceView } from '../shared/face.ts';
 
 /** Something named that has a page. */
@@ -15,6 +17,8 @@ export type PlaceShown = {
   readonly state: PlaceState['state'];
   readonly says: string;
   readonly piece: (Link & { readonly face: FaceView }) | null;
+  /** Size classes of an empty well: as wide as the pieces of this set mostly are. */
+  readonly well: string;
   /** The first few of the others that would fit, and how many more there are. */
   readonly others: readonly Link[];
   readonly more: number;
@@ -25,6 +29,13 @@ const OTHERS_NAMED = 4;
 
 export function placesShown(cabinet: Cabinet, state: SetState): readonly PlaceShown[] {
   const byId = new Map(cabinet.listed.map((piece) => [piece.id, piece]));
+  const onePer = cabinet.lists.sets.find(({ id }) => id === state.id)?.fields['one-per'];
+  // A mint is named on the reverse.
+  const faceIn = (piece: PublicPiece): FaceView =>
+    onePer === 'mint' && piece.faces !== 'uniface'
+      ? faceOf(piece, 'reverse', cabinet.photographs)
+      : leadingFace(piece, cabinet.photographs);
+  const well = widthClass(usualWidth(state.places.flatMap(({ piece }) => byId.get(piece ?? '') ?? [])));
   return state.places.map((place) => {
     const piece = byId.get(place.piece ?? '');
     const others = place.others ?? [];
@@ -33,15 +44,19 @@ export function placesShown(cabinet: Cabinet, state: SetState): readonly PlaceSh
       label: place.label,
       state: place.state,
       says: setsWords.state[place.state],
-      piece:
-        piece === undefined
-          ? null
-          : { href: urls.piece(piece.id), name: piece.title, face: leadingFace(piece, cabinet.photographs) },
+      piece: piece === undefined ? null : { href: urls.piece(piece.id), name: piece.title, face: faceIn(piece) },
+      well,
       others: others.slice(0, OTHERS_NAMED).map((id) => pieceLink(cabinet, id)),
       more: Math.max(0, others.length - OTHERS_NAMED),
       because: place.because ?? null,
     };
   });
+}
+
+/** The middle one of the widths of these pieces, in millimetres. */
+function usualWidth(pieces: readonly PublicPiece[]): number {
+  const widths = pieces.flatMap((piece) => extentOf(piece)?.width ?? []).sort((a, b) => a - b);
+  return widths[Math.floor(widths.length / 2)] ?? UNMEASURED.width;
 }
 
 /** A listed piece by its id. */

@@ -10,11 +10,11 @@ export type PieceName = { readonly id: string; readonly title: string };
 export type SetService = {
   readonly set: { readonly id: string; readonly title: string };
   /**
-   * `stands`: it fills a place, for certain or possibly, or stands in as a filler.
+   * `stands`: it fills a place, for certain or possibly, or is a filler.
    * `spare`: it fits and is not needed. `left-out`: it would fit but for one thing.
    */
   readonly does: 'stands' | 'spare' | 'left-out';
-  /** The place it stands in; null for a spare and for what is left out. */
+  /** The place it is in; null for a spare and for what is left out. */
   readonly place: Pick<PlaceState, 'id' | 'label' | 'state'> | null;
   /** Sentences. */
   readonly because: string;
