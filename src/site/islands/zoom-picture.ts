@@ -1,3 +1,4 @@
+import { zoomWords } from '../words/zoom.ts';
 import { followPointer } from './zoom/pointer-gestures.ts';
 import { brought, moved, numberedEvery, wholeView } from './zoom/view.ts';
 import type { Extent, Point, View } from './zoom/view.ts';
@@ -161,11 +162,13 @@ class LookCloser extends HTMLElement {
     this.#tell(this.#news);
   }
 
-  /** Says how the fetching goes; otherwise, past two pixels of the screen for one of the picture's, that no more is to be seen. */
+  /** Says how the fetching goes; otherwise how much the view holds and, past two pixels of the screen for one of the picture's, that no more is to be seen. */
   #tell(news: string): void {
     this.#news = news;
     const isAtItsFinest = this.#view.zoom * devicePixelRatio > 2;
-    const said = news === '' && isAtItsFinest ? (this.dataset['finest'] ?? '') : news;
+    const wide = this.#across === 0 ? 0 : (this.#glass.width * this.#across) / (this.#picture.width * this.#view.zoom);
+    const scale = [isAtItsFinest ? (this.dataset['finest'] ?? '') : '', wide === 0 ? '' : zoomWords.wide(wide)];
+    const said = news === '' ? scale.filter((part) => part !== '').join(' ') : news;
     const says = this.#part('says');
     if (says.textContent !== said) says.textContent = said;
   }

@@ -96,8 +96,9 @@ export const pieceWords = {
     `${given} is ${low === high ? `${low}` : `somewhere from ${low} to ${high}`} on the numeric scale of 1 to 70${
       tables > 1 ? `; ${tables} published tables differ, and all are shown` : ''
     }.`,
-  bar: { table: 'Table', from: 'From', to: 'To', union: 'All tables together' },
-  details: (problem: string) => `Problem: ${problem}. The grade describes wear only.`,
+  bar: { fold: 'On the numeric grade scale', table: 'Table', from: 'From', to: 'To', union: 'All tables together' },
+  wear: (grade: string) => `Wear: ${grade}`,
+  problem: (problem: string) => `Problem: ${problem}.`,
   notGraded: (reason: string) => `Not graded: ${reason}. That says nothing about its quality.`,
   noGrade: 'No grade is recorded.',
   gradedBy: {
@@ -105,6 +106,7 @@ export const pieceWords = {
     dealer: 'as graded by the seller',
     'third party': 'graded by a third party',
   },
+  timeFold: 'On a line of years',
   noChain: 'The provenance is not recorded.',
   documented: (year: string) => `Documented since ${year} at the latest.`,
   undocumented: 'No link is documented.',

@@ -11,4 +11,6 @@ export const zoomWords = {
   fetching: 'Loading the largest picture …',
   missing: 'The largest picture could not be loaded; this is a smaller one.',
   finest: 'This is full size.',
+  wide: (millimetres: number) =>
+    `The view is ${millimetres < 10 ? millimetres.toFixed(1) : Math.round(millimetres)} mm wide.`,
 } as const;

@@ -24,9 +24,10 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
   if (grade.notGraded !== undefined) {
     return { given: null, says: [pieceWords.notGraded(grade.notGraded)], chart: null };
   }
+  const { problem: _, ...wear } = grade;
   return {
-    given: formatGrade(grade),
-    says: [byWhom(gradedBy), problem === null ? '' : pieceWords.details(problem)].filter((part) => part !== ''),
+    given: problem === null ? formatGrade(grade) : pieceWords.wear(formatGrade(wear)),
+    says: [problem === null ? '' : pieceWords.problem(problem), byWhom(gradedBy)].filter((part) => part !== ''),
     chart: chartOf(grade),
   };
 }
