@@ -16,7 +16,7 @@ export type PhotographRemark = { readonly file: string; readonly says: string; r
 /** Remarks that are told unasked. */
 const TOLD = 8;
 
-/** How large a piece is shown on its page at most, in pixels of the style sheet a millimetre: `--piece-scale` in tokens.css. */
+/** How large a piece is shown on its page at most, in pixels of the style sheet a millimetre: `--piece-most` in tokens.css. */
 const SHOWN_AT = 12;
 
 /** What could be better about the photographs of these pieces, by what the last run of the step saw in them. */

@@ -23,7 +23,7 @@ const photograph = (width: number): FacePictures => {
   };
 };
 
-// A page lays a piece at 12 pixels a millimetre at most (`--piece-scale` in tokens.css): a penny of 18.6 mm takes 223.2.
+// A page lays a piece at 12 pixels a millimetre at most (`--piece-most` in tokens.css): a penny of 18.6 mm takes 223.2.
 test.for([
   { width: 160, isSoft: true },
   { width: 222, isSoft: true },
