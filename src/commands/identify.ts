@@ -5,9 +5,7 @@ import { readTypes } from '../catalogue/types/types-of.ts';
 import { identify, rarityPrior } from '../core/types/key/identify.ts';
 import { keyOf } from '../core/types/key/key.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
-import { answersIn } from './identify/answers-in.ts';
-import { formatIdentification } from './identify/format-identification.ts';
-import { askQuestion } from './identify/ask-question.ts';
+import { answersIn, askQuestion, formatIdentification } from './identify/questions-and-answers.ts';
 import { canAsk, sayAloud } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 

@@ -35,7 +35,7 @@ if (values.assign !== true) {
         fields.type !== undefined && (series.types.has(fields.type) || fields.type.startsWith(`${series.id}/`)),
     );
     process.stdout.write(
-      `${series.id}: ${series.fields.title}, ${String(series.types.size)} types, ${String(of.length)} pieces\n`,
+      `${series.id}: ${series.fields.title}, ${String(series.types.size)} types, ${String(of.length)} ${of.length === 1 ? 'piece' : 'pieces'}\n`,
     );
   }
   if (types.series.length === 0) process.stdout.write(`There is no series in ${cabinet.shown}/types.\n`);

@@ -43,7 +43,7 @@ const run = (command: string, ...words: readonly string[]) =>
   spawnSync(process.execPath, [`src/commands/${command}.ts`, ...words, '--cabinet', cabinet], { encoding: 'utf8' });
 
 test('types lists the series, and writes a type only where one exact number says it and nothing contradicts', () => {
-  expect(run('types').stdout).toBe('pence: Plain pence, 3 types, 1 pieces\n');
+  expect(run('types').stdout).toBe('pence: Plain pence, 3 types, 1 piece\n');
   const asked = run('types', '--assign');
   expect(asked.stdout).toContain('cites-10: 3a, by plain-book 10');
   expect(asked.stdout).toContain('cites-two: one of 3a, 3b.');

@@ -41,6 +41,8 @@ export type Concordance = {
   readonly byType: ReadonlyMap<string, readonly ConcordanceRow[]>;
   readonly byNumber: ReadonlyMap<string, readonly ConcordanceRow[]>;
   readonly disagreements: readonly Disagreement[];
+  /** The rows that name several numbers together: `1038-1039`. */
+  readonly runs: readonly ConcordanceRow[];
   /** Numbers that several types of one series claim as their equal: nothing is concluded through them. */
   readonly disputed: ReadonlySet<string>;
 };
@@ -81,7 +83,8 @@ export function concordanceOf(rows: readonly ConcordanceRow[]): Concordance {
     for (const numbers of groupedBy(equal, ({ work }) => work.toLowerCase()).values())
       if (new Set(numbers.map(numberKey)).size > 1) disagreements.push(told(numbers, 'several-numbers'));
   }
-  return { rows, byType, byNumber, disagreements, disputed };
+  const runs = rows.filter(({ to }) => to !== undefined);
+  return { rows, byType, byNumber, disagreements, runs, disputed };
 }
 
 function groupedBy<T>(all: readonly T[], by: (one: T) => string): ReadonlyMap<string, readonly T[]> {
@@ -123,8 +126,8 @@ export function concord(asked: Entry, all: Concordance): readonly ConcordedType[
     if (found.some(({ type }) => type === row.type)) continue;
     found.push(reached(row.type, row.relation, row.sure, key, null, disputed, all));
   }
-  for (const row of all.rows) {
-    if (row.to === undefined || numberKey(row) === key || found.some(({ type }) => type === row.type)) continue;
+  for (const row of all.runs) {
+    if (numberKey(row) === key || found.some(({ type }) => type === row.type)) continue;
     if (!isAmong(asked, row)) continue;
     const relation = row.relation === 'equal' || row.relation === 'narrower' ? 'narrower' : null;
     found.push(reached(row.type, relation, row.sure, key, null, false, all));
