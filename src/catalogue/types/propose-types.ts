@@ -17,6 +17,9 @@ export type TypeProposal = {
   readonly by: 'reference' | 'facts';
 };
 
+/** What cites the number of what it imitates. */
+const IMITATIONS: readonly string[] = ['counterfeit', 'replica'];
+
 /**
  * Types for the pieces that name none: those whose exact number a reference is; and, where no reference tells, the one type
  * of a series that ruler, denomination and whatever else is stated leave. What contradicts a stated fact, or is only
@@ -26,7 +29,7 @@ export function proposeTypes(records: Pick<Records, 'pieces' | 'works'>, types: 
   const works = citedWorks(records.works);
   const byFacts = factsIndex(types);
   return records.pieces.flatMap((piece): readonly TypeProposal[] => {
-    if (piece.fields.type !== undefined || piece.fields.kind !== 'coin') return [];
+    if (piece.fields.type !== undefined || IMITATIONS.includes(piece.fields.kind)) return [];
     const references = (piece.fields.references ?? []).flatMap((text) => {
       const read = parseReferences(text, { works });
       return read.ok ? read.value : [];

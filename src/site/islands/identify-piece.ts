@@ -17,7 +17,7 @@ const words = typesWords.ask;
 const MOST_NAMED = 3;
 
 /**
- * Asks what tells most, one question at a time; answers can be changed or taken back in any order. They stand in the
+ * Asks what tells most, one question at a time; answers can be changed or taken back in any order. They are in the
  * address behind `#` as the command `identify` takes them, so that they are there again on the way back from a type.
  */
 class IdentifyPiece extends HTMLElement {
@@ -71,7 +71,7 @@ class IdentifyPiece extends HTMLElement {
     return read.ok ? read.value : read.problem;
   }
 
-  /** Takes the answers that stand in the address; what cannot be read is left out. */
+  /** Takes the answers that are in the address; what cannot be read is left out. */
   #restore(): void {
     const given = [...new URLSearchParams(location.hash.slice(1))];
     this.#said = new Map(

@@ -34,7 +34,7 @@ export type DiesPage = {
   readonly head: PageHead;
   readonly groups: readonly DieGroup[];
   readonly coverage: readonly string[];
-  /** Each die with its states from the earliest; those of one step stand in no known order. */
+  /** Each die with its states from the earliest; those of one step have no known order. */
   readonly states: readonly {
     readonly name: string;
     readonly steps: readonly (readonly { readonly name: string; readonly sign: string | null }[])[];
