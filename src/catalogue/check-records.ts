@@ -2,21 +2,15 @@ import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';
 import { checkStruckFor } from './rules/dates.ts';
-import { checkEras } from './rules/eras.ts';
-import { checkExhibits } from './rules/exhibits.ts';
-import { checkDoubts, checkFaces } from './rules/faces.ts';
-import { checkFormerly } from './rules/formerly.ts';
+import { checkEras, checkExhibits, checkSets } from './rules/goals.ts';
+import { checkDoubts, checkFaces, checkGrades, checkReferences } from './rules/facts.ts';
+import { checkFormerly, checkImages, checkLinks, checkLists, checkNumbers } from './rules/numbers-and-links.ts';
 import { checkPrivate } from './ledger-and-guide.ts';
 import { checkLife } from './life.ts';
-import { checkImages, checkLinks } from './rules/links.ts';
-import { checkLists } from './rules/lists.ts';
 import { checkNames } from './rules/names.ts';
-import { checkNumbers } from './rules/numbers.ts';
 import type { Place, Rule } from './rules/place.ts';
 import { placesIn } from './rules/place.ts';
-import { checkSets } from './rules/sets.ts';
 import { checkTypes } from './rules/types.ts';
-import { checkGrades, checkReferences } from './rules/words.ts';
 
 /**
  * The rules against exposure, which `src/privacy` has and the catalogue is handed: it reads and links, and does not know what

@@ -30,7 +30,7 @@ import { hasSameTexts, unreadCsv, writeImport } from './import/write-import.ts';
 import { tellSecrets } from './import/tell-secrets.ts';
 import { tellTargets } from './import/tell-targets.ts';
 import { tellUnnamed } from './import/tell-unnamed.ts';
-import { writeTrial } from './import/trial/write-trial.ts';
+import { writeTrial } from './import/write-trial.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { offerTypes } from './parts/offer-types.ts';

@@ -1,0 +1,102 @@
+import { LEAST_POINTS } from '../../core/cases/label-checks.ts';
+import { periodYears } from '../../core/eras/era-scheme.ts';
+import { placesOf } from '../../core/sets/places.ts';
+import { eraSchemeOf } from '../era-scheme.ts';
+import type { Problem } from '../problem.ts';
+import { problem } from '../problem.ts';
+import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
+import { readTypes } from '../types/types-of.ts';
+import { nameOf } from './names.ts';
+import type { Rule } from './place.ts';
+import { wordsOf } from './set-words.ts';
+
+/** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */
+export const checkSets: Rule = (records, place) => {
+  const lists = setListsOf(records, records.cabinet?.fields, readTypes(records).types);
+  // A list file that could not be read is told of itself; its absence is no fault of a rule.
+  const isWhole =
+    records.rulers.length === records.named.rulers.length && records.mints.length === records.named.mints.length;
+  return records.sets.flatMap((set): readonly Problem[] => {
+    const { file, fields } = set;
+    const wheres = [
+      { path: ['where'], where: fields.where },
+      ...(fields.places ?? []).map((one, index) => ({
+        path: ['places', index, 'where'],
+        where: 'where' in one ? one.where : undefined,
+      })),
+    ];
+    const barred = wheres.map(({ path, where }) => ({ path: [...path, 'not'], where: where?.not }));
+    const unknown = [...wheres, ...barred].flatMap(({ path, where }) => [
+      ...nameOf('ruler', where?.ruler, records, (field) => place(file, [...path, field])),
+      ...nameOf('struck-for', where?.['struck-for'], records, (field) => place(file, [...path, field])),
+      ...nameOf('mint', where?.mint, records, (field) => place(file, [...path, field])),
+      ...nameOf('denomination', where?.denomination, records, (field) => place(file, [...path, field])),
+      ...wordsOf(where, records, (field) => place(file, [...path, field])),
+    ]);
+    const places = placesOf(setRuleOf(set), lists);
+    const aim = aimOf(fields);
+    return [
+      ...unknown,
+      ...(places.ok || unknown.length > 0 || !isWhole
+        ? []
+        : [problem('set-rule', place(file, ['places']), places.problem)]),
+      ...(aim === null || aim.ok ? [] : [problem('aim-unreadable', place(file, ['aim']), aim.problem)]),
+    ];
+  });
+};
+
+/** The periods of a scheme follow one another as the scheme says they do. */
+export const checkEras: Rule = (records, place) =>
+  records.eras.flatMap((era): readonly Problem[] => {
+    const { periods, ends } = eraSchemeOf(era);
+    const at = (index: number, field: string) => place(era.file, ['periods', index, field]);
+    const step = ends === 'inclusive' ? 1 : 0;
+    return periods.flatMap((period, index): readonly Problem[] => {
+      const found: Problem[] = [];
+      const { low: from, high: to } = periodYears(period);
+      if (from > to) found.push(problem('period-reversed', at(index, 'to'), period.name));
+      const before = periods[index - 1];
+      if (before === undefined || era.fields.gaps === 'yes') return found;
+      const wanted = periodYears(before).high + step;
+      if (from < wanted) found.push(problem('periods-overlap', at(index, 'from'), before.name, period.name, wanted));
+      if (from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
+      return found;
+    });
+  });
+
+/** An exhibit shows pieces that are published, each once, names works and sets that have a file, in type that can be read. */
+export const checkExhibits: Rule = (records, place) => {
+  const pieces = new Map(records.pieces.map((piece) => [piece.id, piece]));
+  const { works, sets } = records.named;
+  return records.exhibits.flatMap(({ file, fields }): readonly Problem[] => {
+    const shown = new Set<string>();
+    const found: Problem[] = [];
+    fields.cases.forEach((one, c) =>
+      one.groups.forEach((group, g) =>
+        group.pieces.forEach((entry, p) => {
+          const spot = place(file, ['cases', c, 'groups', g, 'pieces', p]);
+          const piece = pieces.get(entry.piece);
+          if (!records.named.pieces.includes(entry.piece))
+            found.push(problem('exhibit-piece-unknown', spot, entry.piece, records.named.pieces));
+          if (piece === undefined) return;
+          if (piece.fields.publish !== 'yes') found.push(problem('exhibit-piece-unpublished', spot, entry.piece));
+          else if (!['kept', 'lent'].includes(piece.fields.status))
+            found.push(problem('exhibit-piece-gone', spot, entry.piece, piece.fields.status));
+          if (shown.has(entry.piece)) found.push(problem('exhibit-piece-twice', spot, entry.piece));
+          shown.add(entry.piece);
+        }),
+      ),
+    );
+    for (const list of ['bibliography', 'further-reading'] as const)
+      fields[list].forEach((work, index) => {
+        if (!works.includes(work)) found.push(problem('work-unknown', place(file, [list, index]), work, works));
+      });
+    fields.sets.forEach((set, index) => {
+      if (!sets.includes(set)) found.push(problem('name-unknown', place(file, ['sets', index]), set, 'sets', sets));
+    });
+    const { text: points } = fields.label;
+    if (points !== undefined && points < LEAST_POINTS)
+      found.push(problem('exhibit-type-small', place(file, ['label', 'text']), points, LEAST_POINTS));
+    return found;
+  });
+};

@@ -1,0 +1,209 @@
+import { rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
+import { formatInLine } from '../../catalogue/write/write-yaml.ts';
+import type { Written } from '../../catalogue/yaml.ts';
+import { columnKeys, readingsOf } from '../../import/columns/column-key.ts';
+import type { Mapping } from '../../import/columns/mapping.ts';
+import { formatReading } from '../../import/columns/parse-column-rule.ts';
+import type { ImportPlan } from '../../import/plan/plan-import.ts';
+import type { BroughtIn } from '../../import/reimport/base.ts';
+import { flatFacts } from '../../import/reimport/flat-facts.ts';
+import type { Sheet } from '../../import/sheets/sheet.ts';
+
+/** Rows on one page. */
+const PAGE = 500;
+
+/**
+ * Writes what an import would do as pages to be read in a browser: the questions first, then every row of the sheet, 500 a page.
+ * They hold private cells and lie under `private/`. Returns the first page.
+ */
+export async function writeTrial(folder: string, trial: Trial): Promise<string> {
+  await rm(folder, { recursive: true, force: true });
+  await makeFolder(folder);
+  const rows = trialRows(trial);
+  const pages = Math.ceil(rows.length / PAGE);
+  const put = (name: string, html: string): Promise<void> => writeFile(join(folder, name), html, { mode: 0o600 });
+  for (let page = 1; page <= pages; page += 1)
+    await put(`rows-${page}.html`, rowsPage(rows.slice((page - 1) * PAGE, page * PAGE), page, pages));
+  const first = join(folder, 'index.html');
+  await put('index.html', questionsPage(trial, rows, PAGE));
+  return first;
+}
+
+/** What an import would do, before it is done. */
+export type Trial = {
+  readonly sheet: Sheet;
+  readonly mapping: Mapping;
+  readonly plan: ImportPlan;
+  readonly before: readonly BroughtIn[];
+  /** What is asked, in words, a text each. */
+  readonly questions: readonly string[];
+};
+
+/** One row of the sheet as the trial shows it. */
+export type TrialRow = {
+  readonly row: number;
+  /** The piece it becomes, and whether that is new; null for a row that becomes none. */
+  readonly piece: { readonly id: string; readonly state: 'new' | 'changed' | 'same' } | null;
+  /** Why it becomes no piece; empty otherwise. */
+  readonly because: string;
+  readonly cells: readonly { readonly heading: string; readonly text: string; readonly becomes: string }[];
+  /** What will be in the piece and, with `ledger`, in the ledger; the value it has now where that changes. */
+  readonly facts: readonly { readonly field: string; readonly value: string; readonly was: string | null }[];
+  /** What is to be looked at. */
+  readonly asked: readonly string[];
+};
+
+/** Every row below the headings, and every other row that holds something, in the order of the sheet. */
+export function trialRows({ sheet, mapping, plan, before }: Trial): readonly TrialRow[] {
+  const keys = columnKeys(sheet);
+  const becomes = readingsOf(sheet, mapping).map((readings) => readings.map(formatReading).join('; '));
+  const placed = new Map(plan.pieces.map((piece) => [piece.row, piece]));
+  const because = new Map(plan.setAside.map((one) => [one.row, one]));
+  const earlier = new Map(before.map((piece) => [piece.id, piece]));
+  const unread = new Map<number, string[]>();
+  for (const { row, heading, text, because: why } of plan.unread)
+    unread.set(row, [...(unread.get(row) ?? []), `${heading}: "${text}". ${why}`]);
+  const records = sheet.rows.map(({ row, cells }): TrialRow => {
+    const piece = placed.get(row);
+    const was = piece === undefined ? undefined : earlier.get(piece.id);
+    const old = was === undefined ? null : flatFacts(was.facts);
+    const facts = piece === undefined ? [] : [...flatFacts(piece.base.facts)];
+    return {
+      row,
+      piece: piece === undefined ? null : { id: piece.id, state: piece.state },
+      because: piece === undefined ? (because.get(row)?.because ?? '') : '',
+      cells: cells.flatMap(({ text }, at) =>
+        text === '' ? [] : [{ heading: keys[at] ?? '', text, becomes: becomes[at] ?? '' }],
+      ),
+      facts: [
+        ...facts.map(([field, value]) => ({ field, value: shown(value), was: wasShown(old?.get(field), value) })),
+        ...(piece === undefined || piece.base.story === ''
+          ? []
+          : [{ field: 'story', value: piece.base.story, was: null }]),
+        ...Object.entries(piece?.base.ledger ?? {}).map(([column, value]) => ({
+          field: `ledger ${column}`,
+          value,
+          was: wasShown(was?.ledger[column], value),
+        })),
+      ],
+      asked: [
+        ...(unread.get(row) ?? []),
+        ...(piece?.conflicts ?? []).map(
+          ({ path, inSheet, inFile }) =>
+            `${path}: the sheet says ${shown(inSheet)}, the file ${inFile === null ? 'nothing' : shown(inFile)}; the file is left as it is.`,
+        ),
+        ...(piece?.emptied ?? []).map((path) => `${path} is empty in the sheet now; the piece keeps it.`),
+      ],
+    };
+  });
+  const inSheet = new Set(sheet.rows.map(({ row }) => row));
+  const others = plan.setAside
+    .filter(({ row }) => !inSheet.has(row))
+    .map(({ row, text, because: why }): TrialRow => {
+      return { row, piece: null, because: why, cells: [{ heading: '', text, becomes: '' }], facts: [], asked: [] };
+    });
+  return [...records, ...others].sort((a, b) => a.row - b.row);
+}
+
+function shown(value: Written): string {
+  if (typeof value === 'string') return value;
+  return Array.isArray(value) ? (value as readonly Written[]).map(shown).join('; ') : formatInLine(value);
+}
+
+/** What a field was before, where that is something else. */
+function wasShown(was: Written | undefined, now: Written): string | null {
+  if (was === undefined) return null;
+  const text = shown(was);
+  return text === shown(now) ? null : text;
+}
+
+const STYLE = `body{font:16px/1.45 system-ui,sans-serif;margin:1.5rem auto;max-width:70rem;padding:0 1rem;color:#222;background:#fff}
+h1{font-size:1.4rem}h2{font-size:1.1rem}article{border-top:1px solid #bbb;padding:.6rem 0}table{border-collapse:collapse;width:100%}
+td,th{text-align:left;vertical-align:top;padding:.1rem .6rem .1rem 0;font-weight:400}th{color:#555;width:14rem}td:last-child{color:#555}
+pre{white-space:pre-wrap;font:inherit}.asked{background:#fff3d6;padding:.3rem .6rem;margin:.3rem 0}.was{text-decoration:line-through}
+#only:checked~article:not(.look){display:none}nav a{margin-right:.6rem}`;
+
+function page(title: string, body: string): string {
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="robots" content="noindex"><title>${escaped(title)}</title><style>${STYLE}</style>\n<h1>${escaped(title)}</h1>\n${body}\n</html>\n`;
+}
+
+/** The first page: what is asked, then what the sheet comes to, then where each row is. */
+export function questionsPage({ sheet, plan, questions }: Trial, rows: readonly TrialRow[], perPage: number): string {
+  const asked = questions.filter((text) => text !== '');
+  const count = (state: string): number => plan.pieces.filter((piece) => piece.state === state).length;
+  const figures = [
+    `${rows.length} rows`,
+    `${count('new')} new pieces`,
+    `${count('changed')} changed`,
+    `${count('same')} as they were`,
+    `${plan.setAside.length} rows that become no piece`,
+    `${plan.unread.length} cells that could not be read`,
+    `${rows.filter(isToLookAt).length} rows to be looked at`,
+  ];
+  return page(
+    `Trial of ${sheet.name}`,
+    [
+      '<p>Nothing of this has been written to the cabinet. These pages hold private cells; show them to nobody.</p>',
+      '<h2>What is asked</h2>',
+      asked.length === 0
+        ? '<p>Nothing.</p>'
+        : asked.map((text) => `<pre class="asked">${escaped(text)}</pre>`).join('\n'),
+      `<h2>What the sheet comes to</h2>\n<ul>${figures.map((figure) => `<li>${figure}</li>`).join('')}</ul>`,
+      plan.remarks.length === 0
+        ? ''
+        : `<h2>To look at</h2>\n<ul>${plan.remarks.map((remark) => `<li>${escaped(remark)}</li>`).join('')}</ul>`,
+      `<h2>Every row</h2>\n<nav>${pageLinks(rows, perPage)}</nav>`,
+    ].join('\n'),
+  );
+}
+
+function pageLinks(rows: readonly TrialRow[], perPage: number): string {
+  const pages = Array.from({ length: Math.ceil(rows.length / perPage) }, (_, at) => at);
+  return pages
+    .map((at) => {
+      const some = rows.slice(at * perPage, (at + 1) * perPage);
+      const look = some.filter(isToLookAt).length;
+      return `<a href="rows-${at + 1}.html">rows ${some[0]?.row ?? ''} to ${some.at(-1)?.row ?? ''}${look === 0 ? '' : ` (${look} to be looked at)`}</a>`;
+    })
+    .join('\n');
+}
+
+/** Up to 500 rows, each with its cells, what they become, and what is asked. */
+export function rowsPage(rows: readonly TrialRow[], at: number, pages: number): string {
+  const links = [
+    '<a href="index.html">Questions</a>',
+    at > 1 ? `<a href="rows-${at - 1}.html">Earlier rows</a>` : '',
+    at < pages ? `<a href="rows-${at + 1}.html">Later rows</a>` : '',
+  ].join('');
+  const filter = '<input type="checkbox" id="only"> <label for="only">Only what is to be looked at</label>';
+  const title = `Rows ${rows[0]?.row ?? ''} to ${rows.at(-1)?.row ?? ''}`;
+  return page(title, `<nav>${links}</nav>\n${filter}\n${rows.map(rowInWords).join('\n')}`);
+}
+
+function isToLookAt({ asked, because, facts }: TrialRow): boolean {
+  return asked.length > 0 || because !== '' || facts.some(({ was }) => was !== null);
+}
+
+function rowInWords(row: TrialRow): string {
+  const becomes = row.piece === null ? `no piece: ${row.because}` : `${row.piece.id} (${row.piece.state})`;
+  const cells = row.cells.map(
+    (one) => `<tr><th>${escaped(one.heading)}<td>${escaped(one.text)}<td>${escaped(one.becomes)}`,
+  );
+  const facts = row.facts.map(
+    ({ field, value, was }) =>
+      `<tr><th>${escaped(field)}<td>${was === null ? '' : `<span class="was">${escaped(was)}</span> `}${escaped(value)}`,
+  );
+  const tables = [
+    `<table>${cells.join('')}</table>`,
+    facts.length === 0 ? '' : `<h3>What will be in the cabinet</h3><table>${facts.join('')}</table>`,
+  ];
+  return `<article${isToLookAt(row) ? ' class="look"' : ''}><h2>Row ${row.row}: ${escaped(becomes)}</h2>${row.asked
+    .map((text) => `<p class="asked">${escaped(text)}</p>`)
+    .join('')}${tables.join('')}</article>`;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+}
