@@ -67,6 +67,6 @@ function noName(text: string, field: Named): string | null {
   if (field === 'denomination' && BY_KIND.get('coin')?.includes(plain) === true)
     return `"${text}" says what sort of object it is, and no denomination. Make it the kind.`;
   if (field === 'denomination' && OF_SOMEBODY.test(text))
-    return `"${text}" is a denomination and of whom or where. Write each in a column of its own, or add a pattern like {denomination} of {ruler}.`;
+    return `"${text}" is a denomination with a ruler or a place. Write each in a column of its own, or add a pattern like {denomination} of {ruler}.`;
   return null;
 }
