@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import type { DateContext } from '../../core/dating/dating.ts';
-import { formatLegend } from '../../core/legends/format-legend.ts';
-import { parseLegend } from '../../core/legends/parse-legend.ts';
+import { formatLegend, parseLegend } from '../../core/legends/parse-legend.ts';
 import { parseCrop } from '../crop.ts';
 import { field, id, orBlank, words } from '../schema/fields.ts';
 import { row, shapeOf } from './row.ts';

@@ -1,7 +1,6 @@
-import { matchMask } from '../../core/legends/match-mask.ts';
+import { matchMask, readMask } from '../../core/legends/match-mask.ts';
 import { normalLegend } from '../../core/legends/normal-legend.ts';
 import { parseLegend } from '../../core/legends/parse-legend.ts';
-import { readMask } from '../../core/legends/ring.ts';
 import { suggestReading } from '../../core/legends/suggest-reading.ts';
 import { refuse } from '../../core/outcome.ts';
 import { parseReferences } from '../../core/references/parse-reference.ts';

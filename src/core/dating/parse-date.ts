@@ -3,7 +3,7 @@ import { askForTwoDates, askWhichFigures, askWhichWord } from './ask.ts';
 import { namedEra } from './bare-years.ts';
 import type { DateContext, Dating, Reading } from './dating.ts';
 import { readEdtf, refuseFormerEdtf } from './edtf.ts';
-import { readHyphened } from './hyphen.ts';
+import { readHyphened } from './shortened.ts';
 import { readUnknownEnd } from './read-bound.ts';
 import { phraseReader } from './read-phrase.ts';
 import { reignNotKnown } from './read-regnal.ts';

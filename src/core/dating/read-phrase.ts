@@ -3,7 +3,7 @@ import { namedEra } from './bare-years.ts';
 import type { DateContext, Reading } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { readGlossed } from './gloss.ts';
-import { readHyphened } from './hyphen.ts';
+import { readHyphened } from './shortened.ts';
 import { readBothBounds, readBound } from './read-bound.ts';
 import { readCentury, readDecade } from './read-century.ts';
 import { readCyclical, readIndiction, readReignTitle } from './read-cycle.ts';

@@ -1,8 +1,7 @@
 import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import { readHyphened } from './hyphen.ts';
+import { readHyphened, secondYearBefore } from './shortened.ts';
 import { choice, span, type WordReader } from './reading.ts';
-import { secondYearBefore } from './shortened.ts';
 import { AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 

@@ -1,4 +1,9 @@
-import { good, refuse, type Outcome } from '../outcome.ts';
+import { good, refuse } from '../outcome.ts';
+import type { Outcome } from '../outcome.ts';
+import type { DateContext, Reading } from './dating.ts';
+import { readEdtf } from './edtf.ts';
+import { qualify, readYears } from './reading.ts';
+import { MONTHS, SEASONS } from './words.ts';
 
 /** The second year of a pair after Christ, its leading figures taken from the first: 1641/2, 1699/700. */
 export function followingYear(written: string, next: string): number {
@@ -39,4 +44,45 @@ export function secondYearBefore(first: string, second: string, joint: 'stroke' 
   return refuse(
     `The second year of "${pair}" may be ${below.map((year) => `${String(year)} BC`).join(' or ')}; write ${ways.join(' or ')}.`,
   );
+}
+
+const HYPHENED = /^(?<year>\d{4})-(?<next>\d\d)(?<mark>[?~%]?)$/;
+/** A second year that lies in the next century is offered when it is this near: 1985-04, 1898-13. */
+const NEAR = 25;
+
+/**
+ * `1413-22`, `1902-10`: four figures, a hyphen and two are a range of years to a collector and a month or a season to
+ * EDTF. A second number from 13 upwards and above the year's last two figures is a range. From 01 to 12 it is a month
+ * in a date of an event, what the column says in a column, and a question in a date of making; so is all that is not
+ * above. Months with a mark, 2004-06~, stay EDTF.
+ */
+export function readHyphened(text: string, { dateOf, hyphen }: DateContext): Outcome<Reading> | undefined {
+  const { year = '', next = '', mark = '' } = HYPHENED.exec(text)?.groups ?? {};
+  if (year === '') return undefined;
+  const number = Number(next);
+  const isMonth = number >= 1 && number <= 12;
+  const saysMonth = hyphen === 'month' || (hyphen === undefined && (dateOf === 'event' || mark !== ''));
+  if (isMonth && saysMonth) return readEdtf(text);
+  const last = Number(year.slice(0, 2) + next);
+  if (last > Number(year) && (number >= 13 || hyphen === 'range')) {
+    return good(qualify(readYears(Number(year), last), /[~%]/.test(mark), /[?%]/.test(mark)));
+  }
+  return refuse(askForYearsOrMonth(text, year, next, last));
+}
+
+function askForYearsOrMonth(text: string, year: string, next: string, last: number): string {
+  const from = Number(year);
+  const to = last > from ? last : last + 100;
+  const month = MONTHS[Number(next) - 1]?.[0];
+  const season = SEASONS[Number(next) - 21]?.[0];
+  const ways = [
+    ...(to - from <= NEAR || last > from ? [`${year}/${String(to).padStart(4, '0')}`] : []),
+    ...(month === undefined ? [] : [`${month} ${year}`]),
+    ...(season === undefined ? [] : [`${season} ${year}`]),
+  ];
+  if (ways.length > 1) return `"${text}" may be two years or part of one; write ${ways.join(' or ')}.`;
+  const [way] = ways;
+  if (way !== undefined) return `"${text}" does not run forwards as it stands; write ${way} if that is meant.`;
+  if (last === from) return `"${text}" names one year twice; write ${year}.`;
+  return `"${text}" runs backwards; write ${String(last)} - ${year}.`;
 }

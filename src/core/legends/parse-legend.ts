@@ -1,7 +1,94 @@
-import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import type { Legend, Part, PartKind } from './legend.ts';
-import { directionOf, scriptOf } from './script.ts';
+import type { Outcome } from '../outcome.ts';
+
+/** The scripts a legend is distinguished by; `other` is any script without a table of its own here. */
+export type Script = 'latin' | 'greek' | 'cyrillic' | 'arabic' | 'hebrew' | 'runic' | 'other';
+
+/**
+ * What a stretch of a transcription is.
+ *
+ * `cut` letters stand on the piece; `restored` ones stood there and are supplied `[ ]`; `expanded` ones never stood
+ * there, they complete an abbreviation `( )`; `lost` is a stretch nobody can read `…`; a `stop` is cut between words
+ * or marks an abbreviation; a `break` is a space, or where the legend goes on in another line, ring or field; a
+ * `mark` is a picture among the letters, such as the cross a legend begins at.
+ */
+export type PartKind = 'cut' | 'restored' | 'expanded' | 'lost' | 'stop' | 'break' | 'mark';
+
+/** One stretch. `supplied` is true on a stop, a mark or an expansion that stands inside `[ ]`. */
+export type Part = { readonly kind: PartKind; readonly text: string; readonly supplied?: true };
+
+/** A legend as read: the text as written, its stretches in order, and how its script runs. */
+export type Legend = {
+  readonly text: string;
+  readonly parts: readonly Part[];
+  readonly direction: 'ltr' | 'rtl';
+  readonly script: Script;
+};
+
+const SCRIPTS: readonly (readonly [Script, RegExp])[] = [
+  ['latin', /\p{Script=Latin}/u],
+  ['greek', /[\p{Script=Greek}\p{Script=Coptic}]/u],
+  ['cyrillic', /\p{Script=Cyrillic}/u],
+  ['arabic', /\p{Script=Arabic}/u],
+  ['hebrew', /\p{Script=Hebrew}/u],
+  ['runic', /\p{Script=Runic}/u],
+];
+
+const WRITTEN_FROM_THE_RIGHT = [
+  'Arabic', 'Hebrew', 'Syriac', 'Phoenician', 'Inscriptional_Pahlavi', 'Imperial_Aramaic', 'Kharoshthi',
+]; // prettier-ignore
+const RIGHT_TO_LEFT = new RegExp(`[${WRITTEN_FROM_THE_RIGHT.map((script) => `\\p{Script=${script}}`).join('')}]`, 'u');
+
+function scriptOfLetter(letter: string): Script {
+  return SCRIPTS.find(([, pattern]) => pattern.test(letter))?.[0] ?? 'other';
+}
+
+/** Greek letters that no Latin one looks like. Λ and Σ are left out: they stand for A and S on Latin coins too. */
+const ONLY_GREEK = /[ΓΔΘΞΠΦΨΩγδθξπφψω]/gu;
+/** Latin letters that no Greek one looks like. R is typed for Ρ, S for Σ, V for Υ and W for Ω. */
+const ONLY_LATIN = /[DFGLQ]/iu;
+/** Cyrillic letters are typed for those of either: Є for E, И for a reversed N. */
+const LATIN_OR_GREEK = /^[\p{Script=Latin}\p{Script=Greek}АВСЕНІКМОРЅТХИЯЄ\P{L}]*$/iu;
+/** Titles of Greek legends in letters that both scripts have: emperor Caesar, Augustus. Common practice. */
+const GREEK_TITLES = /(?:^|[^\p{L}])(?:A[VY]T(?:OK)? K|KAI(?:C|CAP|CAPOC)?|CEB(?:AC|ACT|ACTOC|ACTH)?)(?=$|[^\p{L}])/u;
+/** One alpha and omega beside a Latin legend do not make it Greek; one such letter among eight does. */
+const AMONG = 8;
+
+/** Whether some letters are of Greek alone, or the words are, so that Latin abbreviations tell nothing. */
+export function isGreekInPart(text: string): boolean {
+  return text.search(ONLY_GREEK) >= 0 || GREEK_TITLES.test(text);
+}
+
+/** Greek typed in letters that look Latin: `BAΣIΛEΩΣ`, `AVT K ANTΩNINOC`. */
+function isGreekInDisguise(text: string): boolean {
+  if (!LATIN_OR_GREEK.test(text) || ONLY_LATIN.test(text)) return false;
+  const own = text.match(ONLY_GREEK)?.length ?? 0;
+  if (own === 0) return /Σ.*Λ|Λ.*Σ/u.test(text);
+  return GREEK_TITLES.test(text) || own * AMONG >= (text.match(/\p{L}/gu)?.length ?? 0);
+}
+
+/**
+ * The script most of the letters are in; at a tie, the one that comes first in the text. No letters: latin. Greek typed in
+ * letters that look Latin is Greek.
+ */
+export function scriptOf(text: string): Script {
+  if (isGreekInDisguise(text)) return 'greek';
+  const counts = new Map<Script, number>();
+  for (const letter of text.match(/\p{L}/gu) ?? []) {
+    const script = scriptOfLetter(letter);
+    counts.set(script, (counts.get(script) ?? 0) + 1);
+  }
+  let most: Script = 'latin';
+  for (const [script, count] of counts) if (count > (counts.get(most) ?? 0)) most = script;
+  return most;
+}
+
+/** Which way the letters run: right to left when more of them are of a script that does. */
+export function directionOf(text: string): 'ltr' | 'rtl' {
+  const letters = text.match(/\p{L}/gu) ?? [];
+  const leftward = letters.filter((letter) => RIGHT_TO_LEFT.test(letter)).length;
+  return leftward * 2 > letters.length ? 'rtl' : 'ltr';
+}
 
 /** No rim holds more: a longer text is a story and belongs below the front matter. */
 export const LONGEST_LEGEND = 1000;
@@ -99,4 +186,33 @@ export function parseLegend(text: string): Outcome<Legend> {
   if (parts.at(-1)?.kind === 'break') parts.pop();
   if (parts.length === 0) return refuse(NOTHING);
   return good({ text: written, parts, direction: directionOf(written), script: scriptOf(written) });
+}
+
+function isRestored(part: Part | undefined): boolean {
+  return part?.kind === 'restored' || part?.supplied === true;
+}
+
+/** Writes a legend with its brackets, from its parts: neighbours restored together share one pair of `[ ]`. */
+export function formatLegend({ parts }: Pick<Legend, 'parts'>): string {
+  let text = '';
+  let restored = false;
+  let expanded = false;
+  for (const [i, part] of parts.entries()) {
+    // A break belongs to no bracket; between two restored stretches it stays inside theirs.
+    const within: boolean = part.kind === 'break' ? restored && isRestored(parts[i + 1]) : isRestored(part);
+    if (expanded && (part.kind !== 'expanded' || within !== restored)) {
+      text += ')';
+      expanded = false;
+    }
+    if (within !== restored) {
+      restored = within;
+      text += restored ? '[' : ']';
+    }
+    if (part.kind === 'expanded' && !expanded) {
+      expanded = true;
+      text += '(';
+    }
+    text += part.text;
+  }
+  return text + (expanded ? ')' : '') + (restored ? ']' : '');
 }

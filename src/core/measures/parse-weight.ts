@@ -1,9 +1,8 @@
-import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
+import type { Outcome } from '../outcome.ts';
 import { AMOUNT, mayBeRange, quoted, readAmount, tidy, writeAmount } from './amount.ts';
-import type { Interval } from './units.ts';
-import { WEIGHT_UNITS, besidePennyweights, isGr, oneUnit, readWeightUnit } from './weight-units.ts';
-import type { OpenUnit, WeightUnit } from './weight-units.ts';
+import { GRAIN, WEIGHT_UNITS, besidePennyweights, isGr, oneUnit, readWeightUnit } from './units.ts';
+import type { Interval, OpenUnit, WeightUnit } from './units.ts';
 
 /** A weight as it was written. */
 export type Weight = {
@@ -186,4 +185,31 @@ function blame(words: string): string {
   if (/^(c|ca|about|circa|approx)\b/i.test(words))
     return `${quoted(words)} does not say how near it is. Write it like 1.4 g ± 0.1.`;
   return `${quoted(words)} is not a weight. ${ASK}`;
+}
+
+/** The two ways a cabinet may print weights; the other follows in brackets. */
+export type Units = 'metric' | 'grains';
+
+/** `1.38 g (21.3 gr)`, or grains first; never more figures than were weighed. */
+export function showWeight(weight: Weight, units: Units): string {
+  const { low, high } = weightSpan(weight);
+  const off = weight.range || weight.plusMinus === null ? null : weight.plusMinus;
+  const places = decimalsOfGrams(weight);
+  const write = (perUnit: number, sign: string, decimals: number) => {
+    const number = (grams: number) => (grams / perUnit).toFixed(decimals);
+    if (weight.range) return `${number(low)}–${number(high)} ${sign}`;
+    return off === null ? `${number(weight.grams)} ${sign}` : `${number(weight.grams)} ± ${number(off)} ${sign}`;
+  };
+  const grams = write(1, 'g', places);
+  // A grain is about a fifteenth of a gram: one figure fewer says as much.
+  const grains = write(GRAIN, 'gr', Math.max(0, places - 1));
+  return units === 'metric' ? `${grams} (${grains})` : `${grains} (${grams})`;
+}
+
+/** Figures after the point that the weighing bears out, once in grams. Two for a vulgar fraction or a large unit. */
+function decimalsOfGrams({ unit, decimals }: Weight): number {
+  if (decimals === null) return 2;
+  if (unit === 'g') return decimals;
+  if (unit === 'gr') return decimals + 1;
+  return unit === 'mg' ? 3 : 2;
 }

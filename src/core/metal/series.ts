@@ -1,6 +1,6 @@
 import { writeAmount } from '../measures/amount.ts';
 import type { Interval } from '../measures/units.ts';
-import { ALLOYS, densityOf } from './alloys.ts';
+import { ALLOYS, densityOf } from './specific-gravity.ts';
 import type { Standard } from './standards.ts';
 
 /** How one standard differs from the one before it. */

@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareGrades } from '../../../src/core/grade/compare-grades.ts';
+import { compareGrades, summariseGrades } from '../../../src/core/grade/compare-grades.ts';
 import { SCALE_IDS, notGraded } from '../../../src/core/grade/grade.ts';
 import type { Grade, ScaleId } from '../../../src/core/grade/grade.ts';
 import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 import { SCALES } from '../../../src/core/grade/scales.ts';
-import { summariseGrades } from '../../../src/core/grade/summary.ts';
 import { tries } from '../../tries.ts';
 
 function gradeOf(text: string, scale?: ScaleId): Grade {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { normalLetters } from '../../../src/core/legends/letter-forms.ts';
+import { normalLetters } from '../../../src/core/legends/normal-legend.ts';
 import { matchMask } from '../../../src/core/legends/match-mask.ts';
-import { directionOf, scriptOf } from '../../../src/core/legends/script.ts';
+import { directionOf, scriptOf } from '../../../src/core/legends/parse-legend.ts';
 
 /** Systems of digits that coins and medals use, as CLDR names them; their figures come from ICU. */
 const DIGITS = ['arab', 'arabext', 'beng', 'deva', 'gujr', 'guru', 'knda', 'khmr', 'laoo', 'mlym', 'mymr', 'orya', 'tamldec', 'telu', 'thai', 'tibt', 'fullwide', 'mong']; // prettier-ignore

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatLegend } from '../../../src/core/legends/format-legend.ts';
-import { parseLegend } from '../../../src/core/legends/parse-legend.ts';
+import { formatLegend, parseLegend } from '../../../src/core/legends/parse-legend.ts';
 import { tries } from '../../tries.ts';
 
 function partsOf(text: string) {

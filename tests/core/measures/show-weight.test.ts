@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseWeight } from '../../../src/core/measures/parse-weight.ts';
-import { showWeight } from '../../../src/core/measures/show-weight.ts';
+import { parseWeight, showWeight } from '../../../src/core/measures/parse-weight.ts';
 
 test.for([
   ['1.38 g', 'metric', '1.38 g (21.3 gr)'],

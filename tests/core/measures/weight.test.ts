@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatWeight, parseWeight, weightSpan } from '../../../src/core/measures/parse-weight.ts';
 import type { Weight } from '../../../src/core/measures/parse-weight.ts';
-import { WEIGHT_UNITS } from '../../../src/core/measures/weight-units.ts';
-import type { WeightUnit } from '../../../src/core/measures/weight-units.ts';
+import { WEIGHT_UNITS } from '../../../src/core/measures/units.ts';
+import type { WeightUnit } from '../../../src/core/measures/units.ts';
 import { schedule1870, weightDefinitions } from '../../published/unit-definitions.ts';
 import { pennyStandards } from '../../published/penny-standards.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { notAsStruck } from '../../../src/core/metal/as-struck.ts';
-import type { ToldOfMetal } from '../../../src/core/metal/as-struck.ts';
+import { notAsStruck } from '../../../src/core/metal/fine-metal.ts';
+import type { ToldOfMetal } from '../../../src/core/metal/fine-metal.ts';
 
 const SOUND = { plated: false, mounted: false, lost: false };
 

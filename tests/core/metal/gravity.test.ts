@@ -1,9 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ALLOYS, densityOf, finenessOf, readAlloy } from '../../../src/core/metal/alloys.ts';
-import type { Alloy } from '../../../src/core/metal/alloys.ts';
-import { GRAVITY_CANNOT_TELL, parseGravity } from '../../../src/core/metal/specific-gravity.ts';
-import type { Gravity } from '../../../src/core/metal/specific-gravity.ts';
+import {
+  ALLOYS,
+  GRAVITY_CANNOT_TELL,
+  densityOf,
+  finenessOf,
+  parseGravity,
+  readAlloy,
+} from '../../../src/core/metal/specific-gravity.ts';
+import type { Alloy, Gravity } from '../../../src/core/metal/specific-gravity.ts';
 import { measuredDensities } from '../../published/gravity-tables.ts';
 
 function alloyCalled(id: string): Alloy {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fineMetal } from '../../../src/core/metal/fine-metal.ts';
-import { metalValue } from '../../../src/core/metal/metal-value.ts';
+import { fineMetal, metalValue } from '../../../src/core/metal/fine-metal.ts';
 import { debasement } from '../../../src/core/metal/series.ts';
 import { againstStandard, standardOf } from '../../../src/core/metal/standards.ts';
 import type { Standard } from '../../../src/core/metal/standards.ts';

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compareNumbers, compareReferences, formatReference, isEntry } from '../../../src/core/references/reference.ts';
-import { parseReference, parseReferences } from '../../../src/core/references/parse-reference.ts';
-import { REFERENCE_READINGS } from '../../../src/core/references/readings.ts';
+import { REFERENCE_READINGS, parseReference, parseReferences } from '../../../src/core/references/parse-reference.ts';
 import type { Reference, Relation } from '../../../src/core/references/reference.ts';
 import { REFERENCE_QUESTIONS, REFERENCE_WORDINGS } from '../../published/reference-wordings.ts';
 import { BOOK_ORDERS, RANGES } from '../../published/reference-orders.ts';

@@ -7,7 +7,7 @@ import { AXIS_READINGS, SIZE_READINGS, WEIGHT_READINGS, WEIGHT_REFUSALS } from '
 import type { Reading } from '../../../core/measures/readings.ts';
 import { FINENESS_READINGS, FINENESS_REFUSALS } from '../../../core/metal/readings.ts';
 import { PROVENANCE_READINGS } from '../../../core/provenance/readings.ts';
-import { REFERENCE_READINGS } from '../../../core/references/readings.ts';
+import { REFERENCE_READINGS } from '../../../core/references/parse-reference.ts';
 import { urls } from '../../urls.ts';
 import { aboutWords, readingsWords } from '../../words/about.ts';
 import type { PageHead } from '../shared/head.ts';

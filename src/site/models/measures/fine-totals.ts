@@ -1,5 +1,5 @@
 import { TROY_OUNCE } from '../../../core/measures/units.ts';
-import { notAsStruck } from '../../../core/metal/as-struck.ts';
+import { notAsStruck } from '../../../core/metal/fine-metal.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { measuresWords } from '../../words/measures.ts';
 

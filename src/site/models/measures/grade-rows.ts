@@ -1,5 +1,5 @@
-import { summariseGrades } from '../../../core/grade/summary.ts';
-import type { ScaleSummary } from '../../../core/grade/summary.ts';
+import { summariseGrades } from '../../../core/grade/compare-grades.ts';
+import type { ScaleSummary } from '../../../core/grade/compare-grades.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { measuresWords } from '../../words/measures.ts';
 import { shareAlong, widthAlong } from '../charts/number-scale.ts';

@@ -2,7 +2,7 @@ import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { yearsOf } from '../../../core/dating/interval.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
-import { notAsStruck } from '../../../core/metal/as-struck.ts';
+import { notAsStruck } from '../../../core/metal/fine-metal.ts';
 import { weightSpan } from '../../../core/measures/parse-weight.ts';
 import type { Interval } from '../../../core/measures/units.ts';
 import { againstStandard, standardOf } from '../../../core/metal/standards.ts';

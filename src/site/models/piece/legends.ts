@@ -1,4 +1,4 @@
-import type { Legend, Script } from '../../../core/legends/legend.ts';
+import type { Legend, Script } from '../../../core/legends/parse-legend.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pieceWords } from '../../words/piece.ts';
 

@@ -1,9 +1,7 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { notAsStruck } from '../../../core/metal/as-struck.ts';
-import { fineMetal } from '../../../core/metal/fine-metal.ts';
-import { metalValue } from '../../../core/metal/metal-value.ts';
-import type { MetalPrice } from '../../../core/metal/metal-value.ts';
+import { fineMetal, metalValue, notAsStruck } from '../../../core/metal/fine-metal.ts';
+import type { MetalPrice } from '../../../core/metal/fine-metal.ts';
 import { formatMoney } from '../../../core/money/money.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
