@@ -10,13 +10,11 @@ import { exactSpotIn, houseIn } from './exact-spots.ts';
 import { answeredIn, PLACE } from './not-secret.ts';
 import { textsIn } from '../catalogue/rules/texts-in.ts';
 
-/** Fields whose figures are measures, or numbers in a list or a book, and no places. */
-const NUMBERED = new Set([
-  'number', 'references', 'dies', 'weight', 'diameter', 'thickness', 'fineness', 'inside', 'coordinates', 'identifiers', 'address',
-]); // prettier-ignore
+/** Fields whose figures are numbers in a list or a book, and no places. */
+const NUMBERED = new Set(['number', 'references', 'dies', 'identifiers', 'address']);
 
 /** Fields in which a keeper may write of home, as in a story. */
-const TOLD = ['about', 'statement'];
+const TOLD = ['about', 'scope', 'cases'];
 
 /** What names an exact spot in public text is for the ledger. Where a mint stood is no find. */
 export function checkExactLocations(records: Records, folder: CabinetFolder): readonly Problem[] {

@@ -29,7 +29,7 @@ export function unreadSheets({ files }: Pick<CabinetFolder, 'files'>): readonly 
 function meantBy(file: string): string | null {
   const name = /^private\/([^/]+)$/i.exec(file)?.[1] ?? '';
   if (!SHEET.test(name) || isTable(file)) return null;
-  const stem = name.toLowerCase().replace(/(\.[a-z]+)+$/, '').replace(/[ _]/g, '-'); // prettier-ignore
+  const stem = name.toLowerCase().replace(/(\.[a-z]+)+$/, '');
   const near = TABLES.find((table) => stem === table || (table.length > 4 && distance(stem, table) === 1));
   return near === undefined ? null : `${near}.csv`;
 }

@@ -169,7 +169,8 @@ function timesIn(
 /** Whether the cabinet itself names a place in public: a mint, a region, and, unless it is the `exact` part of a spot, an area of a find. */
 function publicPlaces({ pieces, mints }: PublicRecords): (place: string, exact: boolean) => boolean {
   const small = (names: readonly string[]): readonly string[] => names.map((name) => name.toLowerCase());
-  const areas = small(pieces.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])));
+  const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
+  const areas = small(shown.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])));
   const others = small(
     mints.flatMap(({ fields }) => [fields.name, fields.area ?? '', ...fields.names.map(({ name }) => name)]),
   );

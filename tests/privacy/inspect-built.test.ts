@@ -32,6 +32,9 @@ const LEAKS = [
   { kind: 'leak-unlisted', file: 'data/search.json', text: '["unlisted-groat"]' },
   { kind: 'leak-path', file: 'index.html', text: page(`${process.cwd()}/content`) },
   { kind: 'leak-path', file: 'index.html', text: page('file:///home/jane/coins.ods') },
+  { kind: 'leak-path', file: 'index.html', text: page('file:///srv/coins.ods') },
+  { kind: 'leak-path', file: 'index.html', text: page('C:\\Documents and Settings\\Jane\\coins.xls') },
+  { kind: 'leak-path', file: 'index.html', text: page('D:/Documents and Settings/Jane/coins.xls') },
   { kind: 'leak-path', file: 'data/a.json', text: JSON.stringify(['C:\\Users\\Jane\\coins.xlsx']) },
   { kind: 'leak-private', file: 'index.html', text: page('in the MARK-STORAGE <em>bank</em> box') },
   { kind: 'leak-private', file: 'index.html', text: '<p title="mark-storage%20BANK&#32;box">x</p>' },
@@ -144,6 +147,7 @@ test('an unlisted piece on its own page, and a listed id that begins like a hidd
   const folder = await built({
     'pieces/unlisted-groat/index.html': page('unlisted-groat'),
     'pieces/hidden-noble-two/index.html': page('hidden-noble-two'),
+    'a.html': page('<a href="https://example.org/home/jane/">x</a> and https://example.org/Users/jane/'),
   });
   expect(await inspectBuilt(folder, records, CABINET)).toEqual([]);
 });

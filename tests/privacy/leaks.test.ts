@@ -144,11 +144,15 @@ describe('files of private/', () => {
 test('what only a piece that is not published names is told of, and what another names as well is not', async () => {
   const change = (names: string) => ({
     'rulers/second-king.yaml': 'name: Second\n',
+    'mints/second-town.yaml': 'name: Second\n',
+    'denominations/second.yaml': 'name: second\n',
     'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*$/m, names),
   });
   const named = async (names: string) => namedByHiddenOnly(readCabinet(changed(await markedCabinet(), change(names))).records);
   expect(await named('ruler: [plain-king, second-king]')).toEqual(['rulers/second-king']);
   expect(await named('ruler: plain-king\nstruck-for: second-king')).toEqual(['rulers/second-king']);
+  expect(await named('ruler: plain-king\ndenomination: second')).toEqual(['denominations/second']);
+  expect(await named('ruler: plain-king')).toEqual([]);
   const { records } = readCabinet(await markedCabinet());
   const hidden = records.pieces.find(({ fields }) => fields.publish === 'no')?.fields;
   expect(namedByHiddenOnly(records)).toContain(`rulers/${String([hidden?.ruler].flat()[0])}`);
@@ -182,6 +186,7 @@ describe('a page', () => {
     ['no referrer', page(GOOD, ''), 'referrer policy'],
     ['another referrer', page(GOOD, '<meta name="referrer" content="origin">'), 'referrer policy'],
     ['escaped quotation marks', page(GOOD.replaceAll("'", '&#39;')), null],
+    ['otherwise escaped ones', page(GOOD.replaceAll("'", '&#x27;')), null],
   ] as const)('with %s', ([, html, lacks]) => {
     if (lacks === null) expect(lacksIn(html)).toBeNull();
     else expect(lacksIn(html)).toContain(lacks);

@@ -44,6 +44,18 @@ const TELLING: typeof PUBLIC = [
   ['a piece that is not published', { 'pieces/hidden-noble/piece.md': (text) => text.replace(/^kind:/m, 'issuer: Brocklehurst\nkind:') }],
 ]; // prettier-ignore
 
+/** The same name in four files of one kind: a word of the subject of a cabinet is in more than three public ones. */
+const four = (file: (at: number) => string, facts = '') =>
+  Object.fromEntries(
+    [1, 2, 3, 4].map((at) => [
+      file(at),
+      `---\nnumber: "7${at}"\ntitle: X ${at}\nkind: coin\n${facts}---\nBrocklehurst.\n`,
+    ]),
+  );
+const HIDDEN_FOUR = four((at) => `pieces/x-${at}/piece.md`, 'publish: no\n');
+const SHOWN_FOUR = four((at) => `pieces/x-${at}/piece.md`);
+const PRIVATE_FOUR = four((at) => `private/import/x/${at}.md`);
+
 /** Whether a name of the ledger is told of in a story, in a cabinet that has been changed so. */
 async function isTold(change: (typeof PUBLIC)[number][1]): Promise<boolean> {
   const folder = changed(await markedCabinet(), {
@@ -63,3 +75,68 @@ test.for(PUBLIC)('a name of the ledger that is %s too is no secret', async ([, c
 test.for(TELLING)('a name of the ledger that stands in %s too is still one', async ([, change]) => {
   expect(await isTold(change)).toBe(true);
 });
+test('what many public texts say is the subject of the cabinet; many hidden or private ones make nothing public', async () => {
+  expect(await isTold(SHOWN_FOUR)).toBe(false);
+  expect(await isTold(HIDDEN_FOUR)).toBe(true);
+  expect(await isTold(PRIVATE_FOUR)).toBe(true);
+});
+
+/** The tables beside the ledger, and the columns that name what is public anyway. */
+const TABLES = {
+  'private/life.csv':
+    'piece,date,event,amount,with,due,deal,note\nplain-penny,2001,lent,,,2002-05,long-loan-to-the-hall,\n',
+  'private/prices.csv':
+    'piece,set,place,type,grade,price,currency,date,when,how,source,note\nplain-penny,plain-set,plain-king,long-type,VF,20,GBP,2001,long-ago-then,hammer-price,,\n',
+};
+test('what a table of private/ names and is public anyway sets off no alarm', async () => {
+  const words = 'Of plain-penny, the plain-set, a long-type; long-ago-then, hammer-price, lent in the long-loan-to-the-hall.';
+  const folder = changed(await markedCabinet(), { ...TABLES, [PENNY]: (text) => `${text}\n${words}\n` });
+  expect(problemsOf(folder).filter(({ kind }) => kind === 'private-in-text')).toEqual([]);
+}); // prettier-ignore
+
+/** A table of the ledger's rows, what a story says, and whether that is told of. */
+const ROWS: readonly (readonly [why: string, ledger: string, story: string, told: boolean])[] = [
+  [
+    'a place of a find that is a mint by its older name',
+    'piece,find-spot\nplain-penny,"Kettlebury, by the ford"\n',
+    'Struck at Kettlebury.',
+    false,
+  ],
+  [
+    'a place of a find that is no mint',
+    'piece,find-spot\nplain-penny,"Kettlewell, by the ford"\n',
+    'Walked at Kettlewell.',
+    true,
+  ],
+  [
+    'a category, a word in many rows of a column of one’s own',
+    `piece,Album\n${'plain-penny,by Kettlewell\n'.repeat(5)}`,
+    'Walked at Kettlewell.',
+    false,
+  ],
+  [
+    'a name in a few rows of a column of one’s own',
+    `piece,Album\n${'plain-penny,by Kettlewell\n'.repeat(2)}`,
+    'Walked at Kettlewell.',
+    true,
+  ],
+];
+test.for(ROWS)('%s', async ([, ledger, story, told]) => {
+  const folder = changed(await markedCabinet(), {
+    'private/ledger.csv': ledger,
+    'mints/plain-town.yaml': (text) => `${text}names: [{ name: Kettlebury }]\n`,
+    [PENNY]: (text) => `${text}\n${story}\n`,
+  });
+  expect(problemsOf(folder).some(({ kind }) => kind === 'private-in-text')).toBe(told);
+});
+
+test('an area of a find is public only where its piece is', async () => {
+  const found = (publish: string) => ({
+    'pieces/x/piece.md': `---\nnumber: "77"\ntitle: X\nkind: coin\npublish: ${publish}\nfound: { area: Great Kettlewell }\n---\n`,
+    'private/ledger.csv': 'piece,find-spot\nplain-penny,"Far Carr, Great Kettlewell"\n',
+    [PENNY]: (text: string) => `${text}\nIt came from Great Kettlewell.\n`,
+  });
+  const told = async (publish: string) =>
+    problemsOf(changed(await markedCabinet(), found(publish))).filter(({ kind, file }) => kind === 'private-in-text' && file === PENNY).length;
+  expect([await told('yes'), await told('no')]).toEqual([0, 1]);
+}); // prettier-ignore
