@@ -1,7 +1,15 @@
+import { parse } from 'parse5';
+import type { DefaultTreeAdapterMap } from 'parse5';
+
+/** What stands in a tag before one of its attributes: its other attributes, and of a text in quotation marks the whole. */
+const WITHIN = String.raw`(?:[^>"']|"[^"]*"|'[^']*')*?`;
+const ELSEWHERE = String.raw`((?:https?:)?\/\/[^\s"'<>]+)`;
+const LOADERS = 'img|script|iframe|source|video|audio|track|embed|object|input|image|use|frame';
+const ADDRESS = 'src|srcset|data|poster|href|xlink:href';
 /** What loads something: by its element and the attribute that holds the address. A mere link to elsewhere loads nothing. */
-const LOADING =
-  /<(?:img|script|iframe|source|video|audio|track|embed|object|input|image|use|frame)\b[^>]*?\s(?:src|srcset|data|poster|href|xlink:href)\s*=\s*["']?\s*((?:https?:)?\/\/[^\s"'<>]+)/gi;
-const LINKED = /<link\b[^>]*>/gi;
+const LOADING = new RegExp(`<(?:${LOADERS})\\b${WITHIN}\\s(?:${ADDRESS})\\s*=\\s*["']?\\s*${ELSEWHERE}`, 'gi');
+const LINKED = new RegExp(`<link\\b${WITHIN}>`, 'gi');
+const STYLE = new RegExp(`<style\\b[^>]*>([^<]*)|<[a-z][a-z0-9-]*\\b${WITHIN}\\sstyle="([^"]*)"`, 'gi');
 /** What a `<link>` is for when a browser fetches it. */
 const FETCHED =
   /\brel=["']?[^"'>]*\b(?:stylesheet|preload|prefetch|preconnect|dns-prefetch|modulepreload|icon|manifest)\b/i;
@@ -13,10 +21,30 @@ export function loadsFrom(file: string, text: string): string | null {
   if (!/\.(html|svg|xml)$/i.test(file)) return null;
   const links = [...text.matchAll(LINKED)].map(([link]) => link).filter((link) => FETCHED.test(link));
   const linked = links.map((link) => /\bhref=["']?((?:https?:)?\/\/[^\s"'>]+)/i.exec(link)?.[1]).find(Boolean);
-  const styles = [...text.matchAll(/<style\b[^>]*>([^<]*)|\sstyle="([^"]*)"/gi)].map(
-    ([, whole, own]) => whole ?? own ?? '',
-  );
-  return first(text, LOADING) ?? linked ?? first(styles.join('\n'), STYLED);
+  const styles = [...text.matchAll(STYLE)].map(([, whole, own]) => whole ?? own ?? '');
+  const likely = first(text, LOADING) ?? linked ?? first(styles.join('\n'), STYLED);
+  // Words within an attribute may look like an element: a browser's own way of reading a page settles it.
+  return likely === null || !file.endsWith('.html') ? likely : loadedBy(parse(text));
+}
+
+/** What an element of a page, or one within it, would load from elsewhere. */
+function loadedBy(node: DefaultTreeAdapterMap['node']): string | null {
+  if ('tagName' in node) {
+    const { tagName } = node;
+    const at = new Map(node.attrs.map(({ name, value }) => [name, value]));
+    const loads =
+      LOADERS.split('|').includes(tagName) || (tagName === 'link' && FETCHED.test(`rel="${at.get('rel')}"`));
+    const addresses = loads ? ADDRESS.split('|').flatMap((name) => at.get(name)?.split(/[\s,]+/) ?? []) : [];
+    const style = `${at.get('style') ?? ''}${tagName === 'style' ? node.childNodes.map((one) => ('value' in one ? one.value : '')).join('') : ''}`;
+    const found = addresses.find((one) => /^(?:https?:)?\/\//i.test(one)) ?? first(style, STYLED);
+    if (found !== null) return found;
+  }
+  const within = [...('childNodes' in node ? node.childNodes : []), ...('content' in node ? [node.content] : [])];
+  for (const one of within) {
+    const found = loadedBy(one);
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 function first(text: string, pattern: RegExp): string | null {

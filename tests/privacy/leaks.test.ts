@@ -202,6 +202,11 @@ describe('a page', () => {
     ['a.html', '<link rel="canonical" href="https://example.org/a/">', false],
     ['a.html', '<a href="https://example.org/">x</a><meta property="og:image" content="https://example.org/a.jpg">', false],
     ['a.html', '<img src="/photographs/a/b.webp">', false],
+    ['a.html', '<img alt="a > b" src="//example.org/a.jpg">', true],
+    ['a.html', '<p style="background:url(//example.org/a.png)">', true],
+    ['a.html', '<input value="<link rel=stylesheet href=//example.org/a>">', false],
+    ['a.html', '<img alt="one src=https://example.org/a.jpg" src="/b.webp">', false],
+    ['a.html', '<p>&lt;p style="background:url(//example.org/a.png)"></p>', false],
     ['a.json', '{"id":"https://example.org/a.jpg"}', false],
   ] as const)('%s with %s loads from elsewhere: %s', ([file, text, loads]) => {
     expect(loadsFrom(file, text) !== null).toBe(loads);
