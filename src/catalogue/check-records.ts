@@ -1,3 +1,4 @@
+import { checkAddresses } from './addresses.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';
@@ -58,6 +59,7 @@ export function checkAll(records: Records, folder: CabinetFolder, privacy: Priva
     ...checkRecords(records, folder, privacy),
     ...checkPrivate(records, folder),
     ...checkLife(records, folder),
+    ...checkAddresses(records, folder),
     ...privacy.inTexts(records, folder),
   ];
 }

@@ -1,3 +1,4 @@
+import type { LastingAddresses } from './addresses.ts';
 import type { Records } from './records.ts';
 
 /** What a command gives to the pages, which are made in the same process. */
@@ -8,6 +9,8 @@ export type HandedOver = {
   readonly photographs: string;
   /** Whether the cabinet or the keeper said where the site will stand. */
   readonly hasAddress: boolean;
+  /** What answers at addresses that are no page now, and when each record was last changed. */
+  readonly addresses: LastingAddresses;
 };
 
 // Pages are bundled, so a module of theirs is another copy of the command's; a name of the process is the same for both.

@@ -119,6 +119,17 @@ export const PROBLEMS = {
     `${old} and ${id} each say they were formerly the other. Take one of the two lines out.`,
   'formerly-twice': (old: string, other: string) =>
     `The old id ${old} already leads to ${other}. Take it out of one of the two.`,
+  // Addresses that were published
+  'address-unreadable': (line: string) =>
+    `This line is not an address with what stands there: ${quote(line)}. Write one such as pieces/york-penny/ withdrawn, or put back the line of an earlier copy.`,
+  'address-lost-piece': (address: string, id: string, same: string | null) =>
+    `${address} was published, and nothing answers there now. If the piece has another folder, write formerly: ${id} in ${same === null ? 'its file' : `pieces/${same}/piece.md, which says the same`}. To let the address go, write here: ${address} withdrawn`,
+  'address-lost': (address: string, to: string) =>
+    `${address} was published, and nothing answers there now. If it has another name, write here: ${address} now ${to}. To let it go: ${address} withdrawn`,
+  'address-hidden': (address: string) =>
+    `${address} was published, and the piece is now publish: no. To let the address go, write here: ${address} withdrawn`,
+  'address-leads-nowhere': (address: string, to: string) =>
+    `${address} leads to ${to}, and nothing answers there. Write where it has moved, or: ${address} withdrawn`,
   // Eras, sets, exhibits
   'period-reversed': (name: string) =>
     `The period ${quote(name)} ends before it begins. Write the earlier year in from.`,

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { ADDRESSES } from './addresses.ts';
 import { pieceSchemas } from './date-contexts.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
@@ -224,7 +225,7 @@ function unknownFile(file: string): Problem {
 }
 
 function isKnown(file: string): boolean {
-  if (file === 'cabinet.yaml' || LIST.test(file) || file.startsWith('private/')) return true;
+  if (file === 'cabinet.yaml' || file === ADDRESSES || LIST.test(file) || file.startsWith('private/')) return true;
   const [kind, , name] = FOLDER.exec(file)?.slice(1) ?? [];
   if (kind === 'types') return name === 'series.yaml' || isTableFile(name ?? '');
   return kind === 'pieces'

@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { lastingAddresses } from '../catalogue/addresses.ts';
 import { handOver } from '../catalogue/handed-over.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { formatProblem } from '../catalogue/problem.ts';
@@ -8,6 +9,7 @@ import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { followCabinet } from './parts/follow-cabinet.ts';
 import { readWords } from './parts/command-line.ts';
+import { today } from './parts/make-site.ts';
 import { progressLine } from './parts/progress-line.ts';
 
 const HELP = `npm run dev                      serve the cabinet in content/ and follow every edit
@@ -35,7 +37,7 @@ const pieces = records.pieces.map((piece) => ({
 const run = await makePhotographs(pieces, cabinet.at, folder, progressLine('Photographs'));
 tell([...problems, ...run.problems]);
 process.stdout.write(formatRemarks(run.remarks, cabinet.shown));
-handOver({ records, photographs: folder, hasAddress: false });
+handOver({ records, photographs: folder, hasAddress: false, addresses: lastingAddresses(records, texts, today()) });
 process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
 const { dev } = await import('astro');
 const server = await dev({

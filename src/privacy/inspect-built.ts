@@ -9,6 +9,7 @@ import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { lacksIn, loadsFrom } from './page-policy.ts';
 import { whereStands } from './search.ts';
+import { withdrawnIn } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -16,7 +17,7 @@ import type { Records } from '../catalogue/records.ts';
 import { segmentsOf } from './picture-segments.ts';
 
 const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
-const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$/i;
+const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$|(?:^|\/)(?:\.nojekyll|_headers|_redirects)$/i;
 /** A picture written into a text, in base 64 (RFC 2397). */
 const WITHIN_TEXT = /data:image\/(?!svg)[a-z+.-]+(?:;[a-z]+=[^;,]*)*;base64,([A-Za-z0-9+/=]*)/gi;
 /** The forms of an exhibit that are printed without the keeper's name, and the page their codes lead to. */
@@ -36,6 +37,7 @@ export async function inspectBuilt(
   const guard = guardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
+  const withdrawn = withdrawnIn(cabinet).map((address) => `${address}index.html`);
   const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
@@ -47,7 +49,9 @@ export async function inspectBuilt(
     const file = relative(built, path).split(sep).join('/');
     for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
       problems.push(problem('leak-private', { file }, column, from, line, hint));
-    for (const { id, publish } of piecesIn(search, '', file))
+    // What was published once and withdrawn keeps its bare address.
+    const named = withdrawn.some((bare) => file === bare || file.endsWith(`/${bare}`)) ? '' : file;
+    for (const { id, publish } of piecesIn(search, '', named))
       if (publish === 'no') problems.push(problem('leak-unpublished', { file }, id));
     // Waiting for each of thousands of small files would take several times as long as reading it.
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
@@ -101,7 +105,7 @@ function inspectText(
 /** Whether a file is one of those an unlisted piece has for itself, under one of its names. */
 function isOwn(file: string, [id = '', ...old]: readonly string[]): boolean {
   return (
-    [id, ...old].some((name) => file.startsWith(`pieces/${name}/`)) ||
+    [id, ...old].some((name) => `/${file}`.includes(`/pieces/${name}/`)) ||
     file.includes(`/${id}/`) ||
     file.includes(`/${id}.`)
   );

@@ -1,3 +1,4 @@
+import { ADDRESSES } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
@@ -18,7 +19,10 @@ export function exposedIn(records: Records, folder: CabinetFolder): readonly Exp
   const guard = guardOf(folder, records);
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   return folder.files
-    .filter(({ file }) => !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)))
+    .filter(
+      ({ file }) =>
+        file !== ADDRESSES && !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)),
+    )
     .flatMap(({ file, text }) => [
       ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
       ...privateLines(text ?? '', guard).map(({ line, found }) => ({ ...found, file, at: line })),

@@ -20,6 +20,8 @@ export const urls = {
   mint: (id: string): string => at(`mints/${id}/`),
   sets: (): string => at('sets/'),
   set: (id: string): string => at(`sets/${id}/`),
+  /** What a set is shared by: pieces of it at one scale. */
+  setPicture: (id: string): string => at(`sets/${id}/picture.jpg`),
   wanted: (id: string): string => at(`sets/${id}/wanted/`),
   eras: (): string => at('eras/'),
   era: (id: string): string => at(`eras/${id}/`),
@@ -66,6 +68,14 @@ export const urls = {
   photograph: (piece: string, file: string): string => at(`photographs/${piece}/${file}`),
   icon: (): string => at('icon.svg'),
 } as const;
+
+/** An address of the cabinet's list, which is counted from the site (`pieces/york-penny/`), from the root of its host. */
+export const inSite = at;
+
+/** The reverse of `inSite`. */
+export function pathInSite(address: string): string {
+  return address.slice(BASE.length);
+}
 
 /** An address with its host in front, for what leaves the site: feeds, linked data, citations. */
 export function inFull(address: string): string {

@@ -1,11 +1,17 @@
 import { spawnSync } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, stat, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
+
+type Workflow = {
+  readonly env: { readonly COMMIT: string };
+  readonly jobs: { readonly publish: { readonly steps: readonly { readonly uses?: string; readonly run?: string }[] } };
+};
 
 let into = '';
 beforeEach(async () => {
@@ -26,6 +32,26 @@ test('a new cabinet has no problems, keeps its private folder out of git, and pu
   expect(records.pieces.map(({ fields }) => fields.publish)).toEqual(['no']);
   expect(await readFile(join(into, '.gitignore'), 'utf8')).toMatch(/^private\/$/m);
   expect(await readFile(join(into, 'private/ledger.csv'), 'utf8')).toContain('45 EUR');
+});
+
+test('a workflow publishes it, with every version pinned, and refuses private files and what was not inspected', async () => {
+  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  const workflow = parse(await readFile(join(into, '.github/workflows/publish.yaml'), 'utf8')) as Workflow;
+  const steps = workflow.jobs.publish.steps;
+  expect(steps.flatMap(({ uses }) => uses ?? []).filter((uses) => !/@[0-9a-f]{40}$/.test(uses))).toEqual([]);
+  expect(workflow.env.COMMIT).toMatch(/^[0-9a-f]{40}$/);
+  const commands = steps.flatMap(({ run }) => run ?? []);
+  expect(commands.join('\n')).toContain('--only-inspected');
+  // The cabinet as it is pushed: `private/` is ignored, and one that is not is refused by the first command.
+  const git = (...words: readonly string[]) => spawnSync('git', ['-C', into, ...words], { encoding: 'utf8' });
+  git('init', '-q');
+  git('add', '--all');
+  const refuse = () => spawnSync('/bin/sh', ['-c', commands[0] ?? ''], { cwd: join(into, '..') });
+  await symlink(into, join(into, '..', 'cabinet'));
+  expect(git('ls-files').stdout).not.toContain('private/');
+  expect(refuse().status).toBe(0);
+  git('add', '--force', 'private/ledger.csv');
+  expect(refuse().status).toBe(1);
 });
 
 test('with the lists it holds those of the demo, and still no problem', async () => {

@@ -1,9 +1,10 @@
+import { spawnSync } from 'node:child_process';
 import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stringify } from 'yaml';
 import { startersOf } from './starters.ts';
-import type { NewFile, Program } from './starters.ts';
+import type { NewFile } from './starters.ts';
 
 /** What a keeper answers when a cabinet is begun. */
 export type FirstAnswers = {
@@ -31,6 +32,12 @@ const NAMED_BY_EXAMPLE = [
   'works/north.yaml',
   'eras/heritage-data.yaml',
 ];
+/** Files that cannot lie here under their own names. */
+const ELSEWHERE: Readonly<Record<string, string>> = {
+  gitignore: '.gitignore',
+  gitattributes: '.gitattributes',
+  'publish.yaml': '.github/workflows/publish.yaml',
+};
 const LISTS = ['rulers', 'mints', 'denominations', 'works', 'eras'];
 
 /** Every file of a new cabinet, with its text. Paths use forward slashes. */
@@ -42,24 +49,34 @@ export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly
     : await Promise.all(
         NAMED_BY_EXAMPLE.map(async (file) => ({ file, text: await readFile(join(DEMO, file), 'utf8') })),
       );
+  const { version } = JSON.parse(await readFile(join(PROGRAM, 'package.json'), 'utf8')) as { readonly version: string };
   // Packages may not hold a .gitignore that is meant for another folder: it would be obeyed in this one.
+  const origin = originOf(PROGRAM);
   const named = own.map(({ file, text }) => ({
-    file: file === 'gitignore' ? '.gitignore' : file,
-    text: file === 'private/ledger.csv' ? text.replaceAll('GBP', answers.currency) : text,
+    file: ELSEWHERE[file] ?? file,
+    text: text
+      .replaceAll('GBP', answers.currency)
+      .replace('PROGRAM: OWNER/NAME', `PROGRAM: ${origin.repository ?? 'OWNER/NAME'}`)
+      .replace('COMMIT: WHICH', `COMMIT: ${origin.commit ?? `v${version}`}`),
   }));
   return [
     { file: 'cabinet.yaml', text: cabinetFile(answers) },
     reference,
-    ...startersOf(await program()),
+    ...startersOf({ folder: PROGRAM, version }),
     ...named,
     ...lent,
   ];
 }
 
-/** The program that makes the cabinet: the files for a double click open it again. */
-async function program(): Promise<Program> {
-  const { version } = JSON.parse(await readFile(join(PROGRAM, 'package.json'), 'utf8')) as { readonly version: string };
-  return { folder: PROGRAM, version };
+/** Where the program came from, for a git host that builds the site: owner and name of its repository, and its commit. */
+function originOf(program: string): { readonly repository: string | null; readonly commit: string | null } {
+  const said = (...words: readonly string[]): string | null => {
+    const { status, stdout } = spawnSync('git', ['-C', program, ...words], { encoding: 'utf8' });
+    return status === 0 ? stdout.trim() : null;
+  };
+  const [, repository = null] =
+    /[/:]([\w.-]+\/[\w.-]+?)(?:\.git)?\/?$/.exec(said('remote', 'get-url', 'origin') ?? '') ?? [];
+  return { repository, commit: said('rev-parse', 'HEAD') };
 }
 
 /** The first file, with a note on each line in the keeper's words. */

@@ -1,7 +1,9 @@
-import { rm } from 'node:fs/promises';
-import { relative } from 'node:path';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
 import type { AstroInlineConfig } from 'astro';
+import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
+import type { LastingAddresses } from '../../catalogue/addresses.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { handOver } from '../../catalogue/handed-over.ts';
 import type { Problem } from '../../catalogue/problem.ts';
@@ -13,6 +15,8 @@ import { linkPhotographs } from '../../photographs/cache/link-photographs.ts';
 import type { PhotographRun } from '../../photographs/render/make-photographs.ts';
 import { makePhotographs } from '../../photographs/render/make-photographs.ts';
 import { formatRemarks } from '../../photographs/verify/remarks.ts';
+import { forwardPages, hostFiles } from '../../publish/host-files.ts';
+import type { Hosted } from '../../publish/host-files.ts';
 import { inspectBuilt } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
@@ -33,6 +37,8 @@ export type MadeSite = {
   readonly inspected: string;
   /** Its host and path on the web; null when it has no public address. */
   readonly address: string | null;
+  /** Pages that lead on from places where it stood before and which are not below this one. */
+  readonly outside: ReturnType<typeof forwardPages>['outside'];
 };
 
 /**
@@ -42,10 +48,10 @@ export type MadeSite = {
 export async function makeSite(
   { cabinet, address }: { readonly cabinet: MeantCabinet; readonly address: string | null },
   into: string,
-  mayNot: (records: Records) => string | null = () => null,
+  mayNot: (records: Records, folder: CabinetFolder) => string | null = () => null,
 ): Promise<Outcome<MadeSite>> {
   const { records, problems, folder } = await checkWhole(cabinet.at);
-  const refusal = mayNot(records);
+  const refusal = mayNot(records, folder);
   if (refusal !== null) return refuse(refusal);
   if (problems.length > 0)
     return refuse(
@@ -66,10 +72,15 @@ export async function makeSite(
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
   const grows = cacheFolder('growing', cabinet.at, into);
   await rm(grows, { recursive: true, force: true });
-  handOver({ records, photographs: pictures, hasAddress: isPublic });
+  const addresses = lastingAddresses(records, folder, today());
+  handOver({ records, photographs: pictures, hasAddress: isPublic, addresses });
+  const standsAt = isPublic ? `${origin}${base}` : null;
+  const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   try {
     await makePages({ site: origin, base, outDir: grows, cacheDir: cacheFolder('store', cabinet.at, into) });
     await linkPhotographs(pictures, grows);
+    const { inside } = forwardPages(hosted);
+    for (const { file, text } of [...inside, ...hostFiles(hosted)]) await putText(join(grows, file), text);
   } catch (error) {
     // A full disk gets its room back.
     await rm(grows, { recursive: true, force: true }).catch(() => undefined);
@@ -86,8 +97,35 @@ export async function makeSite(
     photographs,
     base,
     inspected,
-    address: isPublic ? `${origin}${base}` : null,
+    address: standsAt,
+    outside: forwardPages(hosted).outside,
   });
+}
+
+/** The day on this machine: what has changed since the site was last built is said to have changed on it. */
+export function today(): string {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
+/** Every address that was ever published, and where it leads now; null where it was withdrawn. */
+function whereAllLeads(
+  records: Records,
+  folder: CabinetFolder,
+  { moved, withdrawn, stoodAt }: LastingAddresses,
+): Pick<Hosted, 'leads' | 'unlisted' | 'stoodAt'> {
+  const leads = new Map<string, string | null>(['', ...pagesNow(records, folder).keys()].map((page) => [page, page]));
+  for (const [from, to] of Object.entries(moved)) leads.set(from, to);
+  for (const address of withdrawn) leads.set(address, null);
+  const unlisted = records.pieces
+    .filter(({ fields }) => fields.publish === 'unlisted')
+    .map(({ id }) => `pieces/${id}/`);
+  return { leads, unlisted: new Set(unlisted), stoodAt };
+}
+
+export async function putText(file: string, text: string): Promise<void> {
+  await mkdir(dirname(file), { recursive: true });
+  await writeFile(file, text);
 }
 
 /** Has Astro make the pages of the cabinet that was handed over. */

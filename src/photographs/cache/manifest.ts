@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Fault } from '../verify/faults.ts';
@@ -28,6 +29,32 @@ export type FacePictures = {
   /** How large the piece is in the photograph, and the photograph itself upright, in pixels. */
   readonly seen: { readonly piece: Extent; readonly photograph: Extent };
 };
+
+/**
+ * How wide a picture must be for the piece in it to have its true size: pictures keep a margin round the piece, and a piece that
+ * is not quite round takes its greatest diameter. In the units of `extent`, the piece's own.
+ */
+export function trueWidth(
+  { webp, jpeg, span }: FacePictures,
+  extent: { readonly width: number; readonly height: number },
+  isRound: boolean,
+): number {
+  const { width, height } = webp.at(-1) ?? jpeg;
+  const across = width * span.width;
+  return (width * extent.width) / (isRound ? Math.max(across, height * span.height) : across);
+}
+
+/** The picture of a piece's faces together, which it is shared by: its name; null where neither was photographed. */
+export function sharedFile(faces: readonly FacePictures[]): string | null {
+  const shown = facesShared(faces);
+  const made = shown.map(({ webp }) => webp.at(-1)?.file ?? '').join(' ');
+  return shown.length === 0 ? null : `together.${createHash('sha256').update(made).digest('hex').slice(0, 10)}.jpg`;
+}
+
+/** The faces that picture shows. */
+export function facesShared(faces: readonly FacePictures[]): readonly FacePictures[] {
+  return ['obverse', 'reverse'].flatMap((name) => faces.find(({ face }) => face === name) ?? []);
+}
 
 /** By the id of the piece. */
 export type PhotographManifest = Readonly<Record<string, readonly FacePictures[]>>;

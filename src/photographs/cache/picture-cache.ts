@@ -2,6 +2,7 @@ import { readdirSync, statSync } from 'node:fs';
 import { appendFile, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
+import { sharedFile } from './manifest.ts';
 import type { FacePictures, PhotographManifest } from './manifest.ts';
 
 /** What is known of a photograph without opening it. */
@@ -86,6 +87,9 @@ export function filesOf({ webp, jpeg }: FacePictures): readonly string[] {
   return [...webp, jpeg].map(({ file }) => file);
 }
 
+/** Where the pictures lie that sets and exhibits are shared by; no piece can have this name. */
+export const BOARDS = '_boards';
+
 /** Removes, of the files that are there, what no photograph stands behind any more, and what a run that was ended left half-written. */
 export async function prune(
   folder: string,
@@ -93,10 +97,12 @@ export async function prune(
   manifest: PhotographManifest,
 ): Promise<void> {
   for (const [name, files] of there) {
-    const kept = new Set((manifest[name] ?? []).flatMap(filesOf));
+    if (name === BOARDS) continue;
+    const faces = manifest[name] ?? [];
+    const kept = new Set([...faces.flatMap(filesOf), sharedFile(faces) ?? '']);
     for (const file of files)
       if (!kept.has(file) && !isBeingWritten(file)) await rm(join(folder, name, file), { force: true });
-    if (kept.size === 0) await rm(join(folder, name), { recursive: true, force: true });
+    if (faces.length === 0) await rm(join(folder, name), { recursive: true, force: true });
   }
   for (const file of await readdir(folder))
     if (file.endsWith(UNFINISHED) && !isBeingWritten(file)) await rm(join(folder, file), { force: true });

@@ -12,12 +12,12 @@ export const PICTURE_SETTINGS = {
   share: 1000,
 } as const;
 
-/** Where the making of a picture begins: everything it imports from this project decides what a picture looks like. */
-const BEGINNING = new URL('../render/make-face.ts', import.meta.url);
+/** Where the making of pictures begins: everything it imports from this project decides what a picture looks like. */
+const BEGINNINGS = ['../render/make-face.ts', '../render/share-board.ts'].map((file) => new URL(file, import.meta.url));
 
-/** The files that decide what a made picture looks like: the beginning, and all it imports from this project, in order. */
+/** The files that decide what a made picture looks like: the beginnings, and all they import from this project, in order. */
 export async function decidingFiles(): Promise<readonly URL[]> {
-  const found = new Map<string, URL>([[BEGINNING.href, BEGINNING]]);
+  const found = new Map(BEGINNINGS.map((file) => [file.href, file]));
   for (const file of found.values())
     for (const [, path = ''] of (await readFile(file, 'utf8')).matchAll(
       /^(?:import (?!type )|export |\} ).*from '(\.[^']+)';$/gm,

@@ -15,8 +15,14 @@ import {
   seenOf,
   writeIndex,
   writeManifest,
+  writeWhole,
 } from '../cache/picture-cache.ts';
+import { known } from '../../catalogue/schema/fields.ts';
+import { sizeSpan } from '../../core/measures/parse-size.ts';
+import { shareBoard } from './share-board.ts';
+import type { LaidPicture } from './share-board.ts';
 import { makeFace } from './make-face.ts';
+import { facesShared, sharedFile, trueWidth } from '../cache/manifest.ts';
 import type { FacePictures, PhotographManifest } from '../cache/manifest.ts';
 import { settingsName } from '../cache/picture-settings.ts';
 import type { PhotographRemark } from '../verify/remarks.ts';
@@ -36,6 +42,8 @@ type Wanted = { readonly id: string; readonly picture: Picture; readonly request
 type Place = { readonly cabinet: string; readonly folder: string; readonly recipe: string };
 
 const AT_ONCE = 2;
+/** Pixels across from which a face fills its half of a shared picture well. */
+const FINE_ENOUGH = 480;
 
 /**
  * Makes the pictures of every piece that is published into a folder, and the manifest that names them.
@@ -78,7 +86,8 @@ export async function makePhotographs(
   };
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
   const manifest = manifestOf(wanted, after);
-  await prune(folder, made === 0 ? there : madeFiles(folder), manifest);
+  const shared = await shareAll(published, manifest, folder, there);
+  await prune(folder, made + shared === 0 ? there : madeFiles(folder), manifest);
   // In the order of the pieces, however the work was shared.
   const inOrder = wanted.flatMap(({ picture: { file } }) =>
     after[file] === undefined ? [] : [[file, after[file]] as const],
@@ -91,6 +100,39 @@ export async function makePhotographs(
     problems: orderProblems(problems),
     remarks: photographRemarks(published, manifest),
   };
+}
+
+/** Makes the pictures that pieces are shared by and which are not there yet; how many. */
+async function shareAll(
+  pieces: readonly FiledPiece[],
+  manifest: PhotographManifest,
+  folder: string,
+  there: ReadonlyMap<string, ReadonlySet<string>>,
+): Promise<number> {
+  const wanting = pieces.flatMap((piece) => {
+    const faces = manifest[piece.id] ?? [];
+    const name = sharedFile(faces);
+    return name === null || there.get(piece.id)?.has(name) === true ? [] : [{ piece, name, faces: facesShared(faces) }];
+  });
+  const waiting = wanting.values();
+  const worker = async (): Promise<void> => {
+    for (const { piece, name, faces } of waiting) {
+      const size = known(piece.fields.diameter ?? null);
+      const extent = size === null ? null : sizeSpan(size);
+      const laid = faces.map((face): LaidPicture => {
+        const { file, width, height } =
+          face.webp.find((one) => one.width >= FINE_ENOUGH) ?? face.webp.at(-1) ?? face.jpeg;
+        const wide = trueWidth(face, extent ?? { width: 1, height: 1 }, (size?.shape ?? 'round') === 'round');
+        return { file: join(folder, piece.id, file), wide, high: (wide * height) / width };
+      });
+      await writeWhole(
+        join(folder, piece.id, name),
+        await shareBoard(laid, { largest: Infinity, hasRule: extent !== null }),
+      );
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, worker));
+  return wanting.length;
 }
 
 /** What was made, by piece. */

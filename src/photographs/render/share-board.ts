@@ -1,5 +1,6 @@
 import sharp from 'sharp';
 import type { OverlayOptions } from 'sharp';
+import { PICTURE_SETTINGS } from '../cache/picture-settings.ts';
 import { balancedRows } from '../locate/share-rows.ts';
 
 /** A made picture as it lies on a board: its file, and how wide and high the whole picture is in millimetres. */
@@ -22,11 +23,15 @@ const LARGEST = 16;
 
 /**
  * One picture of several pieces, on a board at one scale with a rule of its millimetres beneath; a JPEG that carries
- * nothing besides its pixels. At least one picture.
+ * nothing besides its pixels. At least one picture. `largest` is the most pixels a millimetre; without a rule, lengths may be
+ * in any unit.
  */
-export async function shareBoard(pictures: readonly LaidPicture[]): Promise<Buffer> {
+export async function shareBoard(
+  pictures: readonly LaidPicture[],
+  { largest, hasRule }: { readonly largest: number; readonly hasRule: boolean } = { largest: LARGEST, hasRule: true },
+): Promise<Buffer> {
   const room = { width: SHARED.width - 2 * MARGIN, height: SHARED.height - 2 * MARGIN - TICKS.ten };
-  const { rows, scale } = balancedRows(pictures, room, GAP, LARGEST);
+  const { rows, scale } = balancedRows(pictures, room, GAP, largest);
   const heights = rows.map((row) => Math.max(...row.map(({ high }) => high)) * scale);
   const free = (room.height - heights.reduce((sum, height) => sum + height, 0)) / (rows.length + 1);
   const laid: OverlayOptions[] = [];
@@ -43,8 +48,8 @@ export async function shareBoard(pictures: readonly LaidPicture[]): Promise<Buff
     top += height + free;
   }
   return sharp({ create: { ...SHARED, channels: 3, background: BOARD } })
-    .composite([...laid, { input: Buffer.from(rule(scale)), left: 0, top: 0 }])
-    .jpeg({ quality: 86, mozjpeg: true })
+    .composite(hasRule ? [...laid, { input: Buffer.from(rule(scale)), left: 0, top: 0 }] : laid)
+    .jpeg(PICTURE_SETTINGS.jpeg)
     .toBuffer();
 }
 
@@ -67,14 +72,13 @@ async function onBoard(
   for (let at = 0; at < dark.length; at += 4) dark.fill(0, at, at + 3);
   for (let at = 3; at < dark.length; at += 4) dark[at] = (dark[at] ?? 0) * SHADOW;
   const shadow = await sharp(dark, { raw })
-    .blur(Math.max(0.5, 0.3 * scale))
-    .png()
+    .blur(Math.max(0.5, Math.min(5, 0.3 * scale)))
+    .raw()
     .toBuffer();
-  const piece = await sharp(data, { raw }).png().toBuffer();
   const at = { left: Math.round(left), top: Math.round(top) };
   return [
-    { input: shadow, left: at.left, top: at.top + Math.round(0.15 * scale) },
-    { input: piece, ...at },
+    { input: shadow, raw, left: at.left, top: at.top + Math.round(Math.min(3, 0.15 * scale)) },
+    { input: data, raw, ...at },
   ];
 }
 

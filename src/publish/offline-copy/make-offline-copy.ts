@@ -1,5 +1,6 @@
 import { copyFile, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, sep } from 'node:path';
+import { plainPage } from '../host-files.ts';
 import { classicScript, dataScript } from './classic-script.ts';
 import type { HallPlan } from './places.ts';
 import { fileMeant, FRONT, placeInHall } from './places.ts';
@@ -32,7 +33,8 @@ export async function makeHallCopy(built: string, into: string, plan: HallPlan, 
       },
     });
   }
-  await writeFile(join(into, 'index.html'), movedTo(FRONT));
+  // A laptop that serves the folder looks for it by this name.
+  await writeFile(join(into, 'index.html'), plainPage(FRONT));
   await writeFile(join(into, 'READ-ME.txt'), readMe(shown));
   return measure(into);
 }
@@ -55,12 +57,6 @@ async function putFile(file: string, to: string, use: Use, { base, way, fontAt }
     await writeFile(to, json);
     await writeFile(`${to}.js`, dataScript(json));
   } else await copyFile(file, to);
-}
-
-/** A page that goes on to another: a laptop that serves the folder looks for it by this name. */
-function movedTo(page: string): string {
-  const policy = "default-src 'none'; base-uri 'none'; form-action 'none'";
-  return `<!doctype html><html lang="en"><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="referrer" content="no-referrer"><title>${page}</title><meta http-equiv="refresh" content="0; url=${page}"><p><a href="${page}">${page}</a></p></html>\n`;
 }
 
 async function filesOf(folder: string): Promise<readonly string[]> {

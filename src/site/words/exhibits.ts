@@ -30,8 +30,6 @@ export const exhibitWords = {
   abbreviations: 'Abbreviations',
   acknowledgements: 'Acknowledgements',
   toCite: 'Cite this exhibit',
-  cite: (keeper: string | null, title: string, cabinet: string) =>
-    `${keeper === null || keeper === '' ? '' : `${keeper}, `}“${title}”, an exhibit in ${cabinet}`,
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
   print: 'To print and set up',
   printSays: 'Title card, plan of the cases, labels, tickets and set-up list, in millimetres.',

@@ -79,7 +79,8 @@ export const pieceWords = {
   status: STATUS,
   recordedAs: (text: string) => `recorded as “${text}”`,
   unlisted: 'This page is not in any list of the cabinet. Someone gave you its address.',
-  moved: 'This piece has moved to a new address.',
+  pictureSays: (title: string, faces: readonly string[]) =>
+    `${title}: ${faces.length === 2 ? 'both faces at one scale' : `the ${faces[0] ?? 'piece'}`}.`,
   turn: 'Turn it over',
   turnBack: 'Turn it back',
   turned: (hours: number | null) =>
@@ -139,8 +140,6 @@ export const pieceWords = {
   spare: 'also fits (spare)',
   leftOut: 'is left out',
   displaced: (title: string) => `It replaced ${title}.`,
-  cite: (keeper: string, title: string, number: string, cabinet: string) =>
-    `${keeper === '' ? '' : `${keeper}, `}“${title}”, no. ${number}, in ${cabinet}`,
   previous: 'previous',
   next: 'next',
   linked: 'Linked data (JSON-LD)',

@@ -34,6 +34,8 @@ export const setsWords = {
     { mark: 'wanted', says: 'an empty well, as large as the pieces of the set mostly are' },
     { mark: 'excused', says: 'a dot: nothing can fill this place, and the reason is given' },
   ],
+  toCite: 'Cite this set',
+  pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
   marksTitle: 'The marks',
   grid: 'By two facts',
   gridSays: (rows: string, columns: string): string =>

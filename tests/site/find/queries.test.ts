@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { NO_ADDRESSES } from '../../../src/catalogue/addresses.ts';
 import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
@@ -10,7 +11,7 @@ import { wholeCabinet } from '../whole-cabinet.ts';
 
 // The demo cabinet, as a visitor finds it. What is expected is in the pieces' own files: dates, weights, references.
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
-handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true });
+handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
 const search = wordSearch(records);
 

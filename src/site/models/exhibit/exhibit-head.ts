@@ -1,7 +1,9 @@
 import { exhibitJsonLd } from '../../../publish/exhibit-json-ld.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { inFull, urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
+import { citationOf } from '../shared/citation.ts';
+import type { Citation } from '../shared/citation.ts';
 import type { PageHead } from '../shared/head.ts';
 import { sharingPictureSays } from './sharing-picture.ts';
 import type { ShownExhibit } from './shown-exhibit.ts';
@@ -23,9 +25,10 @@ export function headOf(shown: ShownExhibit, cabinet: Cabinet): PageHead {
 }
 
 /** How the exhibit is cited. */
-export function citationOf({ id, title, keeper }: ShownExhibit, { lists: { cabinet } }: Cabinet): string {
-  const cited = exhibitWords.cite(keeper, title, cabinet.title);
-  return hasPublicAddress() ? `${cited}, ${inFull(urls.exhibit(id))}` : `${cited}.`;
+export function exhibitCitation(shown: ShownExhibit, cabinet: Cabinet): Citation {
+  const { id, title, keeper } = shown;
+  const shows = piecesShown(shown).map(({ piece }) => urls.piece(piece.id));
+  return citationOf({ key: id, title, number: null, keeper, here: urls.exhibit(id), shows }, cabinet);
 }
 
 function linkedOf(shown: ShownExhibit, { lists: { cabinet } }: Cabinet, isPictured: boolean): object {

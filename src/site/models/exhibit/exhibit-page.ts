@@ -6,6 +6,7 @@ import { storyHtml } from '../../markdown.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { tied } from '../../words/no-break.ts';
+import type { Citation } from '../shared/citation.ts';
 import type { FaceView } from '../shared/face.ts';
 import { acrossClass, faceOf } from '../shared/face.ts';
 import { keeperLanguage } from '../shared/head.ts';
@@ -13,7 +14,7 @@ import type { Crumb, PageHead } from '../shared/head.ts';
 import { ticketLine } from '../shared/ticket.ts';
 import type { CaseFromAbove } from './case-from-above.ts';
 import { caseFromAbove } from './case-from-above.ts';
-import { citationOf, headOf } from './exhibit-head.ts';
+import { exhibitCitation, headOf } from './exhibit-head.ts';
 import { setCase } from './typeset-case.ts';
 import type { ShownCase, ShownExhibit, ShownGroup } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
@@ -66,7 +67,7 @@ export type ExhibitPage = {
   readonly abbreviations: readonly Abbreviation[];
   readonly books: readonly { readonly id: string; readonly heading: string; readonly books: readonly BookView[] }[];
   readonly acknowledgements: string | null;
-  readonly cite: string;
+  readonly cite: Citation;
   readonly forms: readonly FormLink[];
 };
 
@@ -89,7 +90,7 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
       { id: 'further', heading: exhibitWords.furtherReading, books: furtherReading.map(bookView) },
     ].filter(({ books }) => books.length > 0),
     acknowledgements,
-    cite: citationOf(shown, cabinet),
+    cite: exhibitCitation(shown, cabinet),
     forms: [
       {
         href: urls.exhibitPrint(exhibit.id),

@@ -1,19 +1,10 @@
-import { join } from 'node:path';
 import type { FacePictures } from '../../../photographs/cache/manifest.ts';
-import { handedOver } from '../../../catalogue/handed-over.ts';
-import type { LaidPicture } from '../../../photographs/render/share-board.ts';
-import { shareBoard } from '../../../photographs/render/share-board.ts';
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
-import { pictureWidth } from '../shared/sizes.ts';
+import { boardPicture, MOST_ON_BOARD } from '../shared/board-picture.ts';
 import type { ShownExhibit, ShownPiece } from './shown-exhibit.ts';
 import { shownExhibit } from './shown-exhibit.ts';
-
-/** As many pieces as can still be distinguished in a picture as small as a message shows it. */
-const MOST = 8;
-/** The made picture taken is this many pixels wide at least. */
-const FINE_ENOUGH = 400;
 
 type Chosen = { readonly piece: ShownPiece; readonly made: FacePictures };
 
@@ -25,7 +16,7 @@ export function sharedExhibits({ lists, ...rest }: Cabinet): readonly Exhibit[] 
 /** The picture itself: pieces of every group in turn, at one scale. */
 export async function sharingPicture(cabinet: Cabinet, exhibit: Exhibit): Promise<Buffer> {
   const chosen = chosenFor(shownExhibit(cabinet, exhibit), cabinet);
-  return shareBoard(chosen.map(laid));
+  return boardPicture(chosen.map(({ piece, made }) => ({ piece: piece.piece, made })));
 }
 
 /** What the picture shows, in words; null when there is none. */
@@ -47,15 +38,5 @@ function chosenFor(shown: ShownExhibit, { photographs }: Pick<Cabinet, 'photogra
     const made = photographs[piece.piece.id]?.find(({ face }) => face === piece.faces[0]);
     return made === undefined ? [] : [{ piece, made }];
   });
-  return pictured.slice(0, MOST).toSorted((a, b) => a.piece.key - b.piece.key);
-}
-
-function laid({ piece: { piece }, made }: Chosen): LaidPicture {
-  const picture = made.webp.find(({ width }) => width >= FINE_ENOUGH) ?? made.webp.at(-1) ?? made.jpeg;
-  const wide = pictureWidth(piece, made);
-  return {
-    file: join(handedOver().photographs, piece.id, picture.file),
-    wide,
-    high: (wide * picture.height) / picture.width,
-  };
+  return pictured.slice(0, MOST_ON_BOARD).toSorted((a, b) => a.piece.key - b.piece.key);
 }

@@ -2,14 +2,17 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { loadCabinet } from '../../cabinet.ts';
 import { storyHtml } from '../../markdown.ts';
-import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { urls } from '../../urls.ts';
 import type { CautionName } from '../../words/cautions.ts';
 import { capital } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
+import { facesShared, sharedFile } from '../../../photographs/cache/manifest.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
+import { citationOf } from '../shared/citation.ts';
+import type { Citation } from '../shared/citation.ts';
 import { cautionsOf } from '../shared/cautions.ts';
 import { relatedTo } from '../compare/worth-comparing.ts';
 import { acrossClass, faceOf } from '../shared/face.ts';
@@ -62,26 +65,14 @@ export type PiecePage = {
   readonly story: string;
   /** The language of title and story where it is not English. */
   readonly language: string | undefined;
-  readonly cite: string;
+  readonly cite: Citation;
   readonly files: readonly { readonly name: string; readonly to: string }[];
   readonly neighbours: Board | null;
 };
 
-type PiecePath = { params: { id: string }; props: { piece: PublicPiece; isFormer: boolean } };
-
-/** A path for every piece that has a page, listed or not, and for every id it had before. */
-export async function piecePaths(): Promise<PiecePath[]> {
-  const { pieces } = await loadCabinet();
-  return pieces.flatMap((piece) => [
-    { params: { id: piece.id }, props: { piece, isFormer: false } },
-    ...piece.formerly.map((id) => ({ params: { id }, props: { piece, isFormer: true } })),
-  ]);
-}
-
-/** What stands at an old id: where the piece is now. */
-export function movedPageOf({ id, title, listed }: PublicPiece): { head: PageHead } {
-  const here = urls.piece(id);
-  return { head: { title, here, movedTo: here, unlisted: !listed } };
+/** A path for every piece that has a page, listed or not. */
+export async function piecePaths(): Promise<{ params: { id: string }; props: { piece: PublicPiece } }[]> {
+  return (await loadCabinet()).pieces.map((piece) => ({ params: { id: piece.id }, props: { piece } }));
 }
 
 /** Everything the page of a piece shows. */
@@ -111,21 +102,39 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
     cautions: cautionsOf(piece),
     story: storyHtml(piece.story),
     language: keeperLanguage(cabinet),
-    cite: citationOf(piece, cabinet),
+    cite: citationOf(
+      {
+        key: piece.id,
+        title: piece.title,
+        number: piece.number,
+        keeper: cabinet.lists.cabinet.keeper,
+        here: urls.piece(piece.id),
+      },
+      cabinet,
+    ),
     files: filesOf(piece, cabinet),
     neighbours: await neighboursOf(piece, cabinet),
   };
 }
 
 function headOf(piece: PublicPiece, cabinet: Cabinet): PageHead {
-  const shared = cabinet.photographs[piece.id]?.[0]?.jpeg.file;
+  const faces = cabinet.photographs[piece.id] ?? [];
+  const shared = sharedFile(faces);
   return {
     title: piece.title,
     description: descriptionOf(piece),
     here: urls.piece(piece.id),
     trail: [{ name: siteWords.pieces, href: urls.pieces() }],
     unlisted: !piece.listed,
-    ...(shared === undefined ? {} : { picture: urls.photograph(piece.id, shared) }),
+    ...(shared === null
+      ? {}
+      : {
+          picture: urls.photograph(piece.id, shared),
+          pictureSays: pieceWords.pictureSays(
+            piece.title,
+            facesShared(faces).map(({ face }) => face),
+          ),
+        }),
     ...(piece.listed ? { linked: linkedData(cabinet, piece) } : {}),
   };
 }
@@ -151,11 +160,6 @@ function besideOf(piece: PublicPiece, { listed }: Cabinet): PiecePage['beside'] 
 function creditsOf({ pictures }: PublicPiece): readonly string[] {
   const all = pictures.flatMap(({ by, licence }) => (by === null ? [] : [pieceWords.photographs(by, licence)]));
   return [...new Set(all)];
-}
-
-function citationOf(piece: PublicPiece, { lists: { cabinet } }: Cabinet): string {
-  const cited = pieceWords.cite(cabinet.keeper, piece.title, piece.number, cabinet.title);
-  return hasPublicAddress() ? `${cited}, ${inFull(urls.piece(piece.id))}` : `${cited}.`;
 }
 
 function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePage['files'] {

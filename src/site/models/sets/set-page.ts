@@ -5,6 +5,8 @@ import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { setsWords } from '../../words/sets.ts';
 import { gather } from '../shared/gather.ts';
+import { citationOf } from '../shared/citation.ts';
+import type { Citation } from '../shared/citation.ts';
 import type { PageHead } from '../shared/head.ts';
 import { gridShown } from './set-grid.ts';
 import type { GridShown } from './set-grid.ts';
@@ -12,6 +14,7 @@ import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
 import type { Link, PlaceShown } from './place-shown.ts';
 import { historyChart } from './set-history.ts';
 import type { HistoryChart } from './set-history.ts';
+import { setOnBoard, setPictureSays } from './set-picture.ts';
 import { setStatesOf } from './set-states-of.ts';
 
 /** Pieces of which the same is to be said. */
@@ -45,6 +48,7 @@ export type SetPage = {
   readonly leftOut: readonly Told[];
   readonly wanted: readonly string[];
   readonly history: HistoryChart | null;
+  readonly cite: Citation;
 };
 
 /** Every set by its id, for the addresses of its pages. */
@@ -62,8 +66,10 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     because: one.because,
   }));
   const count = countWords.filled(state.filled, state.of);
+  const pictureSays = setPictureSays(setOnBoard(cabinet, id));
   return {
     head: {
+      ...(pictureSays === null ? {} : { picture: urls.setPicture(id), pictureSays }),
       title: state.title,
       description: `${count}: ${tallyInWords(state)}.`,
       here: urls.set(id),
@@ -92,7 +98,18 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     leftOut: told(cabinet, state.leftOut),
     wanted: state.wanted.map(({ label }) => label),
     history: historyChart(state),
+    cite: setCitation(cabinet, state),
   };
+}
+
+/** A set changes when its file does, and when one of its pieces does. */
+function setCitation(cabinet: Cabinet, { id, title, places, spares }: SetState): Citation {
+  const pieces = [...places.flatMap(({ piece }) => piece ?? []), ...spares.map(({ piece }) => piece)];
+  const { keeper } = cabinet.lists.cabinet;
+  return citationOf(
+    { key: id, title, number: null, keeper, here: urls.set(id), shows: pieces.map(urls.piece) },
+    cabinet,
+  );
 }
 
 /** A set's file and how far it has come. The pages are made from the list of sets, so it is there. */

@@ -1,5 +1,6 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
+import { trueWidth } from '../../../photographs/cache/manifest.ts';
 import type { FacePictures } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 
@@ -46,15 +47,7 @@ function digitClasses(name: string, millimetres: number): string {
     .join(' ');
 }
 
-/**
- * How wide a picture must be for the piece in it to have its true size: pictures keep a margin round the piece,
- * and a piece that is not quite round takes its greatest diameter.
- */
+/** How many millimetres wide a picture must be for the piece in it to have its true size. */
 export function pictureWidth(piece: PublicPiece, picture: FacePictures): number {
-  const extent = extentOf(piece) ?? UNMEASURED;
-  const { width, height } = picture.webp.at(-1) ?? picture.jpeg;
-  const across = width * picture.span.width;
-  const down = height * picture.span.height;
-  const perPixel = isRound(piece) ? extent.width / Math.max(across, down) : extent.width / across;
-  return Math.round(width * perPixel * 10) / 10;
+  return Math.round(trueWidth(picture, extentOf(piece) ?? UNMEASURED, isRound(piece)) * 10) / 10;
 }
