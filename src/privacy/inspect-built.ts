@@ -17,7 +17,8 @@ import type { Records } from '../catalogue/records.ts';
 import { segmentsOf } from './picture-segments.ts';
 
 const PICTURE = /\.(jpe?g|png|webp|avif|gif|tiff?|hei[cf])$/i;
-const TEXT = /\.(html|css|m?js|json|csv|xml|txt|svg|webmanifest|ics|map)$|(?:^|\/)(?:\.nojekyll|_headers|_redirects)$/i;
+const TEXT =
+  /\.(html|css|m?js|json|jsonld|csv|xml|txt|svg|webmanifest|ics|map)$|(?:^|\/)(?:\.nojekyll|_headers|_redirects)$/i;
 /** A picture written into a text, in base 64 (RFC 2397). */
 const WITHIN_TEXT = /data:image\/(?!svg)[a-z+.-]+(?:;[a-z]+=[^;,]*)*;base64,([A-Za-z0-9+/=]*)/gi;
 /** The forms of an exhibit that are printed without the keeper's name, and the page their codes lead to. */

@@ -1,3 +1,5 @@
+import { CONTEXT } from './json-ld.ts';
+
 /** What the linked record of an exhibit says; every address is absolute. */
 export type LinkedExhibit = {
   readonly page: string;
@@ -6,6 +8,8 @@ export type LinkedExhibit = {
   /** Whose exhibit it is; null when it is shown without a name. */
   readonly keeper: string | null;
   readonly language: string;
+  /** The address of the licence of the texts; null where none is stated, or in other words. */
+  readonly licence: string | null;
   readonly picture: string | null;
   readonly pieces: readonly { readonly page: string; readonly title: string; readonly number: string }[];
   /** The books it rests on, as a list of books gives them. */
@@ -18,9 +22,9 @@ export type LinkedExhibit = {
  * Source: schema.org Collection, CreativeWork (abstract, citation, creditText, hasPart, isPartOf).
  */
 export function exhibitJsonLd(exhibit: LinkedExhibit): object {
-  const { page, title, scope, keeper, language, picture, pieces, books, collection } = exhibit;
+  const { page, title, scope, keeper, language, licence, picture, pieces, books, collection } = exhibit;
   return {
-    '@context': 'https://schema.org',
+    '@context': CONTEXT,
     '@type': 'Collection',
     '@id': page,
     url: page,
@@ -28,6 +32,7 @@ export function exhibitJsonLd(exhibit: LinkedExhibit): object {
     ...(scope === null ? {} : { abstract: scope }),
     ...(keeper === null ? {} : { creditText: keeper }),
     inLanguage: language,
+    ...(licence === null ? {} : { license: licence }),
     ...(picture === null ? {} : { image: picture }),
     collectionSize: pieces.length,
     hasPart: pieces.map((piece) => ({

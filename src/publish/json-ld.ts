@@ -11,9 +11,22 @@ export type LinkedAddresses = {
   readonly pictures: readonly string[];
   readonly ruler: (id: string) => string;
   readonly mint: (id: string) => string;
+  readonly type: (series: string, id: string) => string;
   /** The same ruler, mint or denomination in other catalogues, by its id here. */
   readonly sameAs: (list: 'rulers' | 'mints' | 'denominations', id: string) => readonly string[];
 };
+
+/** The words of linked data here; `compared` is a member for our own pages, and no statement. */
+export const CONTEXT = [
+  'https://schema.org',
+  {
+    nmo: 'http://nomisma.org/ontology#',
+    dcterms: 'http://purl.org/dc/terms/',
+    edtf: 'http://id.loc.gov/datatypes/edtf/',
+    skos: 'http://www.w3.org/2004/02/skos/core#',
+    compared: null,
+  },
+] as const;
 
 export type LinkedCollection = {
   readonly title: string;
@@ -43,16 +56,8 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
   const place = mint === undefined ? undefined : entity(at.mint(mint.id), mint.name, at.sameAs('mints', mint.id));
   const hasDesign = (side: PublicPiece['obverse']): string[] => (side?.design === undefined ? [] : [side.design]);
   return drop({
-    '@context': [
-      'https://schema.org',
-      {
-        nmo: 'http://nomisma.org/ontology#',
-        dcterms: 'http://purl.org/dc/terms/',
-        edtf: 'http://id.loc.gov/datatypes/edtf/',
-        compared: null,
-      },
-    ],
-    '@type': 'VisualArtwork',
+    '@context': CONTEXT,
+    '@type': ['VisualArtwork', 'nmo:NumismaticObject'],
     '@id': at.page,
     url: at.page,
     identifier: piece.number,
@@ -82,6 +87,9 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
         ? undefined
         : drop({ name: denomination.name, sameAs: at.sameAs('denominations', denomination.id) }),
     'nmo:hasMaterial': isCertain(piece, 'metal') ? wordOf(piece.metal) : undefined,
+    'nmo:hasTypeSeriesItem': piece.types
+      .filter(({ sure }) => sure === 'certain')
+      .map(({ series, id }) => ({ '@id': at.type(series, id) })),
     'nmo:hasAxis': piece.axis?.hours ?? undefined,
     'nmo:hasObverse': sideOf(piece.obverse),
     'nmo:hasReverse': sideOf(piece.reverse),
@@ -118,7 +126,8 @@ function sideOf(side: PublicPiece['obverse']): object | undefined {
   return drop({ 'nmo:hasLegend': side.legend?.text, description: side.design });
 }
 
-function drop(facts: Readonly<Record<string, unknown>>): object {
+/** Facts without those that are not known. */
+export function drop(facts: Readonly<Record<string, unknown>>): object {
   return Object.fromEntries(
     Object.entries(facts).filter(([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0)),
   );

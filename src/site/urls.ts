@@ -57,6 +57,8 @@ export const urls = {
   data: (): string => at('data/'),
   piecesJson: (): string => at('data/pieces.json'),
   piecesCsv: (): string => at('data/pieces.csv'),
+  /** Everything as linked data. */
+  linkedWhole: (): string => at('data/catalogue.jsonld'),
   searchJson: (): string => at('data/search.json'),
   setJson: (id: string): string => at(`data/sets/${id}.json`),
   /** A piece as linked data, and what is laid of it for comparing. */

@@ -14,6 +14,9 @@ export const openDataWords = {
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
     'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
+  linkedWhole: 'catalogue.jsonld',
+  linkedWholeSays:
+    'Pieces, rulers, mints, denominations, types, sets and exhibits as linked data in one file (JSON-LD, in the terms of schema.org and of Nomisma’s ontology).',
   feed: 'feed.xml',
   feedSays: 'The pieces added last, for a feed reader (RSS 2.0).',
   sitemap: 'sitemap.xml',

@@ -1,3 +1,4 @@
+import { licenceAddress } from '../../../publish/licences.ts';
 import { exhibitJsonLd } from '../../../publish/exhibit-json-ld.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { inFull, urls } from '../../urls.ts';
@@ -20,7 +21,7 @@ export function headOf(shown: ShownExhibit, cabinet: Cabinet): PageHead {
     trail: [{ name: exhibitWords.title, href: urls.exhibits() }],
     ...(scope === null ? {} : { description: scope }),
     ...(says === null ? {} : { picture: urls.exhibitPicture(id), pictureSays: says }),
-    linked: linkedOf(shown, cabinet, says !== null),
+    linked: linkedExhibit(shown, cabinet),
   };
 }
 
@@ -31,7 +32,8 @@ export function exhibitCitation(shown: ShownExhibit, cabinet: Cabinet): Citation
   return citationOf({ key: id, title, number: null, keeper, here: urls.exhibit(id), shows }, cabinet);
 }
 
-function linkedOf(shown: ShownExhibit, { lists: { cabinet } }: Cabinet, isPictured: boolean): object {
+/** The exhibit as linked data. */
+export function linkedExhibit(shown: ShownExhibit, { photographs, lists: { cabinet } }: Cabinet): object {
   const { id, title, scope, keeper, bibliography } = shown;
   return exhibitJsonLd({
     page: inFull(urls.exhibit(id)),
@@ -39,7 +41,8 @@ function linkedOf(shown: ShownExhibit, { lists: { cabinet } }: Cabinet, isPictur
     scope,
     keeper,
     language: cabinet.language,
-    picture: isPictured ? inFull(urls.exhibitPicture(id)) : null,
+    licence: licenceAddress(cabinet.licence?.texts ?? ''),
+    picture: sharingPictureSays(shown, { photographs }) !== null ? inFull(urls.exhibitPicture(id)) : null,
     pieces: piecesShown(shown).map(({ piece }) => ({
       page: inFull(urls.piece(piece.id)),
       title: piece.title,

@@ -1,12 +1,12 @@
 import type { SetState } from '../../../core/sets/set-state.ts';
 import { loadCabinet } from '../../cabinet.ts';
+import { sharedFile } from '../../../photographs/cache/manifest.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { homeWords } from '../../words/home.ts';
 import { tied } from '../../words/no-break.ts';
 import type { Board } from '../shared/board.ts';
-import { altOf } from '../shared/alt.ts';
 import { boardOf } from '../shared/board.ts';
 import type { CaseFromAbove } from '../exhibit/case-from-above.ts';
 import { caseFromAbove } from '../exhibit/case-from-above.ts';
@@ -15,6 +15,7 @@ import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../exhibit/shown-exhibit.ts';
 import { setCase } from '../exhibit/typeset-case.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
+import { linkedHomeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
 
@@ -54,6 +55,7 @@ export async function homePageOf(): Promise<HomePage> {
     head: {
       title: cabinet.title,
       here: urls.home(),
+      linked: linkedHomeOf(house),
       ...(about === null ? {} : { description: about.first }),
       ...sharedBy(house, exhibit),
     },
@@ -95,10 +97,11 @@ async function newestOf({ listed, photographs }: Cabinet): Promise<Board> {
 function sharedBy(house: Cabinet, exhibit: ShownExhibit | null): Pick<PageHead, 'picture' | 'pictureSays'> {
   const says = exhibit === null ? null : sharingPictureSays(exhibit, house);
   if (exhibit !== null && says !== null) return { picture: urls.exhibitPicture(exhibit.id), pictureSays: says };
-  const newest = house.listed.findLast(({ id }) => house.photographs[id] !== undefined);
-  const made = newest === undefined ? undefined : house.photographs[newest.id]?.[0];
-  if (newest === undefined || made === undefined) return {};
-  return { picture: urls.photograph(newest.id, made.jpeg.file), pictureSays: altOf(newest, made.face) };
+  const newest = house.listed.findLast(({ id }) => sharedFile(house.photographs[id] ?? []) !== null);
+  const file = newest === undefined ? null : sharedFile(house.photographs[newest.id] ?? []);
+  return newest === undefined || file === null
+    ? {}
+    : { picture: urls.photograph(newest.id, file), pictureSays: newest.title };
 }
 
 function inTwo(text: string): { readonly first: string; readonly rest: string } {

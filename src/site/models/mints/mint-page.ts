@@ -10,6 +10,8 @@ import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
+import { linkedMintOf } from '../open-data/linked-lists.ts';
+import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { identifiersOf } from '../shared/identifiers.ts';
 import type { Identifier } from '../shared/identifiers.ts';
@@ -60,6 +62,7 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
       title: fields.name,
       description: `${fields.name}: ${countWords.piecesIfAny(pieces.length)}.`,
       here: urls.mint(id),
+      ...linkedHead(linkedMintOf(cabinet, id)),
       trail: [{ name: mintsWords.title, href: urls.mints() }],
     },
     name: fields.name,

@@ -19,6 +19,7 @@ export function linkedData(cabinet: Cabinet, piece: PublicPiece): object {
     pictures: picturesOf(cabinet, piece).map(({ address }) => address),
     ruler: (id: string) => inFull(urls.ruler(id)),
     mint: (id: string) => inFull(urls.mint(id)),
+    type: (series: string, id: string) => inFull(urls.type(series, id)),
     sameAs: (list: 'rulers' | 'mints' | 'denominations', id: string) =>
       sameAs(cabinet.lists[list][id]?.fields.identifiers),
   };

@@ -37,6 +37,7 @@ export function openData(cabinet: Cabinet): OpenData {
     files: [
       { name: w.piecesJson, href: urls.piecesJson(), says: w.piecesJsonSays(cabinet.listed.length) },
       { name: w.piecesCsv, href: urls.piecesCsv(), says: w.piecesCsvSays },
+      { name: w.linkedWhole, href: urls.linkedWhole(), says: w.linkedWholeSays },
       { name: w.feed, href: urls.feed(), says: w.feedSays },
       { name: w.sitemap, href: urls.sitemap(), says: w.sitemapSays },
     ],

@@ -8,6 +8,8 @@ import { rulersWords } from '../../words/rulers.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
 import { gapsIn } from './gaps.ts';
+import { linkedRulerOf } from '../open-data/linked-lists.ts';
+import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { identifiersOf } from '../shared/identifiers.ts';
 import type { Identifier } from '../shared/identifiers.ts';
@@ -70,6 +72,7 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
       title: fields.name,
       description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${countWords.piecesIfAny(all.length)}.`,
       here: urls.ruler(id),
+      ...linkedHead(linkedRulerOf(cabinet, id)),
       trail: [{ name: rulersWords.title, href: urls.rulers() }],
     },
     name: fields.name,

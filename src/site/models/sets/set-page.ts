@@ -7,6 +7,8 @@ import { setsWords } from '../../words/sets.ts';
 import { gather } from '../shared/gather.ts';
 import { citationOf } from '../shared/citation.ts';
 import type { Citation } from '../shared/citation.ts';
+import { linkedSetOf } from '../open-data/linked-lists.ts';
+import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { gridShown } from './set-grid.ts';
 import type { GridShown } from './set-grid.ts';
@@ -73,6 +75,7 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
       title: state.title,
       description: `${count}: ${tallyInWords(state)}.`,
       here: urls.set(id),
+      ...linkedHead(linkedSetOf(cabinet, id)),
       trail: [{ name: setsWords.title, href: urls.sets() }],
     },
     id,

@@ -30,6 +30,11 @@ export type PageHead = {
   readonly linked?: object;
 };
 
+/** Linked data of a page, where there are any. */
+export function linkedHead(linked: object | undefined): Pick<PageHead, 'linked'> {
+  return linked === undefined ? {} : { linked };
+}
+
 /** Everything the frame of a page holds. */
 export type Frame = {
   readonly language: string;

@@ -3,6 +3,8 @@ import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
+import { linkedSeriesOf } from '../open-data/linked-lists.ts';
+import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import type { Link } from '../sets/place-shown.ts';
@@ -44,6 +46,7 @@ export async function seriesPage(cabinet: Cabinet, id: string): Promise<SeriesPa
       title: series.fields.title,
       description: `${says}.`,
       here: urls.series(id),
+      ...linkedHead(linkedSeriesOf(cabinet, id)[0]),
       trail: seriesTrail(series, false) ?? [],
     },
     title: series.fields.title,

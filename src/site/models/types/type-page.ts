@@ -19,6 +19,7 @@ import { row } from '../piece/row.ts';
 import type { Row } from '../piece/row.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
+import { linkedTypeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import type { Link } from '../sets/place-shown.ts';
@@ -64,6 +65,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
       title: `${type.label} · ${series.fields.title}`,
       description: `${type.label}: ${typesWords.here(pieces.length)}.`,
       here: urls.type(seriesId, id),
+      linked: linkedTypeOf(cabinet, seriesId, id),
       trail: [
         ...(seriesTrail(series, true) ?? []),
         ...above.map((one) => ({ name: one.label, href: urls.type(seriesId, one.id) })),
