@@ -1,6 +1,7 @@
 import { known } from '../catalogue/schema/fields.ts';
 import { PIECE_ROWS } from '../catalogue/fields/piece-fields.ts';
 import type { PieceRows } from '../catalogue/fields/piece-fields.ts';
+import { sizeSpan } from '../core/measures/parse-size.ts';
 import type { Bound } from '../core/dating/dating.ts';
 import type { PublicPiece } from './public-piece.ts';
 
@@ -48,10 +49,13 @@ export const DATA_ROWS: readonly DataRow[] = Object.entries(PIECE_ROWS).flatMap(
 
 /**
  * The public facts of a piece in the words the keeper wrote, with what was computed: `dating` in astronomical years,
- * `afterType` (the fields that are not its own word but its type's), `eras` by scheme, `grade` and `fine` (grams) as intervals. Facts not recorded are left out.
+ * `afterType` (the fields that are not its own word but its type's), `eras` by scheme, `grade` and `fine` (grams) as intervals,
+ * `grams` and `millimetres` as numbers. Facts not recorded are left out.
  */
 export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
   const dated = known(piece.date);
+  const size = known(piece.size);
+  const extent = size === null ? null : sizeSpan(size);
   const told = DATA_ROWS.map(({ fact, shown, within, print }) => {
     const held: unknown = piece[shown];
     return [fact, written(within === undefined ? held : partOf(held, within), print)] as const;
@@ -66,6 +70,8 @@ export function publicFacts(piece: PublicPiece, address: string): PublicFacts {
     eras: piece.eras,
     grade: piece.grade === null || piece.grade.low === null ? null : { low: piece.grade.low, high: piece.grade.high },
     fine: piece.fineGrams,
+    grams: known(piece.weight)?.grams ?? null,
+    millimetres: extent === null ? null : { width: extent.width, height: extent.height },
   }) as PublicFacts;
 }
 

@@ -59,6 +59,8 @@ export const urls = {
   piecesCsv: (): string => at('data/pieces.csv'),
   /** Everything as linked data. */
   linkedWhole: (): string => at('data/catalogue.jsonld'),
+  piecesSchema: (): string => at('data/pieces.schema.json'),
+  piecesCsvMetadata: (): string => at('data/pieces.csv-metadata.json'),
   searchJson: (): string => at('data/search.json'),
   setJson: (id: string): string => at(`data/sets/${id}.json`),
   /** A piece as linked data, and what is laid of it for comparing. */

@@ -3,6 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stringify } from 'yaml';
+import { FILE_KINDS, jsonSchemaOf } from '../../catalogue/schema/json-schemas.ts';
 import { startersOf } from './starters.ts';
 import type { NewFile } from './starters.ts';
 
@@ -63,6 +64,10 @@ export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly
     { file: 'cabinet.yaml', text: cabinetFile(answers) },
     reference,
     ...startersOf({ folder: PROGRAM, version }),
+    ...FILE_KINDS.map((kind) => ({
+      file: `.schemas/${kind}.json`,
+      text: `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`,
+    })),
     ...named,
     ...lent,
   ];
@@ -86,6 +91,7 @@ function cabinetFile({ title, keeper, language, currency, address }: FirstAnswer
       .trimEnd()
       .padEnd(44)} # ${note}`;
   return [
+    '# yaml-language-server: $schema=.schemas/cabinet.json',
     line('title', title, 'the name of the site'),
     line('keeper', keeper, 'your public name: a first name, initials or a club will do'),
     line('language', language, 'the language of your texts: en, de, fr, nl'),

@@ -14,6 +14,10 @@ export const openDataWords = {
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
     'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
+  piecesSchema: 'pieces.schema.json',
+  piecesSchemaSays: 'What pieces.json may hold, field by field (JSON Schema).',
+  piecesCsvMetadata: 'pieces.csv-metadata.json',
+  piecesCsvMetadataSays: 'What each column of pieces.csv holds (CSV on the Web).',
   linkedWhole: 'catalogue.jsonld',
   linkedWholeSays:
     'Pieces, rulers, mints, denominations, types, sets and exhibits as linked data in one file (JSON-LD, in the terms of schema.org and of Nomisma’s ontology).',
@@ -40,6 +44,8 @@ export const openDataWords = {
       'grade',
       'Lowest and highest step on the numeric scale that the words may mean; left out where a piece is not graded.',
     ],
+    ['grams', 'The weight as a number; left out where it is not recorded.'],
+    ['millimetres', 'The size as two numbers, across and down.'],
     ['fine', 'Grams of fine metal, lowest and highest; left out where weight or fineness is not known.'],
   ],
   notHere: 'Not included: prices, storage, sellers, exact find spots, and pieces the keeper does not publish.',

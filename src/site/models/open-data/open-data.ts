@@ -37,6 +37,8 @@ export function openData(cabinet: Cabinet): OpenData {
     files: [
       { name: w.piecesJson, href: urls.piecesJson(), says: w.piecesJsonSays(cabinet.listed.length) },
       { name: w.piecesCsv, href: urls.piecesCsv(), says: w.piecesCsvSays },
+      { name: w.piecesSchema, href: urls.piecesSchema(), says: w.piecesSchemaSays },
+      { name: w.piecesCsvMetadata, href: urls.piecesCsvMetadata(), says: w.piecesCsvMetadataSays },
       { name: w.linkedWhole, href: urls.linkedWhole(), says: w.linkedWholeSays },
       { name: w.feed, href: urls.feed(), says: w.feedSays },
       { name: w.sitemap, href: urls.sitemap(), says: w.sitemapSays },
