@@ -69,6 +69,63 @@ export function iiifManifest(
   };
 }
 
+/** An exhibit as a manifest wants it: its cases, their groups, and the faces each group shows. */
+export type IiifExhibit = {
+  readonly title: string;
+  readonly scope: string | null;
+  readonly cases: readonly {
+    readonly label: string;
+    readonly groups: readonly {
+      readonly title: string;
+      /** `name` tells the canvas from every other of the exhibit, in an address. */
+      readonly faces: readonly { readonly name: string; readonly title: string; readonly picture: IiifPicture }[];
+    }[];
+  }[];
+};
+
+/**
+ * A IIIF Presentation 3 manifest of an exhibit: a canvas for each face shown that was photographed, in the order of the exhibit,
+ * and ranges (§5.4) for its cases and their groups. A case or group without a picture has no range, for a range must not be empty.
+ */
+export function exhibitManifest(
+  exhibit: IiifExhibit,
+  at: { readonly manifest: string; readonly under: string; readonly page: string },
+  language: string,
+  words: { readonly by: string },
+): object {
+  const says = (text: string): object => ({ [language]: [text] });
+  const idOf = (name: string): string => `${at.under}${name}`;
+  const groups = exhibit.cases.map(({ groups: all }) => all.filter(({ faces }) => faces.length > 0));
+  const faces = groups.flat().flatMap((group) => group.faces);
+  const range = (id: string, label: object, items: readonly object[]): object => ({ id, type: 'Range', label, items });
+  const structures = exhibit.cases.flatMap(({ label }, number) => {
+    const id = idOf(`case-${number + 1}`);
+    const within = (groups[number] ?? []).map((group, index) =>
+      range(
+        `${id}/group-${index + 1}`,
+        says(group.title),
+        group.faces.map(({ name }) => ({ id: idOf(name), type: 'Canvas' })),
+      ),
+    );
+    return within.length === 0 ? [] : [range(id, says(label), within)];
+  });
+  return {
+    '@context': 'http://iiif.io/api/presentation/3/context.json',
+    id: at.manifest,
+    type: 'Manifest',
+    label: says(exhibit.title),
+    ...(exhibit.scope === null ? {} : { summary: says(exhibit.scope) }),
+    ...rightsOf(faces.map(({ picture }) => picture)),
+    homepage: [{ id: at.page, type: 'Text', label: says(exhibit.title), format: 'text/html' }],
+    ...thumbnailOf(faces[0]?.picture),
+    items: faces.map(({ name, title, picture }) => ({
+      ...canvasOf(picture, idOf(name), says, { en: [words.by] }),
+      label: says(title),
+    })),
+    structures,
+  };
+}
+
 function canvasOf(picture: IiifPicture, id: string, says: (text: string) => object, credit: object): object {
   const { address, width, height } = picture;
   const annotation = {

@@ -66,6 +66,8 @@ export const urls = {
   /** A piece as linked data, and what is laid of it for comparing. */
   pieceJson: (id: string): string => at(`data/pieces/${id}.json`),
   iiif: (id: string): string => at(`data/iiif/${id}/manifest.json`),
+  /** The pictures of an exhibit, by case and group. */
+  exhibitManifest: (id: string): string => at(`data/iiif/exhibits/${id}/manifest.json`),
   feed: (): string => at('data/feed.xml'),
   sitemap: (): string => at('data/sitemap.xml'),
   sitemapAtRoot: (): string => at('sitemap.xml'),

@@ -21,6 +21,9 @@ export const openDataWords = {
   linkedWhole: 'catalogue.jsonld',
   linkedWholeSays:
     'Pieces, rulers, mints, denominations, types, sets and exhibits as linked data in one file (JSON-LD, in the terms of schema.org and of Nomisma’s ontology).',
+  exhibitManifest: 'manifest.json',
+  exhibitManifestSays: (title: string) =>
+    `The pictures of the exhibit ${title}, by case and group, for picture viewers (IIIF).`,
   feed: 'feed.xml',
   feedSays: 'The pieces added last, for a feed reader (RSS 2.0).',
   sitemap: 'sitemap.xml',

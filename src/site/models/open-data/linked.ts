@@ -1,5 +1,6 @@
 import type { FacePictures } from '../../../photographs/cache/manifest.ts';
-import { iiifManifest } from '../../../publish/iiif.ts';
+import type { Exhibit } from '../../../catalogue/catalogue.ts';
+import { exhibitManifest, iiifManifest } from '../../../publish/iiif.ts';
 import type { IiifPicture } from '../../../publish/iiif.ts';
 import { jsonLd } from '../../../publish/json-ld.ts';
 import { sameAs } from '../../../publish/identifiers.ts';
@@ -7,7 +8,9 @@ import { licenceAddress } from '../../../publish/licences.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { inFull, urls } from '../../urls.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
 import { openDataWords } from '../../words/open-data.ts';
+import { shownExhibit } from '../exhibit/shown-exhibit.ts';
 import { altOf } from '../shared/alt.ts';
 import { extentOf, pictureWidth } from '../shared/sizes.ts';
 
@@ -39,6 +42,30 @@ export function manifestOf(cabinet: Cabinet, piece: PublicPiece): object | null 
     linked: inFull(urls.pieceJson(piece.id)),
   };
   return iiifManifest(piece, at, pictures, cabinet.lists.cabinet.language, openDataWords.manifestFacts);
+}
+
+/** The photographed faces of an exhibit for another viewer, by case and group; null where there are none. */
+export function exhibitManifestOf(cabinet: Cabinet, exhibit: Exhibit): object | null {
+  const shown = shownExhibit(cabinet, exhibit);
+  const cases = shown.cases.map((one) => ({
+    label: exhibitWords.caseName(one.number, one.title),
+    groups: one.groups.map((group) => ({
+      title: group.title,
+      faces: group.pieces.flatMap(({ key, piece, faces }) =>
+        faces.flatMap((face) => {
+          const picture = picturesOf(cabinet, piece).find((one) => one.face === face);
+          return picture === undefined
+            ? []
+            : [{ name: `piece-${key}-${face}`, title: `${piece.title}, ${face}`, picture }];
+        }),
+      ),
+    })),
+  }));
+  if (cases.every(({ groups }) => groups.every(({ faces }) => faces.length === 0))) return null;
+  const manifest = inFull(urls.exhibitManifest(exhibit.id));
+  const at = { manifest, under: manifest.replace(/[^/]*$/, ''), page: inFull(urls.exhibit(exhibit.id)) };
+  const { title, scope } = shown;
+  return exhibitManifest({ title, scope, cases }, at, cabinet.lists.cabinet.language, openDataWords.manifestFacts);
 }
 
 /** The listed pieces that have a manifest. */

@@ -2,7 +2,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
 import type { PageHead } from '../shared/head.ts';
-import { withManifest } from './linked.ts';
+import { exhibitManifestOf, withManifest } from './linked.ts';
 
 /** A file, where it lies and what it holds. */
 export type OpenFile = { readonly name: string; readonly href: string; readonly says: string };
@@ -40,6 +40,13 @@ export function openData(cabinet: Cabinet): OpenData {
       { name: w.piecesSchema, href: urls.piecesSchema(), says: w.piecesSchemaSays },
       { name: w.piecesCsvMetadata, href: urls.piecesCsvMetadata(), says: w.piecesCsvMetadataSays },
       { name: w.linkedWhole, href: urls.linkedWhole(), says: w.linkedWholeSays },
+      ...cabinet.lists.exhibits
+        .filter((exhibit) => exhibitManifestOf(cabinet, exhibit) !== null)
+        .map(({ id, fields }) => ({
+          name: w.exhibitManifest,
+          href: urls.exhibitManifest(id),
+          says: w.exhibitManifestSays(fields.title),
+        })),
       { name: w.feed, href: urls.feed(), says: w.feedSays },
       { name: w.sitemap, href: urls.sitemap(), says: w.sitemapSays },
     ],
