@@ -77,15 +77,19 @@ export async function askForPiece({
     if (flag === 'grade' && !/^not graded/.test(given) && said['grade-scale'] === undefined)
       answers['grade-scale'] = await askText('On whose scale?', { initial: 'uk' });
   }
-  const suggested = [[names.denomination, names.ruler].filter((name) => name !== undefined).join(' of '), names.mint]
-    .filter((name) => name !== undefined && name !== '')
-    .join(', ');
   answers['title'] ??= await askText('What shall it be called?', {
-    initial: suggested.charAt(0).toUpperCase() + suggested.slice(1),
+    initial: suggestedTitle(names),
     refuse: (given) => (given === '' ? 'A piece wants a title.' : null),
   });
   answers['story'] ??= await askText('Its story, in a few words? (you can write more in its file)');
   return answers;
+}
+
+/** `Penny of Edward I, York`, from what is known of it. */
+function suggestedTitle({ denomination, ruler, mint }: Partial<Record<Listed, string>>): string {
+  const what = [denomination, ruler].filter((name) => name !== undefined).join(' of ');
+  const title = [what, mint].filter((name) => name !== undefined && name !== '').join(', ');
+  return title.charAt(0).toUpperCase() + title.slice(1);
 }
 
 const NAMED: readonly (readonly [Listed, string])[] = [
