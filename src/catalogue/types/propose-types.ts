@@ -75,7 +75,8 @@ function factsIndex(types: Types): ReadonlyMap<string, readonly TypeName[]> {
 
 function factsKey({ ruler, denomination, kind }: TypeFacts): string | null {
   if (ruler === undefined || isBlank(ruler) || denomination === undefined || isBlank(denomination)) return null;
-  return `${ruler.join(' ')} ${denomination} ${kind ?? 'coin'}`;
+  // What an import could not name may well be a coin; a yes is wanted in any case.
+  return `${ruler.join(' ')} ${denomination} ${kind === undefined || kind === 'unknown' ? 'coin' : kind}`;
 }
 
 /** All types that share a piece's ruler and denomination; which of them contradict it is seen afterwards. */
