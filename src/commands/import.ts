@@ -23,7 +23,8 @@ import { chooseSheet, tellReading } from './import/choose-sheet.ts';
 import { mappingOf } from './import/mapping-of.ts';
 import { earlierImport } from './import/earlier-import.ts';
 import { importName, importPlaces, pathIn } from './import/place-of.ts';
-import { tellNames } from './import/tell-names.ts';
+import { tellNames, tellOffers } from './import/tell-names.ts';
+import { lentLists } from './import/lent-lists.ts';
 import { tellColumns } from './import/tell-columns.ts';
 import { tellPlan } from './import/tell-plan.ts';
 import { hasSameTexts, unreadCsv, writeImport } from './import/write-import.ts';
@@ -50,6 +51,7 @@ const HELP = `npm run import -- coins.xlsx       what a spreadsheet (CSV, TSV, X
   --targets               lists what a column may be read into, with a sentence and an example each
   --as coins              the name it was imported by before, when the file has another name now
   --undo                  takes back what the last import wrote
+  --lists                 takes rulers, mints, denominations and books of the same name from the lists that come with the program
   --yes                   takes the suggested mapping and the joined names as they are
   --cabinet DIR           another cabinet than content/
 
@@ -70,6 +72,7 @@ const { values, positionals, cabinet } = readWords(HELP, {
   as: { type: 'string' },
   undo: { type: 'boolean' },
   targets: { type: 'boolean' },
+  lists: { type: 'boolean' },
   yes: { type: 'boolean' },
   cabinet: { type: 'string' },
 });
@@ -150,6 +153,8 @@ const readBefore = async (): Promise<readonly BroughtIn[]> =>
   parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
 const before = await readBefore();
 const earlier = before.length === 0 ? await earlierImport(folder, rows.drafts) : null;
+const lent = await lentLists(cabinet.at);
+let takesOffers = values.lists === true;
 const planOn = (onto: CabinetFolder, earlierRows: readonly BroughtIn[]): ImportPlan =>
   planImport(
     {
@@ -160,10 +165,17 @@ const planOn = (onto: CabinetFolder, earlierRows: readonly BroughtIn[]): ImportP
       before: earlierRows,
       prefer: conflicts === 'sheet' || conflicts === 'file' ? conflicts : null,
       always: publish === null ? {} : { publish },
+      lent,
+      takesOffers,
     },
     onto,
   );
-const plan = planOn(folder, before);
+let plan = planOn(folder, before);
+if (plan.offers.length > 0 && !takesOffers && canAsk()) {
+  say(`\n${tellOffers(plan.offers, false)}`);
+  takesOffers = await askYesOrNo('Take these from the lists that come with the program?', true);
+  if (takesOffers) plan = planOn(folder, before);
+}
 
 say(`\nWhat each column becomes (change it in ${shownMapping}):\n${tellColumns(sheet, mapping, plan)}`);
 say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.unread))}`);
@@ -184,15 +196,23 @@ const names = formatNames(namesText, plan.questions);
 if (names !== null && names !== namesText) await writeWhole(pathIn(cabinet.at, places.names), names, PRIVATE_FILE);
 const named = tellNames(plan.questions, shown(places.names));
 if (named !== '') say(`\n${named}`);
+const offered = tellOffers(plan.offers, takesOffers);
+if (offered !== '') say(`\n${offered}`);
 
-const trial = await writeTrial(pathIn(cabinet.at, places.trial), {
-  sheet,
-  mapping,
-  plan,
-  before,
-  questions: [...asked, named, secrets],
-});
-say(`\nEvery row and what it becomes, to be read in a browser: ${relative(process.cwd(), trial)}`);
+// Two imports of one sheet at once would mix their pages.
+const trial = await changeCabinet(cabinet.at, { command: 'npm run import' }, async () =>
+  good(
+    await writeTrial(pathIn(cabinet.at, places.trial), {
+      sheet,
+      mapping,
+      plan,
+      before,
+      questions: [...asked, named, offered, secrets],
+    }),
+  ),
+);
+if (!trial.ok) endWith(trial.problem);
+say(`\nEvery row and what it becomes, to be read in a browser: ${relative(process.cwd(), trial.value)}`);
 
 const isLookedAt = values.yes === true || (!isNew && plan.questions.length === 0);
 const isSaid = values.write === true && isLookedAt;

@@ -1,3 +1,4 @@
+import type { Offer } from '../../import/names/lent-lists.ts';
 import type { NameQuestion } from '../../import/names/name.ts';
 
 /** Questions of a kind that are told; the rest is in the file. */
@@ -29,4 +30,17 @@ function inWords({ kind, id, spelled, uses, like }: NameQuestion): string {
     .slice(0, 3)
     .map((one) => `${one.name}, ${kind}/${one.id} (${one.uses === 0 ? 'no piece in this sheet' : one.uses})`);
   return `  ${kind}/${id}: ${spelled.join(', ')} (${pieces})${near.length === 0 ? '' : `; nearly ${near.join(' or ')}`}`;
+}
+
+/** The names that the lists which come with the program have, with what those files bring. */
+export function tellOffers(offers: readonly Offer[], isTaken: boolean): string {
+  if (offers.length === 0) return '';
+  const lines = offers
+    .slice(0, TOLD)
+    .map(({ file, name, says }) => `  ${file.replace('.yaml', '')}: ${name}${says === '' ? '' : ` (${says})`}`);
+  const more = offers.length > TOLD ? [`  … and ${offers.length - TOLD} more`] : [];
+  const title = isTaken
+    ? 'Taken from the lists that come with the program:'
+    : 'In the lists that come with the program, with reigns, coordinates and standards; add --lists to take them from there:';
+  return [title, ...lines, ...more].join('\n');
 }

@@ -10,6 +10,8 @@ import type { Draft, UnreadCell } from './draft.ts';
 import type { NameQuestion } from '../names/name.ts';
 import { joinSheet } from '../names/join-sheet.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
+import { offersFor } from '../names/lent-lists.ts';
+import type { Offer } from '../names/lent-lists.ts';
 import type { SaidOfLists } from '../names/names-file.ts';
 import type { NewFile } from '../names/new-list-file.ts';
 import { newListFile } from '../names/new-list-file.ts';
@@ -38,6 +40,9 @@ export type SheetToBring = {
   readonly headings: ReadonlyMap<string, string>;
   /** Facts of every piece that its row says nothing of: `publish: unlisted`. */
   readonly always: Readonly<Record<string, string>>;
+  /** The lists that come with the program; what new names they have is offered, and taken where `takesOffers` says so. */
+  readonly lent?: CabinetFolder | null;
+  readonly takesOffers?: boolean;
 };
 
 export type RowSetAside = { readonly row: number; readonly text: string; readonly because: string };
@@ -51,6 +56,8 @@ export type ImportPlan = {
   readonly pieces: readonly PlacedPiece[];
   readonly lists: readonly NewList[];
   readonly questions: readonly NameQuestion[];
+  /** New names that a list which comes with the program has. */
+  readonly offers: readonly Offer[];
   /** Private columns that a public field would tell of, once each; those fields are kept back until somebody says. */
   readonly secrets: readonly SecretQuestion[];
   /** What a keeper should look at, a sentence each. */
@@ -72,7 +79,9 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const { records } = readCabinet(folder);
   const numbers = new Set(records.pieces.map(({ fields }) => fields.number));
   const joined = joinSheet(matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers), records, sheet.said);
-  const lists = listFiles(joined.created);
+  const offers = sheet.lent == null ? [] : offersFor(joined, sheet.lent);
+  const lent = new Map(sheet.takesOffers === true ? offers.map(({ file, text }) => [file, text]) : []);
+  const lists = listFiles(joined.created).map((one) => ({ ...one, text: lent.get(one.file) ?? one.text }));
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
   for (const draft of joined.drafts) placing.place(wishedPiece(draft, sheet.always), placing.tried(draft.row));
@@ -84,6 +93,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     pieces,
     lists: neededLists(lists, pieces),
     questions: joined.questions,
+    offers,
     secrets,
     remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists)],
     setAside: placing.setAside.toSorted((a, b) => a.row - b.row),
