@@ -29,7 +29,7 @@ export function questionsInWords(questions: readonly Question[]): readonly strin
 }
 
 /** `Date: date under columns:`; what is to be written where. */
-function changeInWords({ columns = [], settings = {}, always = {} }: Change): string {
+function changeInWords({ columns = [], settings = {}, always = {}, sections }: Change): string {
   const line = (name: string, value: Written, part: string): string =>
     `${formatInLine({ [name]: value }).slice(2, -2)} under ${part}:`;
   return [
@@ -39,5 +39,6 @@ function changeInWords({ columns = [], settings = {}, always = {} }: Change): st
     }),
     ...Object.entries(settings).map(([name, value]) => line(name, value, 'read')),
     ...Object.entries(always).map(([name, value]) => line(name, value, 'always')),
+    ...(sections === undefined ? [] : [`sections: ${sections} on a line of its own`]),
   ].join(' and ');
 }

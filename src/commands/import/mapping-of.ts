@@ -43,10 +43,14 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
     denominations: records.denominations.map(({ fields }) => fields.name),
     works: records.works.flatMap(({ fields }) => [fields.title, ...(fields.short === undefined ? [] : [fields.short])]),
   });
-  const settled = canAsk() ? await askMapping(mapping, questions) : mapping;
-  const asked = canAsk() ? [] : questionsInWords(questions);
-  const open =
+  // The cabinet says in which money its ledger is kept.
+  const money = records.cabinet?.fields.currency;
+  const known = money === undefined ? mapping : { ...mapping, settings: { currency: money, ...mapping.settings } };
+  const open = questions.filter(({ id }) => id !== 'currency' || money === undefined);
+  const settled = canAsk() ? await askMapping(known, open) : known;
+  const asked = canAsk() ? [] : questionsInWords(open);
+  const notes =
     asked.length === 0 ? '' : ['# What the sheet does not tell:', ...asked.map((line) => `# ${line}`), ''].join('\n');
-  await writeWhole(at, `${formatMapping(settled)}${open}`, PRIVATE_FILE);
+  await writeWhole(at, `${formatMapping(settled)}${notes}`, PRIVATE_FILE);
   return good({ mapping: settled, isNew: true, asked });
 }

@@ -6,6 +6,7 @@ export type Change = {
   readonly columns?: readonly { readonly heading: string; readonly readings: readonly Reading[] }[];
   readonly settings?: Settings;
   readonly always?: Readonly<Partial<Record<Field, string>>>;
+  readonly sections?: Field;
 };
 
 export type Choice = { readonly answer: string; readonly change: Change };
@@ -37,5 +38,6 @@ export function answer(mapping: Mapping, { change }: Choice): Mapping {
     columns: [...kept, ...added],
     settings: { ...mapping.settings, ...change.settings },
     always: { ...mapping.always, ...change.always },
+    sections: change.sections ?? mapping.sections,
   };
 }

@@ -116,7 +116,7 @@ export function wholeQuestions(columns: readonly ReadColumn[], rows: number): re
             asks: 'What sort of objects are in this sheet?',
             choices: kinds,
             example: '',
-            otherwise: 'Each is called "other", until you say.',
+            otherwise: 'The page of each says that its kind is not known, until you say.',
           },
         ]),
   ];

@@ -1,6 +1,6 @@
 import type { Sheet } from '../sheets/sheet.ts';
 import { columnKeys, readingsOf } from './column-key.ts';
-import { erasIn } from './detect-conventions.ts';
+import { erasIn, saysKinds } from './detect-conventions.ts';
 import type { Language, Mapping } from './mapping.ts';
 import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
@@ -47,8 +47,24 @@ export function suggestMapping(
       ...unitQuestions(columns),
       ...questions,
       ...wholeQuestions(columns, sheet.rows.length),
+      ...sectionQuestion(sheet),
     ],
   };
+}
+
+/** Headings between the rows, of which one at least is a kind in the words of the form: `TOKENS`. */
+function sectionQuestion({ setAside }: Sheet): readonly Question[] {
+  const headings = setAside.filter(({ isHeading }) => isHeading === true).map(({ text }) => text);
+  if (!saysKinds(headings.filter((text) => saysKinds([{ text }])).map((text) => ({ text })))) return [];
+  return [
+    {
+      id: 'sections',
+      asks: 'Do the headings between the rows say what sort of objects stand below them?',
+      choices: [{ answer: 'yes, of every row that does not say it itself', change: { sections: 'kind' } }],
+      example: headings.join(', '),
+      otherwise: 'Such headings say nothing of the rows.',
+    },
+  ];
 }
 
 /** What a mapping that is there still leaves to ask: units that neither it nor the sheet says. */

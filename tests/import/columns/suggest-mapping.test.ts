@@ -124,3 +124,16 @@ test('our own pieces.csv maps itself without a question', () => {
     },
   ]);
 }); // prettier-ignore
+
+test('headings between the rows that are kinds are asked about, and an answer lends them to the rows below', () => {
+  const sheet = {
+    ...sheetOf(['No.', 'King/Queen', 'Cond.'], [['1', 'Edward I', 'VF'], ['2', 'Victoria', 'F']]),
+    setAside: [{ row: 1, text: 'TOKENS', because: 'a heading', isHeading: true as const }],
+  }; // prettier-ignore
+  const { mapping, questions } = suggestMapping(sheet, NO_LISTS);
+  expect(mapping.columns.flatMap(({ readings }) => readings.map(formatReading))).toEqual(['number', 'ruler', 'grade']);
+  const [choice] = questions.find(({ id }) => id === 'sections')?.choices ?? [];
+  const answered = choice === undefined ? mapping : answer(mapping, choice);
+  expect(answered.sections).toBe('kind');
+  expect(readRows(sheet, answered).drafts.map(({ facts }) => facts['kind'])).toEqual(['token', 'token']);
+});

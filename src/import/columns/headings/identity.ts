@@ -19,7 +19,7 @@ export const IDENTITY: readonly Headings[] = [
   { to: 'publish', en: ['publish', 'public'], fr: ['publier'], de: ['veroffentlichen'], it: ['pubblicare'], es: ['publicar'], nl: ['publiceren'] },
   {
     to: 'ruler',
-    en: ['ruler', 'king', 'emperor', 'monarch', 'sovereign', 'authority', 'reign', 'issued by', 'queen', 'stated authority', 'ruler reign', 'king ruler', 'ruler emperor', 'person'],
+    en: ['ruler', 'king', 'emperor', 'monarch', 'sovereign', 'authority', 'reign', 'issued by', 'queen', 'stated authority', 'ruler reign', 'king ruler', 'ruler emperor', 'person', 'king queen', 'king or queen', 'king emperor'],
     fr: ['souverain', 'roi', 'empereur', 'regne', 'autorite', 'souverain roi', 'prince'],
     de: ['herrscher', 'munzherr', 'kaiser', 'konig', 'regent', 'regierung', 'munzherrin'],
     it: ['sovrano', 're', 'imperatore', 'regnante', 'autorita'],

@@ -18,7 +18,7 @@ export const MEASURES: readonly Headings[] = [
   { to: 'peculiarities', en: ['peculiarities', 'mint error', 'error'], fr: ['particularites'], de: ['besonderheiten', 'fehlpragung'] },
   {
     to: 'grade',
-    en: ['grade', 'condition', 'quality', 'preservation', 'grade as given', 'conservation'],
+    en: ['grade', 'condition', 'cond', 'quality', 'preservation', 'grade as given', 'conservation'],
     fr: ['etat', 'etat de conservation', 'qualite', 'conservation'],
     de: ['erhaltung', 'erhaltungsgrad', 'zustand', 'qualitat', 'erh'],
     it: ['conservazione', 'grado', 'qualita', 'stato di conservazione'],
