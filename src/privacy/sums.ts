@@ -68,13 +68,23 @@ export function sumsIn(
       if (found.has(sum) || !amount.units.some((one) => Math.abs(one - value) < 1e-6)) continue;
       if (isPriced(letters, amount, sum.money.currency, value)) found.set(sum, amount.at);
     }
-  const old = new Map([...search.values()].flat().map((sum) => [sum.money.minor, sum]));
   for (const { at, minor, isSure } of oldMoneyIn(letters)) {
-    const sum = old.get(minor);
+    const sum = inMinor(search).get(minor);
     if (sum?.money.currency !== 'GBP' || found.has(sum)) continue;
     if (isSure || PRICED.test(letters.slice(Math.max(0, at - 60), at))) found.set(sum, at);
   }
   return [...found].map(([sum, at]) => ({ sum, at }));
+}
+
+/** Of each search its sums by their worth in pence, made once: a cabinet has thousands of sums and of texts. */
+const BY_MINOR = new WeakMap<SumSearch, ReadonlyMap<number, PrivateSum>>();
+
+function inMinor(search: SumSearch): ReadonlyMap<number, PrivateSum> {
+  const known = BY_MINOR.get(search);
+  if (known !== undefined) return known;
+  const made = new Map([...search.values()].flat().map((sum) => [sum.money.minor, sum] as const));
+  BY_MINOR.set(search, made);
+  return made;
 }
 
 /** Pounds, shillings and pence, or guineas: `£1 2s 6d`, `£1/2/6`, `12 1/2 gns`, `2/6`. */
