@@ -1,0 +1,149 @@
+/**
+ * Mutants: what guards a keeper, each time with one thing wrong in it, made mechanically. A condition is negated, `and` and `or`
+ * change places, a call is removed, an entry of a list is dropped. One that no test notices is a hole in the tests, or code that
+ * does nothing. No file is changed.
+ *
+ *     node tests/oracle/mutants.ts                      every mutant of every file
+ *     node tests/oracle/mutants.ts --every 4            a sample
+ *     node tests/oracle/mutants.ts --file sums --told   of one file, with the test that noticed each
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import process from 'node:process';
+import { parseArgs } from 'node:util';
+import { Worker } from 'node:worker_threads';
+import ts from 'typescript';
+
+const tested = (folder: string, names: string): readonly string[] =>
+  names.split(' ').map((name) => `tests/${folder}/${name}.test.ts`);
+const guards = (folder: string, files: string, tests: readonly string[]) =>
+  [files.split(' ').map((name) => `${folder}/${name}.ts`), tests] as const;
+/** The files, and the tests that should notice, the likeliest first. */
+const GUARDS: readonly (readonly [files: readonly string[], tests: readonly string[]])[] = [
+  guards('src/privacy', 'exact-spots exact-locations machine-paths', tested('privacy', 'exact-spots leaks inspect-built disguised private-values')),
+  guards('src/privacy', 'page-policy private-files not-secret only-hidden rare-names public-words privacy', tested('privacy', 'leaks said-in-public private-values inspect-built')),
+  guards('src/privacy', 'private-values private-cells private-in-text sums spelled-numbers currencies', tested('privacy', 'private-values disguised leaks inspect-built')),
+  guards('src/privacy', 'hidden-pieces hidden-in-text inspect-built', tested('privacy', 'hidden-pieces inspect-built disguised private-values leaks')),
+  guards('src/privacy', 'letters search guard', tested('privacy', 'disguised hidden-pieces private-values leaks inspect-built')),
+  guards('src/privacy', 'picture-segments exif-parts', tested('privacy', 'picture-segments inspect-built')),
+  guards('src/privacy', 'git', tested('privacy', 'git')),
+  guards('src/publish', 'public-piece public-facts set-piece set-states', [...tested('publish', 'public-facts there-and-back'), ...testsIn('tests/site/models/open-data')]),
+  guards('src/publish', 'dates-for-others exhibit-json-ld identifiers iiif json-ld licences pieces-csv xml', [...tested('publish', 'there-and-back dates-for-others'), ...testsIn('tests/site/models/open-data')]),
+]; // prettier-ignore
+/** What may come to such a file by its imports. */
+const AGAIN = ['src/privacy/', 'src/publish/', 'src/site/', 'tests/'];
+/** A mutant that runs longer goes round for ever. */
+const LONGEST = 60_000;
+
+function testsIn(folder: string): readonly string[] {
+  return readdirSync(folder).filter((name) => name.endsWith('.test.ts')).map((name) => `${folder}/${name}`); // prettier-ignore
+}
+
+type Mutant = { readonly from: number; readonly to: number; readonly text: string; readonly what: string };
+
+const TURNED: Readonly<Record<string, string>> = { '&&': '||', '||': '&&', '??': '&&', '===': '!==', '!==': '===', '<': '>=', '>': '<=', '<=': '>', '>=': '<' }; // prettier-ignore
+const REMOVED = [
+  'filter',
+  'trim',
+  'toLowerCase',
+  'replace',
+  'replaceAll',
+  'normalize',
+  'flat',
+  'slice',
+  'toSorted',
+  'sort',
+];
+
+/** Every mutant of a source text, in its order. */
+function mutantsOf(source: string): readonly Mutant[] {
+  const tree = ts.createSourceFile('it.ts', source, ts.ScriptTarget.Latest, true);
+  const found: Mutant[] = [];
+  const put = (node: ts.Node, text: string, what: string): void =>
+    void found.push({ from: node.getStart(tree), to: node.end, text, what });
+  const negate = (condition: ts.Expression): void => put(condition, `!(${condition.getText(tree)})`, 'negated');
+  const drop = (all: ts.NodeArray<ts.Node>): void => {
+    for (const [at, one] of all.entries()) {
+      const [before, next] = [all[at - 1], all[at + 1]];
+      if (next !== undefined) found.push({ from: one.getStart(tree), to: next.getStart(tree), text: '', what: 'dropped' });
+      else if (before !== undefined) found.push({ from: before.end, to: one.end, text: '', what: 'dropped' });
+      else put(one, '', 'dropped');
+    }
+  }; // prettier-ignore
+  const visit = (node: ts.Node): void => {
+    if (ts.isTypeNode(node) || ts.isImportDeclaration(node)) return;
+    if (ts.isIfStatement(node) || ts.isWhileStatement(node)) negate(node.expression);
+    if (ts.isConditionalExpression(node)) negate(node.condition);
+    if (ts.isArrayLiteralExpression(node)) drop(node.elements);
+    if (ts.isObjectLiteralExpression(node) && node.properties.length > 3) drop(node.properties);
+    if (ts.isBinaryExpression(node)) {
+      const other = TURNED[node.operatorToken.getText(tree)];
+      if (other !== undefined) put(node.operatorToken, other, 'turned round');
+    }
+    if (ts.isExpressionStatement(node) && ts.isCallExpression(node.expression)) put(node, ';', 'removed');
+    if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression)) {
+      const { name, expression } = node.expression;
+      if (REMOVED.includes(name.text)) put(node, expression.getText(tree), `.${name.text} removed`);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(tree);
+  return found;
+}
+
+/** Tries texts in the place of a file; of each, the test that noticed it, or null. */
+function tryAll(file: string, texts: readonly (string | null)[], tests: readonly string[]): Promise<(string | null)[]> {
+  const told: (string | null)[] = [];
+  return new Promise((done) => {
+    const start = (from: number): void => {
+      if (from >= texts.length) return done(told);
+      const thread = new Worker(new URL('try-mutants.mjs', import.meta.url), {
+        workerData: { file, texts, tests, again: AGAIN, from },
+      });
+      let next = from;
+      const ends = (because: string): void => {
+        told[next] = because;
+        thread.removeAllListeners();
+        void thread.terminate().then(() => start(next + 1));
+      };
+      let bell = setTimeout(ends, LONGEST, 'it goes round for ever');
+      thread.on('message', ({ turn, noticed }: { turn: number; noticed: string | null }) => {
+        clearTimeout(bell);
+        told[turn] = noticed;
+        next = turn + 1;
+        if (next === texts.length) done(told);
+        else bell = setTimeout(ends, LONGEST, 'it goes round for ever');
+      });
+      thread.on('error', (error) => {
+        clearTimeout(bell);
+        ends(String(error));
+      });
+    };
+    start(0);
+  });
+}
+
+const { values } = parseArgs({
+  options: { every: { type: 'string', default: '1' }, file: { type: 'string' }, told: { type: 'boolean' } },
+});
+const say = (line: string): boolean => process.stdout.write(`${line}\n`);
+const sum = { tried: 0, survived: 0 };
+for (const [files, tests] of GUARDS)
+  for (const file of files.filter((one) => values.file === undefined || one.includes(values.file))) {
+    const source = readFileSync(file, 'utf8');
+    const mutants = mutantsOf(source).filter((_, at) => at % Number(values.every) === 0);
+    const texts = mutants.map(({ from, to, text }) => source.slice(0, from) + text + source.slice(to));
+    const [without, ...noticed] = await tryAll(file, [null, ...texts], tests);
+    if (without !== null) throw new Error(`The tests of ${file} fail without a mutant: ${String(without)}`);
+    for (const [at, { from, to, what }] of mutants.entries()) {
+      const line = source.slice(0, from).split('\n').length;
+      const told = `${basename(file)}:${line} ${what}: ${source.slice(from, to).replace(/\s+/g, ' ').slice(0, 90)}`;
+      if (noticed[at] === null) say(`SURVIVED ${told}`);
+      else if (values.told === true) say(`${told}\n    ${String(noticed[at])}`);
+    }
+    const survived = noticed.filter((one) => one === null).length;
+    sum.tried += mutants.length;
+    sum.survived += survived;
+    say(`${file}: ${mutants.length} mutants, ${survived} survived`);
+  }
+say(`${sum.tried} mutants, ${sum.tried - sum.survived} noticed, ${sum.survived} survived`);
