@@ -100,8 +100,9 @@ function inCommon(one: Box, other: Box): number {
 /** Finds up to so many pieces of one kind in one picture, from left to right; fewer, and none that is not sure, where there are not. */
 export function findPieces(look: Pixels, wanted: number): readonly FoundPiece[] {
   const rounds: RoundPiece[] = [];
+  const least = wanted > 2 ? ALSO : SURE_ENOUGH;
   for (const one of roundPieces(look, wanted))
-    if (one.sure >= SURE_ENOUGH && one.judgement.outside === 0 && rounds.every((other) => areApart(one, other)))
+    if (one.sure >= least && one.judgement.outside === 0 && rounds.every((other) => areApart(one, other)))
       rounds.push(one);
   const most = Math.max(...rounds.map(({ outline }) => meanRadius(outline)));
   const alike = rounds.filter(({ outline }) => meanRadius(outline) >= 0.5 * most).map((one) => asFound(one));

@@ -18,9 +18,9 @@ export type RoundPiece = {
   readonly sure: number;
 };
 
-/** How many centres are looked at when one piece is sought; a weaker one than this part of the best is not. */
+/** How many centres are looked at when one piece is sought; a weaker one than this part of the best is not, of one or of many. */
 const CENTRES = 4;
-const WEAK = 0.4;
+const WEAK = { one: 0.4, many: 0.25 };
 /** How many weaker ones are looked at beside a piece that is found, of about its size and apart from it: a second piece is no less one for being pale. */
 const BESIDE = { most: 2, asked: 16, alike: 0.6 };
 /** Where the rim is sought round a centre, each time nearer, in parts of the radius; and places to a radius. */
@@ -49,7 +49,7 @@ const BEND = 0.25;
 /** The nearly round things in a picture that most speaks for, best first. */
 export function roundPieces(look: Pixels, most: number): readonly RoundPiece[] {
   const centres = centresIn(look, most === 1 ? BESIDE.asked : 3 * most);
-  const least = WEAK * (centres[0]?.votes ?? 0);
+  const least = (most === 1 ? WEAK.one : WEAK.many) * (centres[0]?.votes ?? 0);
   const first = (most === 1 ? centres.slice(0, CENTRES) : centres).filter(({ votes }) => votes >= least);
   const found: RoundPiece[] = [];
   for (const centre of first) addNew(found, look, centre, false);

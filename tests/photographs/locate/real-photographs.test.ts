@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../../src/photographs/locate/find-piece.ts';
-import { findPiece, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
+import { findPiece, findPieces, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
 import { reduced } from '../../../src/photographs/locate/pixels.ts';
 import { placePiece } from '../../../src/photographs/locate/place-piece.ts';
 import { cutOut } from '../../../src/photographs/render/cut-out.ts';
@@ -103,5 +103,21 @@ describe('what lies on a photograph besides the coin', () => {
       const { doubt, off } = await withDrawn(file, shadow, true);
       expect(doubt !== null || off < 0.06, `${file} ${off}`).toBe(true);
     }
+  });
+});
+
+describe('a plate of 24 coins of irregular flan', () => {
+  const plate = decodePhotograph(join(REAL, 'museum-greek-coins.png'));
+
+  test('every coin is found, six in each of its four rows', async () => {
+    const found = findPieces(await plate, 40).map(({ box }) => box.top + box.height / 2);
+    // Between the rows there is board at these heights, read from the picture of 384 by 303.
+    const rowOf = (y: number): number => [88, 158, 228].filter((height) => y > height).length;
+    const rows = [0, 1, 2, 3].map((row) => found.filter((y) => rowOf(y) === row).length);
+    expect(rows).toEqual([6, 6, 6, 6]);
+  });
+
+  test('none of them is cut out as if it were the one meant', async () => {
+    expect(findPiece(reduced(await plate, LOOK_AT)).doubt).toBe('several');
   });
 });
