@@ -1,10 +1,9 @@
 import { edgesOf } from './edges.ts';
-import { hullOf } from './hull.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, turns } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import type { Region } from './regions.ts';
-import { boxOf, close, count, filled, grow, open, regionsOf, shrink } from './regions.ts';
+import { boxOf, close, count, filled, grow, hullOf, open, regionsOf, shrink } from './regions.ts';
 
 /** A thing on the board, of whatever shape: its silhouette, one byte a pixel, 1 where it is, and the box of that. */
 export type EdgeShape = {

@@ -1,12 +1,11 @@
-import { fitRound } from './best-path.ts';
+import type { Slack } from './best-path.ts';
+import { fitRound, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
 import { boxFill, edgeShapes, maskOutline } from './edge-shapes.ts';
 import { judgeRim } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
-import type { Slack } from './refine-rim.ts';
-import { refineRim } from './refine-rim.ts';
 import type { RoundPiece } from './round-piece.ts';
 import { followRim, roundPieces, withoutShadow } from './round-piece.ts';
 

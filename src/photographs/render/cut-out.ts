@@ -1,5 +1,4 @@
-import { solidityOf } from './fade.ts';
-import { smoothed } from '../locate/smoothed.ts';
+import { smoothed, solidityOf } from './fade.ts';
 import { BOARD, partOf } from './open-photograph.ts';
 import type { Outline } from '../locate/outline.ts';
 import { drawnOutline, inFiner, meanRadius, outlineBox } from '../locate/outline.ts';
@@ -7,7 +6,7 @@ import type { Box, Extent, Pixels } from '../locate/pixels.ts';
 import { release } from '../locate/pixels.ts';
 import type { Placed } from '../locate/place-piece.ts';
 import { widened, within } from '../locate/place-piece.ts';
-import { refineRim } from '../locate/refine-rim.ts';
+import { refineRim } from '../locate/best-path.ts';
 
 /** Board left round the piece, as a part of its longer side. */
 const MARGIN = 0.07;

@@ -4,7 +4,7 @@ import { findPiece } from '../../../src/photographs/locate/find-piece.ts';
 import { solidityOf } from '../../../src/photographs/render/fade.ts';
 import { maskOutline } from '../../../src/photographs/locate/edge-shapes.ts';
 import { inFiner } from '../../../src/photographs/locate/outline.ts';
-import { refineRim } from '../../../src/photographs/locate/refine-rim.ts';
+import { refineRim } from '../../../src/photographs/locate/best-path.ts';
 
 const FINE = 900;
 const LOOK = 320;

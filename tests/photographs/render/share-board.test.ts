@@ -6,7 +6,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { segmentsOf } from '../../../src/privacy/picture-segments.ts';
 import { SHARED, shareBoard } from '../../../src/photographs/render/share-board.ts';
-import { balancedRows } from '../../../src/photographs/locate/share-rows.ts';
+import { balancedRows } from '../../../src/photographs/render/share-board.ts';
 
 const ROOM = { width: 1000, height: 450 };
 
