@@ -136,23 +136,30 @@ function leastSquares(
 }
 
 /** How far the true rim may lie from one found in a smaller picture, inwards and outwards, as parts of its mean radius. */
-export type Slack = { readonly inwards: number; readonly outwards: number };
+export type Slack = {
+  readonly inwards: number;
+  readonly outwards: number;
+  /** Whether the piece is so nearly round that its rim is drawn as an even curve: no bite, no bump. */
+  readonly isEven?: boolean;
+};
 
 /** Places looked at across the slack, at most; a place is a pixel where that is enough. */
 const PLACES = 60;
 const BEND = 0.25;
 /** Rays on either side that the rim is evened with, twice. */
 const EVENED = 6;
+/** How many times as many when the piece is nearly round. */
+const EVENLY = 6;
 
 /** The rim of a piece in a finer picture than it was found in: the best closed path near it, evened, not drawn in yet. */
-export function refineRim(fine: Pixels, near: Outline, { inwards, outwards }: Slack, rays = RAYS): Outline {
+export function refineRim(fine: Pixels, near: Outline, { inwards, outwards, isEven }: Slack, rays = RAYS): Outline {
   const coarse = withRays(near, rays);
   const mean = meanRadius(coarse);
   const [from, to] = [-Math.max(2, inwards * mean), Math.max(2, outwards * mean)];
   const step = Math.max(0.5, (to - from) / PLACES);
   const evidence = rimEvidence(fine, coarse, { from, to, step, passesShadows: true });
   const off = Float64Array.from(bestPath(evidence, BEND), (place) => evidence.from + place * step);
-  const reach = Math.round((EVENED * rays) / RAYS);
+  const reach = Math.round((EVENED * (isEven === true ? EVENLY : 1) * rays) / RAYS);
   const even = evened(evened(held(off, reach), reach), reach);
   return { ...coarse, radii: coarse.radii.map((radius, ray) => Math.max(0, radius + (even[ray] ?? 0))) };
 }

@@ -46,6 +46,9 @@ const SAID = 0.8;
 /** How much surer a rim is on which both ways agree. */
 const AGREED = 0.25;
 
+/** A rim that may stray less than this from a round one is drawn evenly, and strays so much at most. */
+const EVEN = { from: 0.03, astray: 0.018 };
+
 /** How much of the box about it a thing with straight sides fills. */
 const STRAIGHT = 0.9;
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
@@ -134,7 +137,9 @@ function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
 }
 
 function asFound({ outline, slack, sure, judgement: { covered } }: RoundPiece): FoundPiece {
-  const rim = { kind: 'outline', outline, slack: { inwards: slack, outwards: slack } } as const;
+  const isEven = slack <= EVEN.from;
+  const astray = isEven ? Math.min(slack, EVEN.astray) : slack;
+  const rim = { kind: 'outline', outline, slack: { inwards: astray, outwards: astray, isEven } } as const;
   return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure)), covered };
 }
 

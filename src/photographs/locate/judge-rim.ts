@@ -35,7 +35,7 @@ const CHANCE = { from: 0.1, to: 0.4 };
 const PARTS = 32;
 const COVERED = { support: 0.8, alike: 0.5, apart: 0.35, least: 2.5 };
 const SAME_HUE = 1.5;
-const JUST = { within: [0.9, 0.95], without: [1.06, 1.11] };
+const JUST = { within: [0.87, 0.92], without: [1.09, 1.15] };
 
 /** Judges an outline in the picture it was found in. */
 export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {

@@ -37,6 +37,8 @@ const WITHIN_SHADOW = [
 ] as const;
 const SHADED = 0.3;
 const IN_SHADOW = 0.45;
+/** How much smaller the rim within a shadow is at most: less is the core of a piece of two metals. */
+const LEAST_WITHIN = 0.84;
 /** How far apart two rims are one, in parts of the radius. */
 const SAME_RIM = 0.03;
 /** Under this the outermost rim is sought too, from so much further out; and how many places off another rim is beyond it. */
@@ -130,6 +132,7 @@ export function withoutShadow(look: Pixels, piece: RoundPiece): RoundPiece {
     around = { x: around.x + x, y: around.y + y, radius: mean };
   }
   if (inner === null || isNear(around, piece.outline)) return piece;
+  if (around.radius < LEAST_WITHIN * meanRadius(piece.outline)) return piece;
   if (passedSupport(look, inner) <= passedSupport(look, piece.outline)) return piece;
   const better = judged(look, inner, bent.oval, bent.astray);
   return better.sure >= IN_SHADOW ? better : piece;
