@@ -38,10 +38,7 @@ export async function askForPiece({
     refuse: (given) =>
       given === '' ? 'A piece wants a number.' : numbers.includes(given) ? `${given} is another piece’s.` : null,
   });
-  answers['kind'] ??= await askWhich(
-    'What kind of piece is it?',
-    KINDS.map((value) => ({ value, label: value })),
-  );
+  answers['kind'] ??= await askWhich('What kind of piece is it?', KIND_CHOICES);
   await keep(answers);
   const names: Partial<Record<Listed, string>> = {};
   for (const [listed, question] of NAMED) {
@@ -92,6 +89,7 @@ function suggestedTitle({ denomination, ruler, mint }: Partial<Record<Listed, st
   return title.charAt(0).toUpperCase() + title.slice(1);
 }
 
+const KIND_CHOICES = KINDS.map((value) => ({ value, label: value }));
 const NAMED: readonly (readonly [Listed, string])[] = [
   ['denomination', 'Which denomination is it?'],
   ['ruler', 'In whose name was it made?'],
