@@ -23,7 +23,7 @@ const STEPS: Readonly<Record<HostKind, (built: Built, out: string, cabinet: stri
     'Each time you change something: npm run build here, then commit and push. What was not built here beside private/ is refused there.',
   ],
   files: ({ address }, out) => [
-    `Open your web space with the program its host names (SFTP, or the host's own page for files), in the folder that ${address === null ? 'the site is to stand in' : `answers at ${address}`}.`,
+    `Open your web space with the program its host names (SFTP, or the host's own page for files), in the folder that ${address === null ? 'the site is to be in' : `answers at ${address}`}.`,
     `Upload everything inside ${out}, not the folder itself, and the files whose names begin with a dot or a line as well (.nojekyll, _headers, _redirects); a host that does not know them ignores them.`,
     'Delete there what is no longer in the folder, or let the program do it ("mirror" or "synchronise"): a piece that you made private stays on the web until its old files are gone.',
     `Open ${address ?? 'the address'} and one piece, and look for the pictures.`,

@@ -115,15 +115,6 @@ function card(box: Box): Mark {
   return { kind: 'frame', box, weight: FINE, dashed: true, name: 'card' };
 }
 
-/** How many times smaller a case must be drawn to be no wider and no higher than this; a whole number. */
-export function smallEnough(
-  inside: { readonly width: number; readonly height: number },
-  width: number,
-  height: number,
-): number {
-  return Math.max(1, Math.ceil(inside.width / width), Math.ceil(inside.height / height));
-}
-
 function frame(box: Box, name?: string): Mark {
   return {
     kind: 'frame',

@@ -9,7 +9,7 @@ import type { LaidPicture } from '../../../photographs/render/share-board.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pictureWidth } from './sizes.ts';
 
-/** As many pieces as can still be told apart in a picture as small as a message shows it. */
+/** As many pieces as can still be distinguished in a picture as small as a message shows it. */
 export const MOST_ON_BOARD = 8;
 /** The made picture taken is this many pixels wide at least. */
 const FINE_ENOUGH = 400;
