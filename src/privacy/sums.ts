@@ -99,7 +99,10 @@ function* oldMoneyIn(
   for (const { 0: run, index: at } of text.matchAll(OLD_MONEY)) {
     if (!/[sdg/]/.test(run)) continue;
     const money = parseMoney(run.replace(/[ ,/-]+$/, ''));
-    if (money.ok && money.value.currency === 'GBP') yield { at, minor: money.value.minor, isSure: /[£sdg]/.test(run) };
+    if (!money.ok || money.value.currency !== 'GBP') continue;
+    // "The 860s" and "the 30s" are years, unless the words before them speak of a price.
+    const isDecade = /^\d{0,3}0s$/.test(run.replace(/\W+$/, ''));
+    yield { at, minor: money.value.minor, isSure: /[£sdg]/.test(run) && !isDecade };
   }
 }
 

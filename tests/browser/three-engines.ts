@@ -37,7 +37,9 @@ async function openByBiDi(name: 'Chromium' | 'Firefox', { width, height }: Windo
   const [page = await browser.newPage()] = await browser.pages();
   await page.setViewport({ width, height });
   return {
-    open: async (address) => void (await page.goto(address, { waitUntil: 'load' })),
+    open: async (address) => {
+      await page.goto(address, { waitUntil: 'load' });
+    },
     read: async <T>(expression: string) => (await page.evaluate(expression)) as T,
     press: (selector) => page.locator(selector).click(),
     type: (text) => page.keyboard.type(text),
@@ -78,11 +80,17 @@ async function openWebKit({ width, height }: Window): Promise<EnginePage> {
   };
   await ask('POST', `${at}/window/rect`, { width, height });
   return {
-    open: async (url) => void (await ask('POST', `${at}/url`, { url })),
+    open: async (url) => {
+      await ask('POST', `${at}/url`, { url });
+    },
     read: async <T>(expression: string) =>
       (await ask('POST', `${at}/execute/sync`, { script: `return (${expression})`, args: [] })) as T,
-    press: async (selector) => void (await ask('POST', `${at}/element/${await find(selector)}/click`, {})),
-    type: async (text) => void (await ask('POST', `${at}/element/${await find(':focus')}/value`, { text })),
+    press: async (selector) => {
+      await ask('POST', `${at}/element/${await find(selector)}/click`, {});
+    },
+    type: async (text) => {
+      await ask('POST', `${at}/element/${await find(':focus')}/value`, { text });
+    },
     picture: async () => Buffer.from(String(await ask('GET', `${at}/screenshot`)), 'base64'),
     close: async () => {
       await ask('DELETE', at).catch(() => undefined);

@@ -96,7 +96,10 @@ function tryAll(file: string, texts: readonly (string | null)[], tests: readonly
   const told: (string | null)[] = [];
   return new Promise((done) => {
     const start = (from: number): void => {
-      if (from >= texts.length) return done(told);
+      if (from >= texts.length) {
+        done(told);
+        return;
+      }
       const thread = new Worker(new URL('try-mutants.mjs', import.meta.url), {
         workerData: { file, texts, tests, again: AGAIN, from },
       });

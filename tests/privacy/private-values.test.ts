@@ -123,6 +123,11 @@ const SUMS = [
   ['£1 2s 6d', 'I paid £1/2/6 for it', true],
   ['12½ gns', 'I paid 12½ gns for it', true],
   ['12½ gns', 'it cost £13.125', true],
+  // A decade is no sum, unless a price is spoken of.
+  ['£43', 'lost in the fighting of the 860s', false],
+  ['£4.50', 'a man in his 90s found it', false],
+  ['£43', 'I paid 860s for it', true],
+  ['£4.50', 'I paid 90s for it', true],
 ] as const;
 
 test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async ([cost, story, isFound]) => {

@@ -90,7 +90,7 @@ export function pairView(
   const [first, second] = ids;
   if (first === undefined || second === undefined) return null;
   const keep = chosen?.every((id) => ids.includes(id)) === true;
-  let pair: Pair = keep && chosen !== null ? chosen : [first, second];
+  let pair: Pair = keep ? chosen : [first, second];
   const view = document.createElement('section');
   const table = document.createElement('div');
   const show = (): void => table.replaceChildren(...difference(open, pair, found, ask));

@@ -24,12 +24,18 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
   if (grade.notGraded !== undefined) {
     return { given: null, says: [pieceWords.notGraded(grade.notGraded)], chart: null };
   }
-  const { problem: _, ...wear } = grade;
   return {
-    given: problem === null ? formatGrade(grade) : pieceWords.wear(formatGrade(wear)),
+    given: problem === null ? formatGrade(grade) : pieceWords.wear(formatGrade(withoutProblem(grade))),
     says: [problem === null ? '' : pieceWords.problem(problem), byWhom(gradedBy)].filter((part) => part !== ''),
     chart: chartOf(grade),
   };
+}
+
+/** The wear alone: what is wrong besides is said beside it. */
+function withoutProblem(grade: Grade): Grade {
+  const wear = { ...grade };
+  delete wear.problem;
+  return wear;
 }
 
 function byWhom(gradedBy: PublicPiece['gradedBy']): string {

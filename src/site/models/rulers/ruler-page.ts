@@ -81,15 +81,7 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
     note: fields.note ?? null,
     source: fields.source ?? null,
     identifiers: identifiersOf(fields.identifiers),
-    reigns: fields.reigns.map((reign) => ({
-      years: `${formatDate(reign.from)} – ${formatDate(reign.to)}`,
-      with: (reign.with ?? []).map((other) => ({
-        href: urls.ruler(other),
-        name: cabinet.lists.rulers[other]?.fields.name ?? other,
-      })),
-      note: reign.note ?? null,
-      struckNone: reign.coins === false,
-    })),
+    reigns: reignsShown(cabinet, id),
     line: timeLine(
       [...reignRows(cabinet, id), ...mostShown(all).shown.map((piece) => pieceRow(piece, noteOf(piece)))],
       {
@@ -109,6 +101,18 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
       })),
     ),
   };
+}
+
+function reignsShown({ lists }: Cabinet, id: string): RulerPage['reigns'] {
+  return (lists.rulers[id]?.fields.reigns ?? []).map((reign) => ({
+    years: `${formatDate(reign.from)} – ${formatDate(reign.to)}`,
+    with: (reign.with ?? []).map((other) => ({
+      href: urls.ruler(other),
+      name: lists.rulers[other]?.fields.name ?? other,
+    })),
+    note: reign.note ?? null,
+    struckNone: reign.coins === false,
+  }));
 }
 
 function reignRows({ lists }: Cabinet, id: string): readonly UndrawnRow[] {

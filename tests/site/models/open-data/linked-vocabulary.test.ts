@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import jsonld from 'jsonld';
+import type { JsonLdDocument, Options } from 'jsonld';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { linkedWhole } from '../../../../src/site/models/open-data/linked-lists.ts';
@@ -40,7 +41,8 @@ async function expanded(record: object, safe = true): Promise<readonly Node[]> {
     return Promise.resolve({ contextUrl: undefined, documentUrl: url, document: { '@context': terms } });
   };
   // What no context knows is an error and not left out in silence.
-  return (await jsonld.expand(record as never, { documentLoader, safe } as never)) as unknown as readonly Node[];
+  const options = { documentLoader, safe } as Options.Expand;
+  return (await jsonld.expand(record, options)) as unknown as readonly Node[];
 }
 
 const SCHEMA = 'http://schema.org/';

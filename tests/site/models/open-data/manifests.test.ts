@@ -89,7 +89,7 @@ describe('the manifest of an exhibit', () => {
   });
 
   test('is taken apart by a reader of IIIF without anything left unknown', () => {
-    const { entities } = normalize(structuredClone(manifest) as never) as unknown as {
+    const { entities } = normalize(structuredClone(manifest)) as unknown as {
       readonly entities: Readonly<Record<string, Readonly<Record<string, Item>>>>;
     };
     expect(Object.keys(entities['Canvas'] ?? {}).length).toBe(manifest.items.length);
