@@ -54,7 +54,7 @@ test('the evening in ten steps comes out as the README prints it', async () => {
     if (step.startsWith('**4.')) {
       const file = join(home, 'my-cabinet/private/import/my-coins.mapping.yaml');
       const mapping = await readFile(file, 'utf8');
-      await writeFile(file, mapping.replace(/read:\n {2}decimal: point.*\n/, `${block}\n`));
+      await writeFile(file, mapping.replace(/read:\n(?: {2}.*\n)+/, `${block}\n`));
     }
     const isAgain = step.startsWith('**6.');
     const command = isAgain ? (told.at(-1) ?? '') : first;

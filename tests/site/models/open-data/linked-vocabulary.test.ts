@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import jsonld from 'jsonld';
-import type { JsonLdDocument, Options } from 'jsonld';
+import type { Options } from 'jsonld';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { linkedWhole } from '../../../../src/site/models/open-data/linked-lists.ts';
