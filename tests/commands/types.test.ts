@@ -61,7 +61,7 @@ test('identify answers at once from words, refuses what it cannot read, and weig
   const plain = run('identify', 'pence', 'crown=plain');
   expect([plain.status, plain.stdout]).toEqual([0, expect.stringMatching(/^ *9\d\.\d % {2}Class 3a/)]);
   const open = run('identify', 'pence', 'crown=plain/jewelled').stdout;
-  expect(open).toContain(' 50.0 % {2}Class 3a');
+  expect(open).toContain(' 50.0 %  Class 3a');
   expect(open).toContain('Class 3a and Class 3b differ in crown.');
   expect(run('identify', 'pence', 'crown=plain/jewelled', '--rarity').stdout).toMatch(/^ *9\d\.\d % {2}Class 3a/);
   expect(run('identify', 'pence', 'crown=none', '--strict').stdout).toContain('Probably not in this list');
