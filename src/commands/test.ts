@@ -21,13 +21,13 @@ const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
       ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
       ['core', ['tsc', '-p', 'src/core/tsconfig.json']],
       ['unused', ['knip']],
+      ['build', ['node', 'src/commands/build.ts']],
+      ['built', ['vitest', 'run', '--project', 'built', '--maxWorkers', '1']],
     ],
   ],
   [[['unit', ['vitest', 'run', '--project', 'unit']]], []],
   [[['oracle', ['vitest', 'run', '--project', 'oracle']]], []],
   [[['commands', ['vitest', 'run', '--project', 'commands']]], []],
-  [[['build', ['node', 'src/commands/build.ts']]], []],
-  [[['built', ['vitest', 'run', '--project', 'built']]], []],
   [[['browser', ['vitest', 'run', '--project', 'browser']]], []],
 ];
 

@@ -79,7 +79,7 @@ describe('the key in the browser', () => {
       await answers.first().getByText('Take back').click();
       expect(await remaining(page)).not.toBe(whole);
       // Given again, last now, the crown leads to the same place; a second state may be ticked with it.
-      await page.click('summary');
+      await page.click('[data-ask] summary');
       await page.locator('[data-ask] details').getByText('The letter N').click();
       expect(await asked(page)).toBe('The letter N');
       await answers.last().getByText('Change').click();
@@ -125,7 +125,7 @@ describe('the key in the browser', () => {
     });
     await visit('#weight=heavy&nonsense=1', async (page) => {
       expect(await page.locator('[data-answered] li').count()).toBe(0);
-      await page.click('summary');
+      await page.click('[data-ask] summary');
       await page.locator('[data-ask] details').getByText('Weight').click();
       await page.fill('[data-ask] input', '1.4');
       await page.keyboard.press('Enter');
