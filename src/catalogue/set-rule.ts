@@ -54,12 +54,12 @@ function whereOf({ date, ...facts }: WhereFields): Where {
 
 /** When something was made, by years and, where the text or its calendar settles them, by days. */
 export function timeSpanOf(date: Dating): TimeSpan {
-  const { from, to, reckoning, years } = date;
+  const { from, to, dayCalendar, years } = date;
   return {
     ...yearsOf(date),
-    ...(from === undefined || to === undefined || reckoning === undefined
+    ...(from === undefined || to === undefined || dayCalendar === undefined
       ? {}
-      : { days: [dayFromIso(from, reckoning), dayFromIso(to, reckoning)] as const }),
+      : { days: [dayFromIso(from, dayCalendar), dayFromIso(to, dayCalendar)] as const }),
     ...(years === undefined ? {} : { alternatives: years.map(([low, high]) => ({ low, high })) }),
   };
 }

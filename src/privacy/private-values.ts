@@ -37,7 +37,7 @@ export const WITHHELD = ' (not published)';
 const FEW = 3;
 
 /**
- * Every value of the tables that can be told apart in a text, besides sums: at least five characters with a letter
+ * Every value of the tables that can be recognised in a text, besides sums: at least five characters with a letter
  * or a sign among them; the parts of a place or a seller, between commas, from eight characters on (the name of a place where
  * a piece was found from five on), unless the cabinet names that place in public; a certificate's number from six figures on,
  * however it is parted and without its letters; and single names that are rare in the cabinet (`rare-names.ts`). What is itself

@@ -24,7 +24,7 @@ export function datesForOthers(date: Dating): DatesForOthers {
   const ends = [endOf(earliest), endOf(latest)];
   const [from, to] = ends;
   // ISO 8601 counts days and months by the Gregorian calendar alone.
-  const isGregorian = date.calendar === 'gregorian' && (date.reckoning ?? 'gregorian') === 'gregorian';
+  const isGregorian = date.calendar === 'gregorian' && (date.dayCalendar ?? 'gregorian') === 'gregorian';
   const isWhole = from !== null && to !== null && !(from === '..' && to === '..');
   return {
     ...(PLAIN.test(edtf) ? { dateCreated: isGregorian ? edtf : edtf.slice(0, 4) } : {}),

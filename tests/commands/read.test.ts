@@ -28,7 +28,14 @@ describe('The fields of the JSON contract', () => {
     [
       'date',
       ['AH 1255, year 15'],
-      { earliest: 1852, latest: 1853, calendar: 'hijri', from: '1852-10-15', to: '1853-10-03', reckoning: 'gregorian' },
+      {
+        earliest: 1852,
+        latest: 1853,
+        calendar: 'hijri',
+        from: '1852-10-15',
+        to: '1853-10-03',
+        dayCalendar: 'gregorian',
+      },
       'reference README: AH 1269 = 15 Oct 1852 to 3 Oct 1853',
     ],
     [
@@ -131,6 +138,6 @@ describe('The command line', () => {
 
   test('a date in a king’s reign is read with the rulers of a cabinet: the seventh year of Edward I began on 20 November 1278', () => {
     const { stdout } = run('date', 'Edward I, year 7', '--json');
-    expect(JSON.parse(stdout)).toMatchObject({ ok: true, from: '1278-11-20', to: '1279-11-19', reckoning: 'julian' });
+    expect(JSON.parse(stdout)).toMatchObject({ ok: true, from: '1278-11-20', to: '1279-11-19', dayCalendar: 'julian' });
   });
 });

@@ -25,12 +25,12 @@ export function dateKind(reigns: readonly Reign[]): Kind {
       const days =
         read.from === undefined || read.to === undefined
           ? ''
-          : `, ${read.from} to ${read.to} ${read.reckoning ?? ''}`.trimEnd();
+          : `, ${read.from} to ${read.to} ${read.dayCalendar ?? ''}`.trimEnd();
       const doubts = [read.about ? 'about' : '', read.doubtful ? 'doubtful' : ''].filter((word) => word !== '');
-      const { earliest, latest, edtf, calendar, about, doubtful, from, to, reckoning } = read;
+      const { earliest, latest, edtf, calendar, about, doubtful, from, to, dayCalendar } = read;
       return {
         sentence: `${formatDate(read)}: ${[years(read) + days, `EDTF ${edtf}`, `${calendar} calendar`, ...doubts].join('; ')}.`,
-        fields: { earliest, latest, edtf, calendar, about, doubtful, from, to, reckoning },
+        fields: { earliest, latest, edtf, calendar, about, doubtful, from, to, dayCalendar },
       };
     }),
   );

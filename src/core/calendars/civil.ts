@@ -142,8 +142,8 @@ export function dayFromIso(iso: string, calendar: DayCalendar): number {
 }
 
 /** A first and a last day, each before the reform in Julian days and from then on in Gregorian ones. */
-export function isoDays(first: number, last: number): { from: string; to: string; reckoning: DayCalendar } {
+export function isoDays(first: number, last: number): { from: string; to: string; dayCalendar: DayCalendar } {
   const [one, other] = [calendarOfDay(first), calendarOfDay(last)];
-  const reckoning = one === other ? one : 'julian to gregorian';
-  return { from: isoDay(civilFromDay(first, one)), to: isoDay(civilFromDay(last, other)), reckoning };
+  const dayCalendar = one === other ? one : 'julian to gregorian';
+  return { from: isoDay(civilFromDay(first, one)), to: isoDay(civilFromDay(last, other)), dayCalendar };
 }

@@ -36,12 +36,12 @@ export interface Dating {
   /** The writer said "perhaps". */
   readonly doubtful: boolean;
   /**
-   * First and last day, where the text or its calendar settles them. `reckoning` names the calendar of both; a span
+   * First and last day, where the text or its calendar settles them. `dayCalendar` names the calendar of both; a span
    * that crosses the reform begins on a Julian day and ends on a Gregorian one.
    */
   readonly from?: string;
   readonly to?: string;
-  readonly reckoning?: DayCalendar;
+  readonly dayCalendar?: DayCalendar;
   /** The single spans, when the date is one (or all) of several: 1279 or 1280; a year of the sixty-year cycle. */
   readonly years?: readonly (readonly [number, number])[];
 }

@@ -91,7 +91,7 @@ function readingOf(text: string, first: End, last: End): Reading {
     earliest: lowOf(first),
     latest: highOf(last),
     edtf: text.replace(/T[\d:.Z+-]*$/, ''),
-    calendar: days.reckoning === 'julian' ? 'julian' : 'gregorian',
+    calendar: days.dayCalendar === 'julian' ? 'julian' : 'gregorian',
     about: isMarked('about', first, last),
     doubtful: isMarked('doubtful', first, last),
     ...days,
@@ -99,12 +99,12 @@ function readingOf(text: string, first: End, last: End): Reading {
 }
 
 /** First and last day, as far as the two ends settle them. */
-function daysOf(first: End, last: End): Partial<Pick<Reading, 'from' | 'to' | 'reckoning'>> {
+function daysOf(first: End, last: End): Partial<Pick<Reading, 'from' | 'to' | 'dayCalendar'>> {
   const start = isComponent(first) && first.daysKnown ? civil(first.low, first.first) : undefined;
   const end = isComponent(last) && last.daysKnown ? civil(last.high, last.last) : undefined;
   if (start && end) return isoDays(dayFromCivil(start), dayFromCivil(end));
-  if (start) return { from: isoDay(start), reckoning: calendarOf(start) };
-  return end ? { to: isoDay(end), reckoning: calendarOf(end) } : {};
+  if (start) return { from: isoDay(start), dayCalendar: calendarOf(start) };
+  return end ? { to: isoDay(end), dayCalendar: calendarOf(end) } : {};
 }
 
 function civil(year: number | null, [month, day]: readonly [number, number]) {

@@ -115,9 +115,9 @@ function formatOpen({ earliest, latest, text }: Dating): string {
 const NAMES_STYLE = /\b(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i;
 
 /** Days for a visitor: "14 October 1066", "April 1985", "20 November 1278 – 19 November 1279". Undefined if none are known. */
-function formatDays({ from, to, earliest, latest, reckoning, calendar, text }: Dating): string | undefined {
+function formatDays({ from, to, earliest, latest, dayCalendar, calendar, text }: Dating): string | undefined {
   // An old-style day is shown as it was written, with its calendar named: the new style would hide what the source says.
-  if (calendar === 'julian' && reckoning === 'gregorian' && /\d/.test(text)) {
+  if (calendar === 'julian' && dayCalendar === 'gregorian' && /\d/.test(text)) {
     const words = text.replace(/^(?:c\.|ca\.?|circa|about|perhaps|probably) ?/i, '').replace(/ ?\(?\?\)?$/, '');
     return NAMES_STYLE.test(words)
       ? words.replace(/,? ?\(?(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i, ' (old style)')
@@ -132,7 +132,7 @@ function formatDays({ from, to, earliest, latest, reckoning, calendar, text }: D
   if (first !== undefined && latest === 'open') return `${first} onwards`;
   if (first !== undefined && latest === null) return `not before ${first}`;
   if (last !== undefined && earliest === 'open') return `until ${last}`;
-  if (to !== undefined && reckoning && earliest === null) return `not after ${formatDay(to)}`;
+  if (to !== undefined && dayCalendar && earliest === null) return `not after ${formatDay(to)}`;
   return undefined;
 }
 

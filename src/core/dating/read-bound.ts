@@ -72,9 +72,9 @@ function bounded(reading: Reading, limit: Limit): Reading {
   // "Before" looks to the beginning of what is named, "by" to its end; "after" to its end, "from" to its beginning.
   const looksToEnd = (fixes === 'latest') === nameIsAllowed;
   const iso = looksToEnd ? reading.to : reading.from;
-  const { about, doubtful, calendar, reckoning } = reading;
-  if (iso !== undefined && reckoning) {
-    const day = boundedByDay(dayFromIso(iso, reckoning) + step, limit);
+  const { about, doubtful, calendar, dayCalendar } = reading;
+  if (iso !== undefined && dayCalendar) {
+    const day = boundedByDay(dayFromIso(iso, dayCalendar) + step, limit);
     const isDay = calendar === 'julian' || calendar === 'gregorian';
     return qualify(isDay ? day : { ...readYears(day.earliest, day.latest, calendar), ...daysOf(day) }, about, doubtful);
   }
@@ -85,18 +85,23 @@ function bounded(reading: Reading, limit: Limit): Reading {
 }
 
 /** A year of another era is bounded by its days too, and told in years. */
-function daysOf({ from, to, reckoning }: Reading): Partial<Reading> {
+function daysOf({ from, to, dayCalendar }: Reading): Partial<Reading> {
   return {
     ...(from === undefined ? {} : { from }),
     ...(to === undefined ? {} : { to }),
-    ...(reckoning === undefined ? {} : { reckoning }),
+    ...(dayCalendar === undefined ? {} : { dayCalendar }),
   };
 }
 
 function boundedByDay(day: number, { fixes, other }: Limit): Reading {
-  const { from: iso, reckoning } = isoDays(day, day);
+  const { from: iso, dayCalendar } = isoDays(day, day);
   const open = other === 'open' ? '..' : '';
   return fixes === 'latest'
-    ? { ...readYears(other, yearOfIso(iso), calendarOfDays(reckoning)), to: iso, reckoning, edtf: `${open}/${iso}` }
-    : { ...readYears(yearOfIso(iso), other, calendarOfDays(reckoning)), from: iso, reckoning, edtf: `${iso}/${open}` };
+    ? { ...readYears(other, yearOfIso(iso), calendarOfDays(dayCalendar)), to: iso, dayCalendar, edtf: `${open}/${iso}` }
+    : {
+        ...readYears(yearOfIso(iso), other, calendarOfDays(dayCalendar)),
+        from: iso,
+        dayCalendar,
+        edtf: `${iso}/${open}`,
+      };
 }

@@ -186,9 +186,9 @@ function settledPair({ hijri, year }: HijriPair, context: PointContext): number 
 
 function hijriYearsOf(outcome: Outcome<Reading> | undefined): readonly (readonly [number, number])[] | undefined {
   if (!outcome?.ok) return undefined;
-  const { from, to, reckoning, earliest, latest } = outcome.value;
-  if (from !== undefined && to !== undefined && reckoning) {
-    return [[hijriFromDay(dayFromIso(from, reckoning)).year, hijriFromDay(dayFromIso(to, reckoning)).year]];
+  const { from, to, dayCalendar, earliest, latest } = outcome.value;
+  if (from !== undefined && to !== undefined && dayCalendar) {
+    return [[hijriFromDay(dayFromIso(from, dayCalendar)).year, hijriFromDay(dayFromIso(to, dayCalendar)).year]];
   }
   if (typeof earliest !== 'number' || typeof latest !== 'number') return undefined;
   const first = dayFromCivil({ year: earliest, month: 1, day: 1 });

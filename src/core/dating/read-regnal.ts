@@ -147,9 +147,10 @@ function jointYear(
     : refuse(`The two years of "${text}" never ran together; write the year AD.`);
 }
 
-function daysOf({ from, to, reckoning }: Reading): readonly [number, number] {
-  if (from === undefined || to === undefined || !reckoning) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  return [dayFromIso(from, reckoning), dayFromIso(to, reckoning)];
+function daysOf({ from, to, dayCalendar }: Reading): readonly [number, number] {
+  if (from === undefined || to === undefined || !dayCalendar)
+    return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  return [dayFromIso(from, dayCalendar), dayFromIso(to, dayCalendar)];
 }
 
 function settled(
@@ -191,9 +192,9 @@ function readReign(text: string, reign: Reign, number: number | undefined, readD
 
 /** The years a regnal year touches, or its days when the day is known from which the years are counted. */
 function yearOfReign(counted: Reading, number: number): Reading | undefined {
-  const { from, to, reckoning, earliest, latest } = counted;
-  if (from !== undefined && from === to && reckoning) {
-    const accession = dayFromIso(from, reckoning);
+  const { from, to, dayCalendar, earliest, latest } = counted;
+  if (from !== undefined && from === to && dayCalendar) {
+    const accession = dayFromIso(from, dayCalendar);
     const calendar = counted.calendar === 'julian' ? 'julian' : 'gregorian';
     const first = anniversary(accession, calendar, number - 1);
     return readDays(first, anniversary(accession, calendar, number) - 1, 'regnal');
@@ -211,9 +212,9 @@ function anniversary(fixed: number, calendar: CivilCalendar, years: number): num
 
 /** A reign's last year ends with the reign. */
 function cutShort(year: Reading, end: Reading): Reading {
-  if (year.from && year.to && year.reckoning && end.to && end.reckoning) {
-    const first = dayFromIso(year.from, year.reckoning);
-    const last = Math.min(dayFromIso(year.to, year.reckoning), dayFromIso(end.to, end.reckoning));
+  if (year.from && year.to && year.dayCalendar && end.to && end.dayCalendar) {
+    const first = dayFromIso(year.from, year.dayCalendar);
+    const last = Math.min(dayFromIso(year.to, year.dayCalendar), dayFromIso(end.to, end.dayCalendar));
     return readDays(first, Math.max(first, last), 'regnal');
   }
   if (numberOr(year.latest) <= closes(end)) return year;
@@ -221,8 +222,8 @@ function cutShort(year: Reading, end: Reading): Reading {
 }
 
 function beginsAfter(year: Reading, end: Reading): boolean {
-  if (year.from && year.reckoning && end.to && end.reckoning) {
-    return dayFromIso(year.from, year.reckoning) > dayFromIso(end.to, end.reckoning);
+  if (year.from && year.dayCalendar && end.to && end.dayCalendar) {
+    return dayFromIso(year.from, year.dayCalendar) > dayFromIso(end.to, end.dayCalendar);
   }
   return numberOr(year.earliest) > closes(end);
 }

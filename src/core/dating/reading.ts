@@ -41,8 +41,8 @@ export function readDays(
   calendar: CalendarName,
   edtf: 'years' | 'days' = 'years',
 ): Reading {
-  const { from, to, reckoning } = isoDays(first, last);
-  const reading = { ...readYears(yearOfIso(from), yearOfIso(to), calendar), from, to, reckoning };
+  const { from, to, dayCalendar } = isoDays(first, last);
+  const reading = { ...readYears(yearOfIso(from), yearOfIso(to), calendar), from, to, dayCalendar };
   if (edtf === 'years') return reading;
   return { ...reading, edtf: from === to ? from : `${from}/${to}` };
 }
@@ -103,8 +103,8 @@ export function span(
 
 function runsBackwards(left: Reading, right: Reading): boolean {
   if (later(left.earliest, right.latest)) return true;
-  if (left.from !== undefined && right.to !== undefined && left.reckoning && right.reckoning) {
-    return dayFromIso(left.from, left.reckoning) > dayFromIso(right.to, right.reckoning);
+  if (left.from !== undefined && right.to !== undefined && left.dayCalendar && right.dayCalendar) {
+    return dayFromIso(left.from, left.dayCalendar) > dayFromIso(right.to, right.dayCalendar);
   }
   return later(left.earliest, right.earliest) && later(left.latest, right.latest);
 }
@@ -113,9 +113,9 @@ function later(one: Reading['earliest'], other: Reading['earliest']): boolean {
   return typeof one === 'number' && typeof other === 'number' && one > other;
 }
 
-function daysOfSpan(left: Reading, right: Reading): Partial<Pick<Reading, 'from' | 'to' | 'reckoning'>> {
-  if (left.from === undefined || right.to === undefined || !left.reckoning || !right.reckoning) return {};
-  return isoDays(dayFromIso(left.from, left.reckoning), dayFromIso(right.to, right.reckoning));
+function daysOfSpan(left: Reading, right: Reading): Partial<Pick<Reading, 'from' | 'to' | 'dayCalendar'>> {
+  if (left.from === undefined || right.to === undefined || !left.dayCalendar || !right.dayCalendar) return {};
+  return isoDays(dayFromIso(left.from, left.dayCalendar), dayFromIso(right.to, right.dayCalendar));
 }
 
 function edtfOfSpan(left: Reading, right: Reading): string {

@@ -14,7 +14,7 @@ const AFTER_COMMA = /^(\d{4}(?:[-–/]\d{1,4})?)[,;] ?(\p{L}{3}.*)$/u;
 const RESTRIKE =
   /^(?:(?:modern|later|official|mint) )?re-?strikes?$|^neupr[äa]gung$|^nachpr[äa]gung$|^np\.?$|^refrappe$|^riconio$|^reacuñaci[oó]n$|^naslag$/i;
 
-/** Letters that name an era or a way of reckoning, and no mint. */
+/** Letters that name an era or a calendar, and no mint. */
 const ERAS = new Set('AD BC CE BCE AH AM SE VS CS BE RS ME EE NS OS SH JE FE KE BS AS SS'.split(' '));
 
 /** The parts of such a cell; null for any other. A bracket with a year in it is no word beside one. */

@@ -3,7 +3,7 @@ import type { KnownName, Likeness } from './name.ts';
 import { spelledAlike } from './ruler-key.ts';
 
 /**
- * What books are told apart by. Points between letters part nothing, `R.I.C.` is `RIC`. A name of up to three letters, or one that
+ * What distinguishes books. Points between letters part nothing, `R.I.C.` is `RIC`. A name of up to three letters, or one that
  * ends in a point, may be short for the name it begins or gives the initials of, `N` for *North*, `BMC` for *British Museum
  * Catalogue*, and is asked about.
  */

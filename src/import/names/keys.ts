@@ -5,7 +5,7 @@ import type { KnownName, Likeness } from './name.ts';
 import { plainRulerKey, rulerKey, spelledAlike } from './ruler-key.ts';
 
 /**
- * How the names of a list are told apart. Nothing is one for being a letter, a numeral or a word apart: `Nishapur` and `Bishapur`,
+ * What distinguishes the names of a list. Nothing is one for being a letter, a numeral or a word apart: `Nishapur` and `Bishapur`,
  * `v.I` and `v.II`, and a ruler's name in two languages (`Friedrich II`, `Frederick II`) are two until somebody says otherwise.
  */
 export function likenessOf(kind: ListKind, labels: readonly Label[], known: readonly KnownName[]): Likeness {

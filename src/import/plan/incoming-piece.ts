@@ -9,7 +9,7 @@ import { ledgerCells, isLedgerColumn } from './ledger-cells.ts';
 import { numberOf } from './identify.ts';
 
 /** A piece as its row wishes it: facts by path, what could not be read among them as it was written, and its ledger cells. */
-export type WishedPiece = {
+export type IncomingPiece = {
   readonly row: number;
   readonly number: string;
   readonly facts: FlatFacts;
@@ -19,7 +19,7 @@ export type WishedPiece = {
 };
 
 /** A draft as a piece. What was meant for the ledger and could not be read goes there too, never to the piece. */
-export function wishedPiece(draft: JoinedDraft, always: Readonly<Record<string, string>>): WishedPiece {
+export function incomingPiece(draft: JoinedDraft, always: Readonly<Record<string, string>>): IncomingPiece {
   const isPrivate = ({ field }: UnreadCell): boolean => isLedgerColumn(field.replace(/^ledger /, ''));
   const facts = new Map(flatFacts({ ...always, ...draft.facts, number: numberOf(draft) }));
   for (const { field, heading, text } of draft.unread.filter((cell) => !isPrivate(cell)))
@@ -48,11 +48,11 @@ const NEEDED = new Set(['number', 'title', 'kind']);
  * ledger. Null when the piece cannot do without it, or when no fact is named.
  */
 export function withoutFact(
-  piece: WishedPiece,
+  piece: IncomingPiece,
   field: string | null,
   because: string,
   isSecret: boolean,
-): WishedPiece | null {
+): IncomingPiece | null {
   const steps = (field ?? '').split('.');
   const path = [steps.slice(0, 2).join('.'), steps[0] ?? ''].find((one) => piece.facts.has(one));
   if (path === undefined && isSecret && piece.story !== '' && (field === null || field === ''))
@@ -71,7 +71,7 @@ export function withoutFact(
   return { ...piece, facts, unread: [...piece.unread, { row: piece.row, heading: path, text, because, field: path }] };
 }
 
-function withoutText(piece: WishedPiece, field: string, text: string, because: string): WishedPiece {
+function withoutText(piece: IncomingPiece, field: string, text: string, because: string): IncomingPiece {
   const heading = `${field}${WITHHELD}`;
   return {
     ...piece,

@@ -9,7 +9,7 @@ import type { FlatFacts } from '../reimport/flat-facts.ts';
 import { mergeThreeWays } from '../reimport/three-way.ts';
 import type { Conflict, Preference } from '../reimport/three-way.ts';
 import type { Identity } from './identify.ts';
-import type { WishedPiece } from './incoming-piece.ts';
+import type { IncomingPiece } from './incoming-piece.ts';
 
 /** What becomes of one row: the file as it will stand, and what else there is to tell. */
 export type PlacedPiece = {
@@ -34,20 +34,20 @@ export type Held = { readonly text: string | null; readonly ledger: Readonly<Rec
 /** The path under which a story is compared. */
 const STORY = '(story)';
 
-/** Places a wished piece in the cabinet; a sentence when it must not be placed. */
+/** Places a incoming piece in the cabinet; a sentence when it must not be placed. */
 export function placePiece(
-  wished: WishedPiece,
+  incoming: IncomingPiece,
   identity: Identity,
   held: Held,
   prefer: Preference,
 ): PlacedPiece | { readonly because: string } {
   const { id } = identity;
   const file = `pieces/${id}/piece.md`;
-  const facts = nestedFacts(wished.facts);
-  const whole = { row: wished.row, id, number: wished.number, file };
+  const facts = nestedFacts(incoming.facts);
+  const whole = { row: incoming.row, id, number: incoming.number, file };
   const inLedger = mergeThreeWays(
     identity.kind === 'again' ? ledgerFacts(identity.was.ledger) : new Map(),
-    ledgerFacts(wished.ledger),
+    ledgerFacts(incoming.ledger),
     ledgerFacts(held.ledger),
     prefer,
   );
@@ -60,10 +60,10 @@ export function placePiece(
   };
   const base = {
     id,
-    number: wished.number,
-    row: wished.row,
+    number: incoming.number,
+    row: incoming.row,
     facts,
-    story: wished.story,
+    story: incoming.story,
     ledger: textsOf(inLedger.base),
   };
   const ledgerPaths = Object.keys(ledger.ledger).map((path) => `ledger: ${path}`);
@@ -71,24 +71,24 @@ export function placePiece(
   if (identity.kind === 'gone')
     return { because: `The piece ${id} was taken out of the cabinet since it was imported. Its row is left alone.` };
   if (identity.kind === 'new') {
-    const text = formatPieceFile(facts, wished.story);
+    const text = formatPieceFile(facts, incoming.story);
     return { ...whole, state: 'new', text, changed: [], ...ledger, base };
   }
   const read = held.text === null ? null : factsIn(held.text);
   if (held.text === null || read === null)
     return { because: `The file ${file} cannot be read, so nothing in it is changed. Run npm run check, and fix it.` };
   if (identity.kind === 'there') {
-    const isAlike = isSame(nestedFacts(read.facts), nestedFacts(wished.facts)) && read.story === wished.story;
+    const isAlike = isSame(nestedFacts(read.facts), nestedFacts(incoming.facts)) && read.story === incoming.story;
     if (!isAlike)
       return {
-        because: `The number ${wished.number} already belongs to the piece ${id}, which did not come from this sheet. Give one of the two another number.`,
+        because: `The number ${incoming.number} already belongs to the piece ${id}, which did not come from this sheet. Give one of the two another number.`,
       };
     const state = ledgerPaths.length === 0 ? 'same' : 'changed';
     return { ...whole, state, text: held.text, changed: ledgerPaths, ...ledger, base };
   }
   const merged = mergeThreeWays(
     withStory(flatFacts(identity.was.facts), identity.was.story),
-    withStory(wished.facts, wished.story),
+    withStory(incoming.facts, incoming.story),
     withStory(read.facts, read.story),
     prefer,
   );

@@ -23,8 +23,8 @@ import type { Held, PlacedPiece } from './place-piece.ts';
 import { placePiece } from './place-piece.ts';
 import { tryOn } from './try-on.ts';
 import type { Refused, TriedOn } from './try-on.ts';
-import type { WishedPiece } from './incoming-piece.ts';
-import { wishedPiece, withoutFact } from './incoming-piece.ts';
+import type { IncomingPiece } from './incoming-piece.ts';
+import { incomingPiece, withoutFact } from './incoming-piece.ts';
 
 /** A sheet read by its mapping, and what the keeper has said about it. */
 export type SheetToBring = {
@@ -70,7 +70,7 @@ export type ImportPlan = {
   readonly vanished: readonly BroughtIn[];
 };
 
-/** How often facts are tried on the cabinet and taken out again before a row is set aside, and the whole before it is taken as it is. */
+/** How often facts are tried on the cabinet and taken out again before a row is skipped, and the whole before it is taken as it is. */
 const TRIES = 4;
 const ROUNDS = 6;
 
@@ -84,7 +84,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const lists = listFiles(joined.created).map((one) => ({ ...one, text: lent.get(one.file) ?? one.text }));
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
-  for (const draft of joined.drafts) placing.place(wishedPiece(draft, sheet.always), placing.tried(draft.row));
+  for (const draft of joined.drafts) placing.place(incomingPiece(draft, sheet.always), placing.tried(draft.row));
   const secrets = settle(placing, { folder, records, lists, ledger: placing.ledger });
   placing.compare();
   const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
@@ -98,7 +98,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists)],
     setAside: placing.setAside.toSorted((a, b) => a.row - b.row),
     unread: pieces
-      .flatMap(({ row }) => placing.wished.get(row)?.unread ?? [])
+      .flatMap(({ row }) => placing.incoming.get(row)?.unread ?? [])
       .map((cell) =>
         cell.heading === cell.field ? { ...cell, heading: sheet.headings.get(cell.field) ?? cell.field } : cell,
       ),
@@ -112,11 +112,11 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
 /** The rows on their way into the cabinet: what each wishes, and how it is placed so far. */
 type Placing = {
   readonly ledger: string | null;
-  readonly wished: Map<number, WishedPiece>;
+  readonly incoming: Map<number, IncomingPiece>;
   readonly placed: Map<number, PlacedPiece>;
   readonly setAside: RowSetAside[];
   readonly aside: (row: number, because: string) => void;
-  readonly place: (piece: WishedPiece, identity: Identity | undefined) => void;
+  readonly place: (piece: IncomingPiece, identity: Identity | undefined) => void;
   /** A piece that is there and is not known to come from this sheet is tried on like a new one, and compared when all is settled. */
   readonly tried: (row: number) => Identity | undefined;
   readonly compare: () => void;
@@ -140,29 +140,29 @@ function placingOf(
   const aside = (row: number, because: string): void => {
     setAside.push({ row, text: rowText.get(row) ?? '', because });
   };
-  const wished = new Map<number, WishedPiece>();
+  const incoming = new Map<number, IncomingPiece>();
   const placed = new Map<number, PlacedPiece>();
   const identityOf = new Map(drafts.map(({ row }, at) => [row, identities[at]]));
   const there = new Map(identities.flatMap((one, at) => (one.kind === 'there' ? [[drafts[at]?.row, one]] : [])));
-  const place = (piece: WishedPiece, identity: Identity | undefined): void => {
+  const place = (piece: IncomingPiece, identity: Identity | undefined): void => {
     if (identity === undefined) return;
     const done = placePiece(piece, identity, held(identity), sheet.prefer);
     placed.delete(piece.row);
     if ('because' in done) aside(piece.row, done.because);
     else {
-      wished.set(piece.row, piece);
+      incoming.set(piece.row, piece);
       placed.set(piece.row, done);
     }
   };
   return {
-    ledger, wished, placed, setAside, aside, place,
+    ledger, incoming, placed, setAside, aside, place,
     tried: (row) => {
       const one = there.get(row);
       return one === undefined ? identityOf.get(row) : { kind: 'new', id: one.id };
     },
     compare: () => {
       for (const row of there.keys()) {
-        const piece = row !== undefined && placed.has(row) ? wished.get(row) : undefined;
+        const piece = row !== undefined && placed.has(row) ? incoming.get(row) : undefined;
         if (piece !== undefined) place(piece, identityOf.get(piece.row));
       }
     },
@@ -200,7 +200,7 @@ function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly Secre
 
 /** Takes what was refused out of a piece, or sets its row aside when it cannot do without it. */
 function takeOut(placing: Placing, row: number, problems: readonly Refused[], isLast: boolean): void {
-  let piece: WishedPiece | null = placing.wished.get(row) ?? null;
+  let piece: IncomingPiece | null = placing.incoming.get(row) ?? null;
   for (const { field, says, isSecret } of problems)
     piece = piece === null ? null : withoutFact(piece, field, says, isSecret);
   if (piece !== null && !isLast) placing.place(piece, placing.tried(row));

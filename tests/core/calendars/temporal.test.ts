@@ -64,9 +64,9 @@ describe('every year, by the Temporal polyfill', () => {
 
   test('Hijri: the days in which a keeper’s "AH" is read, named Julian before the reform', () => {
     everyYear(1, 1500, (year) => {
-      const { from, reckoning } = readAs(`AH ${String(year)}`);
+      const { from, dayCalendar } = readAs(`AH ${String(year)}`);
       const fixed = dayOf(newYear('islamic-civil', year));
-      const { year: y, month, day } = reckoning === 'gregorian' ? gregorianFromDay(fixed) : julianFromDay(fixed);
+      const { year: y, month, day } = dayCalendar === 'gregorian' ? gregorianFromDay(fixed) : julianFromDay(fixed);
       return [from, [String(y).padStart(4, '0'), ...[month, day].map((n) => String(n).padStart(2, '0'))].join('-')];
     });
   });

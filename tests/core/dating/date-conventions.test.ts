@@ -82,7 +82,7 @@ describe('a context settles what would ask', () => {
 
   test('a span that crosses 1582 begins on a Julian day and ends on a Gregorian one', () => {
     const span = readAs('1 January 1500 - 1 January 1600');
-    expect(span).toMatchObject({ from: '1500-01-01', to: '1600-01-01', reckoning: 'julian to gregorian' });
+    expect(span).toMatchObject({ from: '1500-01-01', to: '1600-01-01', dayCalendar: 'julian to gregorian' });
   });
 });
 

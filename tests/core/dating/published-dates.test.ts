@@ -18,7 +18,7 @@ describe('years of other eras', () => {
 describe('regnal years (Cheney, A Handbook of Dates)', () => {
   test.for(REGNAL_YEARS)('$ruler, year $year is $first to $last', ({ ruler, from, to, year, first, last }) => {
     const dating = readAs(`${ruler}, year ${String(year)}`, { reigns: [{ ruler, names: [], from, to }] });
-    expect(dating).toMatchObject({ from: first, to: last, reckoning: 'julian', calendar: 'regnal' });
+    expect(dating).toMatchObject({ from: first, to: last, dayCalendar: 'julian', calendar: 'regnal' });
   });
 });
 
@@ -32,14 +32,14 @@ describe('cyclical years that name an event', () => {
 });
 
 test('AH 1255, year 15 is AH 1269: 15 October 1852 to 3 October 1853 (common practice)', () => {
-  const days = { from: '1852-10-15', to: '1853-10-03', reckoning: 'gregorian' };
+  const days = { from: '1852-10-15', to: '1853-10-03', dayCalendar: 'gregorian' };
   expect(readAs('AH 1255, year 15')).toMatchObject(days);
   expect(readAs('AH 1255//15', { realm: 'the Ottoman Empire' })).toMatchObject(days);
   expect(readAs('AH 1269')).toMatchObject(days);
 });
 
 test('30 January 1648/9 is 9 February 1649, and the year of the death warrant sorts as 1649', () => {
-  expect(readAs('30 January 1648/9')).toMatchObject({ earliest: 1649, from: '1649-02-09', reckoning: 'gregorian' });
+  expect(readAs('30 January 1648/9')).toMatchObject({ earliest: 1649, from: '1649-02-09', dayCalendar: 'gregorian' });
   expect(readAs('1648/9 OS')).toMatchObject({ earliest: 1649, latest: 1649, calendar: 'julian' });
   expect(readAs('1648/9')).toMatchObject({ earliest: 1648, latest: 1649, edtf: '1648/1649' });
 });
