@@ -40,12 +40,17 @@ const LAST_HIJRI = 1500;
 function askWhichPair(text: string): string | undefined {
   const { first = '', last = '' } = TWO_YEARS.exec(text)?.groups ?? {};
   const year = Number(first);
-  if (first === '' || year < 1 || year > LAST_HIJRI) return undefined;
-  const days = hijriYear(year);
-  const { earliest, latest } = readDays(days.first, days.last, 'hijri');
-  if (Number(last) < Number(earliest) || Number(last) > Number(latest)) return undefined;
+  if (first === '' || !isHijriPair(year, Number(last))) return undefined;
   const ways = `AH ${String(year)} (${last}) or AD ${String(year)} - ${last}`;
   return `"${text}" may be one year of two eras or a long range; write ${ways}.`;
+}
+
+/** Whether two years may be one: the first of the Hijra, the second of Christ. */
+export function isHijriPair(first: number, last: number): boolean {
+  if (first < 1 || first > LAST_HIJRI) return false;
+  const days = hijriYear(first);
+  const { earliest, latest } = readDays(days.first, days.last, 'hijri');
+  return last >= Number(earliest) && last <= Number(latest);
 }
 
 /** Figures of scripts that count from eras of their own as well as from Christ, so that the keeper must say which. */

@@ -1,3 +1,4 @@
+import { isHijriPair } from './ask.ts';
 import { civilFromIso, lengthOfMonth } from '../calendars/civil.ts';
 import type { Dating } from './dating.ts';
 import { formatGloss, formatPart, formatYear, formatYears } from './format-years.ts';
@@ -87,7 +88,10 @@ function formatSpan(text: string, low: number, high: number): string {
     return low > 0 && low < 1000 ? `AD ${formatGloss(low, high)}` : formatGloss(low, high);
   }
   const part = /\d{3}/.test(plain) ? undefined : formatPart(low, high);
-  return part ?? formatYears(low, high);
+  if (part !== undefined) return part;
+  const years = formatYears(low, high);
+  // 1000–1591 would be asked about: AH 1000 is 1591.
+  return /^\d/.test(years) && isHijriPair(low, high) ? `AD ${years}` : years;
 }
 
 /** "early 1588", which its keeper wrote so. */

@@ -61,7 +61,8 @@ describe('there and back', () => {
         const dating = readAs(text);
         expect(sense(readAs(formatDate(dating)))).toEqual(sense(dating));
       }),
-      { numRuns: tries(3000) },
+      // A thousand years that may be one: AH 1000 is 1591.
+      { numRuns: tries(3000), examples: [['AD 1000 - AD 1591']] },
     );
   });
 
