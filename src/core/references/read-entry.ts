@@ -46,7 +46,7 @@ export function opensBook(text: string, { works }: Required<Books>): boolean {
   const { body } = withoutBefore(text);
   if (/^[a-z]+(?:-[a-z0-9]+)+\s+(?:\d|[IVX]+$)/u.test(body)) return true;
   if (works.length > 0 && knownWork(body, works) !== null) return true;
-  if ([PAGE, PLATE, CLASS, FIGURE].some((pattern) => pattern.test(body))) return false;
+  if ([PAGE, PLATE, CLASS, FIGURE, RARITY].some((pattern) => pattern.test(body))) return false;
   const word = /^(\p{Lu}[\p{L}\p{M}&'’.-]*?)[\s.#°-]*(?:\d|[-–—]\s*$|\s\p{Lu}.*\d|&)/u.exec(body)?.[1];
   return word !== undefined && !isNeverABook(word);
 }

@@ -115,14 +115,18 @@ const PLATES = [
   'plaat',
 ];
 const FIGURES = ['fig', 'figs', 'figure', 'abb', 'ill'];
-const PAGES = ['p', 'pp', 'pg', 'pgs', 'page', 'pages', 'pag', 'seite', 'blz', 'pág'];
+const PAGES = ['pp', 'pg', 'pgs', 'page', 'pages', 'pag', 'seite', 'blz', 'pág'];
 const CLASSES = ['class', 'cl', 'klasse', 'kl', 'classe', 'clase', 'klas'];
 const SMALL_ROMAN = '[ivxlc]+|[IVXLC]+';
 
-/** `p. 446`, `pp. 44-5`. */
+function anyCase(words: readonly string[]): readonly string[] {
+  return words.flatMap((word) => [word, `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`, word.toUpperCase()]);
+}
+
+/** `p. 446`, `pp. 44-5`; a capital P joined to a figure is a number of its own in some books: `Price P123`. */
 export const PAGE = new RegExp(
-  `^${oneOf(PAGES)}\\s?((?:\\d+|${SMALL_ROMAN})(?:\\s?[-–]\\s?\\d+)?)(?![\\p{L}\\p{N}])`,
-  'iu',
+  `^(?:${oneOf(anyCase(PAGES))}\\s?|[Pp](?:\\.\\s?|\\s)|p(?=\\d))((?:\\d+|${SMALL_ROMAN})(?:\\s?[-–]\\s?\\d+)?)(?![\\p{L}\\p{N}])`,
+  'u',
 );
 /** `pl. 5, 3`, `Taf. XII.4`, `fig. 3`. */
 export const PLATE = new RegExp(
@@ -138,10 +142,12 @@ export const RARITY = /^(?:[RC]\d{1,2}|R{2,5}|CC|(?:extremely |very )?(?:rare|sc
 /** Words that a number may follow inside a book, and which are never a book: places in it, and headings under which it counts. */
 const NEVER_A_BOOK = new Set(
   [
-    ...PLATES, ...FIGURES, ...PAGES.filter((word) => word.length > 1), ...CLASSES, 'vol', 'volume', 'bd', 'band', 'tome', 'tomo', 'part', 'teil', 'ed', 'edn',
+    ...PLATES, ...FIGURES, ...PAGES, ...CLASSES, 'vol', 'volume', 'bd', 'band', 'tome', 'tomo', 'part', 'teil', 'ed', 'edn',
     'edition', 'no', 'nr', 'num', 'number', 'type', 'typ', 'group', 'series', 'issue', 'period', 'obv', 'rev', 'obverse', 'reverse', 'av',
     'die', 'dies', 'lot', 'los', 'ex', 'note', 'this', 'var', 'cf', 'symbol', 'c', 'ca', 'circa', 'ad', 'bc', 'ah',
     'january', 'february', 'march', 'april', 'may', 'june', 'july', 'august', 'september', 'october', 'november', 'december',
+    // What leads in a citation, and where a thing lies that is cited.
+    'ref', 'refs', 'reference', 'literature', 'literatur', 'lit', 'published', 'cat', 'kat', 'inv', 'col', 'sammlung', 'slg', 'coll', 'collection',
     // Headings of the corpora of Roman and English coins, which number afresh under each.
     'augustus', 'tiberius', 'caligula', 'gaius', 'claudius', 'nero', 'galba', 'otho', 'vitellius', 'vespasian', 'titus', 'domitian', 'nerva',
     'trajan', 'hadrian', 'sabina', 'antoninus', 'pius', 'faustina', 'aurelius', 'lucilla', 'verus', 'commodus', 'pertinax', 'septimius', 'severus',
