@@ -43,6 +43,7 @@ const small = {
  */
 export default defineConfig({
   test: {
+    globalSetup: 'tests/temporary-folder.ts',
     projects: [
       {
         test: {
@@ -69,9 +70,10 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          fileParallelism: false,
+          testTimeout: 90_000,
+          hookTimeout: 120_000,
+          // Two browsers at once: a test waits for its page, or for what moves on it, more than half of its time.
+          maxWorkers: 2,
         },
       },
     ],

@@ -16,11 +16,11 @@ const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
       ['types', ['astro', 'check', '--minimumFailingSeverity', 'hint']],
       // After types, which makes the declarations of the collections that the linter reads.
       ['lint', ['eslint', '--max-warnings', '0', '.']],
-    ],
-    [
       ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
       ['core', ['tsc', '-p', 'src/core/tsconfig.json']],
       ['unused', ['knip']],
+    ],
+    [
       ['build', ['node', 'src/commands/build.ts']],
       ['built', ['vitest', 'run', '--project', 'built', '--maxWorkers', '1']],
     ],

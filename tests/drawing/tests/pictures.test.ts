@@ -7,6 +7,7 @@ import { chanceFrom } from '../chance.ts';
 import { drawFace, PICTURE } from '../draw-face.ts';
 import { legendsOf } from '../read-legend.ts';
 import { RECIPES } from '../recipes/recipes.ts';
+import { tries } from '../../tries.ts';
 import { findPiece } from '../../../src/photographs/locate/find-piece.ts';
 
 const PIECES = join(import.meta.dirname, '../../../content/pieces');
@@ -57,7 +58,9 @@ describe('the drawn photographs of the demo cabinet', () => {
   });
 
   test('the piece can be told from its board, and fills about 82 per cent of the width or the height', async () => {
-    for (const file of pictures) {
+    // Every third, and each of them with `TRIES=full`: which ones moves with nothing, so that a failure comes again.
+    const [some, step] = [tries(3, 1), 3];
+    for (const file of pictures.filter((_, at) => at % step < some)) {
       const { data, info } = await sharp(file).resize(300).raw().toBuffer({ resolveWithObject: true });
       const look = { width: info.width, height: info.height, rgb: new Uint8Array(data) };
       const { piece: found } = findPiece(look, isNotRound(file));
