@@ -8,6 +8,7 @@ import { parseGrade } from '../core/grade/parse-grade.ts';
 import { SCALE_IDS } from '../core/grade/grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import type { TimeSpan } from '../core/sets/set-piece.ts';
+import { lineOf } from '../core/types/series.ts';
 import type { Lists, SetRule, Where } from '../core/sets/set-rule.ts';
 import { citedWorks } from './types/cited-works.ts';
 import type { Types } from './types/types-of.ts';
@@ -74,6 +75,7 @@ export function setListsOf(
     types: types.series.flatMap((series) =>
       [...series.types.values()].map(({ id, label, level, narrower }) => ({
         id,
+        names: lineOf(series.types, id).flatMap((one) => [one.id, `${series.id}/${one.id}`]),
         label,
         level,
         series: series.id,

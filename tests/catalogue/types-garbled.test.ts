@@ -37,6 +37,10 @@ describe('a slip in a table of a series is told with its file, line and column',
     ['types', 'lc-1a,lc-1,variety,Class 1a,some day', 'date', /./],
     ['types', 'lc-1a,lc-1,variety,Class 1a,,rax', 'name', /"rax" is no state/],
     ['types', ',lc-1,variety,Nameless', 'id', /has no id/],
+    ['types', 'lc-1a,lc-1,class,Class 1a', 'level', /from the broadest/],
+    ['specimens', 'lc-1a,York 1,VF,uk,,,,York 2', 'same as', /neither a specimen of this table nor a piece/],
+    ['specimens', 'lc-1a,York 1,VF,uk\nlc-1b,York 1,VF,uk', 'specimen', /stands here twice/],
+    ['dies', 'A1,a1,lc-1a,0,', 'coins', /whole numbers; this says "0"/],
     ['concordance', 'lc-99,equal,north 1,,,', 'type', /There is no type lc-99/],
     ['concordance', 'lc-1a,equals,north 1,,,', 'relation', /"equals" is no relation/],
     ['concordance', 'lc-1a,equal,north 1,surely,,', 'sure', /"surely"/],
@@ -61,6 +65,15 @@ describe('a slip in a table of a series is told with its file, line and column',
     expect(found.map(({ line }) => line)).toContain(last);
   });
 });
+
+test('4,000 types one above the other, or in a circle, are told and end', () => {
+  const rows = (first: string): string =>
+    `id,broader\n${Array.from({ length: 4000 }, (_, at) => `t${at},${at === 0 ? first : `t${at - 1}`}`).join('\n')}\n`;
+  const says = (first: string): string => problemsWith('types', rows(first)).map((one) => one.says).join('\n'); // prettier-ignore
+  expect(says('')).toContain('t20 is under 20 types, one above the other');
+  const circle = says('t3999');
+  expect(circle).toContain('t0 is under t3999 is under t3998 is under t3997 is under t3996 is under … is under t1 is under t0: a circle');
+}, 30_000); // prettier-ignore
 
 test('rows garbled at random never stop the reading, and whatever is told has a file that is there and a line in it', () => {
   const garbled = fc.record({

@@ -90,6 +90,68 @@ describe('A piece of a type', () => {
   });
 });
 
+describe('What speaks against the type a piece names is told, and nothing else', () => {
+  const remarks = async (change: Change): Promise<readonly string[]> => {
+    const { records } = readCabinet(changed(await markedCabinet(), { ...SERIES, ...change }));
+    return typeRemarks(records).map(({ says }) => says);
+  };
+  test.for([
+    ['the number of another type of the series', 'references: [plain-book 11]', /plain-book 11 is the number of 3b, and this piece says type 3a/],
+    ['a number of its own', 'references: [plain-book 10]', null],
+    ['a number that its type is only a part of', 'references: [new-book 6]', null],
+    ['a number that is only like it', 'references: [cf. plain-book 11]', null],
+    ['a weight that wear does not explain', 'weight: 5.2 g', /has 5\.2 g, and its type 3a 1\.40-1\.46 g/],
+    ['a weight that no wear explains', 'weight: 0.4 g', /has 0\.4 g/],
+    ['a low weight, of a clipped piece', 'weight: 0.9 g\ntreatments: [clipped]', null],
+    ['a worn one', 'weight: 1.34 g', null],
+    ['letters of another legend', 'obverse: { legend: HENRICVS REX }', /reads HENRICVS REX, and its type 3a has EDW R ANGL/],
+    ['what is left of its own legend', 'obverse: { legend: "+EDW… [R A]NGL" }', null],
+    ['a longer form of its own legend', "obverse: { legend: \"+EDW R' ANGL' DNS hYB'\" }", null],
+  ] as const)('%s', async ([, rest, says]) => {
+    const found = await remarks(typed('type: 3a', rest));
+    if (says === null) expect(found).toEqual([]);
+    else expect(found.join('\n')).toMatch(says);
+  }); // prettier-ignore
+
+  test('dies that are not in the chart, states of dies that no row names, and dates outside those of the broader type', async () => {
+    const found = await remarks({
+      ...typed('type: 3a', 'dies: { obverse: A1, reverse: q9 }'),
+      'types/pence/dies.csv': 'obverse,reverse,type,coins\nA1,a1,3a,2\n',
+      'types/pence/die-states.csv': 'die,state,after,sign\nobverse A1,1,,sharp\nobverse A7,1,,sharp\n',
+      'types/pence/types.csv': SERIES['types/pence/types.csv'].replace('Class 3a,,,', 'Class 3a,,1282/1284,'),
+    });
+    expect(found.map((says) => says.slice(0, 40))).toEqual([
+      'dies: the reverse die q9 of this piece i',
+      'dies.csv has no die obverse A7. Write it',
+      '3a is dated 1282/1284, and 3, which it i',
+    ]);
+  });
+
+  test('a series that has no types, and a character that no type fills in', async () => {
+    const found = await remarks({
+      'types/empty/series.yaml': 'title: Nothing yet\n',
+      'types/pence/types.csv': 'id,crown,weight\n3,plain,1.4 g\n3a,plain,1.4 g\n3b,jewelled,1.4 g\n',
+    });
+    expect(found.join('\n')).toMatch(/This series has no types yet/);
+    expect(found.join('\n')).toMatch(/No type says anything of the character obverse legend/);
+  });
+});
+
+test('a series is refused whose rows are in two places, or whose characters and states have names that cells cannot tell', async () => {
+  const yaml = SERIES['types/pence/series.yaml'];
+  for (const [change, says] of [
+    [`${yaml}types: [{ id: x-1 }]\n`, /These rows are in types\.csv as well/],
+    [yaml.replace('id: crown,', 'id: mint,'), /A character cannot be called mint/],
+    [yaml.replace('id: crown,', 'id: Label,'), /A character cannot be called Label/],
+    [yaml.replace('jewelled]', 'jewelled, plain]'), /Two states are called "plain"/],
+    [yaml.replace('jewelled]', 'jewelled, a/b]'), /A state cannot be called "a\/b"/],
+    [yaml.replace('jewelled]', 'jewelled, "-"]'), /A state cannot be called "-"/],
+  ] as const) {
+    const found = problemsOf(changed(await markedCabinet(), { ...SERIES, 'types/pence/series.yaml': change }));
+    expect(found.map((one) => one.says).join('\n')).toMatch(says);
+  }
+});
+
 describe('A set of types', () => {
   const state = async (set: string, change: Change) => {
     const { linked, pieces } = await cabinetWith({ 'sets/types.yaml': set, ...change });
@@ -115,6 +177,33 @@ describe('A set of types', () => {
     });
     expect(sure?.places.map(({ state: how }) => how)).toEqual(['wanted', 'filled']);
   });
+});
+
+describe('A rule that names a type', () => {
+  const other = {
+    'types/other/series.yaml':
+      'title: Others\nlevels: [variety]\ntypes: [{ id: 3a, label: Another 3a, level: variety }, { id: x-1, label: First, level: variety }]\n',
+  };
+  const places = async (set: string, change: Change = {}) => {
+    const { linked, pieces, folder } = await cabinetWith({ 'sets/types.yaml': set, ...typed('type: pence/3a'), ...change });
+    expect(problemsOf(folder).filter(({ file }) => file.startsWith('sets'))).toEqual([]);
+    return setStates(linked, pieces).find(({ id }) => id === 'types')?.places.map(({ id, state }) => `${id} ${state}`);
+  }; // prettier-ignore
+
+  test('has no place for what it leaves out, by its own name or that of what it is under', async () => {
+    const set = 'title: T\none-per: type\nseries: pence\nlevel: variety\nwhere: ';
+    expect(await places(`${set}{ type: "3" }\n`)).toEqual(['3a filled', '3b wanted']);
+    expect(await places(`${set}{ type: 3b }\n`)).toEqual(['3b wanted']);
+    expect(await places(`${set}{ not: { type: pence/3b } }\n`)).toEqual(['3a filled']);
+  });
+
+  test('does not take the type of one series for that of another, and asks where two have it', async () => {
+    expect(await places('title: T\none-per: type\nseries: other\nlevel: variety\n', other)).toEqual(['3a wanted', 'x-1 wanted']);
+    for (const rule of ['one-per: type\nplaces: [3a]', 'one-per: listed\nplaces: [{ is: a, label: A, where: { type: 3a } }]', 'one-per: listed\nplaces: [{ is: a, label: A, where: { type: 3z } }]']) {
+      const { folder } = await cabinetWith({ ...other, 'sets/types.yaml': `title: T\n${rule}\n` });
+      expect(problemsOf(folder).filter(({ file }) => file.startsWith('sets')).map(({ says }) => says).join()).toMatch(/3a is in other and in pence|a type of other and of pence|no type "3z"/);
+    }
+  }); // prettier-ignore
 });
 
 test('a type is named by its id, or with its series where two have it', async () => {

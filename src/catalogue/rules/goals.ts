@@ -5,14 +5,15 @@ import { eraSchemeOf } from '../era-scheme.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
-import { readTypes } from '../types/types-of.ts';
+import { readTypes, typeNamed } from '../types/types-of.ts';
 import { nameOf } from './names.ts';
 import type { Rule } from './place.ts';
 import { wordsOf } from './set-words.ts';
 
 /** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */
 export const checkSets: Rule = (records, place) => {
-  const lists = setListsOf(records, records.cabinet?.fields, readTypes(records).types);
+  const { types } = readTypes(records);
+  const lists = setListsOf(records, records.cabinet?.fields, types);
   // A list file that could not be read is told of itself; its absence is no fault of a rule.
   const isWhole =
     records.rulers.length === records.named.rulers.length && records.mints.length === records.named.mints.length;
@@ -32,6 +33,10 @@ export const checkSets: Rule = (records, place) => {
       ...nameOf('mint', where?.mint, records, (field) => place(file, [...path, field])),
       ...nameOf('denomination', where?.denomination, records, (field) => place(file, [...path, field])),
       ...wordsOf(where, records, (field) => place(file, [...path, field])),
+      ...(where?.type ?? []).flatMap((type) => {
+        const named = typeNamed(types, type);
+        return named.ok ? [] : [problem('type-unknown', place(file, [...path, 'type']), named.problem)];
+      }),
     ]);
     const places = placesOf(setRuleOf(set), lists);
     const aim = aimOf(fields);

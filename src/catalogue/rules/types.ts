@@ -22,6 +22,7 @@ export const checkTypes: Rule = (records, place) => {
     ...types.series.flatMap((series) => [
       ...(series.whole ? checkColumns(series, place) : []),
       ...checkNamesIn(series, records, place),
+      ...checkSameObjects(series, records.named.pieces),
       ...series.fields.source.flatMap(({ work }, at) =>
         records.named.works.includes(work)
           ? []
@@ -69,6 +70,25 @@ function checkColumns(series: TypeSeries, place: Place): readonly Problem[] {
         ),
       ),
   ];
+}
+
+/** What a specimen is said to be the same as is a line of its census or a piece: a misspelt name would count one object twice. */
+function checkSameObjects({ file, tables, specimens }: TypeSeries, pieces: readonly string[]): readonly Problem[] {
+  const known = new Set([...specimens.map(({ specimen }) => specimen), ...pieces]);
+  const spot = (line: number): Spot => ({ file: tables.specimens?.file ?? file, line, field: 'same as' });
+  return specimens.flatMap(({ sameAs, line }) =>
+    sameAs
+      .filter((name) => !known.has(name))
+      .map((name) => {
+        const near = nearestName(name, [...known]);
+        const write = near === null ? 'Write one of those, with semicolons between several.' : `Write ${near}.`;
+        return problem(
+          'cell-unreadable',
+          spot(line),
+          `"${name}" is neither a specimen of this table nor a piece. ${write}`,
+        );
+      }),
+  );
 }
 
 /** A ruler, mint or denomination that a type names has a file; told once for each name. */

@@ -63,6 +63,17 @@ const character = z
       problem('states', 'A character wants at least two states to choose from.');
     if (kind !== 'states' && states !== undefined)
       problem('states', `A ${kind} has no list of states. Take the line out.`);
+    const names = (states ?? []).flatMap(({ id: name, label }) => [
+      ...new Set([name, label].map((one) => one.toLowerCase())),
+    ]);
+    const twice = names.find((name, at) => names.indexOf(name) !== at);
+    if (twice !== undefined) problem('states', `Two states are called "${twice}". Give each a name of its own.`);
+    const split = (states ?? []).find(({ id: name }) => /\/|^[?-]$/.test(name));
+    if (split !== undefined)
+      problem(
+        'states',
+        `A state cannot be called "${split.id}": in a cell a/b is either, ? is not known, and - is none.`,
+      );
     if (wear === undefined) return;
     const read = kind === 'weight' ? parseWeight(wear) : kind === 'length' ? parseLength(wear) : null;
     if (read === null) problem('wear', 'Only a weight or a length wears. Take the line out.');

@@ -23,6 +23,7 @@ export type SpecimenLine = {
   readonly source: string | null;
   readonly date: string | null;
   readonly sameAs: readonly string[];
+  readonly line: number;
 };
 function typeNamed(found: Found, table: SeriesTable, row: SeriesRow, isKnown: (id: string) => boolean): string | null {
   const type = wanted(found, table, row, 'type');
@@ -101,10 +102,20 @@ function isCertainty(text: string): text is Certainty {
 }
 
 export function specimensIn(found: Found, isKnown: (id: string) => boolean): readonly SpecimenLine[] {
+  const told = new Set<string>();
   return rowsIn(found, 'specimens').flatMap((row): readonly SpecimenLine[] => {
     const type = typeNamed(found, 'specimens', row, isKnown);
     const specimen = wanted(found, 'specimens', row, 'specimen');
     if (type === null || specimen === null) return [];
+    if (told.has(specimen))
+      slipAt(
+        found,
+        'specimens',
+        row,
+        'specimen',
+        `${specimen} stands here twice. Give the second record a name of its own, and the first in its column "same as".`,
+      );
+    told.add(specimen);
     const scale = row.cells['grade scale'];
     const { grade: text, problem, source, date } = row.cells;
     const scaled = scale === undefined ? {} : isScaleId(scale) ? { scale } : null;
@@ -123,6 +134,7 @@ export function specimensIn(found: Found, isKnown: (id: string) => boolean): rea
         source: source ?? null,
         date: date ?? null,
         sameAs: listed(row.cells['same as']),
+        line: row.line,
       },
     ];
   });
@@ -134,6 +146,8 @@ function listed(cell: string | undefined): readonly string[] {
     .map((each) => each.trim())
     .filter((each) => each !== '');
 }
+
+const COUNTED = /^[1-9]\d*$/;
 
 export function pairsIn(found: Found, isKnown: (id: string) => boolean): readonly DiePair[] {
   return rowsIn(found, 'dies').flatMap((row): readonly DiePair[] => {
@@ -150,7 +164,7 @@ export function pairsIn(found: Found, isKnown: (id: string) => boolean): readonl
           'type',
           `There is no type ${type} in this series. Write the id of a row of types.csv.`,
         );
-    if (coins !== undefined && !/^\d+$/.test(coins))
+    if (coins !== undefined && !COUNTED.test(coins))
       slipAt(
         found,
         'dies',
@@ -159,7 +173,7 @@ export function pairsIn(found: Found, isKnown: (id: string) => boolean): readonl
         `Coins are counted in whole numbers; this says "${coins}". Leave it empty where nobody counted.`,
       );
     if (obverse === null || reverse === null) return [];
-    return [{ obverse, reverse, types, coins: coins === undefined || !/^\d+$/.test(coins) ? null : Number(coins) }];
+    return [{ obverse, reverse, types, coins: coins === undefined || !COUNTED.test(coins) ? null : Number(coins) }];
   });
 }
 

@@ -7,7 +7,7 @@ import type { CitedWork } from '../../core/references/reference.ts';
 import type { Character } from '../../core/types/key/character.ts';
 import { parseShown } from '../../core/types/key/character.ts';
 import type { Shown } from '../../core/types/key/character.ts';
-import { NOT_APPLICABLE, NOT_KNOWN, seriesTree } from '../../core/types/series.ts';
+import { lineOf, NOT_APPLICABLE, NOT_KNOWN, seriesTree } from '../../core/types/series.ts';
 import type { SeriesType } from '../../core/types/series.ts';
 import { characterOf, typeIdProblem } from '../schema/series.ts';
 import type { FiledSeries } from '../records.ts';
@@ -15,7 +15,8 @@ import { concordanceIn, pairsIn, specimensIn, statesIn } from './read-lines.ts';
 import type { ConcordanceLine, SpecimenLine } from './read-lines.ts';
 import { rowOf, rowsIn, slipAt, wanted } from './slips.ts';
 import type { Found, SeriesSlip } from './slips.ts';
-import { factReader, factsOf } from './type-facts.ts';
+import { SERIES_TABLES, TABLE_NAMES } from './series-tables.ts';
+import { factColumn, factReader, factsOf } from './type-facts.ts';
 import type { TypeFacts } from './type-facts.ts';
 
 /** A rarity as one source gave it. */
@@ -43,7 +44,7 @@ export function readSeries(
 ): { readonly series: TypeSeries; readonly slips: readonly SeriesSlip[] } {
   const found: Found = { slips: [], series };
   const characters = series.fields.characters.map(characterOf);
-  const types = typesIn(found, characters);
+  const types = typesIn(found);
   const columns = new Set(characters.map(({ id }) => id.toLowerCase()));
   const read = factReader(reigns);
   const facts = new Map<string, TypeFacts>();
@@ -57,6 +58,8 @@ export function readSeries(
       told.add(key);
     }
   }
+  orderSlips(found, types);
+  characterSlips(found, characters);
   const known = (id: string): boolean => types.has(id);
   return {
     series: {
@@ -75,7 +78,7 @@ export function readSeries(
   };
 }
 
-function typesIn(found: Found, characters: readonly Character[]): ReadonlyMap<string, SeriesType> {
+function typesIn(found: Found): ReadonlyMap<string, SeriesType> {
   const { levels, shared } = found.series.fields;
   const own = new Set(['id', 'broader', 'level', 'label']);
   const rows = rowsIn(found, 'types').flatMap((row) => {
@@ -118,17 +121,49 @@ function typesIn(found: Found, characters: readonly Character[]): ReadonlyMap<st
         'types',
         row,
         'broader',
-        `${fault.through.join(' is under ')}: a circle. Take one of the broader types out.`,
+        `${someOf(fault.through).join(' is under ')}: a circle. Take one of the broader types out.`,
       );
   }
-  if (characters.length !== new Set(characters.map(({ id }) => id.toLowerCase())).size)
-    found.slips.push({
-      table: 'series',
-      line: 1,
-      column: 'characters',
-      says: 'Two characters have the same id. Give each its own.',
-    });
   return types;
+}
+
+/** Of a long list, its first and last names. */
+function someOf(names: readonly string[]): readonly string[] {
+  return names.length <= 8 ? names : [...names.slice(0, 5), '…', ...names.slice(-2)];
+}
+
+/** More types above one another than any book has. */
+const MOST_ABOVE = 20;
+
+/** Each type is on a level below that of what it is under, and a table that is also in a file of its own is read from there alone. */
+function orderSlips(found: Found, types: ReadonlyMap<string, SeriesType>): void {
+  const { fields, tables, file } = found.series;
+  for (const name of TABLE_NAMES)
+    if (fields[name] !== undefined && tables[name]?.file !== file)
+      slipAt(found, name, null, name, `These rows are in ${name}.csv as well, and only that file is read. Move them there, and take them out here.`); // prettier-ignore
+  for (const { id, level, broader } of types.values()) {
+    if (broader === null) continue;
+    const above = lineOf(types, broader);
+    if (above.length === MOST_ABOVE)
+      slipAt(found, 'types', rowOf(found, 'types', id), 'broader', `${id} is under ${String(MOST_ABOVE)} types, one above the other. Leave some of them out.`); // prettier-ignore
+    const over = above.find((one) => one.level !== null);
+    if (level === null || over === undefined || over.level === null) continue;
+    if (fields.levels.indexOf(level) <= fields.levels.indexOf(over.level))
+      slipAt(found, 'types', rowOf(found, 'types', id), 'level', `${id} is a ${level} under ${over.id}, which is a ${over.level}; series.yaml has the levels ${fields.levels.join(', ')}, from the broadest. Correct one of the two, or leave level empty.`); // prettier-ignore
+  }
+}
+
+/** A character has a column of its own in types.csv, so it cannot be called what another column there is. */
+function characterSlips(found: Found, characters: readonly Character[]): void {
+  const slip = (says: string): void => void found.slips.push({ table: 'series', line: 1, column: 'characters', says });
+  if (characters.length !== new Set(characters.map(({ id }) => id.toLowerCase())).size)
+    slip('Two characters have the same id. Give each its own.');
+  for (const { id } of characters) {
+    const column = id.toLowerCase();
+    const isFact = factColumn(column) !== null && !column.endsWith(' legend');
+    if (isFact || (SERIES_TABLES.types as readonly string[]).includes(column))
+      slip(`A character cannot be called ${id}: types.csv has that column for ${isFact ? 'a fact of the pieces' : 'the types themselves'}. Give it another id, like ${id} seen.`); // prettier-ignore
+  }
 }
 
 /** What each leaf shows of each character; only leaves are asked about. */

@@ -27,7 +27,7 @@ export function ringOf(legend: Legend): Ring {
   return { letters, weights, widths, script: legend.script };
 }
 
-const LONGEST_MASK = 100;
+export const LONGEST_MASK = 100;
 
 /** A ring from text; see {@link legendOrLetters} for text that is not a legend. */
 export function readRing(text: string): Ring {

@@ -70,9 +70,13 @@ function byId(id: string, rule: SetRule, lists: Lists): Outcome<SetPlace> {
       return good(yearPlace(year[2] === undefined ? Number(year[1]) : 1 - Number(year[1])));
     }
     case 'type': {
-      const type = (lists.types ?? []).find(
+      const [type, other] = (lists.types ?? []).filter(
         (each) => each.id === id && (rule.series === undefined || each.series === rule.series),
       );
+      if (type !== undefined && other !== undefined)
+        return refuse(
+          `“${rule.title}” names the place ${id}, and that is a type of ${type.series} and of ${other.series}. Write series: ${type.series} in the set, or { is: ${id}, where: { type: ${type.series}/${id} } }.`,
+        );
       return type
         ? good({ id, label: type.label, where: { type: [`${type.series}/${id}`] } })
         : refuse(
@@ -199,7 +203,8 @@ function types({ where, series, level }: SetRule, lists: Lists): readonly SetPla
   return (lists.types ?? [])
     .filter((type) => series === undefined || type.series === series)
     .filter((type) => (level === undefined ? type.leaf : type.level === level))
-    .filter((type) => where.not?.type?.includes(type.id) !== true)
+    .filter(({ names }) => where.type === undefined || where.type.some((one) => names.includes(one)))
+    .filter(({ names }) => where.not?.type?.some((one) => names.includes(one)) !== true)
     .map(({ id, series: of, label }) => ({ id, label, where: { type: [`${of}/${id}`] } }));
 }
 

@@ -99,6 +99,8 @@ export type Within = { readonly name: string; readonly in: string };
 /** A type as a rule may draw places from it; `leaf` where none is narrower. */
 export type ListedType = {
   readonly id: string;
+  /** What it may be called in a rule: its own id and those of the types it is under, with and without the series. */
+  readonly names: readonly string[];
   readonly series: string;
   readonly label: string;
   readonly level: string | null;

@@ -56,23 +56,36 @@ export function seriesTree(rows: readonly TypeRow[], shared: Readonly<Record<str
     if (broader !== null && !byId.has(broader)) faults.push({ row: at, id, fault: 'no-broader', broader });
     broaderOf.set(id, broader !== null && byId.has(broader) ? broader : null);
   }
-  for (const [id, { at }] of byId) {
-    const through = circleFrom(id, broaderOf);
-    if (through === null) continue;
-    faults.push({ row: at, id, fault: 'circle', through });
-    broaderOf.set(id, null);
+  const rowOf = (id: string): number => byId.get(id)?.at ?? 0;
+  for (const circle of circlesIn(broaderOf)) {
+    const first = circle.reduce((least, id) => (rowOf(id) < rowOf(least) ? id : least));
+    const at = circle.indexOf(first);
+    faults.push({
+      row: rowOf(first),
+      id: first,
+      fault: 'circle',
+      through: [...circle.slice(at), ...circle.slice(0, at), first],
+    });
+    broaderOf.set(first, null);
   }
   return { types: filledIn(byId, broaderOf, shared), faults: faults.sort((a, b) => a.row - b.row) };
 }
 
-function circleFrom(id: string, broaderOf: ReadonlyMap<string, string | null>): readonly string[] | null {
-  const through = [id];
-  for (let above = broaderOf.get(id) ?? null; above !== null; above = broaderOf.get(above) ?? null) {
-    if (above === id) return [...through, id];
-    if (through.includes(above)) return null;
-    through.push(above);
+/** Types that are under one another in a circle, each circle once; every type is walked over once. */
+function circlesIn(broaderOf: ReadonlyMap<string, string | null>): readonly (readonly string[])[] {
+  const circles: (readonly string[])[] = [];
+  const walkFrom = new Map<string, string>();
+  for (const start of broaderOf.keys()) {
+    const way: string[] = [];
+    let id: string | null = start;
+    while (id !== null && !walkFrom.has(id)) {
+      walkFrom.set(id, start);
+      way.push(id);
+      id = broaderOf.get(id) ?? null;
+    }
+    if (id !== null && walkFrom.get(id) === start) circles.push(way.slice(way.indexOf(id)));
   }
-  return null;
+  return circles;
 }
 
 function filledIn(
@@ -87,13 +100,14 @@ function filledIn(
   const top = new Map(Object.entries(shared).map(([column, text]): [string, Said] => [column, { text, by: null }]));
   const known = new Map<string, ReadonlyMap<string, Said>>();
   const saysOf = (id: string): ReadonlyMap<string, Said> => {
-    const before = known.get(id);
-    if (before !== undefined) return before;
-    const broader = broaderOf.get(id) ?? null;
-    const says = new Map(broader === null ? top : saysOf(broader));
-    for (const [column, text] of Object.entries(byId.get(id)?.row.says ?? {})) says.set(column, { text, by: id });
-    known.set(id, says);
-    return says;
+    const line: string[] = [];
+    for (let one: string | null = id; one !== null && !known.has(one); one = broaderOf.get(one) ?? null) line.push(one);
+    for (const one of line.reverse()) {
+      const says = new Map(known.get(broaderOf.get(one) ?? '') ?? top);
+      for (const [column, text] of Object.entries(byId.get(one)?.row.says ?? {})) says.set(column, { text, by: one });
+      known.set(one, says);
+    }
+    return known.get(id) ?? top;
   };
   return new Map(
     [...byId].map(([id, { row }]) => [

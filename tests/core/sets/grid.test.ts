@@ -10,10 +10,10 @@ const LISTS: Lists = {
   ],
   mints: [{ id: 'york', name: 'York' }, { id: 'hull', name: 'Hull' }],
   types: [
-    { id: '1', series: 's', label: 'Class 1', level: 'class', leaf: true },
-    { id: '2', series: 's', label: 'Class 2', level: 'class', leaf: false },
-    { id: '2a', series: 's', label: 'Class 2a', level: 'variety', leaf: true },
-    { id: '2b', series: 's', label: 'Class 2b', level: 'variety', leaf: true },
+    { id: '1', names: ['1', 's/1'], series: 's', label: 'Class 1', level: 'class', leaf: true },
+    { id: '2', names: ['2', 's/2'], series: 's', label: 'Class 2', level: 'class', leaf: false },
+    { id: '2a', names: ['2a', 's/2a'], series: 's', label: 'Class 2a', level: 'variety', leaf: true },
+    { id: '2b', names: ['2b', 's/2b'], series: 's', label: 'Class 2b', level: 'variety', leaf: true },
   ],
 }; // prettier-ignore
 
