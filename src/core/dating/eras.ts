@@ -2,6 +2,7 @@ import { buddhistYear, byzantineYear, yearsOfEra, type CountedCalendar } from '.
 import { dayFromJulian } from '../calendars/civil.ts';
 import { hebrewYear } from '../calendars/hebrew.ts';
 import { hijriYear } from '../calendars/hijri.ts';
+import { BRITAIN } from '../calendars/reforms.ts';
 import { LAST_REPUBLICAN_YEAR, republicanYear } from '../calendars/republican.ts';
 import type { CalendarName, DateContext, Reading } from './dating.ts';
 import { readDays, readYears } from './reading.ts';
@@ -114,15 +115,14 @@ export function eraNamed(word: string): Era | undefined {
 
 /** Whether a realm is one of some, by a word of its name. */
 export function isRealmOf(words: readonly string[], realm: string | undefined): boolean {
-  const name = realm?.toLowerCase() ?? '';
-  return words.some((word) => name.includes(word));
+  const name = ` ${realm?.toLowerCase().replace(/[^\p{L}]+/gu, ' ') ?? ''}`;
+  // Whole words or their beginnings: Prussia is not Russia.
+  return words.some((word) => name.includes(` ${word}`));
 }
-
-const BRITISH = 'england, english, britain, british, united kingdom, ireland, scotland, wales'.split(', ');
 
 /** Whether a realm kept the calendar and the regnal years of England. */
 export function isBritish(realm: string | undefined): boolean {
-  return isRealmOf(BRITISH, realm);
+  return isRealmOf(BRITAIN, realm);
 }
 
 /** One of the eras that a sign may stand for: where it does, and which of its years stand on coins. */
@@ -164,7 +164,13 @@ const SHARED: readonly { readonly words: readonly string[]; readonly means: read
     means: [meaning('Bosporan', 1, 700), meaning('Chula Sakarat', 1000, 1400), meaning('Buddhist', 2000, 3000)],
   },
   // Short signs that mean something else next to any other number: RS 10, MS 65.
-  { words: ['ME'], means: [meaning('Kollam', 800, 1200)] },
+  {
+    words: ['ME'],
+    means: [
+      meaning('Kollam', 800, 1200, 'travancore, cochin, kerala, malabar, venad'),
+      meaning('Chula Sakarat', 800, 1400, 'burma, myanmar, arakan, mon'),
+    ],
+  },
   { words: ['MS'], means: [meaning('Shahanshahi', 2530, 2540)] },
   { words: ['SH', 'AP'], means: [meaning('Solar Hijri', 1200, 1450)] },
   { words: ['CS'], means: [meaning('Chula Sakarat', 900, 1400)] },

@@ -1,11 +1,12 @@
-import { calendarOf, dayFromCivil, daysInMonth, isGregorianLeap, isJulianLeap } from '../calendars/civil.ts';
-import type { CivilCalendar } from '../calendars/civil.ts';
+import { dayFromCivil, daysInMonth, isoDay, isGregorianLeap, isJulianLeap } from '../calendars/civil.ts';
+import type { CivilCalendar, CivilDay } from '../calendars/civil.ts';
+import { calendarBy, GREGORY, REFORMS, type Reform } from '../calendars/reforms.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { formatGloss } from './format-years.ts';
-import { readDays, type PointContext, type PointReader } from './reading.ts';
-import { isBritish } from './eras.ts';
+import { readDays, type PointReader } from './reading.ts';
+import { isBritish, isRealmOf } from './eras.ts';
 import { followingYear } from './shortened.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, MONTHS } from './words.ts';
 import { anyOf } from './written-text.ts';
@@ -29,8 +30,6 @@ const FORMS = [
 ];
 const FIGURES = /^(?<first>\d{1,2})(?<mark>[./-]) ?(?<second>\d{1,2})\k<mark> ?(?<year>\d{4})$/;
 const ISO_DAY = /^\d{4}-\d\d-\d\d[?~%]?$/;
-/** Where a day before 14 September 1752 is Julian unless it says otherwise (Calendar (New Style) Act 1750). */
-const NEW_STYLE_IN_BRITAIN = 17_520_914;
 
 export const readDay: PointReader = (text, context) => {
   if (ISO_DAY.test(text)) return readEdtf(text);
@@ -38,7 +37,7 @@ export const readDay: PointReader = (text, context) => {
   if (figures) return readFigures(text, figures);
   for (const form of FORMS) {
     const groups = form.exec(text)?.groups;
-    if (groups) return dayOrMonth(text, groups, context);
+    if (groups) return dayOrMonth(text, groups, context.realm);
   }
   return undefined;
 };
@@ -62,7 +61,7 @@ function readFigures(text: string, groups: Record<string, string>): Outcome<Read
 
 type Groups = Readonly<Record<string, string | undefined>>;
 
-function dayOrMonth(text: string, groups: Groups, context: PointContext): Outcome<Reading> | undefined {
+function dayOrMonth(text: string, groups: Groups, realm: string | undefined): Outcome<Reading> | undefined {
   const name = (groups['month'] ?? '').toLowerCase();
   const roman = ROMAN_MONTHS.indexOf((groups['roman'] ?? '').toUpperCase());
   const named = MONTHS.findIndex((names) => names.some((candidate) => candidate.toLowerCase() === name));
@@ -77,22 +76,15 @@ function dayOrMonth(text: string, groups: Groups, context: PointContext): Outcom
   const day = groups['day'] === undefined ? undefined : Number(groups['day']);
   if (groups['next'] !== undefined) return oldStyleDay(text, written, groups['next'], month, day);
   const year = groups['bc'] === undefined ? Number(written) : 1 - Number(written);
-  if (groups['os'] === undefined) {
-    const style = groups['ns'] === undefined ? styleOf({ year, month, day: day ?? 1 }, context) : 'gregorian';
-    return placed(text, { year, month, day }, style);
-  }
-  if (month < 3 || (month === 3 && (day ?? 0) < 25)) {
+  if (groups['ns'] !== undefined) return placed(text, { year, month, day }, 'gregorian');
+  if (groups['os'] === undefined) return placedIn(text, { year, month, day }, realm);
+  // The year began on 25 March in England until 1752; other lands named it by 1 January (Russia, from 1700).
+  const isEnglish = year <= 1752 && (realm === undefined || isBritish(realm));
+  if (isEnglish && (month < 3 || (month === 3 && (day ?? 0) < 25))) {
     const pair = formatGloss(year - 1, year);
     return refuse(`Before 25 March an old-style year needs both numbers; write ${text.replace(written, pair)}.`);
   }
   return placed(text, { year, month, day }, 'julian');
-}
-
-/** The calendar of a day that names none: where Britain's law ran it is Julian until 1752. */
-function styleOf(civil: Parameters<typeof calendarOf>[0], { realm }: PointContext): CivilCalendar | undefined {
-  const figures = civil.year * 10_000 + civil.month * 100 + civil.day;
-  const isOld = figures >= 15_821_015 && figures < NEW_STYLE_IN_BRITAIN && isBritish(realm);
-  return isOld ? 'julian' : undefined;
 }
 
 function oldStyleDay(text: string, written: string, next: string, month: number, day: number | undefined) {
@@ -114,20 +106,50 @@ interface Placed {
   readonly day: number | undefined;
 }
 
+/** A day or a month of which no style is said: by the old calendar until the realm gave it up. */
+function placedIn(text: string, { year, month, day }: Placed, realm: string | undefined): Outcome<Reading> {
+  const { reform } = REFORMS.find(({ realms }) => isRealmOf(realms, realm)) ?? { reform: GREGORY };
+  const calendarOn = (on: number) => calendarBy(reform, { year, month, day: on });
+  if (day !== undefined) {
+    const calendar = calendarOn(day);
+    return calendar ? placed(text, { year, month, day }, calendar) : refuse(askForStyle(text, reform));
+  }
+  const isHouseRule = calendarOn(1) === calendarBy(GREGORY, { year, month, day: 1 });
+  const length = monthLength(year, month, calendarOn(28) ?? 'gregorian');
+  // A month in which days were left out begins or ends on the day beside the gap.
+  const first: CivilDay = calendarOn(1) ? { year, month, day: 1 } : reform.firstNew;
+  const last: CivilDay = calendarOn(length) ? { year, month, day: length } : reform.lastOld;
+  const days = [first, last].map((civil) => dayFromCivil(civil, calendarBy(reform, civil)));
+  const calendar = calendarBy(reform, first) === calendarBy(reform, last) ? calendarBy(reform, last) : 'gregorian';
+  const reading = readDays(days[0] ?? 0, days[1] ?? 0, calendar ?? 'gregorian', 'days');
+  return good(isHouseRule ? { ...reading, edtf: isoMonth({ year, month, day: 1 }) } : reading);
+}
+
+function askForStyle(text: string, { lastOld, firstNew }: Reform): string {
+  const [old, fresh] = [lastOld, firstNew].map(({ day, month }) => `${String(day)} ${MONTHS[month - 1]?.[0] ?? ''}`);
+  const gap = `was left out where ${old ?? ''} ${String(lastOld.year)} was followed by ${fresh ?? ''}`;
+  return `"${text}" ${gap}; write OS after it for a day of the old calendar, NS for one of the new.`;
+}
+
+function isoMonth(civil: CivilDay): string {
+  return isoDay(civil).slice(0, -3);
+}
+
+function monthLength(year: number, month: number, calendar: CivilCalendar): number {
+  return daysInMonth(month, calendar === 'julian' ? isJulianLeap(year) : isGregorianLeap(year));
+}
+
 function placed(
   text: string,
   { year, month, day }: Placed,
-  style: CivilCalendar | undefined,
+  calendar: CivilCalendar,
   lastDay?: number,
 ): Outcome<Reading> {
-  const calendar = style ?? calendarOf({ year, month, day: day ?? 1 });
-  const length = daysInMonth(month, calendar === 'julian' ? isJulianLeap(year) : isGregorianLeap(year));
+  const length = monthLength(year, month, calendar);
   if (day !== undefined && (day < 1 || day > length)) {
     return refuse(`"${text}" names a day its month does not have; write a day that exists, or the month alone.`);
   }
   const first = dayFromCivil({ year, month, day: day ?? 1 }, calendar);
   const last = dayFromCivil({ year, month, day: day ?? lastDay ?? length }, calendar);
-  const reading = readDays(first, last, calendar, 'days');
-  const wholeMonth = day === undefined && style === undefined;
-  return good(wholeMonth ? { ...reading, edtf: reading.edtf.slice(0, reading.edtf.indexOf('/') - 3) } : reading);
+  return good(readDays(first, last, calendar, 'days'));
 }
