@@ -21,6 +21,17 @@ export function meaningsOfYear(
   return means?.map((meaning) => ({ words: `${meaning.sign} ${number}`, meaning }));
 }
 
+/** Signs that are other words, or the beginnings of some, when they are not in capitals: `ap.`, `ms.`, `Rs`, `be`. */
+const SMALL_SIGN = /^(?<sign>[A-Za-z]\.?[a-z]\.?) ?(?<date>\d{2,4})$/;
+const MAY_BE_SMALL = ['am', 'vs', 'sv', 'se'];
+
+function askForSign(text: string, { sign = '', date = '' }: Record<string, string>): string | undefined {
+  const letters = sign.replaceAll('.', '');
+  if (MAY_BE_SMALL.includes(letters.toLowerCase())) return undefined;
+  const other = /^ap/i.test(letters) ? `after ${date}` : `AD ${date}`;
+  return `"${text}" may be a year of an era or another word before one; write ${letters.toUpperCase()} ${date} or ${other}.`;
+}
+
 /**
  * A year under a sign of several eras in the words of the one that is meant, by its number or by the realm. Refused
  * with all of them when neither decides.
@@ -28,6 +39,8 @@ export function meaningsOfYear(
 export function settledEra(text: string, { realm }: DateContext): Outcome<string> | undefined {
   const ways = meaningsOfYear(text);
   if (ways === undefined) return undefined;
+  const small = askForSign(text, SMALL_SIGN.exec(text)?.groups ?? { sign: 'am' });
+  if (small !== undefined) return refuse(small);
   const thousands = /^a\.? ?m\.? ?(?<left>\d{3})$/i.exec(text)?.groups?.['left'];
   if (thousands !== undefined) return refuse(withoutThousands(thousands));
   if (ways.length === 0) return undefined;

@@ -1,4 +1,5 @@
 import { hijriYear } from '../calendars/hijri.ts';
+import type { DateContext } from './dating.ts';
 import { readDays, type WordReader } from './reading.ts';
 
 const ONE_LETTER = /^(?<letter>[hv])\.? ?(?<date>\d{2,4}(?: ?- ?\d{1,4})?)$/;
@@ -9,14 +10,25 @@ const LAST_TENTH = 150;
 const LOST_FIGURE = /^(?:AH ?)?(?<lost>\d{1,3})\?(?: ?AH)?$/i;
 const NO_LAST_FIGURE = /^(?<known>\d{3})-\??$/;
 
+const APRIL = /^apr(?:\. ?| )(?<date>\d{4})$/;
+/** `A.C. 1655` on medals is anno Christi. */
+const OF_CHRIST = /^(?:AC|A\. ?C\.) ?(?<date>\d{1,4})$/i;
+const CHRIST_AFTER = /^(?<date>\d{1,4}) ?(?:AC|A\. ?C\.)$/;
+
 /**
  * The sentence for a word or mark that means one thing in one list and another in the next, each of which would give
  * a date. Undefined for any other text.
  */
-export function askWhichWord(text: string): string | undefined {
+export function askWhichWord(text: string, { dateOf }: DateContext = {}): string | undefined {
   const { letter, date = '' } = ONE_LETTER.exec(text)?.groups ?? {};
   if (letter === 'h') return `"${text}" may be hacia, about, or the Hijra; write c. ${date} or AH ${date}.`;
   if (letter === 'v') return `"${text}" may be vers, about, or vor, before; write c. ${date} or before ${date}.`;
+  const april = dateOf === 'event' ? undefined : APRIL.exec(text)?.groups?.['date'];
+  if (april !== undefined)
+    return `"${text}" may be April, approximately, or après, after; write April ${april}, c. ${april} or after ${april}.`;
+  const christ = (OF_CHRIST.exec(text) ?? CHRIST_AFTER.exec(text))?.groups?.['date'];
+  if (christ !== undefined)
+    return `"${text}" may be ante Christum, before, or anno Christi, after; write ${christ} BC or AD ${christ}.`;
   const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
   if (known !== undefined) {
     return `"${text}" may have lost a figure or its second year; write ${known}X, or from AD ${known}.`;

@@ -8,6 +8,8 @@ const JOINT = '(?<joint> ?(?:-|/| to | bis | à ) ?)';
 const BARE = new RegExp(`^(?<first>${YEAR})(?:${JOINT}(?<last>${YEAR}))?$`);
 /** `625/600-522`: a pair or a range at one end of a range. */
 const THREE = /^(\d{1,3})[/-](\d{1,3}) ?[/-] ?(\d{1,3})$/;
+/** `162/1-150/49`, `162/1-150`: ends of a range that are pairs, in a column of years BC. */
+const PAIRS = /^\d{1,3}(?:\/\d{1,3})? ?- ?\d{1,3}(?:\/\d{1,3})?$/;
 /** Schemes of eras end their last period later than any coin. */
 const LAST_EVENT = 2200;
 /** EDTF writes a negative year in four figures: -0043. */
@@ -19,7 +21,7 @@ const PADDED = /^-0\d{3}$/;
  */
 export function namedEra(words: string, context: DateContext): Outcome<string> | undefined {
   const groups = BARE.exec(words)?.groups;
-  if (!groups) return descending(words);
+  if (!groups) return context.era === 'BC' && PAIRS.test(words) ? good(`${words} BC`) : descending(words);
   const years = [groups['first'] ?? '', groups['last'] ?? ''].filter((year) => year !== '');
   if (years.some((year) => year.startsWith('-'))) return negative(words, years, context);
   if (years.every((year) => year.length < 4)) return small(words, groups, context);

@@ -1,11 +1,12 @@
 import type { Reign } from './dating.ts';
 
-type Row = readonly [name: string, from: string, to: string];
+type Row = readonly [name: string, from: string, to: string, regnalFrom?: string];
 
 /**
  * Regnal years of England and Great Britain as statutes and mint accounts count them: C. R. Cheney, *A Handbook of
  * Dates for Students of English History* (1945), from memory. Of William I, Stephen and John the years alone: their
- * days are disputed, or moved with Ascension Day. Days from 1603 to 1752 are given in the old style, then in force.
+ * days are disputed, or moved with Ascension Day. Days from 1603 to 1752 are given in the old style, then in force. Henry VI,
+ * restored, called the year his 49th.
  */
 const ROWS: readonly Row[] = [
   ['William I', '1066', '1087'],
@@ -24,6 +25,7 @@ const ROWS: readonly Row[] = [
   ['Henry V', '1413-03-21', '1422-08-31'],
   ['Henry VI', '1422-09-01', '1461-03-04'],
   ['Edward IV', '1461-03-04', '1483-04-09'],
+  ['Henry VI', '1470-10-09', '1471-04-14', '1422-09-01'],
   ['Edward V', '1483-04-09', '1483-06-25'],
   ['Richard III', '1483-06-26', '1485-08-22'],
   ['Henry VII', '1485-08-22', '1509-04-21'],
@@ -52,4 +54,10 @@ const ROWS: readonly Row[] = [
   ['Elizabeth II', '1952-02-06', '2022-09-08'],
 ];
 
-export const ENGLISH_REIGNS: readonly Reign[] = ROWS.map(([ruler, from, to]) => ({ ruler, names: [], from, to }));
+export const ENGLISH_REIGNS: readonly Reign[] = ROWS.map(([ruler, from, to, regnalFrom]) => ({
+  ruler,
+  names: [],
+  from,
+  to,
+  ...(regnalFrom === undefined ? {} : { regnalFrom }),
+}));

@@ -29,6 +29,8 @@ const WITH_INDICTION =
  * for. Undefined when there is no such pair.
  */
 export function readGlossed(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const several = readSeveral(text, read);
+  if (several) return several;
   const groups = (IN_PARENTHESES.exec(text) ?? AFTER_EQUALS.exec(text))?.groups;
   if (!groups)
     return readBothFigures(text) ?? readYearsFirst(text, read) ?? readIndicted(text, read) ?? readStroke(text, read);
@@ -36,6 +38,18 @@ export function readGlossed(text: string, read: WordReader): Outcome<Reading> | 
   // Two years of ours after one date agree with nothing.
   if (IN_PARENTHESES.test(date) || AFTER_EQUALS.test(date)) return undefined;
   return readLetterYear(date, NOTHING) ? agreedLetters(text, date, groups) : agreed(text, date, groups, read);
+}
+
+/** `13 Hen. VII or 1 Hen. VIII (1497–98 or 1509–10)` */
+const SEVERAL = /^(?<date>.*\S) ?\((?<years>[^()]*\d (?:or|and) [^()]*)\)$/;
+
+/** Several dates of another era, and the years of each in parentheses. */
+function readSeveral(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const { date = '', years = '' } = SEVERAL.exec(text)?.groups ?? {};
+  const [said, beside] = date === '' ? [] : [read(date), read(years)];
+  if (!said?.ok || !beside?.ok || !said.value.years || isOfChrist(said.value)) return undefined;
+  if (said.value.years.join(' ') === beside.value.years?.join(' ')) return said;
+  return refuse(`The years of "${text}" do not agree; write ${date} alone to see what it comes to.`);
 }
 
 const NOTHING: PointContext = { readDate: () => undefined };

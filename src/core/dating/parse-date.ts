@@ -33,7 +33,7 @@ export function parseDate(text: string, context: DateContext = {}): Outcome<Dati
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
   const strict = STRICT.exec(plain)?.groups?.['edtf'];
   if (strict !== undefined || plain.length > LONGEST_PHRASE) return readStrict(text, strict ?? plain);
-  const ambiguous = askWhichWord(plain);
+  const ambiguous = askWhichWord(plain, context);
   if (ambiguous !== undefined) return refuse(ambiguous);
   const reader = readerIn(context);
   const outcome = readWhole(plain, reader);

@@ -64,7 +64,7 @@ const FORMS: readonly Form[] = [
 ];
 
 /** A century, or a half, third or quarter of one. The 12th runs from 1101 to 1200, the 1st BC from 100 to 1 BC. */
-export const readCentury: PointReader = (text) => {
+export const readCentury: PointReader = (text, { era }) => {
   for (const { form, part: readPart } of FORMS) {
     const groups = form.exec(text)?.groups;
     if (!groups) continue;
@@ -77,6 +77,9 @@ export const readCentury: PointReader = (text) => {
     if (number === undefined) continue;
     if (number < 1 || number > (groups['bc'] === undefined ? LAST : EARLIEST)) {
       return refuse(`"${text}" is no century to date a coin by; write a year such as 1250, or 13th century.`);
+    }
+    if (groups['bc'] === undefined && groups['ad'] === undefined && era !== undefined && era !== 'AD') {
+      return refuse(`"${text}" stands where years are counted ${era}; write ${text} BC or ${text} AD.`);
     }
     const first = groups['bc'] === undefined ? 100 * (number - 1) + 1 : 1 - 100 * number;
     const { low, high } = part ? yearsOfPart(first, 100, part) : { low: first, high: first + 99 };

@@ -1,8 +1,9 @@
+import { dayFromIso } from '../calendars/civil.ts';
 import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
-import { readHyphened, secondYearBefore } from './shortened.ts';
+import { followingYear, readHyphened, secondYearBefore } from './shortened.ts';
 import { choice, span, type WordReader } from './reading.ts';
-import { AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
+import { ABOUT, AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
 /** Two dates read together, and the words they were read from once each had what it shares with the other. */
@@ -25,8 +26,11 @@ const YEAR_IN_FIGURES = /^(?:\D*[^\d-] )?\d{1,4}(?: \D+)?$/;
 type Joint = 'stroke' | 'hyphen' | 'word';
 
 const BC = anyOf(BEFORE_CHRIST);
-const YEAR_LEFT = new RegExp(`^(?<era>${BC} ?)?(?<year>\\d{1,4})$`, 'i');
-const YEAR_RIGHT = new RegExp(`^(?<year>\\d{1,4})(?<era> ?${BC})?$`, 'i');
+/** A year, "about" before it and a stroke and the next behind it if need be: `c. 162/1`. */
+const END = `(?<about>${anyOf(ABOUT)} ?)?(?<year>\\d{1,4})(?:/(?<next>\\d{1,4}))?`;
+const YEAR_LEFT = new RegExp(`^(?<era>${BC} ?)?${END}$`, 'i');
+const ENDS_IN_YEAR = /^[^\d]{0,30}\d{1,4}(?:\/\d{1,4})?$/;
+const YEAR_RIGHT = new RegExp(`^${END}(?<era> ?${BC})?$`, 'i');
 
 /** Two days written with hyphens, joined by a hyphen, have five; more make no date. */
 const MOST_JOINTS = 5;
@@ -47,13 +51,21 @@ function jointOf(mark: string): Joint {
   return mark === '-' ? 'hyphen' : 'word';
 }
 
-/** Two years of which the second alone, or the first in front, says BC, the second written in full. */
+/** Two years of which the second alone, or the first in front, says BC; either may be a pair of its own: `162/1-150/49 BC`. */
 function pairBefore(left: string, right: string, joint: Joint, read: WordReader): Pair | undefined {
+  if (!ENDS_IN_YEAR.test(left)) return undefined;
   const first = YEAR_LEFT.exec(left)?.groups;
   const last = YEAR_RIGHT.exec(right)?.groups;
   if (!first?.['year'] || !last?.['year'] || (first['era'] ?? last['era']) === undefined) return undefined;
-  const second = secondYearBefore(first['year'], last['year'], joint);
-  const words = { left: `${first['year']} BC`, right: second.ok ? `${String(second.value)} BC` : right };
+  const { about = '', year, next } = first;
+  const follows = next === undefined ? undefined : secondYearBefore(year, next, 'stroke');
+  const ended = follows?.ok ? String(follows.value) : year;
+  const shown = { first: next === undefined ? year : `${year}/${next}`, after: last['next'] ? `/${last['next']}` : '' };
+  const second = secondYearBefore(ended, last['year'], joint, shown);
+  const words = {
+    left: `${about}${shown.first} BC`,
+    right: second.ok ? `${last['about'] ?? ''}${String(second.value)}${shown.after} BC` : right,
+  };
   const begin = read(words.left);
   const end = second.ok ? read(words.right) : second;
   return begin && end && { left: begin, right: end, words };
@@ -73,6 +85,8 @@ function readPair(left: string, right: string, joint: Joint, read: WordReader): 
   const lentFirst = BARE.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
   const leftFound = firstRead(lentFirst ? [...lent, left] : [left, ...lent], read);
   if (!leftFound) return undefined;
+  const whichYear = askOfMonth(leftFound, right);
+  if (whichYear) return { left: whichYear, right: whichYear, words: { left, right } };
   const borrowed = lentByLeft(left, right);
   const rightFirst =
     BARE.test(right) && isOfAnotherEra(leftFound.outcome) ? [...borrowed, right] : [right, ...borrowed];
@@ -101,16 +115,35 @@ function pairWithoutYear(left: string, right: string): Pair {
   return { left: refused, right: refused, words: { left, right } };
 }
 
+/** The longest month of any calendar. */
+const MONTH = 31;
+
+/** `July 1902-03`: a month of one year, and a number that may be another year or another month. */
+function askOfMonth({ words, outcome }: Found, right: string): Outcome<Reading> | undefined {
+  if (!outcome.ok || !/^\d\d?$/.test(right)) return undefined;
+  const { month = '', year = '' } = /^(?<month>(?:\d+\.? )?\p{L}[^\d]*?) (?<year>\d{3,4})$/u.exec(words)?.groups ?? {};
+  if (year === '') return undefined;
+  const { from, to, dayCalendar } = outcome.value;
+  if (from === undefined || to === undefined || !dayCalendar) return undefined;
+  if (dayFromIso(to, dayCalendar) - dayFromIso(from, dayCalendar) >= MONTH) return undefined;
+  const other = `${month} ${String(followingYear(year, right))}`;
+  const ways = `${words} - ${other} for all between, or ${words} or ${other}`;
+  return refuse(`"${words}-${right}" may name a second year or another month; write ${ways} for one of the two.`);
+}
+
 function isOfAnotherEra(outcome: Outcome<Reading>): boolean {
   return outcome.ok && outcome.value.calendar !== 'gregorian' && outcome.value.calendar !== 'julian';
 }
 
+/** A date as it was read, and the words it was read from. */
+interface Found {
+  readonly words: string;
+  readonly outcome: Outcome<Reading>;
+}
+
 /** The first of several wordings that can be read; failing that, the first refusal. */
-function firstRead(
-  wordings: readonly string[],
-  read: WordReader,
-): { words: string; outcome: Outcome<Reading> } | undefined {
-  let refused: { words: string; outcome: Outcome<Reading> } | undefined;
+function firstRead(wordings: readonly string[], read: WordReader): Found | undefined {
+  let refused: Found | undefined;
   for (const words of wordings) {
     const outcome = read(words);
     if (outcome?.ok) return { words, outcome };
@@ -141,6 +174,8 @@ function withFigures(left: string, right: string): string | undefined {
   const year = first?.['year'] ?? '';
   const rest = second?.['year'] ?? '';
   if (!first || !second || rest.length >= year.length) return undefined;
+  // Words of its own after each make two whole years: 37 Hen. III - 1 Edw. I.
+  if ([first, second].every(({ after = '' }) => after.startsWith(' '))) return undefined;
   if (ENDS_BEFORE_CHRIST.test(left) || ENDS_BEFORE_CHRIST.test(right)) return undefined;
   const full = year.slice(0, year.length - rest.length) + rest;
   return `${first['before'] ?? ''}${full}${second['after'] ?? ''}${second['after'] ? '' : (first['after'] ?? '')}`;
@@ -167,16 +202,18 @@ export function readChoice(text: string, readPoint: WordReader): Outcome<Reading
   return undefined;
 }
 
-/** Reads each of several dates; all but the last may borrow from the last, and the last from the first. */
+/** Reads each of several dates; all but the last may borrow from one after it, and the last from the first. */
 function readParts(parts: readonly string[], readPoint: WordReader): readonly Reading[] | undefined {
-  const first = parts.at(0) ?? '';
   const last = parts.at(-1) ?? '';
+  const first = parts.slice(0, -1).find((one) => !BARE.test(one)) ?? parts[0] ?? '';
   const readings: Reading[] = [];
   for (const [index, part] of parts.entries()) {
     const isLast = index === parts.length - 1;
+    // What a bare number leaves out stands with the next that is not one: 15 & 16 Geo. VI & 1 Eliz. II.
+    const next = parts.slice(index + 1).find((one) => !BARE.test(one)) ?? last;
     const pair = isLast
       ? readPair(first, part, 'hyphen', readPoint)?.right
-      : readPair(part, last, 'hyphen', readPoint)?.left;
+      : readPair(part, next, 'hyphen', readPoint)?.left;
     const outcome = readRange(part, readPoint) ?? pair ?? readPoint(part);
     if (!outcome?.ok) return undefined;
     readings.push(outcome.value);

@@ -3,7 +3,8 @@ import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Bound, Reading, Reign } from './dating.ts';
 import { ENGLISH_REIGNS } from './english-reigns.ts';
 import { isBritish } from './eras.ts';
-import { readDays, readYears, type PointContext, type PointReader, type WordReader } from './reading.ts';
+import { formatRoman } from './numerals.ts';
+import { readDays, readYears, span, type PointContext, type PointReader, type WordReader } from './reading.ts';
 import { foldedText } from './written-text.ts';
 
 const YEAR = '(?:regnal year|year|yr\\.?|r\\. ?y\\.|ry|a\\. ?r\\.|anno regni|Jahr|an)';
@@ -11,11 +12,11 @@ const OF = '(?:of |de |von )?(?:the reign of )?';
 const FORMS = [
   { form: new RegExp(`^(?<name>\\D.*?),? ${YEAR} (?<number>\\d{1,2})$`, 'i'), isSure: true },
   { form: new RegExp(`^${YEAR} (?<number>\\d{1,2}) ${OF}(?<name>\\D.*)$`, 'i'), isSure: true },
-  { form: /^(?<number>\d{1,2}) (?<name>\p{Lu}[^\d&]*)$/u, isSure: false },
+  { form: /^(?<number>\d{1,2}) (?<name>\p{Lu}[^\d]*(?:(?<=[.\p{L}] ?)[1-8])?)$/u, isSure: false },
   { form: /^(?:(?:the )?reign of|temp\.|tempore) (?<name>\D.*)$/i, isSure: true },
 ];
-/** `1 & 2 Philip and Mary`: his year and hers. */
-const JOINT = /^(?<his>\d{1,2}) ?(?:&|and|et) ?(?<hers>\d{1,2}) (?<name>\p{Lu}[^\d]*)$/u;
+/** `1 & 2 Philip and Mary`: his year and hers; `39 & 40 Geo. III`: a session of Parliament, in two years of one reign. */
+const JOINT = /^(?<his>\d{1,2}) ?(?:&|and|et) ?(?<hers>\d{1,2}) (?<name>\p{Lu}[^\d]*(?:(?<=[.\p{L}] ?)[1-8])?)$/u;
 
 /** `Edward I, year 7`, `7 Edward I`, `RY 12 of Edward III`, `33 Hen. VIII`, `reign of Edward I`. */
 export function regnalReader(reigns: readonly Reign[]): PointReader {
@@ -69,6 +70,7 @@ function wordsOf(name: string): readonly string[] {
   return name
     .toLowerCase()
     .replaceAll('.', ' ')
+    .replace(/(?<=\D)[1-8]$/, (figure) => ` ${formatRoman(Number(figure)).toLowerCase()}`)
     .split(' ')
     .filter((word) => word !== '');
 }
@@ -125,19 +127,27 @@ function isNumeral(word = ''): boolean {
   return word !== '' && Array.from(word).every((letter) => 'ivx'.includes(letter));
 }
 
-/** The days that lie in the first ruler's year and in the second's. */
+/**
+ * The days that lie in the first ruler's year and in the second's, where two rulers counted each from a day of their own;
+ * under one ruler, or two who counted as one, both years. Undefined when those do not follow.
+ */
 function jointYear(
   text: string,
   known: readonly Reign[],
   { his, hers, name = '' }: Record<string, string>,
   named: readonly NamedReign[],
   context: PointContext,
-): Outcome<Reading> {
+): Outcome<Reading> | undefined {
   const first = settled(text, known, his, context.readDate);
   const own = name.split(/ (?:and|&|et) /i)[1] ?? '';
-  const reigns = reignsNamed(own, named, true, context);
-  const second = reigns.length === 0 ? first : settled(text, reigns, hers, context.readDate);
+  const reigns =
+    own === '' ? [] : reignsNamed(own, named, true, context).filter((one) => known.some(runsWith(one, context)));
+  const second = settled(text, reigns.length === 0 ? known : reigns, hers, context.readDate);
   if (!first.ok || !second.ok) return first.ok ? second : first;
+  if (reigns.length === 0) {
+    const both = { left: `${his ?? ''} ${name}`, right: `${hers ?? ''} ${name}` };
+    return Number(hers) === Number(his) + 1 ? span(first.value, second.value, text, both) : undefined;
+  }
   const spans = [first.value, second.value].map(daysOf);
   const low = Math.max(...spans.map(([from]) => from));
   const high = Math.min(...spans.map(([, to]) => to));
@@ -146,6 +156,21 @@ function jointYear(
     ? good(readDays(low, high, 'regnal'))
     : refuse(`The two years of "${text}" never ran together; write the year AD.`);
 }
+
+/** Whether two reigns have days in common, so that a year may be counted by both. */
+function runsWith(one: Reign, { readDate }: PointContext): (other: Reign) => boolean {
+  const bounds = ({ from, to }: Reign) =>
+    [readDate(from), readDate(to)].map((read) => (read?.ok ? read.value : undefined));
+  const [begin, end] = bounds(one);
+  return (other) => {
+    const [from, to] = bounds(other);
+    return (
+      numberOr(begin?.earliest ?? null) < closes(to ?? NEVER) && numberOr(from?.earliest ?? null) < closes(end ?? NEVER)
+    );
+  };
+}
+
+const NEVER = { latest: null };
 
 function daysOf({ from, to, dayCalendar }: Reading): readonly [number, number] {
   if (from === undefined || to === undefined || !dayCalendar)
@@ -182,12 +207,13 @@ function readReign(text: string, reign: Reign, number: number | undefined, readD
   if (number === undefined) return good({ ...readYears(start.value.earliest, end.value.latest, 'regnal') });
   const year = yearOfReign(counted.value, number);
   const last = end.value;
-  if (number < 1 || !year || beginsAfter(year, last)) {
+  // A reign taken up again goes on with the years of the first: 49 Henry VI.
+  if (number < 1 || !year || beginsAfter(year, last) || beginsAfter(start.value, year)) {
     return refuse(
       `"${text}" lies outside the reign of ${reign.ruler}, ${reign.from} to ${reign.to}; write a year within it.`,
     );
   }
-  return good(cutShort(year, last));
+  return good(cutShort(year, start.value, last));
 }
 
 /** The years a regnal year touches, or its days when the day is known from which the years are counted. */
@@ -210,10 +236,12 @@ function anniversary(fixed: number, calendar: CivilCalendar, years: number): num
   return dayFromCivil({ ...civil, year, day: Math.min(civil.day, lengthOfMonth(year, civil.month)) }, calendar);
 }
 
-/** A reign's last year ends with the reign. */
-function cutShort(year: Reading, end: Reading): Reading {
+/** A reign's first year begins with it, and its last ends with it. */
+function cutShort(year: Reading, start: Reading, end: Reading): Reading {
   if (year.from && year.to && year.dayCalendar && end.to && end.dayCalendar) {
-    const first = dayFromIso(year.from, year.dayCalendar);
+    const begun =
+      start.from && start.dayCalendar ? dayFromIso(start.from, start.dayCalendar) : Number.NEGATIVE_INFINITY;
+    const first = Math.max(dayFromIso(year.from, year.dayCalendar), begun);
     const last = Math.min(dayFromIso(year.to, year.dayCalendar), dayFromIso(end.to, end.dayCalendar));
     return readDays(first, Math.max(first, last), 'regnal');
   }
@@ -228,7 +256,7 @@ function beginsAfter(year: Reading, end: Reading): boolean {
   return numberOr(year.earliest) > closes(end);
 }
 
-function closes({ latest }: Reading): number {
+function closes({ latest }: Pick<Reading, 'latest'>): number {
   return numberOr(latest);
 }
 

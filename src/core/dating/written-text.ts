@@ -94,7 +94,8 @@ const LOST: readonly (readonly [RegExp, string])[] = [
   [/^\[?(\d\d)(?:--|__|\.\.|\*\*)(\??)\]?$/, '$1XX$2'],
   [/^\[?(\d\d)\?\?\]?$/, '$1XX'],
   [/^\[(\d{3})-(\??)\]$/, '$1X$2'],
-  [/^(\d\d)--(\??) ?- ?(\d\d)--(\??)$/, '$1XX$2/$3XX$4'],
+  [/^(\d\d)--(\??) ?(?:-|to|bis|tot) ?(\d\d)--(\??)$/i, '$1XX$2/$3XX$4'],
+  [/^\[?(?<one>\d\d)-- ?(?:\/|or|oder|ou|of|o) ?(?<two>\d\d)--\]?$/i, '$<one>00-$<one>99 or $<two>00-$<two>99'],
 ];
 
 /** Centuries as archaeologists list them: `C16-C18`. */

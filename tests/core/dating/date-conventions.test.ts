@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { formatDate } from '../../../src/core/dating/format-date.ts';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { DATE_CONVENTIONS, DATE_QUESTIONS } from '../../published/date-conventions.ts';
+import { DATE_PAIRS, PAIR_QUESTIONS } from '../../published/date-pairs.ts';
 import { readAs, readStrictly, refusalOf } from './read-as.ts';
 
 describe('dates by the conventions of lists, statutes and calendars', () => {
-  test.for(DATE_CONVENTIONS)(
+  test.for([...DATE_CONVENTIONS, ...DATE_PAIRS])(
     '$write is $earliest to $latest $marks ($source)',
     ({ write, earliest, latest, marks }) => {
       const sense = { earliest, latest, about: marks.includes('about'), doubtful: marks.includes('doubtful') };
@@ -19,7 +20,7 @@ describe('dates by the conventions of lists, statutes and calendars', () => {
 });
 
 describe('what has two readings asks, and offers each', () => {
-  test.for(DATE_QUESTIONS)('%s', ([write, ...offered]) => {
+  test.for([...DATE_QUESTIONS, ...PAIR_QUESTIONS])('%s', ([write, ...offered]) => {
     const problem = refusalOf(write);
     expect(problem).toMatch(/\.$/);
     for (const way of offered) {
@@ -46,6 +47,57 @@ describe('a context settles what would ask', () => {
     expect(readAs('498 to 507', { era: 'AD' })).toMatchObject({ earliest: 498, latest: 507 });
     expect(readAs('c. 211-08', { era: 'BC' })).toMatchObject({ earliest: -210, latest: -207, about: true });
     expect(readAs('294', { era: 'AH' })).toMatchObject({ earliest: 906, latest: 907 });
+  });
+
+  test('a century in a column of years before Christ asks, unless it says which', () => {
+    expect(refusalOf('3rd century', { era: 'BC' })).toContain('3rd century BC or 3rd century AD');
+    expect(refusalOf('late 3rd century', { era: 'AH' })).toContain('AD');
+    expect(readAs('3rd century AD', { era: 'BC' })).toMatchObject({ earliest: 201, latest: 300 });
+    expect(readAs('3rd-2nd century BC', { era: 'BC' })).toMatchObject({ earliest: -299, latest: -100 });
+    expect(readAs('3rd century', { era: 'AD' })).toMatchObject({ earliest: 201, latest: 300 });
+    expect(readAs('162/1-150/49', { era: 'BC' })).toMatchObject({ earliest: -161, latest: -148 });
+    expect(refusalOf('145-38/7', { era: 'BC' })).toContain('145-138/7 BC');
+  });
+
+  // Calendar (New Style) Act 1750; the others by Grotefend, Taschenbuch der Zeitrechnung, from memory.
+  test.for([
+    ['2 September 1752', 'Great Britain', '1752-09-13'],
+    ['14 September 1752', 'Great Britain', '1752-09-14'],
+    ['2-14 September 1752', 'Great Britain', '1752-09-13/1752-09-14'],
+    ['September 1752', 'England', '1752-09-12/1752-09-30'],
+    ['10 October 1582', 'England', '1582-10-20'],
+    ['9 December 1582', 'France', '1582-12-19'],
+    ['20 December 1582', 'France', '1582-12-20'],
+    ['18 February 1700', 'Denmark', '1700-02-28'],
+    ['1 March 1700', 'Denmark', '1700-03-01'],
+    ['17 February 1753', 'Sweden', '1753-02-28'],
+    ['25 October 1917', 'Russia', '1917-11-07'],
+    ['14 February 1918', 'Russia', '1918-02-14'],
+    ['14 February 1700', 'Prussia', '1700-02-14'],
+    ['15 February 1923', 'Greece', '1923-02-28'],
+    ['31 March 1916', 'Bulgaria', '1916-04-13'],
+  ] as const)('%s in %s is %s', ([write, realm, days]) => {
+    const { from = '', to = '' } = readAs(write, { realm });
+    expect(from === to ? from : `${from}/${to}`).toBe(days);
+  });
+
+  test.for([
+    ['10 September 1752', 'Great Britain', '2 September 1752 was followed by 14 September'],
+    ['5-15 September 1752', 'England', '14 September'],
+    ['15 December 1582', 'France', '20 December'],
+    ['20 February 1700', 'Denmark', '1 March'],
+    ['5 February 1918', 'Russia', '14 February'],
+    ['10 October 1582', 'Spain', '15 October'],
+  ] as const)('%s in %s was left out', ([write, realm, next]) => {
+    const problem = refusalOf(write, { realm });
+    expect(problem).toContain(next);
+    expect(parseDate(`${write.replace(/^\d+-/, '')} OS`, { realm })).toMatchObject({ ok: true });
+    expect(parseDate(`${write.replace(/^\d+-/, '')} NS`, { realm })).toMatchObject({ ok: true });
+  });
+
+  test('the realm says which era ME is', () => {
+    expect(readAs('ME 1200', { realm: 'Burma' })).toMatchObject({ earliest: 1838, latest: 1839 });
+    expect(readAs('ME 1080', { realm: 'Travancore' })).toMatchObject({ earliest: 1904, latest: 1905 });
   });
 
   test('the realm says which year a Hijri pair names, and the accession contradicts it', () => {
