@@ -22,7 +22,9 @@ async function made(name: string): Promise<Uint8Array<ArrayBuffer>> {
   if (name === 'desk.js') return bytes(await classicScript(join(HERE, 'islands/desk-islands.ts')));
   if (name === 'desk.css') {
     const site = await Promise.all(STYLES.map((file) => readFile(join(SITE, 'styles', file), 'utf8')));
-    const own = await Promise.all(['desk.css', 'form/form.css'].map((file) => readFile(join(HERE, file), 'utf8')));
+    const own = await Promise.all(
+      ['desk.css', 'laying.css', 'form/form.css'].map((file) => readFile(join(HERE, file), 'utf8')),
+    );
     const layers = '@layer tokens, base, components;\n';
     const all = [...site, ...own].join('\n');
     return bytes(layers + all.replaceAll(PACKAGE, '/fonts/').replaceAll('../fonts/', '/fonts/'));

@@ -1,6 +1,6 @@
 import { PIECE_ROWS } from '../catalogue/fields/piece-fields.ts';
 import type { FieldFacts } from '../catalogue/fields/row.ts';
-import { editFields } from '../catalogue/write/edit-fields.ts';
+import { editFacts } from '../catalogue/write/edit-list.ts';
 import { formatPieceFile, PIECE_ORDER } from '../catalogue/write/write-piece.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
@@ -28,7 +28,7 @@ export async function changeSeveral(
     const { changes: wanted, unread } = changesIn(leaves, posted);
     const [slip] = Object.values(unread);
     if (slip !== undefined) return refuse(slip);
-    const edited = editFields(piece.text, namesMeant(wanted, leaves, posted, state.records()).changes, PIECE_ORDER);
+    const edited = editFacts(piece.text, namesMeant(wanted, leaves, posted, state.records()).changes, PIECE_ORDER);
     if (!edited.ok) return edited;
     if (edited.value !== piece.text) changes.push({ file: piece.file, text: edited.value, from: piece.text });
   }

@@ -11,7 +11,9 @@ import { FORBIDDEN, postedOf, text, texts, told, writeUnlessWrong } from './desk
 import type { Desk } from './desk.ts';
 import { frame } from './frame.ts';
 import { buildPages } from './pages/build-pages.ts';
+import { exhibitRoutes } from './pages/exhibit-page.ts';
 import { fileRoutes, undoRoutes } from './pages/file-routes.ts';
+import { listFileRoutes } from './pages/list-file-page.ts';
 import { lifePages, totalsPages } from './pages/life-pages.ts';
 import { askedOf, listPage, rowsOf } from './pages/list-page.ts';
 import type { Row } from './pages/list-page.ts';
@@ -69,6 +71,8 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
   listRoutes(app, desk);
   pieceRoutes(app, desk);
   fileRoutes(app, desk);
+  listFileRoutes(app, desk);
+  exhibitRoutes(app, desk);
   undoRoutes(app, desk);
   picturePages(app, desk);
   buildPages(app, desk);

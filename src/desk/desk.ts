@@ -43,6 +43,8 @@ const TOLD: Readonly<Record<string, string>> = {
   undone: 'Undone.',
   new: 'It has been made.',
   copied: 'The photographs have been copied.',
+  'group-gone': 'Saved. The group it was in had no piece left and was taken out.',
+  'case-gone': 'Saved. The case it was in had no piece left and was taken out.',
 };
 
 export function told(c: Context): string | null {

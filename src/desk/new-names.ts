@@ -1,11 +1,11 @@
-import type { List } from '../catalogue/fields/row.ts';
+import type { FieldFacts, List } from '../catalogue/fields/row.ts';
 import type { Records } from '../catalogue/records.ts';
 import { BLANKS } from '../catalogue/schema/fields.ts';
 import type { FieldChange } from '../catalogue/write/edit-fields.ts';
 import { formatListFile } from '../catalogue/write/write-piece.ts';
 import { fileId, freeId } from '../core/file-id.ts';
 import type { Written } from '../catalogue/yaml.ts';
-import { nameOf } from './form/leaves.ts';
+import { isFields } from './form/leaves.ts';
 import type { Leaf, Posted } from './form/leaves.ts';
 
 /** A file of a ruler, mint, denomination or book that is made on the way. */
@@ -25,31 +25,43 @@ export function namesMeant(
 ): Meant {
   const made: NewName[] = [];
   const taken = new Map<List, string[]>();
-  const byName = new Map(leaves.map((leaf) => [nameOf(leaf), leaf.row]));
+  const idFor = (list: List, said: string, isMade: boolean): string => {
+    const known = idOf(list, said, records);
+    if (known !== null || !isMade || list === 'pieces' || list === 'sets') return known ?? said;
+    const names = [...records.named[list], ...(taken.get(list) ?? [])];
+    const id = freeId(fileId(said), (one) => names.includes(one));
+    taken.set(list, [...(taken.get(list) ?? []), id]);
+    const text = formatListFile(list, list === 'works' ? { title: said } : { name: said });
+    made.push({ file: `${list}/${id}.yaml`, text });
+    return id;
+  };
+  const meantBy = (row: FieldFacts | null, name: string, value: Written): Written => {
+    if (isFields(value))
+      return Object.fromEntries(
+        Object.entries(value).map(([part, held]) => [
+          part,
+          meantBy(row?.parts?.[part] ?? null, `${name}.${part}`, held),
+        ]),
+      );
+    if (row === null || typeof value === 'string') {
+      const list = row?.list;
+      const isMade = posted.get(`${name}.make`) === 'yes';
+      return list === undefined || typeof value !== 'string' ? value : idFor(list, value, isMade);
+    }
+    return value.map((one, at) => meantBy(row, isFields(one) ? `${name}.${at}` : name, one));
+  };
   const meant = changes.map((change): FieldChange => {
-    const name = change.path.join('.');
-    const list = byName.get(name)?.list;
-    if (list === undefined || change.value === null) return change;
-    const isMade = posted.get(`${name}.make`) === 'yes';
-    const idFor = (said: string): string => {
-      const known = idOf(list, said, records);
-      if (known !== null || !isMade || list === 'pieces' || list === 'sets') return known ?? said;
-      const names = [...records.named[list], ...(taken.get(list) ?? [])];
-      const id = freeId(fileId(said), (one) => names.includes(one));
-      taken.set(list, [...(taken.get(list) ?? []), id]);
-      made.push({
-        file: `${list}/${id}.yaml`,
-        text: formatListFile(list, list === 'works' ? { title: said } : { name: said }),
-      });
-      return id;
-    };
-    const { value } = change;
-    if (typeof value === 'string') return { ...change, value: idFor(value) };
-    return Array.isArray(value)
-      ? { ...change, value: (value as readonly Written[]).map((one) => (typeof one === 'string' ? idFor(one) : one)) }
-      : change;
+    const row = rowAt(leaves, change.path);
+    return change.value === null ? change : { ...change, value: meantBy(row, change.path.join('.'), change.value) };
   });
   return { changes: meant, made };
+}
+
+/** The row of what is at a path, in the leaves or in their parts. */
+function rowAt(leaves: readonly Leaf[], path: readonly string[]): FieldFacts | null {
+  const leaf = leaves.find((one) => one.path.every((step, at) => step === path[at]));
+  const inner = path.slice(leaf?.path.length ?? 0).filter((step) => !/^\d+$/.test(step));
+  return inner.reduce<FieldFacts | null>((row, step) => row?.parts?.[step] ?? null, leaf?.row ?? null);
 }
 
 /** The id of what is called so: by its id, its name or another of its names; null when nothing or more than one is. */

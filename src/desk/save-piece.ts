@@ -1,7 +1,8 @@
 import { PIECE_ROWS } from '../catalogue/fields/piece-fields.ts';
 import { splitFrontMatter } from '../catalogue/front-matter.ts';
 import type { Problem } from '../catalogue/problem.ts';
-import { editFields, editStory } from '../catalogue/write/edit-fields.ts';
+import { editStory } from '../catalogue/write/edit-fields.ts';
+import { editFacts } from '../catalogue/write/edit-list.ts';
 import { editRow } from '../catalogue/write/edit-table.ts';
 import { PIECE_ORDER } from '../catalogue/write/write-piece.ts';
 import { readYaml } from '../catalogue/yaml.ts';
@@ -71,7 +72,7 @@ export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Poste
   if (posted.get('digest') !== piece.digest) return { kind: 'stale' };
   const { changes, unread } = changesIn(piece.leaves, posted);
   const named = namesMeant(changes, piece.leaves, posted, state.records());
-  const edited = editFields(piece.text, named.changes, PIECE_ORDER);
+  const edited = editFacts(piece.text, named.changes, PIECE_ORDER);
   if (!edited.ok) return { kind: 'wrong', problems: [], unread: { ...unread, '': edited.problem } };
   const story = posted.get('story')?.replace(/\r\n?/g, '\n');
   const text = story === undefined || story === piece.story ? edited.value : editStory(edited.value, story);

@@ -1,7 +1,9 @@
 import { fileId } from '../core/file-id.ts';
 
+/** The build's settings; none where the desk draws with the same models outside a build. */
+const BUILD = import.meta.env as Partial<ImportMetaEnv> | undefined;
 /** Where the site stands: `/` or `/coins/`. */
-const BASE = import.meta.env.BASE_URL.replace(/\/?$/, '/');
+const BASE = (BUILD?.BASE_URL ?? '/').replace(/\/?$/, '/');
 
 const at = (path: string): string => `${BASE}${path}`;
 

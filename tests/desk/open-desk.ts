@@ -54,7 +54,7 @@ export async function openTestDesk(cabinet: string, idle = 60_000): Promise<Test
   const send = (path: string, { method = 'GET', headers = {}, body }: Sent = {}): Promise<Answer> =>
     new Promise((done, fail) => {
       const asked = request(
-        { host: '127.0.0.1', port: open.port, path, method, headers: { host, ...headers } },
+        { host: '127.0.0.1', port: open.port, path, method, agent: false, headers: { host, ...headers } },
         (got) => {
           let text = '';
           got.setEncoding('utf8');

@@ -1,4 +1,4 @@
-import type { Rows } from './row.ts';
+import type { FactsTable } from './row.ts';
 
 /** Where the comments of a block begin, and how long a line may be. */
 const COMMENT = 32;
@@ -8,7 +8,7 @@ const WIDE = 118;
  * The lines of a file with every field of a table, each with an example and what belongs in it: what `content/README.md`
  * shows. What stands between the lines can be read as it is.
  */
-export function fieldsAsLines(rows: Rows): readonly string[] {
+export function fieldsAsLines(rows: FactsTable): readonly string[] {
   return Object.entries(rows).flatMap(([name, { example, says, choices, control }]) => {
     const line = `${name}: ${example}`;
     const words = `${says}${control === 'choice' && choices !== undefined ? ` One of: ${choices.join(', ')}.` : ''}`;
@@ -22,9 +22,9 @@ export function fieldsAsLines(rows: Rows): readonly string[] {
 }
 
 /** The parts of the fields that have parts, as lines of a list: `obverse: legend, reading, design`. */
-export function partsAsLines(rows: Rows): readonly string[] {
-  const seen = new Map<Rows, string[]>();
-  const walk = (all: Rows, before: string): void => {
+export function partsAsLines(rows: FactsTable): readonly string[] {
+  const seen = new Map<FactsTable, string[]>();
+  const walk = (all: FactsTable, before: string): void => {
     for (const [name, { parts }] of Object.entries(all)) {
       if (parts === undefined) continue;
       seen.set(parts, [...(seen.get(parts) ?? []), `${before}${name}`]);

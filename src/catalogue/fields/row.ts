@@ -43,7 +43,9 @@ export type FieldFacts = {
   readonly of?: readonly string[];
   readonly list?: List;
   readonly several?: true;
-  readonly parts?: Rows;
+  readonly parts?: FactsTable;
+  /** Of `rows`: the part that an entry written as one word stands for. */
+  readonly head?: string;
   readonly reads?: ReadAs;
   /** Takes `unknown` and `none` beside its values. */
   readonly blanks?: true;
@@ -70,6 +72,9 @@ export type PieceFacts = FieldFacts & {
   /** Whether a piece that is silent takes it from its type. */
   readonly inherited?: true;
 };
+
+/** A table of fields without their schemas. */
+export type FactsTable = Readonly<Record<string, FieldFacts>>;
 
 export type Rows = Readonly<Record<string, FieldFacts & { readonly schema: z.ZodType }>>;
 

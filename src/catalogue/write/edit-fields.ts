@@ -1,4 +1,4 @@
-import { isMap, isNode, isPair, parseDocument } from 'yaml';
+import { isMap, isNode, isPair, isSeq, parseDocument } from 'yaml';
 import type { Pair, YAMLMap } from 'yaml';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
@@ -8,7 +8,7 @@ import { readYaml } from '../yaml.ts';
 import { endOf, keyOf, lineEnd, lineStart, nextLine, pairOf, spanOf, startOf } from './spans.ts';
 import { formatField, formatInLine } from './write-yaml.ts';
 
-/** A field by its path (`['obverse', 'legend']`) and what it is to hold; null takes it out. */
+/** A field by its path (`['obverse', 'legend']`, `['reigns', '0', 'from']`) and what it is to hold; null takes it out. */
 export type FieldChange = { readonly path: readonly string[]; readonly value: Written | null };
 
 /**
@@ -46,6 +46,10 @@ function emptied(facts: Written | null, path: readonly string[]): FieldChange {
   return isLast ? emptied(facts, outer) : { path, value: null };
 }
 
+function isList(written: Written): written is readonly Written[] {
+  return Array.isArray(written);
+}
+
 function fieldsOf(written: Written | null): Readonly<Record<string, Written>> {
   const isFields = typeof written === 'object' && written !== null && !Array.isArray(written);
   return isFields ? (written as Readonly<Record<string, Written>>) : {};
@@ -64,9 +68,17 @@ function editOne(text: string, { path, value }: FieldChange, order: readonly str
   }
   let map: unknown = document.contents;
   for (const [depth, name] of path.entries()) {
+    const rest = path.slice(depth + 1);
+    if (isSeq(map)) {
+      const item = map.items[Number(name)];
+      if (!isNode(item) || (rest.length === 0 && value === null)) return null;
+      if (rest.length === 0 && value !== null)
+        return put({ from: spanOf(item)[0], to: endOf(facts, item), put: inItem(value) });
+      map = item;
+      continue;
+    }
     if (!isMap(map)) return null;
     const pair = pairOf(map, name);
-    const rest = path.slice(depth + 1);
     if (pair === null) {
       if (value === null) return text;
       return put(insertion(facts, map, name, within(rest, value), depth === 0 ? order : []));
@@ -152,19 +164,25 @@ function insertion(facts: string, map: YAMLMap, name: string, value: Written, or
   };
 }
 
+/** An entry of a list on one line. */
+function inItem(value: Written): string {
+  const written = formatInLine([value]);
+  return written.slice(1, -1);
+}
+
 function inBraces(name: string, value: Written, withKey = false): string {
   const written = formatInLine({ [name]: value }).slice(2, -2);
   return withKey ? written : written.slice(keyLength(written, '') + 2);
 }
 
 /** Where the facts of a file begin and end: between the lines `---` of a `piece.md`, else the whole. */
-function factsIn(text: string): { from: number; to: number } {
+export function factsIn(text: string): { from: number; to: number } {
   const match = /^(\uFEFF?---[ \t]*\r?\n)((?:[\s\S]*?\r?\n)??)---[ \t]*(?:\r?\n|$)/.exec(text);
   const from = match?.[1]?.length ?? (text.startsWith('\uFEFF') ? 1 : 0);
   return { from, to: match === null ? text.length : from + (match[2]?.length ?? 0) };
 }
 
-function factsOf(text: string): Written | null {
+export function factsOf(text: string): Written | null {
   const facts = text.startsWith('---') || text.startsWith('\uFEFF---') ? splitFrontMatter(text)?.facts : text;
   const read = readYaml((facts ?? '').replace(/^\uFEFF/, ''));
   return read.ok ? read.value : null;
@@ -173,7 +191,12 @@ function factsOf(text: string): Written | null {
 /** The facts as they are to be after a change; null where that cannot be. */
 function changed(facts: Written | null, path: readonly string[], value: Written | null): Written | null {
   const [name, ...rest] = path;
-  if (facts === null || typeof facts === 'string' || Array.isArray(facts) || name === undefined) return null;
+  if (facts === null || typeof facts === 'string' || name === undefined) return null;
+  if (isList(facts)) {
+    const held = facts[Number(name)];
+    const inner = held === undefined ? null : rest.length === 0 ? value : changed(held, rest, value);
+    return inner === null ? null : facts.map((one, index) => (index === Number(name) ? inner : one));
+  }
   const fields = fieldsOf(facts);
   const held = fields[name];
   if (rest.length > 0 && held === undefined && value === null) return facts;

@@ -49,6 +49,18 @@ function formatInList(value: Written, indent: string): string {
     .trimStart();
 }
 
+/** An entry of a list in lines of its own, its hyphen after `indent`; what holds lists is written field under field. */
+export function formatEntry(value: Written, indent: string): string {
+  const isDeep = typeof value === 'object' && !isList(value) && Object.values(value).some(isList);
+  const lines = isDeep
+    ? Object.entries(value)
+        .map(([field, one]) => formatField(field, one, `${indent}  `))
+        .join('\n')
+        .trimStart()
+    : formatInList(value, indent);
+  return `${indent}- ${lines}\n`;
+}
+
 function formatInBrackets(value: Written): string {
   if (typeof value === 'string') return formatScalar(value, true);
   if (isList(value)) return `[${value.map(formatInBrackets).join(', ')}]`;

@@ -1,7 +1,7 @@
 import { html } from 'hono/html';
 import type { FieldFacts, List } from '../../catalogue/fields/row.ts';
 import type { Html } from '../frame.ts';
-import { nameOf } from './leaves.ts';
+import { nameOf, textOfPart } from './leaves.ts';
 import type { Fields, Leaf, PairsLeaf, Posted, RowsLeaf } from './leaves.ts';
 
 /** What a form shows beside what the file holds. */
@@ -27,7 +27,13 @@ export function drawLeaf(leaf: Leaf, shown: Shown): Html {
   const name = nameOf(leaf);
   const text = shown.posted?.get(name) ?? leaf.text;
   const several =
-    leaf.kind === 'lines' ? leaf.text.split('\n').length + 1 : text.includes('\n') || leaf.kind === 'raw' ? 4 : 1;
+    leaf.kind === 'lines'
+      ? leaf.text.split('\n').length + 1
+      : text.includes('\n') || leaf.kind === 'raw'
+        ? 4
+        : leaf.row.control === 'text'
+          ? 3
+          : 1;
   return drawBox({ name, row: leaf.row, text, lines: several, kind: leaf.kind }, shown);
 }
 
@@ -100,12 +106,17 @@ function drawRows(leaf: RowsLeaf, shown: Shown): Html {
     const isNew = index >= leaf.entries.length;
     const boxes = Object.entries(leaf.row.parts ?? {}).map(([part, row]) => {
       const box = `${name}.${index}.${part}`;
-      const held = entry[part];
-      const text = shown.posted?.get(box) ?? (typeof held === 'string' ? held : '');
+      const text = shown.posted?.get(box) ?? textOfPart(row, entry[part]);
       return drawBox({ name: box, row, text, lines: 1, kind: row.control === 'choice' ? 'choice' : 'words' }, shown);
     });
-    return html`<details class="entry" ${isNew ? '' : 'open'}>
-      <summary>${isNew ? 'Add one' : `${index + 1}. ${leaf.row.label}`}</summary>
+    const parts = Object.entries(leaf.row.parts ?? {});
+    const isWrong = parts.some(([part]) => shown.problems(`${name}.${index}.${part}`).length > 0);
+    const told = parts.map(([part, row]) => textOfPart(row, entry[part])).filter((words) => words !== '');
+    return html`<details
+      class="entry"
+      ${isWrong || (isNew && (shown.posted?.get(`${name}.${index}.${parts[0]?.[0] ?? ''}`) ?? '') !== '') ? 'open' : ''}
+    >
+      <summary>${isNew ? `Add to: ${leaf.row.label}` : `${index + 1}. ${told.slice(0, 3).join(', ')}`}</summary>
       <div class="boxes">${boxes}</div>
       ${
         isNew

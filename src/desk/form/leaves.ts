@@ -1,5 +1,5 @@
-import type { FieldFacts, Rows } from '../../catalogue/fields/row.ts';
-import { formatYaml } from '../../catalogue/write/write-yaml.ts';
+import type { FactsTable, FieldFacts } from '../../catalogue/fields/row.ts';
+import { formatInLine, formatYaml } from '../../catalogue/write/write-yaml.ts';
 import type { FieldChange } from '../../catalogue/write/edit-fields.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { readYaml } from '../../catalogue/yaml.ts';
@@ -32,7 +32,7 @@ export function nameOf({ path }: Pick<Leaf, 'path'>): string {
 }
 
 /** Everything in a table of fields that can be edited, one leaf for each box, with what the file holds. */
-export function leavesOf(rows: Rows, fields: Fields, before: readonly string[] = []): readonly Leaf[] {
+export function leavesOf(rows: FactsTable, fields: Fields, before: readonly string[] = []): readonly Leaf[] {
   return Object.entries(rows).flatMap(([name, row]) => leavesOfField(row, fields[name], [...before, name]));
 }
 
@@ -55,9 +55,9 @@ function leavesOfField(row: FieldFacts, held: Written | undefined, path: readonl
           )
         : [raw(row, held, path)];
     case 'rows': {
-      const entries = held ?? [];
-      const isFlat = (one: Written): one is Fields => isFields(one) && Object.values(one).every(isLine);
-      return isList(entries) && entries.every(isFlat)
+      const listed = held ?? [];
+      const entries = isList(listed) ? listed.map((one) => entryOf(one, row)) : [null];
+      return entries.every((one) => one !== null)
         ? [{ kind: 'rows', path, row, held, entries }]
         : [raw(row, held, path)];
     }
@@ -68,6 +68,19 @@ function leavesOfField(row: FieldFacts, held: Written | undefined, path: readonl
     default:
       return [leafOfWords(row, held, path)];
   }
+}
+
+/** An entry of a list as fields; one word stands for the part that its row names. Null for what is neither. */
+function entryOf(one: Written, { head }: FieldFacts): Fields | null {
+  if (typeof one === 'string') return head === undefined ? null : { [head]: one };
+  return isFields(one) ? one : null;
+}
+
+/** A part of an entry as its box shows it: words, several with commas between them, or as a file has it on one line. */
+export function textOfPart({ several }: FieldFacts, held: Written | undefined): string {
+  if (held === undefined || isLine(held)) return held ?? '';
+  const plain = isList(held) ? held.flatMap((one) => (isLine(one) && !/[,;]/.test(one) ? [one] : [])) : [];
+  return several === true && plain.length === held.length ? plain.join(', ') : formatInLine(held);
 }
 
 function leafOfWords(row: FieldFacts, held: Written | undefined, path: readonly string[]): Leaf {
@@ -106,6 +119,7 @@ export function changesIn(
 ): { readonly changes: readonly FieldChange[]; readonly unread: Readonly<Record<string, string>> } {
   const unread: Record<string, string> = {};
   const changes = leaves.flatMap((leaf): readonly FieldChange[] => {
+    if (leaf.kind === 'rows') return rowChanges(leaf, posted, unread);
     const value = leaf.kind === 'raw' ? rawIn(leaf, posted) : good(valueIn(leaf, posted));
     if (!value.ok) unread[nameOf(leaf)] = value.problem;
     return !value.ok || value.value === undefined ? [] : [{ path: leaf.path, value: value.value }];
@@ -114,9 +128,8 @@ export function changesIn(
 }
 
 /** The value a leaf is to hold; null for nothing, undefined where nothing changes. */
-function valueIn(leaf: Exclude<Leaf, RawLeaf>, posted: Posted): Written | null | undefined {
+function valueIn(leaf: TextLeaf | PairsLeaf, posted: Posted): Written | null | undefined {
   const name = nameOf(leaf);
-  if (leaf.kind === 'rows') return rowsIn(leaf, posted, name);
   if (leaf.kind === 'pairs') return pairsIn(leaf, posted, name);
   const words = said(posted, name);
   if (words === null || words === leaf.text) return undefined;
@@ -136,39 +149,89 @@ function rawIn(leaf: RawLeaf, posted: Posted): Outcome<Written | null | undefine
   const words = said(posted, nameOf(leaf));
   if (words === null || words === leaf.text) return good(undefined);
   if (words.trim() === '') return good(leaf.held === undefined ? undefined : null);
-  const field = leaf.path.at(-1) ?? '';
+  return writtenIn(words, leaf.path.at(-1) ?? '');
+}
+
+/** The value in the words of a file, with the name of its field or without. */
+function writtenIn(words: string, field: string): Outcome<Written> {
   const read = readYaml(words.startsWith(`${field}:`) ? words : `${field}: ${words}`);
   if (!read.ok) return refuse(`This cannot be read: ${read.reason}.`);
   const value = isFields(read.value) ? read.value[field] : undefined;
   return value === undefined ? refuse(`This begins with ${field}: and then its value.`) : good(value);
 }
 
-function rowsIn(leaf: RowsLeaf, posted: Posted, name: string): Written | null | undefined {
-  const parts = Object.keys(leaf.row.parts ?? {});
+/**
+ * What a form changes in a list of entries: fields of those that stay, in their own lines; then those taken out, the last
+ * first; then those that are new.
+ */
+function rowChanges(leaf: RowsLeaf, posted: Posted, unread: Record<string, string>): readonly FieldChange[] {
+  const name = nameOf(leaf);
   const count = Number(posted.get(`${name}.count`) ?? Number.NaN);
-  if (!Number.isInteger(count) || count < leaf.entries.length || count > 500) return undefined;
-  const seen = { isChanged: false };
-  const entries = Array.from({ length: count }, (_, index): Fields => {
-    const before = leaf.entries[index] ?? {};
-    if (posted.get(`${name}.${index}.remove`) === 'yes') {
-      seen.isChanged ||= index < leaf.entries.length;
-      return {};
-    }
-    const after: Record<string, Written> = { ...before };
-    for (const part of parts) {
-      const words = said(posted, `${name}.${index}.${part}`);
-      if (words === null || words === (before[part] ?? '')) continue;
-      seen.isChanged = true;
-      if (words.trim() === '') Reflect.deleteProperty(after, part);
-      else after[part] = words.trim();
-    }
-    // A new row keeps the order of the table.
-    return index < leaf.entries.length
-      ? after
-      : Object.fromEntries(parts.flatMap((part) => (after[part] === undefined ? [] : [[part, after[part]]])));
-  }).filter((entry) => Object.keys(entry).length > 0);
-  if (!seen.isChanged) return undefined;
-  return entries.length === 0 ? null : entries;
+  if (!Number.isInteger(count) || count < leaf.entries.length || count > 500) return [];
+  const edits: FieldChange[] = [];
+  const removed: FieldChange[] = [];
+  for (const [index, before] of leaf.entries.entries()) {
+    const path = [...leaf.path, String(index)];
+    const after = posted.get(`${name}.${index}.remove`) === 'yes' ? {} : entryIn(leaf, index, before, posted, unread);
+    if (Object.keys(after).length === 0) removed.unshift({ path, value: null });
+    else edits.push(...entryChanges(leaf, path, before, after));
+  }
+  const left = leaf.entries.length - removed.length;
+  const fresh = Array.from({ length: count - leaf.entries.length }, (_, at) =>
+    entryIn(leaf, leaf.entries.length + at, {}, posted, unread),
+  ).filter((entry) => Object.keys(entry).length > 0);
+  const written = fresh.map((entry) => asWritten(leaf, entry));
+  if (leaf.entries.length === 0) return written.length === 0 ? [] : [{ path: leaf.path, value: written }];
+  if (left === 0) return [{ path: leaf.path, value: written.length === 0 ? null : written }];
+  return [...edits, ...removed, ...written.map((value, at) => ({ path: [...leaf.path, String(left + at)], value }))];
+}
+
+/** An entry as the form has it, its parts in the order they were in; those that are new in the order of the table. */
+function entryIn(
+  leaf: RowsLeaf,
+  index: number,
+  before: Fields,
+  posted: Posted,
+  unread: Record<string, string>,
+): Fields {
+  const after: Record<string, Written> = { ...before };
+  for (const [part, row] of Object.entries(leaf.row.parts ?? {})) {
+    const box = `${nameOf(leaf)}.${index}.${part}`;
+    const words = said(posted, box);
+    if (words === null || words === textOfPart(row, before[part])) continue;
+    const value = partIn(row, part, before[part], words.trim());
+    if (!value.ok) unread[box] = value.problem;
+    else if (value.value === null) Reflect.deleteProperty(after, part);
+    else after[part] = value.value;
+  }
+  return after;
+}
+
+function partIn(row: FieldFacts, part: string, before: Written | undefined, words: string): Outcome<Written | null> {
+  if (words === '') return good(null);
+  if (row.several === true) {
+    const listed = words.split(/[,;]/).flatMap((one) => (one.trim() === '' ? [] : [one.trim()]));
+    return good(listed.length === 1 && !isList(before ?? '') ? (listed[0] ?? words) : listed);
+  }
+  return row.control === 'parts' || (before !== undefined && typeof before !== 'string')
+    ? writtenIn(words, part)
+    : good(words);
+}
+
+/** The fields of an entry that are others now; an entry of one word is written anew as a whole. */
+function entryChanges(leaf: RowsLeaf, path: readonly string[], before: Fields, after: Fields): readonly FieldChange[] {
+  const names = [...new Set([...Object.keys(before), ...Object.keys(after)])];
+  const changed = names.filter((name) => before[name] !== after[name]);
+  if (changed.length === 0) return [];
+  const held = isList(leaf.held ?? []) ? (leaf.held as readonly Written[])[Number(path.at(-1))] : undefined;
+  if (typeof held === 'string') return [{ path, value: asWritten(leaf, after) }];
+  return changed.map((name) => ({ path: [...path, name], value: after[name] ?? null }));
+}
+
+/** An entry of nothing but its first part is one word. */
+function asWritten({ row: { head } }: RowsLeaf, entry: Fields): Written {
+  const [only, ...others] = Object.entries(entry);
+  return others.length === 0 && only?.[0] === head && head !== undefined ? (only?.[1] ?? entry) : entry;
 }
 
 function pairsIn(leaf: PairsLeaf, posted: Posted, name: string): Written | null | undefined {

@@ -1,3 +1,5 @@
+import { layByDragging, placesAsChosen } from './sets-and-exhibits.ts';
+
 /** How long after the last key a text is read, in milliseconds. */
 const PAUSE = 250;
 
@@ -20,7 +22,13 @@ function readAsTyped(form: HTMLFormElement): void {
     if (output === null) return;
     const words = box.value;
     const scale = form.querySelector<HTMLSelectElement>('select[name="grade-scale"]')?.value ?? '';
-    const body = new URLSearchParams({ 'form-token': token, field: box.name, words, scale });
+    const body = new URLSearchParams({
+      'form-token': token,
+      field: box.name,
+      words,
+      scale,
+      kind: form.dataset['kind'] ?? '',
+    });
     try {
       const answer = await fetch('/read', { method: 'POST', body });
       const read = (await answer.json()) as { readonly says: string };
@@ -43,7 +51,9 @@ function keepUnsaved(form: HTMLFormElement): void {
 }
 
 for (const form of document.querySelectorAll('form')) {
+  if (form.dataset['places'] !== undefined) placesAsChosen(form);
   if (form.method !== 'post' || form.querySelector('[data-reads]') === null) continue;
   readAsTyped(form);
   keepUnsaved(form);
 }
+for (const exhibit of document.querySelectorAll<HTMLElement>('[data-exhibit]')) layByDragging(exhibit);

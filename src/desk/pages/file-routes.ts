@@ -62,16 +62,13 @@ export function fileRoutes(app: Hono, desk: Desk): void {
     const { named } = state.records();
     if (kind === 'cabinet' && id === 'cabinet') return 'cabinet.yaml';
     if (!Object.hasOwn(named, kind) || !named[kind as keyof typeof named].includes(id)) return null;
-    return kind === 'pieces'
-      ? `pieces/${id}/piece.md`
-      : kind === 'exhibits'
-        ? `exhibits/${id}/exhibit.md`
-        : `${kind}/${id}.yaml`;
+    const inFolder = { pieces: `pieces/${id}/piece.md`, exhibits: `exhibits/${id}/exhibit.md` };
+    return Object.hasOwn(inFolder, kind) ? inFolder[kind as keyof typeof inFolder] : `${kind}/${id}.yaml`;
   };
   app.get('/pieces/:id/text', (c) => show(c, fileOf('pieces', c.req.param('id'))));
   app.post('/pieces/:id/text', (c) => save(c, fileOf('pieces', c.req.param('id'))));
-  app.get('/lists/:kind/:id', (c) => show(c, fileOf(c.req.param('kind'), c.req.param('id'))));
-  app.post('/lists/:kind/:id', (c) => save(c, fileOf(c.req.param('kind'), c.req.param('id'))));
+  app.get('/lists/:kind/:id/text', (c) => show(c, fileOf(c.req.param('kind'), c.req.param('id'))));
+  app.post('/lists/:kind/:id/text', (c) => save(c, fileOf(c.req.param('kind'), c.req.param('id'))));
 }
 
 export function undoRoutes(app: Hono, desk: Desk): void {

@@ -60,7 +60,8 @@ export function picturePages(app: Hono, desk: Desk): void {
         ? undefined
         : join(state.at, picture.file);
     if (from === undefined) return c.notFound();
-    const small = sharp(from).rotate().resize({ width: WIDE, withoutEnlargement: true });
+    const wide = c.req.query('wide') === '96' ? 96 : WIDE;
+    const small = sharp(from).rotate().resize({ width: wide, withoutEnlargement: true });
     return c.body(new Uint8Array(await small.webp({ quality: 80 }).toBuffer()), 200, { 'Content-Type': 'image/webp' });
   });
   app.get('/pieces/:id/photographs', (c) => {

@@ -3,7 +3,6 @@ import { raw } from 'hono/html';
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
 import type { FieldFacts } from '../../catalogue/fields/row.ts';
 import { linkRecords } from '../../catalogue/link.ts';
-import type { Problem } from '../../catalogue/problem.ts';
 import type { Records } from '../../catalogue/records.ts';
 import { publicPiece } from '../../publish/public-piece.ts';
 import { storyHtml } from '../../site/markdown.ts';
@@ -13,7 +12,9 @@ import type { Html } from '../frame.ts';
 import { drawLeaf } from '../form/draw-leaf.ts';
 import type { Shown } from '../form/draw-leaf.ts';
 import { nameOf } from '../form/leaves.ts';
-import type { Leaf, Posted } from '../form/leaves.ts';
+import type { Leaf } from '../form/leaves.ts';
+import { drawFields, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
+import type { FormView } from '../form/form-parts.ts';
 import type { PieceOnDesk } from '../save-piece.ts';
 
 /** In which group a field is drawn; one that is in none comes under the last. */
@@ -42,18 +43,7 @@ function words(label: string, says: string, example: string, reads?: FieldFacts[
   return { label, says, example, control: 'line', ...(reads === undefined ? {} : { reads }) };
 }
 
-export type PieceView = {
-  readonly piece: PieceOnDesk;
-  readonly records: Records;
-  readonly token: string;
-  readonly posted: Posted | null;
-  readonly problems: readonly Problem[];
-  readonly unread: Readonly<Record<string, string>>;
-  readonly aloud: Shown['aloud'];
-  readonly listId: Shown['listId'];
-  /** The text as it is now, where it was changed while the form lay open. */
-  readonly isStale: boolean;
-};
+export type PieceView = FormView & { readonly piece: PieceOnDesk; readonly records: Records; readonly token: string };
 
 /** The form of one piece: what will be published and what stays here, side by side. */
 export function pieceForm(view: PieceView): Html {
@@ -67,7 +57,8 @@ export function pieceForm(view: PieceView): Html {
     ['More', [...new Set(published.map(({ path: [top = ''] }) => top))].filter((top) => !listed.has(top))] as const,
   ];
   const publish = posted?.get('publish') ?? textOf(kept, 'publish');
-  return html`${view.isStale ? staleNote(piece) : ''} ${problemsNote(view)}
+  return html`${view.isStale ? staleNote(piece.text, `/pieces/${piece.id}`) : ''}
+  ${problemsNote(view, `/pieces/${piece.id}/text`)}
   ${piece.unknown.length > 0 ? html`<p class="problem">This form does not know ${piece.unknown.join(', ')}. <a href="/pieces/${piece.id}/text">Edit the text</a></p>` : ''}
   ${postForm(
     `/pieces/${piece.id}`,
@@ -110,24 +101,8 @@ function drawGroup(heading: string, leaves: readonly Leaf[], shown: Shown): Html
     leaves.some((leaf) => leaf.held !== undefined || shown.problems(nameOf(leaf)).length > 0);
   return html`<details class="group" ${isOpen ? 'open' : ''}>
     <summary><h3>${heading}</h3></summary>
-    <div class="boxes">${drawWithSubheads(leaves, shown)}</div>
+    <div class="boxes">${drawFields(leaves, PIECE_ROWS, shown)}</div>
   </details>`;
-}
-
-/** The leaves of one field with parts stand under its name. */
-function drawWithSubheads(leaves: readonly Leaf[], shown: Shown): readonly Html[] {
-  const tops = [...new Set(leaves.map(({ path: [top = ''] }) => top))];
-  return tops.map((top) => {
-    const mine = leaves.filter(({ path }) => path[0] === top);
-    const row = PIECE_ROWS[top as keyof typeof PIECE_ROWS] as FieldFacts | undefined;
-    const boxes = mine.map((leaf) => drawLeaf(leaf, shown));
-    if (mine.every(({ path }) => path.length === 1)) return html`${boxes}`;
-    return html`<fieldset class="several">
-      <legend>${row?.label ?? top}</legend>
-      <p class="says">${row?.says.replaceAll('`', '') ?? ''}</p>
-      <div class="boxes">${boxes}</div>
-    </fieldset>`;
-  });
 }
 
 function drawLedger(column: string, { piece, posted }: PieceView, shown: Shown): Html {
@@ -137,51 +112,6 @@ function drawLedger(column: string, { piece, posted }: PieceView, shown: Shown):
     { kind: text.includes('\n') ? 'lines' : 'words', path: ['ledger', column], row, held: text, text },
     shown,
   );
-}
-
-function shownOf({ posted, problems, unread, aloud, listId }: PieceView): Shown {
-  return {
-    posted,
-    aloud,
-    listId,
-    problems: (name) => [
-      ...(unread[name] === undefined ? [] : [unread[name]]),
-      ...problems.filter((one) => isAt(one, name)).map(({ says }) => says),
-    ],
-  };
-}
-
-/** Whether a problem is that of a box: of its own field, or of an entry in it. */
-function isAt({ file, field }: Problem, name: string): boolean {
-  const at = file.startsWith('private/') ? `ledger.${field}` : (field ?? '');
-  return at === name || (at.startsWith(`${name}.`) && /^\d+$/.test(at.slice(name.length + 1)));
-}
-
-function problemsNote({ piece, problems, unread }: PieceView): Html | '' {
-  const all = [...Object.values(unread), ...problems.map(({ says }) => says)];
-  if (all.length === 0) return '';
-  return html`<div class="problem" role="alert">
-    <p>${all.length === 1 ? 'One thing stands' : `${all.length} things stand`} in the way, and nothing was written:</p>
-    <ul>
-      ${problems.map(({ field, file, says }) => html`<li>${field === null ? file : html`<a href="#${file.startsWith('private/') ? `ledger.${field}` : field}">${field}</a>`}: ${says}</li>`)}
-      ${Object.entries(unread).map(([name, says]) => html`<li>${name === '' ? '' : html`<a href="#${name}">${name}</a>: `}${says}</li>`)}
-    </ul>
-    <p><a href="/pieces/${piece.id}/text">Edit the text of the file instead</a></p>
-  </div>`;
-}
-
-function staleNote(piece: PieceOnDesk): Html {
-  return html`<div class="problem" role="alert">
-    <p>
-      The files have been changed while this form lay open, by another window or another program. Nothing was written.
-      Your words are in the form below; the file says now:
-    </p>
-    <pre>${piece.text}</pre>
-    <p>
-      Save again to put your words in its place, field by field, or
-      <a href="/pieces/${piece.id}">take the file as it is</a>.
-    </p>
-  </div>`;
 }
 
 function textOf(leaves: readonly Leaf[], name: string): string {

@@ -32,7 +32,7 @@ function yamlOf(name: string, example: string): unknown {
 function everyRow(rows: Rows, before = ''): readonly (readonly [string, FieldFacts & Rows[string]])[] {
   return Object.entries(rows).flatMap(([name, row]) => [
     [`${before}${name}`, row] as const,
-    ...(row.parts === undefined ? [] : everyRow(row.parts, `${before}${name}.`)),
+    ...(row.parts === undefined ? [] : everyRow(row.parts as Rows, `${before}${name}.`)),
   ]);
 }
 

@@ -1,0 +1,122 @@
+import type { Context, Hono } from 'hono';
+import { html } from 'hono/html';
+import type { List } from '../../catalogue/fields/row.ts';
+import { FORBIDDEN, foundIn, postedOf, text, told } from '../desk.ts';
+import type { Desk } from '../desk.ts';
+import { drawFields, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
+import type { FormView } from '../form/form-parts.ts';
+import { aloudIn, datalists } from '../form/reading.ts';
+import type { Html } from '../frame.ts';
+import { newListFile } from '../new-list-file.ts';
+import { editedText, isListFile, readListFile, saveListFile } from '../save-list-file.ts';
+import type { ListFileOnDesk } from '../save-list-file.ts';
+import { setPlaces } from './set-places.ts';
+
+const LISTS: readonly List[] = ['rulers', 'mints', 'denominations', 'works', 'sets'];
+
+/** The form of a ruler, mint, denomination, book, scheme, set, exhibit, or of the cabinet itself. */
+export function listFileRoutes(app: Hono, desk: Desk): void {
+  const { state } = desk;
+  const named = async (c: Context): Promise<ListFileOnDesk | null> => {
+    const kind = c.req.param('kind') ?? '';
+    return isListFile(kind) ? readListFile(state, kind, c.req.param('id') ?? '') : null;
+  };
+  app.get('/lists/:kind/:id', async (c) => {
+    const held = await named(c);
+    if (held === null) return c.notFound();
+    if (held.facts === null) return c.redirect(`${c.req.path}/text`, 303);
+    return desk.page(c, titleOf(held), listFileForm(desk, held), 200, told(c));
+  });
+  app.post('/lists/:kind/:id', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const held = await named(c);
+    if (held === null) return c.notFound();
+    const posted = postedOf(form);
+    const saved = saveListFile(state, held, posted);
+    const again = (status: 409 | 422, more: Partial<FormView>): Promise<Response> =>
+      desk.page(c, titleOf(held), listFileForm(desk, held, { posted, ...more }), status);
+    if (saved.kind === 'nothing') return c.redirect(`${c.req.path}?told=nothing`, 303);
+    if (saved.kind === 'stale') return again(409, { isStale: true });
+    if (saved.kind === 'wrong') return again(422, { problems: saved.problems, unread: saved.unread });
+    const done = await desk.write(saved.changes);
+    return done.ok ? c.redirect(`${c.req.path}?told=saved`, 303) : again(409, { unread: { '': done.problem } });
+  });
+  // What a rule would yield, while it is being written; nothing is saved.
+  app.post('/places', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const id = text(form, 'of') ?? '';
+    const held = id === '' ? null : await readListFile(state, 'sets', id);
+    const after = held === null ? newListFile(state, 'sets', postedOf(form)) : editedText(state, held, postedOf(form));
+    if (!after.ok) return c.html(html`<p class="says">No places yet: ${after.problem}</p>`);
+    const rule = 'text' in after.value ? after.value.text : (after.value.changes[0]?.text ?? '');
+    return c.html(setPlaces(state.records(), id, rule));
+  });
+}
+
+function titleOf({ facts, id }: ListFileOnDesk): string {
+  const title = facts?.['title'] ?? facts?.['name'];
+  return typeof title === 'string' ? title : id;
+}
+
+function listFileForm(desk: Desk, held: ListFileOnDesk, more: Partial<FormView> = {}): Html {
+  const { state, token, tools } = desk;
+  const here = `/lists/${held.kind}/${held.id}`;
+  const view: FormView = {
+    posted: null, problems: [], unread: {}, isStale: false,
+    aloud: (row, words) => aloudIn(tools, state.records(), row, words, null),
+    listId: (list) => `list-${list}`,
+    ...more,
+  }; // prettier-ignore
+  const shown = shownOf(view);
+  const now = foundIn(state, held.file);
+  const isSet = held.kind === 'sets';
+  const form = html`<form
+    method="post"
+    action="${here}"
+    data-kind="${held.kind}"
+    ${isSet ? html`data-places="places" data-of="${held.id}"` : ''}
+  >
+    <input type="hidden" name="form-token" value="${token}" />
+    <input type="hidden" name="digest" value="${held.digest}" />
+    <div class="boxes">${drawFields(held.leaves, held.rows, shown)}</div>
+    ${
+      held.story === null
+        ? ''
+        : html`<div class="field">
+            <label for="story">Statement</label>
+            <textarea id="story" name="story" rows="8" aria-describedby="story-says">
+${view.posted?.get('story') ?? held.story}</textarea>
+            <p class="says" id="story-says">What the visitor reads first, 20 to 300 words. In Markdown.</p>
+          </div>`
+    }
+    <p class="doing saving">
+      <button class="main" type="submit">Save</button> <a href="${here}">Leave it as it was</a>
+    </p>
+  </form>`;
+  return html`${view.isStale ? staleNote(held.text, here) : ''} ${problemsNote(view, `${here}/text`)}
+    ${
+      now.length === 0 || view.problems.length > 0
+        ? ''
+        : html`<ul class="problem">
+            ${now.map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
+          </ul>`
+    }
+    <p class="doing">
+      ${held.kind === 'exhibits' ? html`<a href="/exhibits/${held.id}">Cases and pieces</a>` : ''}
+      <a href="${here}/text">The file as text</a> <a href="/lists">All lists</a>
+    </p>
+    ${
+      isSet
+        ? html`<div class="sides">
+            <section aria-label="The set">${form}</section>
+            <section class="aside" aria-labelledby="places-head">
+              <h2 id="places-head">Its places</h2>
+              <div id="places" aria-live="polite">${setPlaces(state.records(), held.id, held.text)}</div>
+            </section>
+          </div>`
+        : form
+    }
+    ${datalists(state, LISTS)}`;
+}
