@@ -11,7 +11,7 @@ import { knownParts, readCell } from './read-cell.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
 import { FIELD_OF_HALF, joinHalves } from './halves.ts';
-import type { Mapping } from '../columns/mapping.ts';
+import type { Mapping, Reading } from '../columns/mapping.ts';
 import { isOwnTable } from '../columns/own-table.ts';
 import { settingsOf, skipRule } from '../columns/skip.ts';
 import { isField } from '../columns/targets.ts';
@@ -40,6 +40,7 @@ export function readRows(
       some,
     ),
   );
+  const readOnce = onceForEachText(mapping, keys, readings);
   for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : sheet.rows) {
     const skipped = skipRule(row, keys, mapping);
     if (skipped !== null) {
@@ -48,11 +49,7 @@ export function readRows(
     }
     const settings = settingsOf(row, keys, mapping);
     const readAll = (ruled?: Ruled): readonly SaidBy[] =>
-      row.cells.flatMap(({ text, value }, at): readonly SaidBy[] => {
-        const heading = keys[at] ?? '';
-        const cell = { text, value, settings, ruled, known: known[at] };
-        return readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
-      });
+      row.cells.flatMap(({ text, value }, at) => readOnce(at, { text, value, settings, ruled, known: known[at] }));
     const first = readAll();
     // What a date alone leaves open its ruler may settle, whichever column comes first.
     const ruled = first.some(isOpenDate) ? ruledBy(first, rulers) : null;
@@ -64,6 +61,28 @@ export function readRows(
     else drafts.push(draftOf(row.row, gathered, numbered, mapping));
   }
   return { drafts, setAside };
+}
+
+/**
+ * Reads a cell of the column at that place. Columns repeat themselves: a text that stood in its column before, read with the
+ * settings of the mapping alone, is not read again.
+ */
+function onceForEachText(
+  mapping: Mapping,
+  keys: readonly string[],
+  readings: readonly (readonly Reading[])[],
+): (at: number, cell: Cell) => readonly SaidBy[] {
+  const columns = keys.map(() => new Map<string, readonly SaidBy[]>());
+  return (at, cell) => {
+    const { text, value, settings, ruled } = cell;
+    const heading = keys[at] ?? '';
+    const isPlain = value === undefined && ruled === undefined && settings === mapping.settings;
+    const before = isPlain ? columns[at]?.get(text) : undefined;
+    if (before !== undefined) return before;
+    const read = readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
+    if (isPlain) columns[at]?.set(text, read);
+    return read;
+  };
 }
 
 /** A ruler of the cabinet, as far as dates are settled by one. */

@@ -1,6 +1,7 @@
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { splitFrontMatter } from '../../catalogue/front-matter.ts';
-import { readCabinet } from '../../catalogue/read-cabinet.ts';
+import { cabinetReader } from '../../catalogue/read-cabinet.ts';
+import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import { datesOutsideReigns } from '../../catalogue/rules/dates.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { BroughtIn } from '../reimport/base.ts';
@@ -76,7 +77,9 @@ const ROUNDS = 6;
 
 /** Plans what a sheet becomes in a cabinet. What `check` would refuse is found now and kept as it was written. */
 export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPlan {
-  const { records } = readCabinet(folder);
+  // Pieces are tried on round after round; those that a round left as they were are not read anew.
+  const read = cabinetReader();
+  const { records } = read(folder);
   const numbers = new Set(records.pieces.map(({ fields }) => fields.number));
   const joined = joinSheet(matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers), records, sheet.said);
   const offers = sheet.lent == null ? [] : offersFor(joined, sheet.lent);
@@ -85,7 +88,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
   for (const draft of joined.drafts) placing.place(incomingPiece(draft, sheet.always), placing.tried(draft.row));
-  const secrets = settle(placing, { folder, records, lists, ledger: placing.ledger });
+  const secrets = settle(placing, { read, folder, records, lists, ledger: placing.ledger });
   placing.compare();
   const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
   const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
@@ -95,7 +98,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     questions: joined.questions,
     offers,
     secrets,
-    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists)],
+    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists, read)],
     setAside: placing.setAside.toSorted((a, b) => a.row - b.row),
     unread: pieces
       .flatMap(({ row }) => placing.incoming.get(row)?.unread ?? [])
@@ -211,11 +214,16 @@ function takeOut(placing: Placing, row: number, problems: readonly Refused[], is
 }
 
 /** A sentence for each new or changed piece dated outside the reigns of its ruler; it is written all the same. */
-function outside(pieces: readonly PlacedPiece[], folder: CabinetFolder, lists: readonly NewFile[]): readonly string[] {
+function outside(
+  pieces: readonly PlacedPiece[],
+  folder: CabinetFolder,
+  lists: readonly NewFile[],
+  read: (folder: CabinetFolder) => ReadCabinet,
+): readonly string[] {
   const changed = pieces.filter(({ state }) => state !== 'same');
   const rows = new Map(changed.map(({ id, row }) => [id, row]));
   const files = [...folder.files.filter(({ file }) => file.startsWith('rulers/')), ...lists, ...changed];
-  const { records } = readCabinet({ at: folder.at, files: files.map(({ file, text }) => ({ file, text })) });
+  const { records } = read({ at: folder.at, files });
   return datesOutsideReigns(records).flatMap(({ id, says }) =>
     rows.has(id) ? [`row ${rows.get(id) ?? ''}: ${says}`] : [],
   );

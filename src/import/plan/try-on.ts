@@ -5,7 +5,7 @@ import type { CabinetFolder } from '../../catalogue/files.ts';
 import { checkExactLocations } from '../../privacy/exact-locations.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { exposedIn } from '../../privacy/private-in-text.ts';
-import { readCabinet } from '../../catalogue/read-cabinet.ts';
+import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { NewFile } from '../names/new-list-file.ts';
 import type { PlacedPiece } from './place-piece.ts';
@@ -23,6 +23,8 @@ export type Refused = {
 export type Secret = { readonly column: string; readonly piece: string | null };
 
 export type TriedOn = {
+  /** Reads a cabinet, and of what it read before only what has changed. */
+  readonly read: (folder: CabinetFolder) => ReadCabinet;
   readonly folder: CabinetFolder;
   readonly records: Records;
   readonly lists: readonly NewFile[];
@@ -32,7 +34,14 @@ export type TriedOn = {
 };
 
 /** What `check` would say of new and changed pieces once they are in the cabinet, by row. */
-export function tryOn({ folder, records, lists, pieces, ledger }: TriedOn): ReadonlyMap<number, readonly Refused[]> {
+export function tryOn({
+  read: readAgain,
+  folder,
+  records,
+  lists,
+  pieces,
+  ledger,
+}: TriedOn): ReadonlyMap<number, readonly Refused[]> {
   const rows = new Map(pieces.map(({ file, row }) => [file, row]));
   const before = folder.files.filter(({ file }) => !file.startsWith('pieces/') && !file.startsWith('private/import/'));
   const others = ledger === null ? before : before.filter(({ file }) => file !== 'private/ledger.csv');
@@ -42,11 +51,11 @@ export function tryOn({ folder, records, lists, pieces, ledger }: TriedOn): Read
       ...others,
       ...(ledger === null ? [] : [{ file: 'private/ledger.csv', text: ledger }]),
       ...lists,
-      ...pieces.map(({ file, text }) => ({ file, text })),
+      ...pieces,
       ...folder.files.filter(({ file }) => file.startsWith('pieces/') && !file.endsWith('/piece.md')),
     ],
   };
-  const read = readCabinet(tried);
+  const read = readAgain(tried);
   const texts = new Map(tried.files.map(({ file, text }) => [file, text]));
   // Where a problem stands is told by its field; the line is not wanted here.
   const place: Place = (file, path) => ({ file, line: null, field: path.join('.') || null });
