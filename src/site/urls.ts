@@ -42,11 +42,11 @@ export const urls = {
   exhibitSetUp: (id: string, key?: number): string =>
     at(`exhibits/${id}/print/set-up/${key === undefined ? '' : `#piece-${key}`}`),
   types: (): string => at('types/'),
-  series: (series: string): string => at(`types/${series}/`),
+  series: (series: string, page = 1): string => at(`types/${series}/${page === 1 ? '' : `page/${page}/`}`),
   type: (series: string, id: string): string => at(`types/${series}/${id}/`),
-  concordance: (series: string): string => at(`types/${series}/concordance/`),
-  typeKey: (series: string): string => at(`types/${series}/key/`),
-  dieChart: (series: string): string => at(`types/${series}/dies/`),
+  concordance: (series: string, page = 1): string => at(`types/${series}/concordance/${page === 1 ? '' : `${page}/`}`),
+  typeKey: (series: string, page = 1): string => at(`types/${series}/key/${page === 1 ? '' : `${page}/`}`),
+  dieChart: (series: string, page = 1): string => at(`types/${series}/dies/${page === 1 ? '' : `${page}/`}`),
   /** What the key of a series works on. */
   seriesJson: (series: string): string => at(`data/types/${series}.json`),
   works: (): string => at('works/'),

@@ -9,7 +9,8 @@ const PAGES = [
   '', 'pieces/', 'pieces/york-penny-3b/', 'pieces/love-token-1797/', 'pieces/gallo-belgic-stater/', 'pieces/samanid-dirham-cut/',
   'pieces/edward-i-farthing-york/', 'rulers/', 'rulers/edward-iv/', 'mints/', 'mints/york/', 'sets/', 'sets/mints-of-1279/',
   'sets/mints-of-1279/wanted/', 'eras/', 'eras/heritage-data/', 'measures/', 'exhibits/', 'exhibits/struck-in-york/', 'exhibits/struck-in-york/print/', 'exhibits/struck-in-york/print/set-up/', 'works/', 'about/', 'compare/',
-  'about/readings/', 'data/',
+  'about/readings/', 'data/', 'sets/edward-i-classes/', 'pieces/edward-i-durham-penny/', 'types/', 'types/edward-i-pence/', 'types/edward-i-pence/lc-3/',
+  'types/edward-i-pence/lc-3e/', 'types/edward-i-pence/key/', 'types/edward-i-pence/concordance/', 'types/edward-i-pence/dies/',
 ] as const; // prettier-ignore
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');

@@ -2,10 +2,9 @@ import { parseAnswer } from '../../core/types/key/answers.ts';
 import type { Answer } from '../../core/types/key/answers.ts';
 import { identify } from '../../core/types/key/identify.ts';
 import type { Identification } from '../../core/types/key/identify.ts';
-import { keyOf } from '../../core/types/key/key.ts';
 import type { KeyFile } from '../models/types/key-page.ts';
 import { typesWords } from '../words/types.ts';
-import { button, CANNOT_TELL, element, labelOf, likely } from './identify/open-key.ts';
+import { button, CANNOT_TELL, element, labelOf, likely, openKey } from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
 import { candidateList, pairView } from './identify/remaining.ts';
@@ -39,7 +38,7 @@ class IdentifyPiece extends HTMLElement {
     this.hidden = false;
     try {
       const file = (await readJson(from)) as KeyFile;
-      this.#open = { file, key: keyOf(file.characters, file.types), from };
+      this.#open = openKey(file, from);
       this.#restore();
     } catch {
       this.#part('says').textContent = words.failed;

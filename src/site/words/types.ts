@@ -41,6 +41,9 @@ export const typesWords = {
   source: 'After',
   tree: 'The types',
   board: 'The pieces here',
+  page: (page: number): string => `page ${String(page)}`,
+  more: (count: number): string => `and ${String(count)} more.`,
+  allTypes: (count: number): string => `All ${String(count)} are among the types of the series.`,
   key: 'Identify a piece',
   keyLead: 'Which type is the piece before you? Answer what you can see; what you cannot tell, leave.',
   concordance: 'Concordance',
@@ -56,7 +59,8 @@ export const typesWords = {
   rarityOf: (scale: string, said: string, source: string | null, date: string | null): string =>
     `${said} (${scale}${source === null ? '' : `, ${source}`}${date === null ? '' : `, ${date}`})`,
   census: 'Known pieces',
-  censusLead: 'As recorded. A grade is somebody’s opinion, so a place among them is a stretch and not a number.',
+  censusLead:
+    'As recorded, and the pieces here with them. A grade is somebody’s opinion, so a place among them is a stretch and not a number.',
   standing: (title: string, place: string): string => `${title}: ${place}`,
   cannotCompare: (count: number): string =>
     count === 1 ? 'One of them cannot be compared with it.' : `${String(count)} of them cannot be compared with it.`,
@@ -158,6 +162,13 @@ export const typesWords = {
   heldDies: 'A filled point is a die of a piece here.',
   chartSays: (group: number): string =>
     `The dies of group ${String(group)}: obverses above, reverses below, a line for each pair.`,
-  pair: { obverse: 'Obverse', reverse: 'Reverse', types: 'Types', coins: 'Coins', here: 'Pieces here' },
+  pair: {
+    obverse: 'Obverse',
+    reverse: 'Reverse',
+    types: 'Types',
+    coins: 'Coins',
+    source: 'Source',
+    here: 'Pieces here',
+  },
   faceOf: { obverse: 'Obverses', reverse: 'Reverses' },
 } as const;

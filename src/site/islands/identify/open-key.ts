@@ -1,9 +1,25 @@
 import type { Identification } from '../../../core/types/key/identify.ts';
+import { parseShown } from '../../../core/types/key/character.ts';
+import type { Character, Shown } from '../../../core/types/key/character.ts';
+import { keyOf } from '../../../core/types/key/key.ts';
 import type { Key } from '../../../core/types/key/key.ts';
 import type { KeyFile } from '../../models/types/key-page.ts';
 
 /** A key that was loaded: the file, what it is weighed by, and the address that addresses in the file are meant from. */
 export type OpenKey = { readonly file: KeyFile; readonly key: Key; readonly from: string };
+
+/** A key from its file: what the types show is read from the cells, as the catalogue has read and checked them. */
+export function openKey(file: KeyFile, from: string): OpenKey {
+  const read = (text: string, character: Character | undefined): Shown => {
+    const shown = character === undefined ? null : parseShown(text, character);
+    return shown?.ok === true ? shown.value : { shows: 'unknown' };
+  };
+  const types = file.types.map(({ id, shown }) => ({
+    id,
+    shown: shown.map((text, at) => read(text, file.characters[at])),
+  }));
+  return { file, key: keyOf(file.characters, types), from };
+}
 export type KeyCharacter = KeyFile['characters'][number];
 
 /** What nobody could tell, as an answer. */

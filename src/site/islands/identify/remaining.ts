@@ -56,7 +56,7 @@ function candidateLine(
 }
 
 function pieceFace(
-  piece: KeyFile['types'][number]['pieces'][number],
+  piece: NonNullable<KeyFile['types'][number]['pieces']>[number],
   from: string,
   faces: HTMLTemplateElement | null,
 ): HTMLElement | null {
@@ -129,7 +129,7 @@ function difference(
     head.append(cell);
   }
   const body = table.createTBody();
-  const shownBy = (id: string) => open.file.types.find((type) => type.id === id)?.shown ?? [];
+  const shownBy = (id: string) => open.key.types.find((type) => type.id === id)?.shown ?? [];
   for (const { character, always } of differing) {
     const at = open.file.characters.findIndex(({ id }) => id === character.id);
     const row = body.insertRow();

@@ -11,6 +11,8 @@ import type { Board } from '../shared/board.ts';
 import { facetLists } from './facets.ts';
 import type { FacetList } from './facets.ts';
 import type { PageHead } from '../shared/head.ts';
+import { cutPage, furtherPages } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 
 /** How many pieces lie on one page. */
 const ON_A_PAGE = 48;
@@ -24,10 +26,6 @@ export type FacetChoice = {
 };
 export type FacetGroup = { readonly name: string | null; readonly choices: readonly FacetChoice[] };
 export type Facet = { readonly name: FacetName; readonly groups: readonly FacetGroup[] };
-
-export type Pager = {
-  readonly pages: readonly { readonly page: number; readonly to: string; readonly isHere: boolean }[];
-};
 
 export type FindPage = {
   readonly head: PageHead;
@@ -45,7 +43,7 @@ type Cut = { readonly pieces: readonly PublicPiece[]; readonly page: number; rea
 /** One path for every page after the first of the complete list. */
 export async function listPaths(): Promise<{ params: { page: string } }[]> {
   const { listed } = await loadCabinet();
-  return furtherPages(listed).map((page) => ({ params: { page: String(page) } }));
+  return furtherPages(listed.length, ON_A_PAGE).map((page) => ({ params: { page: String(page) } }));
 }
 
 type FacetPath = {
@@ -57,7 +55,7 @@ type FacetPath = {
 export async function facetPaths(): Promise<FacetPath[]> {
   const cabinet = await loadCabinet();
   return facetLists(cabinet).flatMap((list) =>
-    [1, ...furtherPages(list.pieces)].map((page) => ({
+    [1, ...furtherPages(list.pieces.length, ON_A_PAGE)].map((page) => ({
       params: { facet: list.facet, value: list.value, page: page === 1 ? undefined : String(page) },
       props: { list, page },
     })),
@@ -101,30 +99,14 @@ export async function facetPageOf(list: FacetList, page: number): Promise<FindPa
 }
 
 async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' | 'all' | 'board' | 'pager'>> {
-  const count = Math.max(1, Math.ceil(pieces.length / ON_A_PAGE));
-  const pages = pagesNear(page, count).map((one) => ({ page: one, to: to(one), isHere: one === page }));
+  const { shown, count, pager } = cutPage(pieces, page, ON_A_PAGE, to);
   const counted = findWords.found(pieces.length, pieces.length);
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
     all: pieces.length,
-    board: await boardOf(pieces.slice((page - 1) * ON_A_PAGE, page * ON_A_PAGE)),
-    pager: count === 1 ? null : { pages },
+    board: await boardOf(shown),
+    pager,
   };
-}
-
-/** Pages that a page leads to: the next ones, the first, the last, and a few steps between, so that a long list is soon crossed. */
-function pagesNear(page: number, count: number): readonly number[] {
-  const step = Math.ceil(count / STEPS);
-  const all = Array.from({ length: count }, (_, at) => at + 1);
-  return all.filter((one) => Math.abs(one - page) <= 2 || one === 1 || one === count || one % step === 0);
-}
-
-/** Steps in which the pages of a list are crossed. */
-const STEPS = 12;
-
-function furtherPages(pieces: readonly PublicPiece[]): readonly number[] {
-  const count = Math.ceil(pieces.length / ON_A_PAGE);
-  return Array.from({ length: Math.max(0, count - 1) }, (_, at) => at + 2);
 }
 
 const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {

@@ -52,10 +52,10 @@ function typesOfSite(cabinet: Cabinet): readonly string[] {
   if (ids.length === 0) return [];
   return [
     urls.types(),
-    ...ids.map(urls.series),
-    ...seriesWithNumbers(cabinet).map(urls.concordance),
-    ...seriesWithKey(cabinet).map(urls.typeKey),
-    ...seriesWithDies(cabinet).map(urls.dieChart),
+    ...ids.map((id) => urls.series(id)),
+    ...seriesWithNumbers(cabinet).map((id) => urls.concordance(id)),
+    ...seriesWithKey(cabinet).map((id) => urls.typeKey(id)),
+    ...seriesWithDies(cabinet).map((id) => urls.dieChart(id)),
     ...typePaths(cabinet).map(({ series, id }) => urls.type(series, id)),
   ];
 }

@@ -8,13 +8,17 @@ import { urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
 import { typesWords } from '../../words/types.ts';
 import type { PageHead } from '../shared/head.ts';
+import { cutPage } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
-import { foundSeries, piecesOfSeries, seriesTrail } from './types-page.ts';
+import { foundSeries, pagedPaths, piecesOfSeries, seriesTrail, seriesWithDies, titleOfPage } from './types-page.ts';
 
 /** A group of linked dies drawn: obverses along the top, reverses along the bottom, in per cent across. */
 export type DieGroup = {
   readonly title: string;
   readonly says: string;
+  /** How wide it is drawn, in pixels; null where it fits any screen. */
+  readonly width: number | null;
   /** Whether a die of it is that of a piece here. */
   readonly isHere: boolean;
   readonly obverses: readonly { readonly name: string; readonly x: number; readonly held: boolean }[];
@@ -26,6 +30,7 @@ export type DieGroup = {
     readonly reverse: string;
     readonly types: string;
     readonly coins: string;
+    readonly source: string;
     readonly pieces: readonly Link[];
   }[];
 };
@@ -33,6 +38,7 @@ export type DieGroup = {
 export type DiesPage = {
   readonly head: PageHead;
   readonly groups: readonly DieGroup[];
+  readonly pager: Pager | null;
   readonly coverage: readonly string[];
   /** Each die with its states from the earliest; those of one step have no known order. */
   readonly states: readonly {
@@ -41,17 +47,44 @@ export type DiesPage = {
   }[];
 };
 
-export function diesPage(cabinet: Cabinet, id: string): DiesPage {
+/** Pairs of dies on a page, as far as groups are not cut. */
+const ON_A_PAGE = 80;
+
+export function diePaths(cabinet: Cabinet) {
+  return pagedPaths(seriesWithDies(cabinet), (id) => sheetsOf(foundSeries(cabinet, id)).length, 1);
+}
+
+/** The groups by page: whole groups, until there are pairs enough. */
+function sheetsOf({ pairs }: TypeSeries): readonly (readonly Numbered[])[] {
+  const sheets: Numbered[][] = [[]];
+  let held = 0;
+  for (const [at, group] of linkedGroups(pairs).entries()) {
+    if (held >= ON_A_PAGE) {
+      sheets.push([]);
+      held = 0;
+    }
+    sheets.at(-1)?.push({ group, at: at + 1 });
+    held += group.pairs.length;
+  }
+  return sheets;
+}
+
+type Numbered = { readonly group: LinkedGroup; readonly at: number };
+
+export function diesPage(cabinet: Cabinet, id: string, page: number): DiesPage {
   const series = foundSeries(cabinet, id);
+  const { shown, pager } = cutPage(sheetsOf(series), page, 1, (at) => urls.dieChart(id, at));
+  const states = page === 1 ? dieStates(series.dieStates).histories : [];
   return {
     head: {
-      title: `${typesWords.dies} · ${series.fields.title}`,
-      here: urls.dieChart(id),
+      title: titleOfPage(`${typesWords.dies} · ${series.fields.title}`, page),
+      here: urls.dieChart(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
-    groups: linkedGroups(series.pairs).map((group, at) => groupOf(cabinet, series, group, at + 1)),
-    coverage: (['obverse', 'reverse'] as const).flatMap((side) => coverageOf(series, side)),
-    states: dieStates(series.dieStates).histories.map(({ die, steps }) => ({
+    groups: shown.flat().map(({ group, at }) => groupOf(cabinet, series, group, at)),
+    pager,
+    coverage: page === 1 ? (['obverse', 'reverse'] as const).flatMap((side) => coverageOf(series, side)) : [],
+    states: states.map(({ die, steps }) => ({
       name: capital(die),
       steps: steps.map((step) =>
         step.map((state) => ({
@@ -63,6 +96,10 @@ export function diesPage(cabinet: Cabinet, id: string): DiesPage {
   };
 }
 
+/** Dies that stand side by side on a telephone, and the pixels each takes where there are more. */
+const FITS = 8;
+const APART = 44;
+
 function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: number): DieGroup {
   const pieces = piecesOfSeries(cabinet, series.id).filter(({ dies }) => dies !== null && dies !== undefined);
   const held = new Set(
@@ -70,12 +107,14 @@ function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: n
   );
   const spread = (names: readonly string[], side: Side) =>
     names.map((name, index) => ({ name, x: ((index + 0.5) / names.length) * 100, held: held.has(`${side} ${name}`) }));
+  const widest = Math.max(group.obverses.length, group.reverses.length);
   const obverses = spread(inOrder(group.obverses), 'obverse');
   const reverses = spread(inOrder(group.reverses), 'reverse');
   const label = (type: string): string => series.types.get(type)?.label ?? type;
   return {
     title: typesWords.group(at, group.coins),
     says: typesWords.chartSays(at),
+    width: widest > FITS ? widest * APART : null,
     isHere: [...obverses, ...reverses].some((die) => die.held),
     obverses,
     reverses,
@@ -95,11 +134,18 @@ function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: n
       reverse,
       types: types.map(label).join(', '),
       coins: coins === null ? '' : String(coins),
+      source: sourcesOf(series, obverse, reverse),
       pieces: pieces
         .filter(({ dies }) => dies?.obverse === obverse && dies.reverse === reverse)
         .map((piece) => ({ href: urls.piece(piece.id), name: piece.title })),
     })),
   };
+}
+
+/** Who recorded a pair: the words of its rows in dies.csv, each once. */
+function sourcesOf({ tables }: TypeSeries, obverse: string, reverse: string): string {
+  const rows = (tables.dies?.rows ?? []).filter(({ cells }) => cells['obverse'] === obverse && cells['reverse'] === reverse); // prettier-ignore
+  return [...new Set(rows.flatMap(({ cells }) => cells['source'] ?? []))].join('; ');
 }
 
 const NAMES = new Intl.Collator('en', { numeric: true });

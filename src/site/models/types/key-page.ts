@@ -1,4 +1,5 @@
-import type { Character, Shown } from '../../../core/types/key/character.ts';
+import type { Character } from '../../../core/types/key/character.ts';
+import { NOT_KNOWN } from '../../../core/types/series.ts';
 import { rarityPrior } from '../../../core/types/key/identify.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -8,8 +9,18 @@ import { leadingFace } from '../shared/face.ts';
 import type { FoundFace } from '../../find/record.ts';
 import { foundFace } from '../find/record-of.ts';
 import type { PageHead } from '../shared/head.ts';
+import { cutPage } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
-import { foundSeries, leafIds, piecesOfType, seriesTrail } from './types-page.ts';
+import {
+  foundSeries,
+  leafIds,
+  pagedPaths,
+  piecesOfType,
+  seriesTrail,
+  seriesWithKey,
+  titleOfPage,
+} from './types-page.ts';
 
 /** What the key in the browser works on: `data/types/<series>.json`. */
 export type KeyFile = {
@@ -20,23 +31,32 @@ export type KeyFile = {
     readonly id: string;
     readonly label: string;
     readonly href: string;
-    readonly shown: readonly Shown[];
-    /** The cabinet's own pieces of it. */
-    readonly pieces: readonly { readonly href: string; readonly title: string; readonly face: FoundFace }[];
+    /** What it shows of each character, as a cell of types.csv has it. */
+    readonly shown: readonly string[];
+    /** The cabinet's own pieces of it; left out where there are none. */
+    readonly pieces?: readonly { readonly href: string; readonly title: string; readonly face: FoundFace }[];
   }[];
 };
 
 export type KeyPage = {
   readonly head: PageHead;
-  readonly data: string;
+  /** What the questions work on; null on the further pages of the table. */
+  readonly data: string | null;
   /** Whether published rarities can be taken into account. */
   readonly hasRarity: boolean;
   readonly characters: readonly { readonly label: string; readonly look: string | null }[];
   readonly rows: readonly { readonly type: Link; readonly cells: readonly string[] }[];
+  readonly pager: Pager | null;
 };
 
 /** Pieces shown of one candidate. */
 const SHOWN = 2;
+/** Types in the table of one page. */
+const ON_A_PAGE = 100;
+
+export function keyPaths(cabinet: Cabinet) {
+  return pagedPaths(seriesWithKey(cabinet), (id) => leafIds(foundSeries(cabinet, id)).length, ON_A_PAGE);
+}
 
 export function keyFile(cabinet: Cabinet, id: string): KeyFile {
   const series = foundSeries(cabinet, id);
@@ -50,35 +70,45 @@ export function keyFile(cabinet: Cabinet, id: string): KeyFile {
       id: type,
       label: series.types.get(type)?.label ?? type,
       href: urls.type(id, type),
-      shown: series.shown.get(type) ?? [],
-      pieces: piecesOfType(cabinet, id, type)
-        .slice(0, SHOWN)
-        .map((piece) => ({
-          href: urls.piece(piece.id),
-          title: piece.title,
-          face: foundFace(leadingFace(piece, cabinet.photographs)),
-        })),
+      shown: series.characters.map(
+        ({ id: character }) => series.types.get(type)?.says.get(character.toLowerCase())?.text ?? NOT_KNOWN,
+      ),
+      ...piecesShown(cabinet, id, type),
     })),
   };
 }
 
-export function keyPage(cabinet: Cabinet, id: string): KeyPage {
+function piecesShown(cabinet: Cabinet, id: string, type: string): Pick<KeyFile['types'][number], 'pieces'> {
+  const pieces = piecesOfType(cabinet, id, type).slice(0, SHOWN);
+  if (pieces.length === 0) return {};
+  return {
+    pieces: pieces.map((piece) => ({
+      href: urls.piece(piece.id),
+      title: piece.title,
+      face: foundFace(leadingFace(piece, cabinet.photographs)),
+    })),
+  };
+}
+
+export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
   const series = foundSeries(cabinet, id);
+  const { shown, pager } = cutPage(leafIds(series), page, ON_A_PAGE, (at) => urls.typeKey(id, at));
   return {
     head: {
-      title: `${typesWords.key} · ${series.fields.title}`,
-      here: urls.typeKey(id),
+      title: titleOfPage(`${typesWords.key} · ${series.fields.title}`, page),
+      here: urls.typeKey(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
-    data: urls.seriesJson(id),
+    data: page === 1 ? urls.seriesJson(id) : null,
     hasRarity: priorOf(series) !== null,
     characters: series.characters.map(({ label }, at) => ({ label, look: series.fields.characters[at]?.look ?? null })),
-    rows: leafIds(series).map((type) => ({
+    rows: shown.map((type) => ({
       type: { href: urls.type(id, type), name: series.types.get(type)?.label ?? type },
       cells: series.characters.map((character, at) =>
         typesWords.shown(series.shown.get(type)?.[at] ?? { shows: 'unknown' }, character),
       ),
     })),
+    pager,
   };
 }
 

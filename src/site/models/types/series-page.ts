@@ -1,3 +1,5 @@
+import { lineOf } from '../../../core/types/series.ts';
+import type { SeriesType } from '../../../core/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
@@ -7,8 +9,18 @@ import { linkedSeriesOf } from '../open-data/linked-lists.ts';
 import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
+import { cutPage, furtherPages } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
-import { foundSeries, leafIds, piecesOfSeries, piecesOfType, seriesTrail } from './types-page.ts';
+import {
+  foundSeries,
+  leafIds,
+  piecesOfSeries,
+  piecesOfType,
+  seriesIds,
+  seriesTrail,
+  titleOfPage,
+} from './types-page.ts';
 
 /** A type in the tree of its series, with those under it. */
 export type TypeBranch = Link & { readonly here: string | null; readonly under: readonly TypeBranch[] };
@@ -22,15 +34,31 @@ export type SeriesPage = {
   readonly ways: readonly Link[];
   readonly tree: readonly TypeBranch[];
   readonly board: Board | null;
+  readonly pager: Pager | null;
 };
 
-export async function seriesPage(cabinet: Cabinet, id: string): Promise<SeriesPage> {
+/** Types on a page. */
+const ON_A_PAGE = 200;
+
+export function furtherSeriesPaths(cabinet: Cabinet): { params: { series: string; page: string } }[] {
+  return seriesIds(cabinet).flatMap((series) =>
+    furtherPages(foundSeries(cabinet, series).types.size, ON_A_PAGE).map((page) => ({
+      params: { series, page: String(page) },
+    })),
+  );
+}
+
+export async function seriesPage(cabinet: Cabinet, id: string, page = 1): Promise<SeriesPage> {
   const series = foundSeries(cabinet, id);
   const pieces = piecesOfSeries(cabinet, id);
   const labels = new Map(
     pieces.map((piece) => [piece.id, piece.types.find((type) => type.series === id)?.label ?? null]),
   );
   const says = typesWords.series(leafIds(series).length, pieces.length);
+  const tops = [...series.types.values()].filter(({ broader }) => broader === null).map((type) => type.id);
+  const { shown, pager } = cutPage(inOrder(series.types, tops), page, ON_A_PAGE, (at) => urls.series(id, at));
+  // What a page begins with stands under the types it belongs to.
+  const named = new Set(shown.flatMap((type) => lineOf(series.types, type).map((above) => above.id)));
   const branch = (type: string): TypeBranch => {
     const found = series.types.get(type);
     const count = piecesOfType(cabinet, id, type).length;
@@ -38,16 +66,16 @@ export async function seriesPage(cabinet: Cabinet, id: string): Promise<SeriesPa
       href: urls.type(id, type),
       name: found?.label ?? type,
       here: count === 0 ? null : typesWords.here(count),
-      under: (found?.narrower ?? []).map(branch),
+      under: (found?.narrower ?? []).filter((below) => named.has(below)).map(branch),
     };
   };
   return {
     head: {
-      title: series.fields.title,
+      title: titleOfPage(series.fields.title, page),
       description: `${says}.`,
-      here: urls.series(id),
-      ...linkedHead(linkedSeriesOf(cabinet, id)[0]),
-      trail: seriesTrail(series, false) ?? [],
+      here: urls.series(id, page),
+      ...(page === 1 ? linkedHead(linkedSeriesOf(cabinet, id)[0]) : {}),
+      trail: seriesTrail(series, page !== 1) ?? [],
     },
     title: series.fields.title,
     says,
@@ -62,7 +90,16 @@ export async function seriesPage(cabinet: Cabinet, id: string): Promise<SeriesPa
       ...(series.numbers.length === 0 ? [] : [{ href: urls.concordance(id), name: typesWords.concordance }]),
       ...(series.pairs.length === 0 ? [] : [{ href: urls.dieChart(id), name: typesWords.dies }]),
     ],
-    tree: [...series.types.values()].filter(({ broader }) => broader === null).map((type) => branch(type.id)),
-    board: pieces.length === 0 ? null : await boardOf(mostShown(pieces).shown, (piece) => labels.get(piece.id) ?? null),
+    tree: tops.filter((type) => named.has(type)).map(branch),
+    pager,
+    board:
+      pieces.length === 0 || page !== 1
+        ? null
+        : await boardOf(mostShown(pieces).shown, (piece) => labels.get(piece.id) ?? null),
   };
+}
+
+/** Types with all that are under each, in the order of the tree. */
+function inOrder(types: ReadonlyMap<string, SeriesType>, ids: readonly string[]): readonly string[] {
+  return ids.flatMap((id) => [id, ...inOrder(types, types.get(id)?.narrower ?? [])]);
 }

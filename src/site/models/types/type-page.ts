@@ -2,6 +2,8 @@ import { PIECE_ROWS } from '../../../catalogue/fields/piece-fields.ts';
 import { factColumn } from '../../../catalogue/types/type-facts.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import { numbersOf } from '../../../catalogue/types/types-of.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
+import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatGrade } from '../../../core/grade/format-grade.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';
@@ -51,6 +53,9 @@ export type TypePage = {
   readonly specimens: readonly SpecimenShown[];
   readonly standings: readonly string[];
   readonly narrower: readonly Link[];
+  /** Where all of the narrower are, and in what words; null where they are all here. */
+  readonly others: Link | null;
+  readonly more: number;
   readonly board: Board | null;
 };
 
@@ -59,6 +64,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
   const type = series.types.get(id);
   if (type === undefined) throw new Error(`There is no type ${id} in ${seriesId}.`);
   const pieces = piecesOfType(cabinet, seriesId, id);
+  const narrower = mostShown(type.narrower);
   const above = lineOf(series.types, id).slice(1).reverse();
   return {
     head: {
@@ -81,10 +87,12 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
       typesWords.rarityOf(rarityScale(rarity.scale)?.title ?? rarity.scale, rarity.class, source, date),
     ),
     ...censusOf(cabinet, series, id),
-    narrower: type.narrower.map((below) => ({
+    narrower: narrower.shown.map((below) => ({
       href: urls.type(seriesId, below),
       name: series.types.get(below)?.label ?? below,
     })),
+    others:
+      narrower.more === 0 ? null : { href: urls.series(seriesId), name: typesWords.allTypes(type.narrower.length) },
     board: pieces.length === 0 ? null : await boardOf(mostShown(pieces).shown),
   };
 }
@@ -111,8 +119,12 @@ function factRows({ lists }: Cabinet, series: TypeSeries, type: SeriesType): rea
           ? said.text
           : (lists[list][said.text]?.fields.name ?? said.text);
     const to = list === 'rulers' ? urls.ruler(said.text) : list === 'mints' ? urls.mint(said.text) : undefined;
+    const date = field === 'date' ? known(series.facts.get(type.id)?.date) : null;
     const isLink = to !== undefined && said.text !== NOT_KNOWN;
-    return row(fieldName(field), capital(text), { ...(isLink ? { to } : {}), note: inheritedFrom(series, type, said) });
+    return row(fieldName(field), date == null ? capital(text) : formatDate(date), {
+      ...(isLink ? { to } : {}),
+      note: inheritedFrom(series, type, said),
+    });
   });
 }
 
@@ -142,22 +154,30 @@ export function numbersShown({ lists }: Cabinet, series: string, id: string): re
   }));
 }
 
-function censusOf(cabinet: Cabinet, series: TypeSeries, id: string): Pick<TypePage, 'specimens' | 'standings'> {
+function censusOf(
+  cabinet: Cabinet,
+  series: TypeSeries,
+  id: string,
+): Pick<TypePage, 'specimens' | 'standings' | 'more'> {
   const leaves = new Set(leavesBelow(series.types, id));
   const lines = series.specimens.filter(({ type }) => type === id || leaves.has(type));
   const mine = piecesOfType(cabinet, series.id, id);
+  // The other pieces here are as well known as any, whether or not a line names them.
+  const own = mine.filter(({ types }) => types[0]?.sure === 'certain');
+  const everyone = [...lines, ...own.map((piece) => ({ specimen: piece.id, grade: piece.grade, sameAs: [] }))];
+  const { shown, more } = mostShown(lines);
   const standings =
     lines.length === 0 || !leaves.has(id)
       ? []
-      : mine.flatMap((piece) => {
-          if (piece.types[0]?.sure !== 'certain') return [];
-          const standing = standingOf({ name: piece.id, grade: piece.grade }, lines);
+      : mostShown(own).shown.flatMap((piece) => {
+          const standing = standingOf({ name: piece.id, grade: piece.grade }, everyone);
           const open =
             standing.withoutComparison === 0 ? '' : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
           return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
         });
   return {
-    specimens: lines.map(({ specimen, grade, source, sameAs }) => ({
+    more,
+    specimens: shown.map(({ specimen, grade, source, sameAs }) => ({
       name: specimen,
       grade: grade === null ? typesWords.notGraded : formatGrade(grade),
       source,

@@ -4,6 +4,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import type { PageHead } from '../shared/head.ts';
+import { furtherPages } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
 
 export type TypesPage = {
@@ -57,6 +58,22 @@ export function seriesWithNumbers({ lists }: Cabinet): readonly string[] {
 
 export function seriesWithDies({ lists }: Cabinet): readonly string[] {
   return lists.types.series.flatMap(({ id, pairs }) => (pairs.length === 0 ? [] : [id]));
+}
+
+/** The paths of the pages of a list that a series has: the first without a number, the others with theirs. */
+export function pagedPaths(
+  ids: readonly string[],
+  count: (series: string) => number,
+  most: number,
+): { params: { series: string; page: string | undefined } }[] {
+  return ids.flatMap((series) =>
+    [undefined, ...furtherPages(count(series), most).map(String)].map((page) => ({ params: { series, page } })),
+  );
+}
+
+/** The title of a page of a list: of the first, the title alone. */
+export function titleOfPage(title: string, page: number): string {
+  return page === 1 ? title : `${title}, ${typesWords.page(page)}`;
 }
 
 /** Every type of every series, for the addresses of its page. */

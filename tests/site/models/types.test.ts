@@ -1,0 +1,149 @@
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { NO_ADDRESSES } from '../../../src/catalogue/addresses.ts';
+import { readFolder } from '../../../src/catalogue/files.ts';
+import type { CabinetFolder } from '../../../src/catalogue/files.ts';
+import { handOver } from '../../../src/catalogue/handed-over.ts';
+import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
+import { loadCabinet } from '../../../src/site/cabinet.ts';
+import type { Cabinet } from '../../../src/site/cabinet.ts';
+import { concordancePage, concordancePaths } from '../../../src/site/models/types/concordance-page.ts';
+import { diePaths, diesPage } from '../../../src/site/models/types/dies-page.ts';
+import { keyFile, keyPage, keyPaths } from '../../../src/site/models/types/key-page.ts';
+import { furtherSeriesPaths, seriesPage } from '../../../src/site/models/types/series-page.ts';
+import type { TypeBranch } from '../../../src/site/models/types/series-page.ts';
+import { typePage } from '../../../src/site/models/types/type-page.ts';
+import { changed, markedCabinet } from '../../catalogue/small-cabinet.ts';
+
+/** Ten varieties to a class; every class and variety has a number in two books, every variety a pair of dies. */
+const CLASSES = 50;
+const VARIETIES = 10;
+const ids = Array.from({ length: CLASSES }, (_, c) => [
+  `c${c}`,
+  ...Array.from({ length: VARIETIES }, (__, v) => `c${c}-${v}`),
+]);
+
+vi.stubEnv('SITE', 'https://example.org');
+
+/** A folder given to the pages as a command does; no photographs were made of it. */
+function handed(folder: CabinetFolder): Promise<Cabinet> {
+  handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
+  return loadCabinet();
+}
+
+async function largeCabinet(): Promise<Cabinet> {
+  const all = ids.flat();
+  const leaves = all.filter((id) => id.includes('-'));
+  return handed(
+    changed(await markedCabinet(), {
+      'works/new-book.yaml': 'title: A newer book\nyear: 2001\n',
+      'types/many/series.yaml':
+        'title: Many\nlevels: [class, variety]\ncharacters: [{ id: crown, states: [plain, jewelled] }]\n',
+      'types/many/types.csv': `id,broader,level,label,crown\n${ids
+        .flatMap(([top = '', ...under]) => [
+          `${top},,class,Class ${top},plain/jewelled`,
+          ...under.map((id) => `${id},${top},variety,Class ${id},${id.endsWith('1') ? 'plain' : ''}`),
+        ])
+        .join('\n')}\n`,
+      'types/many/concordance.csv': `type,relation,reference\n${all
+        .flatMap((id, at) => [`${id},equal,plain-book ${at + 1}`, `${id},equal,new-book ${at + 1}`])
+        .join('\n')}\n`,
+      'types/many/dies.csv': `obverse,reverse,type,coins\n${leaves.map((id, at) => `O${at},r${at},${id},1`).join('\n')}\n`,
+      'pieces/typed/piece.md': '---\nnumber: "9001"\ntitle: A typed penny\nkind: coin\ntype: c7-3\n---\n',
+    }),
+  );
+}
+
+const namesIn = (branches: readonly TypeBranch[]): readonly string[] =>
+  branches.flatMap(({ name, under }) => [name, ...namesIn(under)]);
+const pages = (paths: readonly { params: { page: string | undefined } }[]): readonly number[] =>
+  paths.map(({ params }) => Number(params.page ?? 1));
+
+describe('A series of 550 types', () => {
+  let cabinet: Cabinet;
+  beforeAll(async () => {
+    cabinet = await largeCabinet();
+  });
+
+  test('is cut into pages on which every type stands, under the types it belongs to', async () => {
+    const all = [1, ...pages(furtherSeriesPaths(cabinet))];
+    expect(all).toEqual([1, 2, 3]);
+    const shown = await Promise.all(all.map((page) => seriesPage(cabinet, 'many', page)));
+    for (const { tree, pager } of shown) {
+      expect(namesIn(tree).length).toBeLessThanOrEqual(202);
+      expect(pager?.pages.map(({ to }) => to)).toEqual(['/types/many/', '/types/many/page/2/', '/types/many/page/3/']);
+      // At the top of each page stand classes, also where it begins within one.
+      expect(tree.filter(({ name }) => !/^Class c\d+$/.test(name))).toEqual([]);
+    }
+    expect(new Set(shown.flatMap(({ tree }) => namesIn(tree))).size).toBe(550);
+    expect(shown.map(({ head }) => head.title)).toEqual(['Many', 'Many, page 2', 'Many, page 3']);
+  });
+
+  test('has every type on one page of its concordance and one of the table of its key', () => {
+    const concordance = pages(concordancePaths(cabinet)).map((page) => concordancePage(cabinet, 'many', page));
+    const rows = concordance.flatMap((page) => page.rows);
+    expect([concordance.length, rows.length, new Set(rows.map(({ type }) => type.href)).size]).toEqual([4, 550, 550]);
+    expect(rows.every(({ numbers }) => numbers.length === 2)).toBe(true);
+    const key = pages(keyPaths(cabinet)).map((page) => keyPage(cabinet, 'many', page));
+    expect([key.length, new Set(key.flatMap((page) => page.rows.map(({ type }) => type.href))).size]).toEqual([5, 500]);
+    // The questions are on the first page alone.
+    expect(key.map(({ data }) => data)).toEqual(['/data/types/many.json', null, null, null, null]);
+  });
+
+  test('has every group of dies on one page, and its states on the first', () => {
+    const dies = pages(diePaths(cabinet)).map((page) => diesPage(cabinet, 'many', page));
+    expect(dies.map(({ groups }) => groups.length)).toEqual([80, 80, 80, 80, 80, 80, 20]);
+    expect(dies[1]?.groups[0]?.title).toMatch(/^Group 81/);
+    expect(dies.slice(1).flatMap(({ coverage, states }) => [...coverage, ...states])).toEqual([]);
+  });
+
+  test('gives the key cells as types.csv has them, and pieces only where there are some', () => {
+    const { types } = keyFile(cabinet, 'many');
+    expect(types.find(({ id }) => id === 'c7-1')?.shown).toEqual(['plain']);
+    expect(types.find(({ id }) => id === 'c7-3')?.shown).toEqual(['plain/jewelled']);
+    expect(types.flatMap(({ id, pieces }) => (pieces === undefined ? [] : [id]))).toEqual(['c7-3']);
+  });
+});
+
+describe('The page of a type of the demo', () => {
+  let demo: Cabinet;
+  beforeAll(async () => {
+    demo = await handed((await readFolder('content')) ?? expect.fail('no demo'));
+  }, 60_000);
+
+  test('says of each fact whose word it is, in words and not in the signs of a format', async () => {
+    const { facts, characters } = await typePage(demo, 'edward-i-pence', 'lc-10cf');
+    const row = (name: string) => facts.find((one) => one.name === name);
+    expect(row('Date')?.values).toMatchObject([{ text: 'from about 1305 to 1310' }]);
+    expect(row('Metal')).toMatchObject({ values: [{ text: 'Silver' }], note: 'as the whole series' });
+    // Struck under Edward I and Edward II alike, so the series' ruler is not inherited.
+    expect(row('Ruler')?.values).toEqual([{ text: 'Not known', to: undefined, isBlank: false }]);
+    expect(characters.find(({ name }) => name === 'The crown')).toMatchObject({ note: 'as Class 10' });
+  });
+
+  // Two recorded specimens, and two pieces of the demo that no line names: four objects.
+  test('counts the other pieces here among those known, and no object twice', async () => {
+    const two = await typePage(demo, 'edward-i-pence', 'lc-3e');
+    expect(two.standings.map((standing) => /of (\d+) recorded/.exec(standing)?.[1])).toEqual(['4', '4']);
+    // Six lines of which two are the demo's own penny: five objects.
+    const one = await typePage(demo, 'edward-i-pence', 'lc-3b');
+    expect(one.standings.map((standing) => /of (\d+) recorded/.exec(standing)?.[1])).toEqual(['5']);
+  });
+
+  test('tells a book’s wider entry from its own', async () => {
+    const { numbers } = await typePage(demo, 'edward-i-pence', 'lc-9b');
+    expect(numbers.map(({ text, relation }) => [text, relation])).toEqual([
+      ['North 1037', 'covers more than this type'],
+      ['North 1037/1', 'the same type'],
+      ['Fox class IXb', 'the same type'],
+    ]);
+  });
+
+  test('the chart of dies names who recorded each pair', () => {
+    const { groups } = diesPage(demo, 'edward-i-pence', 1);
+    expect(new Set(groups.flatMap(({ pairs }) => pairs.map(({ source }) => source)))).toEqual(new Set(['invented']));
+    // A piece of the cabinet stands in the chart where its dies do.
+    expect(groups.flatMap(({ pairs }) => pairs.flatMap(({ pieces }) => pieces.map(({ name }) => name)))).toContain(
+      'Penny of Edward I, York, class 9b',
+    );
+  });
+});
