@@ -5,12 +5,13 @@ import type { EraFields } from './schema/goals.ts';
 
 /** A scheme's file as the core wants it: years instead of dates. */
 export function eraSchemeOf(era: Filed<EraFields>): EraScheme {
-  const { title, source, region, ends, periods } = era.fields;
+  const { title, source, region, ends, periods, 'applies-to': appliesTo } = era.fields;
   return {
     id: era.id,
     title,
     source,
     ...(region === undefined ? {} : { region }),
+    ...(appliesTo === undefined ? {} : { appliesTo }),
     ends,
     periods: periods.map((period) => ({
       id: period.id,

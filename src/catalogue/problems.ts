@@ -137,6 +137,8 @@ export const PROBLEMS = {
     `${quote(name)} begins before ${quote(before)} has ended. Write from: ${wanted}, or gaps: yes if the scheme itself overlaps.`,
   'periods-gap': (before: string, name: string, wanted: number) =>
     `There are years between ${quote(before)} and ${quote(name)}. Write from: ${wanted}, or gaps: yes if the scheme itself leaves them out.`,
+  'era-place-unknown': (found: string, known: readonly string[]) =>
+    `No mint, find or area here is called ${quote(found)}, so the scheme would not apply to it. ${suggest(found, known, `Write one of ${known.slice(0, 8).join(', ')}, or name it under areas: in cabinet.yaml.`)}`,
   'set-rule': (sentence: string) => sentence,
   'set-word-unknown': (none: string, found: string, known: readonly string[]) =>
     `${none} ${quote(found)}. ${suggest(found, known, `Write one of ${known.slice(0, 12).join(', ')}.`)}`,

@@ -5,7 +5,7 @@ import { isBlank } from '../catalogue/schema/fields.ts';
 import type { Blank } from '../catalogue/schema/fields.ts';
 import type { PieceFields } from '../catalogue/schema/piece.ts';
 import { yearsOf } from '../core/dating/interval.ts';
-import { placeInScheme } from '../core/eras/place-in-scheme.ts';
+import { placePiece } from '../core/eras/place-in-scheme.ts';
 import type { EraPlacing } from '../core/eras/place-in-scheme.ts';
 import type { Grade } from '../core/grade/grade.ts';
 import { fineMetal } from '../core/metal/fine-metal.ts';
@@ -102,6 +102,12 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
   const years = fields.date === undefined || isBlank(fields.date) ? null : yearsOf(fields.date);
   const { weight, fineness } = fields;
   const mint = fields.mint === undefined || isBlank(fields.mint) ? null : catalogue.mints[fields.mint];
+  const where = {
+    made: mint
+      ? { mint: mint.id, area: mint.fields.area ?? null, sure: fields.sure?.mint ?? ('certain' as const) }
+      : null,
+    found: fields.found?.area ?? null,
+  };
   const denomination =
     fields.denomination === undefined || isBlank(fields.denomination)
       ? null
@@ -156,7 +162,9 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     story: piece.story,
     pictures: piece.pictures.map(({ face }) => pictureOf(face, fields)),
     years,
-    eras: Object.fromEntries(catalogue.eras.map(({ id, scheme }) => [id, placeInScheme(years, scheme)])),
+    eras: Object.fromEntries(
+      catalogue.eras.map(({ id, scheme }) => [id, placePiece(years, where, scheme, catalogue.cabinet.areas)]),
+    ),
     fineGrams:
       weight === undefined || fineness === undefined || isBlank(weight) || isBlank(fineness)
         ? null

@@ -113,6 +113,8 @@ const ROWS: readonly Row[] = [
   { kind: 'period-reversed', change: { [ERAS]: put('from: 1286, to: 1500', 'from: 1286, to: 1285') }, says: 'ends before it begins' },
   { kind: 'periods-overlap', change: { [ERAS]: put('from: 1286', 'from: 1280') }, line: 6, says: 'Write from: 1286' },
   { kind: 'periods-gap', change: { [ERAS]: put('from: 1286', 'from: 1300') }, line: 6, says: 'Write from: 1286' },
+  { kind: 'era-place-unknown', change: { [ERAS]: put('ends: inclusive', 'applies-to: plain-twon\nends: inclusive') }, line: 3, says: 'Write plain-town.' },
+  { kind: 'era-place-unknown', change: { [ERAS]: put('ends: inclusive', 'applies-to: [Atlantis, Mu]\nends: inclusive') }, line: 3, says: 'Atlantis' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainland, date: 2020') }, says: 'yields no place' },
   { kind: 'set-word-unknown', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainlnad') }, says: 'Write Plainland.' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': (text) => `${text.replace('one-per: ruler', 'one-per: listed').replace('realm: Plainland', 'kind: coin')}places:\n  - { is: a, where: { kind: medal } }\n` }, says: 'Nothing can fill the place a' },

@@ -1,12 +1,16 @@
 import { LEAST_POINTS } from '../../core/cases/label-checks.ts';
+import { namesInArea } from '../../core/eras/applies.ts';
 import { periodYears } from '../../core/eras/era-scheme.ts';
+import { folded } from '../../core/sets/facts.ts';
 import { placesOf } from '../../core/sets/places.ts';
 import { eraSchemeOf } from '../era-scheme.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { aimOf, setListsOf, setRuleOf } from '../set-rule.ts';
 import { readTypes, typeNamed } from '../types/types-of.ts';
+import { nearestName } from '../nearest.ts';
 import { nameOf } from './names.ts';
+import type { Records } from '../records.ts';
 import type { Rule } from './place.ts';
 import { wordsOf } from './set-words.ts';
 
@@ -56,7 +60,17 @@ export const checkEras: Rule = (records, place) =>
     const { periods, ends } = eraSchemeOf(era);
     const at = (index: number, field: string) => place(era.file, ['periods', index, field]);
     const step = ends === 'inclusive' ? 1 : 0;
-    return periods.flatMap((period, index): readonly Problem[] => {
+    const places = placesNamed(records);
+    const named = new Set(places.map(folded));
+    const wanted = era.fields['applies-to'] ?? [];
+    // A scheme may name places that nothing here comes from yet; a name that is nearly one of ours is a slip.
+    const isIdle = wanted.length > 0 && places.length > 0 && !wanted.some((name) => named.has(folded(name)));
+    const slips = wanted.flatMap((name, index) =>
+      named.has(folded(name)) || !(isIdle || nearestName(name, places) !== null)
+        ? []
+        : [problem('era-place-unknown', place(era.file, ['applies-to', index]), name, places)],
+    );
+    const bounds = periods.flatMap((period, index): readonly Problem[] => {
       const found: Problem[] = [];
       const { low: from, high: to } = periodYears(period);
       if (from > to) found.push(problem('period-reversed', at(index, 'to'), period.name));
@@ -67,7 +81,18 @@ export const checkEras: Rule = (records, place) =>
       if (from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
       return found;
     });
+    return [...slips, ...bounds];
   });
+
+/** Every mint and area that the cabinet names: of mints, of finds, and in its own list of areas. */
+function placesNamed({ mints, pieces, cabinet }: Records): readonly string[] {
+  const areas = [
+    ...mints.map(({ fields }) => fields.area),
+    ...pieces.map(({ fields }) => fields.found?.area),
+    ...(cabinet?.fields.areas ?? []).flatMap((area) => [area.name, area.in]),
+  ].flatMap((area) => (area === undefined ? [] : namesInArea(area)));
+  return [...new Set([...areas, ...mints.map(({ id }) => id)])];
+}
 
 /** An exhibit shows pieces that are published, each once, names works and sets that have a file, in type that can be read. */
 export const checkExhibits: Rule = (records, place) => {

@@ -51,7 +51,7 @@ export const cabinetSchema = z.strictObject({
     .string()
     .regex(/^[A-Z]{3}$/, 'A currency is three capitals, like GBP.')
     .default('GBP'),
-  /** Areas that lie within wider ones, for sets: `[{ name: County Durham, in: England }]`. */
+  /** Areas that lie within wider ones, for sets and era schemes: `[{ name: County Durham, in: England }]`. */
   areas: z.array(within).default([]),
   /** Realms that lie within wider ones, for sets. */
   realms: z.array(within).default([]),

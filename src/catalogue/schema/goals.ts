@@ -14,8 +14,10 @@ export const eraSchema = z.strictObject({
   title: words,
   /** Who cuts time this way, and where it is printed. */
   source: words,
-  /** Where the scheme holds. */
+  /** Where the scheme holds, in the words of its authors. */
   region: words.optional(),
+  /** The areas and mints it applies to, by mint or by find: `[England, calais]`; left out, it applies to every piece. */
+  'applies-to': oneOrMore(words).optional(),
   /** `inclusive`: 1066 belongs to one period; `shared`: it ends one and begins the next. */
   ends: z.enum(['inclusive', 'shared']),
   /** `yes` when the scheme itself has periods that overlap or years between them. */

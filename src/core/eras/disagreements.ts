@@ -1,108 +1,106 @@
 import { periodYears } from './era-scheme.ts';
-import type { EraScheme, Interval } from './era-scheme.ts';
-import { placeInScheme } from './place-in-scheme.ts';
+import type { EraScheme } from './era-scheme.ts';
 import type { EraPlacing } from './place-in-scheme.ts';
 import { yearsInWords } from './years-in-words.ts';
 
-/** What one scheme says of a piece, with the bounds it says it by and who says so. */
-export type Claim = {
-  readonly scheme: string;
-  readonly title: string;
-  readonly source: string;
-  readonly region: string | null;
-  readonly state: EraPlacing['state'];
-  /** Every period touched, with its own years in words: `1066–1540`. */
-  readonly periods: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly share: number | null;
-    readonly years: string;
-  }[];
-};
+/** A piece as its placings say, by the name of each scheme. */
+export type Placed = { readonly id: string; readonly eras: Readonly<Record<string, EraPlacing>> };
 
+/** One thing over which schemes disagree, and every piece it is over. */
 export type Disagreement = {
-  readonly piece: string;
-  /** Every scheme's claim, in the order given. */
-  readonly claims: readonly Claim[];
-  /** Each difference in a sentence; at least one. */
-  readonly because: readonly string[];
+  /** What each scheme says, in the order of the schemes: the years it gives a name, or what it makes of these pieces. */
+  readonly claims: readonly { readonly scheme: string; readonly says: string }[];
+  /** The name the schemes share, or null where one of them has a period and the other splits the pieces or has none. */
+  readonly name: string | null;
+  readonly pieces: readonly string[];
 };
 
 /**
- * The pieces over which schemes disagree. Two schemes do when both know a period by one name and give it different parts of the
- * piece's years, or when one places the piece in a period and the other splits it or has no period for it.
- * That schemes use different names is no disagreement: one may count by dynasties and another by ages.
+ * Where schemes disagree over pieces. Two schemes do when both know a period by one name and give it different parts of a piece's
+ * years, or when one places the piece in a period and the other splits it or has no period for it. That schemes use different
+ * names is no disagreement: one may count by dynasties and another by ages. A scheme that does not apply to a piece says nothing of it.
  */
-export function disagreements(
-  pieces: readonly { readonly id: string; readonly interval: Interval | null }[],
-  schemes: readonly EraScheme[],
-): readonly Disagreement[] {
-  return pieces.flatMap(({ id, interval }) => {
-    const claims = schemes.map((scheme) => claimOf(interval, scheme));
-    const pairs = claims.flatMap((one, at) => claims.slice(at + 1).map((other) => [one, other] as const));
-    const because = pairs.flatMap(([one, other]) => differencesOf(one, other, schemes));
-    return because.length === 0 ? [] : [{ piece: id, claims, because }];
+export function disagreements(pieces: readonly Placed[], schemes: readonly EraScheme[]): readonly Disagreement[] {
+  const found = new Map<string, { claims: Map<string, string>; name: string | null; pieces: Set<string> }>();
+  for (const piece of pieces) {
+    for (const { key, name, claims } of differencesOver(piece, schemes)) {
+      const known = found.get(key) ?? { claims: new Map<string, string>(), name, pieces: new Set<string>() };
+      for (const [scheme, says] of claims) known.claims.set(scheme, says);
+      known.pieces.add(piece.id);
+      found.set(key, known);
+    }
+  }
+  return [...found.values()].map((one) => ({
+    name: one.name,
+    pieces: [...one.pieces],
+    claims: schemes.flatMap(({ id }) => {
+      const says = one.claims.get(id);
+      return says === undefined ? [] : [{ scheme: id, says }];
+    }),
+  }));
+}
+
+type Difference = {
+  readonly key: string;
+  readonly name: string | null;
+  readonly claims: readonly (readonly [scheme: string, says: string])[];
+};
+
+function differencesOver({ eras }: Placed, schemes: readonly EraScheme[]): readonly Difference[] {
+  const saying = schemes.flatMap((scheme) => {
+    const placing = eras[scheme.id];
+    const isSilent = placing === undefined || placing.state === 'unknown' || placing.state === 'not applicable';
+    return isSilent ? [] : [{ scheme, placing }];
+  });
+  return saying.flatMap((one, at) =>
+    saying.slice(at + 1).flatMap((other): readonly Difference[] => {
+      const byName = namesBetween(one, other);
+      if (byName.length > 0) return byName;
+      if (one.placing.state === other.placing.state) return [];
+      const claims = [one, other].map((each) => [each.scheme.id, saysOf(each)] as const);
+      return [{ key: JSON.stringify(claims), name: null, claims }];
+    }),
+  );
+}
+
+type Saying = { readonly scheme: EraScheme; readonly placing: EraPlacing };
+
+/** The names that two schemes share and give different parts of the piece's years. */
+function namesBetween(one: Saying, other: Saying): readonly Difference[] {
+  return one.scheme.periods.flatMap((period) => {
+    const namesake = other.scheme.periods.find(({ name }) => lettersOf(name) === lettersOf(period.name));
+    if (namesake === undefined || shareIn(one, period.id) === shareIn(other, namesake.id)) return [];
+    const claims = [
+      [one.scheme.id, yearsInWords(periodYears(period))],
+      [other.scheme.id, yearsInWords(periodYears(namesake))],
+    ] as const;
+    return [{ key: lettersOf(period.name), name: period.name, claims }];
   });
 }
 
-function claimOf(interval: Interval | null, scheme: EraScheme): Claim {
-  const { state, periods } = placeInScheme(interval, scheme);
-  const { id, title, source, region = null } = scheme;
-  return {
-    scheme: id,
-    title,
-    source,
-    region,
-    state,
-    periods: periods.map((period) => ({ ...period, years: yearsOf(scheme, period.id) })),
-  };
-}
-
-function differencesOf(one: Claim, other: Claim, schemes: readonly EraScheme[]): readonly string[] {
-  const known = (claim: Claim) => schemes.find(({ id }) => id === claim.scheme)?.periods ?? [];
-  const byName = known(one).flatMap((period) => {
-    const namesake = known(other).find(({ name }) => sameName(name, period.name));
-    if (!namesake) return [];
-    const [here, there] = [shareIn(one, period.id), shareIn(other, namesake.id)];
-    if (here === there) return [];
-    return [
-      `“${period.name}” is ${yearsInWords(periodYears(period))} in ${one.title} and includes ${part(here)} of its years; ` +
-        `it is ${yearsInWords(periodYears(namesake))} in ${other.title} and includes ${part(there)}.`,
-    ];
-  });
-  if (byName.length > 0) return byName;
-  if (one.state === other.state || one.state === 'unknown' || other.state === 'unknown') return [];
-  return [`${one.title} ${saysOf(one)}; ${other.title} ${saysOf(other)}.`];
-}
-
-function saysOf({ state, periods }: Claim): string {
-  const named = periods.map(({ name, years }) => `“${name}” (${years})`);
-  if (state === 'outside') return 'has no period for it';
+function saysOf({ scheme, placing: { state, periods } }: Saying): string {
+  const named = (some: EraPlacing['periods']) =>
+    some.map(({ id, name }) => `“${name}” (${yearsOfPeriod(scheme, id)})`).join(' and ');
+  if (state === 'outside') return 'has no period for them';
   if (state === 'straddles')
-    return named.length === 1
-      ? `has a period for a part of it only, ${named.join()}`
-      : `splits it between ${named.join(' and ')}`;
+    return periods.length === 1
+      ? `has a period for a part of their years, ${named(periods)}`
+      : `splits them between ${named(periods)}`;
   const whole = periods.filter(({ share }) => share === 1 || (share === null && periods.length === 1));
-  return `places it in ${(whole.length === 0 ? periods : whole).map(({ name, years }) => `“${name}” (${years})`).join(' and ')}`;
+  return `places them in ${named(whole.length === 0 ? periods : whole)}`;
 }
 
-function shareIn(claim: Claim, id: string): number | null {
-  const period = claim.periods.find((each) => each.id === id);
+function shareIn({ placing }: Saying, id: string): number | null {
+  const period = placing.periods.find((each) => each.id === id);
   return period === undefined ? 0 : period.share;
 }
 
-function part(share: number | null): string {
-  if (share === null) return 'some';
-  return share === 0 ? 'none' : share === 1 ? 'all' : `${String(Math.round(share * 100))} %`;
-}
-
-function yearsOf(scheme: EraScheme, id: string): string {
+function yearsOfPeriod(scheme: EraScheme, id: string): string {
   const period = scheme.periods.find((each) => each.id === id);
   return period ? yearsInWords(periodYears(period)) : '';
 }
 
 /** `Post-Medieval` and `Post Medieval` are one name. */
-function sameName(one: string, other: string): boolean {
-  const letters = (name: string) => name.toLowerCase().replaceAll(/[^\p{L}\p{M}\p{N}]/gu, '');
-  return letters(one) === letters(other);
+function lettersOf(name: string): string {
+  return name.toLowerCase().replaceAll(/[^\p{L}\p{M}\p{N}]/gu, '');
 }

@@ -17,6 +17,8 @@ export type EraScheme = {
   /** Who cuts time this way, and where it is printed. */
   readonly source: string;
   readonly region?: string;
+  /** The areas and mints it applies to; left out, it applies to every piece. */
+  readonly appliesTo?: readonly string[];
   /**
    * `inclusive`: every year from the first to the last belongs whole to its period.
    * `shared`: a year in which one period ends and another begins belongs half to each.

@@ -1,3 +1,6 @@
+import type { Within } from '../sets/set-rule.ts';
+import { schemeApplies } from './applies.ts';
+import type { Whereabouts } from './applies.ts';
 import { periodYears } from './era-scheme.ts';
 import type { EraPeriod, EraScheme, Interval } from './era-scheme.ts';
 
@@ -12,12 +15,28 @@ export type PeriodShare = {
  * Where a piece falls under a scheme.
  * `within`: one period at least holds all its years (others may hold some of them, where a scheme overlaps itself).
  * `straddles`: its years run over a boundary of the scheme, or out of it. `outside`: no period touches them.
- * `unknown`: the piece is undated. `periods` holds every period touched, in the order of the scheme; none is preferred.
+ * `unknown`: the piece is undated. `not applicable`: neither its mint nor its find lies where the scheme applies.
+ * `periods` holds every period touched, in the order of the scheme; none is preferred.
  */
 export type EraPlacing = {
-  readonly state: 'within' | 'straddles' | 'outside' | 'unknown';
+  readonly state: 'within' | 'straddles' | 'outside' | 'unknown' | 'not applicable';
   readonly periods: readonly PeriodShare[];
+  /** `perhaps` when nothing recorded tells whether the scheme applies; the periods are those it would have. */
+  readonly applies?: 'perhaps';
 };
+
+/** Where a piece falls under a scheme that may apply to some places alone. */
+export function placePiece(
+  interval: Interval | null,
+  where: Whereabouts,
+  scheme: EraScheme,
+  within: readonly Within[] = [],
+): EraPlacing {
+  const applies = scheme.appliesTo === undefined ? 'yes' : schemeApplies(scheme.appliesTo, where, within);
+  if (applies === 'no') return { state: 'not applicable', periods: [] };
+  const placing = placeInScheme(interval, scheme);
+  return applies === 'yes' || placing.periods.length === 0 ? placing : { ...placing, applies };
+}
 
 /** Every year of the interval counts alike: nothing is known of which is likelier. */
 export function placeInScheme(interval: Interval | null, scheme: EraScheme): EraPlacing {

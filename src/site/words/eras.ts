@@ -1,5 +1,3 @@
-import type { EraPlacing } from '../../core/eras/place-in-scheme.ts';
-
 export const erasWords = {
   title: 'Eras',
   description: 'The pieces of the cabinet under several era schemes, and where the schemes disagree.',
@@ -13,16 +11,11 @@ export const erasWords = {
   tableYears: 'Years',
   tablePieces: 'Pieces',
   disagreements: 'Where schemes disagree',
-  disagreementsLead: (pieces: string): string =>
-    `Two schemes disagree over a piece when both use one name and give it different years, or when one has a period for it and the other has none. This concerns ${pieces}, grouped here by disagreement.`,
+  disagreementsLead:
+    'A name in quotation marks is a period that several schemes know and give different years. The pieces under it fall in it by one scheme and not, or not wholly, by another.',
+  noCommonName: (years: string): string => `Pieces of ${years}`,
   noDisagreements: 'The schemes agree about every piece here.',
-  over: (pieces: string, years: string): string => `Over ${pieces}, ${years}`,
-  says: {
-    within: '',
-    straddles: 'overlaps: ',
-    outside: 'no period',
-    unknown: 'undated',
-  } satisfies Record<EraPlacing['state'], string>,
+  over: (pieces: string): string => `Concerns ${pieces}`,
   source: 'Source:',
   region: 'For:',
   ends: {
@@ -43,5 +36,8 @@ export const erasWords = {
           : `${String(Math.round(share * 100))} % of its years`,
   outside: 'Outside every period',
   undated: 'Undated',
+  notApplicable: 'Made elsewhere: the scheme does not apply',
+  appliesTo: (places: readonly string[]): string => `Applies to pieces made or found in: ${places.join(', ')}.`,
+  perhaps: 'if it was made or found where the scheme applies',
   othersDisagree: 'Where the schemes disagree',
 } as const;

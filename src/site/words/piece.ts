@@ -122,7 +122,13 @@ export const pieceWords = {
   inTrade: 'in the trade',
   from: (name: string) => `from ${name}`,
   to: (name: string) => `to ${name}`,
-  eraState: { within: 'within', straddles: 'overlaps', outside: 'outside this scheme', unknown: 'not dated' },
+  eraState: {
+    within: 'within',
+    straddles: 'overlaps',
+    outside: 'outside this scheme',
+    unknown: 'not dated',
+    'not applicable': 'does not apply: made elsewhere',
+  },
   share: (name: string, share: number) =>
     `${name} (${share < 0.005 ? 'under 1' : Math.round(share * 100)} % of its years)`,
   timeSays: (years: string, schemes: number) =>

@@ -1,41 +1,82 @@
 import { expect, test } from 'vitest';
 import { disagreements } from '../../../src/core/eras/disagreements.ts';
-import { ERA_SCHEMES, eraScheme } from '../../published/era-schemes.ts';
+import type { Interval } from '../../../src/core/eras/era-scheme.ts';
+import { placeInScheme } from '../../../src/core/eras/place-in-scheme.ts';
+import { eraScheme } from '../../published/era-schemes.ts';
 
-const secondCoinage = { id: 'groat', interval: { low: 1526, high: 1544 } };
+function over(intervals: Readonly<Record<string, Interval | null>>, ...ids: readonly string[]) {
+  const schemes = ids.map(eraScheme);
+  const pieces = Object.entries(intervals).map(([id, interval]) => ({
+    id,
+    eras: Object.fromEntries(schemes.map((scheme) => [scheme.id, placeInScheme(interval, scheme)])),
+  }));
+  return disagreements(pieces, schemes);
+}
 
-test('two schemes that end the Middle Ages in different years disagree over a piece between them, each with its bounds', () => {
-  const [disagreement] = disagreements([secondCoinage], [eraScheme('heritage-ages'), eraScheme('arena-denmark')]);
-  expect(disagreement?.because).toEqual([
-    '“Medieval” is 1066–1540 in Heritage Data, ages and includes 76 % of its years; it is 1050–1536 in ARENA, Denmark and includes 55 %.',
-    '“Post Medieval” is 1540–1901 in Heritage Data, ages and includes 24 % of its years; it is 1536–1660 in ARENA, Denmark and includes 45 %.',
-  ]);
-  expect(disagreement?.claims.map(({ source }) => source)).toEqual([
-    'Heritage Data, Linked Data Vocabularies for Cultural Heritage',
-    'ARENA - The ARENA Portal',
+// Years of groats of Henry VIII's second coinage (J. J. North, English Hammered Coinage 2, from memory); bounds as published.
+const groat = { low: 1526, high: 1544 };
+
+test('three schemes that end the Middle Ages in different years disagree once about each name, with the years of each', () => {
+  const found = over({ groat, 'another-groat': groat }, 'heritage-ages', 'arena-denmark', 'arena-norway');
+  expect(found).toEqual([
+    {
+      name: 'Medieval',
+      pieces: ['groat', 'another-groat'],
+      claims: [
+        { scheme: 'heritage-ages', says: '1066–1540' },
+        { scheme: 'arena-denmark', says: '1050–1536' },
+        { scheme: 'arena-norway', says: '1050–1537' },
+      ],
+    },
+    {
+      name: 'Post Medieval',
+      pieces: ['groat', 'another-groat'],
+      claims: [
+        { scheme: 'heritage-ages', says: '1540–1901' },
+        { scheme: 'arena-denmark', says: '1536–1660' },
+        { scheme: 'arena-norway', says: 'after 1536' },
+      ],
+    },
   ]);
 });
 
 test('“Post-Medieval” and “Post Medieval” are one name', () => {
-  const [disagreement] = disagreements([secondCoinage], [eraScheme('finds-database'), eraScheme('heritage-ages')]);
-  expect(disagreement?.because.at(-1)).toBe(
-    '“Post-Medieval” is 1500–1900 in Periods used on the database and includes all of its years; it is 1540–1901 in Heritage Data, ages and includes 24 %.',
-  );
+  const found = over({ groat }, 'finds-database', 'heritage-ages');
+  expect(found.at(-1)).toEqual({
+    name: 'Post-Medieval',
+    pieces: ['groat'],
+    claims: [
+      { scheme: 'finds-database', says: '1500–1900' },
+      { scheme: 'heritage-ages', says: '1540–1901' },
+    ],
+  });
 });
 
 test('schemes that know no common name disagree when one cuts through what the other holds whole', () => {
-  const [disagreement] = disagreements([secondCoinage], [eraScheme('heritage-ages'), eraScheme('heritage-dynasties')]);
-  expect(disagreement?.because).toEqual([
-    'Heritage Data, ages splits it between “Medieval” (1066–1540) and “Post Medieval” (1540–1901); Heritage Data, dynasties places it in “Tudor” (1485–1603).',
+  expect(over({ groat }, 'heritage-ages', 'heritage-dynasties')).toEqual([
+    {
+      name: null,
+      pieces: ['groat'],
+      claims: [
+        {
+          scheme: 'heritage-ages',
+          says: 'splits them between “Medieval” (1066–1540) and “Post Medieval” (1540–1901)',
+        },
+        { scheme: 'heritage-dynasties', says: 'places them in “Tudor” (1485–1603)' },
+      ],
+    },
   ]);
 });
 
 test('schemes that hold a piece whole under different names, and an undated piece, are no disagreement', () => {
-  expect(
-    disagreements(
-      [{ id: 'penny', interval: { low: 1550, high: 1553 } }],
-      [eraScheme('heritage-ages'), eraScheme('netherlands')],
-    ),
-  ).toEqual([]);
-  expect(disagreements([{ id: 'undated', interval: null }], ERA_SCHEMES)).toEqual([]);
+  expect(over({ penny: { low: 1550, high: 1553 }, undated: null }, 'heritage-ages', 'netherlands')).toEqual([]);
+});
+
+test('a scheme that does not apply to a piece disagrees with none', () => {
+  const [ages, denmark] = [eraScheme('heritage-ages'), eraScheme('arena-denmark')];
+  const eras = {
+    [ages.id]: placeInScheme(groat, ages),
+    [denmark.id]: { state: 'not applicable' as const, periods: [] },
+  };
+  expect(disagreements([{ id: 'groat', eras }], [ages, denmark])).toEqual([]);
 });

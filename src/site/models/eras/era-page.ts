@@ -1,4 +1,5 @@
 import { periodYears } from '../../../core/eras/era-scheme.ts';
+import type { EraPlacing } from '../../../core/eras/place-in-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -35,6 +36,7 @@ export type EraPage = {
   readonly title: string;
   readonly source: string;
   readonly region: string | null;
+  readonly appliesTo: string | null;
   readonly note: string | null;
   readonly ends: string;
   readonly chart: SchemesChart | null;
@@ -56,9 +58,7 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
   const periods = scheme.periods.map((period) => {
     const here = placed(period.id);
     const { shown, more } = mostShown(here);
-    const rows = shown.map((piece) =>
-      pieceRow(piece, erasWords.share(piece.eras[id]?.periods.find((one) => one.id === period.id)?.share ?? null)),
-    );
+    const rows = shown.map((piece) => pieceRow(piece, noteOf(piece.eras[id], period.id)));
     return {
       id: period.id,
       name: period.name,
@@ -80,6 +80,10 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
     title: fields.title,
     source: fields.source,
     region: fields.region ?? null,
+    appliesTo:
+      scheme.appliesTo === undefined
+        ? null
+        : erasWords.appliesTo(scheme.appliesTo.map((place) => cabinet.lists.mints[place]?.fields.name ?? place)),
     note: fields.note ?? null,
     ends: erasWords.ends[fields.ends],
     chart: chartOf(cabinet, era.scheme),
@@ -95,6 +99,11 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
         pieces.filter((piece) => piece.eras[id]?.state === 'outside'),
       ),
       ...unplaced(
+        'not-applicable',
+        erasWords.notApplicable,
+        pieces.filter((piece) => piece.eras[id]?.state === 'not applicable'),
+      ),
+      ...unplaced(
         'undated',
         erasWords.undated,
         pieces.filter((piece) => piece.eras[id]?.state === 'unknown'),
@@ -103,7 +112,15 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
   };
 }
 
-function chartOf({ listed }: Cabinet, scheme: Parameters<typeof eraBands>[0]): SchemesChart | null {
+/** What is said of a piece in a period: the share of its years, and whether the scheme applies only perhaps. */
+function noteOf(placing: EraPlacing | undefined, period: string): string | null {
+  const share = erasWords.share(placing?.periods.find((one) => one.id === period)?.share ?? null);
+  const notes = [share, placing?.applies === 'perhaps' ? erasWords.perhaps : null].filter((note) => note !== null);
+  return notes.length === 0 ? null : notes.join('; ');
+}
+
+function chartOf(cabinet: Cabinet, scheme: Parameters<typeof eraBands>[0]): SchemesChart | null {
+  const listed = cabinet.listed.filter((piece) => piece.eras[scheme.id]?.state !== 'not applicable');
   const scale = scaleOver(listed.flatMap(({ years }) => (years === null ? [] : [years])));
   if (scale === null) return null;
   return { ticks: ticksOf(scale), schemes: [eraBands(scheme, scale)], pieces: packedBars(listed, scale) };

@@ -1,5 +1,4 @@
 import { disagreements } from '../../../core/eras/disagreements.ts';
-import type { Disagreement } from '../../../core/eras/disagreements.ts';
 import { periodYears } from '../../../core/eras/era-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -10,13 +9,12 @@ import { erasWords } from '../../words/eras.ts';
 import type { ChartTable } from '../charts/chart.ts';
 import { eraBands } from './era-bands.ts';
 import type { EraBands } from './era-bands.ts';
-import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { packedBars } from '../charts/packed-bars.ts';
 import type { PackedBars, PieceDensity } from '../charts/packed-bars.ts';
 import type { Link } from '../sets/place-shown.ts';
-import { scaleOver, ticksOf, timeScale } from '../charts/time-scale.ts';
+import { scaleOver, ticksOf } from '../charts/time-scale.ts';
 import type { TimeTick } from '../charts/time-scale.ts';
 import { pieceRow } from '../charts/timed.ts';
 import { byYears } from '../charts/years.ts';
@@ -34,15 +32,15 @@ export type SchemeLine = Link & {
   readonly note: string | null;
 };
 
-/** One disagreement of the schemes, and every piece it is over. */
+/** One thing the schemes disagree about, what each says, and the pieces it is over. */
 export type SchemeDisagreement = {
   readonly title: string;
+  readonly claims: readonly (Link & { readonly says: string })[];
+  /** How many pieces, in words. */
+  readonly over: string;
   readonly pieces: readonly (Link & { readonly years: string })[];
   /** Pieces left off a long list. */
   readonly more: number;
-  readonly because: readonly string[];
-  readonly claims: readonly (Link & { readonly source: string; readonly says: string })[];
-  readonly chart: SchemesChart | null;
 };
 
 export type ErasPage = {
@@ -57,7 +55,6 @@ export type ErasPage = {
 export function erasPage(cabinet: Cabinet): ErasPage {
   const { eras } = cabinet.lists;
   const found = disagreementsOf(cabinet);
-  const over = found.reduce((sum, { pieces, more }) => sum + pieces.length + more, 0);
   const { title, description } = erasWords;
   return {
     head: { title, description, here: urls.eras() },
@@ -75,16 +72,14 @@ export function erasPage(cabinet: Cabinet): ErasPage {
         scheme.periods.map((period) => [scheme.title, period.name, yearsInWords(periodYears(period))]),
       ),
     },
-    lead: found.length === 0 ? null : erasWords.disagreementsLead(countWords.pieces(over)),
+    lead: found.length === 0 ? null : erasWords.disagreementsLead,
     disagreements: found,
   };
 }
 
-function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[], room = 0): SchemesChart | null {
-  const spans = pieces.flatMap(({ years }) => (years === null ? [] : [years]));
-  const around = scaleOver(spans);
-  if (around === null) return null;
-  const scale = timeScale({ low: around.low - room, high: around.high + room });
+function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[]): SchemesChart | null {
+  const scale = scaleOver(pieces.flatMap(({ years }) => (years === null ? [] : [years])));
+  if (scale === null) return null;
   return {
     ticks: ticksOf(scale),
     schemes: lists.eras.map(({ scheme }) => eraBands(scheme, scale)),
@@ -92,34 +87,26 @@ function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[], room =
   };
 }
 
-/** Years shown on either side of the pieces of a disagreement, so that the bounds it is about come into view. */
-const ROOM = 60;
-
-function disagreementsOf(cabinet: Cabinet): readonly SchemeDisagreement[] {
-  const dated = byYears(cabinet.listed);
+function disagreementsOf({ listed, lists }: Cabinet): readonly SchemeDisagreement[] {
+  const dated = byYears(listed);
   const byId = new Map(dated.map((piece) => [piece.id, piece]));
-  const found = disagreements(
-    dated.map(({ id, years }) => ({ id, interval: years })),
-    cabinet.lists.eras.map(({ scheme }) => scheme),
-  );
-  return gather(found, ({ because }) => because.join('\n')).map(({ all }) => {
-    const pieces = all.flatMap(({ piece }) => byId.get(piece) ?? []);
-    const claims = all[0]?.claims ?? [];
+  const schemes = lists.eras.map(({ scheme }) => scheme);
+  return disagreements(dated, schemes).map((one) => {
+    const pieces = one.pieces.flatMap((id) => byId.get(id) ?? []);
+    const { shown, more } = mostShown(pieces);
     return {
-      title: erasWords.over(countWords.pieces(pieces.length), yearsOver(pieces)),
-      more: mostShown(pieces).more,
-      pieces: mostShown(pieces).shown.map((piece) => {
+      title: one.name === null ? erasWords.noCommonName(yearsOver(pieces)) : `“${one.name}”`,
+      claims: one.claims.map(({ scheme, says }) => ({
+        href: urls.era(scheme),
+        name: schemes.find(({ id }) => id === scheme)?.title ?? scheme,
+        says,
+      })),
+      over: countWords.pieces(pieces.length),
+      more,
+      pieces: shown.map((piece) => {
         const { name, years } = pieceRow(piece);
         return { href: urls.piece(piece.id), name, years };
       }),
-      because: all[0]?.because ?? [],
-      claims: claims.map((claim) => ({
-        href: urls.era(claim.scheme),
-        name: claim.title,
-        source: sourceShortly(claim.source),
-        says: claimInWords(claim),
-      })),
-      chart: schemesChart(cabinet, pieces, ROOM),
     };
   });
 }
@@ -130,14 +117,4 @@ function yearsOver(pieces: readonly PublicPiece[]): string {
   const low = spans.reduce((least, span) => Math.min(least, span.low), Infinity);
   const high = spans.reduce((most, span) => Math.max(most, span.high), -Infinity);
   return yearsInWords({ low, high });
-}
-
-/** Who says so, without the rest of the citation, which stands with the scheme: up to the first comma. */
-function sourceShortly(source: string): string {
-  return source.split(/[,;(]/)[0]?.trim() ?? source;
-}
-
-function claimInWords({ state, periods }: Disagreement['claims'][number]): string {
-  const named = periods.map(({ name, years }) => `${name}, ${years}`).join('; ');
-  return `${erasWords.says[state]}${named}`;
 }
