@@ -64,6 +64,8 @@ export const PROBLEMS = {
   'reference-unreadable': (sentence: string) => sentence,
   'crop-unreadable': (sentence: string) => sentence,
   'position-unreadable': (sentence: string) => sentence,
+  'case-unreadable': (sentence: string) => sentence,
+  'holder-unreadable': (sentence: string) => sentence,
   'money-unreadable': (sentence: string) => sentence,
   // Photographs
   'picture-unreadable': () =>

@@ -131,6 +131,8 @@ const ROWS: readonly Row[] = [
   { kind: 'exhibit-piece-twice', change: { [SHOW]: put('bibliography:', '  - inside: 200 x 200 mm\n    groups: [{ title: Again, pieces: [plain-penny] }]\nbibliography:') }, line: 11, says: 'shown twice' },
   { kind: 'exhibit-piece-twice', change: { [SHOW]: put('[plain-penny]', '[plain-penny, plain-penny]') }, says: 'shown twice' },
   { kind: 'exhibit-type-small', change: { [SHOW]: fact('label: { text: 7 pt }') }, line: 2, says: 'Write at least 8 pt.' },
+  { kind: 'case-unreadable', change: { [SHOW]: (text) => text.replace(/inside: .*/u, 'inside: 300 x 200') }, says: '32 3/4 x 20 3/4 x 2 3/4 in' },
+  { kind: 'holder-unreadable', change: { [SHOW]: put('pieces: [plain-penny]', 'pieces: [{ piece: plain-penny, holder: slab }]') }, says: 'Write slab 60 x 86 x 7 mm.' },
   { kind: 'position-unreadable', change: { [SHOW]: put('pieces: [plain-penny]', 'pieces: [{ piece: plain-penny, at: top left }]') }, says: 'Write 120 80 mm.' },
   { kind: 'value-wrong', change: { [SHOW]: put('[plain-penny]', '[]') }, says: 'A group shows at least one piece.' },
   { kind: 'name-unknown', change: { [SHOW]: fact('sets: [plain-sett]') }, line: 2, says: 'Write plain-set.' },

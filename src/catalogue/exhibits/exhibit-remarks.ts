@@ -1,5 +1,6 @@
 import { checkTitle, checkType, checkWords } from '../../core/cases/label-checks.ts';
 import { CARD_MARGIN } from '../../core/cases/card.ts';
+import { slideNotes } from '../../core/cases/holder-checks.ts';
 import { layCase } from '../../core/cases/typeset-case.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { CabinetFolder } from '../files.ts';
@@ -95,6 +96,7 @@ function caseRemarks({ exhibit, cases }: ReadExhibit): readonly Remark[] {
     const { misfits, whyKey } = layCase(one, style);
     return [
       ...misfits.map(({ says, piece }) => ({ path: spotOf(exhibit.fields.cases, c, piece), says, source: AT_SIZE })),
+      ...slideNotes(one).map((says) => ({ path: ['cases', c], says, source: AT_SIZE })),
       ...(whyKey === null ? [] : [{ path: ['cases', c], says: whyKey, source: AT_SIZE }]),
     ];
   });

@@ -1,6 +1,10 @@
-import type { CaseToSet } from '../../core/cases/case-to-typeset.ts';
+import type { CaseToSet, PieceToSet } from '../../core/cases/case-to-typeset.ts';
+import type { Size } from '../../core/cases/case-plan.ts';
+import { depthNeeded, roomInHolder } from '../../core/cases/furniture.ts';
+import type { Holder } from '../../core/cases/furniture.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import type { Catalogue, Exhibit, Piece } from '../catalogue.ts';
+import type { ExhibitFields } from '../schema/exhibit.ts';
 import { known } from '../schema/fields.ts';
 import { labelText } from './label-text.ts';
 import { labelledPiece } from './labelled-piece.ts';
@@ -46,10 +50,11 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
   };
   tell('title', fields.title, ['title']);
   tell('scope', fields.scope, ['scope']);
-  const cases = fields.cases.map(({ title, inside, groups }, c): CaseToSet => {
+  const cases = fields.cases.map(({ title, inside, kind, groups }, c): CaseToSet => {
     tell('heading', title, ['cases', c, 'title']);
     return {
-      inside: { width: inside.width, height: inside.height, depth: inside.depth ?? null },
+      inside,
+      kind,
       groups: groups.map((group, g) => {
         const path = ['cases', c, 'groups', g] as const;
         tell('heading', group.title, [...path, 'title']);
@@ -74,8 +79,12 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
                 key: pieces.length,
                 piece: piece.id,
                 title: piece.fields.title,
-                faces: 'side' in entry && entry.side === 'both' ? [face, face] : [face],
-                thickness: known(piece.fields.thickness)?.high ?? null,
+                ...roomOf(
+                  face,
+                  'side' in entry && entry.side === 'both' ? 2 : 1,
+                  known(piece.fields.thickness)?.high ?? null,
+                  holderOf(entry, fields),
+                ),
                 label,
                 facts,
                 ...(at === undefined ? {} : { at }),
@@ -88,4 +97,25 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
   });
   tell('statement', story, []);
   return { exhibit, texts, pieces, cases };
+}
+
+type Entry = ExhibitFields['cases'][number]['groups'][number]['pieces'][number];
+
+/** What a piece lies in: what its own line says, or else the exhibit; null when it lies bare. */
+export function holderOf(entry: Entry, { holder = null }: Pick<ExhibitFields, 'holder'>): Holder | null {
+  return 'holder' in entry && entry.holder !== undefined ? entry.holder : holder;
+}
+
+/** The room a piece takes in its case with what it lies in, for as many faces as are shown. */
+export function roomOf(
+  piece: Size,
+  faces: number,
+  thickness: number | null,
+  holder: Holder | null,
+): Pick<PieceToSet, 'faces' | 'thickness' | 'holder'> {
+  return {
+    faces: Array.from({ length: faces }, () => roomInHolder(piece, holder)),
+    thickness: depthNeeded(thickness, holder),
+    ...(holder === null ? {} : { holder: { is: holder, piece } }),
+  };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LABEL_STANDS } from '../../core/cases/case-plan.ts';
+import { CASE_KINDS, parseCaseSize, parseHolder } from '../../core/cases/furniture.ts';
 import { parsePosition } from '../../core/cases/position.ts';
 import { parseLength } from '../../core/measures/parse-length.ts';
 import { field, id, oneOrMore, words } from './fields.ts';
@@ -11,17 +12,11 @@ export const LABEL_FACTS = [
 ] as const; // prettier-ignore
 export type LabelFact = (typeof LABEL_FACTS)[number];
 
-/** Inside measures of a case: `831.85 x 527.05 x 69.85 mm` (width, height, depth). */
-const inside = z
-  .string()
-  .regex(
-    /^\d+(\.\d+)?\s*[x×]\s*\d+(\.\d+)?(\s*[x×]\s*\d+(\.\d+)?)?\s*mm$/,
-    'A case is width x height x depth inside: 300 x 200 x 40 mm.',
-  )
-  .transform((text) => {
-    const [width = 0, height = 0, depth] = text.replace(/mm$/, '').split(/[x×]/).map(Number);
-    return depth === undefined ? { width, height } : { width, height, depth };
-  });
+/** Inside measures of a case: `300 x 200 x 40 mm`, `32 3/4 x 20 3/4 x 2 3/4 in` (width, height, depth). */
+const inside = field(parseCaseSize, 'case-unreadable');
+
+/** What pieces lie in: `2x2`, `capsule 40 mm`, `slab 60 x 86 x 7 mm`, `ticket 38 mm`, `pocket 50 x 50 mm`, or `none`. */
+const holder = field(parseHolder, 'holder-unreadable').optional();
 
 const points = z
   .string()
@@ -46,6 +41,8 @@ const shownPiece = z.union([
     label: words.optional(),
     /** The upper left corner of its first face, where you want it to lie and nowhere else: `120 80 mm`. */
     at,
+    /** What it lies in, where that is not what the exhibit says of all. */
+    holder,
   }),
 ]);
 
@@ -75,12 +72,16 @@ export const exhibitSchema = z.strictObject({
   cases: atLeastOne(
     z.strictObject({
       title: words.optional(),
-      /** Width, height and depth inside its frame. */
+      /** Width, height and depth inside its frame, in the unit it was measured in. */
       inside,
+      /** `flat`, `sloped` or a `wall-frame`, in which bare pieces slide. */
+      kind: z.enum(CASE_KINDS).default('flat'),
       groups: atLeastOne(group, 'A case holds at least one group. Add one, or take the case out.'),
     }),
     'An exhibit has at least one case. Add one with its inside measures.',
   ),
+  /** What the pieces lie in, by its outer size; it decides the room each takes. Left out, they lie bare. */
+  holder,
   label: z
     .strictObject({
       /** How wide every label is: `90 mm`. */

@@ -1,5 +1,6 @@
 import { CARD_MARGIN } from './card.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
+import { inCaseUnit } from './furniture.ts';
 import type { CaseToSet, LabelStyle } from './case-to-typeset.ts';
 import { lettersPerLine } from './type-size.ts';
 
@@ -71,9 +72,8 @@ function movedGroups(one: CaseToSet, style: LabelStyle): readonly Remedy[] {
   return Array.from({ length: Math.max(0, one.groups.length - 1) }, (_, few) => {
     const [stay, go] = [one.groups.slice(0, -(few + 1)), one.groups.slice(-(few + 1))];
     const names = go.map(({ title }) => `“${title}”`).join(', ');
-    const { width, height } = one.inside;
     return {
-      says: `move ${names} to a further case of ${String(width)} × ${String(height)} mm`,
+      says: `move ${names} to a further case of ${inCaseUnit(one.inside, one.inside.unit)}`,
       cases: [
         { ...one, groups: stay },
         { ...one, groups: go },
@@ -142,7 +142,7 @@ function largerCase(one: CaseToSet, style: LabelStyle, fits: Fits): readonly Rem
   };
   const tell = (wide: number, high: number): readonly Remedy[] => [
     {
-      says: `take a case of at least ${String(wide)} × ${String(high)} mm inside`,
+      says: `take a case of at least ${inCaseUnit({ width: wide, height: high }, one.inside.unit)} inside`,
       cases: [sized(wide, high)],
       style,
     },

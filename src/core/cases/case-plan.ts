@@ -57,7 +57,7 @@ export type PlacedGroup = {
 
 /** What does not fit: of which piece or case, by how many millimetres, and what would help. */
 export type Misfit = {
-  readonly kind: 'wide' | 'high' | 'deep' | 'outside' | 'overlap' | 'label';
+  readonly kind: 'wide' | 'high' | 'deep' | 'outside' | 'overlap' | 'label' | 'holder';
   /** The piece meant; null when it is the case, or a heading. */
   readonly piece: string | null;
   readonly over: number;

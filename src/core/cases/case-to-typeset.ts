@@ -1,4 +1,5 @@
 import type { Corner, LabelStand, Size } from './case-plan.ts';
+import type { CaseKind, CaseUnit, Holder } from './furniture.ts';
 
 /** A piece to be laid in a case. */
 export type PieceToSet = {
@@ -6,10 +7,12 @@ export type PieceToSet = {
   readonly key: number;
   readonly piece: string;
   readonly title: string;
-  /** The size of each face shown, in millimetres. */
+  /** The room each face shown takes, in millimetres: its own size, or that of what it lies in. */
   readonly faces: readonly Size[];
-  /** In millimetres; null when it is not recorded. */
+  /** How deep it needs the case, in millimetres, with what it lies in; null when that is not recorded. */
   readonly thickness: number | null;
+  /** What it lies in, and its own size where that is a holder; left out, it lies bare. */
+  readonly holder?: { readonly is: Holder; readonly piece: Size } | undefined;
   readonly label: string;
   /** What a derived label says, fact by fact; null for a label written by hand. */
   readonly facts: readonly string[] | null;
@@ -22,7 +25,9 @@ export type GroupToSet = {
   readonly at?: Corner;
 };
 export type CaseToSet = {
-  readonly inside: Size & { readonly depth: number | null };
+  /** In millimetres; `unit` is the one the keeper measures in. */
+  readonly inside: Size & { readonly depth: number | null; readonly unit?: CaseUnit };
+  readonly kind?: CaseKind;
   readonly groups: readonly GroupToSet[];
 };
 /** How labels are made: millimetres, points; a height that derived ones keep to, and where they stand, if the keeper says. */

@@ -7,6 +7,7 @@ import type {
 } from './case-plan.ts'; // prettier-ignore
 import { inMillimetres, LABEL_STANDS, SPACING } from './case-plan.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
+import { depthNotes, slideNotes, tooDeep, tooLargeForHolder } from './holder-checks.ts';
 import { layOutCase } from './lay-out-case.ts';
 import { widthOfText } from './typeset-text.ts';
 import { lettersPerLine } from './type-size.ts';
@@ -26,6 +27,8 @@ export type LaidCase = {
   readonly misfits: readonly Misfit[];
   /** What the numbers lying by the pieces stand for; empty where every piece has its label beside it. */
   readonly key: readonly { readonly key: number; readonly says: string }[];
+  /** What the plan could not judge, or what its kind of case asks: sentences, none of them a fault of the layout. */
+  readonly notes: readonly string[];
   /** Why the labels are on a key where the keeper has not asked for one, and what would bring them back. */
   readonly whyKey: string | null;
 };
@@ -59,7 +62,8 @@ export function planCase(one: CaseToSet, style: LabelStyle): LaidCase {
   const laid = bestPlan(one, style, style.stand === null ? LABEL_STANDS : [style.stand]);
   return {
     stand: laid.stand,
-    misfits: [...laid.plan.misfits, ...tooDeep(one), ...tooHighLabels(one, laid, style)],
+    misfits: [...laid.plan.misfits, ...tooDeep(one), ...tooLargeForHolder(one), ...tooHighLabels(one, laid, style)],
+    notes: [...depthNotes(one), ...slideNotes(one)],
     whyKey:
       laid.stand === 'key' && style.stand === null
         ? 'The labels do not fit by their pieces, so the plan puts them on a key.'
@@ -196,17 +200,6 @@ function groupOf({ title, pieces, at }: GroupToSet, { heading, text, labels }: C
 
 function sizeOf({ width, height }: Card): Size {
   return { width, height };
-}
-
-function tooDeep({ inside, groups }: CaseToSet): readonly Misfit[] {
-  return groups
-    .flatMap(({ pieces }) => pieces)
-    .flatMap(({ piece, title, thickness }): readonly Misfit[] => {
-      const over = (thickness ?? 0) - (inside.depth ?? Infinity);
-      if (over <= 1e-6) return [];
-      const says = `“${title}” is too thick for the case by ${inMillimetres(over)}. Take it out, or take a case at least ${inMillimetres(thickness ?? 0)} deep.`;
-      return [{ kind: 'deep', piece, over, says }];
-    });
 }
 
 /** Labels written by hand that are higher than the keeper wants labels to be. */

@@ -1,4 +1,11 @@
+import type { CaseKind } from '../../core/cases/furniture.ts';
 import { ended } from './ended.ts';
+
+const KINDS: Readonly<Record<CaseKind, string>> = {
+  flat: 'A flat case',
+  sloped: 'A sloped case',
+  'wall-frame': 'A wall frame',
+};
 
 /** What is said of exhibits on line. */
 export const exhibitWords = {
@@ -17,8 +24,7 @@ export const exhibitWords = {
   chapters: 'The cases',
   caseName: (number: number, title: string | null) => (title === null ? `Case ${number}` : `Case ${number}: ${title}`),
   boardName: (group: string) => `The pieces of “${group}”`,
-  caseSays: (width: number, height: number, depth: number | null) =>
-    `The case is ${width} × ${height} mm inside${depth === null ? '' : ` and ${depth} mm deep`}; everything is to scale.`,
+  caseSays: (kind: CaseKind, size: string) => `${KINDS[kind]}, ${size} inside; everything is to scale.`,
   labelsOnKey: 'The labels are on a key; their numbers are next to the pieces.',
   caseSeen: (name: string) => `${name}, seen from above`,
   enlarge: 'Enlarge the case',

@@ -32,8 +32,8 @@ export const paperWords = {
     `Cut off here: this is ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet. Shorten the text or make the label narrower.`,
   titleCard: 'Title and statement',
   overview: (number: number, scale: number) => `Plan of case ${number}, 1 : ${scale}`,
-  overviewSays: (width: number, height: number, scale: number) =>
-    `Inside ${width} × ${height} mm. Drawn at 1 : ${scale}; the sheets that follow are at true size, cut where the dashes are. Numbers as in the list below.`,
+  overviewSays: (size: string, scale: number) =>
+    `Inside ${size}. Drawn at 1 : ${scale}; the sheets that follow are at true size, cut where the dashes are. Numbers as in the list below.`,
   misfits: 'What does not fit:',
   plan: (number: number) => `Case ${number} at true size`,
   tile: (row: number, column: number) => `row ${row}, column ${column}`,

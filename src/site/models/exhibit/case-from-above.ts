@@ -8,7 +8,7 @@ import type { Mark } from '../paper/marks.ts';
 import { textMarks } from '../paper/marks.ts';
 import type { FaceView, Metal } from '../shared/face.ts';
 import { faceOf } from '../shared/face.ts';
-import type { SetCase, SetCell } from './typeset-case.ts';
+import type { LaidFace, SetCase, SetCell } from './typeset-case.ts';
 
 /** A card as it lies in the case: its place, and its lines of text. */
 export type CardInCase = { readonly box: Box; readonly marks: readonly Mark[] };
@@ -18,6 +18,8 @@ export type FaceInCase = {
   readonly round: boolean;
   readonly metal: Metal;
   readonly picture: { readonly src: string; readonly box: Box } | null;
+  /** What it lies in, if anything. */
+  readonly holder: { readonly box: Box; readonly round: boolean } | null;
 };
 export type PieceInCase = {
   readonly href: string;
@@ -40,12 +42,12 @@ export type CaseFromAbove = {
 };
 
 export function caseFromAbove(set: SetCase, photographs: PhotographManifest): CaseFromAbove {
-  const { inside, number, title } = set.shown;
+  const { inside, kind, number, title } = set.shown;
   const misfits = set.misfits.map(({ says }) => says);
   return {
     name: exhibitWords.caseName(number, title),
     says: [
-      exhibitWords.caseSays(inside.width, inside.height, inside.depth),
+      exhibitWords.caseSays(kind, inside.text),
       ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : []),
       ...(misfits.length === 0 ? [exhibitWords.fits] : []),
     ].join(' '),
@@ -65,16 +67,16 @@ function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: Photog
   return {
     href: urls.piece(shown.piece.id),
     says: shown.piece.title,
-    faces: faces.map(({ face, box, round }) => faceIn(faceOf(shown.piece, face, photographs), box, round)),
+    faces: faces.map((laid) => faceIn(faceOf(shown.piece, laid.face, photographs), laid)),
     label: cardIn(label, labelBox),
   };
 }
 
-function faceIn(face: FaceView, box: Box, round: boolean): FaceInCase {
-  if (face.shown !== 'photograph') return { box, round, metal: face.metal, picture: null };
+function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {
+  if (face.shown !== 'photograph') return { box, round, holder, metal: face.metal, picture: null };
   const [width, height] = [face.millimetres, (face.millimetres * face.height) / face.width];
   const [left, top] = [box.left + (box.width - width) / 2, box.top + (box.height - height) / 2];
-  return { box, round, metal: 'stuff', picture: { src: face.small, box: { left, top, width, height } } };
+  return { box, round, holder, metal: 'stuff', picture: { src: face.small, box: { left, top, width, height } } };
 }
 
 function cardIn({ lines, points }: Card, box: Box): CardInCase {

@@ -2,8 +2,10 @@ import type { Exhibit, Work } from '../../../catalogue/catalogue.ts';
 import type { Abbreviation } from '../../../catalogue/exhibits/abbreviations.ts';
 import { abbreviationsOf } from '../../../catalogue/exhibits/abbreviations.ts';
 import { styleOf } from '../../../catalogue/exhibits/label-style.ts';
+import { holderOf } from '../../../catalogue/exhibits/exhibit-texts.ts';
 import { dateOf, labelText } from '../../../catalogue/exhibits/label-text.ts';
 import type { Corner } from '../../../core/cases/case-plan.ts';
+import type { CaseKind, CaseSize, Holder } from '../../../core/cases/furniture.ts';
 import type { LabelStyle } from '../../../core/cases/case-to-typeset.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -23,6 +25,8 @@ export type ShownPiece = {
   readonly facts: readonly string[] | null;
   /** Where the keeper has fixed its first face. */
   readonly at?: Corner;
+  /** What it lies in; null when it lies bare. */
+  readonly holder: Holder | null;
 };
 export type ShownGroup = {
   readonly title: string;
@@ -36,7 +40,8 @@ export type ShownCase = {
   readonly number: number;
   readonly title: string | null;
   /** Inside measures in millimetres. */
-  readonly inside: { readonly width: number; readonly height: number; readonly depth: number | null };
+  readonly inside: CaseSize;
+  readonly kind: CaseKind;
   readonly groups: readonly ShownGroup[];
 };
 
@@ -67,10 +72,11 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
   const works = (ids: readonly string[]): readonly Work[] =>
     ids.map((work) => cabinet.lists.works[work]).filter((work) => work !== undefined);
   let key = 0;
-  const cases = fields.cases.map(({ title, inside, groups }, index): ShownCase => ({
+  const cases = fields.cases.map(({ title, inside, kind, groups }, index): ShownCase => ({
     number: index + 1,
     title: title ?? null,
-    inside: { width: inside.width, height: inside.height, depth: inside.depth ?? null },
+    inside,
+    kind,
     groups: groups.map((group) => ({
       title: group.title,
       text: group.text ?? null,
@@ -81,7 +87,17 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
         key += 1;
         const { label, facts } = labelText(piece, 'label' in entry ? entry.label : undefined, fields.label.facts);
         const at = 'at' in entry ? entry.at : undefined;
-        return [{ key, piece, faces: facesOf(entry), label, facts, ...(at === undefined ? {} : { at }) }];
+        return [
+          {
+            key,
+            piece,
+            faces: facesOf(entry),
+            label,
+            facts,
+            holder: holderOf(entry, fields),
+            ...(at === undefined ? {} : { at }),
+          },
+        ];
       }),
     })),
   }));

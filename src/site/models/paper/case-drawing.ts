@@ -40,7 +40,10 @@ function cellDrawing({ shown, label, labelBox, faces }: SetCell, isOnKey: boolea
   );
   const most = Math.max(1, Math.floor((height - CARD_MARGIN) / lineHeight(NOTE)));
   return [
-    ...faces.flatMap(({ face, box, round }): readonly Mark[] => [
+    ...faces.flatMap(({ face, box, round, holder }): readonly Mark[] => [
+      ...(holder === null
+        ? []
+        : [{ kind: holder.round ? 'oval' : 'frame', box: holder.box, weight: FINE, dashed: false } as const]),
       { kind: round ? 'oval' : 'frame', box, weight: FIRM, dashed: false },
       textMark(paperWords.faceShort[face], box.left + box.width / 2, box.top + box.height / 2 + 1, NOTE, {
         anchor: 'middle',
@@ -80,13 +83,10 @@ export function smallCaseDrawing({ shown, groups }: SetCase, scale: number): rea
           const points = Math.min(KEY.most, Math.max(KEY.least, (label.height / MILLIMETRES_PER_POINT) * KEY.share));
           const baseline = label.top + label.height / 2 + points * MILLIMETRES_PER_POINT * HALF_FIGURE;
           return [
-            ...faces.map(({ box, round }): Mark => ({
-              kind: round ? 'oval' : 'frame',
-              box: small(box),
-              weight: FINE,
-              dashed: false,
-              name: 'piece',
-            })),
+            ...faces.flatMap(({ box, round, holder }): readonly Mark[] => [
+              ...(holder === null ? [] : [outline(small(holder.box), holder.round, 'holder')]),
+              outline(small(box), round, 'piece'),
+            ]),
             card(label),
             textMark(String(key), label.left + label.width / 2, baseline, points, { anchor: 'middle', face: 'sans' }),
           ];
@@ -110,6 +110,10 @@ function smallHeading(title: string, { left, top, width, height }: Box, scale: n
 const KEY = { least: 5, most: 11, share: 0.75 } as const;
 /** From the middle of a figure to its foot, as a part of the type size. */
 const HALF_FIGURE = 0.33;
+
+function outline(box: Box, round: boolean, name: string): Mark {
+  return { kind: round ? 'oval' : 'frame', box, weight: FINE, dashed: false, name };
+}
 
 function card(box: Box): Mark {
   return { kind: 'frame', box, weight: FINE, dashed: true, name: 'card' };

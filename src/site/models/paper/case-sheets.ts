@@ -30,7 +30,8 @@ function overviewSheet(set: SetCase, { tiles }: Tiling, paper: Paper): PaperShee
   const left = (room.width - inside.width / scale) / 2;
   const blank = tiles.filter(({ hasMarks }) => !hasMarks);
   const says = [
-    paperWords.overviewSays(inside.width, inside.height, scale),
+    paperWords.overviewSays(inside.text, scale),
+    ...set.notes,
     ...(blank.length === 0
       ? []
       : [paperWords.blankTiles(blank.map(({ row, column }) => paperWords.tile(row, column)))]),

@@ -59,7 +59,10 @@ describe('a case that is too small', () => {
     const [first] = shown.cases;
     if (first === undefined) throw new Error('The exhibit has no case.');
     const below = { ...shown.label, stand: 'below' } as const;
-    const narrow = setCase({ ...first, inside: { width: 100, height: 2000, depth: null } }, below);
+    const narrow = setCase(
+      { ...first, inside: { width: 100, height: 2000, depth: null, unit: 'mm', text: '' } },
+      below,
+    );
     // A label of 120 mm in a case of 100 mm with 12 mm clear on either side: 44 mm too wide.
     expect(narrow.misfits[0]?.says).toContain(
       `“${first.groups[0]?.pieces[0]?.piece.title ?? ''}” and its label are wider by 44 mm than the room for them in the case. It fits if you`,
@@ -69,7 +72,10 @@ describe('a case that is too small', () => {
   test('says by how much it is too low', () => {
     const [first] = shown.cases;
     if (first === undefined) throw new Error('The exhibit has no case.');
-    const low = setCase({ ...first, inside: { width: 831.85, height: 280, depth: null } }, shown.label);
+    const low = setCase(
+      { ...first, inside: { width: 831.85, height: 280, depth: null, unit: 'mm', text: '' } },
+      shown.label,
+    );
     expect(low.misfits.map(({ says }) => says)).toEqual([
       expect.stringMatching(/^The case is too low by [\d.]+ mm for what it holds\. It fits if you do one of these: /),
     ]);
