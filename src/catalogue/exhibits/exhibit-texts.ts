@@ -72,19 +72,12 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
             const spot = [...path, 'pieces', p];
             tell('label', label, own === undefined ? spot : [...spot, 'label'], piece, own !== undefined);
             pieces.push({ piece, path: spot });
-            const size = known(piece.fields.diameter);
-            const face = size === null ? UNMEASURED : sizeSpan(size);
             return [
               {
                 key: pieces.length,
                 piece: piece.id,
                 title: piece.fields.title,
-                ...roomOf(
-                  face,
-                  'side' in entry && entry.side === 'both' ? 2 : 1,
-                  known(piece.fields.thickness)?.high ?? null,
-                  holderOf(entry, fields),
-                ),
+                ...roomOf(sizeOf(piece), facesIn(entry), thicknessOf(piece), holderOf(entry, fields)),
                 label,
                 facts,
                 ...(at === undefined ? {} : { at }),
@@ -97,6 +90,19 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
   });
   tell('statement', story, []);
   return { exhibit, texts, pieces, cases };
+}
+
+function sizeOf({ fields }: Piece): Size {
+  const size = known(fields.diameter);
+  return size === null ? UNMEASURED : sizeSpan(size);
+}
+
+function thicknessOf({ fields }: Piece): number | null {
+  return known(fields.thickness)?.high ?? null;
+}
+
+function facesIn(entry: Entry): number {
+  return 'side' in entry && entry.side === 'both' ? 2 : 1;
 }
 
 type Entry = ExhibitFields['cases'][number]['groups'][number]['pieces'][number];

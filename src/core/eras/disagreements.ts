@@ -30,14 +30,49 @@ export function disagreements(pieces: readonly Placed[], schemes: readonly EraSc
       found.set(key, known);
     }
   }
-  return [...found.values()].map((one) => ({
-    name: one.name,
-    pieces: [...one.pieces],
-    claims: schemes.flatMap(({ id }) => {
-      const says = one.claims.get(id);
+  const claimsOf = (claims: ReadonlyMap<string, string>): Disagreement['claims'] =>
+    schemes.flatMap(({ id }) => {
+      const says = claims.get(id);
       return says === undefined ? [] : [{ scheme: id, says }];
-    }),
+    });
+  const named = [...found.values()].filter(({ name }) => name !== null);
+  const unnamed = joined([...found.values()].filter(({ name }) => name === null));
+  return [...named, ...unnamed].map(({ name, claims, pieces }) => ({
+    name,
+    pieces: [...pieces],
+    claims: name === null ? claimsOf(claims) : toldApart(claimsOf(claims), schemes),
   }));
+}
+
+type Found = {
+  readonly claims: Map<string, string>;
+  readonly name: string | null;
+  readonly pieces: ReadonlySet<string>;
+};
+
+/** What is said over the same pieces, in no words that contradict, is one disagreement of all these schemes. */
+function joined(found: readonly Found[]): readonly Found[] {
+  const all: Found[] = [];
+  for (const one of found) {
+    const same = all.find(
+      ({ pieces, claims }) =>
+        pieces.size === one.pieces.size &&
+        [...pieces].every((piece) => one.pieces.has(piece)) &&
+        [...one.claims].every(([scheme, says]) => (claims.get(scheme) ?? says) === says),
+    );
+    if (same === undefined) all.push({ ...one, claims: new Map(one.claims) });
+    else for (const [scheme, says] of one.claims) same.claims.set(scheme, says);
+  }
+  return all;
+}
+
+/** Where all give a name the same years, they disagree about the years at its ends. */
+function toldApart(claims: Disagreement['claims'], schemes: readonly EraScheme[]): Disagreement['claims'] {
+  if (new Set(claims.map(({ says }) => says)).size > 1) return claims;
+  return claims.map(({ scheme, says }) => {
+    const isShared = schemes.find(({ id }) => id === scheme)?.ends === 'shared';
+    return { scheme, says: `${says}, ${isShared ? 'the years at its ends shared with the next' : 'both ends whole'}` };
+  });
 }
 
 type Difference = {

@@ -80,3 +80,22 @@ test('a scheme that does not apply to a piece disagrees with none', () => {
   };
   expect(disagreements([{ id: 'groat', eras }], [ages, denmark])).toEqual([]);
 });
+
+test('schemes that give a name the same years say how they count the years at its ends', () => {
+  const found = over({ 'penny-of-1066': { low: 1066, high: 1066 } }, 'finds-database', 'heritage-ages');
+  expect(found[0]).toEqual({
+    name: 'Early Medieval',
+    pieces: ['penny-of-1066'],
+    claims: [
+      { scheme: 'finds-database', says: 'AD 410–1066, both ends whole' },
+      { scheme: 'heritage-ages', says: 'AD 410–1066, the years at its ends shared with the next' },
+    ],
+  });
+});
+
+test('two schemes against a third over the same pieces are told once', () => {
+  const found = over({ groat }, 'heritage-dynasties', 'netherlands', 'arena-denmark');
+  expect(found.map(({ claims }) => claims.map(({ scheme }) => scheme))).toEqual([
+    ['heritage-dynasties', 'netherlands', 'arena-denmark'],
+  ]);
+});

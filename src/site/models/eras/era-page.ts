@@ -93,24 +93,23 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
     },
     periods: [
       ...periods,
-      ...unplaced(
-        'outside',
-        erasWords.outside,
-        pieces.filter((piece) => piece.eras[id]?.state === 'outside'),
-      ),
-      ...unplaced(
-        'not-applicable',
-        erasWords.notApplicable,
-        pieces.filter((piece) => piece.eras[id]?.state === 'not applicable'),
-      ),
-      ...unplaced(
-        'undated',
-        erasWords.undated,
-        pieces.filter((piece) => piece.eras[id]?.state === 'unknown'),
+      ...UNPLACED.flatMap(({ id: as, name, state }) =>
+        unplaced(
+          as,
+          name,
+          pieces.filter((piece) => piece.eras[id]?.state === state),
+        ),
       ),
     ],
   };
 }
+
+/** What has no period here, in the order in which it is told. */
+const UNPLACED = [
+  { id: 'outside', name: erasWords.outside, state: 'outside' },
+  { id: 'not-applicable', name: erasWords.notApplicable, state: 'not applicable' },
+  { id: 'undated', name: erasWords.undated, state: 'unknown' },
+] as const;
 
 /** What is said of a piece in a period: the share of its years, and whether the scheme applies only perhaps. */
 function noteOf(placing: EraPlacing | undefined, period: string): string | null {
