@@ -5,6 +5,7 @@ import {
   EDITION,
   editionNumber,
   isNeverABook,
+  ORDINAL,
   PAGE,
   PLATE,
   ROMAN_VOLUME,
@@ -70,7 +71,7 @@ function namesOf(work: string, name: string): readonly Name[] {
 }
 
 function withEditionAtEnd(name: string): { readonly rest: string; readonly edition?: number } {
-  for (const { index: at } of name.matchAll(/[\s(²³⁴⁵⁶]+/gu)) {
+  for (const { index: at } of name.matchAll(/[\s(¹²³⁴⁵⁶⁷⁸⁹]+/gu)) {
     const tail = name.slice(at).replace(/^[\s(]+/u, '');
     const found = EDITION.map((pattern) => pattern.exec(tail)).find((match) => match !== null);
     if (found?.[1] !== undefined && at > 0 && /^\)?$/u.test(tail.slice(found[0].length)))
@@ -91,12 +92,14 @@ function nameOf(work: string, name: string): Name {
   return { work, base: new RegExp(`^${source.join('')}`, 'iu'), length: name.length };
 }
 
+const RAISED = /^[¹²³⁴⁵⁶⁷⁸⁹]/u;
+
 /** A name ends where no letter follows, and a figure only after a letter; a volume does not end before `.1` or `/1`, its part. */
 function runsOn(name: string, rest: string): boolean {
   if (/^[\p{L}\p{M}]/u.test(rest)) return !name.endsWith('.');
   if (/^-/u.test(rest))
     return !/^-\d[\p{L}\p{N}./]*(?![\p{L}\p{N}])(?!.*\d)/u.test(rest) && !/^-(?=\s|$|[,;(])/u.test(rest);
-  if (/^\p{N}/u.test(rest) && !/^[²³⁴⁵⁶]/u.test(rest)) return !/[\p{L}.]$/u.test(name);
+  if (/^\p{N}/u.test(rest) && !RAISED.test(rest)) return !/[\p{L}.]$/u.test(name);
   return /(?:\d|\b[IVX]+)$/u.test(name) && /^[./]\s?\d/u.test(rest);
 }
 
@@ -111,7 +114,10 @@ export function withVolume(
     more = false;
     const inner = /^\(([^()]{1,30})\)/u.exec(rest);
     const open = inner?.[1]?.trim() ?? rest;
-    const edition = EDITION.map((pattern) => pattern.exec(open)).find((match) => match !== null);
+    const isBeforeNumber = inner === null || /^\s*\p{L}?\d/u.test(rest.slice(inner[0].length));
+    const edition = [...EDITION, ...(isBeforeNumber ? [ORDINAL] : [])]
+      .map((pattern) => pattern.exec(open))
+      .find((match) => match !== null);
     if (found.edition === undefined && edition?.[1] !== undefined && (inner === null || edition[0] === open)) {
       found.edition = editionNumber(edition[1]);
       rest = (inner === null ? rest.slice(edition[0].length) : rest.slice(inner[0].length)).replace(/^[\s,:]+/u, '');
@@ -154,7 +160,7 @@ function tidyVolume(volume: string): string {
 }
 
 const PARTICLES = '(?:van|von|de|di|del|della|du|la|le|st|der|den)';
-const WORD = "\\p{L}(?:[\\p{L}\\p{M}\\p{N}&'’-]|\\.(?!\\d))*";
+const WORD = "\\p{L}(?:[\\p{L}\\p{M}\\d&'’-]|\\.(?!\\d))*";
 const JOINED = new RegExp(
   `^(?:${PARTICLES}\\s+){0,2}${WORD}(?:\\s*(?:&|\\band\\b|\\bund\\b|\\bet\\b)\\s*${WORD})?`,
   'iu',
@@ -196,12 +202,11 @@ export function unknownWork(text: string, names: 'first word' | 'every word'): H
   };
 }
 
+/** The key of a name: `D & H`, `D&H` and `D. and H.` are one book. */
 function keyOf(named: string): string {
-  const words = named
-    .toLowerCase()
-    .replace(/\.$/u, '')
-    .split(/\s*(?:&|\band\b|\bund\b|\bet\b)\s*|\s+/u);
-  return words.length === 1 || /^\S+&\S+$/u.test(named)
-    ? named.toLowerCase().replace(/\.$/u, '')
-    : words.filter((word) => word !== '').join('-');
+  const words = named.toLowerCase().split(/\s*(?:&|\band\b|\bund\b|\bet\b)\s*|\s+/u);
+  return words
+    .map((word) => word.replace(/\.$/u, ''))
+    .filter((word) => word !== '')
+    .join('-');
 }

@@ -62,7 +62,10 @@ export function readOpenDataId(text: string): Outcome<Reference> | null {
     const parts = form.exec(id)?.slice(1);
     const cited = parts === undefined ? null : cite(parts);
     if (cited === null) continue;
-    const read = parseReferences(`${book} ${cited}`, { works: [{ id: book.toLowerCase(), names: [book] }] });
+    const read = parseReferences(`${book} ${cited}`, {
+      works: [{ id: book.toLowerCase(), names: [book] }],
+      lettered: true,
+    });
     const [only, ...more] = read.ok ? read.value : [];
     if (only !== undefined && more.length === 0) return { ok: true, value: only };
   }

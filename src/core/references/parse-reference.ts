@@ -28,13 +28,13 @@ export function parseReference(text: string, works: readonly CitedWork[]): Outco
  */
 export function parseReferences(
   text: string,
-  { works = [], names = 'first word' }: Books = {},
+  { works = [], names = 'first word', lettered = false }: Books = {},
 ): Outcome<readonly Reference[]> {
   const written = seen(text).trim();
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > MOST)
     return refuse(`A reference is at most ${String(MOST)} characters; this has ${String(written.length)}. ${HOW}.`);
-  const books: Required<Books> = { works, names };
+  const books: Required<Books> = { works, names, lettered };
   const parts = separate(written, books);
   if (!parts.ok) return parts;
   const found: Reference[] = [];

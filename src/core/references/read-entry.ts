@@ -3,33 +3,8 @@ import type { Outcome } from '../outcome.ts';
 import { knownWork, unknownWork } from './cited-work.ts';
 import type { Head } from './cited-work.ts';
 import { AFTER, BEFORE, CLASS, DOUBT, FIGURE, PAGE, PLATE, RARITY, isNeverABook } from './reference-words.ts';
-import { NUMBERED_BY_STROKE, readsAsRange } from './reference.ts';
+import { askOfNumber, hasRanges, NUMBERED_BY_STROKE, readsAsRange, splitRange } from './ranges.ts';
 import type { CitedWork, Reference, Relation } from './reference.ts';
-
-/**
- * The ends of a range of numbers. The last may be cut short as in print: `223-5` is 223 to 225, `12a-c` is 12a to 12c; or
- * written out: `44/5-44/7`, `London 121-London 123`.
- * Where the second would not follow the first (`52-1`, a number of a book that numbers so) it is one number.
- */
-export function splitRange(printed: string): { readonly number: string; readonly to?: string } {
-  const whole = /^(.+?)(\d+)\s*[-–—]\s*\1(\d+)$/su.exec(printed);
-  if (whole !== null) {
-    const [, head = '', from = '', last = ''] = whole;
-    if (BigInt(last) > BigInt(from)) return { number: head + from, to: head + last };
-  }
-  const figures = /^(.*?)(\d+)\s*[-–—]\s*(\d+)$/su.exec(printed);
-  if (figures !== null) {
-    const [, head = '', from = '', short = ''] = figures;
-    const last = from.slice(0, Math.max(0, from.length - short.length)) + short;
-    if (BigInt(last) > BigInt(from)) return { number: head + from, to: head + last };
-  }
-  const letters = /^(.*\d)(\p{L})\s*[-–—]\s*(?:\1)?(\p{L})$/su.exec(printed);
-  if (letters !== null) {
-    const [, head = '', from = '', last = ''] = letters;
-    if (last > from && /\p{Lu}/u.test(from) === /\p{Lu}/u.test(last)) return { number: head + from, to: head + last };
-  }
-  return { number: printed };
-}
 
 /** What helps to read references. */
 export type Books = {
@@ -37,6 +12,8 @@ export type Books = {
   readonly works?: readonly CitedWork[];
   /** Without a list: whether a name is one word or all words before the number. */
   readonly names?: 'first word' | 'every word';
+  /** The letters behind a number are known to be its own: `123f` is not "123 and following". */
+  readonly lettered?: boolean;
 };
 
 export const HOW =
@@ -85,7 +62,7 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
     return refuse(`"${shown(text)}" says both ${both}. Write ${plain} var., or cf. ${plain}.`);
   }
   const stands = relations.includes('unlisted') ? 'unlisted' : (relations[0] ?? 'is');
-  const range = readNumber(number, head);
+  const range = readNumber(number, head, books);
   if (!range.ok) return range;
   const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
   if (nowhere && stands !== 'unlisted') return refuse(`"${shown(text)}" names a work without a number. ${HOW}.`);
@@ -173,7 +150,7 @@ function noted({ note }: Beside, more: string): { note?: string } {
 const HEADING =
   "(?:\\p{Lu}[\\p{L}\\p{M}.'’]*\\s+|(?:obv|rev|type|typ|group|series|issue|period|supp|suppl|addenda|add|die)\\.?\\s+){0,4}";
 const LAST = '\\s?[-–—]\\s?(?:\\p{Lu}[\\p{L}]+\\s)?[\\p{L}]{0,3}[\\p{L}\\p{N}./]+';
-const FIGURES = `[\\p{L}*]{0,4}[.#/-]?\\d[\\p{L}\\p{N}*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
+const FIGURES = `[\\p{L}*]{0,4}[.#/-]?\\d[\\p{L}\\d*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
 const COUNTING_ON =
   '(?:\\s(?:bis|ter|quater|[A-Za-z]|[ivx]{1,4}|(?:type|typ|symbol|group|issue|die|variety|no|nr)\\.?\\s[\\p{L}]?\\d*[a-z]?)(?![\\p{L}\\p{N}.]))*';
 const SIGN = '(?:[Nn](?:o|r|um)?[.#°º№]{1,2}\\s*|[#№°]\\s*|[Nn](?:o|r|um)\\s+(?=\\d))?';
@@ -187,13 +164,20 @@ function numberAt(said: Beside): Beside | null {
   if (match?.[1] === undefined) return null;
   // `1018var`: the word is no part of the number.
   const joined = /^(.*\d)(?=(?:var|corr)\.?$)/iu.exec(match[1])?.[1] ?? match[1];
-  const literal = /^-?(?:[Nn](?:o|r|um)?)?[.#°º№]/u.test(match[0]) && joined.includes('/') ? `#${joined}` : joined;
+  const isOne = /^-?(?:[Nn](?:o|r|um)?[.#°º№]|№)/u.test(match[0]) || (match[0].includes('#') && joined.includes('/'));
+  const literal = isOne ? `#${joined}` : joined;
   return { ...said, number: literal, rest: said.rest.slice(match[0].length - (match[1].length - joined.length)) };
 }
 
-function readNumber(number: string, { work, named }: Head): Outcome<{ readonly number: string; readonly to?: string }> {
-  if (number.startsWith('#')) return good({ number: number.slice(1) });
+function readNumber(
+  number: string,
+  { work, named }: Head,
+  { lettered }: Required<Books>,
+): Outcome<{ readonly number: string; readonly to?: string }> {
+  if (number.startsWith('#'))
+    return good(number.includes('/') ? { number: number.slice(1) } : splitRange(number.slice(1)));
   const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
+  if (![work, named].every(hasRanges)) return good({ number: bare });
   const range = splitRange(bare);
   if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
     const asRange = splitRange(bare.replace('/', '-'));
@@ -201,7 +185,8 @@ function readNumber(number: string, { work, named }: Head): Outcome<{ readonly n
       `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${named} ${bare.replace('/', '-')}, or ${named} no. ${bare}.`,
     );
   }
-  return good(range);
+  const problem = range.to === undefined && !lettered ? askOfNumber(bare, named) : undefined;
+  return problem === undefined ? good(range) : refuse(problem);
 }
 
 function whyNoWork(text: string, works: readonly CitedWork[]): string {
@@ -210,8 +195,14 @@ function whyNoWork(text: string, works: readonly CitedWork[]): string {
   return `"${shown(text)}" begins with no work in the list. Write one of ${known.join(', ')}${works.length > 6 ? ' …' : ''}, then the number.`;
 }
 
+/** "And following", as left over behind a number; common practice. */
+const FOLLOWING =
+  /^(?:and (?:the )?following|(?:et )?seqq?|sqq?|et suiv|(?:u\.? ?)?(?:folg|ff?)|(?:e )?segg?|(?:y )?ss?|e\.? ?v|vv|onwards?|passim)\b/iu;
+
 function whyLeftOver(text: string, rest: string, books: Required<Books>): string {
   if (!/[\p{L}\p{N}]/u.test(rest)) return `"${shown(rest)}" in "${shown(text)}" is not a number in a book. ${HOW}.`;
+  if (FOLLOWING.test(rest))
+    return `"${shown(rest)}" in "${shown(text)}" says that more numbers follow. Write the last of them, or ${shown(text.slice(0, -rest.length).trim())} (and following).`;
   if (opensBook(rest, books))
     return `"${shown(text)}" seems to name two books. Write a semicolon between them: ${shown(text.slice(0, -rest.length).trim())}; ${shown(rest)}.`;
   return `"${shown(rest)}" in "${shown(text)}" is not understood. Write what is no part of the number in brackets, at the end.`;

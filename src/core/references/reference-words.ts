@@ -78,13 +78,15 @@ export const EDITION: readonly RegExp[] = [
   new RegExp(`^(\\d{1,2})(?:${ORDINALS}|\\.)?\\s?${EDITION_WORDS}`, 'iu'),
   new RegExp(`^(${SPELT.join('|')})\\s+${EDITION_WORDS}`, 'iu'),
   new RegExp(`^${EDITION_WORDS}\\s?(\\d)(?![\\p{N}\\p{L}])`, 'iu'),
-  /^([²³⁴⁵⁶⁷⁸⁹])/u,
+  /^([¹²³⁴⁵⁶⁷⁸⁹][⁰¹²³⁴⁵⁶⁷⁸⁹]?)/u,
 ];
+/** An ordinal alone before a number: `North (3rd) 1018`, `North 3rd 1018`. */
+export const ORDINAL = /^(\d{1,2})(?:st|nd|rd|th)(?=$|\s+\p{L}?\d)/u;
 
 export function editionNumber(text: string): number {
-  const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(text);
   const spelt = SPELT.indexOf(text.toLowerCase()) + 1;
-  return raised > 0 ? raised : spelt > 0 ? spelt : Number(text);
+  // Raised figures are plain ones in this form.
+  return spelt > 0 ? spelt : Number(text.normalize('NFKC'));
 }
 
 const PART = `(?:\\s?[./-]\\s?\\d{1,2}[a-z]?(?![\\d])|,?\\s(?:${oneOf(['part', 'pt', 'teil', 'partie', 'parte'])})\\s?(?:\\d{1,2}|[IVX]+))?`;

@@ -1,3 +1,5 @@
+import { asksAlone } from './ranges.ts';
+
 /**
  * How a piece stands to the entry cited: it is a specimen of it, is like it, a variety of it, corrects it, is the very
  * coin described there, or is not in the book.
@@ -44,7 +46,7 @@ type Cited = Omit<Reference, 'text' | 'named'> & { readonly named?: string };
 export function formatReference(reference: Cited, title: string = reference.work): string {
   const { number, relation, to, edition, volume } = reference;
   const last = to === undefined ? number : `${number}–${to}`;
-  const literal = to === undefined && readsAsRange(number) && !NUMBERED_BY_STROKE.test(`${title} ${reference.work}`);
+  const literal = to === undefined && [title, reference.work].every((named) => asksAlone(number, named));
   const cited = [
     title,
     edition === undefined ? '' : `(${ordinal(edition)} ed.)`,
@@ -70,18 +72,6 @@ export function formatReference(reference: Cited, title: string = reference.work
 
 function ordinal(edition: number): string {
   return `${String(edition)}${['th', 'st', 'nd', 'rd'][edition] ?? 'th'}`;
-}
-
-/** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
-export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
-
-/** Whether a number with a stroke in it could be a range cut short: `1022/3`, `1492A/B`, and not `1018/2`. */
-export function readsAsRange(number: string): boolean {
-  const [, letter = '', next = ''] = /\d(\p{L})\/(\p{L})$/u.exec(number) ?? [];
-  if (letter < next) return true;
-  const [, from = '', last = ''] = /(?:^|[^\d/])(\d+)\/(\d+)$/u.exec(number) ?? [];
-  if (from === '' || last.length > from.length || (last.length === from.length && from.length < 3)) return false;
-  return BigInt(from.slice(0, from.length - last.length) + last) > BigInt(from);
 }
 
 const RELATIONS: readonly Relation[] = ['this coin', 'is', 'corr.', 'var.', 'cf.', 'unlisted'];

@@ -101,6 +101,16 @@ test.for(REFERENCE_QUESTIONS)('$text is asked about ($source)', ({ text, says })
   expect(outcome.ok ? outcome.value : outcome.problem).toContain(says);
 });
 
+test('what a question about a number offers is read as it says', () => {
+  expect(read('North no. 123f')).toEqual(['north', '123f', 'is']);
+  expect(read('North no. 1018i-iii')).toEqual(['north', '1018i-iii', 'is']);
+  expect(read('North 123 (and following)')).toEqual(['north', '123', 'is']);
+  expect(read('SNG Cop 1198-1205')).toEqual(['sng', 'Cop 1198', 'is', 'Cop 1205']);
+  expect(read('RIC 123R')).toEqual(['ric', '123R', 'is']);
+  for (const number of ['123f', '1018i-iii', '1198-05', '123 f', '52-1', '44/5-6/7'])
+    expect(read(formatReference({ work: 'north', number, relation: 'is' })), number).toEqual(['north', number, 'is']);
+});
+
 describe('With the works of a cabinet', () => {
   const works = [
     { id: 'ric-2', names: ['RIC II'] },

@@ -1,0 +1,87 @@
+/** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
+export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
+/** Books that number with a hyphen: `1526-9` is one number. R. D. Van Arsdell, *Celtic Coinage of Britain* (1989). */
+const NUMBERED_BY_HYPHEN = /van.?arsdell|^va$/iu;
+
+/** Whether a number with a stroke in it could be a range cut short: `1022/3`, `1492A/B`, and not `1018/2`. */
+export function readsAsRange(number: string): boolean {
+  const [, letter = '', next = ''] = /\d(\p{L})\/(\p{L})$/u.exec(number) ?? [];
+  if (letter < next) return true;
+  const [, from = '', last = ''] = /(?:^|[^\d/])(\d+)\/(\d+)$/u.exec(number) ?? [];
+  if (from === '' || last.length > from.length || (last.length === from.length && from.length < 3)) return false;
+  return BigInt(completed(from, last)) > BigInt(from);
+}
+
+/** The figures that a last number leaves out, taken from the first: 223-5 runs to 225. */
+function completed(from: string, last: string): string {
+  return from.slice(0, Math.max(0, from.length - last.length)) + last;
+}
+
+const HYPHEN = '\\s*[-–—]\\s*';
+const WHOLE = new RegExp(`^(.+?)(\\d+)(\\p{L}?)${HYPHEN}\\1(\\d+)(\\p{L}?)$`, 'su');
+const FIGURES = new RegExp(`^(.*?)(\\d+)(\\p{L}?)${HYPHEN}(\\d+)(\\p{L}?)$`, 'su');
+const LETTERS = new RegExp(`^(.*\\d)(\\p{L})${HYPHEN}(?:\\1)?(\\p{L})$`, 'su');
+const DECIMALS = new RegExp(`^(.*\\d\\.)(\\d+)${HYPHEN}\\.(\\d+)$`, 'su');
+const JOINED = new RegExp(`(?<=[\\p{L}\\p{N}])${HYPHEN}(?=[.\\p{L}\\p{N}])`, 'gu');
+
+/**
+ * The ends of a range of numbers. The last may be cut short as in print: `223-5` is 223 to 225, `12a-c` is 12a to 12c; or
+ * written out: `44/5-44/7`, `London 121-London 123`, `199-203a`. Without `to`, what was printed is no range that runs forward.
+ */
+export function splitRange(printed: string): { readonly number: string; readonly to?: string } {
+  if ((printed.replace(/^\p{L}+-/u, '').match(JOINED) ?? []).length > 1) return { number: printed };
+  for (const form of [WHOLE, FIGURES]) {
+    const [all, head = '', from = '', a = '', short = '', b = ''] = form.exec(printed) ?? [];
+    const last = form === WHOLE ? short : completed(from, short);
+    const rises = all !== undefined && (BigInt(last) > BigInt(from) || (BigInt(last) === BigInt(from) && a < b));
+    if (rises) return { number: head + from + a, to: head + last + b };
+  }
+  const [, head = '', from = '', last = ''] = DECIMALS.exec(printed) ?? LETTERS.exec(printed) ?? [];
+  const isRising = /^\d/u.test(from) ? BigInt(last) > BigInt(from) : last > from;
+  const isOneCase = /\p{Lu}/u.test(from) === /\p{Lu}/u.test(last);
+  return from !== '' && isRising && isOneCase ? { number: head + from, to: head + last } : { number: printed };
+}
+
+/** "And following" behind a number, in the letters of English, German, French, Spanish and Latin books; common practice. */
+const FOLLOWING = /\d\s?(?:ff?|ss?|sqq?|seqq?|segg?|vv)$/u;
+/** A letter by itself behind a number: a degree of rarity or a letter of the number. */
+const RARE_OR_LETTER = /\d\s[RSCNU]$/u;
+/** A hyphen or a plus behind a figure, before more: several numbers; a single last figure is how some books number, `52-1`. */
+const SEVERAL = /\d[\p{L}*'’†]*\s*[-–—+]\s*\.?[\p{L}\p{N}]/u;
+const NUMBER_OF_A_BOOK = /^\D*\d+-\d$/u;
+
+/** Why a number may be more than one or less, and what to write for either; undefined where it is one, or a range. */
+export function askOfNumber(number: string, named: string): string | undefined {
+  const one = `${named} no. ${number}`;
+  const bare = number.replace(/\s?\p{L}+$/u, '');
+  if (FOLLOWING.test(number)) {
+    const all = `${named} ${bare} (and following)`;
+    return `"${number}" may say "and following", or the letter may be part of the number. Write ${all}, or ${one}.`;
+  }
+  if (RARE_OR_LETTER.test(number)) {
+    const letter = number.slice(-1);
+    return `The ${letter} of "${number}" may be a degree of rarity or part of the number. Write ${named} ${bare} (${letter}), or ${named} ${bare}${letter}.`;
+  }
+  if (!mayBeSeveral(number, named)) return undefined;
+  const [, head = '', from = '', short = ''] = /^(.*?)(\d+)-(\d+)$/su.exec(number) ?? [];
+  const next =
+    short === '' || short.length >= from.length ? '' : BigInt(completed(from, short)) + 10n ** BigInt(short.length);
+  const range = next === '' ? 'each by itself, with a semicolon between' : `${named} ${head}${from}-${String(next)}`;
+  return `"${number}" may be several numbers. Write ${range}, or ${one} if it is one.`;
+}
+
+function mayBeSeveral(number: string, named: string): boolean {
+  if (NUMBERED_BY_HYPHEN.test(named) || NUMBER_OF_A_BOOK.test(number)) return false;
+  return SEVERAL.test(number) && splitRange(number).to === undefined;
+}
+
+/** Whether a number must be printed with *no.* to be read back as one. */
+export function asksAlone(number: string, named: string): boolean {
+  const byStroke = readsAsRange(number) && !NUMBERED_BY_STROKE.test(named);
+  return byStroke || askOfNumber(number, named) !== undefined;
+}
+
+/** Whether a hyphen may stand between two numbers of a book. */
+export function hasRanges(named: string): boolean {
+  return !NUMBERED_BY_HYPHEN.test(named);
+}
