@@ -22,10 +22,17 @@ const FORMS = [
   new RegExp(String.raw`^${POUNDS}[\s.,-]+()${PENCE}$`, 'iu'),
   new RegExp(String.raw`^${POUNDS}\s*[/-]\s*(\d+|-)\s*[/-]\s*(?:(\d+)\s*(¼|½|¾)?|-)$`, 'u'),
   new RegExp(String.raw`^()(\d+)\s*s\.?${AFTER}$`, 'iu'),
-  /^()(\d+)\/(?:(\d+)\s*(¼|½|¾)?|-)$/u,
+  /^()(\d+)\/(?:(\d+)\s*(¼|½|¾)?\s*(?:d\.?)?|-)$/iu,
   new RegExp(String.raw`^()()${PENCE}$`, 'iu'),
 ];
 const GUINEAS = new RegExp(String.raw`^(\d+)?\s*${QUARTER}?\s*(?:guineas?|gns?\.?)$`, 'iu');
+
+/** `1/2d`: a halfpenny, or one shilling and twopence. */
+const HALF_OR_SHILLING = /^(?<above>[13])\/(?<below>[24])\s*d\.?$/iu;
+
+function signOf(above: string, below: string): string {
+  return below === '2' ? '½' : above === '1' ? '¼' : '¾';
+}
 
 type Sterling = { readonly minor: number; readonly currency: 'GBP' };
 
@@ -36,6 +43,13 @@ type Sterling = { readonly minor: number; readonly currency: 'GBP' };
 export function parseSterling(text: string): Outcome<Sterling> | null {
   const newPence = /^(\d{1,9})\s*p\.?$/iu.exec(text)?.[1];
   if (newPence !== undefined) return good({ minor: Number(newPence), currency: 'GBP' });
+  const half = HALF_OR_SHILLING.exec(text)?.groups;
+  if (half) {
+    const { above = '', below = '' } = half;
+    return refuse(
+      `"${text}" may be a part of a penny or shillings and pence. Write ${signOf(above, below)}d, or ${above}s ${below}d.`,
+    );
+  }
   const [guineas, whole, part] = GUINEAS.exec(text) ?? [];
   if (guineas !== undefined && (whole ?? part) !== undefined)
     return ofFarthings(number(whole) * FARTHINGS_IN_A_GUINEA + (quarters(part) * FARTHINGS_IN_A_GUINEA) / 4, text);

@@ -42,6 +42,9 @@ test.for([
   ['£5 USD', 'two currencies'],
   ['£1 25s', 'twenty shillings'],
   ['2s 13d', 'twelve pence'],
+  ['1/2d', '½d, or 1s 2d'],
+  ['1/4d', '¼d, or 1s 4d'],
+  ['3/4d', '¾d, or 3s 4d'],
   [`£${'9'.repeat(20)}`, 'more money than there is'],
 ] as const)('%s asks: %s', ([text, says]) => {
   const outcome = parseMoney(text);
@@ -50,6 +53,8 @@ test.for([
 
 test.for([
   ['£1 2s 6d', 112.5, '£1 2s 6d'],
+  ['1/6d', 7.5, '1s 6d'],
+  ['10/6d', 52.5, '10s 6d'],
   ['£1/2/6', 112.5, '£1 2s 6d'],
   ['£1-2-6', 112.5, '£1 2s 6d'],
   ['15s. 6d.', 77.5, '15s 6d'],
