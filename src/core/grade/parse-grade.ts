@@ -123,6 +123,8 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
   const all = after === undefined ? said : [...said, readRemark(after)];
   const { scale } = options;
   if (scale !== 'nordic') {
+    if (SMALL_FIGURES.test(bare) && (scale === undefined || /^0|[?+-]$/.test(bare)) && scale !== 'de')
+      return refuse(askForFigures(words));
     const numeric = readNumeric(bare);
     if (numeric !== null && !numeric.ok) return numeric;
     if (numeric !== null && scale !== undefined && scale !== 'numeric' && scale !== 'us' && scale !== 'ancient') {
@@ -138,6 +140,16 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
   const where = scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`;
   if (read.length === 0) return refuse(`${quoted(words)} is not a grade ${where}. ${ask(scale)}`);
   return good(gradeFrom(read, all, text, options));
+}
+
+/** `1`, `01`, `1/1+`, `1-2`: the figures of the Scandinavian scale, of others that count from the best, and of the numeric one. */
+const FIGURE = String.raw`(?:0?[0-6]|1\?)(?: ?\(\+\)|[+-])?`;
+const SMALL_FIGURES = new RegExp(`^${FIGURE}(?: ?[/-] ?${FIGURE})?$`);
+
+function askForFigures(words: string): string {
+  const step = PREFIXES.find(({ low, high }) => low <= Number(words) && Number(words) <= high)?.names[0];
+  const numeric = step === undefined ? 'a grade such as VF or VF-20' : `${step}-${Number(words)}`;
+  return `${quoted(words)} is a grade on the Scandinavian scale and may be one on others. Write grade-scale: nordic beside it, or ${numeric}.`;
 }
 
 function readOnScale(words: string, id: ScaleId): readonly Read[] {
@@ -175,12 +187,26 @@ const BUT = /(?<=^[^ ,;]+(?: [^ ,;]+)?),? (?:but|though|although|aber|jedoch|mai
 
 /** The grade, then what is said beside it: `VF, toned (weak strike)` → `VF`, `toned`, `weak strike`. */
 function phrases(words: string): readonly string[] {
-  return words
+  const [first = '', ...rest] = words
     .replace(BUT, ', ')
     .split(/[,;()]| with /)
     .map((phrase) => phrase.trim())
     .filter((phrase) => phrase !== '');
+  return [first, ...deniedTogether(rest)];
 }
+
+/** `no scratches, hairlines or knocks` denies all three: a list under one denial is one phrase. */
+function deniedTogether(phrases: readonly string[]): readonly string[] {
+  const from = phrases.findIndex((phrase) =>
+    /^(?:no|not|without|free (?:of|from)|ohne|keine?|sans|senza|sin|geen|zonder) /i.test(phrase),
+  );
+  const last = phrases.findIndex((phrase, at) => at > from && LAST_OF_LIST.test(phrase));
+  if (from < 0 || last < 0 || last - from > LONGEST_LIST) return phrases;
+  return [...phrases.slice(0, from), phrases.slice(from, last + 1).join(', '), ...phrases.slice(last + 1)];
+}
+
+const LAST_OF_LIST = /(?:^| )(?:or|nor|oder|ou|o|of|ni|noch) \S/i;
+const LONGEST_LIST = 4;
 
 function ask(scale: ScaleId | undefined): string {
   if (scale === undefined || scale === 'numeric')

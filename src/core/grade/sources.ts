@@ -45,7 +45,12 @@ export type Scale = {
 
 export const ENGLISH_QUALIFIERS: readonly Qualifier[] = [
   { leaning: 'near', print: 'about', words: ['about', 'abt'], letters: ['a'] },
-  { leaning: 'near', print: 'near', words: ['near', 'nearly', 'almost', 'nr', 'n'], letters: ['n'] },
+  {
+    leaning: 'near',
+    print: 'near',
+    words: ['near', 'nearly', 'almost', 'practically', 'virtually', 'nr', 'n'],
+    letters: ['n'],
+  },
   { leaning: 'good', print: 'good', words: ['good', 'gd', 'g'], letters: ['g'] },
   { leaning: 'good', print: 'choice', words: ['choice', 'ch'], letters: [] },
   { leaning: 'good', print: 'strong', words: ['strong', 'bold'], letters: [] },

@@ -196,8 +196,11 @@ function whyNoWork(text: string, works: readonly CitedWork[]): string {
 }
 
 /** "And following", as left over behind a number; common practice. */
-const FOLLOWING =
-  /^(?:and (?:the )?following|(?:et )?seqq?|sqq?|et suiv|(?:u\.? ?)?(?:folg|ff?)|(?:e )?segg?|(?:y )?ss?|e\.? ?v|vv|onwards?|passim)\b/iu;
+const FOLLOWING_WORDS = [
+  'and following', 'and the following', 'et seqq?', 'seqq?', 'sqq?', 'et suiv', 'u\\.? ?folg', 'u\\.? ?ff?', 'folg', 'ff?',
+  'e segg?', 'segg?', 'y ss', 'ss?', 'e\\.? ?v', 'vv', 'onwards?', 'passim',
+]; // prettier-ignore
+const FOLLOWING = new RegExp(`^(?:${FOLLOWING_WORDS.join('|')})(?![\\p{L}\\p{N}])`, 'iu');
 
 function whyLeftOver(text: string, rest: string, books: Required<Books>): string {
   if (!/[\p{L}\p{N}]/u.test(rest)) return `"${shown(rest)}" in "${shown(text)}" is not a number in a book. ${HOW}.`;

@@ -50,6 +50,73 @@ test.for([
   expect(gradeOf(text).problem).toBe(problem);
 });
 
+/** What is said not to be there is no problem, in the languages of lists. Common practice. */
+test.for([
+  ...'corrosion-free, free of corrosion, neither cleaned nor bent, non-porous, cleaning nil, uncleaned, never cleaned, no holes'.split(
+    ', ',
+  ),
+  ...'unscratched, undamaged, lacking scratches, no sign of cleaning, no trace of mounting, corrosion: none, cleaned: no'.split(
+    ', ',
+  ),
+  ...'nicht gereinigt, ungereinigt, rostfrei, korrosionsfrei, frei von Kratzern, kratzerfrei, keine Kratzer, unpoliert'.split(
+    ', ',
+  ),
+  ...'weder gereinigt noch geknickt, niemals gereinigt, ohne Lötspur'.split(', '),
+  ...'non nettoyée, jamais nettoyé, sans rayures, ni nettoyé ni percé, exempt de corrosion, aucune rayure, pas nettoyé'.split(
+    ', ',
+  ),
+  ...'non pulita, mai pulita, senza graffi, priva di graffi, nessun graffio, né pulita né forata'.split(', '),
+  ...'niet gereinigd, geen krassen, vrij van krassen, noch gepoetst noch gebogen, nooit gepoetst, onbeschadigd'.split(
+    ', ',
+  ),
+  ...'no limpiada, nunca limpiada, sin rayas, libre de corrosión, ni limpiada ni doblada, ningún golpe'.split(', '),
+  'no scratches, hairlines or knocks',
+  'without solder, mounts or repairs',
+])('%s is no problem', (said) => {
+  const { problem, remarks } = gradeOf(`VF, ${said}`);
+  expect([problem, remarks]).toEqual([undefined, [said]]);
+});
+
+/** Words of damage that speak of the design, its letters, or the die. Heraldry and common practice. */
+test.for([
+  ...'bent sceptre, broken A in legend, pierced mullet, cracked die, holed cross, plugged punch, clipped Z, pierced cross'.split(
+    ', ',
+  ),
+  ...'pierced cinquefoil, broken sword, mounted horseman, spotted lion, cracked reverse die, chipped die, broken tail to R'.split(
+    ', ',
+  ),
+  ...'die cracks on reverse, engraved by a pupil, rostiger Stempel, conio rotto, cassure de coin'.split(', '),
+])('%s is no problem of the piece', (said) => {
+  expect(gradeOf(`VF, ${said}`).problem).toBeUndefined();
+});
+
+/** A denial taken back, or of something else, leaves the problem; half a denial is asked about. */
+test.for([
+  ['not only cleaned but bent', 'problem'],
+  ['no doubt cleaned', 'problem'],
+  ['nothing but scratches', 'problem'],
+  ['no scratches but cleaned', 'problem'],
+  ['free of corrosion but scratched', 'problem'],
+  ['scratched initials', 'problem'],
+  ['bent flan', 'problem'],
+  ['cracked flan', 'problem'],
+  ["pierced at 12 o'clock", 'problem'],
+  ['cleaned, no scratches', 'problem'],
+  ['hardly cleaned', 'asked'],
+  ['not badly scratched', 'asked'],
+  ['no serious scratches', 'asked'],
+  ['no longer corroded', 'asked'],
+  ['no patina and cleaned', 'asked'],
+  ['kaum gereinigt', 'asked'],
+  ['pas trop rayée', 'asked'],
+  ['horseman mounted', 'asked'],
+  ['mullet pierced', 'asked'],
+  ['initials', 'asked'],
+] as const)('%s: %s', ([said, what]) => {
+  const outcome = parseGrade(`VF, ${said}`);
+  expect(outcome.ok ? outcome.value.problem !== undefined && 'problem' : 'asked').toBe(what);
+});
+
 test('choice and gem before a number say nothing more than the number', () => {
   expect(gradeOf('Choice AU-58')).toMatchObject({ low: 58, high: 58 });
   expect(gradeOf('Superb Gem MS-67')).toMatchObject({ low: 67, high: 67 });

@@ -129,6 +129,34 @@ describe('words, qualifiers, faces and betweens', () => {
     expect(gradeOf(write)).toMatchObject({ low, high, scale: 'numeric' });
   });
 
+  // Denmark, Norway and Sweden grade in figures, as do others that count from the best; common practice.
+  test.for('0, 01, 1+, 1/1+, 1-2, 1, 2, 3, 1?, 1-, 0/01, 01/0, 2+, 1+/01'.split(', '))(
+    '%s names no scale and asks',
+    (text) => {
+      expect(problemOf(text)).toContain('grade-scale: nordic');
+      expect(problemOf(text, 'uk')).not.toBe('');
+    },
+  );
+
+  test('figures are read on the scale that is named, and what a question offers is read', () => {
+    expect(gradeOf('1/1+', 'nordic')).toMatchObject({ low: 12, high: 35, words: '1/1+' });
+    expect(gradeOf('1', 'numeric')).toMatchObject({ low: 1, high: 1 });
+    expect(problemOf('1')).toContain('PO-1');
+    expect(gradeOf('PO-1')).toMatchObject({ low: 1, high: 1 });
+    expect(problemOf('3')).toContain('AG-3');
+    for (const text of ['01', '1+']) expect(problemOf(text, 'numeric')).not.toBe('');
+    for (const text of ['I/II', 'II-III', 'III']) expect(problemOf(text)).not.toBe('');
+  });
+
+  // "Mint State" is American, "as struck" British and said of ancient coins too. Common practice.
+  test('words of one scale are not put on another', () => {
+    expect(gradeOf('Mint State').scale).toBe('us');
+    expect(gradeOf('Mint State').words).not.toContain('FDC');
+    expect(problemOf('Mint State', 'uk')).toContain('British');
+    expect(gradeOf('about as struck')).toMatchObject({ scale: 'uk', alsoOn: ['ancient'] });
+    expect(gradeOf('virtually as struck', 'uk').words).toBe('near Unc');
+  });
+
   test('what stands beside a grade is read', () => {
     expect(gradeOf('MS-64 RB')).toMatchObject({ low: 64, colour: 'red and brown' });
     expect(gradeOf('PR-65 DCAM')).toMatchObject({ low: 65, proof: true, remarks: ['DCAM'] });

@@ -56,8 +56,8 @@ export const UK: Scale = {
     {
       word: 'Unc',
       upTo: 'gem Unc',
-      means: 'Uncirculated',
-      names: ['unc', 'uncirculated'],
+      means: 'Uncirculated, as struck',
+      names: ['unc', 'uncirculated', 'asstruck', 'asmade'],
       mappings: [
         ['british', 62, 63],
         ['french', 65, 70],
@@ -88,7 +88,7 @@ export const UK: Scale = {
     {
       word: 'FDC',
       means: 'Fleur de coin',
-      names: ['fdc', 'fleurdecoin', 'mintstate'],
+      names: ['fdc', 'fleurdecoin'],
       mappings: [
         ['british', 70, 70],
         ['memory', 65, 70],

@@ -1,0 +1,143 @@
+import { isFault, namesFault } from './faults.ts';
+
+/*
+ * What is said not to be there, and what is said of the design or of the die. The words are those of lists in English,
+ * German, French, Italian, Spanish, Dutch and the Scandinavian languages; common practice.
+ */
+
+/** Whole words, any of them, as a pattern. */
+function anyOf(...lines: readonly string[]): string {
+  const words = lines.flatMap((line) => line.split(', ')).toSorted((a, b) => b.length - a.length);
+  return `(?<![\\p{L}-])(?:${words.join('|')})(?![\\p{L}])`;
+}
+
+/** Words that deny what follows them. */
+const DENIAL = new RegExp(
+  anyOf(
+    'no, not, never, without, neither, nor, lacking, lacks, lack of, free of, free from, absence of, nil, zero',
+    'ohne, kein, keine, keinen, keinerlei, nicht, nie, niemals, weder, frei von, sans, aucun, aucune, jamais, ni, non, pas',
+    "exempte? de, exempte? d', dépourvue? de, point de, senza, mai, né, nessun, nessuno, nessuna, privo di, priva di, esente da",
+    'sin, ningún, ningun, ninguna, nunca, jamás, libre de, exent[ao] de, zonder, geen, niet, nooit, vrij van, ingen, inga, inte, ej, utan, uden, ikke',
+  ),
+  'iu',
+);
+/** Behind what it denies: `corrosion: none`. */
+const DENIED_LAST = new RegExp(
+  `[:=]?\\s*${anyOf('none, nil, no, keine?, nein, aucune?, non, nessuna?, ninguna?, geen, nee, ingen')}$`,
+  'iu',
+);
+/** Dutch and German `noch … noch`, after a first denial. */
+const NEITHER = /(?:weder|niet|geen|noch)\s.*?(?<!\p{L})noch(?!\p{L})/iu;
+
+/** What takes a denial back: `no doubt cleaned`, `not only cleaned`. */
+const AFFIRMED = new RegExp(
+  anyOf(
+    'no doubt, without a doubt, without doubt, without question, no question, not only, not just, not merely, nothing but, not without',
+    'ohne zweifel, nicht nur, nicht ohne, nichts als, sans doute, non seulement, pas seulement, pas sans, rien que, senza dubbio, non solo, sin duda, no sólo, no solo',
+    'zonder twijfel, niet alleen, niet zonder',
+  ),
+  'giu',
+);
+
+/** Half a denial: `hardly cleaned`, `no serious scratches`, `no longer corroded`. What it leaves is asked. */
+const NO =
+  'no|not|without|ohne|kein\\p{L}*|nicht|sans|aucune?|pas|non|senza|nessun[oa]?|sin|ningun[ao]?|geen|niet|zonder';
+const VERY = [
+  'fully, badly, heavily, very, too, much, completely, seriously, entirely, totally, really, overly, obviously, recently, longer',
+  'serious, major, heavy, deep, bad, significant, obvious, visible, noticeable, real, great, big, large, other, further, more, many',
+  'sehr, ganz, stark, zu, mehr, vollständig, grob\\p{L}*, größer\\p{L}*, stark\\p{L}*, tief\\p{L}*, trop, très, entièrement, gross?e?s?, autres?, graves?',
+  'molto, troppo, gravi, altri, altre, muy, demasiado, del todo, grandes?, otros, otras, erg, helemaal, grote, zware, andere, più, meer',
+];
+const HARDLY = anyOf(
+  'hardly, barely, scarcely, almost no, almost never, nearly no, virtually no, practically no, kaum, à peine, appena, apenas, nauwelijks, ya no',
+);
+const HALF = new RegExp(`${HARDLY}|(?<![\\p{L}-])(?:${NO}) ${anyOf(...VERY).replace('(?<![\\p{L}-])', '')}`, 'iu');
+
+/** What ends a denial. */
+const BUT = new RegExp(
+  `,? ${anyOf('but, though, although, yet, except, aber, jedoch, sondern, mais, ma, pero, sino, maar')} `,
+  'iu',
+);
+const AND = new RegExp(` ${anyOf('and, &, und, et, e, ed, y, en, och, og')} `, 'iu');
+/** The endings of what was done to a piece, which "and" may set beside a denial instead of under it. */
+const DONE = /(?:ed|bent|t|te[rsn]?|ée?s?|at[oaie]|ad[oa]s?)$/iu;
+
+/** What was so when it left the mint. */
+const AS_MADE = /^.*(?<!\p{L})as (?:struck|made)(?!\p{L})/iu;
+const FACE = '(?: (?:obverse|reverse|obv\\.?|rev\\.?|upper|lower))?';
+const OF_A_DIE = [
+  new RegExp(`[\\p{L}-]+${FACE} (?:dies?|punch|punches|puncheons?|hubs?|stempel|conio|coni|cuños?)(?![\\p{L}])`, 'giu'),
+  /(?<!\p{L})die (?:crack|rust|flaw|break|polish|clash|chip|damage|wear)\p{L}*/giu,
+  /\p{L}+ (?:de|du|di|del) (?:coin|conio|cuño)(?!\p{L})/giu,
+  /(?<!\p{L})(?:coin|conio|cuño) (?:cassé|rouillé|fendu|rotto|roto)(?!\p{L})/giu,
+  /(?<!\p{L})engraved by(?!\p{L})|(?<!\p{L})(?:gravé|inciso|grabado) (?:par|da|por)(?!\p{L})/giu,
+];
+
+/** Words of damage that describe a design, and the parts of designs they describe. */
+const IMAGES = [
+  'sceptre, scepter, cross, crosses, mullet, mullets, cinquefoil, quatrefoil, trefoil, rosette, star, stars, rose, sun, crescent, pellet, annulet, lis',
+  'sword, spear, lance, arrow, column, pillar, mast, oar, branch, tree, tower, bridge, wheel, chain, arm, knee, leg, staff, bow, anchor, key, trident',
+  'crook, crosier, crozier, thunderbolt, prow, ornaments?, annulets, tressure, lozenge, saltire, quatrefoils, tail, feather, plume, ribbon',
+].join(', ');
+const OF_THE_DESIGN = [
+  ['bent, broken, pierced, holed, cracked, plugged, looped', IMAGES],
+  [
+    'mounted',
+    'horseman, horsemen, knight, king, emperor, rider, warrior, archer, figure, soldier, hunter, cavalryman, st george, saint george',
+  ],
+  ['spotted', 'lion, leopard, bull, dog, deer, horse'],
+  ['broken, clipped', 'letters?, serifs?, numerals?, digits?'],
+  ['burning', 'altar, torch, city'],
+].map(([said = '', of = '']) => [anyOf(said), anyOf(of).replace('(?<![\\p{L}-])', '')] as const);
+const BEFORE_IMAGE = OF_THE_DESIGN.map(([said, of]) => new RegExp(`${said} ${of}`, 'giu'));
+const AFTER_IMAGE = new RegExp(
+  `${anyOf(IMAGES, 'horseman, knight, rider, king')} ${anyOf('bent, broken, pierced, holed, mounted')}`,
+  'iu',
+);
+/** `broken A in legend`, `clipped Z`: a letter of the legend, in capitals. */
+const LETTER = /(?<!\p{L})(?:[Bb]roken|[Cc]lipped|[Cc]racked|[Bb]ent|[Pp]ierced) \p{Lu}(?![\p{L}])/gu;
+
+/** `corrosion-free`, `kratzerfrei`, `non-porous`, `ungereinigt`: a fault denied within a word. */
+const WITHIN =
+  /(?<![\p{L}-])(?:(?<denied>\p{L}+?)s?[- ]?(?:free|frei|vrij)|(?:un|on|in|non-?)(?<base>\p{L}{4,}))(?![\p{L}-])/giu;
+
+export interface WithoutDenied {
+  /** What is left when all that is denied, or of the design or the die, is taken out. */
+  readonly left: string;
+  /** Whether it is clear what is denied. */
+  readonly isClear: boolean;
+  /** Whether anything was taken out. */
+  readonly isDenied: boolean;
+}
+
+/** Takes out of a phrase what it says is not there, and what it says of the design or of the die. */
+export function withoutDenied(words: string): WithoutDenied {
+  const plain = words.normalize('NFC');
+  const made = [AS_MADE, ...OF_A_DIE, ...BEFORE_IMAGE, LETTER].reduce(
+    (text, pattern) => text.replace(pattern, '…'),
+    plain,
+  );
+  const within = made.replace(WITHIN, (word: string, denied = '', base = '') =>
+    [denied, base].some((part: string) => isFault(part.toLowerCase())) || /^uncirculated$/iu.test(word) ? '…' : word,
+  );
+  const text = within.replace(AFFIRMED, '');
+  const unclear = { left: plain, isClear: false, isDenied: true };
+  if (AFTER_IMAGE.test(text) || (HALF.test(text) && namesFault(text))) return unclear;
+  const clauses = text.split(BUT);
+  const kept = clauses.map(withoutDenial);
+  if (kept.includes(undefined)) return unclear;
+  const isDenied = within !== plain || kept.some((clause, at) => clause !== clauses[at]);
+  return { left: kept.join(' '), isClear: true, isDenied };
+}
+
+/** A clause without what it denies; undefined when "and" may set a fault beside the denial or under it. */
+function withoutDenial(clause: string): string | undefined {
+  if (DENIED_LAST.test(clause)) return '';
+  const first = NEITHER.exec(clause) ?? DENIAL.exec(clause);
+  if (first === null) return clause;
+  const [, ...beside] = clause.slice(first.index + first[0].length).split(AND);
+  const words = beside.flatMap((part) => part.split(' ').slice(0, 2)).map((word) => word.toLowerCase());
+  if (words.some((word) => isFault(word) && DONE.test(word)) && !/^(?:neither|weder)/iu.test(first[0]))
+    return undefined;
+  return clause.slice(0, first.index);
+}
