@@ -141,7 +141,8 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
   eras: {
     title: line('Title', 'What the scheme is called.'),
     source: line('Source', 'Who divides time this way, and where it is printed.', { control: 'text' }),
-    region: line('Region', 'Where the scheme holds.'),
+    region: line('Region', 'Where the scheme holds, in the words of its authors.'),
+    'applies-to': several('Applies to', 'The areas and mints it speaks of, by mint or by find; empty: every piece.', { example: '[England, Wales]' }),
     ends: choice('Ends', 'inclusive: 1066 belongs to one period; shared: it ends one and begins the next.', ['inclusive', 'shared']),
     gaps: choice('Gaps', 'yes when the scheme itself has periods that overlap or years between them.', YES_NO),
     periods: rows('Periods', 'Oldest first.', {
@@ -186,6 +187,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     'title-card': line('Title card', 'What else the title card says, a line each: the class, the entry number, the year. Never your name.', { control: 'lines', example: '[Class 2]' }),
     'keeper-shown': choice('Your name', 'Whether it is shown with your public name.', YES_NO),
     'on-show': choice('On the first page', 'yes for the exhibit that the first page shows.', YES_NO),
+    holder: line('Holder', 'What the pieces lie in: 2x2, capsule 40 mm, slab 60 x 86 x 7 mm, ticket 38 mm, pocket 50 x 50 mm; empty: they lie bare.'),
     label: parts('Labels', 'How every label is made.', {
       width: line('Width', '90 mm', { reads: 'length' }),
       text: line('Letters', 'The size of the letters: 18 pt.'),
