@@ -9,8 +9,8 @@ import { checkFormerly, checkImages, checkLinks, checkLists, checkNumbers } from
 import { checkPrivate } from './ledger-and-guide.ts';
 import { checkLife } from './life.ts';
 import { checkNames } from './rules/names.ts';
-import type { Place, Rule } from './rules/place.ts';
-import { placesIn } from './rules/place.ts';
+import type { Place, Rule } from './rules/rule.ts';
+import { placesIn } from './rules/rule.ts';
 import { checkTypes } from './rules/types.ts';
 
 /**

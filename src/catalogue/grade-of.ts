@@ -1,3 +1,4 @@
+import { SCALE_IDS } from '../core/grade/grade.ts';
 import type { Grade } from '../core/grade/grade.ts';
 import { parseGrade } from '../core/grade/parse-grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
@@ -11,7 +12,7 @@ export function gradeOf(fields: PieceFields): Outcome<Grade> | null {
   if (fields.grade === undefined) return null;
   if (scale !== undefined && !isScaleId(scale))
     return refuse(
-      `There is no grade scale called "${scale}". Write uk, us, numeric, de, fr, it, es, nl, nordic or ancient.`,
+      `There is no grade scale called "${scale}". Write ${SCALE_IDS.slice(0, -1).join(', ')} or ${SCALE_IDS.at(-1) ?? ''}.`,
     );
   return parseGrade(fields.grade, {
     ...(scale === undefined ? {} : { scale }),

@@ -5,7 +5,7 @@ import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts'
 import { linkRecords } from '../catalogue/link.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
-import { namedByHiddenOnly } from '../privacy/only-hidden.ts';
+import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
 import { unreadSheets } from '../privacy/private-files.ts';
 import { inheritFacts } from '../catalogue/types/inherit-facts.ts';
 import { typeRemarks } from '../catalogue/types/remarks.ts';

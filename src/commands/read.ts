@@ -5,7 +5,7 @@ import { refuse } from '../core/outcome.ts';
 import { consult, NOTHING } from './read/consulted.ts';
 import { help } from './read/help.ts';
 import type { Answer, Beside, Kind } from './read/kind.ts';
-import { kinds } from './read/kinds.ts';
+import { kinds } from './read/all-kinds.ts';
 
 const OPTIONS = {
   json: { type: 'boolean' },

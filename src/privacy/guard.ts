@@ -6,6 +6,7 @@ import { sumsFor, sumsIn } from './sums.ts';
 import type { SumSearch } from './sums.ts';
 import { privateSums, privateValues } from './private-values.ts';
 import type { PublicRecords } from './public-words.ts';
+import type { Records } from '../catalogue/records.ts';
 
 /** Everything private in a cabinet, ready to be looked for in texts. */
 export type PrivateGuard = { readonly values: PrivateSearch; readonly sums: SumSearch };
@@ -48,4 +49,12 @@ export function guarded(letters: string, { values, sums }: PrivateGuard): readon
 function hintOf(value: string): string {
   const ends = value.length < 8 ? `${value.slice(0, 1)}…` : `${value.slice(0, 1)}…${value.slice(-1)}`;
   return `${ends.replace(/\d/g, '·')} (${value.length} signs)`;
+}
+
+/** A site that was held against nothing, as on a machine that private/ never reaches, is not said to be without its secrets. */
+export function inspectedWith(folder: CabinetFolder, records: Records): string {
+  const { values, sums } = guardOf(folder, records);
+  return values.byWord.size + values.wordless.length + sums.size > 0
+    ? 'every byte inspected, nothing private in it'
+    : 'every byte inspected, but private/ holds nothing to look for in it';
 }

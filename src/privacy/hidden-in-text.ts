@@ -1,10 +1,9 @@
-import type { Rule } from '../catalogue/rules/place.ts';
+import type { Rule } from '../catalogue/rules/rule.ts';
 import { lettersOf, readMarkdown, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
-import { textsIn } from '../catalogue/rules/texts-in.ts';
 
 /** Fields that are published nowhere, or of which another rule tells. */
 const LEFT = new Set(['as-written', 'publish', 'formerly', 'piece']);
@@ -71,3 +70,16 @@ export const checkPaths: Rule = (records, place) =>
       return what === null ? [] : [problem('path-in-text', place(file, [], line), what)];
     }),
   ]);
+
+/** A text in the fields of a file, and the way to it. */
+export type Text = { readonly path: readonly (string | number)[]; readonly text: string };
+
+/** Every text in the fields of a file, but for those of some fields. */
+export function textsIn(held: unknown, path: Text['path'], left: ReadonlySet<string>): readonly Text[] {
+  if (typeof held === 'string') return [{ path, text: held }];
+  if (Array.isArray(held)) return held.flatMap((one, index) => textsIn(one, [...path, index], left));
+  if (typeof held !== 'object' || held === null) return [];
+  return Object.entries(held)
+    .filter(([field]) => !left.has(field))
+    .flatMap(([field, one]) => textsIn(one, [...path, field], left));
+}

@@ -5,7 +5,7 @@
  *   cabinet before a build (`private-in-text.ts`) and in every published byte after it (`inspect-built.ts`).
  * - A piece with `publish: no` leaves no trace, an unlisted one appears on its own page alone (`hidden-pieces.ts`,
  *   `hidden-in-text.ts`).
- * - No public text names a place so exactly that one can go there (`exact-spots.ts`, `exact-locations.ts`), nor a folder of the
+ * - No public text names a place so exactly that one can go there (`exact-spots.ts`, `exact-in-text.ts`), nor a folder of the
  *   keeper's machine (`machine-paths.ts`).
  * - A published picture carries pixels and nothing else (`picture-segments.ts`).
  * - What was asked once is answered in `private/not-secret.csv` (`not-secret.ts`); a table of another name is told of
@@ -17,7 +17,7 @@
  * the two. What is found is told by its place and never repeated: what a command prints ends in forums and logs.
  */
 import type { PrivacyRules } from '../catalogue/check-records.ts';
-import { checkAsWritten, checkExactLocations } from './exact-locations.ts';
+import { checkAsWritten, checkExactLocations } from './exact-in-text.ts';
 import { checkTracked } from './git.ts';
 import { checkHidden, checkPaths } from './hidden-in-text.ts';
 import { checkPrivateFiles } from './private-files.ts';

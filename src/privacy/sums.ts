@@ -1,6 +1,6 @@
 import { placesOf } from '../core/money/currencies.ts';
 import { parseMoney, type Money } from '../core/money/money.ts';
-import { currencyOf } from './currencies.ts';
+import { currencyOf } from './currency-signs.ts';
 import { spelledNumbers } from './spelled-numbers.ts';
 
 /** A sum of the ledger that must be found in nothing published. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { placesIn } from '../../src/catalogue/rules/place.ts';
+import { placesIn } from '../../src/catalogue/rules/rule.ts';
 import { checkTypes } from '../../src/catalogue/rules/types.ts';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
 import { readFolder } from '../../src/catalogue/files.ts';

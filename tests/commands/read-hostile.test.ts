@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { consult } from '../../src/commands/read/consulted.ts';
-import { kinds } from '../../src/commands/read/kinds.ts';
+import { kinds } from '../../src/commands/read/all-kinds.ts';
 import { tries } from '../tries.ts';
 
 /*

@@ -3,7 +3,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { consult } from '../../src/commands/read/consulted.ts';
-import { kinds } from '../../src/commands/read/kinds.ts';
+import { kinds } from '../../src/commands/read/all-kinds.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/read.ts', import.meta.url));
 const MARKED = 'tests/cabinets/marked';

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { kinds } from '../../src/commands/read/kinds.ts';
+import { kinds } from '../../src/commands/read/all-kinds.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/read.ts', import.meta.url));
 

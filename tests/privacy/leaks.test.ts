@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { guardOf, guarded } from '../../src/privacy/guard.ts';
 import { lettersOf } from '../../src/privacy/letters.ts';
-import { namedByHiddenOnly } from '../../src/privacy/only-hidden.ts';
+import { namedByHiddenOnly } from '../../src/privacy/hidden-pieces.ts';
 import { lacksIn, loadsFrom } from '../../src/privacy/page-policy.ts';
 import { checkPrivateFiles, unreadSheets } from '../../src/privacy/private-files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';

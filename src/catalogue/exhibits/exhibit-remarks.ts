@@ -6,7 +6,7 @@ import type { Catalogue } from '../catalogue.ts';
 import type { CabinetFolder } from '../files.ts';
 import { linkRecords } from '../link.ts';
 import type { Records } from '../records.ts';
-import { placesIn } from '../rules/place.ts';
+import { placesIn } from '../rules/rule.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
 import { readExhibit } from './exhibit-texts.ts';
 import { styleOf } from './label-style.ts';

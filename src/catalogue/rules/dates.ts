@@ -1,5 +1,5 @@
 import { yearsOf } from '../../core/dating/interval.ts';
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 import { problem } from '../problem.ts';
 import type { Filed, Records } from '../records.ts';
 import { isBlank } from '../schema/fields.ts';

@@ -7,7 +7,7 @@ import { gradeOf } from '../grade-of.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { citedWorks } from '../types/cited-works.ts';
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 
 /** What is said of the faces agrees with how many there are and with the photographs beside the file. */
 export const checkFaces: Rule = (records, place) =>

@@ -11,7 +11,7 @@ import { readTypes, typeNamed } from '../types/types-of.ts';
 import { nearestName } from '../nearest.ts';
 import { nameOf } from './names.ts';
 import type { Records } from '../records.ts';
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 import { wordsOf } from './set-words.ts';
 
 /** A set's rule names what has a file, yields places that something can fill, and aims at a grade that is one. */

@@ -1,4 +1,4 @@
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
 import type { Records } from '../records.ts';

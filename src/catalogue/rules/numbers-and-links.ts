@@ -1,7 +1,7 @@
 import { yearsOf } from '../../core/dating/interval.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 
 /** An inventory number belongs to one piece. */
 export const checkNumbers: Rule = (records, place) => {

@@ -1,4 +1,4 @@
-import type { Rule } from './place.ts';
+import type { Rule } from './rule.ts';
 import { nearestName } from '../nearest.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
@@ -7,7 +7,7 @@ import type { SeriesTable } from '../types/series-tables.ts';
 import type { TypeSeries } from '../types/series.ts';
 import { factColumn, FACT_COLUMNS } from '../types/type-facts.ts';
 import { readTypes, typeNamed } from '../types/types-of.ts';
-import type { Place } from './place.ts';
+import type { Place } from './rule.ts';
 import { nameOf } from './names.ts';
 
 /** Every table of a series can be read, names what is there, and has columns that something reads. */

@@ -6,8 +6,11 @@ import { idOf, LISTED, namesIn, newName, reignFrom } from './names.ts';
 import type { Listed } from './names.ts';
 import type { Answers, NewFile } from './new-piece.ts';
 import { nextNumber } from './new-piece.ts';
-import { privateAnswer } from './private-answer.ts';
 import { KINDS, QUESTIONS, readAloud } from './questions.ts';
+import { readLedger } from '../../import/cells/ledger-cell.ts';
+import { isLedgerField } from '../../import/columns/targets.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
 
 type Asked = {
   /** What flags have said already; it is not asked again. */
@@ -163,4 +166,15 @@ async function about(listed: Listed): Promise<Readonly<Record<string, string | r
 
 function partsOf(answer: string, isList: true | undefined): readonly string[] {
   return isList === true ? answer.split(/\s*[,;]\s*/).filter((part) => part !== '') : [answer];
+}
+
+/** A private answer as it will be in the ledger, read as import reads a cell: `28/11/2026`, and `240` in the cabinet's currency. */
+export function privateAnswer(column: string, answer: string, currency: string | undefined): Outcome<string> {
+  if (!isLedgerField(column)) return good(answer);
+  const settings = currency === undefined ? {} : { currency };
+  const said = readLedger({ text: answer, settings }, column, column, undefined);
+  const unread = said.find(({ kind }) => kind === 'unread');
+  if (unread?.kind === 'unread') return refuse(unread.because.replace(/Say in the mapping [^.]*?, or write/, 'Write'));
+  const [first] = said;
+  return good(first?.kind === 'ledger' ? first.text : answer);
 }

@@ -4,7 +4,7 @@ import { formatLength } from '../../core/measures/parse-length.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good } from '../../core/outcome.ts';
 import type { Consulted } from '../read/consulted.ts';
-import { kinds } from '../read/kinds.ts';
+import { kinds } from '../read/all-kinds.ts';
 
 /** Something a piece may have: its flag, which is its field unless `field` says another, and how it is asked for. */
 export type Question = {

@@ -8,8 +8,7 @@ import { makeHallCopy } from '../../publish/offline-copy/make-offline-copy.ts';
 import { FRONT } from '../../publish/offline-copy/places.ts';
 import type { BuildRequest } from './build-site.ts';
 import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
-import { aloneIn, putFolder } from './put-folder.ts';
-import { MARKS, refuseFolder } from './refuse-folder.ts';
+import { aloneIn, putFolder, MARKS, refuseFolder } from './put-folder.ts';
 
 export type OfflineCopyRequest = Omit<BuildRequest, 'out'> & {
   /** The id of the exhibit that is shown first. */

@@ -11,8 +11,7 @@ import { good, refuse } from '../../core/outcome.ts';
 import type { MeantCabinet } from './command-line.ts';
 import type { MadeSite } from './make-site.ts';
 import { counted, makeSite, putText, shownFolder, today } from './make-site.ts';
-import { aloneIn, putFolder } from './put-folder.ts';
-import { refuseFolder } from './refuse-folder.ts';
+import { aloneIn, putFolder, refuseFolder } from './put-folder.ts';
 
 export type BuildRequest = {
   readonly cabinet: MeantCabinet;

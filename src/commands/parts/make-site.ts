@@ -21,7 +21,7 @@ import { inspectBuilt } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
-import { inspectedWith } from './inspected-with.ts';
+import { inspectedWith } from '../../privacy/guard.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */

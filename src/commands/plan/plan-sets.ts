@@ -16,6 +16,7 @@ import { setPieceOf } from '../../publish/set-piece.ts';
 import { setStates } from '../../publish/set-states.ts';
 import type { ReadGuide } from './read-guide.ts';
 import type { PlanRequest } from './read-plan-request.ts';
+import type { Problem } from '../../catalogue/problem.ts';
 
 export type SetsPlan = {
   readonly request: PlanRequest;
@@ -104,4 +105,12 @@ function keyOf({ id }: Pick<SetState, 'id'>, place: string): string {
 function everyPiece(catalogue: Catalogue): readonly PublicPiece[] {
   const pieces = catalogue.pieces.map((piece) => ({ ...piece, fields: { ...piece.fields, publish: 'yes' as const } }));
   return publicPieces({ ...catalogue, pieces });
+}
+
+/**
+ * Whether a problem of the cabinet may change a plan. A missing photograph or a slip in an exhibit does not; a piece, a rule or
+ * a price that cannot be read does.
+ */
+export function concernsPlan({ kind, file }: Problem): boolean {
+  return !/^(photograph|picture)-/.test(kind) && !/^(exhibits|eras|works)\/|^private\/ledger\.csv$/.test(file);
 }

@@ -1,5 +1,5 @@
 import type { Kind } from './kind.ts';
-import { kinds } from './kinds.ts';
+import { kinds } from './all-kinds.ts';
 
 const USAGE = `npm run read -- KIND "TEXT"      how a text is understood, in a sentence
       --json                     the same for a program

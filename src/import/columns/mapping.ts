@@ -92,3 +92,8 @@ export const EMPTY_MAPPING: Mapping = {
   blanks: {},
   columns: [],
 };
+
+/** The headings of one field: by language, and those that are the same in all. Accents, capitals and stops do not matter. */
+export type Headings = { readonly to: string; readonly any?: readonly string[] } & {
+  readonly [language in Language]?: readonly string[];
+};

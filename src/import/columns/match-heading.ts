@@ -1,10 +1,9 @@
-import type { Language } from './mapping.ts';
+import type { Language, Headings } from './mapping.ts';
 import { LANGUAGES } from './mapping.ts';
 import { DOUBTFUL } from './headings/doubtful.ts';
 import { IDENTITY } from './headings/identity.ts';
 import { MEASURES } from './headings/measures.ts';
 import { PRIVATE, PRIVATE_WORDS } from './headings/private.ts';
-import type { Headings } from './headings/vocabulary.ts';
 import { isLedgerField } from './targets.ts';
 import type { LedgerField } from './targets.ts';
 

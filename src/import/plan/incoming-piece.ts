@@ -6,7 +6,7 @@ import type { UnreadCell } from './draft.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
 import { WITHHELD } from '../../privacy/private-values.ts';
 import { ledgerCells, isLedgerColumn } from './ledger-cells.ts';
-import { numberOf } from './identify.ts';
+import { numberOf } from './which-piece.ts';
 
 /** A piece as its row wishes it: facts by path, what could not be read among them as it was written, and its ledger cells. */
 export type IncomingPiece = {

@@ -6,7 +6,7 @@ import { oddMeasures } from '../../catalogue/odd-measures.ts';
 import type { Records } from '../../catalogue/records.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { Written } from '../../catalogue/yaml.ts';
-import type { PlacedPiece } from './place-piece.ts';
+import type { PlacedPiece } from './piece-to-write.ts';
 
 /** A sentence for each weight and diameter of new and changed pieces that can hardly be right; they are written all the same. */
 export function oddCells(

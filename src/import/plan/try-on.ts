@@ -1,14 +1,14 @@
 import { checkRecords } from '../../catalogue/check-records.ts';
-import type { Place } from '../../catalogue/rules/place.ts';
+import type { Place } from '../../catalogue/rules/rule.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { checkExactLocations } from '../../privacy/exact-locations.ts';
+import { checkExactLocations } from '../../privacy/exact-in-text.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { exposedIn } from '../../privacy/private-in-text.ts';
 import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { NewFile } from '../names/new-list-file.ts';
-import type { PlacedPiece } from './place-piece.ts';
+import type { PlacedPiece } from './piece-to-write.ts';
 
 /** What `check` would say of a fact; `secret` where it tells what a private column keeps. */
 export type Refused = {

@@ -5,6 +5,8 @@ import { readWorkbookFile } from './read-workbook-file.ts';
 import type { SheetFile } from './sheet.ts';
 import { decodeText } from './text/decode-text.ts';
 import { readText } from './text/read-text.ts';
+import { basename } from 'node:path';
+import { readUpTo } from '../../catalogue/files.ts';
 
 /** What a keeper may settle where a file leaves a doubt. */
 export type SheetChoices = {
@@ -40,4 +42,14 @@ export async function readSheets(
     reading: { kind: 'text', encoding, separator: read.value.separator, doubts },
     sheets: [read.value.sheet],
   });
+}
+
+/** Reads a sheet file from the disk; one that is too large is told of before a byte of it is read. */
+export async function readSheetsFrom(path: string, choices: SheetChoices = {}): Promise<Outcome<SheetFile>> {
+  const found = await readUpTo(path, LIMITS.fileBytes);
+  const name = basename(path);
+  if (found === 'missing') return refuse(`There is no file ${path}. Name the spreadsheet to import.`);
+  if (found === 'folder') return refuse(`${path} is a folder. Name the spreadsheet in it.`);
+  if ('tooLarge' in found) return refuse(tooManyBytes(name, found.tooLarge));
+  return readSheets(found.bytes, name, choices);
 }

@@ -8,9 +8,7 @@ import { reachFromExhibit } from './reach.ts';
 import { readMe } from './read-me.ts';
 import type { ShownInHall } from './read-me.ts';
 import type { Use } from './rewrite-page.ts';
-import { rewritePage } from './rewrite-page.ts';
-import { rewriteRecords } from './rewrite-records.ts';
-import { rewriteStyle } from './rewrite-style.ts';
+import { rewritePage, rewriteStyle, rewriteRecords } from './rewrite-page.ts';
 
 /** How much a hall copy holds. */
 export type HallCopy = { readonly pages: number; readonly bytes: number };

@@ -70,3 +70,32 @@ function walk(node: Node, visit: (element: Element) => void): void {
   if ('childNodes' in node) for (const child of node.childNodes) walk(child, visit);
   if ('content' in node) walk(node.content, visit);
 }
+
+const ADDRESS = /url\((["']?)([^"')]+)\1\)/g;
+
+/**
+ * A style sheet with its fonts inside it and every other address as `readdress` says. Some browsers take a font that lies
+ * in another folder for a stranger's. `fontAt` gives the bytes of a font in base64, null for what is none.
+ */
+export async function rewriteStyle(
+  style: string,
+  readdress: (address: string) => string,
+  fontAt: (address: string) => Promise<string | null>,
+): Promise<string> {
+  const fonts = new Map<string, string | null>();
+  for (const [, , address = ''] of style.matchAll(ADDRESS)) fonts.set(address, await fontAt(address));
+  return style.replace(ADDRESS, (_, __, address: string) => {
+    const font = fonts.get(address) ?? null;
+    return font === null ? `url("${readdress(address)}")` : `url(data:font/woff2;base64,${font})`;
+  });
+}
+
+/** What JSON holds, with every text that is an address under the base rewritten. */
+export function rewriteRecords(held: unknown, base: string, readdress: (address: string) => string): unknown {
+  if (typeof held === 'string') return held.startsWith(base) ? readdress(held) : held;
+  if (Array.isArray(held)) return held.map((one) => rewriteRecords(one, base, readdress));
+  if (typeof held !== 'object' || held === null) return held;
+  return Object.fromEntries(
+    Object.entries(held).map(([name, value]) => [name, rewriteRecords(value, base, readdress)]),
+  );
+}

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { LIMITS } from '../../../src/import/sheets/limits.ts';
-import { readSheetsFrom } from '../../../src/import/sheets/read-sheets-from.ts';
+import { readSheetsFrom } from '../../../src/import/sheets/read-sheets.ts';
 import { readPart } from '../../../src/import/sheets/package/read-part.ts';
 import { openZip, unpack } from '../../../src/import/sheets/package/zip.ts';
 import { odsOf, workbookOf, zipOf } from './make-workbook.ts';

@@ -1,4 +1,4 @@
-import type { Headings } from './vocabulary.ts';
+import type { Headings } from '../mapping.ts';
 
 /** Headings that mean one thing to one collector and another to the next; `to` names the doubt. */
 export const DOUBTFUL: readonly Headings[] = [

@@ -1,4 +1,4 @@
-import type { Headings } from './vocabulary.ts';
+import type { Headings } from '../mapping.ts';
 
 /** Headings of what a piece is: number, kind, ruler, mint, denomination, date, references. */
 export const IDENTITY: readonly Headings[] = [

@@ -1,4 +1,4 @@
-import type { Headings } from './vocabulary.ts';
+import type { Headings } from '../mapping.ts';
 
 /** Headings of what can be measured and seen: metal, weight, size, axis, grade, the faces. */
 export const MEASURES: readonly Headings[] = [

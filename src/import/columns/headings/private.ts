@@ -1,4 +1,4 @@
-import type { Headings } from './vocabulary.ts';
+import type { Headings } from '../mapping.ts';
 
 /** Headings of what never leaves, by the columns of the ledger. */
 export const PRIVATE: readonly Headings[] = [

@@ -6,7 +6,7 @@ const { field } = pieceWords;
 
 /** The rows whose facts may follow from the type, by the field each tells. */
 const FIELDS: Readonly<Record<string, string>> = {
-  [field.ruler]: 'ruler', [field.struckFor]: 'struck-for', [field.issuer]: 'issuer', [field.mint]: 'mint',
+  [field.kind]: 'kind', [field.ruler]: 'ruler', [field.struckFor]: 'struck-for', [field.issuer]: 'issuer', [field.mint]: 'mint',
   [field.denomination]: 'denomination', [field.date]: 'date', [field.made]: 'made', [field.shape]: 'shape',
   [field.metal]: 'metal', [field.fineness]: 'fineness',
 }; // prettier-ignore

@@ -1,14 +1,13 @@
-import type { Rule } from '../catalogue/rules/place.ts';
+import type { Rule } from '../catalogue/rules/rule.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
-import { filesOf } from './hidden-in-text.ts';
+import { filesOf, textsIn } from './hidden-in-text.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Records } from '../catalogue/records.ts';
-import { placesIn } from '../catalogue/rules/place.ts';
+import { placesIn } from '../catalogue/rules/rule.ts';
 import { exactSpotIn, houseIn } from './exact-spots.ts';
 import { answeredIn, PLACE } from './not-secret.ts';
-import { textsIn } from '../catalogue/rules/texts-in.ts';
 
 /** Fields whose figures are numbers in a list or a book, and no places. */
 const NUMBERED = new Set(['number', 'references', 'dies', 'identifiers', 'address']);

@@ -8,7 +8,7 @@ import { flatFacts, nestedFacts, stepsOf } from '../reimport/flat-facts.ts';
 import type { FlatFacts } from '../reimport/flat-facts.ts';
 import { mergeThreeWays } from '../reimport/three-way.ts';
 import type { Conflict, Preference } from '../reimport/three-way.ts';
-import type { Identity } from './identify.ts';
+import type { Identity } from './which-piece.ts';
 import type { IncomingPiece } from './incoming-piece.ts';
 
 /** What becomes of one row: the file as it will stand, and what else there is to tell. */

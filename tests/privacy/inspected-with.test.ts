@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { readFolder } from '../../../src/catalogue/files.ts';
-import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
-import { inspectedWith } from '../../../src/commands/parts/inspected-with.ts';
+import { readFolder } from '../../src/catalogue/files.ts';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
+import { inspectedWith } from '../../src/privacy/guard.ts';
 
 test.for([
   ['tests/cabinets/marked', 'every byte inspected, nothing private in it'],
