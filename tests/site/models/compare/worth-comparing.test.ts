@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
-import { relatedTo, worthComparing } from '../../../src/site/models/compare/worth-comparing.ts';
-import { wholeCabinet } from '../whole-cabinet.ts';
+import { relatedTo, worthComparing } from '../../../../src/site/models/compare/worth-comparing.ts';
+import { wholeCabinet } from '../../whole-cabinet.ts';
 
 const cabinet = await wholeCabinet('content');
 const ids = (pieces: readonly { id: string }[]): readonly string[] => pieces.map(({ id }) => id);
@@ -30,7 +30,7 @@ describe('what is worth laying side by side', () => {
 describe('what is laid of a piece', async () => {
   // The page's own store of pieces is not there in a test; the cabinet is handed in.
   vi.doMock('astro:content', () => ({}));
-  const { comparedOf } = await import('../../../src/site/models/compare/record-of.ts');
+  const { comparedOf } = await import('../../../../src/site/models/compare/record-of.ts');
 
   // The clock's own arithmetic: twelve hours are 360 degrees.
   test.for([

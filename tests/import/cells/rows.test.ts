@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { readRows } from '../../../src/import/cells/read-rows.ts';
-import { sheetOf } from './sheet-of.ts';
+import { sheetOf } from '../columns/sheet-of.ts';
 
 function rowsBy(mapping: string, headings: readonly string[], rows: readonly (readonly string[])[]) {
   const read = parseMapping(mapping);

@@ -3,7 +3,7 @@ import type { Draft } from '../../../src/import/plan/draft.ts';
 import { matchPattern } from '../../../src/import/columns/pattern.ts';
 import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { readRows } from '../../../src/import/cells/read-rows.ts';
-import { sheetOf } from './sheet-of.ts';
+import { sheetOf } from '../columns/sheet-of.ts';
 
 function draft(reading: string, cell: string, read = '', language = 'en'): Draft {
   const mapping = parseMapping(`language: ${language}\nread: { unnumbered: row${read === '' ? '' : `, ${read}`} }\nalways: { kind: coin }\ncolumns: { C: ${reading} }\n`);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { along, barOf, lanesOf, scaleOver, ticksOf, timeScale } from '../../../src/site/models/charts/time-scale.ts';
+import { along, barOf, lanesOf, scaleOver, ticksOf, timeScale } from '../../../../src/site/models/charts/time-scale.ts';
 
 const span = fc
   .tuple(fc.integer({ min: -3000, max: 2100 }), fc.integer({ min: 0, max: 2500 }))

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import { formatRecords, readRecords } from '../../../src/import/sheets/text/records.ts';
-import { findSeparator, formatSeparator, parseSeparator } from '../../../src/import/sheets/text/separator.ts';
-import { headingsOf, problemOf, readFileOf, readOne, textsOf } from './read-one.ts';
+import { formatRecords, readRecords } from '../../../../src/import/sheets/text/records.ts';
+import { findSeparator, formatSeparator, parseSeparator } from '../../../../src/import/sheets/text/separator.ts';
+import { headingsOf, problemOf, readFileOf, readOne, textsOf } from '../read-one.ts';
 
 test('titles stand aside, headings are found, rows keep the number a spreadsheet gives them', async () => {
   const text = 'My coins;;\r\n\r\nNr.;Text;Preis\r\n0123;"Penny; York";1,38\r\n0124;;2,5\r\n';

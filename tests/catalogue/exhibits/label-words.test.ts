@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
-import type { Cabinet } from '../../../../src/site/cabinet.ts';
-import { labelText } from '../../../../src/catalogue/exhibits/label-text.ts';
-import { wholeCabinet } from '../../whole-cabinet.ts';
+import type { PublicPiece } from '../../../src/publish/public-piece.ts';
+import type { Cabinet } from '../../../src/site/cabinet.ts';
+import { labelText } from '../../../src/catalogue/exhibits/label-text.ts';
+import { wholeCabinet } from '../../site/whole-cabinet.ts';
 
 let cabinet: Cabinet;
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { altOf } from '../../../src/site/models/shared/alt.ts';
-import { faceOf } from '../../../src/site/models/shared/face.ts';
-import { wholeCabinet } from '../whole-cabinet.ts';
+import { altOf } from '../../../../src/site/models/shared/alt.ts';
+import { faceOf } from '../../../../src/site/models/shared/face.ts';
+import { wholeCabinet } from '../../whole-cabinet.ts';
 
 const { pieces } = await wholeCabinet('content');
 const pieceOf = (id: string): (typeof pieces)[number] => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { firstSentence } from '../../../src/site/models/shared/first-sentence.ts';
+import { firstSentence } from '../../../../src/site/models/shared/first-sentence.ts';
 
 // Common practice: a point after an abbreviation or an initial ends no sentence; a closing quotation mark belongs to the sentence before it.
 test.for([

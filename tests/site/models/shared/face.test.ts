@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { FacePictures } from '../../../src/photographs/cache/manifest.ts';
-import { faceOf } from '../../../src/site/models/shared/face.ts';
-import { wholeCabinet } from '../whole-cabinet.ts';
+import type { FacePictures } from '../../../../src/photographs/cache/manifest.ts';
+import { faceOf } from '../../../../src/site/models/shared/face.ts';
+import { wholeCabinet } from '../../whole-cabinet.ts';
 
 const { pieces } = await wholeCabinet('content');
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fittingScale } from '../../../src/site/islands/compare/fitting-scale.ts';
+import { fittingScale } from '../../../../src/site/islands/compare/fitting-scale.ts';
 
 test('a row never takes more than its room, unless it would become too small to see', () => {
   const widths = fc.array(fc.double({ min: 5, max: 120, noNaN: true }), { minLength: 1, maxLength: 12 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { decodeText } from '../../../src/import/sheets/text/decode-text.ts';
-import { decodeAs } from '../../../src/import/sheets/text/encodings.ts';
-import { bytesOf, problemOf, publishedSheet, readFileOf } from './read-one.ts';
+import { decodeText } from '../../../../src/import/sheets/text/decode-text.ts';
+import { decodeAs } from '../../../../src/import/sheets/text/encodings.ts';
+import { bytesOf, problemOf, publishedSheet, readFileOf } from '../read-one.ts';
 
 const FILES = [
   'windows-1250',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { numberScale, shareAlong, widthAlong } from '../../../src/site/models/charts/number-scale.ts';
+import { numberScale, shareAlong, widthAlong } from '../../../../src/site/models/charts/number-scale.ts';
 
 describe('a scale of numbers', () => {
   test('ends and steps are round', () => {

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { linkRecords } from '../../../src/catalogue/link.ts';
-import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
-import { publicPieces } from '../../../src/publish/public-piece.ts';
-import { piecesOfRuler } from '../../../src/site/models/rulers/pieces-of-ruler.ts';
-import { setsOf } from '../../../src/site/models/sets/sets-of.ts';
-import { changed, markedCabinet } from '../../catalogue/small-cabinet.ts';
+import { linkRecords } from '../../../../src/catalogue/link.ts';
+import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
+import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import { piecesOfRuler } from '../../../../src/site/models/rulers/pieces-of-ruler.ts';
+import { setsOf } from '../../../../src/site/models/sets/sets-of.ts';
+import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
 
 const folder = changed(await markedCabinet(), {
   'pieces/late-penny/piece.md':

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { acrossClass, faceOf } from '../../../src/site/models/shared/face.ts';
-import { extentOf, heightClass, widthClass } from '../../../src/site/models/shared/sizes.ts';
-import { wholeCabinet } from '../whole-cabinet.ts';
+import { acrossClass, faceOf } from '../../../../src/site/models/shared/face.ts';
+import { extentOf, heightClass, widthClass } from '../../../../src/site/models/shared/sizes.ts';
+import { wholeCabinet } from '../../whole-cabinet.ts';
 
 test('the widest row of a board counts a disc with the margin it keeps, so that it fits a narrow screen', async () => {
   const { listed } = await wholeCabinet('tests/cabinets/marked');
