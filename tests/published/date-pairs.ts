@@ -49,7 +49,7 @@ export const PAIR_QUESTIONS: readonly (readonly [write: string, ...offered: stri
   ['July 1902-03', 'July 1902 - July 1903', 'July 1902 or July 1903'], ['Jul. 1902-3', 'Jul. 1902 - Jul. 1903'], ['May 1604-05', 'May 1604'],
   ['Rajab 1255-56', 'Rajab 1255 - Rajab 1256'],
   // Letters that are a month or the sign of an era in one list and a word in the next.
-  ['apr. 1588', 'April 1588', 'c. 1588', 'after 1588'], ['ap. 1300', 'AP 1300', 'after 1300'], ['ap 1300', 'AP 1300'], ['sh 1300', 'SH 1300'],
+  ['apr. 1588', 'April 1588', 'c. 1588', 'after 1588'], ['ap. 1300', 'AP 1300', 'after 1300'], ['ap 1300', 'AP 1300'], ['1300 ap.', 'AP 1300'], ['1300-1310 ap.'], ['sh 1300', 'SH 1300'],
   ['ms. 2535', 'MS 2535'], ['Rs. 100', 'RS 100'], ['be 1200', 'BE 1200'], ['me 1200', 'AD 1200'], ['A.C. 1655', '1655 BC', 'AD 1655'], ['300 AC', '300 BC', 'AD 300'],
   ['ME 1200', 'Kollam 1200', 'Chula Sakarat 1200'], ['M.E. 1000', 'Kollam 1000', 'Chula Sakarat 1000'],
   // Days that one calendar left out.

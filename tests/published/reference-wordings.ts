@@ -69,6 +69,11 @@ export const REFERENCE_WORDINGS: readonly ReferenceWording[] = [
   { text: 'D & H Middlesex 39a', reads: [{ work: 'd-h', number: 'Middlesex 39a' }], source: TOKENS },
   { text: 'D. and H. Middlesex 39a', reads: [{ work: 'd-h', number: 'Middlesex 39a' }], source: TOKENS },
   { text: 'Dalton&Hamer Devon 2', reads: [{ work: 'dalton-hamer', number: 'Devon 2' }], source: TOKENS },
+  { text: 'Vives 84-7', reads: [{ work: 'vives', number: '84-7' }], source: 'A. Vives, La moneda hispánica (1926): plate and number' },
+  { text: 'Heiss 12-3', reads: [{ work: 'heiss', number: '12-3' }], source: 'A. Heiss, Monnaies antiques de l’Espagne (1870): plate and number' },
+  { text: 'HMZ 2-345a', reads: [{ work: 'hmz', number: '2-345a' }], source: 'the Swiss handbook, by volume and number; from memory' },
+  { text: 'JNDA 01-23', reads: [{ work: 'jnda', number: '01-23' }], source: 'the Japanese catalogue, by chapter and number; from memory' },
+  { text: 'North no. 2-345', reads: [{ work: 'north', number: '2-345' }], source: 'with no. it is one number, as the question says' },
   { text: 'VA 1526-9', reads: [{ work: 'va', number: '1526-9' }], source: 'R. D. Van Arsdell, Celtic Coinage of Britain (1989)' },
   ...[
     ['RIC² 123', 'ric', 2, '123'], ['North³ 1018', 'north', 3, '1018'], ['North³, 1018', 'north', 3, '1018'], ['North (3rd) 1018', 'north', 3, '1018'],
@@ -132,5 +137,8 @@ export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly say
     ['Crawford 44/5-6/7', 'several numbers'], ['North 203-199', 'several numbers'], ['North 123-f', 'several numbers'], ['North 123, 125', 'does not say which book'],
     ['North 1018³', '"³"'],
   ].map(([text = '', says = '']) => ({ text, says, source: 'several numbers that are no plain range; common practice' })),
+  ...[
+    ['North 12/13', '12 to 13'], ['North 2/3', '2 to 3'], ['North 123a/124', 'one number with a stroke'], ['North 2-345', 'no. 2-345'], ['North 01-23', 'no. 01-23'],
+  ].map(([text = '', says = '']) => ({ text, says, source: 'two numbers, or one number of a book that numbers so; common practice' })),
   ...['R', 'S', 'C', 'N', 'U'].map((letter) => ({ text: `RIC 123 ${letter}`, says: `RIC 123 (${letter}), or RIC 123${letter}`, source: 'a degree of rarity or a letter of the number; common practice' })),
 ]; // prettier-ignore

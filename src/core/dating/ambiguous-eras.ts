@@ -23,6 +23,7 @@ export function meaningsOfYear(
 
 /** Signs that are other words, or the beginnings of some, when they are not in capitals: `ap.`, `ms.`, `Rs`, `be`. */
 const SMALL_SIGN = /^(?<sign>[A-Za-z]\.?[a-z]\.?) ?(?<date>\d{2,4})$/;
+const SMALL_SIGN_LAST = /^(?<date>\d{2,4}) ?(?<sign>[A-Za-z]\.?[a-z]\.?)$/;
 const MAY_BE_SMALL = ['am', 'vs', 'sv', 'se'];
 
 function askForSign(text: string, { sign = '', date = '' }: Record<string, string>): string | undefined {
@@ -39,7 +40,7 @@ function askForSign(text: string, { sign = '', date = '' }: Record<string, strin
 export function settledEra(text: string, { realm }: DateContext): Outcome<string> | undefined {
   const ways = meaningsOfYear(text);
   if (ways === undefined) return undefined;
-  const small = askForSign(text, SMALL_SIGN.exec(text)?.groups ?? { sign: 'am' });
+  const small = askForSign(text, (SMALL_SIGN.exec(text) ?? SMALL_SIGN_LAST.exec(text))?.groups ?? { sign: 'am' });
   if (small !== undefined) return refuse(small);
   const thousands = /^a\.? ?m\.? ?(?<left>\d{3})$/i.exec(text)?.groups?.['left'];
   if (thousands !== undefined) return refuse(withoutThousands(thousands));

@@ -46,27 +46,45 @@ const VERY = [
   'fully, badly, heavily, very, too, much, completely, seriously, entirely, totally, really, overly, obviously, recently, longer',
   'serious, major, heavy, deep, bad, significant, obvious, visible, noticeable, real, great, big, large, other, further, more, many',
   'sehr, ganz, stark, zu, mehr, vollständig, grob\\p{L}*, größer\\p{L}*, stark\\p{L}*, tief\\p{L}*, trop, très, entièrement, gross?e?s?, autres?, graves?',
-  'molto, troppo, gravi, altri, altre, muy, demasiado, del todo, grandes?, otros, otras, erg, helemaal, grote, zware, andere, più, meer',
+  'nennenswert\\p{L}*, erwähnenswert\\p{L}*, notables?, molto, troppo, gravi, altri, altre, muy, demasiado, del todo, grandes?, otros, otras, erg, helemaal, grote, zware, andere, più, meer',
 ];
 const HARDLY = anyOf(
   'hardly, barely, scarcely, almost no, almost never, nearly no, virtually no, practically no, kaum, à peine, appena, apenas, nauwelijks, ya no',
 );
 const HALF = new RegExp(`${HARDLY}|(?<![\\p{L}-])(?:${NO}) ${anyOf(...VERY).replace('(?<![\\p{L}-])', '')}`, 'iu');
 
+const NEARLY = new RegExp(
+  anyOf(
+    'almost, nearly, virtually, practically, largely, mostly, mainly, generally, relatively, fairly, quite, partly, not very, worth mentioning',
+    'fast, beinahe, nahezu, weitgehend, presque, pratiquement, quasi, praticamente, casi, prácticamente, bijna, vrijwel, nagenoeg, nästan, næsten',
+    'apart from, save for, other than, except, excepting, außer, bis auf, abgesehen von, sauf, à part, hormis, tranne, salvo, excepto, behalve',
+  ),
+  'iu',
+);
+
 /** What ends a denial. */
 const BUT = new RegExp(
-  `,? ${anyOf('but, though, although, yet, except, aber, jedoch, sondern, mais, ma, pero, sino, maar')} `,
+  `,? ${anyOf('but, though, although, yet, aber, jedoch, sondern, mais, ma, pero, sino, maar')} `,
   'iu',
 );
 const AND = new RegExp(` ${anyOf('and, &, und, et, e, ed, y, en, och, og')} `, 'iu');
 /** The endings of what was done to a piece, which "and" may set beside a denial instead of under it. */
 const DONE = /(?:ed|bent|t|te[rsn]?|ée?s?|at[oaie]|ad[oa]s?)$/iu;
 
+/** Behind one denial, another takes it back: `not uncleaned`, `nicht frei von Kratzern`. */
+const AGAIN = new RegExp(
+  anyOf('free of, free from, without, frei von, sans, senza, sin, zonder, exempte? de, vrij van'),
+  'iu',
+);
+/** Stands for a word that denies within itself. */
+const WITHIN_WORD = '‥';
+
 /** What was so when it left the mint. */
 const AS_MADE = /^.*(?<!\p{L})as (?:struck|made)(?!\p{L})/iu;
 const FACE = '(?: (?:obverse|reverse|obv\\.?|rev\\.?|upper|lower))?';
 const OF_A_DIE = [
   new RegExp(`[\\p{L}-]+${FACE} (?:dies?|punch|punches|puncheons?|hubs?|stempel|conio|coni|cuños?)(?![\\p{L}])`, 'giu'),
+  /\p{L}+ (?:on|in|to) (?:the )?(?:obverse |reverse )?dies?(?!\p{L})/giu,
   /(?<!\p{L})die (?:crack|rust|flaw|break|polish|clash|chip|damage|wear)\p{L}*/giu,
   /\p{L}+ (?:de|du|di|del) (?:coin|conio|cuño)(?!\p{L})/giu,
   /(?<!\p{L})(?:coin|conio|cuño) (?:cassé|rouillé|fendu|rotto|roto)(?!\p{L})/giu,
@@ -95,7 +113,11 @@ const AFTER_IMAGE = new RegExp(
   'iu',
 );
 /** `broken A in legend`, `clipped Z`: a letter of the legend, in capitals. */
-const LETTER = /(?<!\p{L})(?:[Bb]roken|[Cc]lipped|[Cc]racked|[Bb]ent|[Pp]ierced) \p{Lu}(?![\p{L}])/gu;
+const LETTER = new RegExp(
+  '(?<!\\p{L})(?:[Bb]roken|[Cc]lipped|[Cc]racked|[Bb]ent|[Pp]ierced) \\p{Lu}' +
+    `(?=$|[,;.'’]| (?:in|of|on|over|at|punch|type|variety)(?!\\p{L}))`,
+  'gu',
+);
 
 /** `corrosion-free`, `kratzerfrei`, `non-porous`, `ungereinigt`: a fault denied within a word. */
 const WITHIN =
@@ -118,7 +140,9 @@ export function withoutDenied(words: string): WithoutDenied {
     plain,
   );
   const within = made.replace(WITHIN, (word: string, denied = '', base = '') =>
-    [denied, base].some((part: string) => isFault(part.toLowerCase())) || /^uncirculated$/iu.test(word) ? '…' : word,
+    [denied, base].some((part: string) => isFault(part.toLowerCase())) || /^uncirculated$/iu.test(word)
+      ? WITHIN_WORD
+      : word,
   );
   const text = within.replace(AFFIRMED, '');
   const unclear = { left: plain, isClear: false, isDenied: true };
@@ -127,7 +151,17 @@ export function withoutDenied(words: string): WithoutDenied {
   const kept = clauses.map(withoutDenial);
   if (kept.includes(undefined)) return unclear;
   const isDenied = within !== plain || kept.some((clause, at) => clause !== clauses[at]);
+  // Nearly no scratches are some; what is said of the die alone may be as near as it likes.
+  const isOfFault =
+    within.includes(WITHIN_WORD) || (kept.some((clause, at) => clause !== clauses[at]) && namesFault(plain));
+  if (isOfFault && NEARLY.test(plain)) return unclear;
   return { left: kept.join(' '), isClear: true, isDenied };
+}
+
+/** Whether a phrase says what was done to a piece: `cleaned or polished`. */
+export function saysWhatWasDone(phrase: string): boolean {
+  const words = phrase.toLowerCase().split(' ');
+  return words.some((word) => isFault(word) && DONE.test(word));
 }
 
 /** A clause without what it denies; undefined when "and" may set a fault beside the denial or under it. */
@@ -135,7 +169,9 @@ function withoutDenial(clause: string): string | undefined {
   if (DENIED_LAST.test(clause)) return '';
   const first = NEITHER.exec(clause) ?? DENIAL.exec(clause);
   if (first === null) return clause;
-  const [, ...beside] = clause.slice(first.index + first[0].length).split(AND);
+  const scope = clause.slice(first.index + first[0].length);
+  if (scope.includes(WITHIN_WORD) || (AGAIN.test(scope) && !NEITHER.test(clause))) return undefined;
+  const [, ...beside] = scope.split(AND);
   const words = beside.flatMap((part) => part.split(' ').slice(0, 2)).map((word) => word.toLowerCase());
   if (words.some((word) => isFault(word) && DONE.test(word)) && !/^(?:neither|weder)/iu.test(first[0]))
     return undefined;

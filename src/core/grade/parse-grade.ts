@@ -5,6 +5,7 @@ import { PROBLEM_NOT_SAID, notGraded } from './grade.ts';
 import type { Grade, ScaleId } from './grade.ts';
 import { readWords, union } from './read-words.ts';
 import type { WordedGrade } from './read-words.ts';
+import { saysWhatWasDone } from './denied.ts';
 import { besideGrade, readRemark } from './remarks.ts';
 import type { Said } from './remarks.ts';
 import { ASKED_FIRST, ASKED_LAST, SCALES } from './scales.ts';
@@ -202,6 +203,9 @@ function deniedTogether(phrases: readonly string[]): readonly string[] {
   );
   const last = phrases.findIndex((phrase, at) => at > from && LAST_OF_LIST.test(phrase));
   if (from < 0 || last < 0 || last - from > LONGEST_LIST) return phrases;
+  // No holes, cleaned or polished: what was done is not in a list of things.
+  const isOfThings = !/^(?:not|nicht|niet) /i.test(phrases[from] ?? '');
+  if (isOfThings && phrases.slice(from + 1, last + 1).some(saysWhatWasDone)) return phrases;
   return [...phrases.slice(0, from), phrases.slice(from, last + 1).join(', '), ...phrases.slice(last + 1)];
 }
 

@@ -1,15 +1,20 @@
 /** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
 export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
-/** Books that number with a hyphen: `1526-9` is one number. R. D. Van Arsdell, *Celtic Coinage of Britain* (1989). */
-const NUMBERED_BY_HYPHEN = /van.?arsdell|^va$/iu;
+/**
+ * Books that number by a type, a plate or a chapter, a hyphen and a number: `1526-9` is one. R. D. Van Arsdell, *Celtic Coinage
+ * of Britain* (1989); A. Vives, *La moneda hispánica* (1926); A. Heiss, *Monnaies antiques de l'Espagne* (1870); the Swiss
+ * handbook *HMZ*; the Japanese catalogue *JNDA*. From memory.
+ */
+const NUMBERED_BY_HYPHEN = /van.?arsdell|^va$|^vives$|^heiss$|^hmz$|^jnda$/iu;
 
-/** Whether a number with a stroke in it could be a range cut short: `1022/3`, `1492A/B`, and not `1018/2`. */
+/** Whether a number with a stroke in it could be two or a range: `1022/3`, `12/13`, `1492A/B`, and not `1018/2` or `10/18`. */
 export function readsAsRange(number: string): boolean {
   const [, letter = '', next = ''] = /\d(\p{L})\/(\p{L})$/u.exec(number) ?? [];
   if (letter < next) return true;
-  const [, from = '', last = ''] = /(?:^|[^\d/])(\d+)\/(\d+)$/u.exec(number) ?? [];
-  if (from === '' || last.length > from.length || (last.length === from.length && from.length < 3)) return false;
-  return BigInt(completed(from, last)) > BigInt(from);
+  const [, from = '', last = ''] = /(?:^|[^\d/])(\d+)\p{L}?\/(\d+)\p{L}?$/u.exec(number) ?? [];
+  if (from === '' || last.length > from.length) return false;
+  const step = BigInt(completed(from, last)) - BigInt(from);
+  return step === 1n || (step > 0n && (last.length < from.length || from.length >= 3));
 }
 
 /** The figures that a last number leaves out, taken from the first: 223-5 runs to 225. */
@@ -49,6 +54,8 @@ const RARE_OR_LETTER = /\d\s[RSCNU]$/u;
 /** A hyphen or a plus behind a figure, before more: several numbers; a single last figure is how some books number, `52-1`. */
 const SEVERAL = /\d[\p{L}*'’†]*\s*[-–—+]\s*\.?[\p{L}\p{N}]/u;
 const NUMBER_OF_A_BOOK = /^\D*\d+-\d$/u;
+/** A range as long as this is asked about: `2-345` may be a volume and a number. */
+const LONGEST = 200n;
 
 /** Why a number may be more than one or less, and what to write for either; undefined where it is one, or a range. */
 export function askOfNumber(number: string, named: string): string | undefined {
@@ -75,10 +82,24 @@ function mayBeSeveral(number: string, named: string): boolean {
   return SEVERAL.test(number) && splitRange(number).to === undefined;
 }
 
+/** Why a range may be one number: it begins with a nought, or would be very long. Undefined for any other. */
+export function askOfRange(
+  { number, to }: { readonly number: string; readonly to?: string },
+  named: string,
+): string | undefined {
+  const [from = '', last = ''] = [number, to ?? ''].map((end) => /(\d+)\p{L}?$/u.exec(end)?.[1] ?? '');
+  if (to === undefined || from === '' || last === '') return undefined;
+  const isOdd = (from.startsWith('0') && from.length > 1) || BigInt(last) - BigInt(from) > LONGEST;
+  if (!isOdd) return undefined;
+  const printed = `${number}-${to}`;
+  return `"${printed}" may be one number of a book that numbers so, or many. Write ${named} no. ${printed}, or ${named} ${number}; ${named} ${to} for the two ends.`;
+}
+
 /** Whether a number must be printed with *no.* to be read back as one. */
 export function asksAlone(number: string, named: string): boolean {
   const byStroke = readsAsRange(number) && !NUMBERED_BY_STROKE.test(named);
-  return byStroke || askOfNumber(number, named) !== undefined;
+  const ways = [askOfNumber(number, named), hasRanges(named) ? askOfRange(splitRange(number), named) : undefined];
+  return byStroke || ways.some((way) => way !== undefined);
 }
 
 /** Whether a hyphen may stand between two numbers of a book. */

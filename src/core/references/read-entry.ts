@@ -3,7 +3,7 @@ import type { Outcome } from '../outcome.ts';
 import { knownWork, unknownWork } from './cited-work.ts';
 import type { Head } from './cited-work.ts';
 import { AFTER, BEFORE, CLASS, DOUBT, FIGURE, PAGE, PLATE, RARITY, isNeverABook } from './reference-words.ts';
-import { askOfNumber, hasRanges, NUMBERED_BY_STROKE, readsAsRange, splitRange } from './ranges.ts';
+import { askOfNumber, askOfRange, hasRanges, NUMBERED_BY_STROKE, readsAsRange, splitRange } from './ranges.ts';
 import type { CitedWork, Reference, Relation } from './reference.ts';
 
 /** What helps to read references. */
@@ -174,8 +174,10 @@ function readNumber(
   { work, named }: Head,
   { lettered }: Required<Books>,
 ): Outcome<{ readonly number: string; readonly to?: string }> {
-  if (number.startsWith('#'))
-    return good(number.includes('/') ? { number: number.slice(1) } : splitRange(number.slice(1)));
+  if (number.startsWith('#')) {
+    const [one, ends] = [{ number: number.slice(1) }, splitRange(number.slice(1))];
+    return good(number.includes('/') || askOfRange(ends, named) !== undefined ? one : ends);
+  }
   const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
   if (![work, named].every(hasRanges)) return good({ number: bare });
   const range = splitRange(bare);
@@ -185,7 +187,7 @@ function readNumber(
       `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${named} ${bare.replace('/', '-')}, or ${named} no. ${bare}.`,
     );
   }
-  const problem = range.to === undefined && !lettered ? askOfNumber(bare, named) : undefined;
+  const problem = lettered ? undefined : range.to === undefined ? askOfNumber(bare, named) : askOfRange(range, named);
   return problem === undefined ? good(range) : refuse(problem);
 }
 

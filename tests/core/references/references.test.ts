@@ -107,7 +107,7 @@ test('what a question about a number offers is read as it says', () => {
   expect(read('North 123 (and following)')).toEqual(['north', '123', 'is']);
   expect(read('SNG Cop 1198-1205')).toEqual(['sng', 'Cop 1198', 'is', 'Cop 1205']);
   expect(read('RIC 123R')).toEqual(['ric', '123R', 'is']);
-  for (const number of ['123f', '1018i-iii', '1198-05', '123 f', '52-1', '44/5-6/7'])
+  for (const number of ['123f', '2-345', '01-23', '12/13', '1018i-iii', '1198-05', '123 f', '52-1', '44/5-6/7'])
     expect(read(formatReference({ work: 'north', number, relation: 'is' })), number).toEqual(['north', number, 'is']);
 });
 
