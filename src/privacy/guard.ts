@@ -19,10 +19,30 @@ export type PrivateFound = {
   readonly hint: string;
 };
 
+/** Made once for a cabinet: check, inspection and what is said of it all ask for the same. */
+const made = new WeakMap<CabinetFolder, { readonly records: PublicRecords; readonly guard: PrivateGuard }>();
+
 /** Makes ready whatever a cabinet keeps private. */
 export function guardOf(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
+  const known = made.get(folder);
+  if (known?.records === records) return known.guard;
+  const guard = makeGuard(folder, records);
+  made.set(folder, { records, guard });
+  return guard;
+}
+
+function makeGuard(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
   const values = privateValues(folder, records).map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
   return { values: searchFor(values.filter(({ value }) => value !== '')), sums: sumsFor(privateSums(folder)) };
+}
+
+/** The texts and sums a guard looks for, in a fixed order and without where they are kept. */
+export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
+  const texts = [...[...values.byWord.values()].flat().map(({ found }) => found), ...values.wordless];
+  const amounts = [...sums].flatMap(([figures, all]) =>
+    all.map(({ money }) => [figures, money.minor, money.currency].join(' ')),
+  );
+  return [[...new Set(texts.map(({ value }) => value))].sort(), [...new Set(amounts)].sort()];
 }
 
 /** The private facts in a text; `letters` is what `lettersOf` gives. */

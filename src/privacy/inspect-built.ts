@@ -1,8 +1,11 @@
+import { hash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
+import { homedir } from 'node:os';
 import { join, relative, sep } from 'node:path';
+import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
-import { guardOf, guarded } from './guard.ts';
+import { guardOf, guarded, lookedFor } from './guard.ts';
 import { lettersOf, pageText, spokenText, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
@@ -35,11 +38,31 @@ export async function inspectBuilt(
   records: Records,
   cabinet: CabinetFolder,
 ): Promise<readonly Problem[]> {
+  return (await inspectAgain(built, records, cabinet, null)).problems;
+}
+
+/** What an inspection found clean: digests of the files by their paths, and one of all that was looked for. */
+export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, string> };
+
+/**
+ * As `inspectBuilt`, but a file of the same path and the same bytes as one that was found clean of the very same things is not
+ * looked through again. Every byte is read in any case, and every name of a file is looked at.
+ */
+export async function inspectAgain(
+  built: string,
+  records: Records,
+  cabinet: CabinetFolder,
+  before: Clean | null,
+): Promise<{ readonly problems: readonly Problem[]; readonly clean: Clean }> {
   const guard = guardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
   const withdrawn = withdrawnIn(cabinet).map((address) => `${address}index.html`);
   const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
+  const own = records.pieces.flatMap(({ id, fields }) => (fields.publish === 'yes' ? [] : [[id, fields.formerly]]));
+  const of = digestOf(guard, search, [own, withdrawn, keeper, cabinet.at]);
+  const known = before?.of === of ? before.files : new Map<string, string>();
+  const digests = new Map<string, string>();
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -55,12 +78,22 @@ export async function inspectBuilt(
     for (const { id, publish } of piecesIn(search, '', named))
       if (publish === 'no') problems.push(problem('leak-unpublished', { file }, id));
     // Waiting for each of thousands of small files would take several times as long as reading it.
-    if (PICTURE.test(file)) problems.push(...inspectPicture(file, readFileSync(path)));
+    const bytes = readFileSync(path);
+    const digest = hash('sha256', bytes, 'base64url');
+    digests.set(file, digest);
+    if (known.get(file) === digest) continue;
+    if (PICTURE.test(file)) problems.push(...inspectPicture(file, bytes));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, readFileSync(path, 'utf8'), guard, { search, formerly, keeper }, cabinet.at));
+      problems.push(...inspectText(file, bytes.toString('utf8'), guard, { search, formerly, keeper }, cabinet.at));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
-  return orderProblems(problems);
+  return { problems: orderProblems(problems), clean: { of, files: digests } };
+}
+
+/** A digest of everything a file is looked through for: of the same digest, the same file is as clean as it was. */
+function digestOf(guard: PrivateGuard, { byId, plain, byName }: PieceSearch, others: readonly unknown[]): string {
+  const hidden = [[...byId], plain, [...byName]];
+  return hash('sha256', JSON.stringify([lookedFor(guard), hidden, others, homedir(), process.cwd()]), 'base64url');
 }
 
 function inspectPicture(file: string, bytes: Uint8Array): readonly Problem[] {

@@ -18,6 +18,8 @@ export type Cabinet = {
   readonly listed: readonly PublicPiece[];
   /** The pictures made of them. */
   readonly photographs: PhotographManifest;
+  /** When each page was last changed (`2026-11-29`), by its path in the site. */
+  readonly changed: Readonly<Record<string, string>>;
 };
 
 /** The cabinet as the command handed it over, joined once for all pages; while following edits, once for each edit. */
@@ -25,7 +27,7 @@ export function loadCabinet(): Promise<Cabinet> {
   return join(handedOver());
 }
 
-const join = onceFor(async ({ records, photographs }: HandedOver): Promise<Cabinet> => {
+const join = onceFor(async ({ records, photographs, addresses }: HandedOver): Promise<Cabinet> => {
   const { pieces: linked, ...lists } = linkRecords(records);
   const published = publicPieces({ ...lists, pieces: linked });
   return {
@@ -33,5 +35,6 @@ const join = onceFor(async ({ records, photographs }: HandedOver): Promise<Cabin
     pieces: published,
     listed: published.filter((piece) => piece.listed),
     photographs: await readManifest(photographs),
+    changed: addresses.changed,
   };
 });

@@ -16,5 +16,5 @@ export async function wholeCabinet(folder: string, photographs: PhotographManife
   if (files === null) throw new Error(`${folder} is not there.`);
   const { pieces: linked, ...lists } = linkRecords(readCabinet(files).records);
   const pieces = publicPieces({ ...lists, pieces: linked });
-  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs };
+  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs, changed: {} };
 }

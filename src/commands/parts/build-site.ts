@@ -53,8 +53,9 @@ async function buildInto(request: BuildRequest, into: string): Promise<Outcome<B
     request.onlyInspected === true && !wasInspected(read) ? NOT_INSPECTED : null,
   );
   if (!made.ok) return made;
-  const { grown, folder, records, photographs, base, inspected, address, outside } = made.value;
+  const { grown, folder, records, photographs, base, inspected, taken, remember, address, outside } = made.value;
   await putFolder(grown, into);
+  await remember();
   const forwarded = await putForward(outside, request.forward ?? null, address);
   const kept = request.isKept === true && request.address === null ? await keepAddresses(records, folder) : null;
   const published = records.pieces.filter(({ fields }) => fields.publish !== 'no').length;
@@ -64,7 +65,7 @@ async function buildInto(request: BuildRequest, into: string): Promise<Outcome<B
     base,
     address,
     exhibits: records.exhibits.map(({ id }) => id),
-    says: `${counted(published, 'piece')} and ${counted(photographs.pictures, 'photograph')} (${photographs.made} made now) built in ${shownFolder(into)} in ${seconds} s; ${inspected}.${[kept, forwarded].map((said) => (said === null ? '' : `\n${said}`)).join('')}`,
+    says: `${counted(published, 'piece')} and ${counted(photographs.pictures, 'photograph')} (${photographs.made} made now)${taken === 0 ? '' : `, ${counted(taken, 'page')} as ${taken === 1 ? 'it was' : 'they were'},`} built in ${shownFolder(into)} in ${seconds} s; ${inspected}.${[kept, forwarded].map((said) => (said === null ? '' : `\n${said}`)).join('')}`,
   });
 }
 

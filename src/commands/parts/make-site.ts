@@ -17,11 +17,23 @@ import { makePhotographs } from '../../photographs/render/make-photographs.ts';
 import { formatRemarks } from '../../photographs/verify/remarks.ts';
 import { forwardPages, hostFiles } from '../../publish/host-files.ts';
 import type { Hosted } from '../../publish/host-files.ts';
-import { inspectBuilt } from '../../privacy/inspect-built.ts';
+import { inspectAgain, inspectBuilt } from '../../privacy/inspect-built.ts';
+import type { Clean } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { inspectedWith } from '../../privacy/guard.ts';
+import {
+  cleanIn,
+  forgetSite,
+  isAsRemembered,
+  keepPages,
+  lastSiteOf,
+  programDigest,
+  readLastSite,
+  rememberSite,
+} from './last-site.ts';
+import type { Kept, LastSite } from './last-site.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -35,6 +47,10 @@ export type MadeSite = {
   readonly base: string;
   /** What the inspection can say of it. */
   readonly inspected: string;
+  /** How many of its pages were taken from the last site. */
+  readonly taken: number;
+  /** Keeps what the next build needs to know of it, once it is in its place. */
+  readonly remember: () => Promise<void>;
   /** Its host and path on the web; null when it has no public address. */
   readonly address: string | null;
   /** Pages that lead on from places where it stood before and which are not below this one. */
@@ -71,24 +87,34 @@ export async function makeSite(
 
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
   const grows = cacheFolder('growing', cabinet.at, into);
-  await rm(grows, { recursive: true, force: true });
   const addresses = lastingAddresses(records, folder, today());
   handOver({ records, photographs: pictures, hasAddress: isPublic, addresses });
   const standsAt = isPublic ? `${origin}${base}` : null;
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
-  try {
-    await makePages({ site: origin, base, outDir: grows, cacheDir: cacheFolder('store', cabinet.at, into) });
-    await linkPhotographs(pictures, grows);
-    const { inside } = forwardPages(hosted);
-    for (const { file, text } of [...inside, ...hostFiles(hosted)]) await putText(join(grows, file), text);
-  } catch (error) {
-    // A full disk gets its room back.
-    await rm(grows, { recursive: true, force: true }).catch(() => undefined);
-    throw error;
+  const { inside, outside } = forwardPages(hosted);
+  const grow: Grow = async (last) => {
+    await rm(grows, { recursive: true, force: true });
+    const kept: Kept = { taken: new Set(), keys: new Map() };
+    const config = { site: origin, base, outDir: grows, cacheDir: cacheFolder('astro', cabinet.at, into) };
+    try {
+      await makePages({ ...config, integrations: [keepPages(last, into, grows, kept)] });
+      await linkPhotographs(pictures, grows);
+      for (const { file, text } of [...inside, ...hostFiles(hosted)]) await putText(join(grows, file), text);
+    } catch (error) {
+      // A full disk gets its room back.
+      await rm(grows, { recursive: true, force: true }).catch(() => undefined);
+      throw error;
+    }
+    const before = last === null ? null : cleanIn(last);
+    return { kept, ...(await inspectAgain(grows, records, folder, before)) };
+  };
+  const store = cacheFolder('last-site', cabinet.at, into);
+  const madeBy = programDigest(origin, base, String(isPublic));
+  const { kept, problems: leaks, clean } = await growFrom(readLastSite(store, madeBy), grow);
+  if (leaks.length > 0) {
+    forgetSite(store);
+    return refuse(await tellLeaks(leaks, grows, into));
   }
-
-  const leaks = await leaksIn(grows, into, records, folder);
-  if (leaks !== null) return refuse(leaks);
   const inspected = inspectedWith(folder, records);
   return good({
     grown: grows,
@@ -98,8 +124,23 @@ export async function makeSite(
     base,
     inspected,
     address: standsAt,
-    outside: forwardPages(hosted).outside,
+    outside,
+    taken: kept.taken.size,
+    remember: () => rememberSite(store, lastSiteOf(madeBy, clean, kept)),
   });
+}
+
+/** A site with what was kept of the last one, and what the inspection says of it. */
+type Grown = { readonly kept: Kept; readonly problems: readonly Problem[]; readonly clean: Clean };
+type Grow = (last: LastSite | null) => Promise<Grown>;
+
+/**
+ * Makes a site with the pages of the last one that have not changed; without them where that was not what it was remembered to
+ * be. Somebody may have written in its folder, and what is not by a build goes into none.
+ */
+async function growFrom(last: LastSite | null, grow: Grow): Promise<Grown> {
+  const grown = await grow(last);
+  return last === null || isAsRemembered(last, grown.clean, grown.kept) ? grown : grow(null);
 }
 
 /** The day on this machine: what has changed since the site was last built is said to have changed on it. */
@@ -148,7 +189,10 @@ export async function leaksIn(
   cabinet: CabinetFolder,
 ): Promise<string | null> {
   const found = await inspectBuilt(grows, records, cabinet);
-  if (found.length === 0) return null;
+  return found.length === 0 ? null : tellLeaks(found, grows, into);
+}
+
+async function tellLeaks(found: readonly Problem[], grows: string, into: string): Promise<string> {
   await rm(grows, { recursive: true, force: true });
   const shown = shownFolder(into);
   return `${inFull(found, shown)}\n\nNothing was published, and ${shown} is as it was: fix the ${counted(found.length, 'leak')} above first.`;

@@ -14,7 +14,8 @@ export async function linkPhotographs(made: string, built: string): Promise<void
   }
 }
 
-function linkOrCopy(from: string, to: string): void {
+/** A hard link, or a copy where that cannot be. */
+export function linkOrCopy(from: string, to: string): void {
   try {
     linkSync(from, to);
   } catch {

@@ -32,7 +32,8 @@ export function relatedTo(piece: PublicPiece, listed: readonly PublicPiece[]): r
 /** Pieces by a name that they share, in the order of the list. */
 type Companies = ReadonlyMap<string, readonly PublicPiece[]>;
 
-const orderOf = onceFor((listed: readonly PublicPiece[]) => new Map(listed.map((piece, at) => [piece, at])));
+/** The place of each piece in a list, counted from 0. */
+export const orderOf = onceFor((listed: readonly PublicPiece[]) => new Map(listed.map((piece, at) => [piece, at])));
 const byDie = onceFor((listed: readonly PublicPiece[]) => companies(listed, diesOf));
 const byType = onceFor((listed: readonly PublicPiece[]) => companies(listed, typesOf));
 

@@ -3,6 +3,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { keyedPaths } from '../../keyed.ts';
 import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { findWords } from '../../words/find.ts';
@@ -41,26 +42,33 @@ export type FindPage = {
 type Cut = { readonly pieces: readonly PublicPiece[]; readonly page: number; readonly to: (page: number) => string };
 
 /** One path for every page after the first of the complete list. */
-export async function listPaths(): Promise<{ params: { page: string } }[]> {
-  const { listed } = await loadCabinet();
-  return furtherPages(listed.length, ON_A_PAGE).map((page) => ({ params: { page: String(page) } }));
-}
-
-type FacetPath = {
-  params: { facet: string; value: string; page: string | undefined };
-  props: { list: FacetList; page: number };
-};
+export const listPaths = keyedPaths(
+  ({ listed }) => furtherPages(listed.length, ON_A_PAGE).map((page) => ({ page: String(page) })),
+  (_, { page }) => findPageOf(Number(page)),
+);
 
 /** One path for every page of the list of every value of every facet. */
-export async function facetPaths(): Promise<FacetPath[]> {
-  const cabinet = await loadCabinet();
-  return facetLists(cabinet).flatMap((list) =>
-    [1, ...furtherPages(list.pieces.length, ON_A_PAGE)].map((page) => ({
-      params: { facet: list.facet, value: list.value, page: page === 1 ? undefined : String(page) },
-      props: { list, page },
-    })),
-  );
+export const facetPaths = keyedPaths(
+  (cabinet) =>
+    facetLists(cabinet).flatMap(({ facet, value, pieces }) =>
+      [1, ...furtherPages(pieces.length, ON_A_PAGE)].map((page) => ({
+        facet,
+        value,
+        page: page === 1 ? undefined : String(page),
+      })),
+    ),
+  (cabinet, { facet, value, page = '1' }) => facetPageOf(listNamed(cabinet, facet, value), Number(page)),
+);
+
+function listNamed(cabinet: Cabinet, facet: string, value: string): FacetList {
+  const list = listsByName(cabinet).get(`${facet} ${value}`);
+  if (list === undefined) throw new Error(`There is no list of ${facet} ${value}.`);
+  return list;
 }
+
+const listsByName = onceFor(
+  (cabinet: Cabinet) => new Map(facetLists(cabinet).map((list) => [`${list.facet} ${list.value}`, list])),
+);
 
 /** A page of the complete list, with everything to find by. */
 export async function findPageOf(page: number): Promise<FindPage> {
@@ -82,7 +90,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
 }
 
 /** A page of the list of one value of one facet. */
-export async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
+async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
   const { facet, value, label, group, pieces } = list;
   const laid = await cutOf({ pieces, page, to: (at) => urls.facet(facet, value, at) });
   const title = findWords.by(facet, group === null ? label : `${label} (${group})`);

@@ -7,10 +7,12 @@ import { sameAs } from '../../../publish/identifiers.ts';
 import { licenceAddress } from '../../../publish/licences.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { keyedBy } from '../../keyed.ts';
 import { inFull, urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { openDataWords } from '../../words/open-data.ts';
 import { shownExhibit } from '../exhibit/shown-exhibit.ts';
+import { alone, ownOf, pieceNamed } from '../piece/around-piece.ts';
 import { altOf } from '../shared/alt.ts';
 import { extentOf, pictureWidth } from '../shared/sizes.ts';
 
@@ -72,6 +74,16 @@ export function exhibitManifestOf(cabinet: Cabinet, exhibit: Exhibit): object | 
 export function withManifest(cabinet: Cabinet): readonly PublicPiece[] {
   return cabinet.listed.filter((piece) => picturesOf(cabinet, piece).length > 0);
 }
+
+/** A path for each of them. */
+export const manifestPaths = keyedBy(
+  (cabinet) => withManifest(cabinet).map(({ id }) => ({ id })),
+  (cabinet, { id }) => {
+    const piece = pieceNamed(cabinet, id);
+    return { piece, own: ownOf(cabinet, piece) };
+  },
+  ({ piece, own }) => manifestOf(alone(piece, own), piece),
+);
 
 /** The JPEG of every face that was photographed, with absolute addresses. */
 function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[] {

@@ -1,6 +1,6 @@
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
-import { loadCabinet } from '../../cabinet.ts';
+import { keyedBy } from '../../keyed.ts';
 import { storyHtml } from '../../markdown.ts';
 import { urls } from '../../urls.ts';
 import type { CautionName } from '../../words/cautions.ts';
@@ -9,18 +9,18 @@ import { compareWords } from '../../words/compare.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { facesShared, sharedFile } from '../../../photographs/cache/manifest.ts';
-import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
 import { citationOf } from '../shared/citation.ts';
 import type { Citation } from '../shared/citation.ts';
 import { cautionsOf } from '../shared/cautions.ts';
-import { relatedTo } from '../compare/worth-comparing.ts';
 import { acrossClass, faceOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { keeperLanguage } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { linkedData } from '../open-data/linked.ts';
+import { alone, aroundPiece, pieceNamed } from './around-piece.ts';
+import type { AroundPiece } from './around-piece.ts';
 import { attributionRows } from './attribution.ts';
 import { conditionOf } from './condition.ts';
 import type { Condition } from './condition.ts';
@@ -34,7 +34,6 @@ import type { OtherPicture } from './other-pictures.ts';
 import { chainOf } from './provenance.ts';
 import type { Chain } from './provenance.ts';
 import type { Row } from './row.ts';
-import { setRows } from './sets.ts';
 import type { SetRow } from './sets.ts';
 import { dateInWords, ticketOf } from '../shared/ticket.ts';
 import type { Ticket } from '../shared/ticket.ts';
@@ -71,13 +70,15 @@ export type PiecePage = {
 };
 
 /** A path for every piece that has a page, listed or not. */
-export async function piecePaths(): Promise<{ params: { id: string }; props: { piece: PublicPiece } }[]> {
-  return (await loadCabinet()).pieces.map((piece) => ({ params: { id: piece.id }, props: { piece } }));
-}
+export const piecePaths = keyedBy(
+  ({ pieces }) => pieces.map(({ id }) => ({ id })),
+  (cabinet, { id }) => aroundPiece(cabinet, pieceNamed(cabinet, id)),
+  piecePageOf,
+);
 
 /** Everything the page of a piece shows. */
-export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
-  const cabinet = await loadCabinet();
+function piecePageOf({ piece, own, related, sets, neighbours }: AroundPiece): PiecePage {
+  const cabinet = alone(piece, own);
   const { photographs } = cabinet;
   const eras = piece.years === null ? [] : eraRows(piece, cabinet);
   const faces = { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) };
@@ -88,7 +89,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),
     isListed: piece.listed,
-    beside: besideOf(piece, cabinet),
+    beside: besideOf(piece, related),
     others: otherPictures(piece, photographs),
     credits: creditsOf(piece),
     attribution: attributionRows(piece),
@@ -98,7 +99,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
     chain: chainOf(piece),
     eras,
     time: timeChartOf(piece, cabinet, eras),
-    sets: piece.listed ? setRows(cabinet, piece.id) : [],
+    sets,
     cautions: cautionsOf(piece),
     story: storyHtml(piece.story),
     language: keeperLanguage(cabinet),
@@ -113,7 +114,7 @@ export async function piecePageOf(piece: PublicPiece): Promise<PiecePage> {
       cabinet,
     ),
     files: filesOf(piece, cabinet),
-    neighbours: await neighboursOf(piece, cabinet),
+    neighbours,
   };
 }
 
@@ -146,11 +147,7 @@ function descriptionOf(piece: PublicPiece): string {
   return `${facts.filter((fact) => fact !== '').join(', ')}. ${firstSentence(plain.trim())}`.trim();
 }
 
-// More names would be a list to read.
-const MOST_RELATED = 2;
-
-function besideOf(piece: PublicPiece, { listed }: Cabinet): PiecePage['beside'] {
-  const related = relatedTo(piece, listed).slice(0, MOST_RELATED);
+function besideOf(piece: PublicPiece, related: AroundPiece['related']): PiecePage['beside'] {
   return [
     ...related.map(({ id, title }) => ({ title, to: urls.compare(piece.id, id) })),
     { title: compareWords.another, to: urls.compare(piece.id) },
@@ -166,11 +163,4 @@ function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePa
   if (!listed) return [];
   const linked = { name: pieceWords.linked, to: urls.pieceJson(id) };
   return photographs[id] === undefined ? [linked] : [linked, { name: pieceWords.iiif, to: urls.iiif(id) }];
-}
-
-async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Board | null> {
-  const at = listed.indexOf(piece);
-  if (at === -1) return null;
-  const beside = [listed[at - 1], listed[at + 1]].filter((one) => one !== undefined);
-  return boardOf(beside, (one) => (one === listed[at - 1] ? pieceWords.previous : pieceWords.next));
 }

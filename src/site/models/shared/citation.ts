@@ -1,4 +1,3 @@
-import { handedOver } from '../../../catalogue/handed-over.ts';
 import { bibTeX, cslJson } from '../../../publish/cite.ts';
 import type { Cited } from '../../../publish/cite.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -17,8 +16,8 @@ export type CitedPage = Pick<Cited, 'key' | 'title' | 'number' | 'keeper'> & {
   readonly shows?: readonly string[];
 };
 
-export function citationOf({ here, shows = [], ...cited }: CitedPage, { lists: { cabinet } }: Cabinet): Citation {
-  const { changed } = handedOver().addresses;
+export function citationOf({ here, shows = [], ...cited }: CitedPage, { lists, changed }: Cabinet): Citation {
+  const { cabinet } = lists;
   const days = [here, ...shows].flatMap((page) => changed[pathInSite(page)] ?? []).sort();
   const whole: Cited = {
     ...cited,

@@ -64,8 +64,20 @@ export function keeperLanguage({ lists }: Pick<Cabinet, 'lists'>): string | unde
   return language === 'en' ? undefined : language;
 }
 
+/** All that the frame of a page knows of the cabinet: what changes in it changes every page. */
+type FrameFacts = {
+  readonly cabinet: Cabinet['lists']['cabinet'];
+  readonly exhibits: boolean;
+  readonly types: boolean;
+};
+
+export function frameFacts({ lists: { cabinet, exhibits, types } }: Cabinet): FrameFacts {
+  return { cabinet, exhibits: exhibits.length > 0, types: types.series.length > 0 };
+}
+
 export async function frameOf(head: PageHead): Promise<Frame> {
-  const { cabinet, exhibits, types } = (await loadCabinet()).lists;
+  const facts = frameFacts(await loadCabinet());
+  const { cabinet } = facts;
   const digest = createHash('sha256').update(LAYERS).digest('base64');
   return {
     // The site's own words are English, whatever language the keeper's texts are in.
@@ -83,7 +95,7 @@ export async function frameOf(head: PageHead): Promise<Frame> {
         ? null
         : { name: cabinet.licence.texts, href: licenceAddress(cabinet.licence.texts) },
     robots: head.unlisted === true || cabinet.robots === 'none' ? 'noindex, nofollow' : null,
-    groups: groupsAt(head.here, { exhibits: exhibits.length > 0, types: types.series.length > 0 }),
+    groups: groupsAt(head.here, facts),
     // What would end the script early is written as an escape.
     linked: head.linked === undefined ? null : JSON.stringify(head.linked).replaceAll('<', '\\u003c'),
   };
@@ -104,7 +116,7 @@ function policyFor(digest: string): string {
   ].join('; ');
 }
 
-function groupsAt(here: string, has: { readonly exhibits: boolean; readonly types: boolean }): readonly RoomGroup[] {
+function groupsAt(here: string, has: Omit<FrameFacts, 'cabinet'>): readonly RoomGroup[] {
   const all: readonly (readonly [string, readonly Crumb[]])[] = [
     ...(has.exhibits ? [[siteWords.exhibits, [{ name: siteWords.exhibits, href: urls.exhibits() }]] as const] : []),
     [siteWords.pieces, [{ name: siteWords.pieces, href: urls.pieces() }]],

@@ -15,7 +15,7 @@ function piece(number: string, facts: string): string {
 async function cabinetWith(files: Readonly<Record<string, string | null>>) {
   const { pieces: linked, ...lists } = linkRecords(readCabinet(changed(await markedCabinet(), files)).records);
   const pieces = publicPieces({ ...lists, pieces: linked });
-  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {} };
+  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
 }
 
 const NOTHING_ELSE = {

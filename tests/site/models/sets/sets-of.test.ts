@@ -12,7 +12,7 @@ const folder = changed(await markedCabinet(), {
 });
 const { pieces: linked, ...lists } = linkRecords(readCabinet(folder).records);
 const pieces = publicPieces({ ...lists, pieces: linked });
-const cabinet = { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {} };
+const cabinet = { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
 
 test('a piece that is in a set says in which place', () => {
   expect(setsOf(cabinet, 'plain-penny').map(({ does, place }) => [does, place?.state])).toContainEqual([

@@ -1,13 +1,8 @@
-import type { APIRoute, GetStaticPaths } from 'astro';
-import { loadCabinet } from '../../../../site/cabinet.ts';
-import { manifestOf, withManifest } from '../../../../site/models/open-data/linked.ts';
+import type { APIRoute, InferGetStaticPropsType } from 'astro';
+import { manifestPaths } from '../../../../site/models/open-data/linked.ts';
 
-export const getStaticPaths = (async () => {
-  const cabinet = await loadCabinet();
-  return withManifest(cabinet).map((piece) => ({
-    params: { id: piece.id },
-    props: { manifest: manifestOf(cabinet, piece) },
-  }));
-}) satisfies GetStaticPaths;
+export const getStaticPaths = manifestPaths;
 
-export const GET: APIRoute = ({ props }) => Response.json(props['manifest']);
+type Props = InferGetStaticPropsType<typeof getStaticPaths>;
+
+export const GET: APIRoute<Props> = async ({ props }) => Response.json(await props.page());

@@ -1,0 +1,133 @@
+import { hash } from 'node:crypto';
+import { lstatSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import process from 'node:process';
+import type { Clean } from '../../privacy/inspect-built.ts';
+import type { AstroIntegration, AstroPrerenderer } from 'astro';
+import { writeWhole } from '../../catalogue/keep/flush.ts';
+import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
+import { linkOrCopy } from '../../photographs/cache/link-photographs.ts';
+
+/** What is remembered of one file of a built site: a digest of its bytes and, of a page that has one, its key. */
+type Remembered = readonly [bytes: string, key?: string];
+
+/**
+ * What is remembered of the site that was last built into a folder. It holds no text: the pages themselves are in that folder.
+ * Each of its statements is true for ever: a page of this key, made by this program, is these bytes.
+ */
+export type LastSite = {
+  /** A digest of the program, and of where the site stands. */
+  readonly madeBy: string;
+  /** A digest of what the files were inspected for, in which nothing was found. */
+  readonly cleanOf: string;
+  /** By their paths in the site. */
+  readonly files: Readonly<Record<string, Remembered>>;
+};
+
+const memory = (store: string): string => join(store, 'last-site.json');
+
+/** What is remembered of a site by this program; null when there is nothing of use. */
+export function readLastSite(store: string, madeBy: string): LastSite | null {
+  try {
+    const last = JSON.parse(readFileSync(memory(store), 'utf8')) as LastSite;
+    return last.madeBy === madeBy ? last : null;
+  } catch {
+    return null;
+  }
+}
+
+export async function rememberSite(store: string, site: LastSite): Promise<void> {
+  await makeFolder(store);
+  await writeWhole(memory(store), JSON.stringify(site));
+}
+
+/** Forgets all: after a leak nothing of it is used again. */
+export function forgetSite(store: string): void {
+  rmSync(memory(store), { force: true });
+}
+
+/** What of a remembered site was found clean. */
+export function cleanIn({ cleanOf, files }: LastSite): Clean {
+  return { of: cleanOf, files: new Map(Object.entries(files).map(([file, [bytes]]) => [file, bytes])) };
+}
+
+export function lastSiteOf(madeBy: string, { of, files }: Clean, { keys }: Kept): LastSite {
+  const remembered = [...files].map(([file, bytes]): [string, Remembered] => {
+    const key = keys.get(file);
+    return [file, key === undefined ? [bytes] : [bytes, key]];
+  });
+  return { madeBy, cleanOf: of, files: Object.fromEntries(remembered) };
+}
+
+/**
+ * Whether the pages that were taken from a site are what was remembered of them, and refer to the same scripts and styles as
+ * the new ones do.
+ */
+export function isAsRemembered({ files }: LastSite, now: Clean, { taken }: Kept): boolean {
+  const shared = (paths: Iterable<string>): string =>
+    [...paths]
+      .filter((path) => path.startsWith('_astro/'))
+      .sort()
+      .join('\n');
+  return (
+    [...taken].every((file) => now.files.get(file) === files[file]?.[0]) &&
+    (taken.size === 0 || shared(now.files.keys()) === shared(Object.keys(files)))
+  );
+}
+
+/** What a build took from the last site, and the keys of all its pages, by their paths in the site. */
+export type Kept = { readonly taken: Set<string>; readonly keys: Map<string, string> };
+
+/**
+ * Has Astro make only the pages whose keys are new. The others are taken from the last site, which stands in the folder `from`,
+ * as hard links. Whether their bytes are still those that were remembered is for the inspection to say, which reads them.
+ */
+export function keepPages(last: LastSite | null, from: string, into: string, { taken, keys }: Kept): AstroIntegration {
+  const isTaken = (file: string, key: string): boolean => {
+    if (last?.files[file]?.[1] !== key || !isFile(join(from, file))) return false;
+    mkdirSync(dirname(join(into, file)), { recursive: true });
+    linkOrCopy(join(from, file), join(into, file));
+    taken.add(file);
+    return true;
+  };
+  const setPrerenderer = (usual: AstroPrerenderer): AstroPrerenderer => ({
+    ...usual,
+    getStaticPaths: async () =>
+      (await usual.getStaticPaths()).filter(({ pathname, route, cacheKey }) => {
+        const path = pathname.replace(/^\/+|\/+$/g, '');
+        const file = route.type === 'page' ? join(path, 'index.html') : path;
+        // Of two routes to one page Astro takes the first.
+        if (taken.has(file)) return false;
+        if (cacheKey === undefined || keys.has(file)) return true;
+        keys.set(file, cacheKey);
+        return !isTaken(file, cacheKey);
+      }),
+  });
+  return {
+    name: 'keep-pages',
+    hooks: { 'astro:build:start': (build) => build.setPrerenderer(setPrerenderer) },
+  };
+}
+
+function isFile(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false })?.isFile() === true;
+}
+
+/** Everything a page is made by besides the cabinet: the whole program and its packages, Node, and the manners of the machine. */
+const PROGRAM = ['src', 'public', 'package.json', 'package-lock.json', 'astro.config.mjs', 'tsconfig.json'];
+
+/** A digest of the program in this folder, and of where a site is to stand. */
+export function programDigest(...where: readonly string[]): string {
+  const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
+  const parts = [...where, process.version, process.versions['icu'] ?? '', locale, timeZone];
+  for (const path of PROGRAM.flatMap(filesUnder)) parts.push(path, hash('sha256', readFileSync(path), 'base64url'));
+  return hash('sha256', JSON.stringify(parts), 'base64url');
+}
+
+function filesUnder(path: string): readonly string[] {
+  if (lstatSync(path).isFile()) return [path];
+  return readdirSync(path, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+}

@@ -1,0 +1,93 @@
+import { known } from '../../../catalogue/schema/fields.ts';
+import { concordanceOf } from '../../../core/types/concordance.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
+import { digestedOnce } from '../../digest.ts';
+import { onceFor } from '../../once-for.ts';
+import { pathInSite, urls } from '../../urls.ts';
+import { pieceWords } from '../../words/piece.ts';
+import { orderOf, relatedTo } from '../compare/worth-comparing.ts';
+import { boardOf } from '../shared/board.ts';
+import type { Board } from '../shared/board.ts';
+import { setRows } from './sets.ts';
+import type { SetRow } from './sets.ts';
+
+/**
+ * A piece and everything else its page and its file of data are made from, as plain data. They see nothing but this, so a
+ * digest of it is the key of both.
+ */
+export type AroundPiece = {
+  readonly piece: PublicPiece;
+  /** What its file of data may ask of the cabinet. */
+  readonly own: Pick<Cabinet['lists'], 'cabinet' | 'eras' | 'rulers' | 'mints' | 'denominations'> &
+    Pick<Cabinet, 'photographs' | 'changed'>;
+  readonly related: readonly { readonly id: string; readonly title: string }[];
+  readonly sets: readonly SetRow[];
+  readonly neighbours: Board | null;
+};
+
+// More names would be a list to read.
+const MOST_RELATED = 2;
+
+/** A piece that has a page, by its id. The pages are made from the list of pieces, so it is there. */
+export function pieceNamed(cabinet: Cabinet, id: string): PublicPiece {
+  const piece = byId(cabinet).get(id);
+  if (piece === undefined) throw new Error(`There is no piece ${id}.`);
+  return piece;
+}
+
+const byId = onceFor(({ pieces }: Cabinet) => new Map(pieces.map((piece) => [piece.id, piece])));
+
+export async function aroundPiece(cabinet: Cabinet, piece: PublicPiece): Promise<AroundPiece> {
+  return {
+    piece,
+    own: ownOf(cabinet, piece),
+    related: relatedTo(piece, cabinet.listed)
+      .slice(0, MOST_RELATED)
+      .map(({ id, title }) => ({ id, title })),
+    sets: piece.listed ? setRows(cabinet, piece.id) : [],
+    neighbours: await neighboursOf(piece, cabinet),
+  };
+}
+
+/** What of the cabinet belongs to one piece: the records of the names it bears, its pictures, and what is the whole cabinet's. */
+export function ownOf({ lists, photographs, changed }: Cabinet, piece: PublicPiece): AroundPiece['own'] {
+  const rulers = [...(known(piece.rulers) ?? []), ...piece.struckFor].map(({ id }) => id);
+  return {
+    cabinet: digestedOnce(lists.cabinet),
+    eras: digestedOnce(lists.eras),
+    rulers: picked(lists.rulers, rulers),
+    mints: picked(lists.mints, [known(piece.mint)?.id ?? '']),
+    denominations: picked(lists.denominations, [known(piece.denomination)?.id ?? '']),
+    photographs: picked(photographs, [piece.id]),
+    changed: picked(changed, [pathInSite(urls.piece(piece.id))]),
+  };
+}
+
+/** The cabinet as if it held this piece alone and no more than is its own. */
+export function alone(piece: PublicPiece, { photographs, changed, ...lists }: AroundPiece['own']): Cabinet {
+  const types = { series: [], concordance: concordanceOf([]), holders: new Map() };
+  return {
+    lists: { ...lists, works: {}, sets: [], exhibits: [], types },
+    pieces: [piece],
+    listed: piece.listed ? [piece] : [],
+    photographs,
+    changed,
+  };
+}
+
+function picked<Thing>(from: Readonly<Record<string, Thing>>, ids: readonly string[]): Readonly<Record<string, Thing>> {
+  return Object.fromEntries(
+    ids.flatMap((id) => {
+      const thing = from[id];
+      return thing === undefined ? [] : [[id, thing]];
+    }),
+  );
+}
+
+async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Board | null> {
+  const at = orderOf(listed).get(piece);
+  if (at === undefined) return null;
+  const beside = [listed[at - 1], listed[at + 1]].filter((one) => one !== undefined);
+  return boardOf(beside, (one) => (one === listed[at - 1] ? pieceWords.previous : pieceWords.next));
+}
