@@ -27,6 +27,13 @@ export function loadCabinet(): Promise<Cabinet> {
   return join(handedOver());
 }
 
+/** A listed piece by its id; undefined where there is none. */
+export function listedPiece({ listed }: Cabinet, id: string): PublicPiece | undefined {
+  return byId(listed).get(id);
+}
+
+const byId = onceFor((listed: readonly PublicPiece[]) => new Map(listed.map((piece) => [piece.id, piece])));
+
 const join = onceFor(async ({ records, photographs, addresses }: HandedOver): Promise<Cabinet> => {
   const { pieces: linked, ...lists } = linkRecords(records);
   const published = publicPieces({ ...lists, pieces: linked });

@@ -92,25 +92,17 @@ export async function makeSite(
   const standsAt = isPublic ? `${origin}${base}` : null;
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   const { inside, outside } = forwardPages(hosted);
-  const grow: Grow = async (last) => {
-    await rm(grows, { recursive: true, force: true });
-    const kept: Kept = { taken: new Set(), keys: new Map() };
-    const config = { site: origin, base, outDir: grows, cacheDir: cacheFolder('astro', cabinet.at, into) };
-    try {
-      await makePages({ ...config, integrations: [keepPages(last, into, grows, kept)] });
-      await linkPhotographs(pictures, grows);
-      for (const { file, text } of [...inside, ...hostFiles(hosted)]) await putText(join(grows, file), text);
-    } catch (error) {
-      // A full disk gets its room back.
-      await rm(grows, { recursive: true, force: true }).catch(() => undefined);
-      throw error;
-    }
-    const before = last === null ? null : cleanIn(last);
-    return { kept, ...(await inspectAgain(grows, records, folder, before)) };
+  const growing: Growing = {
+    astro: { site: origin, base, outDir: grows, cacheDir: cacheFolder('astro', cabinet.at, into) },
+    grows,
+    into,
+    pictures,
+    texts: [...inside, ...hostFiles(hosted)],
+    inspect: (before) => inspectAgain(grows, records, folder, before),
   };
   const store = cacheFolder('last-site', cabinet.at, into);
   const madeBy = programDigest(origin, base, String(isPublic));
-  const { kept, problems: leaks, clean } = await growFrom(readLastSite(store, madeBy), grow);
+  const { kept, problems: leaks, clean } = await growFrom(readLastSite(store, madeBy), growing);
   if (leaks.length > 0) {
     forgetSite(store);
     return refuse(await tellLeaks(leaks, grows, into));
@@ -130,17 +122,41 @@ export async function makeSite(
   });
 }
 
+/** Where a site grows, and what it is made of besides the cabinet that was handed over. */
+type Growing = {
+  readonly astro: AstroInlineConfig;
+  readonly grows: string;
+  readonly into: string;
+  readonly pictures: string;
+  readonly texts: readonly { readonly file: string; readonly text: string }[];
+  readonly inspect: (before: Clean | null) => ReturnType<typeof inspectAgain>;
+};
+
 /** A site with what was kept of the last one, and what the inspection says of it. */
 type Grown = { readonly kept: Kept; readonly problems: readonly Problem[]; readonly clean: Clean };
-type Grow = (last: LastSite | null) => Promise<Grown>;
 
 /**
  * Makes a site with the pages of the last one that have not changed; without them where that was not what it was remembered to
  * be. Somebody may have written in its folder, and what is not by a build goes into none.
  */
-async function growFrom(last: LastSite | null, grow: Grow): Promise<Grown> {
-  const grown = await grow(last);
-  return last === null || isAsRemembered(last, grown.clean, grown.kept) ? grown : grow(null);
+async function growFrom(last: LastSite | null, growing: Growing): Promise<Grown> {
+  const grown = await grow(last, growing);
+  return last === null || isAsRemembered(last, grown.clean, grown.kept) ? grown : grow(null, growing);
+}
+
+async function grow(last: LastSite | null, { astro, grows, into, pictures, texts, inspect }: Growing): Promise<Grown> {
+  await rm(grows, { recursive: true, force: true });
+  const kept: Kept = { taken: new Set(), keys: new Map() };
+  try {
+    await makePages({ ...astro, integrations: [keepPages(last, into, grows, kept)] });
+    await linkPhotographs(pictures, grows);
+    for (const { file, text } of texts) await putText(join(grows, file), text);
+  } catch (error) {
+    // A full disk gets its room back.
+    await rm(grows, { recursive: true, force: true }).catch(() => undefined);
+    throw error;
+  }
+  return { kept, ...(await inspect(last === null ? null : cleanIn(last))) };
 }
 
 /** The day on this machine: what has changed since the site was last built is said to have changed on it. */

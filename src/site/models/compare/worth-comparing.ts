@@ -1,6 +1,7 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { onceFor } from '../../once-for.ts';
+import { filedUnder } from '../shared/gather.ts';
 
 /** Pieces that a visitor may want beside one another, and why. */
 export type Related = { readonly because: 'die' | 'type'; readonly pieces: readonly PublicPiece[] };
@@ -34,19 +35,8 @@ type Companies = ReadonlyMap<string, readonly PublicPiece[]>;
 
 /** The place of each piece in a list, counted from 0. */
 export const orderOf = onceFor((listed: readonly PublicPiece[]) => new Map(listed.map((piece, at) => [piece, at])));
-const byDie = onceFor((listed: readonly PublicPiece[]) => companies(listed, diesOf));
-const byType = onceFor((listed: readonly PublicPiece[]) => companies(listed, typesOf));
-
-function companies(pieces: readonly PublicPiece[], namesOf: (piece: PublicPiece) => readonly string[]): Companies {
-  const held = new Map<string, PublicPiece[]>();
-  for (const piece of pieces)
-    for (const name of new Set(namesOf(piece))) {
-      const known = held.get(name);
-      if (known === undefined) held.set(name, [piece]);
-      else known.push(piece);
-    }
-  return held;
-}
+const byDie = onceFor((listed: readonly PublicPiece[]) => filedUnder(listed, diesOf));
+const byType = onceFor((listed: readonly PublicPiece[]) => filedUnder(listed, typesOf));
 
 /** A die is named within its coinage: the same letter under another king or at another mint is another die. */
 function diesOf({ dies, ...piece }: PublicPiece): readonly string[] {

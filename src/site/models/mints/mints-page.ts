@@ -1,11 +1,12 @@
 import type { Mint } from '../../../catalogue/catalogue.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
 import type { ChartTable } from '../charts/chart.ts';
-import { gather } from '../shared/gather.ts';
+import { filedUnder, gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
 import { clustersOf } from './map/clusters.ts';
 import { mintMap } from './map/mint-map.ts';
@@ -73,20 +74,24 @@ function mapOf(mints: readonly Sited[], named: readonly Sited[], says: string, w
 }
 
 /** The mints whose coordinates are known, with how many pieces of each are here; the fullest first. */
-export function sitedMints(cabinet: Cabinet): readonly Sited[] {
-  return Object.values(cabinet.lists.mints)
+export const sitedMints = onceFor((cabinet: Cabinet): readonly Sited[] =>
+  Object.values(cabinet.lists.mints)
     .flatMap(({ id, fields }) => {
       const at = fields.coordinates;
       if (at === undefined) return [];
       return [{ ...at, id, name: fields.name, href: urls.mint(id), pieces: piecesOfMint(cabinet, id).length }];
     })
-    .toSorted((a, b) => b.pieces - a.pieces);
-}
+    .toSorted((a, b) => b.pieces - a.pieces),
+);
 
 /** The listed pieces of a mint, oldest first, certain or not. */
 export function piecesOfMint({ listed }: Cabinet, id: string): readonly PublicPiece[] {
-  return byYears(listed.filter(({ mint }) => mint !== null && typeof mint !== 'string' && mint.id === id));
+  return byMint(listed).get(id) ?? [];
 }
+
+const byMint = onceFor((listed: readonly PublicPiece[]) =>
+  filedUnder(byYears(listed), ({ mint }) => (mint !== null && typeof mint !== 'string' ? [mint.id] : [])),
+);
 
 /** The last part of an area, which is the country or the like: `Kent, England` is in England. */
 function countryOf(area: string | undefined): string {

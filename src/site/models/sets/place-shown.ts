@@ -1,4 +1,5 @@
 import type { PlaceState, SetState } from '../../../core/sets/set-state.ts';
+import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { setsWords } from '../../words/sets.ts';
@@ -60,8 +61,8 @@ function usualWidth(pieces: readonly PublicPiece[]): number {
 }
 
 /** A listed piece by its id. */
-export function pieceLink({ listed }: Cabinet, id: string): Link {
-  return { href: urls.piece(id), name: listed.find((piece) => piece.id === id)?.title ?? id };
+export function pieceLink(cabinet: Cabinet, id: string): Link {
+  return { href: urls.piece(id), name: listedPiece(cabinet, id)?.title ?? id };
 }
 
 const IN_ORDER = ['filled', 'possible', 'filler', 'wanted', 'excused'] as const;

@@ -1,3 +1,4 @@
+import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { setsWords } from '../../words/sets.ts';
 import { MOST_ON_BOARD } from '../shared/board-picture.ts';
@@ -5,11 +6,12 @@ import type { OnBoard } from '../shared/board-picture.ts';
 import { setStatesOf } from './set-states-of.ts';
 
 /** The pieces that the picture of a set shows: the first of its places that have a photographed one. */
-export function setOnBoard({ listed, photographs, ...rest }: Cabinet, id: string): readonly OnBoard[] {
-  const places = setStatesOf({ listed, photographs, ...rest }).find((state) => state.id === id)?.places ?? [];
+export function setOnBoard(cabinet: Cabinet, id: string): readonly OnBoard[] {
+  const places = setStatesOf(cabinet).find((state) => state.id === id)?.places ?? [];
   const shown = places.flatMap((place): readonly OnBoard[] => {
-    const piece = listed.find((one) => one.id === place.piece);
-    const made = piece === undefined ? undefined : photographs[piece.id]?.find(({ face }) => face === 'obverse');
+    const piece = listedPiece(cabinet, place.piece ?? '');
+    const made =
+      piece === undefined ? undefined : cabinet.photographs[piece.id]?.find(({ face }) => face === 'obverse');
     return piece === undefined || made === undefined ? [] : [{ piece, made }];
   });
   return shown.slice(0, MOST_ON_BOARD);

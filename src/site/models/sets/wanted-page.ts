@@ -1,3 +1,4 @@
+import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { setsWords } from '../../words/sets.ts';
@@ -57,6 +58,6 @@ function pieceIn(
   place: string,
 ): (Link & { readonly grade: string | null }) | null {
   const id = places.find((one) => one.id === place)?.piece;
-  const piece = cabinet.listed.find((one) => one.id === id);
+  const piece = listedPiece(cabinet, id ?? '');
   return piece === undefined ? null : { ...pieceLink(cabinet, piece.id), grade: piece.grade?.text ?? null };
 }

@@ -15,3 +15,18 @@ export function gather<Key, Thing>(
   }
   return [...byKey].map(([key, all]) => ({ key, all }));
 }
+
+/** Things under each of the names they bear, in the order in which they came. */
+export function filedUnder<Thing>(
+  things: readonly Thing[],
+  namesOf: (thing: Thing) => readonly string[],
+): ReadonlyMap<string, readonly Thing[]> {
+  const held = new Map<string, Thing[]>();
+  for (const thing of things)
+    for (const name of new Set(namesOf(thing))) {
+      const known = held.get(name);
+      if (known === undefined) held.set(name, [thing]);
+      else known.push(thing);
+    }
+  return held;
+}

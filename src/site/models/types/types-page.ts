@@ -1,8 +1,10 @@
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
+import { filedUnder } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
 import { furtherPages } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
@@ -35,8 +37,10 @@ export function piecesOfSeries({ listed }: Cabinet, series: string): readonly Pu
 
 /** The listed pieces of a type, or of one under it. */
 export function piecesOfType({ listed }: Cabinet, series: string, id: string): readonly PublicPiece[] {
-  return listed.filter((piece) => piece.mayBe.is.includes(`${series}/${id}`));
+  return byType(listed).get(`${series}/${id}`) ?? [];
 }
+
+const byType = onceFor((listed: readonly PublicPiece[]) => filedUnder(listed, ({ mayBe }) => mayBe.is));
 
 export function foundSeries(cabinet: Cabinet, id: string): TypeSeries {
   const series = cabinet.lists.types.series.find((one) => one.id === id);
