@@ -16,7 +16,7 @@ import { onceFor } from '../site/once-for.ts';
 export const linkedCabinet = onceFor((records: Records): Cabinet => {
   const { pieces: linked, ...lists } = linkRecords(records);
   const pieces = publicPieces({ ...lists, pieces: linked });
-  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {} };
+  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
 });
 
 /** How far a set has come whose file says this; a sentence where its rule cannot be read or yields nothing. */
