@@ -1,11 +1,11 @@
 import { hash } from 'node:crypto';
 
-/** A digest of plain data. What JSON would lose is told apart, or is a fault of the program and ends the build. */
+/** A digest of plain data. What JSON would lose is written as text, or is a fault of the program and ends the build. */
 export function digestOf(shown: unknown): string {
   return hash('sha256', JSON.stringify(shown, strictly), 'base64url');
 }
 
-/** Digests of what stands in many pages, worked out once. */
+/** Digests of what is part of many pages, worked out once. */
 const digests = new WeakMap<object, string>();
 
 /** The thing itself, whose digest stands for it wherever it is part of something: for what is shown on many pages. */

@@ -79,7 +79,7 @@ export function isAsRemembered({ files }: LastSite, now: Clean, { taken }: Kept)
 export type Kept = { readonly taken: Set<string>; readonly keys: Map<string, string> };
 
 /**
- * Has Astro make only the pages whose keys are new. The others are taken from the last site, which stands in the folder `from`,
+ * Has Astro make only the pages whose keys are new. The others are taken from the last site, which is in the folder `from`,
  * as hard links. Whether their bytes are still those that were remembered is for the inspection to say, which reads them.
  */
 export function keepPages(last: LastSite | null, from: string, into: string, { taken, keys }: Kept): AstroIntegration {
