@@ -75,6 +75,10 @@ export const urls = {
   sitemapAtRoot: (): string => at('sitemap.xml'),
   photograph: (piece: string, file: string): string => at(`photographs/${piece}/${file}`),
   icon: (): string => at('icon.svg'),
+  touchIcon: (): string => at('touch-icon.png'),
+  largeIcon: (): string => at('icon-512.png'),
+  /** What a telephone calls the site on its home screen. */
+  webManifest: (): string => at('site.webmanifest'),
 } as const;
 
 /** An address of the cabinet's list, which is counted from the site (`pieces/york-penny/`), from the root of its host. */

@@ -80,7 +80,9 @@ function linesOf(
 ): readonly Line[] {
   if (fact === rule['one-per']) {
     const places = placesOf(rule, lists);
-    return places.ok ? places.value.map(({ id, label, where }) => ({ value: id, label, where })) : [];
+    // Nothing can stand in an excused place, and its rule asks for nothing.
+    const open = places.ok ? places.value.filter(({ excused }) => excused === undefined) : [];
+    return open.map(({ id, label, where }) => ({ value: id, label, where }));
   }
   if (fact === 'type')
     return (lists.types ?? [])

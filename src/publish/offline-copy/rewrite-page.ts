@@ -59,14 +59,14 @@ function valueOf(element: Element, wanted: string): string {
   return element.attrs.find(({ name }) => name === wanted)?.value ?? '';
 }
 
-function isPreload(node: Node): boolean {
-  return 'tagName' in node && node.tagName === 'link' && valueOf(node, 'rel') === 'preload';
+/** A font comes inside its style sheet, so nothing is fetched before it; and a folder is nobody's home screen. */
+function isNeedless(node: Node): boolean {
+  return 'tagName' in node && node.tagName === 'link' && ['preload', 'manifest'].includes(valueOf(node, 'rel'));
 }
 
 function walk(node: Node, visit: (element: Element) => void): void {
   if ('tagName' in node) visit(node);
-  // A font comes inside its style sheet, so nothing is to be fetched before it.
-  if ('childNodes' in node) node.childNodes = node.childNodes.filter((child) => !isPreload(child));
+  if ('childNodes' in node) node.childNodes = node.childNodes.filter((child) => !isNeedless(child));
   if ('childNodes' in node) for (const child of node.childNodes) walk(child, visit);
   if ('content' in node) walk(node.content, visit);
 }

@@ -110,6 +110,7 @@ function policyFor(digest: string): string {
     "font-src 'self'",
     `style-src 'self' ${loosened ? "'unsafe-inline'" : `'sha256-${digest}'`}`,
     `script-src 'self'${loosened ? " 'unsafe-inline'" : ''}`,
+    "manifest-src 'self'",
     `connect-src 'self'${loosened ? ' ws:' : ''}`,
     "form-action 'self'",
     "base-uri 'none'",
