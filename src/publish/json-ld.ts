@@ -24,6 +24,7 @@ export const CONTEXT = [
     dcterms: 'http://purl.org/dc/terms/',
     edtf: 'http://id.loc.gov/datatypes/edtf/',
     skos: 'http://www.w3.org/2004/02/skos/core#',
+    xsd: 'http://www.w3.org/2001/XMLSchema#',
     compared: null,
   },
 ] as const;
@@ -41,7 +42,8 @@ export type LinkedCollection = {
  * authority (the name on the piece), authority (for whom it was struck in fact), issuer and maker are four properties. What the
  * keeper is not certain of is not stated here: neither vocabulary can say "probably", and `pieces.json` does.
  * A member `compared` of the same file is for our own pages: a term that is null in the context says nothing in JSON-LD 1.1.
- * Sources: schema.org VisualArtwork, QuantitativeValue (unit codes of UN/CEFACT Recommendation 20); nomisma.org/ontology.
+ * Sources: schema.org VisualArtwork, QuantitativeValue (unit codes of UN/CEFACT Recommendation 20); nomisma.org/ontology and
+ * Nomisma's model of physical coins (nomisma.org/documentation/contribute).
  */
 export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: LinkedCollection): object {
   const [date, weight, size] = [known(piece.date), known(piece.weight), known(piece.size)];
@@ -91,6 +93,8 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
       .filter(({ sure }) => sure === 'certain')
       .map(({ series, id }) => ({ '@id': at.type(series, id) })),
     'nmo:hasAxis': piece.axis?.hours ?? undefined,
+    'nmo:hasWeight': weight === null ? undefined : decimal(weight.grams),
+    'nmo:hasDiameter': span === null || span.width !== span.height ? undefined : decimal(span.width),
     'nmo:hasObverse': sideOf(piece.obverse),
     'nmo:hasReverse': sideOf(piece.reverse),
   });
@@ -119,6 +123,11 @@ function entity(address: string, name: string, others: readonly string[]): objec
 
 function quantity(value: number, unitCode: string): object {
   return { '@type': 'QuantitativeValue', value, unitCode };
+}
+
+/** Nomisma wants weights in grams and diameters in millimetres as xsd:decimal; a JSON number would be a double. */
+function decimal(value: number): object {
+  return { '@type': 'xsd:decimal', '@value': String(value) };
 }
 
 function sideOf(side: PublicPiece['obverse']): object | undefined {

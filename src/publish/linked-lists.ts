@@ -88,11 +88,14 @@ export function linkedType(
   const broader = type?.broader ?? '';
   return drop({
     '@context': CONTEXT,
-    '@type': ['DefinedTerm', 'nmo:TypeSeriesItem'],
+    '@type': ['DefinedTerm', 'nmo:TypeSeriesItem', 'skos:Concept'],
     '@id': at.type(id),
     name: type?.label ?? id,
     termCode: id,
     inDefinedTermSet: { '@id': at.series },
+    // As published series of types have it: a concept with a label, and the series as its source.
+    'skos:prefLabel': type?.label ?? id,
+    'dcterms:source': { '@id': at.series },
     'skos:broader': broader === '' ? undefined : { '@id': at.type(broader) },
     mainEntityOfPage: at.type(id),
   });

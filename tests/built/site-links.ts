@@ -23,25 +23,29 @@ export async function builtPages(built: string): Promise<readonly BuiltPage[]> {
   return Promise.all(
     files
       .filter((file) => file.endsWith('.html'))
-      .map(async (file) => {
-        const to: string[] = [];
-        const anchors = new Set<string>();
-        walk(parse(await readFile(join(built, file), 'utf8')), (tag, attributes) => {
-          for (const [name, value] of attributes) {
-            if (name === 'id') anchors.add(value);
-            if (name === 'content' && attributes.some(([other, how]) => other === 'http-equiv' && how === 'refresh'))
-              to.push(value.replace(/^.*url=/i, ''));
-            if (name === 'content' && attributes.some(([other, what]) => other === 'property' && what === 'og:image'))
-              to.push(value);
-            if (ADDRESSES[tag]?.includes(name) === true)
-              to.push(
-                ...(name === 'srcset' ? value.split(',').map((one) => one.trim().split(/\s+/)[0] ?? '') : [value]),
-              );
-          }
-        });
-        return { path: file.replace(/index\.html$/, ''), to, anchors };
-      }),
+      .map(async (file) => ({
+        path: file.replace(/index\.html$/, ''),
+        ...linksIn(await readFile(join(built, file), 'utf8')),
+      })),
   );
+}
+
+/** What a page points to, and the anchors it holds. */
+export function linksIn(html: string): Omit<BuiltPage, 'path'> {
+  const to: string[] = [];
+  const anchors = new Set<string>();
+  walk(parse(html), (tag, attributes) => {
+    for (const [name, value] of attributes) {
+      if (name === 'id') anchors.add(value);
+      if (name === 'content' && attributes.some(([other, how]) => other === 'http-equiv' && how === 'refresh'))
+        to.push(value.replace(/^.*url=/i, ''));
+      if (name === 'content' && attributes.some(([other, what]) => other === 'property' && what === 'og:image'))
+        to.push(value);
+      if (ADDRESSES[tag]?.includes(name) === true)
+        to.push(...(name === 'srcset' ? value.split(',').map((one) => one.trim().split(/\s+/)[0] ?? '') : [value]));
+    }
+  });
+  return { to, anchors };
 }
 
 /** Every file of a built site, by its path with forward slashes. */

@@ -42,6 +42,18 @@ test('a workflow publishes it, with every version pinned, and refuses private fi
   expect(workflow.env.COMMIT).toMatch(/^[0-9a-f]{40}$/);
   const commands = steps.flatMap(({ run }) => run ?? []);
   expect(commands.join('\n')).toContain('--only-inspected');
+  // What it runs of this program is in package.json, and every flag is one that the command itself names.
+  const { scripts } = JSON.parse(await readFile('package.json', 'utf8')) as {
+    scripts: Readonly<Record<string, string>>;
+  };
+  const runs = commands.flatMap((command) => [...command.matchAll(/npm run (\S+)(?: -- (.*))?/g)]);
+  expect(runs.map(([, name]) => name)).toEqual(['build']);
+  for (const [, name = '', flags = ''] of runs) {
+    const [program = '', ...words] = (scripts[name] ?? '').split(' ');
+    const help = spawnSync(program === 'node' ? process.execPath : program, [...words, '--help'], { encoding: 'utf8' });
+    expect(help.status, help.stderr).toBe(0);
+    for (const [flag] of flags.matchAll(/--[a-z-]+/g)) expect(help.stdout).toMatch(new RegExp(`${flag}\\b`));
+  }
   // The cabinet as it is pushed: `private/` is ignored, and one that is not is refused by the first command.
   const git = (...words: readonly string[]) => spawnSync('git', ['-C', into, ...words], { encoding: 'utf8' });
   git('init', '-q');
