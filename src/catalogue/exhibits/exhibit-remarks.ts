@@ -7,6 +7,7 @@ import type { CabinetFolder } from '../files.ts';
 import { linkRecords } from '../link.ts';
 import type { Records } from '../records.ts';
 import { placesIn } from '../rules/rule.ts';
+import { countRemarks, lastNumberRemarks, scopeRemarks } from './contents-remarks.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
 import { readExhibit } from './exhibit-texts.ts';
 import { styleOf } from './label-style.ts';
@@ -48,6 +49,9 @@ function remarksOn(read: ReadExhibit, catalogue: Catalogue, counts: readonly Set
     ...sourceRemarks(read, catalogue),
     ...claimRemarks(read, catalogue),
     ...copyRemarks(read),
+    ...scopeRemarks(read, catalogue),
+    ...countRemarks(read, catalogue),
+    ...lastNumberRemarks(read, catalogue),
     ...setRemarks(read, counts),
     ...nameRemarks(read, catalogue),
   ];
@@ -59,7 +63,9 @@ function readingRemarks({ exhibit, texts }: ReadExhibit): readonly Remark[] {
   const type = checkType(width - 2 * CARD_MARGIN, points).map((remark) => ({ ...remark, path: ['label'] }));
   const words = texts.flatMap(({ is, words: says, path }) => {
     const remarks =
-      is === 'title' || is === 'heading' ? checkTitle(says) : checkWords(says, is === 'scope' ? 'text' : is);
+      is === 'title' || is === 'heading'
+        ? checkTitle(says)
+        : checkWords(says, is === 'scope' || is === 'research' ? 'text' : is);
     return remarks.map((remark) => ({ ...remark, path }));
   });
   const missing = [
@@ -69,6 +75,15 @@ function readingRemarks({ exhibit, texts }: ReadExhibit): readonly Remark[] {
             path: null,
             says: 'The exhibit does not say what it shows and what it leaves out. Add a line scope:.',
             source: OURS,
+          },
+        ]
+      : []),
+    ...(exhibit.fields.research === undefined
+      ? [
+          {
+            path: null,
+            says: 'The exhibit does not say what in it is your own research, which judges look for. Add a line research:, or write research: none.',
+            source: PRACTICE,
           },
         ]
       : []),
@@ -85,6 +100,7 @@ function readingRemarks({ exhibit, texts }: ReadExhibit): readonly Remark[] {
   return [...missing, ...type, ...words];
 }
 
+const PRACTICE = 'common practice: originality and research are on the score sheets of clubs';
 const OURS = 'our own judgement';
 const SERRELL = 'B. Serrell, Exhibit Labels, 2nd ed.';
 const AT_SIZE = 'measured: laid out at true size';

@@ -11,7 +11,7 @@ import { labelledPiece } from './labelled-piece.ts';
 
 /** A text of an exhibit and the way to the line it stands on; of a label, its piece. */
 export type ExhibitText = {
-  readonly is: 'title' | 'scope' | 'heading' | 'text' | 'label' | 'statement';
+  readonly is: 'title' | 'scope' | 'heading' | 'text' | 'label' | 'research' | 'statement';
   readonly words: string;
   readonly path: readonly (string | number)[];
   readonly piece: Piece | null;
@@ -88,6 +88,7 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
       }),
     };
   });
+  tell('research', fields.research, ['research']);
   tell('statement', story, []);
   return { exhibit, texts, pieces, cases };
 }

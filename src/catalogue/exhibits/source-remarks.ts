@@ -73,19 +73,15 @@ function isNamed({ fields: { short, author, title } }: Work, text: string): bool
   return [short, title, surname].some((name) => name !== undefined && name.length > 2 && text.includes(name));
 }
 
-/** Superlatives in a text, or in the story of its piece, that no book stands behind. */
+/** Superlatives in a text that names no book: a judge reads the label, and not the piece's own page. */
 export function claimRemarks({ texts }: ReadExhibit, catalogue: Catalogue): readonly Remark[] {
   return texts.flatMap(({ is, words, path, piece }): readonly Remark[] => {
     // A title or a heading promises; what it promises is claimed in the texts.
     if (is === 'title' || is === 'heading') return [];
-    if (piece !== null && hasBook(piece, catalogue)) return [];
     if (Object.values(catalogue.works).some((work) => isNamed(work, words))) return [];
     const [claim] = claimsIn(words);
     if (claim === undefined) return [];
-    const where =
-      piece === null
-        ? 'Name the book that says so in the text'
-        : `Name the book that says so, in the label or in the references: of ${piece.id}`;
+    const where = `Name the book that says so in the ${piece === null ? 'text' : 'label'}`;
     return [
       {
         path,

@@ -135,6 +135,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     place: line('Place', 'Where it was printed.'),
     series: line('Series', 'The series it is a volume of.'),
     pages: line('Pages', 'The pages, for an article.'),
+    last: line('Last number', 'The last number printed in it, where it numbers straight through; a reference beyond it is told.'),
     address: line('Address', 'Where it can be read.'),
     note: NOTE,
   },
@@ -199,6 +200,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     abbreviations: line('Abbreviations', 'What your texts shorten: the short form, then the long one.', { control: 'pairs' }),
     bibliography: several('Bibliography', 'The books it rests on.', { list: 'works', example: '[north]' }),
     'further-reading': several('Further reading', 'Books for those who want to know more.', { list: 'works', example: '[north]' }),
+    research: line('Own research', 'What in it is your own work: weighing, die studies, attributions, reading in archives.', { control: 'text' }),
     acknowledgements: line('Acknowledgements', 'Whom you thank.', { control: 'text' }),
   },
   cabinet: {

@@ -103,6 +103,8 @@ export const exhibitSchema = z.strictObject({
   abbreviations: z.record(words, words).default({}),
   /** The books the exhibit rests on. */
   bibliography: z.array(id).default([]),
+  /** What in it is your own work, which judges give marks for: weighing, a study of dies, an attribution, archives. */
+  research: words.optional(),
   /** Whom you thank. */
   acknowledgements: words.optional(),
   /** Books for those who want to know more. */

@@ -110,6 +110,11 @@ export const workSchema = z.strictObject({
   place: words.optional(),
   series: words.optional(),
   pages: words.optional(),
+  /** The last number printed in it, against slips; only where it numbers straight through: `2884`. */
+  last: z
+    .string()
+    .regex(/^\d{1,5}$/, 'The last number of a book is figures alone: 2884.')
+    .optional(),
   /** Where it can be read. */
   address: words.optional(),
   note: words.optional(),

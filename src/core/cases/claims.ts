@@ -8,7 +8,14 @@ const AFTER_ORDINAL = new RegExp(
 
 /** Whose it is said to be, and what is claimed: of itself, or, as a group, by an ordinal. */
 const WHOSE = String.raw`(?:(?:the|its|his|her|their|a|an|\p{Lu}\p{L}+[’']s)\s+)?`;
-const ALONE = String.raw`unique|only\s+(?:known|recorded|surviving|example|specimen)`;
+const FEW = 'one|two|three|four|five|six|seven|eight|nine|ten|\\d{1,2}';
+const EXTANT = 'known|recorded|extant|surviv(?:e|es|ed|ing)|exist|examples?|specimens?';
+const ALONE = [
+  String.raw`unique|only\s+(?:known|recorded|surviving|example|specimen)`,
+  String.raw`only\s+(?:${FEW})(?:\s+(?:other|others|coins?|pieces?|pennies|are|is|have been))*\s+(?:${EXTANT})`,
+  String.raw`one\s+of\s+(?:only\s+)?(?:${FEW})\s+(?:${EXTANT})`,
+  String.raw`no\s+others?\s+(?:is|are)\s+known`,
+].join('|');
 const FOREMOST = String.raw`(?:finest|rarest|earliest|largest|heaviest|best|oldest)(?:\s+known)?`;
 const CLAIMS = new RegExp(
   String.raw`(?<![\p{L}’'-])${WHOSE}(?:(?:${ALONE}|${FOREMOST})(?!\p{L})|(first|last)(?=\s))`,

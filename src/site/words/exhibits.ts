@@ -34,6 +34,7 @@ export const exhibitWords = {
   bibliography: 'Bibliography',
   furtherReading: 'Further reading',
   abbreviations: 'Abbreviations',
+  research: 'Our own research',
   acknowledgements: 'Acknowledgements',
   toCite: 'Cite this exhibit',
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,

@@ -66,6 +66,7 @@ export type ExhibitPage = {
   readonly cases: readonly CaseView[];
   readonly abbreviations: readonly Abbreviation[];
   readonly books: readonly { readonly id: string; readonly heading: string; readonly books: readonly BookView[] }[];
+  readonly research: string | null;
   readonly acknowledgements: string | null;
   readonly cite: Citation;
   readonly forms: readonly FormLink[];
@@ -73,7 +74,8 @@ export type ExhibitPage = {
 
 export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   const shown = shownExhibit(cabinet, exhibit);
-  const { title, scope, keeper, statement, abbreviations, bibliography, furtherReading, acknowledgements } = shown;
+  const { title, scope, keeper, statement, abbreviations, bibliography, furtherReading, research, acknowledgements } =
+    shown;
   const pieces = piecesShown(shown);
   const extent = exhibitWords.extent(pieces.length, shown.cases.length);
   return {
@@ -89,6 +91,7 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
       { id: 'books', heading: exhibitWords.bibliography, books: bibliography.map(bookView) },
       { id: 'further', heading: exhibitWords.furtherReading, books: furtherReading.map(bookView) },
     ].filter(({ books }) => books.length > 0),
+    research,
     acknowledgements,
     cite: exhibitCitation(shown, cabinet),
     forms: [

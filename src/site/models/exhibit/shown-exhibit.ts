@@ -63,6 +63,7 @@ export type ShownExhibit = {
   readonly abbreviations: readonly Abbreviation[];
   readonly bibliography: readonly Work[];
   readonly furtherReading: readonly Work[];
+  readonly research: string | null;
   readonly acknowledgements: string | null;
 };
 
@@ -117,6 +118,7 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
     ),
     bibliography: works(fields.bibliography),
     furtherReading: works(fields['further-reading']),
+    research: fields.research === 'none' ? null : (fields.research ?? null),
     acknowledgements: fields.acknowledgements ?? null,
   };
 }

@@ -83,8 +83,9 @@ export function keyCards({ shown, key }: SetCase, { label }: ShownExhibit, most:
 /** Books, books to read further, what is shortened, and thanks, each under its heading. */
 export function closingCards(exhibit: ShownExhibit, most: number): readonly CutOut[] {
   const points = exhibit.label.points * LIST_SMALLER;
-  const { bibliography, furtherReading, acknowledgements, abbreviations } = exhibit;
+  const { research, bibliography, furtherReading, acknowledgements, abbreviations } = exhibit;
   const parts: readonly (readonly [string, readonly (readonly Run[])[]])[] = [
+    [paperWords.research, research === null ? [] : [[{ text: research }]]],
     [paperWords.bibliography, bibliography.map(workLine)],
     [paperWords.furtherReading, furtherReading.map(workLine)],
     [paperWords.abbreviations, abbreviations.map(({ short, means }) => [{ text: `${short}: ${means}` }])],
