@@ -126,7 +126,7 @@ export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly say
   { text: 'North 1018 nice toning', says: '"nice toning"', source: TRADE },
   { text: 'cf. RIC II 243 var.', says: 'Write RIC II 243 var., or cf. RIC II 243.', source: TRADE },
   ...[
-    ['North 123f', 'North 123 (and following), or North no. 123f'], ['North 123f.', 'and following'], ['North 123 f', 'and following'],
+    ['North 123f', 'North 123 (and following), or North no. 123f'], ['RIC II 123f', 'RIC II 123 (and following), or RIC II no. 123f'], ['North 123f.', 'and following'], ['North 123 f', 'and following'],
     ['North 123ff', 'and following'], ['North 123 ff.', 'more numbers follow'], ['North 123 sq.', 'more numbers follow'], ['North 123 sqq.', 'more numbers follow'],
     ['North 123 et seq.', 'more numbers follow'], ['North 123 u. folg.', 'more numbers follow'], ['North 123 et suiv.', 'more numbers follow'],
     ['North 123 ss.', 'more numbers follow'], ['North 123s', 'and following'], ['North 123 e.v.', 'more numbers follow'], ['North 12-15 passim', 'more numbers follow'],

@@ -28,11 +28,13 @@ export function secondYearBefore(
   const from = Number(first);
   const asWritten = Number(second);
   const { after } = shown;
+  // Two Greek years that follow share one of ours: 112/11-111/0 BC.
+  const meets = after !== '' && shown.first !== first;
   const pair = `${shown.first}${joint === 'stroke' ? '/' : '-'}${second}${after} BC`;
   const isShort = second.length < first.length;
   const completed = isShort ? followingYear(first, second) : asWritten;
   const below = [...new Set(second.startsWith('0') ? [completed] : [completed, asWritten])].filter(
-    (year) => year < from && year > 0,
+    (year) => (year < from || (year === from && meets)) && year > 0,
   );
   const follows = below.find((year) => year === from - 1);
   if (joint === 'stroke' && follows !== undefined) return good(follows);

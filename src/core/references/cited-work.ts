@@ -85,11 +85,13 @@ function nameOf(work: string, name: string): Name {
   const words = name.trim().split(/(\s*&\s*|[.,]?\s+|\.)/u);
   const source = words.map((word, at) => {
     if (at % 2 === 0) return word.replace(/[\\^$*+?()[\]{}|/]/gu, '\\$&');
-    if (word.includes('&')) return '\\s*(?:&|and\\b|et\\b|und\\b)\\s*';
+    if (word.includes('&')) return '\\.?\\s*(?:&|and\\b|et\\b|und\\b)\\s*';
     if (at === words.length - 2 && words.at(-1) === '') return word.includes('.') ? '\\.?' : '';
     return word.includes('.') ? '\\.?\\s*' : word.includes(',') ? ',?\\s+' : '\\s+';
   });
-  return { work, base: new RegExp(`^${source.join('')}`, 'iu'), length: name.length };
+  // D. & H. for D&H.
+  const stop = /&\s*\p{L}$/u.test(name) ? '\\.?' : '';
+  return { work, base: new RegExp(`^${source.join('')}${stop}`, 'iu'), length: name.length };
 }
 
 const RAISED = /^[¹²³⁴⁵⁶⁷⁸⁹]/u;

@@ -57,23 +57,23 @@ const NUMBER_OF_A_BOOK = /^\D*\d+-\d$/u;
 /** A range as long as this is asked about: `2-345` may be a volume and a number. */
 const LONGEST = 200n;
 
-/** Why a number may be more than one or less, and what to write for either; undefined where it is one, or a range. */
-export function askOfNumber(number: string, named: string): string | undefined {
-  const one = `${named} no. ${number}`;
+/** Why a number of a book named so may be more than one or less, and what to write for either, under the book as cited; undefined where it is one, or a range. */
+export function askOfNumber(number: string, named: string, book = named): string | undefined {
+  const one = `${book} no. ${number}`;
   const bare = number.replace(/\s?\p{L}+$/u, '');
   if (FOLLOWING.test(number)) {
-    const all = `${named} ${bare} (and following)`;
+    const all = `${book} ${bare} (and following)`;
     return `"${number}" may say "and following", or the letter may be part of the number. Write ${all}, or ${one}.`;
   }
   if (RARE_OR_LETTER.test(number)) {
     const letter = number.slice(-1);
-    return `The ${letter} of "${number}" may be a degree of rarity or part of the number. Write ${named} ${bare} (${letter}), or ${named} ${bare}${letter}.`;
+    return `The ${letter} of "${number}" may be a degree of rarity or part of the number. Write ${book} ${bare} (${letter}), or ${book} ${bare}${letter}.`;
   }
   if (!mayBeSeveral(number, named)) return undefined;
   const [, head = '', from = '', short = ''] = /^(.*?)(\d+)-(\d+)$/su.exec(number) ?? [];
   const next =
     short === '' || short.length >= from.length ? '' : BigInt(completed(from, short)) + 10n ** BigInt(short.length);
-  const range = next === '' ? 'each by itself, with a semicolon between' : `${named} ${head}${from}-${String(next)}`;
+  const range = next === '' ? 'each by itself, with a semicolon between' : `${book} ${head}${from}-${String(next)}`;
   return `"${number}" may be several numbers. Write ${range}, or ${one} if it is one.`;
 }
 

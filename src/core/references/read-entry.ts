@@ -51,6 +51,7 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
       `"${shown(text)}" does not say which edition, and the list has another. Write the edition: (2nd ed.).`,
     );
   if (head === null) return refuse(whyNoWork(text, books.works));
+  const cited = body.slice(0, body.length - head.rest.length).replace(/[\s,:]+$/u, '');
   const beside = readBeside(head);
   if (!beside.ok) return beside;
   const { number, rest, relation: after, doubtful: doubted, class: inClass, ...said } = beside.value;
@@ -58,11 +59,11 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
   const relations = [relation, after].filter((one) => one !== undefined);
   if (relations.length === 2 && relations[0] !== relations[1] && !relations.includes('unlisted')) {
     const both = relations.map((one) => one.replace('.', '')).join(' and ');
-    const plain = plainly(head, number);
+    const plain = `${cited} ${number}`;
     return refuse(`"${shown(text)}" says both ${both}. Write ${plain} var., or cf. ${plain}.`);
   }
   const stands = relations.includes('unlisted') ? 'unlisted' : (relations[0] ?? 'is');
-  const range = readNumber(number, head, books);
+  const range = readNumber(number, head, cited, books);
   if (!range.ok) return range;
   const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
   if (nowhere && stands !== 'unlisted') return refuse(`"${shown(text)}" names a work without a number. ${HOW}.`);
@@ -80,10 +81,6 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
     ...(doubtful || doubted === true ? { doubtful: true as const } : {}),
     ...said,
   });
-}
-
-function plainly({ named, volume }: Head, number: string): string {
-  return [named, volume, number].filter((part) => part !== undefined).join(' ');
 }
 
 /** What follows the name of a book: the number, and what was said beside it; `rest` is what nothing here understands. */
@@ -172,11 +169,12 @@ function numberAt(said: Beside): Beside | null {
 function readNumber(
   number: string,
   { work, named }: Head,
+  book: string,
   { lettered }: Required<Books>,
 ): Outcome<{ readonly number: string; readonly to?: string }> {
   if (number.startsWith('#')) {
     const [one, ends] = [{ number: number.slice(1) }, splitRange(number.slice(1))];
-    return good(number.includes('/') || askOfRange(ends, named) !== undefined ? one : ends);
+    return good(number.includes('/') || askOfRange(ends, book) !== undefined ? one : ends);
   }
   const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
   if (![work, named].every(hasRanges)) return good({ number: bare });
@@ -184,10 +182,14 @@ function readNumber(
   if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
     const asRange = splitRange(bare.replace('/', '-'));
     return refuse(
-      `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${named} ${bare.replace('/', '-')}, or ${named} no. ${bare}.`,
+      `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${book} ${bare.replace('/', '-')}, or ${book} no. ${bare}.`,
     );
   }
-  const problem = lettered ? undefined : range.to === undefined ? askOfNumber(bare, named) : askOfRange(range, named);
+  const problem = lettered
+    ? undefined
+    : range.to === undefined
+      ? askOfNumber(bare, named, book)
+      : askOfRange(range, book);
   return problem === undefined ? good(range) : refuse(problem);
 }
 

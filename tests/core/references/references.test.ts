@@ -132,6 +132,7 @@ describe('With the works of a cabinet', () => {
     ['S1492', 'spink', '1492'],
     ['Allen 2005 12', 'allen-2005', '12'],
     ['D & H Devon 2', 'dalton-hamer', 'Devon 2'],
+    ['D. & H. Devon 2', 'dalton-hamer', 'Devon 2'],
   ] as const)('%s is number %s', ([text, work, number]) => {
     expect(read(text, works)).toEqual([work, number, 'is']);
   });
