@@ -100,6 +100,8 @@ function cabinetFile({ title, keeper, language, currency, address }: FirstAnswer
       : line('address', address, 'where the site will stand'),
     line('currency', currency, 'the money your ledger is kept in'),
     `${'units: metric'.padEnd(44)} # or grains: weights are shown in both, this one first`,
+    `${'areas:'.padEnd(44)} # what lies in what: a set or an era scheme of the wider place finds the narrower`,
+    '  - { name: England, in: Great Britain }',
     '# about: What this cabinet is, in a few sentences, for the first page.',
     '# metal-prices:                             # your own, for the value of the metal; each is printed with its day and source',
     '#   - { metal: silver, price: a troy ounce with its currency, date: the day, source: where you read it }',
