@@ -52,6 +52,8 @@ export const urls = {
   works: (): string => at('works/'),
   /** A book in the list of works. */
   work: (id: string): string => at(`works/#${id}`),
+  /** A page of the numbers cited from a book, where they are too many for the list of works. */
+  citations: (id: string, page = 1): string => at(`works/${id}/${page === 1 ? '' : `${page}/`}`),
   about: (): string => at('about/'),
   readings: (): string => at('about/readings/'),
   /** The cautions, by their own names: `finds`, `copies`, `cleaning`, `lead`, `value`, `publishing`. */

@@ -25,6 +25,7 @@ export const measuresWords = {
       `The weights of ${String(count)} ${name}, in grams from left to right.`,
     row: (years: string, grams: string): string => `${years}: ${grams} g`,
     columns: ['Piece', 'Weight, g', 'Standard', 'Of the standard, %'],
+    columnsOfRows: ['Standard', 'Pieces', 'Lightest to heaviest, g', 'Of the standard, %'],
     none: 'Too few pieces have been weighed.',
     unweighed: 'not known',
   },

@@ -1,9 +1,15 @@
 import type { Work } from '../../../catalogue/catalogue.ts';
 import { compareReferences, formatReference } from '../../../core/references/reference.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { keyedPaths } from '../../keyed.ts';
+import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { worksWords } from '../../words/works.ts';
+import { filedUnder } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
+import { cutPage, furtherPages } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
 
 export type CitedPiece = Link & { readonly number: string };
@@ -19,7 +25,11 @@ export type WorkShown = {
   readonly note: string | null;
   readonly address: string | null;
   readonly cited: string;
+  /** The first of the numbers that are cited from it, in its own order. */
   readonly pieces: readonly CitedPiece[];
+  /** How many more there are, and the page with all of them. */
+  readonly more: number;
+  readonly all: string;
   readonly alsoIn: readonly Link[];
 };
 
@@ -29,6 +39,52 @@ export type WorksPage = {
   /** Cited for no piece, set or exhibit. */
   readonly behind: readonly WorkShown[];
 };
+
+/** All numbers that are cited from one book, a page of them. */
+export type CitationsPage = {
+  readonly head: PageHead;
+  readonly title: string;
+  /** The book, as a bibliography gives it. */
+  readonly work: string;
+  readonly back: string;
+  readonly pieces: readonly CitedPiece[];
+  readonly pager: Pager | null;
+};
+
+/** More numbers than this of one book are on pages of their own, so many on each. */
+const MOST = 60;
+const ON_A_PAGE = 400;
+
+/** The pages of the books from which more is cited than the list of works holds. */
+export const citationPaths = keyedPaths(
+  (cabinet) =>
+    Object.keys(cabinet.lists.works).flatMap((id) => {
+      const count = citing(cabinet, id).length;
+      if (count <= MOST) return [];
+      return [undefined, ...furtherPages(count, ON_A_PAGE).map(String)].map((page) => ({ id, page }));
+    }),
+  (cabinet, { id, page = '1' }) => citationsPage(cabinet, id, Number(page)),
+);
+
+/** A page of the numbers cited from a book. */
+export function citationsPage(cabinet: Cabinet, id: string, page: number): CitationsPage {
+  const fields = cabinet.lists.works[id]?.fields;
+  const title = worksWords.citedFrom(fields?.short ?? fields?.title ?? id);
+  const cut = cutPage(citing(cabinet, id), page, ON_A_PAGE, (at) => urls.citations(id, at));
+  return {
+    head: {
+      title: page === 1 ? title : worksWords.page(title, page),
+      description: title,
+      here: urls.citations(id, page),
+      trail: [{ name: worksWords.title, href: urls.works() }],
+    },
+    title,
+    work: [fields?.author, fields?.title, fields?.year].filter((part) => part !== undefined).join(', '),
+    back: urls.work(id),
+    pieces: cut.shown.map(citedPiece),
+    pager: cut.pager,
+  };
+}
 
 export function worksPage(cabinet: Cabinet): WorksPage {
   const { title, description } = worksWords;
@@ -44,8 +100,8 @@ export function worksPage(cabinet: Cabinet): WorksPage {
 }
 
 function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
-  const pieces = piecesCiting(cabinet, id);
-  const count = new Set(pieces.map(({ href }) => href)).size;
+  const citations = citing(cabinet, id);
+  const count = new Set(citations.map(({ piece }) => piece)).size;
   return {
     id,
     author: fields.author ?? null,
@@ -55,21 +111,30 @@ function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
     note: fields.note ?? null,
     address: fields.address ?? null,
     cited: worksWords.cited(count),
-    pieces,
+    pieces: citations.slice(0, MOST).map(citedPiece),
+    more: Math.max(0, citations.length - MOST),
+    all: urls.citations(id),
     alsoIn: [...setsCiting(cabinet, id), ...exhibitsCiting(cabinet, id)],
   };
 }
 
+type Citing = { readonly piece: PublicPiece; readonly reference: PublicPiece['references'][number] };
+
 /** Every citation of a work by a listed piece, in the order of the book's own numbers. */
-function piecesCiting({ listed }: Cabinet, id: string): readonly CitedPiece[] {
-  return listed
-    .flatMap((piece) => piece.references.filter(({ work }) => work === id).map((reference) => ({ piece, reference })))
-    .toSorted((a, b) => compareReferences(a.reference, b.reference))
-    .map(({ piece, reference }) => ({
-      href: urls.piece(piece.id),
-      name: piece.title,
-      number: formatReference(reference, ''),
-    }));
+function citing({ listed }: Cabinet, id: string): readonly Citing[] {
+  return byWork(listed).get(id) ?? [];
+}
+
+const byWork = onceFor((listed: readonly PublicPiece[]): ReadonlyMap<string, readonly Citing[]> => {
+  const all = listed.flatMap((piece) => piece.references.map((reference) => ({ piece, reference })));
+  return filedUnder(
+    all.toSorted((a, b) => compareReferences(a.reference, b.reference)),
+    ({ reference }) => [reference.work],
+  );
+});
+
+function citedPiece({ piece, reference }: Citing): CitedPiece {
+  return { href: urls.piece(piece.id), name: piece.title, number: formatReference(reference, '') };
 }
 
 function setsCiting({ lists }: Cabinet, id: string): readonly Link[] {

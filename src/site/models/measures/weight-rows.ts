@@ -116,15 +116,46 @@ function chartOf({ fields }: Denomination, weighed: readonly Weighed[]): WeightC
     says: measuresWords.weights.says(name, weighed.length),
     ticks: scale.ticks.map((tick) => ({ ...tick, x: shareAlong(scale, tick.at) })),
     rows,
-    table: {
-      columns: measuresWords.weights.columns,
-      rows: ordered.map(({ piece, grams, standards, percent }) => [
-        piece.title,
-        spanOf(grams, 3),
-        rowName(standards[0]),
-        percent === null ? measuresWords.weights.unweighed : spanOf(percent, 0),
-      ]),
-    },
+    table: ordered.length > MOST_IN_TABLE ? tableOfRows(ordered, rows) : tableOfPieces(ordered),
+  };
+}
+
+/** A longer table of single pieces nobody reads, and it is heavy on a telephone: past this it tells of each row as a whole. */
+const MOST_IN_TABLE = 200;
+
+function tableOfPieces(weighed: readonly Weighed[]): ChartTable {
+  return {
+    columns: measuresWords.weights.columns,
+    rows: weighed.map(({ piece, grams, standards, percent }) => [
+      piece.title,
+      spanOf(grams, 3),
+      rowName(standards[0]),
+      percent === null ? measuresWords.weights.unweighed : spanOf(percent, 0),
+    ]),
+  };
+}
+
+function tableOfRows(weighed: readonly Weighed[], rows: readonly WeightRow[]): ChartTable {
+  return {
+    columns: measuresWords.weights.columnsOfRows,
+    rows: rows.map(({ says }) => {
+      const here = weighed.filter(({ standards }) => rowName(standards[0]) === says);
+      const against = here.flatMap(({ percent }) => percent ?? []);
+      return [
+        says,
+        String(here.length),
+        spanOf(overAll(here.map(({ grams }) => grams)), 3),
+        against.length === 0 ? measuresWords.weights.unweighed : spanOf(overAll(against), 0),
+      ];
+    }),
+  };
+}
+
+/** From the lowest of these to the highest. */
+function overAll(spans: readonly Interval[]): Interval {
+  return {
+    low: spans.reduce((least, { low }) => Math.min(least, low), Infinity),
+    high: spans.reduce((most, { high }) => Math.max(most, high), -Infinity),
   };
 }
 

@@ -97,6 +97,21 @@ describe('weights against the standard', () => {
     expect(row?.columns[0]?.height).toBeCloseTo(140);
   });
 
+  test('the table of a crowd tells of each standard as a whole, and does not grow with the pieces', async () => {
+    const many = Object.fromEntries(
+      Array.from({ length: 300 }, (_, at) => [
+        `pieces/p${String(at)}/piece.md`,
+        penny(String(100 + at), at < 100 ? '1280' : '1360', `${at === 7 ? '1.30' : '1.44'} g`),
+      ]),
+    );
+    const [chart] = weightCharts(await cabinetWith({ ...NOTHING_ELSE, 'denominations/penny.yaml': PENNY, ...many }));
+    expect(chart?.table.rows.map(([standard, pieces]) => [standard, pieces])).toEqual([
+      ['1279–1345: 1.44 g', '100'],
+      ['1351–1411: 1.166 g', '200'],
+    ]);
+    expect(chart?.table.rows[0]?.[2]).toBe('1.3–1.44');
+  });
+
   test('the penny of 1351 is lighter, and no baser', async () => {
     const cabinet = await cabinetWith({ 'denominations/penny.yaml': PENNY });
     expect(seriesCharts(cabinet)[0]?.steps.map(({ ways }) => ways)).toEqual(['lighter']);

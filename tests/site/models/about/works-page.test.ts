@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { linkRecords } from '../../../../src/catalogue/link.ts';
+import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
+import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import { citationsPage, worksPage } from '../../../../src/site/models/about/works-page.ts';
+import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
+
+/** The marked cabinet and so many more pieces, each under its own number of the one book, the highest number first. */
+async function cabinetCiting(count: number) {
+  const files = Array.from({ length: count }, (_, at) => [
+    `pieces/cited-${at}/piece.md`,
+    `---\nnumber: "${1000 + at}"\ntitle: Piece ${at}\nkind: coin\nreferences: [plain-book ${2000 - at}]\n---\nA story.\n`,
+  ]);
+  const folder = changed(await markedCabinet(), Object.fromEntries(files) as Readonly<Record<string, string>>);
+  const { pieces: linked, ...lists } = linkRecords(readCabinet(folder).records);
+  const pieces = publicPieces({ ...lists, pieces: linked });
+  return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
+}
+
+test('a book from which little is cited has all of it in the list, in the order of the book', async () => {
+  const [work] = worksPage(await cabinetCiting(3)).works;
+  expect(work?.pieces.map(({ number }) => number)).toEqual(['12', '1998', '1999', '2000']);
+  expect(work?.more).toBe(0);
+});
+
+test('the list of works does not grow with the pieces, and the pages of a book hold every number once', async () => {
+  const cabinet = await cabinetCiting(1000);
+  const [work] = worksPage(cabinet).works;
+  expect(work?.pieces).toHaveLength(60);
+  expect(work?.cited).toContain('1001');
+  expect(work?.more).toBe(941);
+  const pages = [1, 2, 3].map((page) => citationsPage(cabinet, 'plain-book', page));
+  const numbers = pages.flatMap(({ pieces }) => pieces.map(({ number }) => Number(number)));
+  expect(numbers).toEqual([12, ...Array.from({ length: 1000 }, (_, at) => 1001 + at)]);
+  expect(Math.max(...pages.map(({ pieces }) => pieces.length))).toBe(400);
+  expect(pages[0]?.pager?.pages.map(({ page }) => page)).toEqual([1, 2, 3]);
+});
