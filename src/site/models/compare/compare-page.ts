@@ -1,4 +1,6 @@
 import { posix } from 'node:path';
+import { known } from '../../../catalogue/schema/fields.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { loadCabinet } from '../../cabinet.ts';
 import { MOST } from '../../compare/state.ts';
 import { urls } from '../../urls.ts';
@@ -42,10 +44,16 @@ export async function comparePage(): Promise<ComparePage> {
       .map(({ because, pieces }) => {
         const few = pieces.slice(0, MOST);
         return {
-          because: because === 'die' ? compareWords.sameDie : compareWords.sameType,
+          because: because === 'die' ? compareWords.sameDie : sameTypeIn(pieces),
           pieces: few.map(({ id, title }) => ({ title, to: urls.piece(id) })),
           together: { name: compareWords.these(few.length), to: urls.compare(...few.map(({ id }) => id)) },
         };
       }),
   };
+}
+
+/** Of one number in a book; at different mints where that tells them apart. */
+function sameTypeIn(pieces: readonly PublicPiece[]): string {
+  const mints = [...new Set(pieces.flatMap(({ mint }) => known(mint)?.name ?? []))];
+  return mints.length > 1 ? compareWords.sameTypeOfMints(mints.join(', ')) : compareWords.sameType;
 }
