@@ -18,6 +18,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', robots: 'all', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
+      'metal-values': 'bullion',
       areas: [], realms: [],
     }, // prettier-ignore
     pieces: records.pieces

@@ -219,6 +219,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     gr: choice('gr means', 'What gr after a weight means here; empty: each one is asked about.', ['grains', 'grams']),
     areas: rows('Areas', 'Areas that lie within wider ones, for sets.', WITHIN),
     realms: rows('Realms', 'Realms that lie within wider ones, for sets.', WITHIN),
+    'metal-values': choice('Metal values', 'bullion: of ingots, hacksilver and what has the tag bullion; all; none.', ['bullion', 'all', 'none']),
     'metal-prices': rows('Metal prices', 'Your own, a troy ounce, each with its day and source.', {
       metal: line('Metal', 'silver, gold …'),
       price: line('Price', 'A troy ounce: 24.10 GBP.', { reads: 'money' }),

@@ -55,6 +55,8 @@ export const cabinetSchema = z.strictObject({
   areas: z.array(within).default([]),
   /** Realms that lie within wider ones, for sets. */
   realms: z.array(within).default([]),
+  /** Whose metal value pages show: of what is kept for its metal (ingots, hacksilver, the tag `bullion`), of `all`, or of `none`. */
+  'metal-values': z.enum(['bullion', 'all', 'none']).default('bullion'),
   /** Your own metal prices, a troy ounce, each with its day and source. */
   'metal-prices': z
     .array(

@@ -12,6 +12,7 @@ import type { Row } from './row.ts';
 /** What the fine metal would come to at the keeper's own price; nothing where that would mislead or no price is given. */
 export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const { metal } = piece;
+  if (!isAskedFor(piece, cabinet)) return [];
   const [weight, fineness] = [known(piece.weight), known(piece.fineness)];
   if (weight === null || fineness === null) return [];
   const { plated, mounted } = notAsStruck(piece);
@@ -26,6 +27,12 @@ export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] 
   const { low, high, currency, caution } = value.value;
   const said = pieceWords.range(formatMoney({ minor: low, currency }), formatMoney({ minor: high, currency }));
   return row(pieceWords.field.value, said, { note: caution });
+}
+
+/** A penny is not shown as so much scrap unless the keeper wants that. */
+function isAskedFor({ kind, tags }: PublicPiece, { lists }: Cabinet): boolean {
+  const of = lists.cabinet['metal-values'];
+  return of === 'all' || (of === 'bullion' && (kind === 'ingot' || kind === 'hacksilver' || tags.includes('bullion')));
 }
 
 /** The keeper's price of a metal, the latest where there are several. */
