@@ -126,6 +126,11 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
   if (scale !== 'nordic') {
     if (SMALL_FIGURES.test(bare) && (scale === undefined || /^0|[?+-]$/.test(bare)) && scale !== 'de')
       return refuse(askForFigures(words));
+    const mark = OUT_OF.exec(bare)?.[1];
+    if (mark !== undefined)
+      return refuse(
+        `${quoted(words)} may be a mark out of ${mark} or two steps of the numeric scale. Write one grade, such as VF-20.`,
+      );
     const numeric = readNumeric(bare);
     if (numeric !== null && !numeric.ok) return numeric;
     if (numeric !== null && scale !== undefined && scale !== 'numeric' && scale !== 'us' && scale !== 'ancient') {
@@ -137,7 +142,9 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
   }
   const on = (scales: readonly ScaleId[]) => scales.flatMap((id) => readOnScale(bare, id));
   const named = scale === undefined ? on(ASKED_FIRST) : on([scale]);
-  const read = named.length === 0 && scale === undefined ? on(ASKED_LAST) : named;
+  const rarer = scale === undefined ? on(ASKED_LAST) : [];
+  if (areFarApart(named, rarer)) return refuse(askForScale(words, named, rarer));
+  const read = named.length === 0 ? rarer : named;
   const where = scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`;
   if (read.length === 0) return refuse(`${quoted(words)} is not a grade ${where}. ${ask(scale)}`);
   return good(gradeFrom(read, all, text, options));
@@ -147,10 +154,27 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
 const FIGURE = String.raw`(?:0?[0-6]|1\?)(?: ?\(\+\)|[+-])?`;
 const SMALL_FIGURES = new RegExp(`^${FIGURE}(?: ?[/-] ?${FIGURE})?$`);
 
+/** `8/10`: a mark out of ten, or from 8 to 10. */
+const OUT_OF = /^\d{1,2} ?\/ ?(10|70)$/;
+
 function askForFigures(words: string): string {
   const step = PREFIXES.find(({ low, high }) => low <= Number(words) && Number(words) <= high)?.names[0];
   const numeric = step === undefined ? 'a grade such as VF or VF-20' : `${step}-${Number(words)}`;
   return `${quoted(words)} is a grade on the Scandinavian scale and may be one on others. Write grade-scale: nordic beside it, or ${numeric}.`;
+}
+
+/** Whether letters are one grade on the scales asked first and quite another on the rest: `Fr` is fair, and Dutch for *fine*. */
+function areFarApart(named: readonly Read[], rarer: readonly Read[]): boolean {
+  if (named.length === 0 || rarer.length === 0) return false;
+  const [here, there] = [named, rarer].map((reads) => union(reads.flatMap(([, { mappings }]) => mappings)));
+  const isApart = (here?.high ?? 0) < (there?.low ?? 0) || (there?.high ?? 0) < (here?.low ?? 0);
+  return isApart || named.some(([, { proof }]) => proof) !== rarer.some(([, { proof }]) => proof);
+}
+
+function askForScale(words: string, ...reads: readonly (readonly Read[])[]): string {
+  const ids = reads.flatMap(([first]) => (first === undefined ? [] : [first[0]]));
+  const titles = ids.map((id) => SCALES[id].title).join(' scale and another on the ');
+  return `${quoted(words)} is one grade on the ${titles} one. Write ${ids.map((id) => `grade-scale: ${id}`).join(' or ')} beside it.`;
 }
 
 function readOnScale(words: string, id: ScaleId): readonly Read[] {

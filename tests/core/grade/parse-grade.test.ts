@@ -148,6 +148,25 @@ describe('words, qualifiers, faces and betweens', () => {
     for (const text of ['I/II', 'II-III', 'III']) expect(problemOf(text)).not.toBe('');
   });
 
+  // Letters that Dutch lists use for another grade, and marks out of ten; common practice.
+  test.for([
+    ['Fr', 'grade-scale: uk or grade-scale: nl'],
+    ['Pr', 'grade-scale: us or grade-scale: nl'],
+    ['8/10', 'out of 10'],
+    ['10/10', 'out of 10'],
+    ['68/70', 'out of 70'],
+  ] as const)('%s may be two grades and asks', ([text, says]) => {
+    expect(problemOf(text)).toContain(says);
+  });
+
+  test('letters of one meaning, or of one scale, do not ask', () => {
+    expect(gradeOf('Fr', 'nl')).toMatchObject({ low: 12, high: 20 });
+    expect(gradeOf('Fair')).toMatchObject({ low: 2, high: 6 });
+    expect(gradeOf('F').scale).toBe('uk');
+    expect(gradeOf('VG-8/10')).toMatchObject({ low: 8, high: 10 });
+    expect(gradeOf('ZF').scale).toBe('nl');
+  });
+
   // "Mint State" is American, "as struck" British and said of ancient coins too. Common practice.
   test('words of one scale are not put on another', () => {
     expect(gradeOf('Mint State').scale).toBe('us');
