@@ -1,3 +1,4 @@
+import { formatDate } from '../core/dating/format-date.ts';
 import { isBlank } from '../catalogue/schema/fields.ts';
 import { licenceAddress } from './licences.ts';
 import type { PublicPiece } from './public-piece.ts';
@@ -49,7 +50,7 @@ export function iiifManifest(
   const label = (text: string): object => ({ en: [text] });
   const facts: readonly (readonly [string, string | null])[] = [
     [words.number, piece.number],
-    [words.date, textOf(piece.date)],
+    [words.date, typeof piece.date === 'string' || piece.date == null ? null : formatDate(piece.date)],
     [words.metal, piece.metal],
     [words.weight, textOf(piece.weight)],
   ];

@@ -66,6 +66,20 @@ test('a workflow publishes it, with every version pinned, and refuses private fi
   expect(refuse().status).toBe(1);
 });
 
+test('each list file names the schema of its kind in its first line, and the schema is there', async () => {
+  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
+  const files = (await readdir(into, { recursive: true })).filter((file) =>
+    /^(rulers|mints|denominations|works|eras|sets)[/\\].*\.yaml$/.test(file),
+  );
+  expect(files.length).toBeGreaterThan(50);
+  for (const file of files) {
+    const [, schema = ''] =
+      /^# yaml-language-server: \$schema=(\S+)\n/.exec(await readFile(join(into, file), 'utf8')) ?? [];
+    const { title } = JSON.parse(await readFile(join(into, file, '..', schema), 'utf8')) as { title?: string };
+    expect(schema, `${file} ${title ?? ''}`).toBe(`../.schemas/${file.replace(/[/\\].*/, '').replace(/s$/, '')}.json`);
+  }
+});
+
 test('with the lists it holds those of the demo, and still no problem', async () => {
   begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
   const { records, problems } = await checkCabinet(into, PRIVACY);

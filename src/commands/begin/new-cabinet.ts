@@ -4,6 +4,7 @@ import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { stringify } from 'yaml';
 import { FILE_KINDS, jsonSchemaOf } from '../../catalogue/schema/json-schemas.ts';
+import type { FileKind } from '../../catalogue/schema/json-schemas.ts';
 import { startersOf } from './starters.ts';
 import type { NewFile } from './starters.ts';
 
@@ -68,9 +69,22 @@ export async function filesOfNewCabinet(answers: FirstAnswers): Promise<readonly
       file: `.schemas/${kind}.json`,
       text: `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`,
     })),
-    ...named,
-    ...lent,
+    ...[...named, ...lent].map(withSchema),
   ];
+}
+
+/** The folders whose files are of one kind each, and are YAML from their first line. */
+const KIND_IN: Readonly<Record<string, FileKind>> = {
+  rulers: 'ruler', mints: 'mint', denominations: 'denomination', works: 'work', eras: 'era', sets: 'set',
+}; // prettier-ignore
+
+/** A list file with the line by which an editor finds its schema, and completes and explains what is typed. */
+function withSchema({ file, text }: NewFile): NewFile {
+  const kind = /^[^/]+\/[^/]+\.yaml$/.test(file) ? KIND_IN[file.slice(0, file.indexOf('/'))] : undefined;
+  return {
+    file,
+    text: kind === undefined ? text : `# yaml-language-server: $schema=../.schemas/${kind}.json\n${text}`,
+  };
 }
 
 /** Where the program came from, for a git host that builds the site: owner and name of its repository, and its commit. */
