@@ -45,6 +45,8 @@ export const PAIR_QUESTIONS: readonly (readonly [write: string, ...offered: stri
   ['162/1-50 BC', '162/1-150 BC', '162/1 BC - 50 BC'], ['150/49-48/7 BC', '150/49-148/7 BC', '150/49 BC - 48/7 BC'],
   ['120/19-18 BC', '120/19-118 BC'], ['129/8-26/5 BC', '129/8-126/5 BC'], ['c. 145-38/7 BC', '145-138/7 BC'], ['BC 145-38/7', '145-138/7 BC'],
   ['145 - 38/7 v. Chr.', '145-138/7 BC'], ['c. 145-c. 38 BC', '145-138 BC', '145 BC - 38 BC'],
+  // A ruler without a year beside one with it.
+  ['12 Ed. II-Ed. III'], ['37 Hen. III - Edw. I'],
   // A month of a year, and a number.
   ['July 1902-03', 'July 1902 - July 1903', 'July 1902 or July 1903'], ['Jul. 1902-3', 'Jul. 1902 - Jul. 1903'], ['May 1604-05', 'May 1604'],
   ['Rajab 1255-56', 'Rajab 1255 - Rajab 1256'],

@@ -138,7 +138,8 @@ export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly say
     ['North 1018³', '"³"'],
   ].map(([text = '', says = '']) => ({ text, says, source: 'several numbers that are no plain range; common practice' })),
   ...[
-    ['North 12/13', '12 to 13'], ['North 2/3', '2 to 3'], ['North 123a/124', 'one number with a stroke'], ['North 2-345', 'no. 2-345'], ['North 01-23', 'no. 01-23'],
+    ['North 12/13', '12 to 13'], ['North 2/3', '2 to 3'], ['North 123a/124', 'one number with a stroke'], ['North 2-345', 'no. 2-345'], ['SCBI 45-123', 'no. 45-123'], ['KM 45.1/45.2', 'one number with a stroke'],
+    ['Mack A12/B13', 'one number with a stroke'], ['RIC 12a R', 'RIC 12a (R), or RIC 12aR'], ['North 01-23', 'no. 01-23'],
   ].map(([text = '', says = '']) => ({ text, says, source: 'two numbers, or one number of a book that numbers so; common practice' })),
   ...['R', 'S', 'C', 'N', 'U'].map((letter) => ({ text: `RIC 123 ${letter}`, says: `RIC 123 (${letter}), or RIC 123${letter}`, source: 'a degree of rarity or a letter of the number; common practice' })),
 ]; // prettier-ignore

@@ -160,6 +160,8 @@ function lentByRight(left: string, right: string): readonly string[] {
 
 /** The first words of the left-hand date put before the right: most of them first. */
 function lentByLeft(left: string, right: string): readonly string[] {
+  // 12 Ed. II - Ed. III does not say that the second has a year too.
+  if (/^\d{1,2} \p{Lu}/u.test(left) && !/\d/.test(right)) return [];
   const words = left.split(' ').slice(0, 7);
   // "14 AD-37" names the era of both; "14 BC-37" leaves open on which side of it the second lies.
   const era = BARE.test(right) ? ENDS_AFTER_CHRIST.exec(left)?.[0] : undefined;

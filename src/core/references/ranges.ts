@@ -7,11 +7,15 @@ export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
  */
 const NUMBERED_BY_HYPHEN = /van.?arsdell|^va$|^vives$|^heiss$|^hmz$|^jnda$/iu;
 
+/** `45.1/45.2`: two numbers that begin alike. */
+const PAIR_OF_TWO = /^(.+\D)(\d+)\/\1(\d+)$/u;
+
 /** Whether a number with a stroke in it could be two or a range: `1022/3`, `12/13`, `1492A/B`, and not `1018/2` or `10/18`. */
 export function readsAsRange(number: string): boolean {
   const [, letter = '', next = ''] = /\d(\p{L})\/(\p{L})$/u.exec(number) ?? [];
   if (letter < next) return true;
-  const [, from = '', last = ''] = /(?:^|[^\d/])(\d+)\p{L}?\/(\d+)\p{L}?$/u.exec(number) ?? [];
+  const [, from = '', last = ''] =
+    PAIR_OF_TWO.exec(number)?.slice(1) ?? /(?:^|[^\d/])(\d+)\p{L}?\/\p{L}?(\d+)\p{L}?$/u.exec(number) ?? [];
   if (from === '' || last.length > from.length) return false;
   const step = BigInt(completed(from, last)) - BigInt(from);
   return step === 1n || (step > 0n && (last.length < from.length || from.length >= 3));
@@ -50,17 +54,19 @@ export function splitRange(printed: string): { readonly number: string; readonly
 /** "And following" behind a number, in the letters of English, German, French, Spanish and Latin books; common practice. */
 const FOLLOWING = /\d\s?(?:ff?|ss?|sqq?|seqq?|segg?|vv)$/u;
 /** A letter by itself behind a number: a degree of rarity or a letter of the number. */
-const RARE_OR_LETTER = /\d\s[RSCNU]$/u;
+const RARE_OR_LETTER = /\d\p{Ll}?\s[RSCNU]$/u;
 /** A hyphen or a plus behind a figure, before more: several numbers; a single last figure is how some books number, `52-1`. */
 const SEVERAL = /\d[\p{L}*'’†]*\s*[-–—+]\s*\.?[\p{L}\p{N}]/u;
 const NUMBER_OF_A_BOOK = /^\D*\d+-\d$/u;
 /** A range as long as this is asked about: `2-345` may be a volume and a number. */
 const LONGEST = 200n;
+/** With more figures in the last number than in the first, as in `45-123`, a shorter one is. */
+const LONGEST_OF_SHORT = 20n;
 
 /** Why a number of a book named so may be more than one or less, and what to write for either, under the book as cited; undefined where it is one, or a range. */
 export function askOfNumber(number: string, named: string, book = named): string | undefined {
   const one = `${book} no. ${number}`;
-  const bare = number.replace(/\s?\p{L}+$/u, '');
+  const bare = number.replace(/\s\p{L}+$|(?<=\d)\p{L}+$/u, '');
   if (FOLLOWING.test(number)) {
     const all = `${book} ${bare} (and following)`;
     return `"${number}" may say "and following", or the letter may be part of the number. Write ${all}, or ${one}.`;
@@ -89,7 +95,8 @@ export function askOfRange(
 ): string | undefined {
   const [from = '', last = ''] = [number, to ?? ''].map((end) => /(\d+)\p{L}?$/u.exec(end)?.[1] ?? '');
   if (to === undefined || from === '' || last === '') return undefined;
-  const isOdd = (from.startsWith('0') && from.length > 1) || BigInt(last) - BigInt(from) > LONGEST;
+  const most = last.length > from.length ? LONGEST_OF_SHORT : LONGEST;
+  const isOdd = (from.startsWith('0') && from.length > 1) || BigInt(last) - BigInt(from) > most;
   if (!isOdd) return undefined;
   const printed = `${number}-${to}`;
   return `"${printed}" may be one number of a book that numbers so, or many. Write ${named} no. ${printed}, or ${named} ${number}; ${named} ${to} for the two ends.`;

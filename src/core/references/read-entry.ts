@@ -180,10 +180,10 @@ function readNumber(
   if (![work, named].every(hasRanges)) return good({ number: bare });
   const range = splitRange(bare);
   if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
-    const asRange = splitRange(bare.replace('/', '-'));
-    return refuse(
-      `"${bare}" may be ${asRange.number} to ${asRange.to ?? ''}, or one number with a stroke. Write ${book} ${bare.replace('/', '-')}, or ${book} no. ${bare}.`,
-    );
+    const { number: first, to } = splitRange(bare.replace('/', '-'));
+    const ways = to === undefined ? 'each by itself' : `${book} ${bare.replace('/', '-')}`;
+    const two = to === undefined ? 'two numbers' : `${first} to ${to}`;
+    return refuse(`"${bare}" may be ${two}, or one number with a stroke. Write ${ways}, or ${book} no. ${bare}.`);
   }
   const problem = lettered
     ? undefined
