@@ -11,6 +11,5 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [photographsInDev()],
   // One style sheet for all pages, fetched once: it is smaller than the eight that a page of a piece would ask for.
-  // The coasts are two megabytes of JSON, which is read several times faster as JSON than as a script.
-  vite: { build: { assetsInlineLimit: 0, cssCodeSplit: false }, json: { stringify: true } },
+  vite: { build: { assetsInlineLimit: 0, cssCodeSplit: false } },
 });

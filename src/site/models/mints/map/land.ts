@@ -1,15 +1,17 @@
+import { createRequire } from 'node:module';
 import { feature } from 'topojson-client';
 import type { Topology } from 'topojson-specification';
 import type { MultiPolygon, Polygon, Position } from 'geojson';
-import closeLand from 'world-atlas/land-10m.json' with { type: 'json' };
-import wideLand from 'world-atlas/land-110m.json' with { type: 'json' };
+
+// Read as JSON when a map is drawn. Bundled it is a script of 420,000 lines, with which a build needs 150 MB more.
+const require = createRequire(import.meta.url);
 
 /** A stretch of the earth in degrees; it does not cross the line of 180°. */
 export type Stretch = { readonly west: number; readonly east: number; readonly south: number; readonly north: number };
 
 /** All the land, coarsely: for a map of continents. */
 export function wideLandOf(): MultiPolygon {
-  wide ??= { type: 'MultiPolygon', coordinates: polygonsOf(wideLand) };
+  wide ??= { type: 'MultiPolygon', coordinates: polygonsOf(require('world-atlas/land-110m.json') as Topology) };
   return wide;
 }
 
@@ -25,7 +27,7 @@ let close: readonly (readonly Coast[])[] | null = null;
 
 /** The land within a stretch, finely. It is cut to the stretch in degrees before anything is projected. */
 export function landWithin(stretch: Stretch): MultiPolygon {
-  close ??= polygonsOf(closeLand).map((rings) => rings.map(coastOf));
+  close ??= polygonsOf(require('world-atlas/land-10m.json') as Topology).map((rings) => rings.map(coastOf));
   const coordinates = close.flatMap((coasts) => {
     const kept = coasts.map((coast) => cutRing(nearPoints(coast, stretch), stretch)).filter((ring) => ring.length > 3);
     return kept.length === 0 ? [] : [kept];
