@@ -11,9 +11,11 @@ Times are told as ratios to a bare loop measured in the same run, so that they m
 `;
 
 const FOLDER = 'tests/benchmarks';
+/** What measurements are made with. */
+const HELPERS = ['large-cabinet.ts', 'bare-site.ts'];
 
 const { values } = readWords(HELP, { only: { type: 'string' } });
-const all = (await readdir(FOLDER)).filter((file) => file.endsWith('.ts')).sort();
+const all = (await readdir(FOLDER)).filter((file) => file.endsWith('.ts') && !HELPERS.includes(file)).sort();
 const chosen = all.filter((file) => values.only === undefined || file === `${values.only}.ts`);
 if (chosen.length === 0)
   endWith(

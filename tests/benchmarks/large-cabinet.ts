@@ -46,7 +46,18 @@ export function writeLargeCabinet(folder: string, demo: string, { pieces, photog
   const idsOf = (list: string): readonly string[] =>
     readdirSync(join(folder, list)).map((name) => name.replace(/\.yaml$/, ''));
   const lists = { denominations: idsOf('denominations').filter((one) => one !== 'penny-1797'), works: idsOf('works') };
-  put('cabinet.yaml', 'title: Many\nkeeper: Nobody In Particular\naddress: https://example.org/many/\n');
+  put(
+    'cabinet.yaml',
+    `title: Many
+keeper: Nobody In Particular
+address: https://example.org/many/
+areas:
+  - { name: Country 1, in: England }
+  - { name: Country 2, in: Wales }
+  - { name: England, in: Great Britain }
+  - { name: Wales, in: Great Britain }
+`,
+  );
   for (let at = 0; at < RULERS; at += 1) {
     const from = 1000 + at * REIGN;
     put(
