@@ -138,7 +138,8 @@ describe('a judge is silent', () => {
   test('on the demo exhibit', async () => {
     const folder = await readFolder('content');
     if (folder === null) throw new Error('There is no demo.');
-    const { records } = readCabinet(folder);
+    const { records, problems } = readCabinet(folder);
+    expect([problems, records.exhibits.length]).toEqual([[], 1]);
     const catalogue = linkRecords(records);
     expect(exhibitRemarks(records, folder, setStates(catalogue, publicPieces(catalogue)))).toEqual([]);
   });

@@ -43,8 +43,8 @@ export function hearAdding(place: HTMLElement, records: string, add: (id: string
   field.addEventListener('input', () => void answer());
   field.addEventListener('keydown', ({ key }) => {
     if (key !== 'Enter') return;
-    const [only, another] = answers.querySelectorAll('button');
-    if (another === undefined) only?.click();
+    // The first answer is the piece of that number, where there is one.
+    void answer().then(() => answers.querySelector('button')?.click());
   });
   place.hidden = false;
 }
