@@ -22,6 +22,7 @@ import { seenChange } from './pages/other-pages.ts';
 import { picturePages } from './pages/picture-pages.ts';
 import { pieceRoutes } from './pages/piece-routes.ts';
 import { hasToken } from './serve-desk.ts';
+import { ticketRoutes } from './pages/tickets-page.ts';
 import type { DeskTools } from './tools.ts';
 
 /** The pages of the desk over one cabinet. */
@@ -73,6 +74,7 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
   fileRoutes(app, desk);
   listFileRoutes(app, desk);
   exhibitRoutes(app, desk);
+  ticketRoutes(app, desk);
   undoRoutes(app, desk);
   picturePages(app, desk);
   buildPages(app, desk);

@@ -19,6 +19,7 @@ const PLACES: readonly (readonly [string, string])[] = [
   ['/lists', 'Lists, sets and exhibits'],
   ['/life', 'Came and left'],
   ['/totals', 'Totals'],
+  ['/tickets', 'Tickets'],
   ['/undo', 'Undo'],
   ['/site', 'Check and build'],
 ];

@@ -22,7 +22,7 @@ export function newListFile(
 ): Outcome<{ readonly id: string; readonly changes: readonly FileChange[] }> {
   const words = (name: string): string => posted.get(name)?.trim() ?? '';
   const title = words('title');
-  if (title === '') return refuse('It wants a name.');
+  if (title === '') return refuse('Write what it is called.');
   const id = freeId(fileId(title), (one) => state.records().named[kind].includes(one));
   const fields = fieldsOf(state, kind, title, words);
   if (!fields.ok) return fields;
@@ -55,6 +55,7 @@ function setFields(state: CabinetState, title: string, words: (name: string) => 
 
 /** Cases are separated by a blank line; in each a piece has a line of its own. */
 function exhibitFields(state: CabinetState, title: string, words: (name: string) => string): Outcome<Fields> {
+  if (words('pieces') === '') return refuse('Choose at least one piece for it.');
   const cases: Written[] = [];
   for (const [index, one] of words('pieces')
     .replace(/\r\n?/g, '\n')

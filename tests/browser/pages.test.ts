@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { COLOURS, forbidden, LEVELS } from './forbidden.ts';
 import type { OpenSite } from './open-site.ts';
 import { openSite } from './open-site.ts';
 
@@ -54,25 +55,6 @@ describe.for(PAGES)('the page /%s', (path) => {
     await page.close();
   });
 });
-
-/** WCAG 2.0 to 2.2, levels A and AA. */
-const LEVELS = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } as const;
-/** What of these depends on colours. */
-const COLOURS = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] } as const;
-
-/** Runs in the page: what axe-core finds against these levels. */
-async function forbidden(runOnly: {
-  readonly type: 'tag' | 'rule';
-  readonly values: readonly string[];
-}): Promise<readonly string[]> {
-  type Violation = { id: string; nodes: readonly { target: unknown; failureSummary?: string }[] };
-  type Axe = { run: (on: Document, how: object) => Promise<{ violations: readonly Violation[] }> };
-  const { run } = (globalThis as unknown as { axe: Axe }).axe;
-  const { violations } = await run(document, { runOnly });
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.slice(0, 3).map(({ target, failureSummary }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`),
-  );
-}
 
 describe('without JavaScript', () => {
   test('a visitor comes from / to a piece and reads it', async () => {

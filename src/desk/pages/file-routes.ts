@@ -2,7 +2,7 @@ import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { runsOf, undoRun } from '../../catalogue/keep/undo.ts';
 import { digestOf } from '../cabinet-state.ts';
-import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../desk.ts';
+import { FORBIDDEN, foundIn, postedOf, text, texts, told, writeUnlessWrong } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { NEW_KINDS, newListFile } from '../new-list-file.ts';
 import { listsPage } from './lists-page.ts';
@@ -17,11 +17,14 @@ export function fileRoutes(app: Hono, desk: Desk): void {
     if (form === null) return c.text(FORBIDDEN, 403);
     const kind = NEW_KINDS.find((one) => one === c.req.param('kind'));
     if (kind === undefined) return c.notFound();
-    const fresh = newListFile(state, kind, postedOf(form));
+    const posted = postedOf(form);
+    const pieces = text(form, 'pieces') ?? texts(form, 'piece').join('\n');
+    const fresh = newListFile(state, kind, { get: (name) => (name === 'pieces' ? pieces : posted.get(name)) });
     const problem = fresh.ok ? await writeUnlessWrong(desk, fresh.value.changes) : fresh.problem;
     if (!fresh.ok || problem !== null)
       return desk.page(c, 'Lists, sets and exhibits', listsPage(state, token, problem), 422);
-    return c.redirect(`/lists/${kind}/${fresh.value.id}?told=new`, 303);
+    const to = kind === 'exhibits' ? `/exhibits/${fresh.value.id}` : `/lists/${kind}/${fresh.value.id}`;
+    return c.redirect(`${to}?told=new`, 303);
   });
   const show = async (c: Context, file: string | null): Promise<Response> => {
     const now = file === null ? null : await state.textOf(file);

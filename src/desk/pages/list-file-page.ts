@@ -46,9 +46,10 @@ export function listFileRoutes(app: Hono, desk: Desk): void {
   app.post('/places', async (c) => {
     const form = await desk.form(c);
     if (form === null) return c.text(FORBIDDEN, 403);
-    const id = text(form, 'of') ?? '';
+    const [id, posted] = [text(form, 'of') ?? '', postedOf(form)];
     const held = id === '' ? null : await readListFile(state, 'sets', id);
-    const after = held === null ? newListFile(state, 'sets', postedOf(form)) : editedText(state, held, postedOf(form));
+    const titled = { get: (name: string) => posted.get(name) || (name === 'title' ? 'A new set' : null) };
+    const after = held === null ? newListFile(state, 'sets', titled) : editedText(state, held, posted);
     if (!after.ok) return c.html(html`<p class="says">No places yet: ${after.problem}</p>`);
     const rule = 'text' in after.value ? after.value.text : (after.value.changes[0]?.text ?? '');
     return c.html(setPlaces(state.records(), id, rule));

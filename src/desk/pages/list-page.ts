@@ -258,7 +258,10 @@ function changeBox(): Html {
         <label for="change-to">To (empty: take it out)</label><input id="change-to" name="to" autocomplete="off" />
       </div>
     </div>
-    <button type="submit">See what would change</button>
+    <p class="doing">
+      <button type="submit">See what would change</button>
+      <button type="submit" formaction="/tickets">Tickets for the pieces chosen</button>
+    </p>
   </fieldset>`;
 }
 

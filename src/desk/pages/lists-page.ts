@@ -15,7 +15,9 @@ const WORDS: Readonly<Record<(typeof LISTS)[number], string>> = {
 
 /** Every file that pieces share, to be edited. */
 export function listsPage(state: CabinetState, token: string, problem: string | null): Html {
-  const { named } = state.records();
+  const { named, ...records } = state.records();
+  const titles = (list: (typeof LISTS)[number]): ReadonlyMap<string, string> =>
+    new Map(records[list].map(({ id, fields }) => [id, 'title' in fields ? fields.title : fields.name]));
   return html`${problem === null ? '' : html`<p class="problem">${problem}</p>`}
     <p><a href="/lists/cabinet/cabinet">The cabinet itself: its title, its keeper, its address</a></p>
     ${newListForms(state, token)}
@@ -24,7 +26,7 @@ export function listsPage(state: CabinetState, token: string, problem: string | 
         html`<details class="group" ${['sets', 'exhibits'].includes(list) ? 'open' : ''}>
           <summary><h2>${WORDS[list]} (${named[list].length})</h2></summary>
           <ul class="names">
-            ${named[list].map((id) => html`<li><a href="/lists/${list}/${id}">${id}</a></li>`)}
+            ${named[list].map((id) => html`<li><a href="${list === 'exhibits' ? '/exhibits' : `/lists/${list}`}/${id}">${titles(list).get(id) ?? id}</a></li>`)}
           </ul>
         </details>`,
     )}`;

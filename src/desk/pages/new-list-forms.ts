@@ -21,10 +21,10 @@ function newSetForm(state: CabinetState, token: string): Html {
     </div>`;
   return html`<details class="group">
     <summary><h2>A new set</h2></summary>
-    ${postForm(
-      '/lists/sets',
-      token,
-      html`<div class="boxes">
+    <div class="sides">
+      <form method="post" action="/lists/sets" data-places="new-places">
+        <input type="hidden" name="form-token" value="${token}" />
+        <div class="boxes">
           <div class="field">
             <label for="set-title">What is the set?</label
             ><input id="set-title" name="title" required autocomplete="off" />
@@ -41,8 +41,16 @@ function newSetForm(state: CabinetState, token: string): Html {
             ><input id="set-date" name="date" placeholder="1066/1553" autocomplete="off" />
           </div>
         </div>
-        <p class="doing"><button class="main" type="submit">Make the set</button></p>`,
-    )}
+        <p class="says">
+          Where the rule yields too many places or too few, name them yourself on the page that follows.
+        </p>
+        <p class="doing"><button class="main" type="submit">Make the set</button></p>
+      </form>
+      <section class="aside" aria-labelledby="new-places-head">
+        <h3 id="new-places-head">Its places</h3>
+        <div id="new-places" aria-live="polite"><p class="says">They appear here as you choose the rule.</p></div>
+      </section>
+    </div>
   </details>`;
 }
 
@@ -62,17 +70,18 @@ function newExhibitForm(state: CabinetState, token: string): Html {
             <label for="exhibit-inside">Inside of each case</label
             ><input id="exhibit-inside" name="inside" value="300 x 200 x 40 mm" autocomplete="off" />
           </div>
-          <div class="field">
-            <label for="exhibit-pieces">The pieces, a line each; a blank line begins the next case</label>
-            <textarea id="exhibit-pieces" name="pieces" rows="8" spellcheck="false"></textarea>
-            <p class="says">
-              ${published
-                .slice(0, 300)
-                .map(({ id }) => id)
-                .join(', ')}
-            </p>
-          </div>
         </div>
+        ${
+          published.length === 0
+            ? html`<p>Only published pieces are exhibited, and there is none yet.</p>`
+            : html`<fieldset>
+                <legend>The pieces of its first case</legend>
+                <p class="says">Groups, labels and further cases are made on the page that follows.</p>
+                <div class="ticks">
+                  ${published.slice(0, 500).map(({ id, fields }) => html`<label class="tick"><input type="checkbox" name="piece" value="${id}" /> ${fields.number}, ${fields.title}</label>`)}
+                </div>
+              </fieldset>`
+        }
         <p class="doing"><button class="main" type="submit">Make the exhibit</button></p>`,
     )}
   </details>`;

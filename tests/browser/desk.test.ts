@@ -1,0 +1,264 @@
+import { execFile, spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
+import { mkdtemp, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import process from 'node:process';
+import { promisify } from 'node:util';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { COLOURS, forbidden, LEVELS } from './forbidden.ts';
+import { openBrowser } from './open-site.ts';
+
+/** The whole evening: ten pieces with photographs, and the site built. Without it, four pieces and what was built is not looked at. */
+const IS_LONG = process.env['DESK'] === 'long';
+const PIECES = IS_LONG ? 10 : 4;
+const PICTURED = IS_LONG ? 10 : 1;
+const PICTURES = ['obverse', 'reverse'].map((face) => resolve(`content/pieces/york-penny-3b/${face}.jpg`));
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+let [browser, page, desk, at]: [Browser?, Page?, ChildProcess?, string?] = [];
+const wrong: string[] = [];
+
+beforeAll(async () => {
+  at = join(await mkdtemp(join(tmpdir(), 'desk-')), 'cabinet');
+  const begin = ['src/commands/begin.ts', at, '--title', 'My cabinet', '--keeper', 'A. N. Other', '--language', 'en', '--currency', 'GBP', '--lists']; // prettier-ignore
+  await promisify(execFile)(process.execPath, begin);
+  desk = spawn(process.execPath, ['src/commands/desk.ts', '--cabinet', at, '--out', join(at, '../site')], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const address = await new Promise<string>((found) =>
+    desk?.stdout?.setEncoding('utf8').on('data', (said: string) => {
+      const told = /http:\S+/.exec(said)?.[0];
+      if (told !== undefined) found(told);
+    }),
+  );
+  browser = await openBrowser();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' });
+  page.setDefaultTimeout(20_000);
+  page.on('pageerror', (error) => wrong.push(error.message));
+  page.on('dialog', (dialog) => void dialog.accept());
+  await page.goto(address);
+}, 120_000);
+afterAll(async () => {
+  await browser?.close();
+  desk?.kill('SIGTERM');
+});
+
+/** The page that the browser shows. */
+function shown(): Page {
+  if (page === undefined) throw new Error('No page is open.');
+  return page;
+}
+const button = (name: string) => shown().getByRole('button', { name, exact: true });
+const link = (name: string) => shown().getByRole('link', { name, exact: true });
+const box = (name: string) => shown().getByLabel(name, { exact: true });
+const says = (words: string | RegExp) => shown().getByRole('main').getByText(words).first().waitFor();
+
+/**
+ * No wider than its window and nothing that WCAG 2.2 AA forbids, at two widths, in light and in the dark; in the short form all
+ * of it on a narrow light page, and colours alone on a wide dark one.
+ */
+async function lookAround(): Promise<void> {
+  for (const [width, colorScheme] of [
+    [390, 'light'],
+    [390, 'dark'],
+    [1280, 'light'],
+    [1280, 'dark'],
+  ] as const) {
+    await shown().setViewportSize({ width, height: 900 });
+    const over = await shown().evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth); // prettier-ignore
+    const spot = `${shown().url()} at ${String(width)}, ${colorScheme}`;
+    expect([spot, over > 0]).toEqual([spot, false]);
+    const isWhole = IS_LONG || (width === 390 && colorScheme === 'light');
+    if (!isWhole && (width === 390 || colorScheme === 'light')) continue;
+    await shown().emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await shown().evaluate(axe);
+    expect([spot, await shown().evaluate(forbidden, isWhole ? LEVELS : COLOURS)]).toEqual([spot, []]);
+  }
+  await shown().emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+}
+
+async function makePiece(title: string, grade: string, isFirst: boolean): Promise<void> {
+  await link('New piece').click();
+  await box('Title').fill(title);
+  await button('Make the piece').click();
+  await says('The piece has been made.');
+  await box('Ruler').fill('Edward I');
+  await box('Mint').fill(isFirst ? 'Shaftesbury' : 'York');
+  await box('Denomination').fill('Penny');
+  await box('Date').fill('c. 1279-81');
+  await box('Metal').fill('silver');
+  await box('Weight').fill('1.38 g');
+  await box('Diameter').fill('18.6 mm');
+  await box('Grade').fill(grade);
+  await box('Grade scale').selectOption('uk');
+  await box('Cost').fill('45 GBP');
+  await box('Kept').fill('tray 3');
+  if (isFirst) {
+    // How it is read is said while it is typed.
+    await shown().locator('[id="date-read"]', { hasText: 'from 1279 to 1281' }).waitFor();
+    await lookAround();
+  }
+  await button('Save').click();
+  if (isFirst) {
+    await says('Nothing was written.');
+    await box('It is new: make a file for it in mints').check();
+    await button('Save').click();
+  }
+  await says('Saved.');
+}
+
+async function addPhotographs(isFirst: boolean): Promise<void> {
+  await link('Photographs').click();
+  await box('Obverse').setInputFiles(PICTURES[0] ?? '');
+  await box('Reverse').setInputFiles(PICTURES[1] ?? '');
+  await button('Look at them').click();
+  await button('Copy them').waitFor();
+  if (isFirst) await lookAround();
+  await button('Copy them').click();
+  await says('The photographs have been copied.');
+}
+
+test(
+  'a cabinet is kept by clicking and typing alone: pieces with photographs, a set, an exhibit of two cases, a sale, an upgrade',
+  { timeout: 420_000 },
+  async () => {
+    for (let at = 1; at <= PIECES; at += 1) {
+      await makePiece(`Penny ${at}`, 'F', at === 1);
+      if (at <= PICTURED) await addPhotographs(at === 1);
+    }
+    await link('Pieces').click();
+    await says(`${PIECES + 1} pieces.`);
+    await lookAround();
+
+    await link('Lists, sets and exhibits').click();
+    await shown().getByText('A new set', { exact: true }).click();
+    await box('What is the set?').fill('A penny from every mint');
+    await box('One piece for each').selectOption('mint');
+    await box('Only of this denomination').fill('Penny');
+    await shown()
+      .locator('#new-places', { hasText: /York:\s+filled/ })
+      .waitFor();
+    await lookAround();
+    await button('Make the set').click();
+    await says('It has been made.');
+    await shown()
+      .locator('#places', { hasText: /York:\s+filled/ })
+      .waitFor();
+    await lookAround();
+
+    await link('Lists, sets and exhibits').click();
+    await shown().getByText('A new exhibit', { exact: true }).click();
+    await box('Its title').fill('My pennies');
+    for (const title of [/, Penny 1$/, /, Penny 2$/, /, Penny 3$/]) await shown().getByLabel(title).check();
+    await button('Make the exhibit').click();
+    await says('It has been made.');
+    await box('Its first piece').last().fill('Penny 4');
+    await button('Add the case').click();
+    await says('Case 2');
+    // Both cases are in the window, so that nothing scrolls under the pointer.
+    await shown().setViewportSize({ width: 1280, height: 2000 });
+    const target = { targetPosition: { x: 20, y: 5 } };
+    await shown().locator('li[data-at="0.0.0"]').dragTo(shown().locator('li[data-at="1.0.0"]'), target);
+    await shown().locator('li[data-at="1.0.0"]', { hasText: 'Penny 1' }).waitFor();
+    await lookAround();
+    // The picture of the case says what is in it, and that it fits.
+    await says('Everything fits.');
+
+    await link('Came and left').click();
+    await box('Piece').fill(`penny-${PIECES}`);
+    await box('When').fill('2026-11-01');
+    await box('What became of it').selectOption('sold');
+    await box('For how much').fill('60 GBP');
+    await lookAround();
+    await button('Save').click();
+    await says('Saved.');
+
+    await makePiece('A better penny', 'EF', false);
+    await link('Lists, sets and exhibits').click();
+    await link('A penny from every mint').click();
+    await shown()
+      .locator('#places', { hasText: /York:\s+filled,\s+A better penny/ })
+      .waitFor();
+
+    for (const name of ['Totals', 'Tickets', 'Undo', 'New piece', 'Check and build']) {
+      await link(name).click();
+      await lookAround();
+    }
+    await link('Check and build').click();
+    await expect.poll(async () => {
+      if ((await shown().getByText('No problems.').count()) > 0) return 'No problems.';
+      await shown().reload();
+      return shown().getByRole('main').innerText();
+    }, { timeout: 60_000, interval: 500 }).toBe('No problems.'); // prettier-ignore
+    if (IS_LONG) await buildAndLook();
+    expect(wrong).toEqual([]);
+  },
+);
+
+async function buildAndLook(): Promise<void> {
+  await button('Build the site').click();
+  await expect.poll(async () => {
+    await shown().goto(new URL('/site', shown().url()).href);
+    return (await shown().getByText('Building').count()) > 0;
+  }, { timeout: 240_000, interval: 2000 }).toBe(false); // prettier-ignore
+  await says(/pages/);
+  await button('Open the built site on this machine').click();
+  const address = await shown().getByRole('link', { name: /^http:/ }).getAttribute('href'); // prettier-ignore
+  const site = await shown().context().newPage();
+  await site.goto(`${address ?? ''}sets/a-penny-from-every-mint/`);
+  await site.getByText('A better penny').first().waitFor();
+  await site.goto(`${address ?? ''}exhibits/my-pennies/`);
+  await site.getByText('Penny 1').first().waitFor();
+  await site.close();
+}
+
+/** Presses Tab until a thing has the keyboard; no further than the end of the page. */
+async function tabTo(selector: string): Promise<void> {
+  for (let pressed = 0; pressed < 300; pressed += 1) {
+    if (await shown().evaluate((wanted) => document.activeElement?.matches(wanted) === true, selector)) return;
+    await shown().keyboard.press('Tab');
+  }
+  throw new Error(`The keyboard does not reach ${selector} on ${shown().url()}.`);
+}
+async function type(selector: string, words: string): Promise<void> {
+  await tabTo(selector);
+  await shown().keyboard.press('Control+A');
+  await shown().keyboard.type(words);
+}
+async function press(selector: string, key = 'Enter'): Promise<void> {
+  await tabTo(selector);
+  await shown().keyboard.press(key);
+}
+
+test('the main parts are done by the keyboard alone', { timeout: 180_000 }, async () => {
+  await press('nav a[href="/new"]');
+  await shown().waitForURL('**/new');
+  await type('#title', 'By the keyboard');
+  await press('form[action="/new"] button');
+  await says('The piece has been made.');
+  await type('#date', '1351');
+  await type('#weight', '1.1 g');
+  await press('.saving button');
+  await says('Saved.');
+  await press('nav a[href="/lists"]');
+  await shown().waitForURL('**/lists');
+  await press('a[href="/exhibits/my-pennies"]');
+  await shown().waitForURL('**/exhibits/my-pennies');
+  await type('#add-0-0', 'By the keyboard');
+  await press('.adding button');
+  await says('By the keyboard');
+  // The button that was pressed has the keyboard again, so that a piece goes on with one key.
+  await press('li[data-at="0.0.2"] button[value="earlier"]');
+  await shown().locator('li[data-at="0.0.1"]', { hasText: 'By the keyboard' }).waitFor();
+  expect(await shown().evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Earlier: By the keyboard'); // prettier-ignore
+  await shown().keyboard.press('Enter');
+  await shown().locator('li[data-at="0.0.0"]', { hasText: 'By the keyboard' }).waitFor();
+  await press('nav a[href="/undo"]');
+  await says('a save at the desk');
+  await press('.runs button');
+  await says('Undone.');
+  expect(wrong).toEqual([]);
+});
