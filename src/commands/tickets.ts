@@ -16,7 +16,7 @@ const HELP = `npm run tickets                    tickets for every piece that is
 
   --tray "Cabinet S, tray 2"      those kept there, by the storage column of the ledger
   --tag favourite                 those with a tag
-  --set mints-of-1279             those that stand in the places of a set
+  --set mints-of-1279             those that fill the places of a set
   --exhibit struck-in-york        those in an exhibit
   --newest 12                     so many of those acquired last
   --piece york-penny              one piece (several: repeat it)

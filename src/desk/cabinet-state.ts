@@ -54,30 +54,9 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   let files = byName(first);
   let records = readCabinet(first).records;
   let ledger = ledgerIn(files);
-  let found: Found = null;
-  let checking: Worker | null = null;
-  let isStale = false;
-  let bell: ReturnType<typeof setTimeout> | undefined;
+  const { checkSoon, found, close } = checkerOf(at, pause);
 
   const folder = (): CabinetFolder => ({ at, files: inOrder(files) });
-
-  function checkSoon(wait = pause): void {
-    clearTimeout(bell);
-    if (checking === null) bell = setTimeout(check, wait);
-    else isStale = true;
-  }
-
-  function check(): void {
-    checking = new Worker(new URL('./check-worker.ts', import.meta.url), { workerData: at });
-    checking.once('message', (told: Found) => (found = told));
-    checking.once('error', () => undefined);
-    checking.once('exit', () => {
-      checking = null;
-      if (!isStale) return;
-      isStale = false;
-      checkSoon();
-    });
-  }
 
   function take(changes: readonly Pick<FileChange, 'file' | 'text'>[]): void {
     for (const { file, text } of changes) files.set(file, { file, text });
@@ -104,7 +83,7 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
     at,
     records: () => records,
     ledger: () => ledger,
-    found: () => found,
+    found,
     textOf: async (file) => {
       const text = await readFile(join(at, file), 'utf8').catch(() => null);
       if (text !== null && text !== (files.get(file)?.text ?? null)) take([{ file, text }]);
@@ -120,12 +99,42 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       await readAgain();
       return true;
     },
-    close: async () => {
-      clearTimeout(bell);
-      isStale = false;
-      await checking?.terminate();
-    },
+    close,
   };
+}
+
+/** Checks the whole cabinet in a thread of its own, `pause` milliseconds after the last change. */
+function checkerOf(at: string, pause: number) {
+  let found: Found = null;
+  let checking: Worker | null = null;
+  let isStale = false;
+  let bell: ReturnType<typeof setTimeout> | undefined;
+
+  function checkSoon(): void {
+    clearTimeout(bell);
+    if (checking === null) bell = setTimeout(check, pause);
+    else isStale = true;
+  }
+
+  function check(): void {
+    checking = new Worker(new URL('./check-worker.ts', import.meta.url), { workerData: at });
+    checking.once('message', (told: Found) => (found = told));
+    checking.once('error', () => undefined);
+    checking.once('exit', () => {
+      checking = null;
+      if (!isStale) return;
+      isStale = false;
+      checkSoon();
+    });
+  }
+
+  async function close(): Promise<void> {
+    clearTimeout(bell);
+    isStale = false;
+    await checking?.terminate();
+  }
+
+  return { checkSoon, close, found: () => found };
 }
 
 type Files = Map<string, CabinetFile>;

@@ -4,8 +4,9 @@ import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { faultSentence, tellFault } from '../catalogue/keep/fault-sentence.ts';
 import type { FiledPiece } from '../catalogue/records.ts';
 import { good, refuse } from '../core/outcome.ts';
+import type { Outcome } from '../core/outcome.ts';
 import { asset } from './assets.ts';
-import type { CabinetState } from './cabinet-state.ts';
+import type { CabinetState, FileChange } from './cabinet-state.ts';
 import { changeSeveral, newPiece } from './change-several.ts';
 import { FORBIDDEN, postedOf, text, texts, told, writeUnlessWrong } from './desk.ts';
 import type { Desk } from './desk.ts';
@@ -38,33 +39,9 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
       const form = await c.req.formData();
       return hasToken(form, token) ? form : null;
     },
-    write: async (changes) => {
-      const done = await changeCabinet(
-        state.at,
-        { command: 'the desk', kind: 'save', wait: 5000, tell: () => undefined },
-        async (stroke) => {
-          // What another command has written since this was checked: a number, for one, may have been given meanwhile.
-          const wrong = (await state.catchUp()) ? state.problemsOf(changes) : [];
-          if (wrong.length > 0) return refuse(wrong.map(({ field, says }) => `${field ?? ''}: ${says}`).join(' '));
-          for (const { file, text, from } of changes)
-            await (from === null ? stroke.create(file, text) : stroke.put(file, text, from));
-          return good(null);
-        },
-      );
-      if (done.ok) state.take(changes);
-      return done;
-    },
+    write: (changes) => writeChanges(state, changes),
   };
-  app.get('/desk.css', async (c) =>
-    c.body(await asset('desk.css'), 200, { 'Content-Type': 'text/css; charset=utf-8' }),
-  );
-  app.get('/desk.js', async (c) =>
-    c.body(await asset('desk.js'), 200, { 'Content-Type': 'text/javascript; charset=utf-8' }),
-  );
-  app.get('/fonts/:name{[a-z0-9-]+\\.woff2}', async (c) => {
-    const font = await asset(`fonts/${c.req.param('name')}`).catch(() => null);
-    return font === null ? c.notFound() : c.body(font, 200, { 'Content-Type': 'font/woff2' });
-  });
+  assetRoutes(app);
   app.use(async (_, next) => {
     await state.catchUp();
     await next();
@@ -91,6 +68,38 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
     );
   });
   return app;
+}
+
+/** The styles, the script and the fonts. */
+function assetRoutes(app: Hono): void {
+  app.get('/desk.css', async (c) =>
+    c.body(await asset('desk.css'), 200, { 'Content-Type': 'text/css; charset=utf-8' }),
+  );
+  app.get('/desk.js', async (c) =>
+    c.body(await asset('desk.js'), 200, { 'Content-Type': 'text/javascript; charset=utf-8' }),
+  );
+  app.get('/fonts/:name{[a-z0-9-]+\\.woff2}', async (c) => {
+    const font = await asset(`fonts/${c.req.param('name')}`).catch(() => null);
+    return font === null ? c.notFound() : c.body(font, 200, { 'Content-Type': 'font/woff2' });
+  });
+}
+
+/** Writes files as one stroke of the journal, after another look at what other commands have written meanwhile. */
+async function writeChanges(state: CabinetState, changes: readonly FileChange[]): Promise<Outcome<null>> {
+  const done = await changeCabinet(
+    state.at,
+    { command: 'the desk', kind: 'save', wait: 5000, tell: () => undefined },
+    async (stroke) => {
+      // What another command has written since this was checked: a number, for one, may have been given meanwhile.
+      const wrong = (await state.catchUp()) ? state.problemsOf(changes) : [];
+      if (wrong.length > 0) return refuse(wrong.map(({ field, says }) => `${field ?? ''}: ${says}`).join(' '));
+      for (const { file, text, from } of changes)
+        await (from === null ? stroke.create(file, text) : stroke.put(file, text, from));
+      return good(null);
+    },
+  );
+  if (done.ok) state.take(changes);
+  return done;
 }
 
 function listRoutes(app: Hono, desk: Desk): void {

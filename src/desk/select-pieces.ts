@@ -38,7 +38,7 @@ export function selectPieces(records: Records, ledger: Ledger, selection: Select
     ({ id, fields }) =>
       (pieces.length > 0 ? pieces.includes(id) : ['kept', 'lent'].includes(fields.status)) &&
       (tray === undefined || isIn(stored(id), tray.trim().toLowerCase())) &&
-      (tag === undefined || (fields.tags ?? []).includes(tag)) &&
+      (tag === undefined || fields.tags.includes(tag)) &&
       (inSet === null || inSet.has(id)) &&
       (shown === null || shown.includes(id)),
   );

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { createServer } from 'node:http';
-import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { getRequestListener } from '@hono/node-server';
 import type { Hono } from 'hono';
@@ -41,9 +41,8 @@ export async function serveDesk({ pages, port, idle }: DeskShell): Promise<OpenD
 
   server.on('request', (request: IncomingMessage, response: ServerResponse) => {
     for (const [name, value] of Object.entries(ANSWER_HEADERS)) response.setHeader(name, value);
-    const hosts = request.rawHeaders.filter((name, index) => index % 2 === 0 && name.toLowerCase() === 'host').length;
     const { method = '', url = '', headers } = request;
-    const refused = judgeRequest({ method, url, headers, hosts }, { port: at, session });
+    const refused = judgeRequest({ method, url, headers, hosts: hostsIn(request) }, { port: at, session });
     if (refused !== null) {
       refuse(response, refused.status, refused.says);
       return;
@@ -64,11 +63,8 @@ export async function serveDesk({ pages, port, idle }: DeskShell): Promise<OpenD
       return;
     }
     isFirstUsed = true;
-    response.writeHead(303, {
-      'Set-Cookie': `desk-${at}=${session}; HttpOnly; SameSite=Strict; Path=/`,
-      Location: '/',
-    });
-    response.end();
+    const cookie = `desk-${at}=${session}; HttpOnly; SameSite=Strict; Path=/`;
+    response.writeHead(303, { 'Set-Cookie': cookie, Location: '/' }).end();
   }
 
   function close(): void {
@@ -78,18 +74,15 @@ export async function serveDesk({ pages, port, idle }: DeskShell): Promise<OpenD
   }
 
   const closed = new Promise<void>((done) => server.once('close', done));
-  await new Promise<void>((done, fail) => {
-    server.once('error', fail);
-    server.listen(port, '127.0.0.1', done);
-  });
+  await listening(server, port);
   at = (server.address() as AddressInfo).port;
   return {
     address: `http://127.0.0.1:${at}/open?token=${first}`,
     port: at,
     closed,
-    close: async () => {
+    close: () => {
       close();
-      await closed;
+      return closed;
     },
   };
 }
@@ -98,6 +91,17 @@ export async function serveDesk({ pages, port, idle }: DeskShell): Promise<OpenD
 export function hasToken(form: { get: (name: string) => unknown }, token: string): boolean {
   const given = form.get(FORM_TOKEN);
   return typeof given === 'string' && isSecret(given, token);
+}
+
+function listening(server: Server, port: number): Promise<void> {
+  return new Promise((done, fail) => {
+    server.once('error', fail);
+    server.listen(port, '127.0.0.1', done);
+  });
+}
+
+function hostsIn({ rawHeaders }: IncomingMessage): number {
+  return rawHeaders.filter((name, index) => index % 2 === 0 && name.toLowerCase() === 'host').length;
 }
 
 /** 256 bits by chance. */

@@ -6,7 +6,7 @@ import { placeOf } from '../site/models/paper/cells.ts';
 import { A4, across, furniture, LETTER } from '../site/models/paper/paper.ts';
 import type { Paper } from '../site/models/paper/paper.ts';
 import { HOLDERS, ticketChoice } from '../site/models/paper/tickets.ts';
-import type { Holder, TicketChoice } from '../site/models/paper/tickets.ts';
+import type { TicketChoice } from '../site/models/paper/tickets.ts';
 import { paperWords } from '../site/words/paper.ts';
 import { asset } from './assets.ts';
 import { drawMarks } from './draw-marks.ts';
@@ -26,8 +26,8 @@ export type Tickets = { readonly sheets: Html; readonly count: number; readonly 
 export function ticketsOf(records: Records, pieces: readonly FiledPiece[], size: string, paper: PaperName): Tickets {
   const shown = pieces.map((piece) => ({ ...piece, fields: { ...piece.fields, publish: 'yes' as const } }));
   const byId = new Map(publicPieces(linkRecords({ ...records, pieces: shown })).map((piece) => [piece.id, piece]));
-  const holder = HOLDERS.find(({ id }) => id === size) ?? (HOLDERS[0] as Holder);
   const ordered = pieces.flatMap(({ id }) => byId.get(id) ?? []);
+  const holder = HOLDERS.find(({ id }) => id === size) ?? { id: 'fit', shape: 'round', across: null };
   const choice = ticketChoice(ordered, holder, PAPERS[paper]);
   return { sheets: drawSheets(choice, PAPERS[paper]), count: choice.count, reports: choice.reports };
 }

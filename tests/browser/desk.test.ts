@@ -60,7 +60,8 @@ const says = (words: string | RegExp) => shown().getByRole('main').getByText(wor
  * No wider than its window and nothing that WCAG 2.2 AA forbids, at two widths, in light and in the dark; in the short form all
  * of it on a narrow light page, and colours alone on a wide dark one.
  */
-async function lookAround(): Promise<void> {
+async function lookAround(onlyInLong = false): Promise<void> {
+  if (onlyInLong && !IS_LONG) return;
   for (const [width, colorScheme] of [
     [390, 'light'],
     [390, 'dark'],
@@ -131,7 +132,7 @@ test(
     }
     await link('Pieces').click();
     await says(`${PIECES + 1} pieces.`);
-    await lookAround();
+    await lookAround(true);
 
     await link('Lists, sets and exhibits').click();
     await shown().getByText('A new set', { exact: true }).click();
@@ -141,7 +142,7 @@ test(
     await shown()
       .locator('#new-places', { hasText: /York:\s+filled/ })
       .waitFor();
-    await lookAround();
+    await lookAround(true);
     await button('Make the set').click();
     await says('It has been made.');
     await shown()
@@ -172,7 +173,7 @@ test(
     await box('When').fill('2026-11-01');
     await box('What became of it').selectOption('sold');
     await box('For how much').fill('60 GBP');
-    await lookAround();
+    await lookAround(true);
     await button('Save').click();
     await says('Saved.');
 
@@ -183,20 +184,31 @@ test(
       .locator('#places', { hasText: /York:\s+filled,\s+A better penny/ })
       .waitFor();
 
-    for (const name of ['Totals', 'Tickets', 'Undo', 'New piece', 'Check and build']) {
+    for (const name of IS_LONG ? ['Totals', 'Tickets', 'Undo', 'New piece', 'Check and build'] : []) {
       await link(name).click();
       await lookAround();
     }
-    await link('Check and build').click();
-    await expect.poll(async () => {
-      if ((await shown().getByText('No problems.').count()) > 0) return 'No problems.';
-      await shown().reload();
-      return shown().getByRole('main').innerText();
-    }, { timeout: 60_000, interval: 500 }).toBe('No problems.'); // prettier-ignore
+    // What was sold is still in a case: the check says so, and leads to where it is taken out.
+    await checkUntil(/is sold and no longer with you/);
+    await link('exhibits/my-pennies/exhibit.md:6').click();
+    await button('Take out: Penny 4').click();
+    await says('Saved.');
+    await checkUntil('No problems.');
     if (IS_LONG) await buildAndLook();
     expect(wrong).toEqual([]);
   },
 );
+
+/** Looks at the check again until it says this. */
+async function checkUntil(words: string | RegExp): Promise<void> {
+  await link('Check and build').click();
+  for (let looked = 0; looked < 60; looked += 1) {
+    if ((await shown().getByText(words).count()) > 0) return;
+    await shown().waitForTimeout(500);
+    await shown().reload();
+  }
+  throw new Error(`The check says: ${await shown().getByRole('main').innerText()}`);
+}
 
 async function buildAndLook(): Promise<void> {
   await button('Build the site').click();

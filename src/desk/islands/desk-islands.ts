@@ -1,3 +1,4 @@
+import { cropByDragging } from './crop.ts';
 import { layByDragging, placesAsChosen } from './sets-and-exhibits.ts';
 
 /** How long after the last key a text is read, in milliseconds. */
@@ -57,3 +58,4 @@ for (const form of document.querySelectorAll('form')) {
   keepUnsaved(form);
 }
 for (const exhibit of document.querySelectorAll<HTMLElement>('[data-exhibit]')) layByDragging(exhibit);
+for (const photograph of document.querySelectorAll<HTMLElement>('[data-crop]')) cropByDragging(photograph);

@@ -1,7 +1,9 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import type { Desk } from '../desk.ts';
+import type { Found } from '../cabinet-state.ts';
 import { postForm } from '../frame.ts';
+import type { Html } from '../frame.ts';
 
 /** Checking, building and looking at the site. */
 export function buildPages(app: Hono, { state, token, tools, page, form }: Desk): void {
@@ -9,37 +11,13 @@ export function buildPages(app: Hono, { state, token, tools, page, form }: Desk)
   let isBuilding = false;
   let ended: string | null = null;
   let address: string | null = null;
-  app.get('/site', (c) => {
-    const found = state.found();
-    return page(
+  app.get('/site', (c) =>
+    page(
       c,
       'Check and build',
-      html` <section>
-          <h2>Check</h2>
-          ${
-            found === null
-              ? html`<p>Checking the cabinet… <a href="/site">Look again</a></p>`
-              : found.problems.length === 0
-                ? html`<p>No problems.</p>`
-                : html`<p>${found.problems.length} problems; the site cannot be built before they are fixed.</p>
-                    <ul class="problem">
-                      ${found.problems.slice(0, 200).map(({ file, line, field, says }) => html`<li><a href="${linkTo(file)}">${file}${line === null ? '' : `:${line}`}</a>${field === null ? '' : ` · ${field}`}: ${says}</li>`)}
-                    </ul>`
-          }
-          ${postForm('/site/read', token, html`<button type="submit">Read everything again</button>`)}
-        </section>
-        <section>
-          <h2>Build</h2>
-          ${isBuilding ? html`<p role="status">Building… ${lines.at(-1) ?? ''} <a href="/site">Look again</a></p>` : postForm('/site/build', token, html`<button class="main" type="submit">Build the site</button>`)}
-          ${ended === null ? '' : html`<pre>${ended}</pre>`}
-        </section>
-        <section>
-          <h2>Look at it</h2>
-          <p>What was built last lies in the folder <b>${tools.out}</b>. That folder is what you upload, whole.</p>
-          ${address === null ? postForm('/site/preview', token, html`<button type="submit">Open the built site on this machine</button>`) : html`<p><a href="${address}" target="_blank" rel="noopener noreferrer">${address}</a></p>`}
-        </section>`,
-    );
-  });
+      buildPage(state.found(), token, tools.out, { said: isBuilding ? (lines.at(-1) ?? '') : null, ended, address }),
+    ),
+  );
   app.post('/site/read', async (c) => {
     if ((await form(c)) === null) return c.text('This form is not of this desk.', 403);
     await state.readAgain();
@@ -66,9 +44,43 @@ export function buildPages(app: Hono, { state, token, tools, page, form }: Desk)
   });
 }
 
+/** What goes on: what the build said last (null when none goes on), how the last one ended, and where it is served. */
+type Building = { readonly said: string | null; readonly ended: string | null; readonly address: string | null };
+
+function buildPage(found: Found, token: string, out: string, { said, ended, address }: Building): Html {
+  return html` <section>
+      <h2>Check</h2>
+      ${
+        found === null
+          ? html`<p>Checking the cabinet… <a href="/site">Look again</a></p>`
+          : found.problems.length === 0
+            ? html`<p>No problems.</p>`
+            : html`<p>
+                  ${found.problems.length === 1 ? 'One problem' : `${found.problems.length} problems`}: the site cannot
+                  be built before that is fixed.
+                </p>
+                <ul class="problem">
+                  ${found.problems.slice(0, 200).map(({ file, line, field, says }) => html`<li><a href="${linkTo(file)}">${file}${line === null ? '' : `:${line}`}</a>${field === null ? '' : ` · ${field}`}: ${says}</li>`)}
+                </ul>`
+      }
+      ${postForm('/site/read', token, html`<button type="submit">Read everything again</button>`)}
+    </section>
+    <section>
+      <h2>Build</h2>
+      ${said !== null ? html`<p role="status">Building… ${said} <a href="/site">Look again</a></p>` : postForm('/site/build', token, html`<button class="main" type="submit">Build the site</button>`)}
+      ${ended === null ? '' : html`<pre>${ended}</pre>`}
+    </section>
+    <section>
+      <h2>Look at it</h2>
+      <p>What was built last lies in the folder <b>${out}</b>. That folder is what you upload, whole.</p>
+      ${address === null ? postForm('/site/preview', token, html`<button type="submit">Open the built site on this machine</button>`) : html`<p><a href="${address}" target="_blank" rel="noopener noreferrer">${address}</a></p>`}
+    </section>`;
+}
+
 function linkTo(file: string): string {
   const [kind = '', id = ''] = file.split('/');
   if (kind === 'pieces') return `/pieces/${id}`;
   if (kind === 'cabinet.yaml') return '/lists/cabinet/cabinet';
+  if (kind === 'exhibits') return `/exhibits/${id}`;
   return kind === 'private' ? '/' : `/lists/${kind}/${id.replace(/\.yaml$/, '')}`;
 }

@@ -49,9 +49,14 @@ export function exhibitRoutes(app: Hono, desk: Desk): void {
       did: text(form, 'do') ?? '',
       told: also ?? (after === held.text ? 'nothing' : 'saved'),
     });
-    return c.redirect(`/exhibits/${held.id}?${query.toString()}#g-${spot[0]}-${spot[1]}`, 303);
+    // A browser gives the keyboard back to the same button only where the address names no other place.
+    const place = BACK_TO_BUTTON.has(text(form, 'do') ?? '') ? '' : `#g-${spot[0]}-${spot[1]}`;
+    return c.redirect(`/exhibits/${held.id}?${query.toString()}${place}`, 303);
   });
 }
+
+/** After these the same button has the keyboard again. */
+const BACK_TO_BUTTON = new Set(['earlier', 'later', 'take-out-piece', 'add-piece']);
 
 /** What was done last and where, so that the same button has the keyboard again. */
 type Last = { readonly at: string; readonly did: string };

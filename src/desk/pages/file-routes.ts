@@ -1,6 +1,7 @@
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { runsOf, undoRun } from '../../catalogue/keep/undo.ts';
+import type { Records } from '../../catalogue/records.ts';
 import { digestOf } from '../cabinet-state.ts';
 import { FORBIDDEN, foundIn, postedOf, text, texts, told, writeUnlessWrong } from '../desk.ts';
 import type { Desk } from '../desk.ts';
@@ -61,17 +62,19 @@ export function fileRoutes(app: Hono, desk: Desk): void {
       return desk.page(c, file, textPage(c.req.path, token, words, digestOf(now), [problem], null), 422);
     return c.redirect(`${c.req.path}?told=saved`, 303);
   };
-  const fileOf = (kind: string, id: string): string | null => {
-    const { named } = state.records();
-    if (kind === 'cabinet' && id === 'cabinet') return 'cabinet.yaml';
-    if (!Object.hasOwn(named, kind) || !named[kind as keyof typeof named].includes(id)) return null;
-    const inFolder = { pieces: `pieces/${id}/piece.md`, exhibits: `exhibits/${id}/exhibit.md` };
-    return Object.hasOwn(inFolder, kind) ? inFolder[kind as keyof typeof inFolder] : `${kind}/${id}.yaml`;
-  };
+  const fileOf = (kind: string, id: string): string | null => fileNamed(state.records(), kind, id);
   app.get('/pieces/:id/text', (c) => show(c, fileOf('pieces', c.req.param('id'))));
   app.post('/pieces/:id/text', (c) => save(c, fileOf('pieces', c.req.param('id'))));
   app.get('/lists/:kind/:id/text', (c) => show(c, fileOf(c.req.param('kind'), c.req.param('id'))));
   app.post('/lists/:kind/:id/text', (c) => save(c, fileOf(c.req.param('kind'), c.req.param('id'))));
+}
+
+/** The file of something by its kind and name; null for what the read cabinet does not have. */
+function fileNamed({ named }: Records, kind: string, id: string): string | null {
+  if (kind === 'cabinet' && id === 'cabinet') return 'cabinet.yaml';
+  if (!Object.hasOwn(named, kind) || !named[kind as keyof typeof named].includes(id)) return null;
+  const inFolder = { pieces: `pieces/${id}/piece.md`, exhibits: `exhibits/${id}/exhibit.md` };
+  return Object.hasOwn(inFolder, kind) ? inFolder[kind as keyof typeof inFolder] : `${kind}/${id}.yaml`;
 }
 
 export function undoRoutes(app: Hono, desk: Desk): void {

@@ -6,7 +6,8 @@ import { GROUPED_BY, tellWithout, TOTALLED, totalsOf } from '../../catalogue/tot
 import type { TotalGroup } from '../../catalogue/totals.ts';
 import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
 import { courseOf, LIFE_EVENTS } from '../../core/life/life.ts';
-import type { LifeEvent } from '../../core/life/life.ts';
+import type { Course, LifeEvent } from '../../core/life/life.ts';
+import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
 import type { Desk } from '../desk.ts';
@@ -120,104 +121,107 @@ async function lifePage(
   for (const event of events) byPiece.set(event.piece, [...(byPiece.get(event.piece) ?? []), event]);
   const courses = [...byPiece.values()].map(courseOf);
   const there = pieces.filter(({ fields }) => ['kept', 'lent'].includes(fields.status)).length;
-  const today = new Date().toISOString().slice(0, 10);
-  const due = dueBack(courses, today);
-  const money = (minor: number, currency: string): string =>
-    minor < 0 ? `−${formatMoney({ minor: -minor, currency })}` : formatMoney({ minor, currency });
-  return html` ${
-      problems.length === 0
-        ? ''
-        : html`<div class="problem" role="alert">
-            <p>Nothing was written:</p>
-            <ul>
-              ${problems.map((says) => html`<li>${says}</li>`)}
-            </ul>
-          </div>`
-    }
-    <section>
-      <h2>Write down what became of a piece</h2>
-      ${postForm(
-        '/life',
-        token,
-        html`<input type="hidden" name="digest" value="${digestOf(text)}" />
-          <div class="boxes">
-            ${LIFE_COLUMNS.map((column) => box(column, cells.get(column) ?? (column === 'piece' ? piece : '')))}
-          </div>
-          <datalist id="list-pieces">
-            ${pieces.slice(0, 2000).map(({ id, fields }) => html`<option value="${id}">${fields.number}, ${fields.title}</option>`)}
-          </datalist>
-          <p class="says">
-            A job lot or an exchange: give its pieces the same words under Deal. Its whole price goes into a line of its
-            own, without a piece. No value is worked out for what was exchanged.
-          </p>
-          <p class="doing"><button class="main" type="submit">Save</button></p>`,
-      )}
-    </section>
-    <section>
-      <h2>Lent</h2>
-      ${
-        due.length === 0
-          ? html`<p>Nothing is lent.</p>`
-          : html`<ul>
-              ${due.map(({ event, isLate }) => html`<li><a href="/pieces/${event.piece}">${event.piece}</a>, lent ${event.date.text}${event.due === null ? ', no day to return it' : `, due back ${event.due.text}`}${isLate ? html` <b>(late)</b>` : ''}</li>`)}
-            </ul>`
-      }
-    </section>
+  return html`${problemList(problems)} ${eventForm(token, digestOf(text), piece, cells, pieces)} ${lentSection(courses)}
     <section>
       <h2>Year by year</h2>
-      <div class="wide" tabindex="0" role="region" aria-label="Pieces by year">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Year</th>
-              <th scope="col">Opening</th>
-              <th scope="col">Came</th>
-              <th scope="col">Left</th>
-              <th scope="col">Closing</th>
-            </tr>
-          </thead>
-          <tbody>
-            ${piecesByYear(courses, there).map(
-              (one) =>
-                html`<tr>
-                  <th scope="row">${one.year}</th>
-                  <td>${one.opening}</td>
-                  <td>${one.came}</td>
-                  <td>${one.left}</td>
-                  <td>${one.closing}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </div>
-      <div class="wide" tabindex="0" role="region" aria-label="Money by year">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Year</th>
-              <th scope="col">Currency</th>
-              <th scope="col">Paid, with costs</th>
-              <th scope="col">Got, less costs</th>
-            </tr>
-          </thead>
-          <tbody>
-            ${moneyByYear(events, life.deals).map(
-              (one) =>
-                html`<tr>
-                  <th scope="row">${one.year}</th>
-                  <td>${one.currency}</td>
-                  <td>${money(one.cost, one.currency)}</td>
-                  <td>${money(one.proceeds, one.currency)}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </div>
+      ${yearTable(
+        'Pieces by year',
+        ['Year', 'Opening', 'Came', 'Left', 'Closing'],
+        piecesByYear(courses, there).map((one) => [one.year, one.opening, one.came, one.left, one.closing]),
+      )}
+      ${yearTable(
+        'Money by year',
+        ['Year', 'Currency', 'Paid, with costs', 'Got, less costs'],
+        moneyByYear(events, life.deals).map(({ year, currency, cost, proceeds }) => [
+          year,
+          currency,
+          money(cost, currency),
+          money(proceeds, currency),
+        ]),
+      )}
       <p class="says">
         Where no line tells how a piece came, what the ledger says under acquired and cost counts as bought. Opening is
         counted back from the ${there} pieces that are with you now.
       </p>
     </section>`;
+}
+
+function money(minor: number, currency: string): string {
+  return minor < 0 ? `−${formatMoney({ minor: -minor, currency })}` : formatMoney({ minor, currency });
+}
+
+function problemList(problems: readonly string[]): Html | '' {
+  if (problems.length === 0) return '';
+  return html`<div class="problem" role="alert">
+    <p>Nothing was written:</p>
+    <ul>
+      ${problems.map((says) => html`<li>${says}</li>`)}
+    </ul>
+  </div>`;
+}
+
+function eventForm(
+  token: string,
+  digest: string,
+  piece: string,
+  cells: ReadonlyMap<string, string>,
+  pieces: readonly FiledPiece[],
+): Html {
+  return html`<section>
+    <h2>Write down what became of a piece</h2>
+    ${postForm(
+      '/life',
+      token,
+      html`<input type="hidden" name="digest" value="${digest}" />
+        <div class="boxes">
+          ${LIFE_COLUMNS.map((column) => box(column, cells.get(column) ?? (column === 'piece' ? piece : '')))}
+        </div>
+        <datalist id="list-pieces">
+          ${pieces.slice(0, 2000).map(({ id, fields }) => html`<option value="${id}">${fields.number}, ${fields.title}</option>`)}
+        </datalist>
+        <p class="says">
+          A job lot or an exchange: give its pieces the same words under Deal. Its whole price goes into a line of its
+          own, without a piece. No value is worked out for what was exchanged.
+        </p>
+        <p class="doing"><button class="main" type="submit">Save</button></p>`,
+    )}
+  </section>`;
+}
+
+function lentSection(courses: readonly Course[]): Html {
+  const due = dueBack(courses, new Date().toISOString().slice(0, 10));
+  return html`<section>
+    <h2>Lent</h2>
+    ${
+      due.length === 0
+        ? html`<p>Nothing is lent.</p>`
+        : html`<ul>
+            ${due.map(({ event, isLate }) => html`<li><a href="/pieces/${event.piece}">${event.piece}</a>, lent ${event.date.text}${event.due === null ? ', no day to return it' : `, due back ${event.due.text}`}${isLate ? html` <b>(late)</b>` : ''}</li>`)}
+          </ul>`
+    }
+  </section>`;
+}
+
+/** A table whose first column heads its rows. */
+function yearTable(name: string, heads: readonly string[], rows: readonly (readonly (string | number)[])[]): Html {
+  return html`<div class="wide" tabindex="0" role="region" aria-label="${name}">
+    <table>
+      <thead>
+        <tr>
+          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          ([first, ...others]) =>
+            html`<tr>
+              <th scope="row">${first}</th>
+              ${others.map((one) => html`<td>${one}</td>`)}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
 }
 
 function box(column: string, text: string): Html {

@@ -4,7 +4,7 @@ import type { FiledPiece } from '../../catalogue/records.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
-import type { CabinetState } from '../cabinet-state.ts';
+import type { CabinetState, Found } from '../cabinet-state.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 
@@ -147,20 +147,11 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
   const page = Math.min(asked.page, pages);
   const drawn = chosen.slice((page - 1) * PER_PAGE, page * PER_PAGE);
   const found = state.found();
-  const problems = new Map<string, string[]>();
-  for (const { file, field, says } of found?.problems ?? []) {
-    const id = file.split('/')[1] ?? '';
-    if (file.startsWith('pieces/'))
-      problems.set(id, [...(problems.get(id) ?? []), `${field === null ? '' : `${field}: `}${says}`]);
-  }
   const others = (found?.problems ?? []).filter(({ file }) => !file.startsWith('pieces/'));
-  const wanted = new Map<string, string[]>();
-  for (const { wanted: what, pieces } of found?.improvements ?? [])
-    for (const id of pieces) wanted.set(id, [...(wanted.get(id) ?? []), what]);
   return html` ${searchForm(asked)}
     <p class="count" role="status">
-      ${chosen.length === rows.length ? `${rows.length} pieces.` : `${chosen.length} of ${rows.length} pieces.`}
-      ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length} problems.`}
+      ${chosen.length === rows.length ? `${rows.length === 1 ? 'One piece' : `${rows.length} pieces`}.` : `${chosen.length} of ${rows.length} pieces.`}
+      ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length === 1 ? 'One problem' : `${found.problems.length} problems`}.`}
     </p>
     ${
       others.length === 0
@@ -172,41 +163,50 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
             </ul>
           </details>`
     }
-    ${postForm(
-      '/change',
-      token,
-      html` <div class="wide" tabindex="0" role="region" aria-label="The pieces">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col"><span class="for-listeners">Choose</span></th>
-                ${asked.shows.map((name) => heading(name, asked))}
-                <th scope="col">Wrong or wanted</th>
-              </tr>
-            </thead>
-            <tbody>
-              ${drawn.map(
-                ({ piece: { id }, says }) =>
-                  html`<tr>
-                    <td>
-                      <input type="checkbox" name="piece" value="${id}" aria-label="Choose ${says['number'] ?? id}" />
-                    </td>
-                    ${asked.shows.map((name) => html`<td>${name === 'title' ? html`<a href="/pieces/${id}">${says[name] ?? id}</a>` : (says[name] ?? '')}</td>`)}
-                    <td>
-                      ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">no ${(wanted.get(id) ?? []).join(', ')}</p>`}
-                    </td>
-                  </tr>`,
-              )}
-            </tbody>
-          </table>
-        </div>
-        ${changeBox()}`,
-    )}
+    ${postForm('/change', token, html`${tableOf(drawn, asked, found)} ${changeBox()}`)}
     <nav class="pages" aria-label="Pages of the list">
       ${page > 1 ? html`<a href="${address({ ...asked, page: page - 1 })}">Previous</a>` : ''}
       <span>Page ${page} of ${pages}</span>
       ${page < pages ? html`<a href="${address({ ...asked, page: page + 1 })}">Next</a>` : ''}
     </nav>`;
+}
+
+/** The rows of a page of the list, each with what is wrong with its piece or wanted of it. */
+function tableOf(drawn: readonly Row[], asked: Asked, found: Found): Html {
+  const problems = new Map<string, string[]>();
+  for (const { file, field, says } of found?.problems ?? []) {
+    const id = file.split('/')[1] ?? '';
+    if (file.startsWith('pieces/'))
+      problems.set(id, [...(problems.get(id) ?? []), `${field === null ? '' : `${field}: `}${says}`]);
+  }
+  const wanted = new Map<string, string[]>();
+  for (const { wanted: what, pieces } of found?.improvements ?? [])
+    for (const id of pieces) wanted.set(id, [...(wanted.get(id) ?? []), what]);
+  return html`<div class="wide" tabindex="0" role="region" aria-label="The pieces">
+    <table>
+      <thead>
+        <tr>
+          <th scope="col"><span class="for-listeners">Choose</span></th>
+          ${asked.shows.map((name) => heading(name, asked))}
+          <th scope="col">Wrong or wanted</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${drawn.map(
+          ({ piece: { id }, says }) =>
+            html`<tr>
+              <td>
+                <input type="checkbox" name="piece" value="${id}" aria-label="Choose ${says['number'] ?? id}" />
+              </td>
+              ${asked.shows.map((name) => html`<td>${name === 'title' ? html`<a href="/pieces/${id}">${says[name] ?? id}</a>` : (says[name] ?? '')}</td>`)}
+              <td>
+                ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">no ${(wanted.get(id) ?? []).join(', ')}</p>`}
+              </td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
 }
 
 function searchForm(asked: Asked): Html {

@@ -5,15 +5,15 @@ import { join } from 'node:path';
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import sharp from 'sharp';
-import { changeCabinet } from '../../catalogue/keep/change-cabinet.ts';
 import { good } from '../../core/outcome.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { openAny } from '../../photographs/bring/open-any.ts';
 import { tidyCopy } from '../../photographs/bring/tidy-copy.ts';
 import { twoFaces } from '../../photographs/bring/two-faces.ts';
-import { findPiece, LOOK_AT } from '../../photographs/locate/find-piece.ts';
-import { reduced } from '../../photographs/locate/pixels.ts';
-import type { Box, Pixels } from '../../photographs/locate/pixels.ts';
+import { DOUBTS, findInPixels } from '../look-at-photograph.ts';
+import { copyAll, turned } from '../copy-photographs.ts';
+import { cropForm, cropRoutes, foundIn } from './crop-pages.ts';
+import type { Box } from '../../photographs/locate/pixels.ts';
 import { FORBIDDEN, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { postForm } from '../frame.ts';
@@ -27,16 +27,6 @@ const [LEAST, BETTER] = [200, 600];
 /** Mean lightness, 0 to 255, under which a picture is dark. */
 const DARK = 50;
 
-/** What is said where nothing will be cut out. */
-const DOUBTS = {
-  unsure: 'The rim of the piece is not sure, so the whole picture is shown. Say where the piece is under Crop.',
-  'cut by the frame': 'The frame of the picture cuts the piece, so the whole picture is shown.',
-  several: 'Several things could be the piece, so the whole picture is shown. Say where it is under Crop.',
-  covered: 'Something lies on the rim of the piece, as a finger does, so the whole picture is shown.',
-  'in a holder':
-    'The piece lies in something with straight sides, so the whole picture is shown. Say where it is under Crop.',
-} as const;
-
 /** A photograph that was chosen and is not copied yet. */
 type Waiting = {
   readonly piece: string;
@@ -48,7 +38,12 @@ type Waiting = {
 /** The photographs of a piece: those that are there, and new ones, looked at before they are copied. */
 export function picturePages(app: Hono, desk: Desk): void {
   const waiting = new Map<string, Waiting>();
-  const { state, token, page } = desk;
+  shownRoutes(app, desk, waiting);
+  chooseRoutes(app, desk, waiting);
+  cropRoutes(app, desk);
+}
+
+function shownRoutes(app: Hono, { state, token, page }: Desk, waiting: ReadonlyMap<string, Waiting>): void {
   app.get('/pieces/:id/:face{[a-z0-9-]+\\.webp}', async (c) => {
     const face = c.req.param('face').replace(/\.webp$/, '');
     const held = waiting.get(face.replace(/^new-/, ''));
@@ -64,22 +59,21 @@ export function picturePages(app: Hono, desk: Desk): void {
     const small = sharp(from).rotate().resize({ width: wide, withoutEnlargement: true });
     return c.body(new Uint8Array(await small.webp({ quality: 80 }).toBuffer()), 200, { 'Content-Type': 'image/webp' });
   });
-  app.get('/pieces/:id/photographs', (c) => {
+  app.get('/pieces/:id/photographs', async (c) => {
     const piece = state.records().pieces.find(({ id }) => id === c.req.param('id'));
     if (piece === undefined) return c.notFound();
+    const found = await Promise.all(piece.pictures.map(({ file }) => foundIn(join(state.at, file))));
     const shown = html`<p><a href="/pieces/${piece.id}">Back to the piece</a></p>
       <div class="faces">
-        ${piece.pictures.map(
-          ({ face }) =>
-            html`<figure>
-              <img src="/pieces/${piece.id}/${face}.webp" alt="${face}" width="260" />
-              <figcaption>${face}</figcaption>
-            </figure>`,
-        )}
+        ${piece.pictures.map(({ face }, index) => cropForm(piece, face, token, found[index] ?? null))}
       </div>
       ${piece.pictures.length === 0 ? html`<p>There is no photograph yet.</p>` : ''} ${chooseForm(piece.id, token)}`;
     return page(c, `Photographs of ${piece.fields.title}`, shown, 200, told(c));
   });
+}
+
+function chooseRoutes(app: Hono, desk: Desk, waiting: Map<string, Waiting>): void {
+  const { state, token, page } = desk;
   app.post('/pieces/:id/photographs', async (c) => {
     const form = await desk.form(c);
     if (form === null) return c.text(FORBIDDEN, 403);
@@ -217,27 +211,12 @@ async function lookAt(
   }
 }
 
-async function turned(pixels: Pixels, by: number): Promise<Pixels> {
-  if (by === 0) return pixels;
-  const { width, height, rgb } = pixels;
-  const { data, info } = await sharp(rgb, { raw: { width, height, channels: 3 } })
-    .rotate(by)
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  return { width: info.width, height: info.height, rgb: data };
-}
-
 /** What is wrong with a photograph, before it is copied. */
 async function remarksOn(copy: Uint8Array): Promise<readonly string[]> {
   const { data, info } = await sharp(copy).removeAlpha().raw().toBuffer({ resolveWithObject: true });
   const { channels } = await sharp(copy).greyscale().stats();
-  const look = reduced({ width: info.width, height: info.height, rgb: data }, LOOK_AT);
-  const { piece, doubt } = findPiece(look);
-  const found = doubt === null ? piece : null;
-  const side =
-    found === null
-      ? Math.min(info.width, info.height)
-      : (Math.min(found.box.width, found.box.height) * info.width) / look.width;
+  const { box, doubt } = findInPixels({ width: info.width, height: info.height, rgb: data });
+  const side = Math.min(box?.width ?? info.width, box?.height ?? info.height);
   return [
     ...(Math.min(info.width, info.height) < LEAST
       ? [`It is ${info.width} × ${info.height} pixels, too small to show a piece.`]
@@ -247,21 +226,4 @@ async function remarksOn(copy: Uint8Array): Promise<readonly string[]> {
     ...((channels[0]?.mean ?? 255) < DARK ? ['It is dark. More light from the side shows the relief.'] : []),
     ...(doubt === null ? [] : [DOUBTS[doubt]]),
   ];
-}
-
-/** Writes the copies as one stroke of the journal; what is replaced is in it. */
-async function copyAll(
-  at: string,
-  id: string,
-  chosen: readonly Waiting[],
-  pictures: readonly { readonly face: string; readonly file: string }[],
-): Promise<Outcome<null>> {
-  return changeCabinet(at, { command: 'the desk', kind: 'save', wait: 5000, tell: () => undefined }, async (stroke) => {
-    for (const { face, bytes } of chosen) {
-      const file = `pieces/${id}/${face}.jpg`;
-      for (const old of pictures) if (old.face === face && old.file !== file) await stroke.remove(old.file);
-      await stroke.put(file, bytes);
-    }
-    return good(null);
-  });
 }

@@ -1,5 +1,6 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
+import type { Problem } from '../../catalogue/problem.ts';
 import { FORBIDDEN, foundIn, pieceNamed, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import type { Html } from '../frame.ts';
@@ -31,27 +32,7 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
     if (piece === null) return c.notFound();
     if (piece.facts === null) return c.redirect(`/pieces/${piece.id}/text`, 303);
     const now = foundIn(state, piece.file);
-    return desk.page(
-      c,
-      title(piece),
-      html`${
-          now.length === 0
-            ? ''
-            : html`<div class="problem">
-                <ul>
-                  ${now.map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
-                </ul>
-              </div>`
-        }
-        <p class="doing">
-          <a href="/pieces/${piece.id}/photographs">Photographs</a>
-          <a href="/pieces/${piece.id}/text">The file as text</a>
-          <a href="/new?like=${piece.id}">A new piece like this one</a>
-        </p>
-        ${view(piece)}`,
-      200,
-      told(c),
-    );
+    return desk.page(c, title(piece), html`${pieceHead(piece, now)} ${view(piece)}`, 200, told(c));
   });
   app.post('/pieces/:id', async (c) => {
     const form = await desk.form(c);
@@ -75,4 +56,22 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
     const words = text(form, 'words') ?? '';
     return c.json({ says: row === null ? '' : aloudIn(tools, state.records(), row, words, text(form, 'scale')) });
   });
+}
+
+/** What is wrong with a piece now, and the ways on from its form. */
+function pieceHead(piece: PieceOnDesk, now: readonly Problem[]): Html {
+  return html`${
+      now.length === 0
+        ? ''
+        : html`<div class="problem">
+            <ul>
+              ${now.map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
+            </ul>
+          </div>`
+    }
+    <p class="doing">
+      <a href="/pieces/${piece.id}/photographs">Photographs</a>
+      <a href="/pieces/${piece.id}/text">The file as text</a>
+      <a href="/new?like=${piece.id}">A new piece like this one</a>
+    </p>`;
 }

@@ -71,7 +71,7 @@ function selectionForm(
   paper: PaperName,
 ): Html {
   const { sets, exhibits, pieces: all } = state.records();
-  const tags = [...new Set(all.flatMap(({ fields }) => fields.tags ?? []))].sort();
+  const tags = [...new Set(all.flatMap(({ fields }) => fields.tags))].sort();
   const trays = [...new Set(all.flatMap(({ id }) => trayOf(state.ledger().get(id)?.['storage'] ?? '')))].sort();
   const choose = (name: string, label: string, choices: readonly (readonly [string, string])[]): Html =>
     html`<div class="field">
