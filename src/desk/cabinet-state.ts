@@ -13,6 +13,8 @@ import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { FiledPiece, Records } from '../catalogue/records.ts';
+import { guardOf, useGuard } from '../privacy/guard.ts';
+import type { PrivateGuard } from '../privacy/guard.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
 
 export const LEDGER = 'private/ledger.csv';
@@ -54,28 +56,36 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   let files = byName(first);
   let records = readCabinet(first).records;
   let ledger = ledgerIn(files);
+  let kept: PrivateGuard | null = guardOf(first, records);
   const { checkSoon, found, close } = checkerOf(at, pause);
-
   const folder = (): CabinetFolder => ({ at, files: inOrder(files) });
 
   function take(changes: readonly Pick<FileChange, 'file' | 'text'>[]): void {
     for (const { file, text } of changes) files.set(file, { file, text });
+    if (changes.some(({ file }) => isPrivate(file))) kept = null;
     const pieces = changes.map(({ file }) => pieceIn(file));
     if (changes.some(({ file }) => file === LEDGER)) ledger = ledgerIn(files);
     // What became of pieces says where each of them is: then all are read again.
-    if (changes.every(({ file }, index) => (file.startsWith('private/') && file !== LIFE) || pieces[index] !== null)) {
-      for (const id of pieces) if (id !== null) records = withPiece(records, readOne(files, id), id);
-    } else records = readCabinet(folder()).records;
+    const isNear = changes.every(({ file }, index) => (isPrivate(file) && file !== LIFE) || pieces[index] !== null);
+    if (!isNear) records = readCabinet(folder()).records;
+    else for (const id of pieces) if (id !== null) records = withPiece(records, readOne(files, id), id);
     checkSoon();
   }
 
   async function readAgain(): Promise<void> {
     const again = await readFolder(at);
     if (again === null) return;
-    files = byName(again);
-    records = readCabinet(again).records;
+    [files, records, kept] = [byName(again), readCabinet(again).records, null];
     ledger = ledgerIn(files);
     checkSoon();
+  }
+
+  async function catchUp(): Promise<boolean> {
+    const before = seen;
+    seen = await strokesOfOthers(at);
+    if (seen === before) return false;
+    await readAgain();
+    return true;
   }
 
   checkSoon();
@@ -89,16 +99,13 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       if (text !== null && text !== (files.get(file)?.text ?? null)) take([{ file, text }]);
       return text;
     },
-    problemsOf: (changes) => problemsAfter(at, files, records, changes),
+    problemsOf: (changes) => {
+      kept ??= guardOf(folder(), records);
+      return problemsAfter({ at, files, records, guard: kept }, changes);
+    },
     take,
     readAgain,
-    catchUp: async () => {
-      const now = await strokesOfOthers(at);
-      if (now === seen) return false;
-      seen = now;
-      await readAgain();
-      return true;
-    },
+    catchUp,
     close,
   };
 }
@@ -175,29 +182,46 @@ function withPiece(records: Records, piece: FiledPiece | null, id: string): Reco
  * What a change would make wrong. It is checked beside the lists, the private tables and the pieces that are not published, and
  * not beside every other piece, so that it takes no longer in a large cabinet; the whole is checked after it.
  */
-function problemsAfter(at: string, files: Files, records: Records, changes: readonly FileChange[]): readonly Problem[] {
+function problemsAfter({ at, files, records, guard }: Whole, changes: readonly FileChange[]): readonly Problem[] {
   const changed = new Set(changes.map(({ file }) => file));
+  const changesPrivate = changes.some(({ file }) => isPrivate(file));
   const ids = new Set(changes.map(({ file }) => pieceIn(file)));
   const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
   const near = [...files.values()].filter(({ file }) => {
     const [kind, id = ''] = file.split('/');
+    // What is private in them is in the guard; what is wrong with them was told before.
+    if (!changesPrivate && isPrivate(file) && file !== LIFE) return false;
     return kind === 'pieces' ? hidden.has(id) || ids.has(id) : kind !== 'exhibits' || changed.has(file);
   });
-  const problemsIn = (held: readonly CabinetFile[]): readonly Problem[] => {
+  const problemsIn = (held: readonly CabinetFile[], isGuarded: boolean): readonly Problem[] => {
     const folder = { at, files: held };
     const read = readCabinet(folder);
     const named = { ...read.records.named, pieces: records.named.pieces };
     const all = { ...read.records, named };
+    if (isGuarded) useGuard(folder, all, guard);
     return [...read.problems, ...checkAll(all, folder, PRIVACY)];
   };
   const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
-  const before = new Set(problemsIn(near).map(key));
+  const before = new Set(problemsIn(near, true).map(key));
   const after = new Map(near.map((held) => [held.file, held]));
   for (const { file, text } of changes) after.set(file, { file, text });
-  const fresh = [...problemsIn(inOrder(after)), ...numbersTwice(after, records, ids)].filter(
+  const fresh = [...problemsIn(inOrder(after), !changesPrivate), ...numbersTwice(after, records, ids)].filter(
     (one) => changed.has(one.file) && !before.has(key(one)),
   );
   return orderProblems([...new Map(fresh.map((one) => [key(one), one])).values()]);
+}
+
+/** A cabinet as it was read, and what it keeps private. */
+type Whole = {
+  readonly at: string;
+  readonly files: Files;
+  readonly records: Records;
+  /** Takes seconds to gather in a large cabinet, and is kept while nothing private changes. */
+  readonly guard: PrivateGuard;
+};
+
+function isPrivate(file: string): boolean {
+  return file.startsWith('private/');
 }
 
 /** A number that another piece has, whether or not that was read beside the change. */

@@ -10,6 +10,7 @@ import type { CabinetState, FileChange } from './cabinet-state.ts';
 import { changeSeveral, newPiece } from './change-several.ts';
 import { FORBIDDEN, postedOf, text, texts, told, writeUnlessWrong } from './desk.ts';
 import type { Desk } from './desk.ts';
+import { draftRoutes } from './drafts.ts';
 import { frame } from './frame.ts';
 import { buildPages } from './pages/build-pages.ts';
 import { exhibitRoutes } from './pages/exhibit-page.ts';
@@ -48,6 +49,7 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
   });
   listRoutes(app, desk);
   pieceRoutes(app, desk);
+  draftRoutes(app, desk);
   fileRoutes(app, desk);
   listFileRoutes(app, desk);
   exhibitRoutes(app, desk);

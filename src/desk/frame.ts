@@ -50,11 +50,17 @@ export function frame({ title, cabinet, told = null, body }: Frame): Html {
 }
 
 /** A form that changes something; it carries the desk's token. */
-export function postForm(to: string, token: string, body: Html, options: { readonly withFiles?: true } = {}): Html {
+export function postForm(
+  to: string,
+  token: string,
+  body: Html,
+  options: { readonly withFiles?: true; readonly draft?: string } = {},
+): Html {
   return html`<form
     method="post"
     action="${to}"
     ${options.withFiles === true ? html`enctype="multipart/form-data"` : ''}
+    ${options.draft === undefined ? '' : html`data-draft="${options.draft}"`}
   >
     <input type="hidden" name="form-token" value="${token}" />
     ${body}

@@ -31,6 +31,11 @@ export function guardOf(folder: CabinetFolder, records: PublicRecords): PrivateG
   return guard;
 }
 
+/** Lets a part of a cabinet be held against what the whole of it keeps private, without gathering that again. */
+export function useGuard(folder: CabinetFolder, records: PublicRecords, guard: PrivateGuard): void {
+  made.set(folder, { records, guard });
+}
+
 function makeGuard(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
   const values = privateValues(folder, records).map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
   return { values: searchFor(values.filter(({ value }) => value !== '')), sums: sumsFor(privateSums(folder)) };

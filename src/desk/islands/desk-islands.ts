@@ -41,11 +41,31 @@ function readAsTyped(form: HTMLFormElement): void {
   }
 }
 
-/** Asks before a window with words that are not saved is closed. */
+/** How long after the last change the words of a form are kept as a draft, in milliseconds. */
+const REST = 1000;
+
+/** Keeps what is typed as a draft, and asks before a window with words that are kept nowhere is closed. */
 function keepUnsaved(form: HTMLFormElement): void {
   let isChanged = false;
-  form.addEventListener('input', () => (isChanged = true));
-  form.addEventListener('submit', () => (isChanged = false));
+  let bell: ReturnType<typeof setTimeout> | undefined;
+  const keep = async (): Promise<void> => {
+    const body = new URLSearchParams({ 'draft-of': form.dataset['draft'] ?? '' });
+    new FormData(form).forEach((value, name) => {
+      if (typeof value === 'string') body.append(name, value);
+    });
+    const answer = await fetch('/draft', { method: 'POST', body }).catch(() => null);
+    if (answer?.ok === true) isChanged = false;
+  };
+  const changed = (): void => {
+    isChanged = true;
+    clearTimeout(bell);
+    if (form.dataset['draft'] !== undefined) bell = setTimeout(() => void keep(), REST);
+  };
+  form.addEventListener('input', changed);
+  form.addEventListener('submit', () => {
+    isChanged = false;
+    clearTimeout(bell);
+  });
   window.addEventListener('beforeunload', (event) => {
     if (isChanged) event.preventDefault();
   });

@@ -3,6 +3,7 @@ import { html } from 'hono/html';
 import type { List } from '../../catalogue/fields/row.ts';
 import { FORBIDDEN, foundIn, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
 import { drawFields, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
 import type { FormView } from '../form/form-parts.ts';
 import { aloudIn, datalists } from '../form/reading.ts';
@@ -25,7 +26,11 @@ export function listFileRoutes(app: Hono, desk: Desk): void {
     const held = await named(c);
     if (held === null) return c.notFound();
     if (held.facts === null) return c.redirect(`${c.req.path}/text`, 303);
-    return desk.page(c, titleOf(held), listFileForm(desk, held), 200, told(c));
+    const draft = await draftOf(desk, c.req.path);
+    const isShown = draft !== null && c.req.query('draft') === 'yes';
+    const form = listFileForm(desk, held, isShown ? { posted: postedDraft(draft) } : {});
+    const note = draftNote(desk, c.req.path, draft, isShown);
+    return desk.page(c, titleOf(held), html`${note} ${form}`, 200, told(c));
   });
   app.post('/lists/:kind/:id', async (c) => {
     const form = await desk.form(c);
@@ -40,7 +45,9 @@ export function listFileRoutes(app: Hono, desk: Desk): void {
     if (saved.kind === 'stale') return again(409, { isStale: true });
     if (saved.kind === 'wrong') return again(422, { problems: saved.problems, unread: saved.unread });
     const done = await desk.write(saved.changes);
-    return done.ok ? c.redirect(`${c.req.path}?told=saved`, 303) : again(409, { unread: { '': done.problem } });
+    if (!done.ok) return again(409, { unread: { '': done.problem } });
+    await forgetDraft(desk, c.req.path);
+    return c.redirect(`${c.req.path}?told=saved`, 303);
   });
   // What a rule would yield, while it is being written; nothing is saved.
   app.post('/places', async (c) => {
@@ -71,12 +78,12 @@ function listFileForm(desk: Desk, held: ListFileOnDesk, more: Partial<FormView> 
     ...more,
   }; // prettier-ignore
   const shown = shownOf(view);
-  const now = foundIn(state, held.file);
   const isSet = held.kind === 'sets';
   const form = html`<form
     method="post"
     action="${here}"
     data-kind="${held.kind}"
+    data-draft="${here}"
     ${isSet ? html`data-places="places" data-of="${held.id}"` : ''}
   >
     <input type="hidden" name="form-token" value="${token}" />
@@ -98,10 +105,10 @@ ${view.posted?.get('story') ?? held.story}</textarea>
   </form>`;
   return html`${view.isStale ? staleNote(held.text, here) : ''} ${problemsNote(view, `${here}/text`)}
     ${
-      now.length === 0 || view.problems.length > 0
+      foundIn(state, held.file).length === 0 || view.problems.length > 0
         ? ''
         : html`<ul class="problem">
-            ${now.map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
+            ${foundIn(state, held.file).map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
           </ul>`
     }
     <p class="doing">

@@ -90,6 +90,7 @@ ${posted?.get('story') ?? piece.story}</textarea>
       <p class="doing saving">
         <button class="main" type="submit">Save</button> <a href="/pieces/${piece.id}">Leave it as it was</a>
       </p>`,
+    { draft: `/pieces/${piece.id}` },
   )}
   ${preview(view)}`;
 }

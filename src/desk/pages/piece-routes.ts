@@ -3,6 +3,7 @@ import { html } from 'hono/html';
 import type { Problem } from '../../catalogue/problem.ts';
 import { FORBIDDEN, foundIn, pieceNamed, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
 import type { Html } from '../frame.ts';
 import { aloudIn, datalists, rowNamed } from '../form/reading.ts';
 import { savePiece } from '../save-piece.ts';
@@ -32,7 +33,17 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
     if (piece === null) return c.notFound();
     if (piece.facts === null) return c.redirect(`/pieces/${piece.id}/text`, 303);
     const now = foundIn(state, piece.file);
-    return desk.page(c, title(piece), html`${pieceHead(piece, now)} ${view(piece)}`, 200, told(c));
+    const here = `/pieces/${piece.id}`;
+    const draft = await draftOf(desk, here);
+    const isShown = draft !== null && c.req.query('draft') === 'yes';
+    return desk.page(
+      c,
+      title(piece),
+      html`${pieceHead(piece, now)} ${draftNote(desk, here, draft, isShown)}
+      ${view(piece, isShown ? { posted: postedDraft(draft) } : {})}`,
+      200,
+      told(c),
+    );
   });
   app.post('/pieces/:id', async (c) => {
     const form = await desk.form(c);
@@ -46,7 +57,10 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
     if (saved.kind === 'wrong')
       return desk.page(c, title(piece), view(piece, { posted, problems: saved.problems, unread: saved.unread }), 422);
     const done = await desk.write(saved.changes);
-    if (done.ok) return c.redirect(`/pieces/${piece.id}?told=saved`, 303);
+    if (done.ok) {
+      await forgetDraft(desk, `/pieces/${piece.id}`);
+      return c.redirect(`/pieces/${piece.id}?told=saved`, 303);
+    }
     return desk.page(c, title(piece), view(piece, { posted, unread: { '': done.problem } }), 409);
   });
   app.post('/read', async (c) => {
