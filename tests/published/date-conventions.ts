@@ -11,6 +11,15 @@ function by(source: string, rows: readonly Read[]) {
 
 // prettier-ignore
 export const DATE_CONVENTIONS = [
+  ...by('common practice: before or after the beginning, middle or end of a century, which are moments of it', [
+    ['before the end of the 13th century', null, 1299, 'about'], ['vor Ende 13. Jh.', null, 1299, 'about'],
+    ['avant la fin du XIIIe siècle', null, 1299, 'about'], ['after the beginning of the 13th century', 1202, null, 'about'],
+    ['nach Anfang 13. Jh.', 1202, null, 'about'], ['before the middle of the 13th century', null, 1249, 'about'],
+    ['not before the middle of the 12th century', 1150, null, 'about'], ['by the end of the 13th century', null, 1300, 'about'],
+    ['before the end of the 3rd century BC', null, -201, 'about'], ['after the beginning of the 3rd century BC', -298, null, 'about'],
+    ['before early 13th century', null, 1200], ['1699-700', 1699, 1700], ['1699/700', 1699, 1700], ['1795-805', 1795, 1805],
+    ['AH 1255 year 15', 1852, 1853], ['AH 1277 yr 3', 1862, 1863], ['années 1640-50', 1640, 1659],
+  ]),
   ...by('common practice: ranges in auction catalogues, the second year shortened', [
     ['1413-22', 1413, 1422], ['1399-1413', 1399, 1413], ['1422-61', 1422, 1461], ['1461-70', 1461, 1470],
     ['1327-77', 1327, 1377], ['1921-24', 1921, 1924], ['1821-24', 1821, 1824], ['1714-27', 1714, 1727],
@@ -127,6 +136,14 @@ export const DATE_QUESTIONS: readonly (readonly [write: string, ...offered: stri
   ['221-19 BC', '221-219 BC', '221 BC - 19 BC'], ['280-75 BC', '280-275 BC', '280 BC - 75 BC'], ['43-2 BC', '43-42 BC', '43 BC - 2 BC'],
   ['221/19 BC', '221-219 BC', '221 BC - 19 BC'], ['190-89 BC', '190-189 BC', '190 BC - 89 BC'], ['336–23 BC', '336-323 BC', '336 BC - 23 BC'],
   ['310-12 BC', '310 BC - 12 BC'], ['BC 221-19', '221-219 BC', '221 BC - 19 BC'], ['221-19 v. Chr.', '221-219 BC', '221 BC - 19 BC'],
+  // Falling to three figures: before Christ, and hardly nine hundred years.
+  ['1000-900', '1000 BC - 900 BC', '1000 - 1900'], ['c. 1000-800', '1000 BC - 800 BC'], ['1100-900', '1100 BC - 900 BC'], ['1050/950', '1050 BC - 950 BC'],
+  ['AD 1000-900', '1000 BC - 900 BC', '1000 - 1900'], ['1200-850', '1200 BC - 850 BC'],
+  // Year by word: an Ottoman accession, or the one year that Mughal emperors counted both ways.
+  ['AH 1097 year 30', 'AH 1126', 'AH 1097'], ['AH1215 yr 43', 'AH 1257', 'AH 1215'], ['AH 1115 Jahr 48', 'AH 1162', 'AH 1115'],
+  ['AH 1218 year 46', 'AH 1263', 'AH 1218'], ['AH 1180 yr. 8', 'AH 1187', 'AH 1180'], ['AH 1255 year 99', 'AH 1255'],
+  // Years of ten, joined.
+  ['années 1640-1650', '1640-1650', '1640-1659'], ['jaren 1640 en 1650', '1640-1650', '1640-1659'],
   // Bare years below 1000, and negative ones.
   ['44', 'AD 44', '44 BC', 'AH 44'], ['193-211', 'AD 193-211', 'AH 193-211'], ['498 to 507', 'AD 498 to 507'], ['post 400', 'AD 400'],
   ['105-98', 'AD 105-98', '105-98 BC'], ['-57', '57 BC', '58 BC'], ['-57 to -38', '57 BC', '58 BC'], ['-530.0', '530 BC', '531 BC'],

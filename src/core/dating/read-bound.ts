@@ -5,6 +5,8 @@ import { calendarOfDays, qualify, readYears, yearOfIso, type WordReader } from '
 import { BOUND_WORDS, ONWARDS, OR_EARLIER, OR_LATER, type BoundWord } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
+const OF = "[ -]*(?:of the |of |in the |des |der |du |de la |d'|del |di |dell'|van de |van het |van |de )?";
+
 type Limit = Omit<BoundWord, 'words'>;
 
 const BOUNDS: readonly { readonly found: RegExp; readonly limit: Limit }[] = [
@@ -41,8 +43,40 @@ export function readUnknownEnd(text: string, read: WordReader): Outcome<Reading>
 export function readBound(text: string, read: WordReader): Outcome<Reading> | undefined {
   for (const { found, limit } of BOUNDS) {
     if (!found.test(text)) continue;
-    const outcome = read(text.replace(found, ''));
+    const words = text.replace(found, '');
+    const outcome = instantOf(words, read) ?? read(words);
     if (outcome) return outcome.ok ? good(bounded(outcome.value, limit)) : outcome;
+  }
+  return undefined;
+}
+
+/**
+ * The beginning, middle or end of a century as what is looked to: `before the end of the 13th century` leaves out nothing of
+ * that century but its end. "Early" and "late" are parts of it and have a length.
+ */
+const INSTANTS = [
+  'beginning, start, beg., opening, Anfang, Beginn, début, déb., begin, inizio, inizi, principio, principios, comienzos',
+  'middle, Mitte, milieu, midden, metà, mediados, mitad',
+  'end, close, Ende, fin, eind, einde, fine, finales, fines',
+].map(
+  (words) =>
+    new RegExp(`^(?:the |l'|la |le |de |het |il |el |los )?${anyOf(words.split(', '))}${OF}(?<century>.+)$`, 'i'),
+);
+
+function instantOf(text: string, read: WordReader): Outcome<Reading> | undefined {
+  for (const [at, found] of INSTANTS.entries()) {
+    const century = found.exec(text)?.groups?.['century'];
+    const outcome = century === undefined ? undefined : read(century);
+    if (!outcome?.ok) continue;
+    const { earliest, latest, calendar } = outcome.value;
+    if (typeof earliest !== 'number' || typeof latest !== 'number' || latest - earliest !== 99) continue;
+    const [from = earliest, to = latest] =
+      [
+        [earliest, earliest],
+        [earliest + 49, earliest + 50],
+        [latest, latest],
+      ][at] ?? [];
+    return good(qualify(readYears(from, to, calendar), true, outcome.value.doubtful));
   }
   return undefined;
 }

@@ -97,7 +97,8 @@ function numberOf(ordinal: string): number | undefined {
 }
 
 const TENS = '(?<decade>\\d{1,3})0';
-const YEARS_OF = '(?:(?:les )?années|(?:de )?jaren|(?:gli )?anni|(?:los )?años)';
+/** What French, Dutch, Italian and Spanish put before a decade. */
+export const YEARS_OF = '(?:(?:les )?années|(?:de )?jaren|(?:gli )?anni|(?:los )?años)';
 const DECADES = [
   new RegExp(
     `^(?<part>.*?)(?<![\\d-])(?:(?<adBefore>AD|CE) |(?<bcBefore>BC|BCE) )?${TENS}(?:'?s| ?er Jahre| ?er)${ERA}$`,

@@ -156,8 +156,13 @@ export const readFrozenYear: PointReader = (text, context) => {
     const ways = `AH ${String(hijri)}-${String(hijri + 1)} or AH ${String(hijri)}, year ${String(year)}`;
     return refuse(`"${text}" may be two years or a year of reign; write ${ways}.`);
   }
-  if (joint === 'word' || counted === hijri) return yearOfEra(HIJRI, String(counted), context);
+  if (year > LONGEST_REIGN)
+    return refuse(`No reign was counted to year ${String(year)}; write the year alone, AH ${String(hijri)}.`);
   const settled = settledPair(pair, context);
+  // With a comma it is how we ask for it, and a statement; without, it is how lists write either.
+  const isSaid =
+    joint === 'word' && (STATED.test(text) || (settled ?? (isIndian(hijri, year) ? hijri : counted)) === counted);
+  if (isSaid || counted === hijri) return yearOfEra(HIJRI, String(counted), context);
   if (settled !== undefined && settled !== 'contradicted') return yearOfEra(HIJRI, String(settled), context);
   const accession = `AH ${String(hijri)}, year ${String(year)} (= AH ${String(counted)}) if the first number is the accession, as on Ottoman coins`;
   const same = `AH ${String(hijri)} if both name one year, as on Indian coins`;
@@ -167,6 +172,21 @@ export const readFrozenYear: PointReader = (text, context) => {
       : 'can be read two ways';
   return refuse(`"${text}" ${why}; write ${accession}, or ${same}.`);
 };
+
+/** When Mughal emperors came to the throne, AH, and how many years they counted (common practice, from memory). */
+const MUGHAL = [
+  ...[[1014, 24], [1037, 33], [1068, 52], [1119, 7], [1124, 8], [1131, 31], [1161, 8], [1167, 7], [1173, 50], [1221, 33]],
+  ...[[1253, 23]],
+]; // prettier-ignore
+
+/** No ruler's years are counted further on coins. */
+const LONGEST_REIGN = 60;
+const STATED = /^AH ?\d+, year \d+$/;
+
+/** Whether a Mughal emperor counted that year in that year, or one apart: lunar years and years of reign begin at different times. */
+function isIndian(hijri: number, year: number): boolean {
+  return MUGHAL.some(([from = 0, years = 0]) => Math.abs(from + year - 1 - hijri) <= 1 && year <= years);
+}
 
 /** The Hijri year that a pair names in a realm, or under a ruler who came to the throne at a known time. */
 function settledPair({ hijri, year }: HijriPair, context: PointContext): number | 'contradicted' | undefined {

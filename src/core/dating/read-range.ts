@@ -3,6 +3,7 @@ import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 import { followingYear, readHyphened, secondYearBefore } from './shortened.ts';
 import { choice, span, type WordReader } from './reading.ts';
+import { YEARS_OF } from './read-century.ts';
 import { ABOUT, AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
@@ -77,7 +78,7 @@ function pairBefore(left: string, right: string, joint: Joint, read: WordReader)
  */
 function readPair(left: string, right: string, joint: Joint, read: WordReader): Pair | undefined {
   if (left === '' || right === '') return undefined;
-  const before = pairBefore(left, right, joint, read);
+  const before = pairBefore(left, right, joint, read) ?? askOfThousands(left, right);
   if (before) return before;
   if (lacksYear(left, right)) return pairWithoutYear(left, right);
   const lent = lentByRight(left, right);
@@ -169,6 +170,20 @@ function lentByLeft(left: string, right: string): readonly string[] {
   return words.slice(1).map((_, index) => `${words.slice(0, words.length - 1 - index).join(' ')} ${right}`);
 }
 
+/** More years than this are not meant by a second year that leaves the thousands out. */
+const LONGEST_WITHOUT_THOUSANDS = 50;
+
+/** `1000-900`: rather before Christ than nine hundred years long; `1699-700` leaves the thousands out. */
+function askOfThousands(left: string, right: string): Pair | undefined {
+  const { year = '' } = /^(?:\D* )?(?<year>\d{4})$/.exec(left)?.groups ?? {};
+  if (year === '' || /(?!AD |CE )[A-Z]{2}/.test(left) || !/^\d{3}$/.test(right)) return undefined;
+  const full = followingYear(year, right);
+  if (full - Number(year) <= LONGEST_WITHOUT_THOUSANDS) return undefined;
+  const ways = `${year} BC - ${right} BC, or ${year} - ${String(full)}`;
+  const refused = refuse(`"${left}-${right}" would be a long time after Christ; write ${ways} if that is meant.`);
+  return { left: refused, right: refused, words: { left, right } };
+}
+
 /** `1279-81` is 1281 and `AH 290-9` is AH 299: the leading figures of the left stand for those the right leaves out. */
 function withFigures(left: string, right: string): string | undefined {
   const first = /^(?<before>\D*?)(?<year>\d{2,4})(?<after>\D*)$/.exec(left)?.groups;
@@ -193,8 +208,20 @@ const CHOICES = [
   return { kind, word: new RegExp(between, 'i'), joint: new RegExp(`,?${between}|, `, 'i') };
 });
 
+/** `années 1640-1650`, `jaren 1640 en 1650`: years of ten, of which the second may be a year alone. */
+const DECADES_JOINED = new RegExp(`^${YEARS_OF} (?<first>\\d{3})0(?: ?[-/] ?| \\p{L}{1,3} )(?<last>\\d{3})0$`, 'iu');
+
+function askOfDecades(text: string): Outcome<Reading> | undefined {
+  const { first = '', last = '' } = DECADES_JOINED.exec(text)?.groups ?? {};
+  if (first === '') return undefined;
+  const ways = `${first}0-${last}0 for the years, or ${first}0-${last}9 for the decades`;
+  return refuse(`"${text}" may be years or decades; write ${ways}.`);
+}
+
 /** `1279 or 1280`, `1279, 1281 or 1283`, `1279 and 1280`. */
 export function readChoice(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
+  const decades = askOfDecades(text);
+  if (decades) return decades;
   for (const { kind, word, joint } of CHOICES) {
     const parts = text.split(joint);
     if (parts.length < 2 || parts.length > MOST_CHOICES || !word.test(text)) continue;
@@ -236,7 +263,8 @@ const BETWEEN_WORD = wordBefore(BETWEEN);
 export function readRange(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
   const isBetween = BETWEEN_WORD.test(text);
   const words = text.replace(isBetween ? BETWEEN_WORD : FROM_WORD, '');
-
+  const decades = askOfDecades(words);
+  if (decades) return decades;
   let problem: Outcome<Reading> | undefined;
   for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS, BEFORE_ERA]) {
     for (const { left, right, joint: mark } of splits(words, joint)) {

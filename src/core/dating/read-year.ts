@@ -60,6 +60,11 @@ function yearAfterChrist(
       `"${text}" may be a month or two years; write ${written}-${next} for the month, or ${written} - ${String(following)}.`,
     );
   }
+  // 1699/700 leaves the thousands out; 1000/900 is rather before Christ than nine hundred years long.
+  if (next.length === 3 && written.length === 4 && following - year > NEAR) {
+    const ways = `${written} BC - ${next} BC, or ${written} - ${String(following)}`;
+    return refuse(`"${text}" would be a long time after Christ; write ${ways} if that is meant.`);
+  }
   if (following > year) return good(readYears(year, following));
   const later = following + 100;
   const overdate = `write the year as it reads, ${written}, and tell an overdate in the story`;
