@@ -19,7 +19,7 @@ export function drawCase(figure: CaseFromAbove): Html {
       ${figure.pieces.flatMap(({ faces }) => faces.map(drawFace))}
     </svg>
     <figcaption>${figure.says}
-      ${figure.misfits.length === 0 ? '' : html`<ul class="problem">${figure.misfits.map((says) => html`<li>${says}</li>`)}</ul>`}
+      ${figure.misfits.length === 0 ? exhibitWords.fits : html`<ul class="problem">${figure.misfits.map((says) => html`<li>${says}</li>`)}</ul>`}
       ${figure.key.length === 0 ? '' : html`<details><summary>${exhibitWords.planKey}</summary><ul>${figure.key.map((line) => html`<li>${line}</li>`)}</ul></details>`}
     </figcaption>
   </figure>`; // prettier-ignore

@@ -36,6 +36,8 @@ export type CaseFromAbove = {
   readonly height: number;
   readonly cards: readonly CardInCase[];
   readonly pieces: readonly PieceInCase[];
+  /** For whoever lays the case, and for no visitor. */
+  /** For whoever lays the case, and for no visitor. */
   readonly misfits: readonly string[];
   /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
   readonly key: readonly string[];
@@ -43,14 +45,11 @@ export type CaseFromAbove = {
 
 export function caseFromAbove(set: SetCase, photographs: PhotographManifest): CaseFromAbove {
   const { inside, kind, number, title } = set.shown;
-  const misfits = set.misfits.map(({ says }) => says);
   return {
     name: exhibitWords.caseName(number, title),
-    says: [
-      exhibitWords.caseSays(kind, inside.text),
-      ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : []),
-      ...(misfits.length === 0 ? [exhibitWords.fits] : []),
-    ].join(' '),
+    says: [exhibitWords.caseSays(kind, inside.text), ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : [])].join(
+      ' ',
+    ),
     width: inside.width,
     height: inside.height,
     cards: set.groups.flatMap(({ heading, headingBox, text }) => [
@@ -58,7 +57,7 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
       ...(text === null ? [] : [cardIn(text.card, text.box)]),
     ]),
     pieces: set.groups.flatMap(({ cells }) => cells.map((cell) => pieceIn(cell, photographs))),
-    misfits,
+    misfits: set.misfits.map(({ says }) => says),
     key: set.key.map(({ key, says }) => `${key}. ${says}`),
   };
 }
