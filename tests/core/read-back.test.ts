@@ -95,7 +95,7 @@ const PRINTED: readonly Printed[] = [
   {
     name: 'reference',
     written: REFERENCE_WORDINGS.map(({ text }) => text).filter((text) => parseReference(text, []).ok),
-    twice: back((text) => parseReference(text, []), formatReference, ({ text: _text, named: _named, ...meant }) => meant),
+    twice: back((text) => parseReference(text, []), (one) => formatReference(one, one.named), ({ text: _text, named: _named, ...meant }) => meant),
   },
 ]; // prettier-ignore
 

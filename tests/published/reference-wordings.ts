@@ -108,6 +108,29 @@ export const REFERENCE_WORDINGS: readonly ReferenceWording[] = [
   { text: 'Duplessy 123 (cet exemplaire)', reads: [{ work: 'duplessy', number: '123', relation: 'this coin' }], source: FRENCH },
   { text: 'Duplessy t. II, 123', reads: [{ work: 'duplessy', volume: 'II', number: '123' }], source: FRENCH },
   { text: 'DOC III.2 45', reads: [{ work: 'doc', volume: 'III.2', number: '45' }], source: 'P. Grierson, Catalogue of the Byzantine Coins (1966–1973), from memory' },
+  ...[
+    'zu RIC 123', 'Zu RIC 123', 'ähnlich RIC 123', 'ähnlich wie RIC 123', 'siehe RIC 123', 's. RIC 123', 'wie RIC 123', 'vgl. auch RIC 123', 'come RIC 123', 'vedi RIC 123',
+    'simile a RIC 123', 'como RIC 123', 'véase RIC 123', 'voir aussi RIC 123', 'similaire à RIC 123', 'zie RIC 123', 'por. RIC 123', 'jf. RIC 123', 'jfr RIC 123', 'see also RIC 123',
+    'RIC 123 (cf.)', 'RIC 123 (similar)', 'RIC 123 (vgl.)', 'RIC 123 (ähnlich)',
+  ].map((text) => ({ text, reads: [{ work: 'ric', number: '123', relation: 'cf.' }], source: 'like an entry, in nine languages; common practice' })),
+  ...[
+    'evtl. RIC 123', 'vielleicht RIC 123', 'möglicherweise RIC 123', 'maybe RIC 123', 'presumably RIC 123', 'perhaps RIC 123', '? RIC 123', 'probablement RIC 123', 'forse RIC 123',
+    'quizás RIC 123', 'tal vez RIC 123', 'misschien RIC 123', 'RIC 123 (perhaps)', 'RIC 123 (evtl.)',
+  ].map((text) => ({ text, reads: [{ work: 'ric', number: '123', doubtful: true }], source: 'an entry in doubt, in six languages; common practice' })),
+  ...[
+    'Var. zu RIC 123', 'Variante zu RIC 123', 'var. von RIC 123', 'variante de RIC 123', 'variante di RIC 123', 'a variant of RIC 123', 'Variante von RIC 123', 'variant op RIC 123', 'variety of RIC 123',
+  ].map((text) => ({ text, reads: [{ work: 'ric', number: '123', relation: 'var.' }], source: 'a variety of an entry; common practice' })),
+  ...['RIC 123 (var.?)', 'RIC 123 (possibly var.)', 'perhaps a variety of RIC 123'].map((text) => ({ text, reads: [{ work: 'ric', number: '123', relation: 'var.', doubtful: true }], source: 'two things said at once; common practice' })),
+  ...['not in RIC', 'nicht in RIC', 'nicht bei RIC', 'fehlt bei RIC', 'non in RIC', 'niet in RIC', 'RIC -', 'RIC unlisted'].map((text) => ({ text, reads: [{ work: 'ric', number: '', relation: 'unlisted' }], source: 'a book that lacks the piece; common practice' })),
+  ...[
+    ['De la Tour 123', 'de-la-tour', '123'], ['de la Tour 123', 'de-la-tour', '123'], ['von Kaenel 12', 'von-kaenel', '12'], ['Van Hengel 3', 'van-hengel', '3'], ['Le Rider 12', 'le-rider', '12'],
+    ['van der Chijs 12', 'van-der-chijs', '12'], ['de Saulcy 12', 'de-saulcy', '12'], ['Du Molinet 5', 'du-molinet', '5'], ["D'Arcy 12", "d'arcy", '12'], ['dalton-hamer Devon 2', 'dalton-hamer', 'Devon 2'],
+    ['PAS 1234', 'pas', '1234'],
+  ].map(([text = '', work, number]) => ({ text, reads: [{ work, number }], source: 'names of authors and books that begin like other words; common practice' })),
+  { text: 'RIC II. 123', reads: [{ work: 'ric', volume: 'II', number: '123' }], source: 'a volume with a stop; common practice' },
+  { text: 'RIC II.1. 123', reads: [{ work: 'ric', volume: 'II.1', number: '123' }], source: 'a volume with a stop; common practice' },
+  ...['spear against shoulder', 'lot no. 12', 'bust left', 'as struck'].map((note) => ({ text: `RIC 123 (${note})`, reads: [{ work: 'ric', number: '123', note }], source: 'a note that says nothing against the entry; common practice' })),
+  { text: 'RIC 123 var. (no star)', reads: [{ work: 'ric', number: '123', relation: 'var.', note: 'no star' }], source: 'what a variety lacks; common practice' },
 ]; // prettier-ignore
 
 /** What may be two things, or holds what is no reference: asked about, with words that must be in the question. */
@@ -142,4 +165,21 @@ export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly say
     ['Mack A12/B13', 'one number with a stroke'], ['RIC 12a R', 'RIC 12a (R), or RIC 12aR'], ['North 01-23', 'no. 01-23'],
   ].map(([text = '', says = '']) => ({ text, says, source: 'two numbers, or one number of a book that numbers so; common practice' })),
   ...['R', 'S', 'C', 'N', 'U'].map((letter) => ({ text: `RIC 123 ${letter}`, says: `RIC 123 (${letter}), or RIC 123${letter}`, source: 'a degree of rarity or a letter of the number; common practice' })),
+  ...[
+    'not RIC 123', 'not like RIC 123', 'not as RIC 123', 'unlike RIC 123', 'Unlike RIC 123', 'different from RIC 123', 'other than RIC 123', 'after RIC 123', 'contra RIC 123', 'nicht RIC 123', 'nicht wie RIC 123',
+    'anders als RIC 123', 'nach RIC 123', 'statt RIC 123', 'non RIC 123', 'jamais RIC 123', 'différent de RIC 123', 'diverso da RIC 123', 'distinto de RIC 123', 'niet RIC 123', 'anders dan RIC 123', 'ikke RIC 123',
+    'inte RIC 123', 'wrongly RIC 123', 'formerly RIC 123', 'probably not RIC 123', 'North 12; nicht RIC 123',
+  ].map((text) => ({ text, says: 'does not say that the piece is in that entry', source: 'an entry denied, in eight languages; common practice' })),
+  ...['wibble RIC 123', 'wibble North 12', 'wibble Dannenberg 12', 'Wibble RIC 123', 'ungefähr RIC II 123', 'pas RIC 123', 'RIC Not 123'].map((text) => ({ text, says: 'is not understood, or names two works', source: 'a word before a book that is no part of its name' })),
+  ...['not in RIC 123', 'RIC 123 unlisted', 'fehlt RIC 123'].map((text) => ({ text, says: 'RIC – (cf. 123)', source: 'a book cannot lack a piece and number it' })),
+  ...[
+    'RIC II 12[3]', 'North 101[8]', 'North 1[01]8', 'North 10(18)', 'RIC II ?23', 'North ?18', 'North 10..', 'RIC 123(a)', 'RIC 123 (a)', 'RIC 123[a]', 'RIC 123(ii)', 'RIC 123 (2)',
+  ].map((text) => ({ text, says: 'may be part of the number', source: 'figures restored, lost or in brackets; the signs of editors of inscriptions, and common practice' })),
+  ...[
+    'not in', 'no', 'wrong', 'recte 132', 'misprint for 132', 'nicht dieses', 'but obv. legend differs', 'not this', 'no star', 'without star', 'ohne Stern', 'sans étoile', 'senza stella', 'different die', 'falsch', 'cf. 132',
+    'like new', 'except legend', 'Druckfehler', 'this coin not',
+  ].map((note) => ({ text: `RIC 123 (${note})`, says: 'may say that the piece is not that entry', source: 'a bracket that takes an entry back; common practice' })),
+  ...['RIC 123 var. (wrong)', 'cf. RIC 123 (recte 132)'].map((text) => ({ text, says: 'or the right number', source: 'a number taken back; common practice' })),
+  { text: 'RIC II p. 45/123', says: '"p. 45/123"', source: 'pages, or a page and a number' },
+  { text: 'RIC II, S. 123', says: 'RIC II p. 123, or RIC II S123', source: 'S. is German for page' },
 ]; // prettier-ignore

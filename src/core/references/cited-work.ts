@@ -161,7 +161,7 @@ function tidyVolume(volume: string): string {
     .replace(/(\d)([A-Z])$/u, (_, digit: string, letter: string) => digit + letter.toLowerCase());
 }
 
-const PARTICLES = '(?:van|von|de|di|del|della|du|la|le|st|der|den)';
+const PARTICLES = '(?:van|von|de|di|del|della|da|do|dos|du|la|le|st|der|den|ten|ter|vom)';
 const WORD = "\\p{L}(?:[\\p{L}\\p{M}\\d&'’-]|\\.(?!\\d))*";
 const JOINED = new RegExp(
   `^(?:${PARTICLES}\\s+){0,2}${WORD}(?:\\s*(?:&|\\band\\b|\\bund\\b|\\bet\\b)\\s*${WORD})?`,

@@ -2,7 +2,9 @@ import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import { knownWork, unknownWork } from './cited-work.ts';
 import type { Head } from './cited-work.ts';
-import { AFTER, BEFORE, CLASS, DOUBT, FIGURE, PAGE, PLATE, RARITY, isNeverABook } from './reference-words.ts';
+import {
+  AFTER, BEFORE, CLASS, DENIED_BEFORE, DOUBT, FIGURE, LIKE_ALONE, NOTE_DIFFERS, NOTE_HAS_NO, NOTE_IS_WRONG, PAGE, PART_OF_NUMBER, PLATE, RARITY, isNeverABook, namesBookInside,
+} from './reference-words.ts'; // prettier-ignore
 import { askOfNumber, askOfRange, hasRanges, NUMBERED_BY_STROKE, readsAsRange, splitRange } from './ranges.ts';
 import type { CitedWork, Reference, Relation } from './reference.ts';
 
@@ -28,23 +30,36 @@ export function opensBook(text: string, { works }: Required<Books>): boolean {
   return word !== undefined && !isNeverABook(word);
 }
 
-function withoutBefore(text: string): {
+type Before = {
   readonly body: string;
   readonly relation?: Relation;
   readonly doubtful: boolean;
-} {
-  let body = text.trim();
-  const doubt = DOUBT.exec(body)?.[0] ?? '';
-  body = body.slice(doubt.length);
-  const before = BEFORE.find(([pattern]) => pattern.test(body));
-  return before === undefined
-    ? { body, doubtful: doubt !== '' }
-    : { body: body.replace(before[0], ''), relation: before[1], doubtful: doubt !== '' };
+  /** The word that denies the entry. */
+  readonly denied?: string;
+};
+
+/** Takes what stands before a book off a text. */
+function withoutBefore(text: string): Before {
+  let before: Before = { body: text.trim(), doubtful: false };
+  for (;;) {
+    const { body } = before;
+    const denied = DENIED_BEFORE.exec(body)?.[0];
+    if (denied !== undefined && before.denied === undefined) {
+      before = { ...before, denied: denied.trim(), body: body.slice(denied.length) };
+      continue;
+    }
+    const doubt = DOUBT.exec(body)?.[0];
+    if (doubt !== undefined) before = { ...before, doubtful: true, body: body.slice(doubt.length) };
+    const next = before.relation === undefined ? BEFORE.find(([pattern]) => pattern.test(before.body)) : undefined;
+    if (next !== undefined) before = { ...before, relation: next[1], body: before.body.replace(next[0], '') };
+    else if (doubt === undefined) return before;
+  }
 }
 
 /** Reads one reference, of one book. */
 export function readEntry(text: string, books: Required<Books>): Outcome<Reference> {
-  const { body, relation, doubtful } = withoutBefore(text);
+  const { body, relation, doubtful, denied } = withoutBefore(text);
+  if (denied !== undefined) return refuse(whyDenied(text, denied));
   const head = books.works.length > 0 ? knownWork(body, books.works) : unknownWork(body, books.names);
   if (head === 'other edition')
     return refuse(
@@ -54,8 +69,12 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
   const cited = body.slice(0, body.length - head.rest.length).replace(/[\s,:]+$/u, '');
   const beside = readBeside(head);
   if (!beside.ok) return beside;
-  const { number, rest, relation: after, doubtful: doubted, class: inClass, ...said } = beside.value;
+  const { number, rest, relation: after, doubtful: doubted, class: inClass, isNear, ...said } = beside.value;
+  const unclear = whyUnclear(text, head, cited, number, books);
+  if (unclear !== undefined) return refuse(unclear);
   if (rest !== '') return refuse(whyLeftOver(text, rest, books));
+  const halfListed = whyHalfListed(text, cited, number, relation ?? after, isNear);
+  if (halfListed !== undefined) return refuse(halfListed);
   const relations = [relation, after].filter((one) => one !== undefined);
   if (relations.length === 2 && relations[0] !== relations[1] && !relations.includes('unlisted')) {
     const both = relations.map((one) => one.replace('.', '')).join(' and ');
@@ -63,6 +82,8 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
     return refuse(`"${shown(text)}" says both ${both}. Write ${plain} var., or cf. ${plain}.`);
   }
   const stands = relations.includes('unlisted') ? 'unlisted' : (relations[0] ?? 'is');
+  const ofNote = whyNote(text, said.note, `${cited} ${number}`, stands);
+  if (ofNote !== undefined) return refuse(ofNote);
   const range = readNumber(number, head, cited, books);
   if (!range.ok) return range;
   const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
@@ -87,6 +108,8 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
 type Beside = Partial<Pick<Reference, 'relation' | 'doubtful' | 'class' | 'page' | 'plate' | 'rarity' | 'note'>> & {
   readonly number: string;
   readonly rest: string;
+  /** Whether the number is only near: `RIC –, cf. 123`. */
+  readonly isNear?: true;
 };
 
 function readBeside(head: Head): Outcome<Beside> {
@@ -110,9 +133,11 @@ function clauseAt(said: Beside): Beside | null {
   const relation = AFTER.find(([pattern]) => pattern.test(rest));
   if (relation !== undefined && said.relation === undefined)
     return { ...said, relation: relation[1], rest: rest.replace(relation[0], '') };
-  const near = /^[-–—](?=[\s,(;]|$)[\s,;(]*(?:(?:cf|vgl)\.?\s*([^()]*\d[^()]*)\)?$)?/iu.exec(rest);
-  if (near !== null && said.number === '')
-    return { ...said, relation: 'unlisted', number: (near[1] ?? '').trim(), rest: rest.slice(near[0].length) };
+  const dash = /^[-–—](?=[\s,(;]|$)/u.exec(rest);
+  if (dash !== null && said.number === '' && said.relation === undefined)
+    return { ...said, relation: 'unlisted', rest: rest.slice(dash[0].length) };
+  const near = said.relation === 'unlisted' && said.number === '' ? /^(?:cf|cfr|vgl)\.?\s*(?=\S)/iu.exec(rest) : null;
+  if (near !== null) return numberAt({ ...said, isNear: true, rest: rest.slice(near[0].length) });
   const fields = [
     ['page', PAGE],
     ['plate', PLATE],
@@ -129,11 +154,15 @@ function clauseAt(said: Beside): Beside | null {
 
 function inBrackets(said: Beside, inner: string, rest: string): Beside | null {
   if (inner === '' || /^\?+$/u.test(inner)) return { ...said, doubtful: true, rest };
-  if (DOUBT.test(`${inner} `)) return { ...said, doubtful: true, rest };
+  const doubt = DOUBT.exec(`${inner} `)?.[0];
+  if (doubt !== undefined) return inBrackets({ ...said, doubtful: true }, inner.slice(doubt.length).trim(), rest);
   if (RARITY.test(inner) && said.number !== '') return { ...said, rarity: inner, rest };
   if (said.number === '' && /^\d+$/u.test(inner)) return null;
+  if (LIKE_ALONE.test(inner) && said.number !== '' && said.relation === undefined)
+    return { ...said, relation: 'cf.', rest };
   const inside = clauseAt({ ...said, rest: inner });
   const left = inside?.rest.replace(/^[\s,;:]+/u, '') ?? '';
+  if (inside !== null && /^\?+$/u.test(left)) return { ...inside, doubtful: true, rest };
   if (inside !== null && !inner.startsWith('(')) return { ...inside, ...noted(said, left), rest };
   return { ...said, ...noted(said, inner), rest };
 }
@@ -147,7 +176,7 @@ function noted({ note }: Beside, more: string): { note?: string } {
 const HEADING =
   "(?:\\p{Lu}[\\p{L}\\p{M}.'’]*\\s+|(?:obv|rev|type|typ|group|series|issue|period|supp|suppl|addenda|add|die)\\.?\\s+){0,4}";
 const LAST = '\\s?[-–—]\\s?(?:\\p{Lu}[\\p{L}]+\\s)?[\\p{L}]{0,3}[\\p{L}\\p{N}./]+';
-const FIGURES = `[\\p{L}*]{0,4}[.#/-]?\\d[\\p{L}\\d*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
+const FIGURES = `(?:[\\p{L}*]{1,4}[.#/-]?)?\\d[\\p{L}\\d*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
 const COUNTING_ON =
   '(?:\\s(?:bis|ter|quater|[A-Za-z]|[ivx]{1,4}|(?:type|typ|symbol|group|issue|die|variety|no|nr)\\.?\\s[\\p{L}]?\\d*[a-z]?)(?![\\p{L}\\p{N}.]))*';
 const SIGN = '(?:[Nn](?:o|r|um)?[.#°º№]{1,2}\\s*|[#№°]\\s*|[Nn](?:o|r|um)\\s+(?=\\d))?';
@@ -191,6 +220,51 @@ function readNumber(
       ? askOfNumber(bare, named, book)
       : askOfRange(range, book);
   return problem === undefined ? good(range) : refuse(problem);
+}
+
+function whyDenied(text: string, denied: string): string {
+  return `"${denied}" in "${shown(text)}" does not say that the piece is in that entry. Leave the reference out, or write cf. before the work, or the work and unlisted.`;
+}
+
+/** Why what was read may be another number, or another book. */
+function whyUnclear(
+  text: string,
+  { named, rest }: Head,
+  cited: string,
+  number: string,
+  { works }: Required<Books>,
+): string | undefined {
+  const part = PART_OF_NUMBER.exec(rest)?.[0];
+  if (part !== undefined)
+    return `"${part}" in "${shown(text)}" may be part of the number. Write the number without the mark, with (?) behind it if it is doubted.`;
+  if (/^s\.\s*\d/iu.test(number))
+    return `"${number}" in "${shown(text)}" may be a page or a number. Write ${cited} ${number.replace(/^s\.\s*/iu, 'p. ')}, or ${cited} ${number.replace(/\.\s*/u, '')}.`;
+  if (DENIED_BEFORE.test(number) || namesBookInside(named, number, works.length > 0))
+    return `"${shown(text)}" has a word before the work that is not understood, or names two works. Write the work first, then the number.`;
+  return undefined;
+}
+
+/** Why a book cannot lack a piece and number it: `not in RIC 123`, `RIC 123 unlisted`. */
+function whyHalfListed(
+  text: string,
+  cited: string,
+  number: string,
+  relation: Relation | undefined,
+  isNear: true | undefined,
+): string | undefined {
+  if (relation !== 'unlisted' || number === '' || isNear === true) return undefined;
+  return `"${shown(text)}" says that the work lacks the piece, and gives it a number. Write ${cited} unlisted, or ${cited} – (cf. ${number}).`;
+}
+
+/** Why a note says more of an entry than a note: `RIC 123 (recte 132)`, `(not this)`, `(but legend differs)`. */
+function whyNote(text: string, note: string | undefined, entry: string, stands: Relation): string | undefined {
+  const isOpen = stands === 'is' || stands === 'this coin';
+  if (
+    note === undefined ||
+    !(NOTE_IS_WRONG.test(note) || (isOpen && (NOTE_DIFFERS.test(note) || NOTE_HAS_NO.test(note))))
+  )
+    return undefined;
+  return `"(${note})" in "${shown(text)}" may say that the piece is not that entry. Write ${entry} var. (and what differs), cf. ${entry}, or the right number.`;
 }
 
 function whyNoWork(text: string, works: readonly CitedWork[]): string {

@@ -41,17 +41,18 @@ type Cited = Omit<Reference, 'text' | 'named'> & { readonly named?: string };
 
 /**
  * Writes a reference, under the title given or the key of its work: `cf. North 176`, `North 1018? var.`,
- * `RIC (2nd ed.) II.1 123, p. 45, pl. 5, 3 (this coin)`.
+ * `RIC (2nd ed.) II.1 123, p. 45, pl. 5, 3 (this coin)`, `RIC – (cf. 123)`.
  */
 export function formatReference(reference: Cited, title: string = reference.work): string {
   const { number, relation, to, edition, volume } = reference;
   const last = to === undefined ? number : `${number}–${to}`;
   const literal = to === undefined && [title, reference.work].every((named) => asksAlone(number, named));
+  const printed = literal ? `no. ${last}` : last;
   const cited = [
     title,
     edition === undefined ? '' : `(${ordinal(edition)} ed.)`,
     volume === undefined ? '' : /^\d/u.test(volume) ? `vol. ${volume}` : volume,
-    literal ? `no. ${last}` : last,
+    relation === 'unlisted' && last !== '' ? `– (cf. ${printed})` : printed,
   ];
   const beside = [
     reference.class === undefined ? '' : `, class ${reference.class}`,
@@ -59,7 +60,7 @@ export function formatReference(reference: Cited, title: string = reference.work
     reference.plate === undefined ? '' : `, pl. ${reference.plate}`,
   ];
   const after = [
-    relation === 'is' || relation === 'cf.' || relation === 'this coin' ? '' : ` ${relation}`,
+    relation === 'var.' || relation === 'corr.' || (relation === 'unlisted' && last === '') ? ` ${relation}` : '',
     reference.doubtful === true ? ' (?)' : '',
     ...beside,
     reference.rarity === undefined ? '' : ` (${reference.rarity})`,
