@@ -72,6 +72,41 @@ describe('A piece of a type', () => {
     expect(found?.sure).toMatchObject({ type: 'probable', mint: 'probable', metal: 'probable' });
   });
 
+  // Common practice: a doubt needs something to be doubted, and a type that states the ruler gives it.
+  test('may doubt what it leaves to its type, and nothing that neither states', async () => {
+    const doubts = async (rest: string) =>
+      problemsOf((await cabinetWith(typed('type: 3a', rest))).folder).map(({ kind }) => kind).filter((kind) => kind === 'doubt-about-nothing');
+    expect(await doubts('sure: { metal: probable }')).toEqual([]);
+    expect(await doubts('sure: { issuer: probable }')).toEqual(['doubt-about-nothing']);
+    const { piece: found } = await cabinetWith(typed('type: 3a', 'sure: { metal: probable }'));
+    expect(found?.sure).toEqual({ metal: 'probable' });
+  }); // prettier-ignore
+
+  // A copy repeats what is to be seen on its model; where, when and of what it was made is its own affair.
+  test.for(['counterfeit', 'replica'])('that is a %s has only what is to be seen on its model', async (kind) => {
+    const { piece: found, records } = await cabinetWith({
+      'pieces/typed/piece.md': piece('type: 3a', 'metal: lead').replace('kind: coin', `kind: ${kind}`),
+    });
+    expect(found?.fromType).toEqual(['denomination', 'reverse.design']);
+    expect([found?.mint, found?.date, found?.metal]).toEqual([null, null, 'lead']);
+    expect(typeRemarks(records)).toEqual([]);
+  });
+
+  // What is known no nearer than a broader type may be any type below it, one that says otherwise included.
+  test('known no nearer than a broader type only may have what a narrower one says otherwise', async () => {
+    const { piece: found, records } = await cabinetWith({
+      ...typed('type: "3"'),
+      'mints/other-town.yaml': 'name: Other town\n',
+      'types/pence/types.csv': SERIES['types/pence/types.csv']
+        .replace('Class 3a,,,plain,,,', 'Class 3a,other-town,1280,plain,,A star,')
+        .replace('?,-,jewelled', ',,jewelled'),
+    });
+    // The narrower date lies within the broader, which stays true; a design has no word of doubt, and is left out.
+    expect(found?.sure).toEqual({ mint: 'possible' });
+    expect(found?.fromType).toEqual(['denomination', 'metal', 'mint', 'date']);
+    expect(typeRemarks(records)).toEqual([]);
+  });
+
   test('is found by its reference when its file names no type, and then inherits nothing', async () => {
     const { piece: found } = await cabinetWith(typed('references: [plain-book 10]'));
     expect(found?.types).toMatchObject([{ series: 'pence', id: '3a', how: 'reference', sure: 'certain' }]);

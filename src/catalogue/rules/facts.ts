@@ -7,6 +7,8 @@ import { gradeOf } from '../grade-of.ts';
 import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { citedWorks } from '../types/cited-works.ts';
+import { inheritFacts } from '../types/inherit-facts.ts';
+import { readTypes } from '../types/types-of.ts';
 import type { Rule } from './rule.ts';
 
 /** What is said of the faces agrees with how many there are and with the photographs beside the file. */
@@ -28,13 +30,16 @@ export const checkFaces: Rule = (records, place) =>
     return found;
   });
 
-/** A doubt is about something that is said. */
+/** A doubt is about something that is said, by the piece or by its type. */
 export const checkDoubts: Rule = (records, place) =>
-  records.pieces.flatMap(({ file, fields }) =>
-    UNSURE_FIELDS.filter((field) => fields.sure?.[field] !== undefined && fields[field] === undefined).map((field) =>
-      problem('doubt-about-nothing', place(file, ['sure', field]), field),
-    ),
-  );
+  records.pieces
+    .filter(({ fields }) => fields.sure !== undefined)
+    .flatMap((piece) => {
+      const { fields } = piece.fields.type === undefined ? piece : inheritFacts(piece, readTypes(records).types);
+      return UNSURE_FIELDS.filter(
+        (field) => piece.fields.sure?.[field] !== undefined && fields[field] === undefined,
+      ).map((field) => problem('doubt-about-nothing', place(piece.file, ['sure', field]), field));
+    });
 
 /** A grade stands on a scale that is known, and is one of its words. */
 export const checkGrades: Rule = (records, place) =>

@@ -2,6 +2,7 @@ import { parseReferences } from '../../core/references/parse-reference.ts';
 import type { FiledPiece, Records } from '../records.ts';
 import { isBlank } from '../schema/fields.ts';
 import { citedWorks } from './cited-works.ts';
+import { isCopy } from './inherit-facts.ts';
 import { contradictions } from './remarks.ts';
 import type { TypeFacts } from './type-facts.ts';
 import { pieceTypes, typeKey } from './types-of.ts';
@@ -17,9 +18,6 @@ export type TypeProposal = {
   readonly by: 'reference' | 'facts';
 };
 
-/** What cites the number of what it imitates. */
-const IMITATIONS: readonly string[] = ['counterfeit', 'replica'];
-
 /**
  * Types for the pieces that name none: those whose exact number a reference is; and, where no reference tells, the one type
  * of a series that ruler, denomination and whatever else is stated leave. What contradicts a stated fact, or is only
@@ -29,7 +27,7 @@ export function proposeTypes(records: Pick<Records, 'pieces' | 'works'>, types: 
   const works = citedWorks(records.works);
   const byFacts = factsIndex(types);
   return records.pieces.flatMap((piece): readonly TypeProposal[] => {
-    if (piece.fields.type !== undefined || IMITATIONS.includes(piece.fields.kind)) return [];
+    if (piece.fields.type !== undefined || isCopy(piece.fields)) return [];
     const references = (piece.fields.references ?? []).flatMap((text) => {
       const read = parseReferences(text, { works });
       return read.ok ? read.value : [];

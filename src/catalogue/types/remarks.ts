@@ -15,6 +15,7 @@ import type { FiledPiece, Records } from '../records.ts';
 import { isBlank, known } from '../schema/fields.ts';
 import type { PieceFields } from '../schema/piece.ts';
 import { citedWorks } from './cited-works.ts';
+import { factsFor, openFacts } from './inherit-facts.ts';
 import type { ConcordanceLine } from './read-lines.ts';
 import type { SeriesTable } from './series-tables.ts';
 import type { TypeSeries } from './series.ts';
@@ -47,7 +48,10 @@ export function contradictions(
 ): readonly TypeRemark[] {
   const named = fields.type === undefined ? null : typeNamed(types, fields.type);
   if (named?.ok !== true) return [];
-  const facts = seriesNamed(types, named.value.series)?.facts.get(named.value.id) ?? {};
+  const series = seriesNamed(types, named.value.series);
+  if (series === undefined) return [];
+  const facts = factsFor(fields, series, named.value.id);
+  const open = openFacts(series, named.value.id);
   const remark = (field: string, own: string, theirs: string): TypeRemark => ({
     file,
     line: null,
@@ -55,11 +59,11 @@ export function contradictions(
   });
   const single = SINGLE.flatMap((field) => {
     const [own, theirs] = [words(fields[field]), words(facts[field])];
-    return own === null || theirs === null || own.toLowerCase() === theirs.toLowerCase()
+    return own === null || theirs === null || open.has(field) || own.toLowerCase() === theirs.toLowerCase()
       ? []
       : [remark(field, own, theirs)];
   });
-  return [...single, ...dateAgainst(fields, facts, remark)];
+  return [...single, ...(open.has('date') ? [] : dateAgainst(fields, facts, remark))];
 }
 
 function words(value: string | readonly string[] | undefined): string | null {
