@@ -1,6 +1,7 @@
 import { PIECE_ROWS } from '../../../catalogue/fields/piece-fields.ts';
 import { factColumn } from '../../../catalogue/types/type-facts.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
+import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
 import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
@@ -12,9 +13,10 @@ import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/ty
 import type { Said, SeriesType } from '../../../core/types/series.ts';
 import { rarityScale } from '../../../core/rarity/scales.ts';
 import { cited } from '../../../publish/public-piece.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
-import { capital } from '../../words/capital.ts';
+import { capital, kindInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { typesWords } from '../../words/types.ts';
 import { row } from '../piece/row.ts';
@@ -25,7 +27,7 @@ import { linkedTypeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import type { Link } from '../sets/place-shown.ts';
-import { foundSeries, piecesOfType, seriesTrail } from './types-page.ts';
+import { copiesOfType, foundSeries, piecesOfType, seriesTrail } from './types-page.ts';
 
 export type NumberShown = {
   readonly text: string;
@@ -93,8 +95,15 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     })),
     others:
       narrower.more === 0 ? null : { href: urls.series(seriesId), name: typesWords.allTypes(type.narrower.length) },
-    board: pieces.length === 0 ? null : await boardOf(mostShown(pieces).shown),
+    board: await boardOfType(pieces, copiesOfType(cabinet, seriesId, id)),
   };
+}
+
+/** The pieces of a type, and after them what imitates it, each said to be what it is. */
+async function boardOfType(pieces: readonly PublicPiece[], copies: readonly PublicPiece[]): Promise<Board | null> {
+  const all = [...pieces, ...copies];
+  if (all.length === 0) return null;
+  return boardOf(mostShown(all).shown, (piece) => (isCopy(piece) ? kindInWords(piece.kind) : null));
 }
 
 /** Where a cell comes from, when it is not the type's own. */
@@ -154,6 +163,11 @@ export function numbersShown({ lists }: Cabinet, series: string, id: string): re
   }));
 }
 
+/** Whether to be of one type is to be of the other: it is the same, or lies under it. */
+function isOf(series: TypeSeries, one: PublicPiece['types'][number], id: string): boolean {
+  return one.series === series.id && lineOf(series.types, one.id).some((above) => above.id === id);
+}
+
 function censusOf(
   cabinet: Cabinet,
   series: TypeSeries,
@@ -163,7 +177,7 @@ function censusOf(
   const lines = series.specimens.filter(({ type }) => type === id || leaves.has(type));
   const mine = piecesOfType(cabinet, series.id, id);
   // The other pieces here are as well known as any, whether or not a line names them.
-  const own = mine.filter(({ types }) => types[0]?.sure === 'certain');
+  const own = mine.filter(({ types }) => types.some((one) => one.sure === 'certain' && isOf(series, one, id)));
   const everyone = [...lines, ...own.map((piece) => ({ specimen: piece.id, grade: piece.grade, sameAs: [] }))];
   const { shown, more } = mostShown(lines);
   const standings =

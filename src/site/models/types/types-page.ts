@@ -1,3 +1,4 @@
+import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -30,14 +31,19 @@ export function leafIds(series: TypeSeries): readonly string[] {
   return [...series.types.values()].filter(({ narrower }) => narrower.length === 0).map(({ id }) => id);
 }
 
-/** The listed pieces of a series: those that say so and those that follow from a reference. */
+/** The listed pieces of a series: those that say so and those that follow from a reference. No copies: see `copiesOfType`. */
 export function piecesOfSeries({ listed }: Cabinet, series: string): readonly PublicPiece[] {
-  return listed.filter((piece) => piece.types.some((type) => type.series === series));
+  return listed.filter((piece) => !isCopy(piece) && piece.types.some((type) => type.series === series));
 }
 
-/** The listed pieces of a type, or of one under it. */
+/** The listed pieces of a type, or of one under it; what only imitates the type is no piece of it. */
 export function piecesOfType({ listed }: Cabinet, series: string, id: string): readonly PublicPiece[] {
-  return byType(listed).get(`${series}/${id}`) ?? [];
+  return (byType(listed).get(`${series}/${id}`) ?? []).filter((piece) => !isCopy(piece));
+}
+
+/** The listed counterfeits and replicas that have a type, or one under it, for their model. */
+export function copiesOfType({ listed }: Cabinet, series: string, id: string): readonly PublicPiece[] {
+  return (byType(listed).get(`${series}/${id}`) ?? []).filter(isCopy);
 }
 
 const byType = onceFor((listed: readonly PublicPiece[]) => filedUnder(listed, ({ mayBe }) => mayBe.is));
