@@ -6,6 +6,10 @@ import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { loadCabinet } from '../../../src/site/cabinet.ts';
 import type { Cabinet } from '../../../src/site/cabinet.ts';
+import { attributionRows } from '../../../src/site/models/piece/attribution.ts';
+import { sidesOf } from '../../../src/site/models/piece/legends.ts';
+import { ticketOf } from '../../../src/site/models/shared/ticket.ts';
+import { pieceWords } from '../../../src/site/words/piece.ts';
 import { concordancePage, concordancePaths } from '../../../src/site/models/types/concordance-page.ts';
 import { diePaths, diesPage } from '../../../src/site/models/types/dies-page.ts';
 import { keyFile, keyPage, keyPaths } from '../../../src/site/models/types/key-page.ts';
@@ -101,6 +105,65 @@ describe('A series of 550 types', () => {
     expect(types.find(({ id }) => id === 'c7-1')?.shown).toEqual(['plain']);
     expect(types.find(({ id }) => id === 'c7-3')?.shown).toEqual(['plain/jewelled']);
     expect(types.flatMap(({ id, pieces }) => (pieces === undefined ? [] : [id]))).toEqual(['c7-3']);
+  });
+});
+
+describe('The census of a type', () => {
+  const pieceOf = (number: number, rest: string): string =>
+    `---\nnumber: "${number}"\ntitle: Penny ${number}\n${rest}\n---\n`;
+  const two = {
+    'types/one/series.yaml': 'title: One\nlevels: [class]\n',
+    'types/one/types.csv': 'id,level,label\na1,class,First\na2,class,Second\n',
+    'types/one/concordance.csv': 'type,relation,reference,sure\na1,equal,plain-book 501,\n',
+    'types/one/specimens.csv': 'type,specimen,grade,grade scale\na1,A tray,F,uk\n',
+    'types/two/series.yaml': 'title: Two\nlevels: [class]\n',
+    'types/two/types.csv': 'id,level,label\nb1,class,Another first\n',
+    'types/two/concordance.csv': 'type,relation,reference,sure\nb1,equal,plain-book 501,probable\n',
+    'types/two/specimens.csv': 'type,specimen,grade,grade scale\nb1,Another tray,F,uk\n',
+  };
+  const recorded = (standings: readonly string[]) => standings.map((one) => /of (\d+) recorded/.exec(one)?.[1]);
+
+  // Common practice: a census counts specimens, and a counterfeit or a replica is none.
+  test('leaves copies out, and the board calls them what they are', async () => {
+    const cabinet = await handed(
+      changed(await markedCabinet(), {
+        ...two,
+        'pieces/typed/piece.md': pieceOf(9001, 'kind: coin\ntype: a1\ngrade: VF\ngrade-scale: uk'),
+        'pieces/false/piece.md': pieceOf(9002, 'kind: counterfeit\ntype: a1\ngrade: EF\ngrade-scale: uk'),
+      }),
+    );
+    const page = await typePage(cabinet, 'one', 'a1');
+    expect(recorded(page.standings)).toEqual(['2']);
+    expect(page.head.description).toBe('First: 1 piece.');
+    expect(page.board?.laid.map(({ id, note }) => [id, note])).toEqual([['typed', null], ['false', 'Counterfeit']]);
+  }); // prettier-ignore
+
+  // A piece certain of the type of one series may be only probable of its equal in another.
+  test('asks how sure the piece is of the type of the page, not of another', async () => {
+    const cabinet = await handed(
+      changed(await markedCabinet(), { ...two, 'pieces/typed/piece.md': pieceOf(9001, 'kind: coin\ntype: a1\ngrade: VF\ngrade-scale: uk') }),
+    );
+    expect(recorded((await typePage(cabinet, 'one', 'a1')).standings)).toEqual(['2']);
+    expect((await typePage(cabinet, 'two', 'b1')).standings).toEqual([]);
+  }); // prettier-ignore
+});
+
+// Whatever follows from a type is no surer than the type, whether or not a keeper could doubt it by itself.
+test('a piece that is only probably of its type shows nothing after it without that doubt', async () => {
+  const { pieces } = await handed(
+    changed(await markedCabinet(), {
+      'types/one/series.yaml': 'title: One\nlevels: [class]\n',
+      'types/one/types.csv':
+        'id,level,label,denomination,made,obverse design\na1,class,First,penny,hammered,Crowned head\n',
+      'pieces/typed/piece.md':
+        '---\nnumber: "9001"\ntitle: A penny\nkind: coin\ntype: a1\nsure: { type: probable }\n---\n',
+    }),
+  );
+  const piece = pieces.find(({ id }) => id === 'typed') ?? expect.fail('no piece');
+  expect(ticketOf(piece).lines[0]).toMatch(/\(probable\)$/);
+  expect(sidesOf(piece).map(({ design }) => design)).toEqual(['Crowned head (after the type, probably)']);
+  expect(attributionRows(piece).find(({ name }) => name === pieceWords.field.made)).toMatchObject({
+    doubt: 'probably',
   });
 });
 

@@ -11,9 +11,10 @@ const FIELDS: Readonly<Record<string, string>> = {
   [field.metal]: 'metal', [field.fineness]: 'fineness',
 }; // prettier-ignore
 
-/** A fact that is not the piece's own word says so. */
-export function afterType(row: Row, { fromType }: PublicPiece): Row {
+/** A fact that is not the piece's own word says so, and is no surer than the type. */
+export function afterType(row: Row, { fromType, sure }: PublicPiece): Row {
   const from = FIELDS[row.name];
   if (from === undefined || !fromType.includes(from)) return row;
-  return { ...row, note: [pieceWords.afterType, row.note].filter((part) => part !== undefined).join('; ') };
+  const doubt = row.doubt === '' ? pieceWords.doubt[sure.type ?? 'certain'] : row.doubt;
+  return { ...row, doubt, note: [pieceWords.afterType, row.note].filter((part) => part !== undefined).join('; ') };
 }

@@ -30,7 +30,7 @@ export function sidesOf(piece: PublicPiece): readonly SideInWords[] {
         design:
           design === undefined || !piece.fromType.includes(`${face}.design`)
             ? (design ?? null)
-            : `${design} (${pieceWords.afterType})`,
+            : `${design} (${[pieceWords.afterType, pieceWords.doubt[piece.sure.type ?? 'certain']].filter((part) => part !== '').join(', ')})`,
       },
     ];
   });

@@ -21,17 +21,16 @@ export type Ticket = {
 export function ticketOf(piece: PublicPiece): Ticket {
   const { sure, axis } = piece;
   const [weight, size] = [known(piece.weight), known(piece.size)];
-  const mint = nameOf(piece.mint);
+  const [denomination, mint] = [nameOf(piece.denomination), nameOf(piece.mint)];
   const given = (lines: readonly (string | null)[]): readonly string[] =>
     lines.flatMap((line) => (line === null || line === '' ? [] : [line]));
   return {
     number: piece.number,
     ruler: rulersOf(piece),
     lines: given([
-      capital(
-        nameOf(piece.denomination) ??
-          (piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' ')),
-      ),
+      denomination === null
+        ? capital(piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' '))
+        : ticketWords.unsure(capital(denomination), sure.denomination),
       mint === null ? null : ticketWords.unsure(mint, sure.mint),
       ticketWords.unsure(dateInWords(piece), sure.date),
     ]),
