@@ -23,9 +23,37 @@ const DENIAL = new RegExp(
 );
 /** Behind what it denies: `corrosion: none`. */
 const DENIED_LAST = new RegExp(
-  `[:=]?\\s*${anyOf('none, nil, no, keine?, nein, aucune?, non, nessuna?, ninguna?, geen, nee, ingen')}$`,
+  `[:=]?\\s*${anyOf(
+    'none, nil, no, keine?, nein, aucune?, non, nessuna?, ninguna?, geen, nee, ingen, absent, absente?s?, abwesend, assent[ei], ausentes?, afwezig',
+    'fehlt, fehlen, fehlend, not present, nicht vorhanden, niet aanwezig, non present[ei], non présente?s?, no presente?s?, not found, not seen',
+  )}$`,
   'iu',
 );
+/** A denial of what was said before it: `but is not`, `not so`. Whether it is that is asked. */
+const SO = 'so|it|true|the case|correct|right|this one|this|der fall|wahr|richtig|ça|vrai|vero|così|así|verdad|waar|zo';
+const OF_BEFORE = new RegExp(`^\\W*(?:${SO})?\\W*$`, 'iu');
+
+/** What others say, what is so of others, or what is so at times: with a fault it is asked. */
+const OTHERWISE = new RegExp(
+  anyOf(
+    'wrongly, falsely, erroneously, incorrectly, mistakenly, said to, said by, described, called, claimed, alleged, allegedly, supposed, supposedly, reported, thought to',
+    'anything but, far from, unlike, others, other (?:specimens?|examples?|pieces?|coins?|copies), most (?:specimens?|examples?|pieces?|coins?|copies), usually, often, typically, rarely, seldom, if',
+    'angeblich, irrtümlich, fälschlich, beschrieben, alles andere als, sonst, meist, meistens, oft, andere (?:exemplare|stücke|münzen), anders als, selten',
+    'prétendument, à tort, soi-disant, décrite?, tout sauf, souvent, loin de, autres (?:exemplaires|pièces), presunt[oa], descritt[oa], tutt.altro che, spesso, altri esemplari',
+    'supuestamente, descrit[oa], todo menos, a menudo, otros ejemplares, zogenaamd, beschreven, allesbehalve, vaak, andere (?:exemplaren|stukken)',
+  ),
+  'iu',
+);
+/** A hole that may be of the design, as in the coins of many countries. */
+const HOLE_OF_DESIGN = new RegExp(
+  '(?<!\\p{L})(?:square|cent(?:er|re|ral)|middle|round cent(?:er|re|ral)) holed?(?!\\p{L})|' +
+    anyOf(
+      'holed? (?:in|through) (?:the )?(?:design|cent(?:er|re)|middle), centrally holed, trou (?:central|carré|rond central), loch in der mitte, (?:quadratisches|zentrales|viereckiges) loch',
+      'foro (?:centrale|quadrato), agujero (?:central|cuadrado), (?:vierkant|centraal) gaatje',
+    ),
+  'iu',
+);
+
 /** Dutch and German `noch … noch`, after a first denial. */
 const NEITHER = /(?:weder|niet|geen|noch)\s.*?(?<!\p{L})noch(?!\p{L})/iu;
 
@@ -43,7 +71,7 @@ const AFFIRMED = new RegExp(
 const NO =
   'no|not|without|ohne|kein\\p{L}*|nicht|sans|aucune?|pas|non|senza|nessun[oa]?|sin|ningun[ao]?|geen|niet|zonder';
 const VERY = [
-  'fully, badly, heavily, very, too, much, completely, seriously, entirely, totally, really, overly, obviously, recently, longer',
+  'fully, badly, heavily, very, too, much, completely, seriously, entirely, totally, really, so, overly, obviously, recently, longer',
   'serious, major, heavy, deep, bad, significant, obvious, visible, noticeable, real, great, big, large, other, further, more, many',
   'sehr, ganz, stark, zu, mehr, vollständig, grob\\p{L}*, größer\\p{L}*, stark\\p{L}*, tief\\p{L}*, trop, très, entièrement, gross?e?s?, autres?, graves?',
   'nennenswert\\p{L}*, erwähnenswert\\p{L}*, notables?, molto, troppo, gravi, altri, altre, muy, demasiado, del todo, grandes?, otros, otras, erg, helemaal, grote, zware, andere, più, meer',
@@ -80,22 +108,27 @@ const AGAIN = new RegExp(
 const WITHIN_WORD = '‥';
 
 /** What was so when it left the mint. */
-const AS_MADE = /^.*(?<!\p{L})as (?:struck|made)(?!\p{L})/iu;
+const AS_MADE = /^.*(?<!\p{L})as (?:struck|made|issued|minted|produced|intended)(?!\p{L})/iu;
 const FACE = '(?: (?:obverse|reverse|obv\\.?|rev\\.?|upper|lower))?';
+const FINELY = 'finely|beautifully|superbly|boldly|well|exquisitely|delicately|skilfully|skillfully|crudely|poorly';
+const OF_DIES =
+  'crack|rust|flaw|break|polish|clash|chip|damage|wear|scratch|gouge|line|file|filing|scrape|repair|tooling|cleaning';
 const OF_A_DIE = [
+  /\p{L}+ (?:on|in|to|of) (?:the )?(?:obverse |reverse )?dies?(?!\p{L})(?! \p{L}+ing)/giu,
+  new RegExp(`(?<!\\p{L})die[ -](?:${OF_DIES})\\p{L}*`, 'giu'),
   new RegExp(`[\\p{L}-]+${FACE} (?:dies?|punch|punches|puncheons?|hubs?|stempel|conio|coni|cuños?)(?![\\p{L}])`, 'giu'),
-  /\p{L}+ (?:on|in|to) (?:the )?(?:obverse |reverse )?dies?(?!\p{L})/giu,
-  /(?<!\p{L})die (?:crack|rust|flaw|break|polish|clash|chip|damage|wear)\p{L}*/giu,
   /\p{L}+ (?:de|du|di|del) (?:coin|conio|cuño)(?!\p{L})/giu,
   /(?<!\p{L})(?:coin|conio|cuño) (?:cassé|rouillé|fendu|rotto|roto)(?!\p{L})/giu,
   /(?<!\p{L})engraved by(?!\p{L})|(?<!\p{L})(?:gravé|inciso|grabado) (?:par|da|por)(?!\p{L})/giu,
-];
+  new RegExp(`(?<!\\p{L})(?:${FINELY}) engraved(?=$| (?:dies?|portraits?|busts?|head|design|style|legends?|work|with great))`, 'giu'),
+]; // prettier-ignore
 
 /** Words of damage that describe a design, and the parts of designs they describe. */
 const IMAGES = [
   'sceptre, scepter, cross, crosses, mullet, mullets, cinquefoil, quatrefoil, trefoil, rosette, star, stars, rose, sun, crescent, pellet, annulet, lis',
   'sword, spear, lance, arrow, column, pillar, mast, oar, branch, tree, tower, bridge, wheel, chain, arm, knee, leg, staff, bow, anchor, key, trident',
   'crook, crosier, crozier, thunderbolt, prow, ornaments?, annulets, tressure, lozenge, saltire, quatrefoils, tail, feather, plume, ribbon',
+  'heart, hearts, shield, shields, flower, leaf, wing, wings, crown, eagle, fleur-de-lis, helmet, skull, moon, ship, banner',
 ].join(', ');
 const OF_THE_DESIGN = [
   ['bent, broken, pierced, holed, cracked, plugged, looped', IMAGES],
@@ -103,10 +136,24 @@ const OF_THE_DESIGN = [
     'mounted',
     'horseman, horsemen, knight, king, emperor, rider, warrior, archer, figure, soldier, hunter, cavalryman, st george, saint george',
   ],
-  ['spotted', 'lion, leopard, bull, dog, deer, horse'],
+  ['spotted', 'lion, leopard, bull, dog, deer, horse, cow, cat, panther, hyena'],
+  ['brushed, clipped, cropped, waxed', 'hair, beard, mane, moustache, tail, wings, hedge'],
   ['broken, clipped', 'letters?, serifs?, numerals?, digits?'],
   ['burning', 'altar, torch, city'],
 ].map(([said = '', of = '']) => [anyOf(said), anyOf(of).replace('(?<![\\p{L}-])', '')] as const);
+const WEAPONS = 'arrows?|swords?|spears?|lances?|nails?|daggers?|thorns?';
+/** Where the thing is said before the damage. */
+const AFTER_NOUN = [
+  new RegExp(`(?:${anyOf(IMAGES)}|\\p{L}+) (?:pierced|transfixed) (?:by|with) (?:an? |the |two |three |\\p{L}+ )?(?:${WEAPONS})(?!\\p{L})`, 'giu'),
+  /(?<!\p{L})spots? (?:on|of) (?:the )?(?:leopard|dog|deer|horse|cow|lion|panther|hyena|animal)s?(?!\p{L})/giu,
+  new RegExp(
+    anyOf(
+      "c(?:œ|oe)ur, étoile, croix, rose, croissant, bouclier, colonne, épée, molette, quintefeuille, stella, cuore, croce, rosa, scudo, colonna, spada, estrella, corazón, cruz, escudo, columna, espada",
+    ) +
+      ` ${anyOf('percée?s?, forat[oa], perforad[oa], rott[oa], rot[oa], brisée?s?, cassée?s?')}`,
+    'giu',
+  ),
+]; // prettier-ignore
 const BEFORE_IMAGE = OF_THE_DESIGN.map(([said, of]) => new RegExp(`${said} ${of}`, 'giu'));
 const AFTER_IMAGE = new RegExp(
   `${anyOf(IMAGES, 'horseman, knight, rider, king')} ${anyOf('bent, broken, pierced, holed, mounted')}`,
@@ -135,7 +182,9 @@ export interface WithoutDenied {
 /** Takes out of a phrase what it says is not there, and what it says of the design or of the die. */
 export function withoutDenied(words: string): WithoutDenied {
   const plain = words.normalize('NFC');
-  const made = [AS_MADE, ...OF_A_DIE, ...BEFORE_IMAGE, LETTER].reduce(
+  // Cleaned and holed as issued: only one of the two may be.
+  const isBoth = AND.test(AS_MADE.exec(plain)?.[0] ?? '');
+  const made = [AS_MADE, ...OF_A_DIE, ...AFTER_NOUN, ...BEFORE_IMAGE, LETTER].reduce(
     (text, pattern) => text.replace(pattern, '…'),
     plain,
   );
@@ -146,7 +195,8 @@ export function withoutDenied(words: string): WithoutDenied {
   );
   const text = within.replace(AFFIRMED, '');
   const unclear = { left: plain, isClear: false, isDenied: true };
-  if (AFTER_IMAGE.test(text) || (HALF.test(text) && namesFault(text))) return unclear;
+  const isHalf = [HALF, OTHERWISE, HOLE_OF_DESIGN].some((pattern) => pattern.test(text)) && namesFault(text);
+  if (AFTER_IMAGE.test(text) || isHalf || isBoth) return unclear;
   const clauses = text.split(BUT);
   const kept = clauses.map(withoutDenial);
   if (kept.includes(undefined)) return unclear;
@@ -166,14 +216,17 @@ export function saysWhatWasDone(phrase: string): boolean {
 
 /** A clause without what it denies; undefined when "and" may set a fault beside the denial or under it. */
 function withoutDenial(clause: string): string | undefined {
-  if (DENIED_LAST.test(clause)) return '';
+  if (DENIED_LAST.test(clause)) return AND.test(clause) ? undefined : '';
   const first = NEITHER.exec(clause) ?? DENIAL.exec(clause);
   if (first === null) return clause;
   const scope = clause.slice(first.index + first[0].length);
   if (scope.includes(WITHIN_WORD) || (AGAIN.test(scope) && !NEITHER.test(clause))) return undefined;
+  // What is denied may stand before the denial: `cleaning not suspected`.
+  const head = clause.slice(0, first.index);
+  if (OF_BEFORE.test(scope) || (namesFault(head) && !namesFault(scope))) return undefined;
   const [, ...beside] = scope.split(AND);
   const words = beside.flatMap((part) => part.split(' ').slice(0, 2)).map((word) => word.toLowerCase());
   if (words.some((word) => isFault(word) && DONE.test(word)) && !/^(?:neither|weder)/iu.test(first[0]))
     return undefined;
-  return clause.slice(0, first.index);
+  return head;
 }

@@ -20,7 +20,7 @@ const FAULTS = [
   'flecken tache taches tâche taché tachée macchia macchie mancha manchas knock knocks knocked nick nicks nicked bruise bruises bruised ding dings dinged dent dents dented',
   'dig digs bump bumps bumped bumping randfehler* randschl* randdelle* randkerb* randkratzer* rf schlagspur* delle* randtik* randschade*',
   'schrötlingsfehler* schrötlingsriss* golpe golpes golpecit* colpo colpi coup coups choc chocs défaut* beschnitten befeilt* gestopft*',
-  'engraved countermarked lötspur* feuerschaden',
+  'engraved lötspur* feuerschaden',
 ]; // prettier-ignore
 
 /** Two words that are a fault together. */

@@ -8,7 +8,7 @@ const REMARKS = new Set(
     'tone toned tones toning patina patiniert patinée patine patinato lustre luster lustrous bloom colour color cabinet appeal attractive',
     'pleasing scarce rare rarity prooflike pl dpl dmpl cam dcam ucam cameo specimen weak weakly soft flat double well bold boldly full whole centred centered',
     'off-centre off-center offcentre struck strike sharp sharply clear clearly legible complete round flan lettering legend portrait detail nice lovely',
-    'superb ticket tickets label tag envelope ex sale collection coll pedigree provenance auction hoard lot schöne prächtige belle jolie bella bonita mooie',
+    'superb ticket tickets label tag envelope ex sale countermark countermarks countermarked contremarque contremarquée contremarqué gegenstempel contromarca contramarca collection coll pedigree provenance auction hoard lot schöne prächtige belle jolie bella bonita mooie',
   ].flatMap((line) => line.split(' ')),
 ); // prettier-ignore
 

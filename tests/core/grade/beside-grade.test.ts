@@ -131,6 +131,35 @@ test.for([
   expect(outcome.ok ? outcome.value.problem !== undefined && 'problem' : 'asked').toBe(what);
 });
 
+/** What is not there, of the design, of the die, or made so: no problem. Common practice; countermarks are put on by authority. */
+test.for([
+  'scratches absent', 'rayures absentes', 'graffi assenti', 'rayas ausentes', 'krassen afwezig', 'Kratzer fehlen', 'Henkelspur nicht vorhanden', 'corrosion not present',
+  'heart pierced by arrows', 'heart pierced by a sword', 'pierced heart on rev.', 'holed shield', 'cœur percé', 'coeur percé', 'étoile percée', 'stella forata', 'croix percée',
+  'spots on leopard', 'spots of the leopard', 'brushed hair', 'clipped beard', 'cropped mane', 'finely engraved', 'beautifully engraved dies', 'well engraved portrait', 'broken wing',
+  'hole as issued', 'holed as issued', 'pierced as made', 'plugged as issued', 'die scratch', 'die scratches', 'die gouge', 'die file marks', 'scratch in die', 'scratches on the die',
+  'scratches in the die not the coin', 'lines of die polishing', 'countermarked', 'countermark on obverse',
+])('%s is no problem of the piece itself', (said) => {
+  expect(gradeOf(`VF, ${said}`).problem).toBeUndefined();
+}); // prettier-ignore
+
+/** A denial behind the word, the word of others, and holes that may be of the design: asked about. Common practice. */
+test.for([
+  'appears holed but is not', 'cleaning not suspected', 'said to be tooled, not so', 'wrongly described as holed', 'falsely called cleaned', 'other specimens are holed', 'others are holed',
+  'usually holed', 'often cleaned', 'anything but cleaned', 'far from cleaned', 'alles andere als gereinigt', 'angeblich gereinigt', 'prétendument nettoyée', 'à tort décrite percée',
+  'tutt’altro che pulita', 'zogenaamd gepoetst', 'square hole', 'center hole', 'centre hole', 'central hole', 'trou central', 'foro centrale', 'agujero cuadrado', 'hole in design',
+  'hole in the centre', 'as made with square hole', 'not so cleaned', 'cleaned and holed as issued', 'cleaned and scratches: none', 'scratches not', 'not so',
+])('%s asks', (said) => {
+  expect(parseGrade(`VF, ${said}`).ok).toBe(false);
+}); // prettier-ignore
+
+/** Words near these that leave the problem. */
+test.for([
+  'other scratches', 'hole at 12', 'holed for suspension', 'large hole', 'scratches on the bust', 'engraved initials', 'scratched shield and cleaned', 'spots', 'red spots',
+  'scratched as usual', 'pierced above the heart', 'cleaned but not bent', 'scratches and die crack',
+])('%s is a problem', (said) => {
+  expect(gradeOf(`VF, ${said}`).problem).toBeDefined();
+}); // prettier-ignore
+
 test('choice and gem before a number say nothing more than the number', () => {
   expect(gradeOf('Choice AU-58')).toMatchObject({ low: 58, high: 58 });
   expect(gradeOf('Superb Gem MS-67')).toMatchObject({ low: 67, high: 67 });
