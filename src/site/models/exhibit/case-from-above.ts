@@ -37,7 +37,6 @@ export type CaseFromAbove = {
   readonly cards: readonly CardInCase[];
   readonly pieces: readonly PieceInCase[];
   /** For whoever lays the case, and for no visitor. */
-  /** For whoever lays the case, and for no visitor. */
   readonly misfits: readonly string[];
   /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
   readonly key: readonly string[];
