@@ -3,10 +3,13 @@ import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
+import { readCsv } from '../catalogue/csv.ts';
 import { readFolder } from '../catalogue/files.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { nearestName } from '../catalogue/nearest.ts';
 import { formatProblem } from '../catalogue/problem.ts';
+import { GROUPED_BY, tellWithout, totalsOf } from '../catalogue/totals.ts';
+import type { TotalGroup, Totals } from '../catalogue/totals.ts';
 import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
 import { READERS, scheduleOf } from './inventory/schedule.ts';
 import { endWith, readWords } from './parts/command-line.ts';
@@ -15,6 +18,7 @@ import { PRIVACY } from '../privacy/privacy.ts';
 const HELP = `npm run inventory                  a schedule of the cabinet in content/, by the categories of Object ID
 
   --for insurer|police            leaves out what that reader does not need; without it, for you: everything
+  --by storage|metal              prints what each tray or each metal comes to, beside what all does
   --piece york-penny              one piece (several: repeat it), as after a theft; without it, every piece kept or lent
   --cabinet DIR                   another cabinet
 
@@ -24,12 +28,15 @@ ledger holds. Nobody but the police or your insurer should have one, and a copy 
 
 const { values, cabinet } = readWords(HELP, {
   for: { type: 'string' },
+  by: { type: 'string' },
   piece: { type: 'string', multiple: true },
   cabinet: { type: 'string' },
 });
 const reader = READERS.find((known) => known === (values.for ?? 'keeper'));
 if (reader === undefined)
   endWith(`A schedule is for the insurer or the police; this says "${values.for}". Write --for insurer.`);
+const by = GROUPED_BY.find((known) => known === (values.by ?? 'nothing'));
+if (by === undefined) endWith(`Totals are by storage or by metal; this says "${values.by}". Write --by storage.`);
 await recoverCabinet(cabinet.at);
 const { records, problems } = await checkCabinet(cabinet.at, PRIVACY);
 if (problems.length > 0)
@@ -44,6 +51,7 @@ if (unknown !== undefined) {
 }
 const ledger = (await readFolder(cabinet.at))?.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '';
 const schedule = scheduleOf(linkRecords(records), ledger, reader, only);
+const sums = only.length > 0 ? [] : tellTotals(totalsOf(records.pieces, rowsOf(ledger), 'value', by));
 const today = new Date();
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
@@ -54,5 +62,25 @@ const unpictured = schedule.pieces.filter(({ pictures }) => pictures.length === 
 process.stdout.write(
   `${schedule.pieces.length} ${schedule.pieces.length === 1 ? 'piece' : 'pieces'}, written to ${join(cabinet.shown, 'private', 'inventory.html')} and inventory.csv beside it.${
     unpictured === 0 ? '' : ` ${unpictured} of them have no photograph: the police can do little without one.`
-  }\nBoth are private. Keep a copy in another place than the pieces.\n`,
+  }\n${sums.map((line) => `${line}\n`).join('')}Both are private. Keep a copy in another place than the pieces.\n`,
 );
+
+function rowsOf(text: string): ReadonlyMap<string, Readonly<Record<string, string>>> {
+  return new Map(readCsv(text).rows.map((row) => [(row['piece'] ?? '').trim(), row]));
+}
+
+/** What the pieces are worth by the keeper's own figures, which of them have none, and which are not counted. */
+function tellTotals({ all, groups, leftOut }: Totals): readonly string[] {
+  const line = (group: TotalGroup): string =>
+    [
+      `${group.name}, ${group.pieces} ${group.pieces === 1 ? 'piece' : 'pieces'}: ${group.sums.join(', ') || 'no value written down'}.`,
+      tellWithout(group, 'value', 5),
+    ]
+      .filter((part) => part !== '')
+      .join(' ');
+  return [
+    ...groups.map(line),
+    line(all),
+    ...leftOut.map(({ why, pieces }) => `Not counted: ${pieces.join(', ')} (${why}).`),
+  ];
+}

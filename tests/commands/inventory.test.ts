@@ -1,10 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { cp, mkdtemp, readFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
-import { readCsv } from '../../src/catalogue/csv.ts';
+import { readCsv, writeCsv } from '../../src/catalogue/csv.ts';
 
 let cabinet = '';
 beforeEach(async () => {
@@ -86,4 +86,20 @@ test.for([
   expect(status).toBe(1);
   expect(stderr).toContain(says);
   expect(html.length).toBe(0);
+});
+
+test('totals are printed by metal, each currency by itself, with the pieces that have no value named', async () => {
+  const file = join(cabinet, 'private/ledger.csv');
+  const { headings, rows } = readCsv(await readFile(file, 'utf8'));
+  const bare = rows.map((row, at) =>
+    headings.map((heading) => (heading === 'value' ? (['60 GBP', '40 EUR', ''][at] ?? '') : (row[heading] ?? ''))),
+  );
+  await writeFile(file, writeCsv(headings, bare));
+  const { status, stdout } = await inventory('--by', 'metal');
+  expect({ status, stdout }).toMatchObject({ status: 0 });
+  expect(stdout).toMatch(
+    /^All, \d+ pieces: EUR 40\.00, GBP 60\.00\. \d+ pieces have no value: [a-z0-9-]+, .* and \d+ more\.$/m,
+  );
+  expect(stdout).toMatch(/^silver, \d+ pieces: /m);
+  expect((await inventory('--by', 'colour')).stderr).toContain('Write --by storage.');
 });
