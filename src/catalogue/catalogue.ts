@@ -6,7 +6,7 @@ import type { ExhibitFields } from './schema/exhibit.ts';
 import type { EraFields, SetFields } from './schema/goals.ts';
 import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
-import type { PieceType, Types } from './types/types-of.ts';
+import type { PieceType, TypeNumber, Types } from './types/types-of.ts';
 import type { Filed, Picture } from './records.ts';
 
 /** A piece with its words read and its names checked against the lists. */
@@ -28,10 +28,10 @@ export type Piece = {
   readonly mayBe: {
     readonly is: readonly string[];
     readonly maybe: readonly string[];
-    readonly numbers: readonly Reference[];
+    readonly numbers: readonly TypeNumber[];
   };
   /** Numbers of other books that are the equals of its types, without those it cites. */
-  readonly elsewhere: readonly Reference[];
+  readonly elsewhere: readonly TypeNumber[];
 };
 
 export type ById<T> = Readonly<Record<string, T>>;

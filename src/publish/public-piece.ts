@@ -1,5 +1,5 @@
 import type { Catalogue, Piece } from '../catalogue/catalogue.ts';
-import type { PieceType } from '../catalogue/types/types-of.ts';
+import type { PieceType, TypeNumber } from '../catalogue/types/types-of.ts';
 import { seriesNamed } from '../catalogue/types/types-of.ts';
 import { isBlank } from '../catalogue/schema/fields.ts';
 import type { Blank } from '../catalogue/schema/fields.ts';
@@ -54,7 +54,7 @@ export type PublicPiece = {
   /** For sets: the types it is, broader ones included, those it may be, and their numbers. */
   readonly mayBe: Piece['mayBe'];
   /** Numbers of other books for the same type. */
-  readonly elsewhere: readonly (Reference & { readonly cited: string })[];
+  readonly elsewhere: readonly (TypeNumber & { readonly cited: string })[];
   readonly metal: string | null;
   readonly fineness: PieceFields['fineness'] | null;
   readonly weight: PieceFields['weight'] | null;

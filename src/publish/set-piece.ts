@@ -25,11 +25,7 @@ export function setPieceOf(piece: PublicPiece): SetPiece {
     blanks: blanksOf(piece),
     interval: madeIn(piece),
     dated: datedOf(piece),
-    references: [
-      ...piece.references,
-      ...piece.elsewhere,
-      ...piece.mayBe.numbers.map((one) => ({ ...one, doubtful: true as const, mayBe: true as const })),
-    ],
+    references: [...piece.references, ...piece.mayBe.numbers],
     types: { is: piece.mayBe.is, maybe: piece.mayBe.maybe },
     tags: piece.tags,
     dies: piece.dies ?? undefined,

@@ -214,6 +214,62 @@ describe('A set of types', () => {
   });
 });
 
+describe('A place named by the number of a book', () => {
+  const filled = async (numbers: string, type: string, concordance: string) => {
+    const { linked, pieces } = await cabinetWith({
+      ...typed(type),
+      'sets/types.yaml': `title: T\none-per: listed\nplaces: [${numbers}]\n`,
+      'types/pence/concordance.csv': `type,relation,reference,sure\n${concordance}\n`,
+    });
+    return setStates(linked, pieces).find(({ id }) => id === 'types')?.places.map(({ state }) => state).join(' ');
+  };
+  // What holds of all pieces of a class holds of each of them; what holds of a part of it need not.
+  test.for([
+    ['the equal of the class, by a piece of a variety', 'new-book 6', 'type: 3a', '3,equal,new-book 6,', 'filled'],
+    ['wider than the class, by a piece of a variety', 'new-book 6', 'type: 3a', '3,broader,new-book 6,', 'filled'],
+    ['wider than the variety', 'new-book 6', 'type: 3a', '3a,broader,new-book 6,', 'filled'],
+    ['a part of the variety', 'new-book 6', 'type: 3a', '3a,narrower,new-book 6,', 'possible'],
+    ['that of a variety, by a piece of the class', 'new-book 6', 'type: "3"', '3a,equal,new-book 6,', 'possible'],
+    ['nearly the same', 'new-book 6', 'type: 3a', '3a,close,new-book 6,', 'wanted'],
+    ['claimed by two varieties', 'new-book 6', 'type: 3a', '3a,equal,new-book 6,\n3b,equal,new-book 6,', 'possible'],
+    ['one of two that a variety claims', 'new-book 6', 'type: 3a', '3a,equal,new-book 6,\n3a,equal,new-book 7,', 'possible'],
+    ['one of two, by a piece that cites the other', 'new-book 6', 'references: [new-book 7]', '3a,equal,new-book 6,\n3a,equal,new-book 7,', 'possible'],
+  ] as const)('%s', async ([, numbers, type, concordance, state]) => {
+    expect(await filled(numbers, type, concordance)).toBe(state);
+  });
+
+  test('that is disputed is so called where the piece has it', async () => {
+    const { piece: found } = await cabinetWith({ ...typed('type: 3a'), 'types/pence/concordance.csv': 'type,relation,reference\n3a,equal,new-book 6\n3b,equal,new-book 6\n' });
+    expect(found?.elsewhere).toMatchObject([{ number: '6', doubtful: true, disputed: true }]);
+  });
+}); // prettier-ignore
+
+// Two types that exclude each other cannot both be certain of one piece.
+test('a piece with the numbers of two types is told of, and each type is only possible', async () => {
+  const { piece: found, records, linked, pieces } = await cabinetWith({
+    ...typed('references: [plain-book 10, new-book 9]'),
+    'types/pence/concordance.csv': 'type,relation,reference\n3a,equal,plain-book 10\n3b,equal,new-book 9\n',
+    'sets/types.yaml': 'title: T\none-per: type\nseries: pence\nlevel: variety\n',
+  });
+  expect(found?.types.map(({ id, sure }) => [id, sure])).toEqual([['3a', 'possible'], ['3b', 'possible']]);
+  expect(typeRemarks(records).map(({ says }) => says).join()).toMatch(/numbers of 3a and 3b, and a piece is of one/);
+  expect(setStates(linked, pieces).find(({ id }) => id === 'types')?.filled).toEqual({ low: 0, high: 1 });
+}); // prettier-ignore
+
+test.for([
+  ['of its own type', 'A1', 'a1', null],
+  ['of another type alone', 'A2', 'a2', /gives the dies A2 and a2 to 3b/],
+  ['that no row has together', 'A1', 'a2', /no row of the dies A1 and a2 together/],
+] as const)('a pair of dies %s', async ([, obverse, reverse, says]) => {
+  const { records } = await cabinetWith({
+    ...typed('type: 3a', `dies: { obverse: ${obverse}, reverse: ${reverse} }`),
+    'types/pence/dies.csv': 'obverse,reverse,type,coins\nA1,a1,3a,2\nA2,a2,3b,1\n',
+  });
+  const found = typeRemarks(records).map((one) => one.says).join();
+  if (says === null) expect(found).toBe('');
+  else expect(found).toMatch(says);
+}); // prettier-ignore
+
 describe('A rule that names a type', () => {
   const other = {
     'types/other/series.yaml':

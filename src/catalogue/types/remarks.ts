@@ -9,7 +9,7 @@ import { concord } from '../../core/types/concordance.ts';
 import type { Disagreement } from '../../core/types/concordance.ts';
 import { parseShown } from '../../core/types/key/character.ts';
 import { canMeasure } from '../../core/types/key/worn-measure.ts';
-import { lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../core/types/series.ts';
+import { NOT_APPLICABLE, NOT_KNOWN } from '../../core/types/series.ts';
 import type { SeriesType } from '../../core/types/series.ts';
 import type { FiledPiece, Records } from '../records.ts';
 import { isBlank, known } from '../schema/fields.ts';
@@ -20,7 +20,7 @@ import type { ConcordanceLine } from './read-lines.ts';
 import type { SeriesTable } from './series-tables.ts';
 import type { TypeSeries } from './series.ts';
 import type { TypeFacts } from './type-facts.ts';
-import { readTypes, seriesNamed, typeNamed, typeOfKey } from './types-of.ts';
+import { areOnOneLine, exclusiveTypes, readTypes, seriesNamed, typeNamed, typeOfKey, typesCited } from './types-of.ts';
 import type { Types } from './types-of.ts';
 
 /** Something that cannot all be right, and is nobody's slip for certain: a piece against its type, a book against a book. */
@@ -29,8 +29,13 @@ export type TypeRemark = { readonly file: string; readonly line: number | null; 
 /** Where pieces and types, concordances and die states contradict each other or themselves. Nothing is changed by it. */
 export function typeRemarks(records: Pick<Records, 'pieces' | 'series' | 'works' | 'rulers'>): readonly TypeRemark[] {
   const { types } = readTypes(records);
+  const works = citedWorks(records.works);
   return [
-    ...records.pieces.flatMap((piece) => [...contradictions(piece, types), ...unlikely(piece, records, types)]),
+    ...records.pieces.flatMap((piece) => [
+      ...contradictions(piece, types),
+      ...unlikely(piece, records, types),
+      ...severalTypes(piece, works, types),
+    ]),
     ...types.concordance.disagreements.flatMap((found) => disagreement(found, types)),
     ...types.series.flatMap((series) => [...stateFaults(series), ...incomplete(series)]),
   ];
@@ -98,13 +103,29 @@ export function unlikely(
     ...otherNumbers(fields, series, type, citedWorks(works), types),
     ...otherMeasures(fields, series, type),
     ...otherLegends(fields, series, type),
-    ...diesNotInChart(fields, series),
+    ...diesNotInChart(fields, series, isOnOneLine(series, type.id)),
   ].map((says) => ({ file, line: null, says }));
 }
 
+/** Whether a type is the same as another, above it or below it, and both can be true of one piece. */
+function isOnOneLine(series: TypeSeries, type: string): (other: string) => boolean {
+  return (other) => areOnOneLine(series, type, other);
+}
+
+/** References that are certain numbers of several types of which a piece can be only one. */
+function severalTypes({ file, fields }: Pick<FiledPiece, 'file' | 'fields'>, works: readonly CitedWork[], types: Types): readonly TypeRemark[] {
+  if (fields.type !== undefined || (fields.references ?? []).length === 0) return [];
+  const references = (fields.references ?? []).flatMap((text) => {
+    const read = parseReferences(text, { works });
+    return read.ok ? read.value : [];
+  });
+  const clashing = exclusiveTypes(types, typesCited(types, references, fields.sure?.references ?? 'certain'));
+  if (clashing.length === 0) return [];
+  const ids = [...new Set(clashing.map(({ id }) => id))].join(' and ');
+  return [{ file, line: null, says: `references: they are the numbers of ${ids}, and a piece is of one of them at most, so each is only possible. Correct a number, or write type.` }];
+} // prettier-ignore
+
 function otherNumbers(fields: PieceFields, series: TypeSeries, type: SeriesType, works: readonly CitedWork[], types: Types): readonly string[] {
-  const lineage = (id: string): readonly string[] => lineOf(series.types, id).map((one) => one.id);
-  const isOnOneLine = (id: string): boolean => lineage(id).includes(type.id) || lineage(type.id).includes(id);
   return (fields.references ?? []).flatMap((text) => {
     const read = parseReferences(text, { works });
     return (read.ok ? read.value : [])
@@ -114,7 +135,7 @@ function otherNumbers(fields: PieceFields, series: TypeSeries, type: SeriesType,
         const here = found.filter((one) => typeOfKey(one.type).series === series.id);
         const tells = here.every(({ relation, disputed }) => !disputed && (relation === 'equal' || relation === 'narrower'));
         const others = here.map((one) => typeOfKey(one.type).id);
-        if (here.length === 0 || !tells || others.some(isOnOneLine)) return [];
+        if (here.length === 0 || !tells || others.some(isOnOneLine(series, type.id))) return [];
         const doubt = here.every((one) => one.sure === 'certain') ? '' : 'probable ';
         return [`references: ${reference.text} is the ${doubt}number of ${others.join(' and ')}, and this piece says type ${type.id}. Change one of the two.`];
       });
@@ -166,14 +187,22 @@ function asMask(legend: string): string {
   return legend.replaceAll(/\[[^\]]*\]/g, '*').replaceAll(/\([^)]*\)/g, '');
 }
 
-function diesNotInChart({ dies }: PieceFields, { pairs, id }: TypeSeries): readonly string[] {
+/** Dies that no row of the chart names, and a pair that it has of other types alone or not at all. */
+function diesNotInChart({ dies }: PieceFields, { pairs, id }: TypeSeries, isOfType: (type: string) => boolean): readonly string[] {
   if (dies === undefined || pairs.length === 0) return [];
-  return (['obverse', 'reverse'] as const).flatMap((side) => {
+  const missing = (['obverse', 'reverse'] as const).flatMap((side) => {
     const die = dies[side];
     return die === undefined || pairs.some((pair) => pair[side] === die)
       ? []
       : [`dies: the ${side} die ${die} of this piece is not in dies.csv of ${id}, so the chart leaves the piece out. Add a row, or correct the name.`];
   });
+  if (missing.length > 0 || dies.obverse === undefined || dies.reverse === undefined) return missing;
+  const both = pairs.filter(({ obverse, reverse }) => obverse === dies.obverse && reverse === dies.reverse);
+  const types = both.flatMap((pair) => pair.types);
+  if (both.length === 0)
+    return [`dies: dies.csv of ${id} has no row of the dies ${dies.obverse} and ${dies.reverse} together, as on this piece. Add one, or look at the dies again.`];
+  if (both.some((pair) => pair.types.length === 0) || types.some(isOfType)) return [];
+  return [`dies: dies.csv of ${id} gives the dies ${dies.obverse} and ${dies.reverse} to ${[...new Set(types)].join(' and ')}, and this piece is of another type. Look at the dies again, or add a row.`];
 } // prettier-ignore
 
 /** What a series leaves open: no types at all, characters nobody fills in, die states of dies no row names, dates outside a broader type's. */
@@ -213,8 +242,9 @@ function disagreement({ work, number, types: keys, rows, why }: Disagreement, ty
   const ids = keys.map((key) => typeOfKey(key).id).join(' and ');
   const says = {
     'several-types': `${ids} are each called the equal of ${work} ${number} (lines ${lines}). Two types of one series cannot be; nothing is concluded through that number.`,
-    'several-numbers': `${ids} is called the equal of several numbers of ${work} (lines ${lines}). Write narrower for those that are a part of it.`,
+    'several-numbers': `${ids} is called the equal of several numbers of ${work} (lines ${lines}). Write narrower for those that are a part of it; until then a piece of one of them is only possibly of the others.`,
     'two-relations': `${ids} is in two relations to ${work} ${number} (lines ${lines}). Take one of the lines out.`,
+    'two-certainties': `${ids} has ${work} ${number} in several lines that are not equally sure (lines ${lines}). Take all but one of them out.`,
   }[why];
   return [{ file, line: first?.line ?? null, says }];
 }

@@ -1,8 +1,8 @@
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { Reference } from '../../core/references/reference.ts';
-import { concord, concordanceOf, equalsOf } from '../../core/types/concordance.ts';
-import type { Concordance } from '../../core/types/concordance.ts';
+import { concord, concordanceOf, equalsOf, numberKey, seriesOf } from '../../core/types/concordance.ts';
+import type { Concordance, TypeRelation } from '../../core/types/concordance.ts';
 import { noSurer } from '../../core/types/inherit.ts';
 import { leavesBelow, lineOf } from '../../core/types/series.ts';
 import { nearestName } from '../nearest.ts';
@@ -138,19 +138,52 @@ export function pieceTypes(
   return [...first, ...equals].filter((one) => !seen.has(typeKey(one)) && seen.add(typeKey(one)));
 }
 
+/** The types whose very numbers are cited; of those of which a piece can be only one, each is only possible. */
 function byReference(types: Types, references: readonly Reference[], sure: Certainty): readonly PieceType[] {
+  const cited = typesCited(types, references, sure);
+  const clashing = new Set(exclusiveTypes(types, cited));
+  return cited.map((one) => (clashing.has(one) ? { ...one, sure: 'possible' } : one));
+}
+
+/** Each by itself: the types whose very numbers are cited. One of several numbers that a type claims is only possibly its. */
+export function typesCited(types: Types, references: readonly Reference[], sure: Certainty): readonly PieceType[] {
   return references
     .filter(({ relation }) => relation === 'is' || relation === 'this coin')
-    .flatMap((reference) =>
-      concord(reference, types.concordance)
-        .filter(({ relation, disputed, through }) => relation === 'equal' && !disputed && through === null)
-        .map(({ type, sure: each }): PieceType => ({
+    .flatMap((reference) => {
+      const found = concord(reference, types.concordance).filter((one) => one.relation === 'equal' && one.through === null);
+      const claims = (type: string): number => found.filter((one) => seriesOf(one.type) === seriesOf(type)).length;
+      return found
+        .filter(({ type, disputed }) => !disputed || claims(type) === 1)
+        .map(({ type, sure: each, disputed }): PieceType => ({
           ...typeOfKey(type),
           how: 'reference',
-          sure: noSurer(noSurer(sure, each), reference.doubtful === true ? 'possible' : 'certain'),
-        })),
+          sure: noSurer(noSurer(sure, each), reference.doubtful === true || disputed ? 'possible' : 'certain'),
+        }));
+    });
+} // prettier-ignore
+
+/** Of the types found for one piece, those as sure as another of their series that excludes them. */
+export function exclusiveTypes(types: Types, found: readonly PieceType[]): readonly PieceType[] {
+  return found.filter((one) => {
+    const series = seriesNamed(types, one.series);
+    return found.some(
+      (other) =>
+        other.series === one.series &&
+        other.sure === one.sure &&
+        series !== undefined &&
+        !areOnOneLine(series, one.id, other.id),
     );
+  });
 }
+
+/** Whether both types can be true of one piece: they are the same, or one is under the other. */
+export function areOnOneLine({ types }: TypeSeries, one: string, other: string): boolean {
+  const isUnder = (id: string, above: string): boolean => lineOf(types, id).some((each) => each.id === above);
+  return isUnder(one, other) || isUnder(other, one);
+}
+
+/** A number that follows from a type: `mayBe` where the type is not known so near, `disputed` where another claim stands against it. */
+export type TypeNumber = Reference & { readonly mayBe?: true; readonly disputed?: true };
 
 const NO_NAMES = { is: [], maybe: [], numbers: [] };
 
@@ -158,28 +191,48 @@ const NO_NAMES = { is: [], maybe: [], numbers: [] };
 export function typeNames(
   types: Types,
   of: readonly PieceType[],
-): { readonly is: readonly string[]; readonly maybe: readonly string[]; readonly numbers: readonly Reference[] } {
+): { readonly is: readonly string[]; readonly maybe: readonly string[]; readonly numbers: readonly TypeNumber[] } {
   if (of.length === 0) return NO_NAMES;
   const both = (series: string, ids: readonly string[]): readonly string[] =>
     ids.flatMap((id) => [id, `${series}/${id}`]);
-  const open = of.map(({ series, id }) => ({ series, ids: below(seriesNamed(types, series), id) }));
+  const all = of.map((type) => {
+    const series = seriesNamed(types, type.series);
+    const line = lineOf(series?.types ?? new Map(), type.id).map((one) => one.id);
+    return { type, line, below: below(series, type.id) };
+  });
   return {
-    is: of.flatMap(({ series, id }) => {
-      const line = lineOf(seriesNamed(types, series)?.types ?? new Map(), id);
-      return both(
-        series,
-        line.map((type) => type.id),
-      );
-    }),
-    maybe: open.flatMap(({ series, ids }) => both(series, ids)),
-    numbers: open.flatMap(({ series, ids }) =>
-      ids.flatMap((id) =>
-        (types.concordance.byType.get(`${series}/${id}`) ?? [])
-          .filter(({ relation }) => relation === 'equal')
-          .map((row): Reference => (row as ConcordanceLine).reference),
-      ),
-    ),
+    is: all.flatMap(({ type, line }) => both(type.series, line)),
+    maybe: all.flatMap(({ type, below: ids }) => both(type.series, ids)),
+    numbers: all.flatMap(({ type, line, below: ids }) => [
+      ...line.flatMap((id) => numbersThrough(types, type, id, ['equal', 'broader'])),
+      ...line.flatMap((id) => numbersThrough(types, type, id, ['narrower']).map(atMostPossible)),
+      ...ids.flatMap((id) => numbersThrough(types, type, id, ['equal', 'broader', 'narrower']).map(atMostPossible)),
+    ]),
   };
+}
+
+/** What is a part of a type, or of one below it, need not be what the piece is. */
+function atMostPossible(number: TypeNumber): TypeNumber {
+  return { ...number, doubtful: true, mayBe: true };
+}
+
+/** The numbers that stand so to a type which the piece is or may be, no surer than the piece is of its own. */
+function numbersThrough(
+  types: Types,
+  of: PieceType,
+  id: string,
+  relations: readonly TypeRelation[],
+): readonly TypeNumber[] {
+  return (types.concordance.byType.get(`${of.series}/${id}`) ?? [])
+    .filter(({ relation }) => relations.includes(relation))
+    .map((row): TypeNumber => {
+      const isDisputed = types.concordance.disputed.has(numberKey(row));
+      return {
+        ...(row as ConcordanceLine).reference,
+        ...(isDisputed || noSurer(of.sure, row.sure) !== 'certain' ? { doubtful: true } : {}),
+        ...(isDisputed ? { disputed: true } : {}),
+      };
+    });
 }
 
 function below(series: TypeSeries | undefined, id: string): readonly string[] {
@@ -200,14 +253,9 @@ export function numbersElsewhere(
   types: Types,
   of: readonly PieceType[],
   cited: readonly Reference[],
-): readonly Reference[] {
-  const has = new Set(cited.map(({ work, number }) => `${work} ${number}`));
+): readonly TypeNumber[] {
+  const has = new Set(cited.map(numberKey));
   return of.flatMap((type) =>
-    (types.concordance.byType.get(typeKey(type)) ?? [])
-      .filter((row) => row.relation === 'equal' && !has.has(`${row.work} ${row.number}`))
-      .map((row): Reference => ({
-        ...(row as ConcordanceLine).reference,
-        ...(noSurer(type.sure, row.sure) === 'certain' ? {} : { doubtful: true as const }),
-      })),
+    numbersThrough(types, type, type.id, ['equal']).filter((number) => !has.has(numberKey(number))),
   );
 }

@@ -4,7 +4,7 @@ import type { Outcome } from '../../core/outcome.ts';
 import { refuse } from '../../core/outcome.ts';
 import { parseReference } from '../../core/references/parse-reference.ts';
 import { formatReference } from '../../core/references/reference.ts';
-import { concord } from '../../core/types/concordance.ts';
+import { concord, numberKey } from '../../core/types/concordance.ts';
 import type { ConcordedType, TypeRelation } from '../../core/types/concordance.ts';
 import type { KnownWork } from './consulted.ts';
 import type { Answer, Kind } from './kind.ts';
@@ -35,9 +35,13 @@ export function concordKind(types: Types | null, works: readonly KnownWork[]): K
 
 function answerOf(types: Types, asked: string, found: readonly ConcordedType[]): Outcome<Answer> {
   if (found.length === 0) return refuse(`No type in types/ has the number ${asked}.`);
-  const disputed = found.some((one) => one.disputed)
-    ? [`Several types claim ${asked} as their own number, so nothing more is concluded from it.`]
-    : [];
+  const claims = found.filter((one) => one.disputed).length;
+  const disputed =
+    claims === 0
+      ? []
+      : claims > 1
+        ? [`Several types claim ${asked} as their own number, so nothing more is concluded from it.`]
+        : [`The type claims several numbers of that book as its own, so nothing more is concluded from ${asked}.`];
   return {
     ok: true,
     value: {
@@ -62,13 +66,15 @@ function answerOf(types: Types, asked: string, found: readonly ConcordedType[]):
   };
 }
 
-function sentenceOf(types: Types, asked: string, { type, relation, sure, numbers }: ConcordedType): string {
+function sentenceOf(types: Types, asked: string, { type, relation, sure, numbers, disputed }: ConcordedType): string {
   const { series, id } = typeOfKey(type);
   const held = seriesNamed(types, series);
   const label = held?.types.get(id)?.label ?? id;
+  if (disputed) return `${asked} is given as the number of ${label} (${type}), which is disputed.`;
   const doubt = sure === 'certain' ? '' : sure === 'probable' ? 'probably ' : 'possibly ';
   const others = numbers.map(({ row, sure: each }) => {
     const doubted = each === 'certain' ? '' : ', not certain';
+    if (types.concordance.disputed.has(numberKey(row))) return `${row.work} ${row.number} (disputed)`;
     const near = row.relation === 'equal' ? '' : ` (${STANDS[row.relation]} the type${doubted})`;
     return `${row.work} ${row.number}${row.to === undefined ? '' : `–${row.to}`}${near === '' && doubted !== '' ? ' (not certain)' : near}`;
   });

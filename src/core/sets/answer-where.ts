@@ -127,7 +127,8 @@ function matchReferences({ references, referencesSure }: Facts, asked: readonly 
   );
 }
 
-function whyNear({ relation, doubtful, to, mayBe }: Facts['references'][number]): string {
+function whyNear({ relation, doubtful, to, mayBe, disputed }: Facts['references'][number]): string {
+  if (disputed === true) return 'the concordances contradict themselves on that number';
   if (mayBe === true) return 'the type is known no nearer than that';
   if (relation === 'cf.' || relation === 'var.') return 'the reference is given only as near (cf. or var.)';
   if (doubtful === true) return 'the reference is given with a question mark';

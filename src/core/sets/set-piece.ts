@@ -20,6 +20,8 @@ export type StatedReference = Pick<Reference, 'work' | 'number' | 'relation'> &
   Partial<Pick<Reference, 'to' | 'volume' | 'edition' | 'doubtful'>> & {
     /** The number of a type it may be, being known no nearer than a broader one. */
     readonly mayBe?: true;
+    /** A number that several types claim, or of which one type claims several. */
+    readonly disputed?: true;
   };
 
 /** What a set needs to know of a piece. Ids are those of the list files; a fact left out is not recorded. */

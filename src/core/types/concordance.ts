@@ -33,7 +33,7 @@ export type Disagreement = {
   readonly types: readonly string[];
   /** Rows concerned, counted from 0. */
   readonly rows: readonly number[];
-  readonly why: 'several-types' | 'several-numbers' | 'two-relations';
+  readonly why: 'several-types' | 'several-numbers' | 'two-relations' | 'two-certainties';
 };
 
 export type Concordance = {
@@ -43,7 +43,7 @@ export type Concordance = {
   readonly disagreements: readonly Disagreement[];
   /** The rows that name several numbers together: `1038-1039`. */
   readonly runs: readonly ConcordanceRow[];
-  /** Numbers that several types of one series claim as their equal: nothing is concluded through them. */
+  /** Numbers that several types of one series claim as their equal, and those of which one type claims several of one book: nothing is concluded through them. */
   readonly disputed: ReadonlySet<string>;
 };
 
@@ -76,12 +76,17 @@ export function concordanceOf(rows: readonly ConcordanceRow[]): Concordance {
     }
     for (const said of groupedBy(group, ({ type }) => type).values()) {
       if (new Set(said.map(({ relation }) => relation)).size > 1) disagreements.push(told(said, 'two-relations'));
+      else if (new Set(said.map(({ sure }) => sure)).size > 1) disagreements.push(told(said, 'two-certainties'));
     }
   }
   for (const group of byType.values()) {
     const equal = group.filter(({ relation }) => relation === 'equal');
-    for (const numbers of groupedBy(equal, ({ work }) => work.toLowerCase()).values())
-      if (new Set(numbers.map(numberKey)).size > 1) disagreements.push(told(numbers, 'several-numbers'));
+    for (const numbers of groupedBy(equal, ({ work }) => work.toLowerCase()).values()) {
+      const keys = new Set(numbers.map(numberKey));
+      if (keys.size < 2) continue;
+      disagreements.push(told(numbers, 'several-numbers'));
+      for (const key of keys) disputed.add(key);
+    }
   }
   const runs = rows.filter(({ to }) => to !== undefined);
   return { rows, byType, byNumber, disagreements, runs, disputed };

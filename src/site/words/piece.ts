@@ -75,6 +75,7 @@ export const pieceWords = {
   doubt: DOUBT,
   afterType: 'after the type',
   typeBy: { said: undefined, reference: 'by its reference', equal: 'the same type in another series' },
+  disputed: 'disputed',
   elsewhereNote: 'the numbers of its type in other books',
   status: STATUS,
   recordedAs: (text: string) => `recorded as “${text}”`,

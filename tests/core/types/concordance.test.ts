@@ -103,6 +103,18 @@ describe('A number finds its types', () => {
   });
 });
 
+// A type has one number in a book that numbers types: of two that are both called its equal, one is wrong.
+test('nothing is concluded from one of two numbers of a book that a type claims as its own', () => {
+  const all = concordanceOf([row('one/a', 'equal', 'book 31'), row('one/a', 'equal', 'book 32'), row('two/a', 'equal', 'book 32')]);
+  const found = concord(asked('book 31'), all);
+  expect(found.map(({ type, disputed, numbers }) => [type, disputed, numbers.map(({ relation }) => relation)])).toEqual([['one/a', true, [null]]]);
+}); // prettier-ignore
+
+test('one number of a type in lines that are not equally sure is told', () => {
+  const all = concordanceOf([row('one/a', 'equal', 'book 31'), { ...row('one/a', 'equal', 'book 31'), sure: 'probable' }]);
+  expect(all.disagreements.map(({ why, rows }) => [why, rows])).toEqual([['two-certainties', [0, 1]]]);
+}); // prettier-ignore
+
 test('a number that several types of a series claim as their equal is told, and nothing is concluded through it', () => {
   // Open type corpora hold thousands of rows, and among them numbers claimed twice.
   const rows = Array.from({ length: 4000 }, (_, at) => row(`long/${String(at)}`, 'equal', `book ${String(at)}`));

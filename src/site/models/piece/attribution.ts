@@ -104,7 +104,7 @@ function typeRows({ types, listed }: PublicPiece): readonly Row[] {
 function elsewhereRows({ elsewhere, listed }: PublicPiece): readonly Row[] {
   if (elsewhere.length === 0) return [];
   const values = elsewhere.map((reference) => ({
-    text: formatReference(reference, reference.cited),
+    text: `${formatReference(reference, reference.cited)}${reference.disputed === true ? `, ${pieceWords.disputed}` : ''}`,
     to: listed ? urls.work(reference.work) : undefined,
     isBlank: false,
   }));

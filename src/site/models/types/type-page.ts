@@ -7,6 +7,7 @@ import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatGrade } from '../../../core/grade/format-grade.ts';
 import { formatReference } from '../../../core/references/reference.ts';
+import { numberKey } from '../../../core/types/concordance.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';
 import { parseShown } from '../../../core/types/key/character.ts';
 import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
@@ -157,7 +158,7 @@ export function numbersShown({ lists }: Cabinet, series: string, id: string): re
   return numbersOf(lists.types, { series, id }).map((line) => ({
     text: formatReference(line.reference, cited(line.reference, lists).cited),
     to: urls.work(line.work),
-    relation: typesWords.relation[line.relation],
+    relation: `${typesWords.relation[line.relation]}${lists.types.concordance.disputed.has(numberKey(line)) ? `, ${pieceWords.disputed}` : ''}`,
     doubt: pieceWords.doubt[line.sure],
     source: line.source ?? null,
   }));
