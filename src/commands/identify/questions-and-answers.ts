@@ -86,7 +86,9 @@ export function formatIdentification(
     '',
     ...(found.outside
       ? [
-          `Probably not in this list: too many of the ${String(answers.size)} answers speak against even the best of them.`,
+          found.untold && first !== undefined
+            ? `Nothing in this list fits. ${label(first.id)} is not put out only because the series says nothing of what was answered.`
+            : `Probably not in this list: too many of the ${String(answers.size)} answers speak against even the best of them.`,
         ]
       : found.stop === 'sure'
         ? [`${leading}${found.leading.length > 1 ? ': no character of this key separates them' : ''}.`]

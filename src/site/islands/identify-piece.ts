@@ -145,7 +145,7 @@ class IdentifyPiece extends HTMLElement {
     const [first] = found.candidates;
     const leading = found.leading.map((id) => labelOf(open, id)).join(typesWords.or);
     if (first === undefined) return words.nothingLeft;
-    if (found.outside) return words.outside(labelOf(open, first.id));
+    if (found.outside) return (found.untold ? words.untold : words.outside)(labelOf(open, first.id));
     if (found.stop === 'sure') return found.leading.length > 1 ? words.together(leading) : words.found(leading);
     if (answers === 0) return words.begin(open.file.types.length);
     const alike = likely(found).filter(({ probability }) => first.probability - probability < 1e-6);

@@ -101,6 +101,8 @@ export const typesWords = {
     together: (labels: string): string => `Most likely ${labels}: no character of this key separates them.`,
     outside: (label: string): string =>
       `Probably not in this list: too many answers speak against even the best of it, ${label}. Check your answers first.`,
+    untold: (label: string): string =>
+      `Nothing in this list fits. ${label} is not put out only because the series says nothing of what was answered.`,
     nothingLeft: 'Every type is put out by some answer. Take one back, or leave the strict manner.',
     sureEnough: 'There is enough to tell',
     nothingMore: 'No further question would tell much',

@@ -81,7 +81,8 @@ export function weigh(key: Key, at: number, answer: Answer): Weighed {
   const floor = character.error * ask.chance;
   for (const [t, { shown }] of key.types.entries()) {
     const here = shown[at] ?? { shows: 'unknown' as const };
-    const share = here.shows === 'unknown' ? mean : ask.share(here);
+    // An answer that no type is known to give is one by chance from a type of which nothing is told.
+    const share = here.shows !== 'unknown' ? ask.share(here) : mean > 0 ? mean : ask.chance;
     likelihood[t] = (1 - character.error) * share + floor;
     if (here.shows === 'unknown') continue;
     misses[t] = ask.misses(here) ? 1 : 0;

@@ -40,6 +40,8 @@ export type Identification = {
   readonly leading: readonly string[];
   /** Whether nothing in the list fits: so many answers against the best of it are seldom mistakes. */
   readonly outside: boolean;
+  /** Whether the series tells nothing of the likeliest type that was answered: it is not put out, and that is all. */
+  readonly untold: boolean;
 };
 
 export type Manner = {
@@ -61,6 +63,10 @@ export function identify(key: Key, answers: Answers, manner: Manner = {}): Ident
   const questions = questionsOf(key, probability, answers);
   const held = group.reduce((sum, t) => sum + (probability[t] ?? 0), 0);
   const telling = questions.some(({ gain }) => gain >= LEAST_GAIN);
+  const isTold = (t: number): boolean => answered.some((at) => isKnown(key, t, at));
+  const untold = best !== undefined && answered.length > 0 && !group.some(isTold);
+  // Every type of which the series tells anything is contradicted: nothing fits, whatever a type without a word leaves open.
+  const noneFits = untold && against.every((each, t) => each.length > 0 || !isTold(t));
   const name = (t: number): string => key.types[t]?.id ?? '';
   return {
     candidates: ranked.map((t) => ({
@@ -70,10 +76,17 @@ export function identify(key: Key, answers: Answers, manner: Manner = {}): Ident
       against: against[t] ?? [],
     })),
     questions,
-    stop: held >= SURE_ENOUGH ? 'sure' : telling ? null : 'nothing-tells-more',
+    stop: held >= SURE_ENOUGH && !untold ? 'sure' : telling ? null : 'nothing-tells-more',
     leading: group.map(name),
-    outside: ranked.length === 0 || isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
+    untold,
+    outside:
+      ranked.length === 0 || noneFits || isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
   };
+}
+
+/** Whether the series tells what a type shows of a character. */
+function isKnown(key: Key, t: number, at: number): boolean {
+  return (key.types[t]?.shown[at]?.shows ?? 'unknown') !== 'unknown';
 }
 
 function posterior(key: Key, answers: Answers, { prior, strict = false }: Manner) {

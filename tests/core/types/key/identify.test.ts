@@ -180,6 +180,20 @@ describe('What remains', () => {
     expect(best({ legend: { legend: 'HENRICVS' } }).outside).toBe(false);
   });
 
+  // A type of which nothing is told is not put out by an answer; that does not make it the one.
+  test.for([true, false])('a type of which no answer tells is never sure (strict: %s)', (strict) => {
+    const open = keyOf(
+      [crown],
+      ['plain', 'plain', 'bifoliate', '?'].map((text, at) => ({ id: 'abcd'.charAt(at), shown: [read(text, crown)] })),
+    );
+    const found = identify(open, answered({ crown: { states: ['trifoliate'] } }), { strict });
+    expect([found.leading, found.stop === 'sure', found.untold, found.outside]).toEqual([['d'], false, true, true]);
+    // Not put out, it comes before those that the answer contradicts.
+    expect(found.candidates[0]?.probability).toBeGreaterThan(2 * (found.candidates[1]?.probability ?? 0));
+    const told = identify(open, answered({ crown: { states: ['bifoliate'] } }), { strict });
+    expect([told.leading, told.untold, told.outside]).toEqual([['c'], false, false]);
+  });
+
   test('nothing more is asked when no question tells 0.05 bit', () => {
     const dull = keyOf(
       [crown],
