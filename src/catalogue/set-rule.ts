@@ -9,9 +9,12 @@ import { SCALE_IDS } from '../core/grade/grade.ts';
 import { isScaleId } from '../core/grade/scales.ts';
 import type { TimeSpan } from '../core/sets/set-piece.ts';
 import { lineOf } from '../core/types/series.ts';
-import type { Lists, SetRule, Where } from '../core/sets/set-rule.ts';
+import type { ListedType, Lists, SetRule, Where } from '../core/sets/set-rule.ts';
 import { citedWorks } from './types/cited-works.ts';
+import { openFacts } from './types/inherit-facts.ts';
+import type { TypeSeries } from './types/series.ts';
 import type { Types } from './types/types-of.ts';
+import { isBlank, known } from './schema/fields.ts';
 import type { Records } from './records.ts';
 import type { Filed } from './records.ts';
 import type { CabinetFields } from './schema/cabinet.ts';
@@ -65,6 +68,21 @@ export function timeSpanOf(date: Dating): TimeSpan {
   };
 }
 
+const STATED = ['kind', 'ruler', 'issuer', 'mint', 'denomination', 'metal', 'made', 'shape'] as const;
+
+/** What a type says of every piece of it, as far as a rule may ask for it and no narrower type says otherwise. */
+function statedBy(series: TypeSeries, id: string): Pick<ListedType, 'states' | 'made'> {
+  const facts = series.facts.get(id) ?? {};
+  const open = openFacts(series, id);
+  const states = STATED.flatMap((fact): [string, readonly string[]][] => {
+    const value = facts[fact];
+    if (value === undefined || value === 'unknown' || open.has(fact)) return [];
+    return [[fact, value === 'none' ? [] : [value].flat()]];
+  });
+  const date = facts.date === undefined || isBlank(facts.date) || open.has('date') ? null : known(facts.date);
+  return { states: Object.fromEntries(states), ...(date === null ? {} : { made: yearsOf(date) }) };
+}
+
 /** What a rule may draw places from. */
 export function setListsOf(
   records: Pick<Records, 'rulers' | 'mints' | 'works'>,
@@ -80,6 +98,7 @@ export function setListsOf(
         level,
         series: series.id,
         leaf: narrower.length === 0,
+        ...statedBy(series, id),
       })),
     ),
     rulers: records.rulers.map(({ id, fields }) => ({

@@ -288,6 +288,17 @@ describe('A rule that names a type', () => {
     expect(await places(`${set}{ not: { type: pence/3b } }\n`)).toEqual(['3a filled']);
   });
 
+  // A place that no piece of its type could fill is no place; a type that does not know is one.
+  test('has no place for a type whose own facts the rule leaves out', async () => {
+    const set = 'title: T\none-per: type\nseries: pence\nlevel: variety\nwhere: ';
+    expect(await places(`${set}{ mint: plain-town }\n`)).toEqual(['3a filled', '3b wanted']);
+    expect(await places(`${set}{ not: { mint: plain-town } }\n`)).toEqual(['3b wanted']);
+    expect(await places(`${set}{ date: 1400/1410 }\n`)).toEqual(['3b wanted']);
+    const whole = 'title: T\none-per: type\nseries: pence\nlevel: class\nwhere: ';
+    // Of 3b the mint is not known, so the class may be of either.
+    expect(await places(`${whole}{ not: { mint: plain-town } }\n`)).toEqual(['3 wanted']);
+  });
+
   test('does not take the type of one series for that of another, and asks where two have it', async () => {
     expect(await places('title: T\none-per: type\nseries: other\nlevel: variety\n', other)).toEqual(['3a wanted', 'x-1 wanted']);
     for (const rule of ['one-per: type\nplaces: [3a]', 'one-per: listed\nplaces: [{ is: a, label: A, where: { type: 3a } }]', 'one-per: listed\nplaces: [{ is: a, label: A, where: { type: 3z } }]']) {

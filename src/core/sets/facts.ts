@@ -1,6 +1,6 @@
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import type { Fact, Lists, Within } from './set-rule.ts';
+import type { Fact, ListedType, Lists, Where, Within } from './set-rule.ts';
 import type { HowSure, SetPiece, StatedReference } from './set-piece.ts';
 
 /** What a piece states of one fact, folded for comparing. */
@@ -61,6 +61,19 @@ function narrower(name: string, within: readonly Within[] = []): ReadonlySet<str
   const all = within.filter((one) => withWider(one.name, within).some((wider) => folded(wider) === folded(name)));
   return new Set(all.map((one) => folded(one.name)).filter((one) => one !== folded(name)));
 }
+
+/** Whether a type itself says what no piece of it can be under a rule: a place for it could never be filled. */
+export function statesOtherwise({ states = {}, made }: ListedType, { date, not = {}, ...where }: Where): boolean {
+  const meets = (stated: readonly string[], asked: readonly string[]): boolean => stated.some((one) => asked.map(folded).includes(folded(one)));
+  const isOutside = date !== undefined && made !== undefined && (made.high < date.low || date.high < made.low);
+  return (
+    isOutside ||
+    (Object.keys(states) as Fact[]).some((fact) => {
+      const [stated = [], asked, barred] = [states[fact], where[fact], not[fact]];
+      return (asked !== undefined && !meets(stated, asked)) || (barred !== undefined && meets(stated, barred));
+    })
+  );
+} // prettier-ignore
 
 /** Everything a rule may ask of a piece. Its area is its mint's when it has none of its own, its realms are its rulers'. */
 export function factsOf(piece: SetPiece, lists: Lists): Facts {

@@ -4,7 +4,7 @@ import type { Interval } from '../eras/era-scheme.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import { clashOf, clashWithin, namelessDie } from './clash.ts';
-import { folded, withWider } from './facts.ts';
+import { folded, statesOtherwise, withWider } from './facts.ts';
 import type { Lists, PlaceWritten, SetRule, Where, Within } from './set-rule.ts';
 
 /** One position in a set, with everything a piece must be to stand in it beyond what the whole set asks. */
@@ -202,7 +202,7 @@ function dynasties(rule: SetRule, lists: Lists): readonly SetPlace[] {
 function types({ where, series, level }: SetRule, lists: Lists): readonly SetPlace[] {
   return (lists.types ?? [])
     .filter((type) => series === undefined || type.series === series)
-    .filter((type) => (level === undefined ? type.leaf : type.level === level))
+    .filter((type) => !statesOtherwise(type, where) && (level === undefined ? type.leaf : type.level === level))
     .filter(({ names }) => where.type === undefined || where.type.some((one) => names.includes(one)))
     .filter(({ names }) => where.not?.type?.some((one) => names.includes(one)) !== true)
     .map(({ id, series: of, label }) => ({ id, label, where: { type: [`${of}/${id}`] } }));

@@ -105,6 +105,10 @@ export type ListedType = {
   readonly label: string;
   readonly level: string | null;
   readonly leaf: boolean;
+  /** What holds of every piece of it, by the fact; empty where the type says that it has none. */
+  readonly states?: Readonly<Partial<Record<Fact, readonly string[]>>> | undefined;
+  /** When its pieces were made. */
+  readonly made?: Interval | undefined;
 };
 
 /** What the list files say, as far as a rule may draw places from them. */
