@@ -66,10 +66,27 @@ async function change(names: readonly string[]): Promise<void> {
 }
 
 const few: readonly (readonly string[])[] = [
-  ['an edit', 'another title', 'a new piece', 'a deleted piece'],
-  ['made private, unlisted or public', 'a photograph', 'a new id'],
-  ['a renamed ruler', 'another rule of a set', 'another text of an exhibit', 'another name of a book'],
-  ['another period', 'a moved mint', 'another standard', 'a new private value'],
+  [
+    ...[
+      'an edit',
+      'another title',
+      'a new piece',
+      'a deleted piece',
+      'made private, unlisted or public',
+      'a photograph',
+    ],
+    ...['a new id', 'a renamed ruler'],
+  ],
+  [
+    ...[
+      'another rule of a set',
+      'another text of an exhibit',
+      'another name of a book',
+      'another period',
+      'a moved mint',
+    ],
+    ...['another standard', 'a new private value'],
+  ],
 ];
 const named = isFull ? Object.keys(CHANGES).map((name) => [name]) : few;
 
