@@ -16,10 +16,12 @@ function check(at: string): { readonly status: number | null; readonly stdout: s
   return spawnSync(process.execPath, ['src/commands/check.ts', '--cabinet', at], { encoding: 'utf8' });
 }
 
-test('a cabinet without problems ends with 0, says how many pieces it holds, and then what would improve it', () => {
+test('a cabinet without problems ends with 0, says how many pieces it holds, then what a judge would remark and what would improve it', () => {
   const { status, stdout } = check(cabinet);
   expect(status).toBe(0);
-  expect(stdout).toMatch(/^4 pieces in .*, no problems\.\n\nWhat would improve the catalogue most/);
+  expect(stdout).toMatch(/^4 pieces in .*, no problems\.\n\nWhat a judge would remark on:\n/);
+  expect(stdout).toContain('The exhibit does not say what in it is your own research');
+  expect(stdout).toContain('\n\nWhat would improve the catalogue most');
   expect(stdout).toContain('3 of 4 pieces have no weight: ');
 });
 
