@@ -159,9 +159,9 @@ export const readFrozenYear: PointReader = (text, context) => {
   if (year > LONGEST_REIGN)
     return refuse(`No reign was counted to year ${String(year)}; write the year alone, AH ${String(hijri)}.`);
   const settled = settledPair(pair, context);
-  // With a comma it is how we ask for it, and a statement; without, it is how lists write either.
-  const isSaid =
-    joint === 'word' && (STATED.test(text) || (settled ?? (isIndian(hijri, year) ? hijri : counted)) === counted);
+  // With a comma it is how we ask for it, and a statement where the ruler does not say otherwise; without, lists write either so.
+  const isStated = STATED.test(text) && settled !== hijri;
+  const isSaid = joint === 'word' && (isStated || (settled ?? (isIndian(hijri, year) ? hijri : counted)) === counted);
   if (isSaid || counted === hijri) return yearOfEra(HIJRI, String(counted), context);
   if (settled !== undefined && settled !== 'contradicted') return yearOfEra(HIJRI, String(settled), context);
   const accession = `AH ${String(hijri)}, year ${String(year)} (= AH ${String(counted)}) if the first number is the accession, as on Ottoman coins`;

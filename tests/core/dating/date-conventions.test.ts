@@ -107,6 +107,10 @@ describe('a context settles what would ask', () => {
     // Selim III came to the throne on 7 April 1789, AH 1203; Shah Alam II on 10 October 1760, AH 1174 (common practice).
     expect(readAs('AH 1203//15', { accessions: ['1789-04-07'] })).toMatchObject({ earliest: 1802, latest: 1803 });
     expect(readAs('AH 1202//30', { accessions: ['1760-10-10'] })).toMatchObject({ earliest: 1787, latest: 1788 });
+    // With a comma as well: under Shah Alam II both name one year, under Abdülmecid (AH 1255) the first is then no accession.
+    expect(readAs('AH 1180, year 8', { realm: 'Mughal Empire' })).toMatchObject({ earliest: 1766, latest: 1767 });
+    expect(readAs('AH 1269, year 15', { accessions: ['1839-07-02'] })).toMatchObject({ earliest: 1852, latest: 1853 });
+    expect(readAs('AH 1255, year 15', { ...ottoman, accessions: ['1839-07-02'] })).toMatchObject({ earliest: 1852 });
     expect(refusalOf('AH 1202//19', { realm: 'Mughal Empire', accessions: ['1760-10-10'] })).toContain('frozen');
     expect(refusalOf('AH 1222//5', { ...ottoman, accessions: ['1789-04-07'] })).toContain('accession');
   });
