@@ -3,13 +3,13 @@ import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
-import { readCsv } from '../catalogue/csv.ts';
 import { readFolder } from '../catalogue/files.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import { nearestName } from '../catalogue/nearest.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { GROUPED_BY, tellWithout, totalsOf } from '../catalogue/totals.ts';
 import type { TotalGroup, Totals } from '../catalogue/totals.ts';
+import { ledgerRows } from '../import/plan/merge-ledger.ts';
 import { scheduleAsCsv, scheduleAsHtml } from './inventory/format-schedule.ts';
 import { READERS, scheduleOf } from './inventory/schedule.ts';
 import { endWith, readWords } from './parts/command-line.ts';
@@ -51,7 +51,7 @@ if (unknown !== undefined) {
 }
 const ledger = (await readFolder(cabinet.at))?.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '';
 const schedule = scheduleOf(linkRecords(records), ledger, reader, only);
-const sums = only.length > 0 ? [] : tellTotals(totalsOf(records.pieces, rowsOf(ledger), 'value', by));
+const sums = only.length > 0 ? [] : tellTotals(totalsOf(records.pieces, ledgerRows(ledger), 'value', by));
 const today = new Date();
 const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
 const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
@@ -64,10 +64,6 @@ process.stdout.write(
     unpictured === 0 ? '' : ` ${unpictured} of them have no photograph: the police can do little without one.`
   }\n${sums.map((line) => `${line}\n`).join('')}Both are private. Keep a copy in another place than the pieces.\n`,
 );
-
-function rowsOf(text: string): ReadonlyMap<string, Readonly<Record<string, string>>> {
-  return new Map(readCsv(text).rows.map((row) => [(row['piece'] ?? '').trim(), row]));
-}
 
 /** What the pieces are worth by the keeper's own figures, which of them have none, and which are not counted. */
 function tellTotals({ all, groups, leftOut }: Totals): readonly string[] {
