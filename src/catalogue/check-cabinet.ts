@@ -20,8 +20,14 @@ const NOTHING: Records = {
   series: [],
 }; // prettier-ignore
 
-/** Reads a cabinet and finds every problem its texts have, in file order. */
-export async function checkCabinet(at: string, privacy: PrivacyRules): Promise<CheckedCabinet> {
+/** The day on this machine, `2026-11-30`. */
+export function today(): string {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
+/** Reads a cabinet and finds every problem its texts have on a day, in file order. */
+export async function checkCabinet(at: string, privacy: PrivacyRules, day = today()): Promise<CheckedCabinet> {
   const folder = await readFolder(at);
   if (folder === null)
     return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)], folder: { at, files: [] } };
@@ -31,6 +37,6 @@ export async function checkCabinet(at: string, privacy: PrivacyRules): Promise<C
   const links = (await linksIn(at)).flatMap(({ file, isFolder }) =>
     file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
   );
-  const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy)];
+  const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy, day)];
   return { records, problems: orderProblems(all), folder };
 }

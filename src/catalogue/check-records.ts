@@ -2,7 +2,7 @@ import { checkAddresses } from './addresses.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';
-import { checkStruckFor } from './rules/dates.ts';
+import { checkDatesToCome, checkStruckFor } from './rules/dates.ts';
 import { checkEras, checkExhibits, checkSets } from './rules/goals.ts';
 import { checkDoubts, checkFaces, checkGrades, checkReferences } from './rules/facts.ts';
 import { checkFormerly, checkImages, checkLinks, checkLists, checkNumbers } from './rules/numbers-and-links.ts';
@@ -29,6 +29,7 @@ const RULES: readonly Rule[] = [
   checkNumbers,
   checkNames,
   checkStruckFor,
+  checkDatesToCome,
   checkFaces,
   checkDoubts,
   checkGrades,
@@ -43,22 +44,28 @@ const RULES: readonly Rule[] = [
   checkExhibits,
 ];
 
-/** Finds what is wrong between records that are each well formed. */
+/** Finds what is wrong between records that are each well formed; `day` is the day it is, `2026-11-30`. */
 export function checkRecords(
   records: Records,
   folder: CabinetFolder,
   privacy: PrivacyRules,
+  day: string,
   place: Place = placesIn(folder),
 ): readonly Problem[] {
-  return [...RULES, ...privacy.rules].flatMap((rule) => rule(records, place));
+  return [...RULES, ...privacy.rules].flatMap((rule) => rule(records, place, day));
 }
 
 /** Finds everything wrong with records that were read: between them, in the ledger and the guide, and what is private in them. */
-export function checkAll(records: Records, folder: CabinetFolder, privacy: PrivacyRules): readonly Problem[] {
+export function checkAll(
+  records: Records,
+  folder: CabinetFolder,
+  privacy: PrivacyRules,
+  day: string,
+): readonly Problem[] {
   return [
-    ...checkRecords(records, folder, privacy),
-    ...checkPrivate(records, folder),
-    ...checkLife(records, folder),
+    ...checkRecords(records, folder, privacy, day),
+    ...checkPrivate(records, folder, day),
+    ...checkLife(records, folder, day),
     ...checkAddresses(records, folder),
     ...privacy.inTexts(records, folder),
   ];

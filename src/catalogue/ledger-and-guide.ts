@@ -1,3 +1,4 @@
+import { isToCome } from '../core/dating/interval.ts';
 import { parseDate } from '../core/dating/parse-date.ts';
 import { parseMoney } from '../core/money/money.ts';
 import { placesOf } from '../core/sets/places.ts';
@@ -29,10 +30,12 @@ type Column = {
   readonly wanted?: true;
   /** Reads a cell; its sentence is a problem. */
   readonly read?: (cell: string) => string | null;
+  /** The day it is, when a cell names one that is still to come; null otherwise. */
+  readonly dayToCome?: (cell: string) => string | null;
 };
 
 /** Finds what is wrong in the ledger and the guide: columns, names of pieces and sets, money, dates. */
-export function checkPrivate(records: Records, folder: CabinetFolder): readonly Problem[] {
+export function checkPrivate(records: Records, folder: CabinetFolder, day: string): readonly Problem[] {
   const sets = { pieces: new Set(records.named.pieces), sets: new Set(records.named.sets) };
   const names = (of: 'pieces' | 'sets') => ({
     folder: of,
@@ -43,7 +46,13 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
   });
   const money = (cell: string): string | null =>
     sentence(parseMoney(cell, { dollar: records.cabinet?.fields.currency }));
-  const date = (cell: string): string | null => sentence(parseDate(cell, { dateOf: 'event' }));
+  const date: Column = {
+    read: (cell) => sentence(parseDate(cell, { dateOf: 'event' })),
+    dayToCome: (cell) => {
+      const outcome = parseDate(cell, { dateOf: 'event' });
+      return outcome.ok && isToCome(outcome.value, day) ? day : null;
+    },
+  };
   const figure = (cell: string): string | null =>
     /^\d+(\.\d{1,2})?$/.test(cell)
       ? null
@@ -55,18 +64,18 @@ export function checkPrivate(records: Records, folder: CabinetFolder): readonly 
       cost: { read: money },
       value: { read: money },
       insured: { read: money },
-      acquired: { read: date },
+      acquired: date,
     }),
     ...checkTable(folder, GUIDE, GUIDE_COLUMNS, {
       set: { names: names('sets'), wanted: true },
       low: { read: figure },
       high: { read: figure },
-      date: { read: date },
+      date,
     }),
     ...checkTable(folder, 'private/not-secret.csv', NOT_SECRET_COLUMNS, {
       column: { wanted: true },
       value: { wanted: true },
-      date: { read: date },
+      date,
     }),
     ...checkGuidePlaces(records, folder),
   ];
@@ -119,14 +128,16 @@ function checkTable(
     .filter(([column, { wanted }]) => wanted === true && !headings.includes(column))
     .map(([column]) => problem('column-missing', { file, line: 1, field: column }, column));
   const cells = rows.flatMap((row, index) =>
-    Object.entries(forms).flatMap(([column, { names, read }]): readonly Problem[] => {
+    Object.entries(forms).flatMap(([column, { names, read, dayToCome }]): readonly Problem[] => {
       const cell = (row[column] ?? '').trim();
       if (cell === '') return [];
       const spot = { file, line: lines[index] ?? null, field: column };
       if (names !== undefined && !names.isKnown(cell))
         return [problem('row-names-nothing', spot, cell, names.folder, names.known, names.meant(cell))];
       const says = read?.(cell) ?? null;
-      return says === null ? [] : [problem('cell-unreadable', spot, says)];
+      if (says !== null) return [problem('cell-unreadable', spot, says)];
+      const today = dayToCome?.(cell) ?? null;
+      return today === null ? [] : [problem('date-in-future', spot, cell, today)];
     }),
   );
   return [...unknown, ...missing, ...cells];

@@ -2,6 +2,7 @@ import { parseDate } from '../core/dating/parse-date.ts';
 import type { Dating } from '../core/dating/dating.ts';
 import { dealFaults } from '../core/life/accounts.ts';
 import type { Deal } from '../core/life/accounts.ts';
+import { isToCome } from '../core/dating/interval.ts';
 import { courseOf, daysOf, LIFE_EVENTS, statusOf } from '../core/life/life.ts';
 import type { Course, LifeEvent, LifeEventName } from '../core/life/life.ts';
 import { parseMoney } from '../core/money/money.ts';
@@ -91,14 +92,17 @@ export function statusesIn({ courses }: Life): ReadonlyMap<string, ReturnType<ty
 }
 
 /**
- * What is wrong in the life of pieces: what cannot have been, deals whose shares do not come to their price, and where it
+ * What is wrong in the life of pieces on a day: what cannot have been yet or at all, deals whose shares do not come to their price, and where it
  * contradicts the status in a piece's file or the ledger.
  */
-export function checkLife(records: Records, folder: CabinetFolder): readonly Problem[] {
+export function checkLife(records: Records, folder: CabinetFolder, day: string): readonly Problem[] {
   const life = readLife(folder, records.named.pieces);
   const faults = [...life.courses.values()].flatMap((course) => course.faults);
   const impossible = [...faults, ...dealFaults(life.events, life.deals)].map(({ line, says }) =>
     problem('life-impossible', { file: LIFE, line, field: 'event' }, says),
+  );
+  const early = life.events.flatMap(({ date, line }) =>
+    isToCome(date, day) ? [problem('date-in-future', { file: LIFE, line, field: 'date' }, date.text, day)] : [],
   );
   const statuses = [...statusesIn(life)].flatMap(([id, status]) => {
     const said = statusWritten(folder, id);
@@ -106,7 +110,7 @@ export function checkLife(records: Records, folder: CabinetFolder): readonly Pro
       ? []
       : [problem('life-status', { file: `pieces/${id}/piece.md`, field: 'status' }, said, status)];
   });
-  return [...life.problems, ...impossible, ...statuses, ...againstLedger(life, folder)];
+  return [...life.problems, ...early, ...impossible, ...statuses, ...againstLedger(life, folder)];
 }
 
 /** The status that the file of a piece states; undefined where it is silent. */

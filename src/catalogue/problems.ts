@@ -95,6 +95,10 @@ export const PROBLEMS = {
   'photograph-missing': (face: string) =>
     `This credits a photograph of the ${face}, and none is next to the file. Add ${face}.jpg to the folder, or take the line out.`,
   'photograph-twice': (face: string) => `There are two photographs called ${face} in this folder. Rename one detail-1.`,
+  'made-in-future': (text: string, day: string) =>
+    `This says that the piece was made in ${quote(text)}, and today is ${day}. Write the year it was made; a later year that stands on it goes into dated:.`,
+  'date-in-future': (text: string, day: string) =>
+    `${quote(text)} is still to come: today is ${day}. Write the day it was, or take it out until then.`,
   'doubt-about-nothing': (field: string) =>
     `This doubts ${field}, and ${field} is not stated. Add a line ${field}: or take the doubt out.`,
   'grade-on-ungraded': (reason: string) =>

@@ -9,7 +9,7 @@ import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { followCabinet } from './parts/follow-cabinet.ts';
 import { readWords } from './parts/command-line.ts';
-import { today } from './parts/make-site.ts';
+import { today } from '../catalogue/check-cabinet.ts';
 import { progressLine } from './parts/progress-line.ts';
 
 const HELP = `npm run dev                      serve the cabinet in content/ and follow every edit

@@ -1,3 +1,4 @@
+import { today } from '../catalogue/check-cabinet.ts';
 import { relative, resolve } from 'node:path';
 import process from 'node:process';
 import { readFolder } from '../catalogue/files.ts';
@@ -167,6 +168,7 @@ const planOn = (onto: CabinetFolder, earlierRows: readonly BroughtIn[]): ImportP
       always: publish === null ? {} : { publish },
       lent,
       takesOffers,
+      day: today(),
     },
     onto,
   );
@@ -182,7 +184,7 @@ say(`\n${tellPlan(plan, sheet.rows.length + sheet.setAside.length, shown(places.
 const unnamed = tellUnnamed(sheet, mapping);
 if (unnamed !== '') say(`\n${unnamed}`);
 const fieldHeadings = headingsOfFields(sheet, mapping);
-const secrets = tellSecrets(plan.secrets, fieldHeadings, shownMapping, new Date().toISOString().slice(0, 10));
+const secrets = tellSecrets(plan.secrets, fieldHeadings, shownMapping, today());
 if (secrets !== '') say(`\n${secrets}`);
 if (earlier !== null)
   say(`\nMost of these numbers were imported as "${earlier}" before. If this is that sheet, add --as ${earlier}`);

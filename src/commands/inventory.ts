@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import process from 'node:process';
-import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { checkCabinet, today } from '../catalogue/check-cabinet.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
 import { readFolder } from '../catalogue/files.ts';
@@ -52,9 +52,7 @@ if (unknown !== undefined) {
 const ledger = (await readFolder(cabinet.at))?.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '';
 const schedule = scheduleOf(linkRecords(records), ledger, reader, only);
 const sums = only.length > 0 ? [] : tellTotals(totalsOf(records.pieces, ledgerRows(ledger), 'value', by));
-const today = new Date();
-const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
-const head = { title: records.cabinet?.fields.title ?? '', day: day.join('-'), reader };
+const head = { title: records.cabinet?.fields.title ?? '', day: today(), reader };
 const into = join(cabinet.at, 'private');
 await writeWhole(join(into, 'inventory.html'), scheduleAsHtml(head, schedule), PRIVATE_FILE);
 await writeWhole(join(into, 'inventory.csv'), scheduleAsCsv(schedule), PRIVATE_FILE);

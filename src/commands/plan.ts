@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import process from 'node:process';
-import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { checkCabinet, today } from '../catalogue/check-cabinet.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { PRIVATE_FILE, writeWhole } from '../catalogue/keep/flush.ts';
 import { readFolder } from '../catalogue/files.ts';
@@ -59,11 +59,10 @@ const guide = readGuide(text, (set) => {
   const scale = scales.get(set);
   return scale !== undefined && isScaleId(scale) ? scale : undefined;
 });
-const today = new Date();
-const planned = planSets(linkRecords(records), guide, request.value, today.getFullYear());
+const day = today();
+const planned = planSets(linkRecords(records), guide, request.value, Number(day.slice(0, 4)));
 if (!planned.ok) endWith(planned.problem);
-const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, '0'));
-const markdown = formatPlan(planned.value, day.join('-'));
+const markdown = formatPlan(planned.value, day);
 const file = join(cabinet.at, 'private', 'plan.md');
 await writeWhole(file, markdown, PRIVATE_FILE);
 process.stdout.write(`${plainPlan(markdown)}\nWritten to ${join(cabinet.shown, 'private', 'plan.md')}\n`);

@@ -1,3 +1,4 @@
+import { today } from '../catalogue/check-cabinet.ts';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -199,7 +200,7 @@ function problemsAfter({ at, files, records, guard }: Whole, changes: readonly F
     const named = { ...read.records.named, pieces: records.named.pieces };
     const all = { ...read.records, named };
     if (isGuarded) useGuard(folder, all, guard);
-    return [...read.problems, ...checkAll(all, folder, PRIVACY)];
+    return [...read.problems, ...checkAll(all, folder, PRIVACY, today())];
   };
   const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
   const before = new Set(problemsIn(near, true).map(key));

@@ -6,6 +6,9 @@ import { orderProblems } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { checkAll } from '../../src/catalogue/check-records.ts';
 
+/** The day on which the small cabinets are checked. */
+export const TODAY = '2026-11-30';
+
 let marked: Promise<CabinetFolder | null> | null = null;
 
 /** What is done to the marked cabinet before it is read: a file's new text, or null to take it away. */
@@ -32,5 +35,5 @@ export function changed(folder: CabinetFolder, change: Change): CabinetFolder {
 
 export function problemsOf(folder: CabinetFolder): readonly Problem[] {
   const { records, problems } = readCabinet(folder);
-  return orderProblems([...problems, ...checkAll(records, folder, PRIVACY)]);
+  return orderProblems([...problems, ...checkAll(records, folder, PRIVACY, TODAY)]);
 }

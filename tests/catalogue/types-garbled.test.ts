@@ -7,7 +7,7 @@ import { readFolder } from '../../src/catalogue/files.ts';
 import type { Problem } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { typeRemarks } from '../../src/catalogue/types/remarks.ts';
-import { changed } from './small-cabinet.ts';
+import { changed, TODAY } from './small-cabinet.ts';
 
 const FOLDER = 'types/edward-i-pence';
 const TABLES = ['types', 'concordance', 'specimens', 'dies', 'die-states'] as const;
@@ -26,7 +26,7 @@ function problemsWith(table: string, text: string): readonly Problem[] {
   const folder = changed(demo, { [`${FOLDER}/${table}.csv`]: text });
   const { records, problems } = readCabinet(folder);
   typeRemarks(records);
-  return [...problems, ...checkTypes(records, placesIn(folder))];
+  return [...problems, ...checkTypes(records, placesIn(folder), TODAY)];
 }
 
 describe('a slip in a table of a series is told with its file, line and column', () => {

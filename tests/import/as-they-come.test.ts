@@ -9,7 +9,7 @@ import { suggestMapping } from '../../src/import/columns/suggest-mapping.ts';
 import { readRows } from '../../src/import/cells/read-rows.ts';
 import { parseDate } from '../../src/core/dating/parse-date.ts';
 import { bring, EMPTY, textOf } from './plan/bring.ts';
-import { changed } from '../catalogue/small-cabinet.ts';
+import { changed, TODAY } from '../catalogue/small-cabinet.ts';
 import { readOne } from './sheets/read-one.ts';
 
 // Four sheets of the shapes that lists have; every piece, name and price in them is invented.
@@ -24,7 +24,11 @@ async function imported(csv: string, mappingText: string, onto: CabinetFolder = 
     headings: headingsOfFields(sheet, mapping.value),
   });
   const { records, problems } = readCabinet(folder);
-  return { plan, folder, problems: [...problems, ...checkAll(records, folder, PRIVACY)].map(({ says }) => says) };
+  return {
+    plan,
+    folder,
+    problems: [...problems, ...checkAll(records, folder, PRIVACY, TODAY)].map(({ says }) => says),
+  };
 }
 
 const pieceOf = (folder: CabinetFolder, id: string): string => textOf(folder, `pieces/${id}/piece.md`);

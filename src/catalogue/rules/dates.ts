@@ -1,7 +1,10 @@
-import { yearsOf } from '../../core/dating/interval.ts';
+import type { Dating } from '../../core/dating/dating.ts';
+import { isToCome, yearsOf } from '../../core/dating/interval.ts';
 import type { Rule } from './rule.ts';
+import type { Problem } from '../problem.ts';
 import { problem } from '../problem.ts';
 import type { Filed, Records } from '../records.ts';
+import type { Blank } from '../schema/fields.ts';
 import { isBlank } from '../schema/fields.ts';
 import type { RulerFields } from '../schema/lists.ts';
 
@@ -24,6 +27,9 @@ export function datesOutsideReigns({ pieces, rulers }: Pick<Records, 'pieces' | 
   });
 }
 
+/** A field and the date it states. */
+type Stated = readonly [path: readonly (string | number)[], date: Dating | Blank | undefined];
+
 /** Of a ruler without a reign there is nothing to say. */
 function ruled({ fields }: Filed<RulerFields>, made: { low: number; high: number }): boolean {
   if (fields.reigns.length === 0) return true;
@@ -33,6 +39,29 @@ function ruled({ fields }: Filed<RulerFields>, made: { low: number; high: number
 function reignsInWords({ fields }: Filed<RulerFields>): string {
   return fields.reigns.map((reign) => `${reign.from.text} to ${reign.to.text}`).join(' and ');
 }
+
+/** No piece was made, and nothing became of it, on a day that is still to come. */
+export const checkDatesToCome: Rule = (records, place, day) => {
+  const toCome = (file: string, stated: readonly Stated[]): readonly Problem[] =>
+    stated.flatMap(([path, date]) => {
+      if (date === undefined || isBlank(date) || !isToCome(date, day)) return [];
+      const kind = path[0] === 'date' ? 'made-in-future' : 'date-in-future';
+      return [problem(kind, place(file, path), date.text, day)];
+    });
+  const { cabinet } = records;
+  const prices = cabinet?.fields['metal-prices'] ?? [];
+  return [
+    ...toCome(cabinet?.file ?? '', prices.map(({ date }, at) => [['metal-prices', at, 'date'], date])),
+    ...records.pieces.flatMap(({ file, fields: { date, altered, found, provenance = [] } }) =>
+      toCome(file, [
+        [['date'], date],
+        ...(altered?.done ?? []).map((one, at): Stated => [['altered', 'done', at, 'date'], one.date]),
+        [['found', 'when'], found?.when],
+        ...provenance.map(({ when }, at): Stated => [['provenance', at, 'when'], when]),
+      ]),
+    ),
+  ]; // prettier-ignore
+};
 
 /** `struck-for` says something only when it differs from the name on the piece. */
 export const checkStruckFor: Rule = (records, place) =>

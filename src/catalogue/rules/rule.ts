@@ -7,8 +7,8 @@ import { lineOf } from '../yaml.ts';
 /** The spot of a field in a file: `place('pieces/a/piece.md', ['ruler', 0])`; without a field, of the words it holds. */
 export type Place = (file: string, path: readonly (string | number)[], words?: string) => Spot;
 
-/** What a rule is given: every record, and the way to the line a field stands on. */
-export type Rule = (records: Records, place: Place) => readonly Problem[];
+/** What a rule is given: every record, the way to the line a field stands on, and the day it is, `2026-11-30`. */
+export type Rule = (records: Records, place: Place, day: string) => readonly Problem[];
 
 export function placesIn(folder: CabinetFolder): Place {
   return (file, path, words) => {

@@ -1,3 +1,4 @@
+import { today } from '../../catalogue/check-cabinet.ts';
 import { dirname } from 'node:path/posix';
 import Papa from 'papaparse';
 import { checkAll } from '../../catalogue/check-records.ts';
@@ -64,7 +65,7 @@ export function problemsOfNew(folder: CabinetFolder, files: readonly NewFile[]):
 
 function problemsIn(folder: CabinetFolder): readonly Problem[] {
   const { records, problems } = readCabinet(folder);
-  return [...problems, ...checkAll(records, folder, PRIVACY)];
+  return [...problems, ...checkAll(records, folder, PRIVACY, today())];
 }
 
 function key({ file, field, says }: Problem): string {

@@ -1,3 +1,4 @@
+import { today } from '../../catalogue/check-cabinet.ts';
 import { join, resolve } from 'node:path';
 import { ADDRESSES, listAfter, wasInspected } from '../../catalogue/addresses.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
@@ -10,7 +11,7 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { MeantCabinet } from './command-line.ts';
 import type { MadeSite } from './make-site.ts';
-import { counted, makeSite, putText, shownFolder, today } from './make-site.ts';
+import { counted, makeSite, putText, shownFolder } from './make-site.ts';
 import { aloneIn, putFolder, refuseFolder } from './put-folder.ts';
 
 export type BuildRequest = {

@@ -1,3 +1,4 @@
+import { today } from '../../catalogue/check-cabinet.ts';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
@@ -157,12 +158,6 @@ async function grow(last: LastSite | null, { astro, grows, into, pictures, texts
     throw error;
   }
   return { kept, ...(await inspect(last === null ? null : cleanIn(last))) };
-}
-
-/** The day on this machine: what has changed since the site was last built is said to have changed on it. */
-export function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
 /** Every address that was ever published, and where it leads now; null where it was withdrawn. */

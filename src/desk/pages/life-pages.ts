@@ -1,3 +1,4 @@
+import { today } from '../../catalogue/check-cabinet.ts';
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import { boughtByLedger, LIFE, LIFE_COLUMNS, readLife } from '../../catalogue/life.ts';
@@ -189,7 +190,7 @@ function eventForm(
 }
 
 function lentSection(courses: readonly Course[]): Html {
-  const due = dueBack(courses, new Date().toISOString().slice(0, 10));
+  const due = dueBack(courses, today());
   return html`<section>
     <h2>Lent</h2>
     ${

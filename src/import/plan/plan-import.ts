@@ -44,6 +44,8 @@ export type SheetToBring = {
   /** The lists that come with the program; what new names they have is offered, and taken where `takesOffers` says so. */
   readonly lent?: CabinetFolder | null;
   readonly takesOffers?: boolean;
+  /** The day it is, `2026-11-30`: nothing is made or found later. */
+  readonly day: string;
 };
 
 export type RowSetAside = { readonly row: number; readonly text: string; readonly because: string };
@@ -88,7 +90,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
   for (const draft of joined.drafts) placing.place(incomingPiece(draft, sheet.always), placing.tried(draft.row));
-  const secrets = settle(placing, { read, folder, records, lists, ledger: placing.ledger });
+  const secrets = settle(placing, { read, folder, records, lists, ledger: placing.ledger, day: sheet.day });
   placing.compare();
   const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
   const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));

@@ -29,6 +29,8 @@ export type TriedOn = {
   readonly records: Records;
   readonly lists: readonly NewFile[];
   readonly pieces: readonly PlacedPiece[];
+  /** The day it is, `2026-11-30`. */
+  readonly day: string;
   /** The ledger as it will be; null when it stays. */
   readonly ledger: string | null;
 };
@@ -41,6 +43,7 @@ export function tryOn({
   lists,
   pieces,
   ledger,
+  day,
 }: TriedOn): ReadonlyMap<number, readonly Refused[]> {
   const rows = new Map(pieces.map(({ file, row }) => [file, row]));
   const before = folder.files.filter(({ file }) => !file.startsWith('pieces/') && !file.startsWith('private/import/'));
@@ -66,7 +69,7 @@ export function tryOn({
   };
   const found = [
     ...read.problems,
-    ...checkRecords(read.records, tried, PRIVACY, place),
+    ...checkRecords(read.records, tried, PRIVACY, day, place),
     ...checkExactLocations(read.records, tried),
   ];
   for (const { file, field, says, kind } of found) tell(file, { field, says, isSecret: kind === 'spot-too-exact' });

@@ -5,7 +5,7 @@ import { NOTHING_SAID } from '../../../src/import/names/names-file.ts';
 import type { ImportPlan, SheetToBring } from '../../../src/import/plan/plan-import.ts';
 import { planImport } from '../../../src/import/plan/plan-import.ts';
 import type { CabinetFolder } from '../../../src/catalogue/files.ts';
-import { changed } from '../../catalogue/small-cabinet.ts';
+import { changed, TODAY } from '../../catalogue/small-cabinet.ts';
 
 /** A cabinet with nothing in it but its own file. */
 export const EMPTY: CabinetFolder = {
@@ -44,7 +44,7 @@ export function bring(
   wishes: Partial<Omit<SheetToBring, 'drafts'>> = {},
 ): Brought {
   const plan = planImport(
-    { drafts, setAside: [], said: NOTHING_SAID, before: [], prefer: null, always: {}, cells: new Map(), headings: new Map(), ...wishes },
+    { drafts, setAside: [], said: NOTHING_SAID, before: [], prefer: null, always: {}, cells: new Map(), headings: new Map(), day: TODAY, ...wishes },
     folder,
   ); // prettier-ignore
   const files = [...plan.lists, ...plan.pieces].map(({ file, text }) => [file, text] as const);
