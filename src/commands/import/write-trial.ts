@@ -1,6 +1,6 @@
-import { rm, writeFile } from 'node:fs/promises';
+import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
+import { PRIVATE_FILE, writeWhole } from '../../catalogue/keep/flush.ts';
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { columnKeys, readingsOf } from '../../import/columns/column-key.ts';
@@ -16,19 +16,18 @@ const PAGE = 500;
 
 /**
  * Writes what an import would do as pages to be read in a browser: the questions first, then every row of the sheet, 500 a page.
- * They hold private cells and lie under `private/`. Returns the first page.
+ * They hold private cells and lie under `private/`. Returns the first page. Each page is whole, whenever this is stopped.
  */
 export async function writeTrial(folder: string, trial: Trial): Promise<string> {
-  await rm(folder, { recursive: true, force: true });
-  await makeFolder(folder);
   const rows = trialRows(trial);
   const pages = Math.ceil(rows.length / PAGE);
-  const put = (name: string, html: string): Promise<void> => writeFile(join(folder, name), html, { mode: 0o600 });
+  const put = (name: string, html: string): Promise<void> => writeWhole(join(folder, name), html, PRIVATE_FILE);
   for (let page = 1; page <= pages; page += 1)
     await put(`rows-${page}.html`, rowsPage(rows.slice((page - 1) * PAGE, page * PAGE), page, pages));
-  const first = join(folder, 'index.html');
   await put('index.html', questionsPage(trial, rows, PAGE));
-  return first;
+  for (const name of await readdir(folder))
+    if (Number(/^rows-(\d+)\.html$/.exec(name)?.[1] ?? 0) > pages) await rm(join(folder, name));
+  return join(folder, 'index.html');
 }
 
 /** What an import would do, before it is done. */

@@ -1,2 +1,2 @@
-export function stopAt(folder: string, at: number, how: string): void;
+export function stopAt(folder: string, at: number, how: string, into?: string): void;
 export function changesSeen(): number;

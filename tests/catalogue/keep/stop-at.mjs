@@ -1,6 +1,8 @@
 // Makes the disk stop at the n-th thing that is changed on it under a folder. As a program's first import (node --import) it is
-// set by STOP_IN, STOP_AT and STOP_HOW, and writes how many there were into STOP_COUNT; a test calls `stopAt`.
+// set by STOP_IN, STOP_AT, STOP_HOW and STOP_INTO; a test calls `stopAt`.
 //   kill    ends the process as a cut of the power would, in the middle of a write
+//   copies  stops nothing: a copy of the folder is made before each change, in the middle of it where it is a write, into the
+//           folders 1, 2, 3 of STOP_INTO. Each is what a process killed there would have left
 //   gone    the same without an end: nothing reaches the disk any more, so what a process has left there is what is looked at
 //   ENOSPC  and other codes are thrown from then on; a full disk still lets names be changed and files removed
 import { createRequire, syncBuiltinESMExports } from 'node:module';
@@ -9,10 +11,12 @@ import process from 'node:process';
 const fs = createRequire(import.meta.url)('node:fs');
 const writeNow = fs.writeFileSync;
 const appendNow = fs.writeSync;
-const stop = { folder: '', at: Infinity, how: '', count: 0 };
+const { cpSync: copyNow, existsSync: isThere } = fs;
+const stop = { folder: '', at: Infinity, how: '', into: '', count: 0, isCopying: false };
 
 const WRITES = /^[wa]|\+/;
-const PROMISED = [
+/** The functions that change the disk, in their two forms. */
+const CHANGES = [
   'writeFile',
   'appendFile',
   'rename',
@@ -28,17 +32,25 @@ const PROMISED = [
 const LEADS = ['rename', 'link', 'copyFile', 'cp'];
 const FREES = ['rename', 'rm', 'rmdir', 'unlink', 'chmod'];
 
-/** From here on, stops at change `at`; nothing is stopped with Infinity. */
-export function stopAt(folder, at, how) {
-  Object.assign(stop, { folder, at, how, count: 0 });
+/** From here on, stops at change `at`; nothing is stopped with Infinity, or with `copies` at any. */
+export function stopAt(folder, at, how, into = '') {
+  Object.assign(stop, { folder, at, how, into, count: 0 });
 }
 /** How many changes there have been since. */
 export const changesSeen = () => stop.count;
 
 /** Counts one change, and ends or fails it when its turn has come. `half` does a part of it first. */
 function reached(name, path, half) {
-  if (stop.folder === '' || typeof path !== 'string' || !path.startsWith(stop.folder)) return;
+  if (stop.folder === '' || stop.isCopying || typeof path !== 'string' || !path.startsWith(stop.folder)) return;
   stop.count += 1;
+  if (stop.how === 'copies') {
+    stop.isCopying = true;
+    half?.();
+    if (isThere(stop.folder)) copyNow(stop.folder, `${stop.into}/${stop.count}`, { recursive: true });
+    else fs.mkdirSync(`${stop.into}/${stop.count}`, { recursive: true });
+    stop.isCopying = false;
+    return;
+  }
   if (stop.count < stop.at) return;
   if (stop.count === stop.at && (stop.how === 'kill' || stop.how === 'gone')) half?.();
   if (stop.how === 'kill') {
@@ -50,15 +62,29 @@ function reached(name, path, half) {
   throw Object.assign(new Error(`${code}: ${name} '${path}'`), { code, path, syscall: name });
 }
 
-for (const name of PROMISED) {
-  const real = fs.promises[name];
+/** Writes the first half of a text or of bytes, and leaves the place at which the file is written next. */
+function putHalf(fd, what) {
+  const half = what.slice(0, what.length / 2);
+  if (typeof half === 'string') appendNow(fd, half, 0);
+  else appendNow(fd, half, 0, half.length, 0);
+}
+
+/** Before one of the functions that change the disk. */
+function before(name, [from, what]) {
+  const path = LEADS.includes(name) ? what : from;
+  const half = name === 'writeFile' ? () => writeNow(path, what.slice(0, what.length / 2)) : undefined;
+  // To make a folder that is there changes nothing.
+  if (name !== 'mkdir' || !isThere(path)) reached(name, path, half);
+}
+for (const name of CHANGES) {
+  const [real, atOnce] = [fs.promises[name], fs[`${name}Sync`]];
   fs.promises[name] = async (...words) => {
-    const [from, what] = words;
-    const path = LEADS.includes(name) ? what : from;
-    const half = name === 'writeFile' ? () => writeNow(path, what.slice(0, what.length / 2)) : undefined;
-    // To make a folder that is there changes nothing.
-    if (name !== 'mkdir' || !fs.existsSync(path)) reached(name, path, half);
+    before(name, words);
     return real(...words);
+  };
+  fs[`${name}Sync`] = (...words) => {
+    before(name, words);
+    return atOnce(...words);
   };
 }
 const openReal = fs.promises.open;
@@ -68,7 +94,7 @@ fs.promises.open = async (path, flags, mode) => {
   const file = await openReal(path, flags, mode);
   const { writeFile, sync } = file;
   file.writeFile = async (what, ...words) => {
-    reached('write', path, () => appendNow(file.fd, what.slice(0, what.length / 2)));
+    reached('write', path, () => putHalf(file.fd, what));
     return writeFile.call(file, what, ...words);
   };
   file.sync = async () => {
@@ -79,8 +105,5 @@ fs.promises.open = async (path, flags, mode) => {
 };
 syncBuiltinESMExports();
 
-const { STOP_IN, STOP_AT, STOP_HOW, STOP_COUNT } = process.env;
-if (STOP_IN !== undefined) {
-  stopAt(STOP_IN, Number(STOP_AT), STOP_HOW);
-  if (STOP_COUNT !== undefined) process.on('exit', () => writeNow(STOP_COUNT, String(stop.count)));
-}
+const { STOP_IN, STOP_AT, STOP_HOW, STOP_INTO } = process.env;
+if (STOP_IN !== undefined) stopAt(STOP_IN, Number(STOP_AT), STOP_HOW, STOP_INTO);
