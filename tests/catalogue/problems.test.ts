@@ -42,6 +42,7 @@ const ROWS: readonly Row[] = [
   { kind: 'form-wrong', change: { [PENNY]: put('title: Penny of a plain king', 'title: [a, b]') }, line: 3, says: 'wants plain text' },
   { kind: 'value-wrong', change: { 'cabinet.yaml': put('https://example.org/marked/', 'example.org') }, line: 4, says: 'https://example.org/coins/' },
   { kind: 'value-wrong', change: { 'cabinet.yaml': (text) => `${text.replace(/^language:.*\n/m, '')}language: yorkish\n` }, says: 'This one is not known' },
+  { kind: 'value-wrong', change: { 'mints/plain-town.yaml': 'name: Plain Town\nnames: [{ name: Planum, lang: Old English }]\n' }, says: 'like la, ang or sr-Latn' },
   { kind: 'form-wrong', change: { [PENNY]: put(/provenance:[\s\S]*?formerly/, 'provenance: bought at a fair\nformerly') }, says: '{ when: 1934, how: auction' },
   { kind: 'field-misspelt', change: { [PENNY]: put('grade: VF', 'graed: VF') }, line: 15, says: 'Write grade.' },
   { kind: 'yaml-unreadable', change: { [PENNY]: put('title: Penny of a plain king', 'title: "Penny of a plain king') }, line: 3, says: 'a quotation mark is not closed' },

@@ -7,6 +7,12 @@ import { field, id, oneOrMore, words, yesOrNo } from './fields.ts';
 
 const date = field((text) => parseDate(text, { dateOf: 'event' }), 'date-unreadable');
 
+/** The tag of a language, of whichever there is one: an old one may have no name in the locale data. */
+const language = words.regex(
+  /^[a-z]{2,3}(-[a-z]{4})?(-([a-z]{2}|\d{3}))?$/i,
+  'A language is written as its tag, like la, ang or sr-Latn (BCP 47).',
+);
+
 /** The same thing in other people's lists: `{ nomisma: edward_i, wikidata: Q57798 }`. */
 const identifiers = z.record(z.string(), words).optional();
 
@@ -60,7 +66,7 @@ export const mintSchema = z.strictObject({
   name: words,
   /** Its names through time. */
   names: z
-    .array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: words.optional() }))
+    .array(z.strictObject({ name: words, from: date.optional(), to: date.optional(), lang: language.optional() }))
     .default([]),
   /** When it struck coins, as far as that is known: `[{ from: 1279, to: 1281 }]`. */
   struck: z.array(z.strictObject({ from: date, to: date, note: words.optional() })).optional(),
