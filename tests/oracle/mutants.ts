@@ -22,7 +22,7 @@ const guards = (folder: string, files: string, tests: readonly string[]) =>
 const GUARDS: readonly (readonly [files: readonly string[], tests: readonly string[]])[] = [
   guards('src/privacy', 'exact-spots exact-in-text machine-paths', tested('privacy', 'exact-spots leaks inspect-built disguised private-values')),
   guards('src/privacy', 'page-policy private-files not-secret rare-names public-words privacy', tested('privacy', 'leaks said-in-public private-values inspect-built')),
-  guards('src/privacy', 'private-values private-cells private-in-text sums spelled-numbers currencies', tested('privacy', 'private-values disguised leaks inspect-built')),
+  guards('src/privacy', 'private-values private-cells private-in-text sums spelled-numbers currency-signs', tested('privacy', 'private-values disguised leaks inspect-built')),
   guards('src/privacy', 'hidden-pieces hidden-in-text inspect-built', tested('privacy', 'hidden-pieces inspect-built disguised private-values leaks')),
   guards('src/privacy', 'letters search guard', tested('privacy', 'disguised hidden-pieces private-values leaks inspect-built')),
   guards('src/privacy', 'picture-segments exif-parts', tested('privacy', 'picture-segments inspect-built')),
