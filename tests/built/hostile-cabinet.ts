@@ -120,7 +120,7 @@ export function asFolder(cabinet: HostileCabinet): CabinetFolder {
     file,
     text: isMarkdown ? `---\n${formatYaml(facts)}---\n${story}\n` : formatYaml(facts),
   }));
-  return { at: '/nowhere', files: files.sort((a, b) => (a.file < b.file ? -1 : 1)) } as unknown as CabinetFolder;
+  return { at: '/nowhere', files: files.sort((a, b) => (a.file < b.file ? -1 : 1)) };
 }
 
 /** What stands in the place of a text that is refused, where something must. */
