@@ -84,12 +84,15 @@ const STRUCK_LATER = new RegExp(
   'i',
 );
 
+/** `1804 [1805]`, `1804 [i.e. 1805]`: librarians put what is true behind what is printed. */
+const CORRECTED = /^(?<dated>\d{4}) \((?:i\. ?e\. |recte |really |= ?)?(?<made>\d{4})\)$/;
+
 /**
  * The sentence for a text that gives both the date on the piece and the date it was made, as a taler dated 1780 and
  * struck ever since: each has its own field. Undefined for any other text.
  */
 export function askForTwoDates(text: string, read: WordReader): string | undefined {
-  const { dated, made } = STRUCK_LATER.exec(text)?.groups ?? {};
-  if (dated === undefined || made === undefined || !read(made)?.ok) return undefined;
+  const { dated, made } = (STRUCK_LATER.exec(text) ?? CORRECTED.exec(text))?.groups ?? {};
+  if (dated === undefined || made === undefined || dated === made || !read(made)?.ok) return undefined;
   return `"${text}" gives the date on the piece and the date it was made; write date: ${made} and, on a line of its own, dated: "${dated}".`;
 }

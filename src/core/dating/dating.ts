@@ -16,6 +16,7 @@ export type CalendarName =
   | 'buddhist'
   | 'republican'
   | 'indiction'
+  | 'olympiad'
   | 'cyclical'
   | 'regnal'
   | ReignTitle['calendar']

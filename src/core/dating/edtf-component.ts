@@ -102,6 +102,7 @@ function placeInYear(
   const firstMonth = fitting[0];
   const lastMonth = fitting.at(-1);
   if (firstMonth === undefined || lastMonth === undefined) return refuse(noSuchDay(text, months.length > 0));
+  if (isLeftOut(years, month, day)) return refuse(leftOut(text));
   const lastDays = days.filter((d) => d <= longest(lastMonth));
   return good({
     ...years,
@@ -117,6 +118,16 @@ function numbersLike(digits: string, limit: number): readonly number[] {
   const pattern = new RegExp(`^${digits.replaceAll('X', '\\d')}$`);
   const all = Array.from({ length: limit }, (_, index) => index + 1);
   return all.filter((number) => pattern.test(String(number).padStart(2, '0')));
+}
+
+/** The days from 5 to 14 October 1582 are in neither calendar: the days before are Julian here, those after Gregorian. */
+function isLeftOut({ low, high }: Years, month: string, day = ''): boolean {
+  return low === 1582 && high === 1582 && month === '10' && /^(?:0[5-9]|1[0-4])$/.test(day);
+}
+
+function leftOut(text: string): string {
+  const day = String(Number(text.replace(/[?~%]/g, '').slice(-2)));
+  return `"${text}" was left out: 4 October 1582 was followed by 15 October; write ${day} October 1582 OS for a day of the old calendar, NS for one of the new.`;
 }
 
 function noSuchDay(text: string, monthExists: boolean): string {

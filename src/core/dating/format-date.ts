@@ -118,11 +118,15 @@ function formatOpen({ earliest, latest, text }: Dating): string {
 
 const NAMES_STYLE = /\b(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i;
 
+/** `5/15 November 1605` says the new style too. */
+const IN_TWO_STYLES = /\/ ?\d{1,2}(?:st|nd|rd|th|\.)?[ ,]/;
+
 /** Days for a visitor: "14 October 1066", "April 1985", "20 November 1278 – 19 November 1279". Undefined if none are known. */
 function formatDays({ from, to, earliest, latest, dayCalendar, calendar, text }: Dating): string | undefined {
   // An old-style day is shown as it was written, with its calendar named: the new style would hide what the source says.
   if (calendar === 'julian' && dayCalendar === 'gregorian' && /\d/.test(text)) {
     const words = text.replace(/^(?:c\.|ca\.?|circa|about|perhaps|probably) ?/i, '').replace(/ ?\(?\?\)?$/, '');
+    if (IN_TWO_STYLES.test(words)) return words;
     return NAMES_STYLE.test(words)
       ? words.replace(/,? ?\(?(?:o\. ?s\.|OS|old style|a\. ?St\.|Julian)\)?$/i, ' (old style)')
       : `${words} (old style)`;

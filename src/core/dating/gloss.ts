@@ -1,11 +1,12 @@
 import { isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
-import type { Reading } from './dating.ts';
+import type { Bound, Reading, Reign } from './dating.ts';
 import { unmistakableForms } from './read-era.ts';
 import { readIndiction } from './read-cycle.ts';
-import { readYears, type PointContext, type WordReader } from './reading.ts';
+import { reignsCalled } from './read-regnal.ts';
+import { qualify, readYears, type PointContext, type WordReader } from './reading.ts';
 import { readLetterYear } from './read-year.ts';
-import { followingYear } from './shortened.ts';
+import { followingYear, secondYearBefore } from './shortened.ts';
 
 const YEAR = '\\d{1,4}';
 const FIRST = `(?:AD )?(?<first>${YEAR})(?<firstBc> ?BC)?`;
@@ -170,4 +171,35 @@ function chosen(reading: Reading, low: number, high: number): Reading | undefine
   const members = years.map(([from, to]) => (from === to ? isoYear(from) : `${isoYear(from)}..${isoYear(to)}`));
   const edtf = years.length === 1 ? (members[0] ?? '').replace('..', '/') : `[${members.join(',')}]`;
   return { ...reading, years, earliest: only[0], latest: last[1], edtf };
+}
+
+/** `Edward I (1272-1307)`, `Philip II, 359-336 BC`, `Edward I (r. 1272-1307)`: a ruler, and years that must lie in the reign. */
+const SAID =
+  '(?<about>c\\.|ca\\.|circa)? ?(?:AD )?(?<first>\\d{2,4})(?: ?[-/] ?(?:AD )?(?<last>\\d{1,4}))? ?(?<era>BCE?|AD|CE)?';
+const WITH_REIGN = new RegExp(
+  `^(?:(?:the )?reign of )?(?<name>\\p{Lu}[^\\d(,]*[^\\d(, ])(?:,? \\(|,? )(?:r\\.|reigned|ruled)? ?${SAID}\\)?$`,
+  'u',
+);
+/** Years with the ruler in front of them, when some reign of that name holds them; `read` reads the bounds of reigns. */
+export function readWithReign(text: string, reigns: readonly Reign[], read: WordReader): Outcome<Reading> | undefined {
+  const { name = '', first = '', last = first, era, about } = WITH_REIGN.exec(text)?.groups ?? {};
+  if (name === '' || text.includes('(') !== text.endsWith(')')) return undefined;
+  const known = reignsCalled(name, reigns);
+  if (known.length === 0) return undefined;
+  const isBefore = era?.startsWith('B') === true;
+  const end = isBefore && last !== first ? secondYearBefore(first, last, 'hyphen') : good(followingYear(first, last));
+  if (!end.ok) return end;
+  const [low, high] = isBefore ? [1 - Number(first), 1 - end.value] : [Number(first), end.value];
+  const holds = known.some(({ from, to }) => {
+    const [begun, ended] = [read(from), read(to)];
+    return begun?.ok && ended?.ok && isWithin([low, high], begun.value.earliest, ended.value.latest);
+  });
+  if (holds && low <= high) return good(qualify(readYears(low, high), about !== undefined, false));
+  return refuse(
+    `No reign of "${name}" that is known here holds the years of "${text}"; write the years alone if they are right.`,
+  );
+}
+
+function isWithin([low, high]: readonly number[], first: Bound, last: Bound): boolean {
+  return typeof first === 'number' && first <= (low ?? first) && (typeof last !== 'number' || (high ?? last) <= last);
 }

@@ -1,3 +1,4 @@
+import { listed } from './words.ts';
 import { anyOf } from './written-text.ts';
 
 /** A part of a century or decade: the `number`th of `of` equal parts. */
@@ -6,46 +7,89 @@ export interface Part {
   readonly of: number;
 }
 
-/** Words written in one line, with commas between them. */
-const listed = (...lines: readonly string[]) => lines.flatMap((line) => line.split(', '));
-
 /** Early, middle and late are thirds, as PeriodO reads them in published periods and as Latin palaeography's in., med., ex. */
 export const THIRDS: readonly (readonly string[])[] = [
   listed(
     'early, beginning of, beginning, beg. of, start of, opening of, Anfang, Beginn, frühes, frühe, früh',
     'début, déb., in., in, ineunte, begin, vroege, vroeg, inizio, inizi, principio, principios, comienzos, inicios',
+    'begyndelsen, begynnelsen, starten, tidlig, tidligt, tidlige, början, początek, początku, pocz., začátek, počátek, poč.',
+    'início, inícios, princípios, principis',
   ),
   listed(
     'mid, middle of, middle, Mitte, mittleres, milieu, mil., med., med, medio, mediante, midden, halverwege',
-    'metà, mediados, mitad',
+    'metà, mediados, mitad, midten, mitten, połowa, połowy, połowie, poł., polovina, poloviny, pol., meados, mitjan',
   ),
   listed(
     'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
-    'eind, einde, laat, fine, finales, fines',
+    'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, sen, sent, sene, koniec, końca, końcu, kon., schyłek',
+    'konec, final, finais, fim, finals',
   ),
 ];
 
 const FRACTIONS: readonly { readonly of: number; readonly words: readonly string[] }[] = [
-  { of: 2, words: listed('half, Hälfte, H., Hft., moitié, dimidium, helft, metà, mitad') },
-  { of: 3, words: listed('third, Drittel, tiers, derde, terzo, tercio') },
-  { of: 4, words: listed('quarter, Viertel, V., quart, kwart, quarto, cuarto') },
+  {
+    of: 2,
+    words: listed(
+      'half, Hälfte, H., Hft., moitié, dimidium, helft, metà, mitad, halvdel, halvdelen, hälft, hälften, halvan',
+      'połowa, połowie, połowy, poł., polovina, pol., metade, meitat',
+    ),
+  },
+  {
+    of: 3,
+    words: listed('third, Drittel, tiers, derde, terzo, tercio, tredjedel, tredjedelen, tercja, třetina, terço'),
+  },
+  {
+    of: 4,
+    words: listed(
+      'quarter, Viertel, V., quart, kwart, quarto, cuarto, fjerdedel, fjerdedelen, fjärdedel, fjärdedelen',
+      'ćwierć, ćwierci, ćw., ćwierćwiecze, ćwierćwiecza, ćwierćwieczu, čtvrtina, čtvrt., quartel',
+    ),
+  },
+  {
+    of: 10,
+    words: listed('decade, Jahrzehnt, décennie, decennio, década, decennium, årti, årtiondet, dekada, desetiletí'),
+  },
 ];
 
 const ORDINALS: readonly (readonly string[])[] = [
   listed(
-    'first, 1st, 1., 1, erste, erstes, ersten, première, premier, 1re, 1ère, 1er, eerste, 1e, 1ste',
-    'prima, primo, primera, primer, 1a, 1o',
+    'first, 1st, 1., 1, I, erste, erstes, ersten, première, premier, 1re, 1ère, 1er, eerste, 1e, 1ste',
+    'prima, primo, primero, primera, primer, 1a, 1o, 1.a, 1.o, første, första, pierwsza, pierwsze, pierwszej, první, primeira',
   ),
   listed(
-    'second, 2nd, 2., 2, zweite, zweites, zweiten, seconde, deuxième, 2e, 2de, 2nde, tweede',
-    'seconda, secondo, segunda, segundo, 2a, 2o',
+    'second, 2nd, 2., 2, II, zweite, zweites, zweiten, seconde, deuxième, 2e, 2de, 2nde, tweede',
+    'seconda, secondo, segunda, segundo, segona, 2a, 2o, 2.a, 2.o, anden, andet, annen, andra, druga, drugie, drugiej, druhá',
   ),
-  listed('third, 3rd, 3., 3, dritte, drittes, dritten, troisième, 3e, derde, 3de, terzo, terza, tercer, tercero, 3o'),
-  listed('fourth, 4th, 4., 4, vierte, viertes, vierten, quatrième, 4e, vierde, 4de, quarto, cuarto, 4o'),
+  listed(
+    'third, 3rd, 3., 3, III, dritte, drittes, dritten, troisième, 3e, derde, 3de, terzo, terza, tercer, tercero, 3o, 3.o',
+    'tredje, trzecia, trzecie, trzeciej, třetí, terceiro',
+  ),
+  listed(
+    'fourth, 4th, 4., 4, IV, vierte, viertes, vierten, quatrième, 4e, vierde, 4de, quarto, cuarto, 4o, 4.o',
+    'fjerde, fjärde, czwarta, czwarte, czwartej, čtvrtá',
+  ),
 ];
-const LAST = listed('last, letzte, letztes, letzten, dernier, dernière, laatste, ultimo, ultima, último, última');
+const LAST = listed(
+  'last, letzte, letztes, letzten, dernier, dernière, laatste, ultimo, ultima, último, última',
+  'sidste, siste, sista, ostatnia, ostatnie, ostatniej, poslední',
+);
 
-const JOIN = /(?<![ -])[ -]*(?:of the|of|in the|des|der|dem|du|de la|d'|del|di|van de|van het|van|de)?$/i;
+/** What stands before a part: `in der 2. Hälfte`, `au milieu`, `all'inizio`, `pod koniec`. */
+const LEAD = new RegExp(
+  `^(?:${anyOf(
+    listed(
+      'in the, at the, the, in der, am, zu, zum, im, die, das, der, den, dem, au, à la, dans la, dans le, la, le, les, à',
+      'alla, nella, nel, il, lo, a la, a, el, los, in het, aan het, op het, het, de, i, på, vid, na, pod, w, em, no, a mitjan',
+    ),
+  )} |all'|l')(?=.)`,
+  'i',
+);
+const JOIN = new RegExp(
+  `(?<![ -])[ -]*(?:of the|of|in the|${anyOf(
+    listed("des, der, dem, du, de la, d', dell', del, di, van de, van het, van, de, af det, af, av, i, do, da"),
+  )})?$`,
+  'i',
+);
 const FRACTION = `(?<fraction>${anyOf(FRACTIONS.flatMap(({ words }) => words))})`;
 const ORDINAL_FRACTION = new RegExp(
   `^(?:(?<last>${anyOf(LAST)})|(?<ordinal>${anyOf(ORDINALS.flat())})) ?${FRACTION}$`,
@@ -60,10 +104,11 @@ export function parseFigures(text: string): Part | undefined {
   return figures && existing(Number(figures['half'] ?? figures['number']), Number(figures['of'] ?? 2));
 }
 
-/** Reads the words for a part: "late", "first half of the", "letztes Viertel des". Undefined if they name none. */
+/** Reads the words for a part: "late", "first half of the", "in der letzten Hälfte des". Undefined if they name none. */
 export function parsePart(text: string): Part | undefined {
   const words = text.trim();
-  return partOfWords(words) ?? partOfWords(words.replace(JOIN, ''));
+  const bare = words.replace(LEAD, '');
+  return partOfWords(words) ?? partOfWords(words.replace(JOIN, '')) ?? partOfWords(bare.replace(JOIN, ''));
 }
 
 function partOfWords(words: string): Part | undefined {

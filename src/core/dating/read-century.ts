@@ -1,4 +1,5 @@
-import { good, refuse } from '../outcome.ts';
+import { good, refuse, type Outcome } from '../outcome.ts';
+import type { Reading } from './dating.ts';
 import { readRoman } from './numerals.ts';
 import { parseFigures, parsePart, yearsOfPart, type Part } from './parts.ts';
 import { readYears, type PointReader } from './reading.ts';
@@ -8,11 +9,13 @@ import { anyOf } from './written-text.ts';
 const CENTURY = [
   ...['century', 'centuries', 'cent.', 'cent', 'Jahrhundert', 'Jahrhunderts', 'Jahrhunderte', 'Jahrh.', 'Jh.', 'Jh'],
   ...['Jhs.', 'Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
+  ...['århundrede', 'århundredes', 'århundre', 'århundrade', 'årh.', 'wiek', 'wieku', 'wieki', 'století', 'stol.'],
 ];
-/** Too short to follow a bare number: `12th c.` and `XIIe s.` are centuries, `4 C` and `2S` are not. */
-const CENTURY_LETTERS = ['c.', 'c', 's.', 's'];
+/** Too short to follow a bare number: `12th c.`, `XIIe s.` and `XIV w.` are centuries, `4 C` and `2S` are not. */
+const CENTURY_LETTERS = ['c.', 'c', 's.', 's', 'w.'];
 const SAECULUM = [
   ...['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi', 'siglos', 'secoli', 'ss.'],
+  ...['século', 'séc.', 'segle'],
 ];
 const NAMES = [
   ...['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh'],
@@ -30,7 +33,7 @@ const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
 const ROMAN_ENDED = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )';
-const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [cs]\\.)`;
+const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [csw]\\.)`;
 const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${BEFORE_A_LETTER})`;
 /** `18th century (late)`, `18. Jh., 2. Hälfte` */
 const PART_AFTER = '(?: ?\\((?<after>[^()]+)\\)|, (?<last>[^,()]+))?';
@@ -99,16 +102,34 @@ function numberOf(ordinal: string): number | undefined {
 const TENS = '(?<decade>\\d{1,3})0';
 /** What French, Dutch, Italian and Spanish put before a decade. */
 export const YEARS_OF = '(?:(?:les )?années|(?:de )?jaren|(?:gli )?anni|(?:los )?años)';
+const AFTER_TENS = "(?:'?s| ?er Jahre| ?er|'?erne)";
 const DECADES = [
-  new RegExp(
-    `^(?<part>.*?)(?<![\\d-])(?:(?<adBefore>AD|CE) |(?<bcBefore>BC|BCE) )?${TENS}(?:'?s| ?er Jahre| ?er)${ERA}$`,
-    'i',
-  ),
+  new RegExp(`^(?<part>.*?)(?<!\\d|\\d-)(?:(?<adBefore>AD|CE) |(?<bcBefore>BC|BCE) )?${TENS}${AFTER_TENS}${ERA}$`, 'i'),
   new RegExp(`^(?<part>.*?)${YEARS_OF} (?<decade>\\d{3})0${ERA}$`, 'i'),
 ];
+/** `1500-tallet` are the years that begin with 15, and `1840-tallet` those that begin with 184. */
+const NAMED_BY_FIGURES =
+  /^(?<part>.*?)(?<!\d|\d-)(?:(?<hundred>\d{1,2})00|(?<ten>\d{2,3})0)-(?:tallet|talet|tals?|årene)$/i;
+/** The hundreds of Italian, from the 1200s: `prima metà del Trecento`, `nel '500`. */
+const HUNDREDS = 'Duecento, Trecento, Quattrocento, Cinquecento, Seicento, Settecento, Ottocento, Novecento'.split(
+  ', ',
+);
+const IN_ITALIAN = new RegExp(`^(?<part>.*?)(?:(?<name>${anyOf(HUNDREDS)})|(?<!\\d)'(?<hundred>[2-9])00)$`, 'i');
 
-/** `1280s`, `late 1280s`, `330s BC`, `AD 260s`, `1840er Jahre`, `années 1840`, `jaren 1840`. */
+/** `1280s`, `late 1280s`, `330s BC`, `AD 260s`, `1840er Jahre`, `années 1840`, `jaren 1840`, `1500-tallet`, `Trecento`. */
 export const readDecade: PointReader = (text) => {
+  const named = NAMED_BY_FIGURES.exec(text)?.groups;
+  if (named)
+    return partOf(
+      named['part'],
+      Number(named['hundred'] ?? 0) * 100 || Number(named['ten']) * 10,
+      named['ten'] === undefined ? 100 : 10,
+    );
+  const italian = IN_ITALIAN.exec(text)?.groups;
+  if (italian) {
+    const name = HUNDREDS.findIndex((word) => word.toLowerCase() === italian['name']?.toLowerCase());
+    return partOf(italian['part'], 1000 + 100 * (name < 0 ? Number(italian['hundred']) : name + 2), 100);
+  }
   const groups = DECADES.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
   const decade = groups?.['decade'] ?? '';
   const part = groups?.['part'] ? parsePart(groups['part']) : undefined;
@@ -128,3 +149,11 @@ export const readDecade: PointReader = (text) => {
   const edtf = first > 0 && !part ? { edtf: `${decade.padStart(3, '0')}X` } : {};
   return good({ ...readYears(low, high), ...edtf });
 };
+
+/** Some years, or the part of them that words name. */
+function partOf(words: string | undefined, first: number, length: number): Outcome<Reading> | undefined {
+  const part = words ? parsePart(words) : { number: 1, of: 1 };
+  if (!part) return undefined;
+  const { low, high } = yearsOfPart(first, length, part);
+  return good(readYears(low, high));
+}

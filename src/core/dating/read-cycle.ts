@@ -73,6 +73,35 @@ export const readIndiction: PointReader = (text) => {
   return good(oneOf(yearsOfIndiction(number, INDICTIONS.first, INDICTIONS.last), 'indiction'));
 };
 
+const ORDINAL = '(?:st|nd|rd|th)';
+const WHICH_YEAR = 'first, 1st, second, 2nd, third, 3rd, fourth, 4th'.split(', ');
+const OLYMPIADS = [
+  /^(?:Ol\.?|Olympiade?|Olympias|Olimpiade) ?(?<number>\d{1,3}|[IVXLC]+)(?:(?: ?[,./:] ?|,? (?:year )?)(?<year>\d))?$/i,
+  new RegExp(
+    `^(?:(?<which>${WHICH_YEAR.join('|')}) year of (?:the )?)?(?<number>\\d{1,3})${ORDINAL} Olympiad(?:, (?:year )?(?<year>\\d))?$`,
+    'i',
+  ),
+];
+/** The games were held in the summer of 776 BC and every four years until Theodosius; Bickerman, *Chronology of the Ancient World* (1968). */
+const FIRST_OLYMPIAD = -775;
+const LAST_OLYMPIAD = 293;
+
+/** `Ol. 95, 2`, `Ol. XCV`, `95th Olympiad`: years from summer to summer, four to an Olympiad. */
+export const readOlympiad: PointReader = (text) => {
+  const groups = OLYMPIADS.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
+  const written = groups?.['number'] ?? '';
+  const number = /^\d/.test(written) ? Number(written) : readRoman(written.toUpperCase());
+  if (number === undefined || !groups) return undefined;
+  const which = WHICH_YEAR.indexOf(groups['which']?.toLowerCase() ?? '');
+  const year = which < 0 ? Number(groups['year'] ?? 1) : Math.floor(which / 2) + 1;
+  if (number < 1 || number > LAST_OLYMPIAD || year < 1 || year > 4) {
+    return refuse(`Olympiads run from 1 to 293, of four years each, and "${text}" is none; write one as Ol. 95, 2.`);
+  }
+  const first = FIRST_OLYMPIAD + 4 * (number - 1) + (year - 1);
+  const isWhole = which < 0 && groups['year'] === undefined;
+  return good(readYears(first, first + (isWhole ? 4 : 1), 'olympiad'));
+};
+
 const TITLE_IN_LETTERS = /^(?<name>[A-Za-zĀ-ž' -]+?)(?:,? (?:year )?(?<number>\d{1,3})(?: ?nen)?)?$/i;
 const HAN_YEAR = '(?<number>\\d{1,3}|[元〇一二三四五六七八九十百廿卅]+)年?';
 const TITLE_IN_CHARACTERS = new RegExp(`^(?<name>\\p{Script=Han}{2}) ?(?:${HAN_YEAR})?$`, 'u');

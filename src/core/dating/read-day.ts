@@ -28,6 +28,17 @@ const FORMS = [
   new RegExp(`^(?<year>\\d{4}),? ${MONTH}(?: ${DAY})?$`, 'i'),
   new RegExp(`^(?<day>\\d{1,2})(?<mark>[./ -]) ?(?<roman>[IVX]{1,4})\\k<mark> ?(?<year>\\d{4})${STYLE}$`, 'i'),
 ];
+/** `5/15 November 1605`, `30 January/9 February 1648/9`, `November 5/15, 1605`: a day in both styles. */
+const DAYS = '(?<day>\\d{1,2})(?:st|nd|rd|th|\\.)? ?/ ?(?<newDay>\\d{1,2})(?:st|nd|rd|th|\\.)?';
+const OTHER_MONTH = `(?<oldMonth>${anyOf(MONTHS.flat())})\\.?`;
+const IN_TWO_STYLES = [
+  new RegExp(`^${DAYS} ?(?:of |de )?${MONTH},? ?(?:of |de )?(?<year>\\d{4})(?:/(?<next>\\d{1,4}))?$`, 'i'),
+  new RegExp(`^${MONTH} ${DAYS},? (?<year>\\d{4})(?:/(?<next>\\d{1,4}))?$`, 'i'),
+  new RegExp(
+    `^(?<day>\\d{1,2})(?:st|nd|rd|th|\\.)? ${OTHER_MONTH}(?: (?<oldYear>\\d{4}))? ?/ ?(?<newDay>\\d{1,2})(?:st|nd|rd|th|\\.)? ${MONTH},? (?<year>\\d{4})(?:/(?<next>\\d{1,4}))?$`,
+    'i',
+  ),
+];
 const FIGURES = /^(?<first>\d{1,2})(?<mark>[./-]) ?(?<second>\d{1,2})\k<mark> ?(?<year>\d{4})$/;
 const ISO_DAY = /^\d{4}-\d\d-\d\d[?~%]?$/;
 
@@ -35,6 +46,10 @@ export const readDay: PointReader = (text, context) => {
   if (ISO_DAY.test(text)) return readEdtf(text);
   const figures = FIGURES.exec(text)?.groups;
   if (figures) return readFigures(text, figures);
+  for (const form of IN_TWO_STYLES) {
+    const groups = form.exec(text)?.groups;
+    if (groups) return dayInTwoStyles(text, groups);
+  }
   for (const form of FORMS) {
     const groups = form.exec(text)?.groups;
     if (groups) return dayOrMonth(text, groups, context.realm);
@@ -59,19 +74,38 @@ function readFigures(text: string, groups: Record<string, string>): Outcome<Read
   return readEdtf(dayFirst ? iso(second, first) : iso(first, second));
 }
 
+function monthNamed(name: string): number {
+  return MONTHS.findIndex((names) => names.some((one) => one.toLowerCase() === name.toLowerCase())) + 1;
+}
+
+/** The old style first, the new after it: both must name one day. */
+function dayInTwoStyles(text: string, groups: Groups): Outcome<Reading> {
+  const { month = '', oldMonth = month, year: written = '', next, oldYear } = groups;
+  const year = next === undefined ? Number(written) : followingYear(written, next);
+  const [from, to] = [monthNamed(oldMonth), monthNamed(month)];
+  const [first, last] = [Number(groups['day']), Number(groups['newDay'])];
+  const begun = oldYear === undefined ? year - (from > to ? 1 : 0) : Number(oldYear);
+  const old = placed(text, { year: begun, month: from, day: first }, 'julian');
+  const fresh = placed(text, { year, month: to, day: last }, 'gregorian');
+  if (!old.ok || !fresh.ok) return old.ok ? fresh : old;
+  if (old.value.edtf === fresh.value.edtf && year >= GREGORY.firstNew.year) return old;
+  const days = [`${String(first)}${from === to ? '' : ` ${oldMonth}`}`, `${String(last)} ${month} ${String(year)}`];
+  const ways = `${days.join(' or ')} for one of them, ${days.join(' - ')} for all between, or the first alone with OS`;
+  return refuse(`The days of "${text}" are not one day in the old style and the new; write ${ways}.`);
+}
+
 type Groups = Readonly<Record<string, string | undefined>>;
 
 function dayOrMonth(text: string, groups: Groups, realm: string | undefined): Outcome<Reading> | undefined {
-  const name = (groups['month'] ?? '').toLowerCase();
+  const name = groups['month'] ?? '';
   const roman = ROMAN_MONTHS.indexOf((groups['roman'] ?? '').toUpperCase());
-  const named = MONTHS.findIndex((names) => names.some((candidate) => candidate.toLowerCase() === name));
-  const month = (groups['roman'] === undefined ? named : roman) + 1;
+  const month = groups['roman'] === undefined ? monthNamed(name) : roman + 1;
   if (month === 0) return undefined;
   const written = groups['year'] ?? '';
   const era = groups['ad'] ?? groups['adBefore'] ?? groups['bc'];
   if (era === undefined && written.length < 4) return undefined;
   // "Augustus, 27 BC" names the ruler; the month has a day, or a year of four figures.
-  if (name === 'augustus' && groups['day'] === undefined && era !== undefined) return undefined;
+  if (/^augustus$/i.test(name) && groups['day'] === undefined && era !== undefined) return undefined;
   if (Number(written) === 0) return refuse('There is no year 0; write 1 BC for the year before AD 1.');
   const day = groups['day'] === undefined ? undefined : Number(groups['day']);
   if (groups['next'] !== undefined) return oldStyleDay(text, written, groups['next'], month, day);

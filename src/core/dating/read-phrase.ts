@@ -2,11 +2,11 @@ import { good, type Outcome } from '../outcome.ts';
 import { namedEra } from './bare-years.ts';
 import type { DateContext, Reading } from './dating.ts';
 import { readEdtf } from './edtf.ts';
-import { readGlossed } from './gloss.ts';
+import { readGlossed, readWithReign } from './gloss.ts';
 import { readHyphened } from './shortened.ts';
 import { readBothBounds, readBound } from './read-bound.ts';
 import { readCentury, readDecade } from './read-century.ts';
-import { readCyclical, readIndiction, readReignTitle } from './read-cycle.ts';
+import { readCyclical, readIndiction, readOlympiad, readReignTitle } from './read-cycle.ts';
 import { readDay } from './read-day.ts';
 import { readCountedEra, readFrozenYear } from './read-era.ts';
 import { readMonth } from './read-month.ts';
@@ -27,6 +27,7 @@ const PLAIN: readonly PointReader[] = [
   readGiveOrTake,
   readFrozenYear,
   readIndiction,
+  readOlympiad,
   readCountedEra,
   readMonth,
   readReignTitle,
@@ -121,7 +122,10 @@ export function phraseReader(context: DateContext): WordReader {
       const hyphened = readHyphened(bare, isAbout || text !== said ? inYears : context);
       if (hyphened) return hyphened;
       return inEra(bare, (words) => {
-        const plain = readGlossed(words, readPhrase) ?? point(words);
+        const plain =
+          readWithReign(words, context.reigns ?? [], readBoundOfReign) ??
+          readGlossed(words, readPhrase) ??
+          point(words);
         if (plain?.ok) return plain;
         const joined =
           readChoice(words, readPoint) ??

@@ -258,15 +258,28 @@ const BEFORE_ERA = new RegExp(`(?<=[^\\d ])/(?=\\d{1,4} ?${anyOf(AFTER_CHRIST)}$
 const AND_WORDS = new RegExp(` ${anyOf(AND)}(?= )`, 'gi');
 const FROM_WORD = wordBefore(FROM);
 const BETWEEN_WORD = wordBefore(BETWEEN);
+/** Polish joins what lies between by "a". */
+const BETWEEN_JOINTS = [AND_WORDS, / a(?= )/gi];
 
 /** `1279-81`, `1279 to 1281`, `between 1279 and 1281`, `27 BC - AD 14`, `12./13. Jh.` */
 export function readRange(text: string, readPoint: WordReader): Outcome<Reading> | undefined {
-  const isBetween = BETWEEN_WORD.test(text);
-  const words = text.replace(isBetween ? BETWEEN_WORD : FROM_WORD, '');
-  const decades = askOfDecades(words);
-  if (decades) return decades;
+  const between = BETWEEN_WORD.test(text)
+    ? joined(text, text.replace(BETWEEN_WORD, ''), BETWEEN_JOINTS, readPoint)
+    : undefined;
+  // Danish "fra" is from, Italian "fra" between.
+  if (between || (BETWEEN_WORD.test(text) && !FROM_WORD.test(text))) return between;
+  const words = text.replace(FROM_WORD, '');
+  return askOfDecades(words) ?? joined(text, words, [TO_WORDS, MARKS, BEFORE_ERA], readPoint);
+}
+
+function joined(
+  text: string,
+  words: string,
+  joints: readonly RegExp[],
+  readPoint: WordReader,
+): Outcome<Reading> | undefined {
   let problem: Outcome<Reading> | undefined;
-  for (const joint of isBetween ? [AND_WORDS] : [TO_WORDS, MARKS, BEFORE_ERA]) {
+  for (const joint of joints) {
     for (const { left, right, joint: mark } of splits(words, joint)) {
       // A dash or a word says that the second number is a year; one that is not above asks.
       if (/^\d{4}$/.test(left) && /^\d\d$/.test(right)) return readHyphened(`${left}-${right}`, { hyphen: 'range' });

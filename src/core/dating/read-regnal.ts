@@ -47,6 +47,11 @@ export function reignNotKnown(name: string, realm: string | undefined): string {
   return `No reign of "${name}" is known ${where}; ${way}, or the year AD.`;
 }
 
+/** Every reign of a name, the cabinet's and the English ones. */
+export function reignsCalled(name: string, own: readonly Reign[]): readonly Reign[] {
+  return [...reignsAmong(name, namedReigns(own)), ...reignsAmong(name, ENGLISH)];
+}
+
 /** A reign under one of the names of its ruler. */
 interface NamedReign {
   readonly reign: Reign;

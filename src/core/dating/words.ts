@@ -1,10 +1,10 @@
 /*
- * The words of the grammar, English first, then as lists in German, French, Latin, Italian, Spanish and Dutch print
- * them, and a few words of more languages. Adding a language is adding words here.
+ * The words of the grammar, English first, then as lists in German, French, Latin, Italian, Spanish, Dutch, Danish and Polish
+ * print them, and a few words of more languages. Adding a language is adding words here.
  */
 
 /** Words written in one line, with commas between them. */
-function listed(...lines: readonly string[]): readonly string[] {
+export function listed(...lines: readonly string[]): readonly string[] {
   return lines.flatMap((line) => line.split(', '));
 }
 
@@ -12,13 +12,14 @@ export const ABOUT = listed(
   'c., ca., ca, c, cir., circ., circa, cca, about, around, approx., approximately, roughly, near, ~, ±',
   'um, um das Jahr, etwa, ungefähr, gegen, zirka, rund, vers, environ, env., autour de, aux environs de',
   'verso il, verso, intorno al, intorno a, attorno al, hacia, alrededor de, cerca de, circiter, por volta de',
-  'omstreeks, ongeveer, rond, omkring, cirka, około, ok., kolem, около, ок.',
+  'omstreeks, ongeveer, rond, omkring, cirka, około, ok., kolem, około roku, cerca del, около, ок.',
 );
 
 export const PERHAPS = listed(
   'perhaps, possibly, probably, presumably, maybe, prob., poss., ?',
   'vielleicht, wohl, vermutlich, wahrscheinlich, peut-être, probablement, fortasse',
   'misschien, wellicht, mogelijk, waarschijnlijk, vermoedelijk, forse, probabilmente, quizás, quizá, probablemente',
+  'måske, muligvis, formentlig, sandsynligvis, być może, zapewne, prawdopodobnie',
 );
 
 /** Words that carry no meaning for the date and may stand before it. */
@@ -31,35 +32,39 @@ export const ASIDE = listed(
 /** What was done in the year that follows: `struck 1279-81`. It is the date made, which is the one wanted. */
 export const STRUCK = listed(
   'struck, minted, coined, issued, made, cast, geprägt, frappé, frappée, coniato, coniata, acuñado, acuñada, geslagen',
+  'slået, præget, wybito, wybity, wybita, bito, bity, bita',
 );
 
 export const UNDATED = listed(
   'n.d., n. d., n/d, nd, no date, undated, date unknown, not dated, unknown',
   'o.J., o. J., o.O. u. J., ohne Jahr, ohne Jahresangabe, undatiert, s.d., s. d., s/d, sans date, non daté',
   's.a., s. a., sine anno, z.j., z. j., zonder jaar, zonder jaartal, ongedateerd, senza data, sin fecha, s/f, s.f., s. f.',
+  'uden år, uden årstal, u.å., utan år, bez daty, b.d., b. d., bez roku',
 );
 
-export const OR = listed('or, or else, oder, ou, vel, aut, o, oppure');
-export const AND = listed('and, und, et, &, en, e, ed, y');
+export const OR = listed('or, or else, oder, ou, vel, aut, o, oppure, eller, lub, albo');
+export const AND = listed('and, und, et, &, en, e, ed, y, og, och');
 export const TO = listed(
   "to, -, until, till, through, up to, bis, à, au, jusqu'à, jusqu'en, ad, usque ad",
-  'tot, tot en met, t/m, al, fino al, a, hasta',
+  'tot, tot en met, t/m, al, fino al, a, hasta, til, do',
 );
-export const FROM = listed('from, von, de, ab, a, van, dal, da, desde');
-export const BETWEEN = listed('between, btw., betw., zwischen, zw., entre, inter, tussen, tra, fra');
+export const FROM = listed('from, von, de, ab, a, van, dal, da, desde, fra, od');
+export const BETWEEN = listed(
+  'between, btw., betw., zwischen, zw., entre, inter, tussen, tra, fra, mellem, mellan, między, pomiędzy',
+);
 
 export const BEFORE_CHRIST = listed(
   'BC, B.C., BCE, B.C.E., v. Chr., v. Chr, vor Chr., vor Christus, v. u. Z.',
   'av. J.-C., av. J.C., av. J. C., av. JC, avant J.-C., avant Jésus-Christ, av. n. è., avant notre ère',
   'a. C., aC, a. C. n., a. Chr., a. Chr. n., ante Christum, ante Christum natum, voor Chr., voor Christus',
-  'avanti Cristo, a. de C., a. de J.C., antes de Cristo',
+  'avanti Cristo, a. de C., a. de J.C., antes de Cristo, f. Kr., før Kristus, p.n.e., przed Chr.',
 );
 
 export const AFTER_CHRIST = listed(
   'AD, A.D., CE, C.E., n. Chr., n. Chr, nach Chr., nach Christus, u. Z.',
   'ap. J.-C., apr. J.-C., ap. J.C., ap. JC, après J.-C., de n. è., de notre ère, d. C., dC, p. C., p. Chr., p. Chr. n.',
   'post Christum, post Christum natum, anno Domini, na Chr., na Christus, dopo Cristo, d. de C., d. de J.C.',
-  'después de Cristo',
+  'después de Cristo, e. Kr., efter Kristus, n.e., po Chr.',
 );
 
 /** Which end a word fixes, and whether the year it names is itself allowed. */
@@ -73,7 +78,10 @@ export interface BoundWord {
 
 export const BOUND_WORDS: readonly BoundWord[] = [
   {
-    words: listed('before, bef., ante, prior to, earlier than, pre, vor, avant, antes de, prima del, <, voor, vóór'),
+    words: listed(
+      'before, bef., ante, prior to, earlier than, pre, vor, avant, antes de, prima del, <, voor, vóór',
+      'prima di, anteriore al, anteriore a, anterior a, før, innan, przed',
+    ),
     fixes: 'latest',
     nameIsAllowed: false,
     other: null,
@@ -81,14 +89,19 @@ export const BOUND_WORDS: readonly BoundWord[] = [
   {
     words: listed(
       'by, not after, not later than, no later than, at the latest, terminus ante quem, taq, t.a.q., in or before',
-      'spätestens, non post, pas après, au plus tard, uiterlijk, niet na, niet later dan, no después de, non dopo il',
+      'spätestens, nicht nach, nicht später als, non post, pas après, pas plus tard que, au plus tard, au plus tard en',
+      'uiterlijk, niet na, niet later dan, no después de, no posterior a, a más tardar en, non dopo il, non oltre il',
+      'non posteriore al, ikke efter, ikke senere end, senest, nie później niż, najpóźniej, najpóźniej w',
     ),
     fixes: 'latest',
     nameIsAllowed: true,
     other: null,
   },
   {
-    words: listed('after, aft., post, later than, nach, après, después de, dopo il, na, >'),
+    words: listed(
+      'after, aft., post, later than, nach, après, después de, dopo il, na, >',
+      'dopo, posteriore al, posteriore a, posterior a, efter, po',
+    ),
     fixes: 'earliest',
     nameIsAllowed: false,
     other: null,
@@ -96,21 +109,22 @@ export const BOUND_WORDS: readonly BoundWord[] = [
   {
     words: listed(
       'not before, not earlier than, no earlier than, in or after, terminus post quem, tpq, t.p.q.',
-      'frühestens, nicht vor, non ante, pas avant, au plus tôt, niet voor, niet vóór, niet eerder dan, no antes de',
-      'non prima del',
+      'frühestens, nicht vor, nicht früher als, non ante, pas avant, pas plus tôt que, au plus tôt, au plus tôt en',
+      'niet voor, niet vóór, niet eerder dan, no antes de, no anterior a, non prima del, non anteriore al',
+      'ikke før, ikke tidligere end, tidligst, nie wcześniej niż, najwcześniej, najwcześniej w',
     ),
     fixes: 'earliest',
     nameIsAllowed: true,
     other: null,
   },
   {
-    words: listed("until, up to, till, bis, jusqu'en, jusqu'à, tot, fino al, hasta"),
+    words: listed("until, up to, till, bis, jusqu'en, jusqu'à, tot, fino al, hasta, indtil, til, do"),
     fixes: 'latest',
     nameIsAllowed: true,
     other: 'open',
   },
   {
-    words: listed('from, since, ab, seit, dès, depuis, à partir de, vanaf, sinds, dal, da, desde'),
+    words: listed('from, since, ab, seit, dès, depuis, à partir de, vanaf, sinds, dal, da, desde, siden, od'),
     fixes: 'earliest',
     nameIsAllowed: true,
     other: 'open',
@@ -128,26 +142,30 @@ export const OR_EARLIER = listed(
 
 /** Spring to winter, EDTF's 21 to 24. */
 export const SEASONS: readonly (readonly string[])[] = [
-  listed('spring, frühling, frühjahr, printemps, vere, primavera, lente, voorjaar'),
-  listed('summer, sommer, été, aestate, estate, verano, zomer'),
-  listed('autumn, fall, herbst, automne, autumno, autunno, otoño, herfst'),
-  listed('winter, hiver, hieme, inverno, invierno'),
+  listed('spring, frühling, frühjahr, printemps, vere, primavera, lente, voorjaar, forår, vår, wiosna'),
+  listed('summer, sommer, été, aestate, estate, verano, zomer, sommar, lato'),
+  listed('autumn, fall, herbst, automne, autumno, autunno, otoño, herfst, efterår, høst, höst, jesień'),
+  listed('winter, hiver, hieme, inverno, invierno, vinter, zima'),
 ];
 
 /** Months, each by the beginnings that name it in the languages above; a full stop may follow. */
 export const MONTHS: readonly (readonly string[])[] = [
-  listed('January, Jan, Januar, Jänner, janvier, janv, Ianuarii, Ianuarius, gennaio, enero, januari'),
-  listed('February, Feb, Febr, Februar, février, févr, Februarii, Februarius, febbraio, febrero, februari'),
-  listed('March, Mar, März, mars, Martii, Martius, marzo, maart'),
-  listed('April, Apr, avril, avr, Aprilis, aprile, abril'),
-  listed('May, Mai, Maii, Maius, maggio, mayo, mei'),
-  listed('June, Jun, Juni, juin, Iunii, Iunius, giugno, junio'),
-  listed('July, Jul, Juli, juillet, juil, Iulii, Iulius, luglio, julio'),
-  listed('August, Aug, août, Augusti, Augustus, agosto'),
-  listed('September, Sept, Sep, septembre, Septembris, settembre, septiembre'),
-  listed('October, Oct, Oktober, Okt, octobre, Octobris, ottobre, octubre'),
+  listed(
+    'January, Jan, Januar, Jänner, janvier, janv, Ianuarii, Ianuarius, gennaio, enero, januari, styczeń, stycznia',
+  ),
+  listed(
+    'February, Feb, Febr, Februar, février, févr, Februarii, Februarius, febbraio, febrero, februari, luty, lutego',
+  ),
+  listed('March, Mar, März, mars, Martii, Martius, marzo, maart, marts, marzec, marca'),
+  listed('April, Apr, avril, avr, Aprilis, aprile, abril, kwiecień, kwietnia'),
+  listed('May, Mai, Maii, Maius, maggio, mayo, mei, maj, maja'),
+  listed('June, Jun, Juni, juin, Iunii, Iunius, giugno, junio, czerwiec, czerwca'),
+  listed('July, Jul, Juli, juillet, juil, Iulii, Iulius, luglio, julio, lipiec, lipca'),
+  listed('August, Aug, août, Augusti, Augustus, agosto, augusti, sierpień, sierpnia'),
+  listed('September, Sept, Sep, septembre, Septembris, settembre, septiembre, wrzesień, września'),
+  listed('October, Oct, Oktober, Okt, octobre, Octobris, ottobre, octubre, październik, października'),
   listed('November, Nov, novembre, Novembris, noviembre'),
-  listed('December, Dec, Dezember, Dez, décembre, déc, Decembris, dicembre, diciembre'),
+  listed('December, Dec, Dezember, Dez, décembre, déc, Decembris, dicembre, diciembre, grudzień, grudnia'),
 ];
 
 /** Months of the Hijra, as English, French, German and Turkish books spell them; accents and signs of length make no difference. */

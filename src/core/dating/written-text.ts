@@ -101,12 +101,16 @@ const LOST: readonly (readonly [RegExp, string])[] = [
 /** Centuries as archaeologists list them: `C16-C18`. */
 const CENTURIES = /^C(\d{1,2}) ?[-/] ?C(\d{1,2})$/;
 
+/** `mid-to-late 12th century` */
+const PART_TO_PART = /(?<=\b(?:early|mid|late))-to-(?=(?:mid|late)\b)/gi;
+
 /** A spreadsheet's whole number: `1279.0`. */
 const POINT_NOUGHT = /(?<=^-?\d{1,4})\.0$/;
 
 /** A date whose figures are given whole: brackets round some of them taken off, lost ones marked as EDTF marks them. */
 export function withWholeFigures(text: string): string {
   return LOST.reduce((words, [found, whole]) => words.replace(found, whole), text)
+    .replace(PART_TO_PART, ' to ')
     .replace(CENTURIES, '$1th-$2th century')
     .replace(BRACKETS_FIRST, '$1')
     .replace(BRACKETS_LAST, (all, known: string, restored: string) =>

@@ -134,8 +134,9 @@ test.for(FORMER)('%s of 2012 is refused and %s offered', ([former, now]) => {
 test('before 15 October 1582 a day is Julian, from then on Gregorian', () => {
   expect(readAs('1500-02-29')).toMatchObject({ from: '1500-02-29', dayCalendar: 'julian', calendar: 'julian' });
   expect(readAs('1582-10-04')).toMatchObject({ from: '1582-10-04', dayCalendar: 'julian' });
-  // The ten days that Rome left out were lived through elsewhere: Julian days, named here by the calendar then in force.
-  expect(readAs('1582-10-14')).toMatchObject({ from: '1582-10-24', dayCalendar: 'gregorian' });
+  // The ten days that Rome left out were lived through elsewhere, and are named with their style.
+  expect(refusalOf('1582-10-14')).toContain('write 14 October 1582 OS');
+  expect(readAs('14 October 1582 OS')).toMatchObject({ from: '1582-10-24', dayCalendar: 'gregorian' });
   expect(readAs('1582-10-15')).toMatchObject({ dayCalendar: 'gregorian', calendar: 'gregorian' });
   expect(refusalOf('1900-02-29')).toContain('a day its month does not have');
 });

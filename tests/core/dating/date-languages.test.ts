@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { formatDate } from '../../../src/core/dating/format-date.ts';
+import { DATE_LANGUAGES, OLYMPIADS, REIGNS_WITH_YEARS, TWO_STYLES } from '../../published/date-languages.ts';
+import { readAs, refusalOf, UNDER_EDWARD_I } from './read-as.ts';
+
+const marks = ({ about, doubtful }: { about: boolean; doubtful: boolean }) =>
+  [about ? 'about' : '', doubtful ? 'doubtful' : ''].filter((mark) => mark !== '').join(' ');
+
+test.for(DATE_LANGUAGES)('$write is $earliest to $latest, and what is printed reads back ($source)', (row) => {
+  const dating = readAs(row.write);
+  expect([dating.earliest, dating.latest, marks(dating)]).toEqual([row.earliest, row.latest, row.marks]);
+  const again = readAs(formatDate(dating));
+  expect([again.earliest, again.latest, marks(again)]).toEqual([row.earliest, row.latest, row.marks]);
+});
+
+test.for(TWO_STYLES)('%s is the day %s: %s', ([text, day]) => {
+  const dating = readAs(text);
+  expect([dating.from, dating.to, dating.edtf]).toEqual([day, day, day]);
+  expect(readAs(formatDate(dating)).edtf).toBe(day);
+});
+
+test.for(OLYMPIADS)('%s runs from %i to %i: %s', ([text, earliest, latest]) => {
+  const dating = readAs(text);
+  expect([dating.earliest, dating.latest]).toEqual([earliest, latest]);
+  expect(readAs(formatDate(dating))).toMatchObject({ earliest, latest });
+});
+
+test.for(REIGNS_WITH_YEARS)('%s is %s', ([text, years]) => {
+  if (years === 'asks') expect(refusalOf(text, UNDER_EDWARD_I)).toMatch(/write/);
+  else expect(readAs(text, UNDER_EDWARD_I).edtf).toBe(years);
+});
+
+/** What has two readings, or names what never was, and the words that say what to write. */
+test.for([
+  ['5/16 November 1605', 'or the first alone with OS'],
+  ['5/6 November 1605', '5 or 6 November 1605'],
+  ['5/15 November 1505', '5 - 15 November 1505'],
+  ['1582-10-10', 'write 10 October 1582 OS'],
+  ['edtf:1582-10-10', 'was left out'],
+  ['10 October 1582', 'was left out'],
+  ['12.11.1804', 'write 1804-11-12 or 1804-12-11'],
+  ['1804 [1805]', 'write date: 1805 and, on a line of its own, dated: "1804"'],
+  ['1804 [i.e. 1805]', 'dated: "1804"'],
+  ['Ol. 95, 5', 'of four years each'],
+  ['Ol. 294', 'run from 1 to 293'],
+] as const)('%s asks', ([text, says]) => {
+  expect(refusalOf(text)).toContain(says);
+});
