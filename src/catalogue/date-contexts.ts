@@ -41,8 +41,8 @@ export function pieceSchemas(): (
   };
 }
 
-/** The one realm of some rulers, and when they came to the throne. */
-function contextOf(rulers: readonly Filed<RulerFields>[], withAccessions: boolean): DateContext {
+/** The one realm of some rulers, and when they came to the throne: what settles a date with two readings. */
+export function contextOf(rulers: readonly Filed<RulerFields>[], withAccessions: boolean): DateContext {
   const realms = [...new Set(rulers.flatMap(({ fields }) => fields.realm ?? []))];
   const [realm] = realms;
   const accessions = withAccessions ? rulers.flatMap(({ fields }) => fields.reigns.map(({ from }) => from.text)) : [];

@@ -27,7 +27,7 @@ export type Totals = {
 
 type Row = Readonly<Record<string, string>>;
 /** The piece that a new cabinet begins with. */
-const EXAMPLE = 'example-penny';
+export const EXAMPLE = 'example-penny';
 
 /**
  * The ledger's own figures added up, currency by currency and never into one another. Pieces that have left and the example

@@ -3,14 +3,12 @@ import { readFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
-import { reignsOf } from '../catalogue/reigns.ts';
 import { good, refuse } from '../core/outcome.ts';
 import { openCabinet } from '../desk/cabinet-state.ts';
 import { deskPages } from '../desk/desk-pages.ts';
 import { serveDesk } from '../desk/serve-desk.ts';
 import type { DeskTools } from '../desk/tools.ts';
 import { nextNumber } from './add/new-piece.ts';
-import { readAloud } from './add/questions.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { serveFolder } from './parts/serve-folder.ts';
 
@@ -48,21 +46,6 @@ const state = await openCabinet(cabinet.at);
 if (state === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
 const served: { close?: () => Promise<void> } = {};
 const tools: DeskTools = {
-  readAloud: (as, text, records, { scale }) =>
-    readAloud(
-      { flag: as, reads: as },
-      text,
-      {
-        types: null,
-        reigns: records.rulers.flatMap(reignsOf),
-        works: records.works.map(({ id, fields }) => ({
-          id,
-          names: fields.short === undefined ? [] : [fields.short],
-          title: fields.title,
-        })),
-      },
-      scale,
-    ),
   nextNumber,
   out: relative(process.cwd(), out) || '.',
   build: (tell) =>

@@ -34,6 +34,8 @@ export type CabinetState = {
   readonly found: () => Found;
   /** The text of a file as it lies on the disk now; null when there is none. What it says is taken up. */
   readonly textOf: (file: string) => Promise<string | null>;
+  /** A piece as it would be read were its text this; null where it cannot be. */
+  readonly pieceAs: (id: string, text: string) => FiledPiece | null;
   /** What would be wrong after a change that is not wrong now. */
   readonly problemsOf: (changes: readonly FileChange[]) => readonly Problem[];
   /** Takes up what was written. */
@@ -84,9 +86,8 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   async function catchUp(): Promise<boolean> {
     const before = seen;
     seen = await strokesOfOthers(at);
-    if (seen === before) return false;
-    await readAgain();
-    return true;
+    if (seen !== before) await readAgain();
+    return seen !== before;
   }
 
   checkSoon();
@@ -100,6 +101,7 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       if (text !== null && text !== (files.get(file)?.text ?? null)) take([{ file, text }]);
       return text;
     },
+    pieceAs: (id, text) => readAs(files, id, text),
     problemsOf: (changes) => {
       kept ??= guardOf(folder(), records);
       return problemsAfter({ at, files, records, guard: kept }, changes);
@@ -170,6 +172,12 @@ function readOne(files: Files, id: string): FiledPiece | null {
       file.startsWith(`pieces/${id}/`) || file.startsWith('rulers/') || file === LIFE || file === 'cabinet.yaml',
   );
   return readCabinet({ at: '', files: near }).records.pieces[0] ?? null;
+}
+
+/** A piece as it would be read were its text this. */
+function readAs(files: Files, id: string, text: string): FiledPiece | null {
+  const file = `pieces/${id}/piece.md`;
+  return readOne(new Map(files).set(file, { file, text }), id);
 }
 
 function withPiece(records: Records, piece: FiledPiece | null, id: string): Records {

@@ -17,7 +17,7 @@ import { exhibitRoutes } from './pages/exhibit-page.ts';
 import { fileRoutes, undoRoutes } from './pages/file-routes.ts';
 import { listFileRoutes } from './pages/list-file-page.ts';
 import { lifePages, totalsPages } from './pages/life-pages.ts';
-import { askedOf, listPage, rowsOf } from './pages/list-page.ts';
+import { askedOf, factsOf, listPage, rowsOf } from './pages/list-page.ts';
 import type { Row } from './pages/list-page.ts';
 import { newPage } from './pages/lists-page.ts';
 import { seenChange } from './pages/other-pages.ts';
@@ -108,7 +108,7 @@ function listRoutes(app: Hono, desk: Desk): void {
   const { state, token } = desk;
   const kept = new WeakMap<FiledPiece, Row>();
   app.get('/', async (c) => {
-    const asked = askedOf(new URL(c.req.url).searchParams);
+    const asked = askedOf(new URL(c.req.url).searchParams, factsOf(state.ledger()));
     return desk.page(c, 'Pieces', listPage(state, rowsOf(state, kept), asked, token), 200, told(c));
   });
   app.post('/change', async (c) => {
@@ -132,9 +132,10 @@ function listRoutes(app: Hono, desk: Desk): void {
       ? c.redirect('/?told=saved', 303)
       : desk.page(c, 'Change several pieces', seenChange([], token, asked, [done.problem]), 422);
   });
-  app.get('/new', (c) =>
-    desk.page(c, 'New piece', newPage(state, desk.tools, token, null, null, c.req.query('like') ?? '')),
-  );
+  app.get('/new', (c) => {
+    const query = new URL(c.req.url).searchParams;
+    return desk.page(c, 'New piece', newPage(state, desk.tools, token, query, null));
+  });
   app.post('/new', async (c) => {
     const form = await desk.form(c);
     if (form === null) return c.text(FORBIDDEN, 403);
@@ -142,7 +143,7 @@ function listRoutes(app: Hono, desk: Desk): void {
     const fresh = await newPiece(state, posted);
     const problem = fresh.ok ? await writeUnlessWrong(desk, fresh.value.changes) : fresh.problem;
     if (!fresh.ok || problem !== null)
-      return desk.page(c, 'New piece', newPage(state, desk.tools, token, posted, problem, ''), 422);
+      return desk.page(c, 'New piece', newPage(state, desk.tools, token, posted, problem), 422);
     return c.redirect(`/pieces/${fresh.value.id}?told=made`, 303);
   });
 }

@@ -49,18 +49,27 @@ export function frame({ title, cabinet, told = null, body }: Frame): Html {
     </html>`;
 }
 
+export type FormOptions = {
+  readonly withFiles?: true;
+  /** The folder of the file it is about; a piece's where nothing is said. */
+  readonly kind?: string;
+  /** The address under which what was typed is kept. */
+  readonly draft?: string;
+  /** Where is asked, while it is typed, for what is shown in the element with the id `shows`. */
+  readonly asks?: string;
+  readonly shows?: string;
+};
+
 /** A form that changes something; it carries the desk's token. */
-export function postForm(
-  to: string,
-  token: string,
-  body: Html,
-  options: { readonly withFiles?: true; readonly draft?: string } = {},
-): Html {
+export function postForm(to: string, token: string, body: Html, options: FormOptions = {}): Html {
   return html`<form
     method="post"
     action="${to}"
     ${options.withFiles === true ? html`enctype="multipart/form-data"` : ''}
+    ${options.kind === undefined ? '' : html`data-kind="${options.kind}"`}
     ${options.draft === undefined ? '' : html`data-draft="${options.draft}"`}
+    ${options.asks === undefined ? '' : html`data-asks="${options.asks}"`}
+    ${options.shows === undefined ? '' : html`data-shows="${options.shows}"`}
   >
     <input type="hidden" name="form-token" value="${token}" />
     ${body}

@@ -1,21 +1,35 @@
 import type { FieldFacts, List } from '../catalogue/fields/row.ts';
+import { nearestName } from '../catalogue/nearest.ts';
 import type { Records } from '../catalogue/records.ts';
 import { BLANKS } from '../catalogue/schema/fields.ts';
 import type { FieldChange } from '../catalogue/write/edit-fields.ts';
+import { citedWorks } from '../catalogue/types/cited-works.ts';
 import { formatListFile } from '../catalogue/write/write-piece.ts';
 import { fileId, freeId } from '../core/file-id.ts';
+import { parseReferences } from '../core/references/parse-reference.ts';
 import type { Written } from '../catalogue/yaml.ts';
 import { isFields } from './form/leaves.ts';
 import type { Leaf, Posted } from './form/leaves.ts';
 
+/** What a list is called. */
+export const LIST_WORDS: Readonly<Record<List, string>> = {
+  rulers: 'rulers', mints: 'mints', denominations: 'denominations', works: 'books', pieces: 'pieces', sets: 'sets',
+}; // prettier-ignore
+
 /** A file of a ruler, mint, denomination or book that is made on the way. */
 export type NewName = { readonly file: string; readonly text: string };
 
-type Meant = { readonly changes: readonly FieldChange[]; readonly made: readonly NewName[] };
+export type Meant = {
+  readonly changes: readonly FieldChange[];
+  readonly made: readonly NewName[];
+  /** Names that are in no list and are not to be made, by their box. */
+  readonly unknown: Readonly<Record<string, string>>;
+};
 
 /**
  * Names put into fields of names become the names of their files: `Edward I` is `edward-i`. A name that is in no list stays as it
- * is, and is told as a problem, unless the form says that its file is to be made (`mint.make`).
+ * is, and is told as a problem, unless the form says that its file is to be made (`mint.make`). The book of a reference is such a
+ * name too.
  */
 export function namesMeant(
   changes: readonly FieldChange[],
@@ -24,16 +38,33 @@ export function namesMeant(
   records: Records,
 ): Meant {
   const made: NewName[] = [];
+  const unknown: Record<string, string> = {};
   const taken = new Map<List, string[]>();
-  const idFor = (list: List, said: string, isMade: boolean): string => {
+  const idFor = (list: List, said: string, box: string): string => {
     const known = idOf(list, said, records);
-    if (known !== null || !isMade || list === 'pieces' || list === 'sets') return known ?? said;
+    if (known !== null) return known;
+    if (posted.get(`${box}.make`) !== 'yes' || list === 'pieces' || list === 'sets') {
+      unknown[box] ??= unknownName(records, list, said);
+      return said;
+    }
     const names = [...records.named[list], ...(taken.get(list) ?? [])];
     const id = freeId(fileId(said), (one) => names.includes(one));
     taken.set(list, [...(taken.get(list) ?? []), id]);
     const text = formatListFile(list, list === 'works' ? { title: said } : { name: said });
     made.push({ file: `${list}/${id}.yaml`, text });
     return id;
+  };
+  const books = citedWorks(records.works);
+  const makeBook = (reference: string, box: string): void => {
+    // A book that is in no list is known by the words before the number.
+    const listed = parseReferences(reference, { works: books });
+    const read = listed.ok ? listed : parseReferences(reference);
+    for (const { work, named } of read.ok ? read.value : [])
+      if (!records.named.works.includes(work) && posted.get(`${box}.make`) === 'yes') {
+        const file = `works/${work}.yaml`;
+        if (made.every((one) => one.file !== file))
+          made.push({ file, text: formatListFile('works', { title: named }) });
+      } else if (!records.named.works.includes(work)) unknown[box] ??= unknownName(records, 'works', named);
   };
   const meantBy = (row: FieldFacts | null, name: string, value: Written): Written => {
     if (isFields(value))
@@ -44,9 +75,8 @@ export function namesMeant(
         ]),
       );
     if (row === null || typeof value === 'string') {
-      const list = row?.list;
-      const isMade = posted.get(`${name}.make`) === 'yes';
-      return list === undefined || typeof value !== 'string' ? value : idFor(list, value, isMade);
+      if (row?.reads === 'reference' && typeof value === 'string') makeBook(value, name);
+      return row?.list === undefined || typeof value !== 'string' ? value : idFor(row.list, value, name);
     }
     return value.map((one, at) => meantBy(row, isFields(one) ? `${name}.${at}` : name, one));
   };
@@ -54,7 +84,7 @@ export function namesMeant(
     const row = rowAt(leaves, change.path);
     return change.value === null ? change : { ...change, value: meantBy(row, change.path.join('.'), change.value) };
   });
-  return { changes: meant, made };
+  return { changes: meant, made, unknown };
 }
 
 /** The row of what is at a path, in the leaves or in their parts. */
@@ -64,6 +94,13 @@ function rowAt(leaves: readonly Leaf[], path: readonly string[]): FieldFacts | n
   return inner.reduce<FieldFacts | null>((row, step) => row?.parts?.[step] ?? null, leaf?.row ?? null);
 }
 
+/** Says that a name is in no list, and what may be meant. */
+export function unknownName(records: Records, list: List, said: string): string {
+  const names = namesIn(list, records).flatMap((one) => one.names);
+  const nearest = nearestName(said, names);
+  return `“${said}” is not in your list of ${LIST_WORDS[list]}.${nearest === null ? '' : ` Is it ${nearest}?`}`;
+}
+
 /** The id of what is called so: by its id, its name or another of its names; null when nothing or more than one is. */
 export function idOf(list: List, said: string, records: Records): string | null {
   const wanted = said.trim().toLowerCase();
@@ -71,6 +108,33 @@ export function idOf(list: List, said: string, records: Records): string | null 
   if (records.named[list].includes(said.trim())) return said.trim();
   const found = namesIn(list, records).filter(({ names }) => names.some((name) => name.toLowerCase() === wanted));
   return found.length === 1 ? (found[0]?.id ?? null) : null;
+}
+
+/** What a thing is called in a box: its name, where that is its alone and has no comma in it; else its id. */
+export function calledById(records: Records): (list: List, id: string) => string {
+  return (list, id) => {
+    const name = namesIn(list, records).find((one) => one.id === id)?.names[0];
+    return name !== undefined && !/[,;]/.test(name) && idOf(list, name, records) === id ? name : id;
+  };
+}
+
+/** A form whose boxes of names say ids, as the file does, where the names are known. */
+export function withIds(posted: Posted, rowOf: (box: string) => FieldFacts | null, records: Records): Posted {
+  return {
+    get: (box) => {
+      const words = posted.get(box);
+      const { list, several } = rowOf(box) ?? {};
+      if (words === null || words.trim() === '' || list === undefined || /\.(make|remove|count)$/.test(box))
+        return words;
+      const idIn = (said: string): string => idOf(list, said, records) ?? said;
+      return several === true && /[,;]/.test(words)
+        ? words
+            .split(/[,;]/)
+            .map((one) => idIn(one.trim()))
+            .join(', ')
+        : idIn(words.trim());
+    },
+  };
 }
 
 /** Everything in a list, with what it is called. */
@@ -92,5 +156,5 @@ export function namesIn(
       names: [fields.title, ...(fields.short === undefined ? [] : [fields.short])],
     }));
   if (list === 'sets') return records.sets.map(({ id, fields }) => ({ id, names: [fields.title] }));
-  return records.pieces.map(({ id, fields }) => ({ id, names: [fields.title] }));
+  return records.pieces.map(({ id, fields }) => ({ id, names: [fields.title, fields.number] }));
 }

@@ -9,10 +9,10 @@ import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
 import type { CabinetState, FileChange } from './cabinet-state.ts';
 import { digestOf } from './cabinet-state.ts';
-import { changesIn, isFields, leavesOf } from './form/leaves.ts';
+import { isFields, leavesOf } from './form/leaves.ts';
 import type { Fields, Leaf, Posted } from './form/leaves.ts';
 import type { NewName } from './new-names.ts';
-import { namesMeant } from './new-names.ts';
+import { changesOf } from './save-piece.ts';
 import type { Saved } from './save-piece.ts';
 
 /** A file that pieces share, as it is on the disk. */
@@ -66,13 +66,13 @@ type Edited = {
 
 /** The text of a file after what a form says, in the lines of the fields it changes; not checked and not written. */
 export function editedText(state: CabinetState, held: ListFileOnDesk, posted: Posted): Outcome<Edited> {
-  const { changes, unread } = changesIn(held.leaves, posted);
-  const { changes: meant, made } = namesMeant(changes, held.leaves, posted, state.records());
+  const { unread, named } = changesOf(state, held.leaves, held.kind, posted);
+  const { changes: meant, made, unknown } = named;
   const edited = editFacts(held.text, meant, Object.keys(held.rows));
   if (!edited.ok) return refuse(edited.problem);
   const story = held.story === null ? undefined : posted.get('story')?.replace(/\r\n?/g, '\n');
   const text = story === undefined || story === held.story ? edited.value : editStory(edited.value, story);
-  return good({ text, made, unread });
+  return good({ text, made, unread: { ...unread, ...unknown } });
 }
 
 /** What a form would write of such a file, checked and not yet written. */

@@ -9,10 +9,12 @@ import { readYaml } from '../catalogue/yaml.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import { digestOf, LEDGER } from './cabinet-state.ts';
 import type { CabinetState, FileChange } from './cabinet-state.ts';
+import { LEDGER_NAMES } from './form/ledger-rows.ts';
 import { changesIn, isFields, leavesOf } from './form/leaves.ts';
 import type { Fields, Leaf, Posted } from './form/leaves.ts';
-import type { NewName } from './new-names.ts';
-import { namesMeant } from './new-names.ts';
+import type { Meant, NewName } from './new-names.ts';
+import { namesMeant, withIds } from './new-names.ts';
+import { rowNamed } from './form/reading.ts';
 
 /** A piece as it lies on the disk: its texts, and what they say. */
 export type PieceOnDesk = {
@@ -60,7 +62,7 @@ export async function readPiece(state: CabinetState, id: string): Promise<PieceO
     story: (halves?.story ?? '').replace(/\r\n?/g, '\n').trim(),
     ledgerText,
     ledger: row,
-    ledgerColumns: [...LEDGER_COLUMNS.filter((column) => column !== 'piece'), ...own],
+    ledgerColumns: [...LEDGER_NAMES, ...own],
   };
 }
 
@@ -70,8 +72,8 @@ export async function readPiece(state: CabinetState, id: string): Promise<PieceO
  */
 export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Posted): Saved {
   if (posted.get('digest') !== piece.digest) return { kind: 'stale' };
-  const { changes, unread } = changesIn(piece.leaves, posted);
-  const named = namesMeant(changes, piece.leaves, posted, state.records());
+  const { named, unread: slips } = changesOf(state, piece.leaves, 'pieces', posted);
+  const unread = { ...slips, ...named.unknown };
   const edited = editFacts(piece.text, named.changes, PIECE_ORDER);
   if (!edited.ok) return { kind: 'wrong', problems: [], unread: { ...unread, '': edited.problem } };
   const story = posted.get('story')?.replace(/\r\n?/g, '\n');
@@ -82,12 +84,28 @@ export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Poste
     ...(ledger === (piece.ledgerText ?? '') ? [] : [{ file: LEDGER, text: ledger, from: piece.ledgerText }]),
     ...(text === piece.text ? [] : [{ file: piece.file, text, from: piece.text }]),
   ];
-  if (Object.keys(unread).length > 0) return { kind: 'wrong', problems: [], unread };
-  if (files.length === 0) return { kind: 'nothing' };
-  const problems = state.problemsOf(files);
-  return problems.length > 0
+  const isSlip = Object.keys(unread).length > 0;
+  if (files.length === 0 && !isSlip) return { kind: 'nothing' };
+  // What is told of an unknown name says more than what is wrong with it as the name of a file.
+  const problems = state.problemsOf(files).filter(({ field }) => !isUnder(field ?? '', Object.keys(unread)));
+  return problems.length > 0 || isSlip
     ? { kind: 'wrong', problems, unread }
     : { kind: 'ready', changes: files, made: named.made };
+}
+
+/** What a form changes, with ids for the names in it. */
+export function changesOf(
+  state: CabinetState,
+  leaves: readonly Leaf[],
+  kind: string,
+  posted: Posted,
+): { readonly unread: Readonly<Record<string, string>>; readonly named: Meant } {
+  const records = state.records();
+  const { changes, unread } = changesIn(
+    leaves,
+    withIds(posted, (box) => rowNamed(box, kind), records),
+  );
+  return { unread, named: namesMeant(changes, leaves, posted, records) };
 }
 
 function ledgerAfter({ id, ledgerText, ledger, ledgerColumns }: PieceOnDesk, posted: Posted): string {
@@ -99,4 +117,9 @@ function ledgerAfter({ id, ledgerText, ledger, ledgerColumns }: PieceOnDesk, pos
   if (Object.keys(cells).length === 0) return ledgerText ?? '';
   const before = (ledgerText ?? '').trim() === '' ? `${LEDGER_COLUMNS.join(',')}\n` : (ledgerText ?? '');
   return editRow(before, { column: 'piece', value: id }, cells);
+}
+
+/** Whether a field is one of these boxes or an entry in one. */
+function isUnder(field: string, boxes: readonly string[]): boolean {
+  return boxes.some((box) => box !== '' && (field === box || field.startsWith(`${box}.`)));
 }

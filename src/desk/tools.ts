@@ -1,16 +1,7 @@
-import type { ReadAs } from '../catalogue/fields/row.ts';
-import type { Records } from '../catalogue/records.ts';
 import type { Outcome } from '../core/outcome.ts';
 
 /** What the desk is handed by the command that opens it: what other commands do as well. */
 export type DeskTools = {
-  /** A text as it is understood, in a sentence. */
-  readonly readAloud: (
-    as: ReadAs,
-    text: string,
-    records: Records,
-    beside: { readonly scale?: string },
-  ) => Outcome<string>;
   /** The number after the highest one. */
   readonly nextNumber: (numbers: readonly string[]) => string;
   /** Builds the site; each line of its progress is told. Answers with what it says at its end. */

@@ -99,13 +99,13 @@ async function makePiece(title: string, grade: string, isFirst: boolean): Promis
   await box('Kept').fill('tray 3');
   if (isFirst) {
     // How it is read is said while it is typed.
-    await shown().locator('[id="date-read"]', { hasText: 'from 1279 to 1281' }).waitFor();
+    await shown().locator('[id="date-read"]', { hasText: 'about 1279 to 1281' }).waitFor();
     await lookAround();
   }
   await button('Save').click();
   if (isFirst) {
     await says('Nothing was written.');
-    await box('It is new: make a file for it in mints').check();
+    await box('It is new: add it to the list of mints').check();
     await button('Save').click();
   }
   await says('Saved.');

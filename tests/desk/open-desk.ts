@@ -11,7 +11,6 @@ import type { DeskTools } from '../../src/desk/tools.ts';
 import { good } from '../../src/core/outcome.ts';
 
 export const TOOLS: DeskTools = {
-  readAloud: (_, text) => good(`heard ${text}`),
   nextNumber: (numbers) => String(numbers.length + 1),
   build: () => Promise.resolve(good('built')),
   preview: () => Promise.resolve(good('http://127.0.0.1:1/')),

@@ -14,8 +14,9 @@ type More = Partial<Omit<FieldFacts, 'label' | 'says'>>;
 function line(label: string, says: string, more: More = {}): FieldFacts {
   return { label, says, control: 'line', example: '', ...more };
 }
-function choice(label: string, says: string, choices: readonly string[]): FieldFacts {
-  return line(label, says, { control: 'choice', choices });
+/** `usual` holds where nothing is chosen. */
+function choice(label: string, says: string, choices: readonly string[], usual?: string): FieldFacts {
+  return line(label, says, { control: 'choice', choices, ...(usual === undefined ? {} : { usual }) });
 }
 function name(label: string, says: string, list: List, more: More = {}): FieldFacts {
   return line(label, says, { control: 'name', list, ...more });
@@ -33,8 +34,8 @@ function parts(label: string, says: string, inner: FactsTable): FieldFacts {
 
 const NOTE = line('Note', 'Anything else that visitors may read.', { control: 'text' });
 const SOURCE = line('Source', 'Where this is printed: author, title, year, page.', { control: 'text' });
-const FROM = line('From', 'The first year or day.', { reads: 'date' });
-const TO = line('To', 'The last year or day.', { reads: 'date' });
+const FROM = line('From', 'The first year or day.', { reads: 'event' });
+const TO = line('To', 'The last year or day.', { reads: 'event' });
 const IDENTIFIERS = line('Identifiers', 'The same thing in other lists: the list, then its name there.', {
   control: 'pairs',
   example: '{ nomisma: edward_i, wikidata: Q57798 }',
@@ -67,12 +68,17 @@ const WHERE: FactsTable = {
 };
 
 const ACCEPT: FactsTable = {
-  altered: choice('Altered pieces', 'Whether a love token or an engraved coin may fill a place.', YES_NO),
-  details: choice('Pieces with a problem', 'As a filler until a sound one comes, fully, or not at all.', ['filler', 'yes', 'no']), // prettier-ignore
-  uncertain: choice('Uncertain pieces', 'Whether what may fit counts as possible.', ['count-as-possible', 'no']),
-  'joint-reign': choice('Joint reigns', 'Whether a piece of two rulers fills the place of one of them or of both.', ['one', 'both']), // prettier-ignore
-  copies: choice('Copies', 'Whether a replica may fill a place.', YES_NO),
-  'one-piece': choice('One piece', 'Whether a piece fills one place, or every place it fits.', ['one-place', 'any-places']), // prettier-ignore
+  altered: choice('Altered pieces', 'Whether a love token or an engraved coin may fill a place.', YES_NO, 'no'),
+  details: choice('Pieces with a problem', 'As a filler until a sound one comes, fully, or not at all.', ['filler', 'yes', 'no'], 'filler'), // prettier-ignore
+  uncertain: choice(
+    'Uncertain pieces',
+    'Whether what may fit counts as possible.',
+    ['count-as-possible', 'no'],
+    'count-as-possible',
+  ),
+  'joint-reign': choice('Joint reigns', 'Whether a piece of two rulers fills the place of one of them or of both.', ['one', 'both'], 'one'), // prettier-ignore
+  copies: choice('Copies', 'Whether a replica may fill a place.', YES_NO, 'no'),
+  'one-piece': choice('One piece', 'Whether a piece fills one place, or every place it fits.', ['one-place', 'any-places'], 'one-place'), // prettier-ignore
 };
 
 const WITHIN = { name: line('Name', 'The smaller one.'), in: line('Lies in', 'The wider one.') } as const;
@@ -145,7 +151,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     region: line('Region', 'Where the scheme holds, in the words of its authors.'),
     'applies-to': several('Applies to', 'The areas and mints it speaks of, by mint or by find; empty: every piece.', { example: '[England, Wales]' }),
     ends: choice('Ends', 'inclusive: 1066 belongs to one period; shared: it ends one and begins the next.', ['inclusive', 'shared']),
-    gaps: choice('Gaps', 'yes when the scheme itself has periods that overlap or years between them.', YES_NO),
+    gaps: choice('Gaps', 'yes when the scheme itself has periods that overlap or years between them.', YES_NO, 'no'),
     periods: rows('Periods', 'Oldest first.', {
       id: line('Short name', 'In small letters, with hyphens.'),
       name: line('Name', 'As pages show it.'),
@@ -166,10 +172,10 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
       where: line('Only pieces', 'What fills it, where the short name does not say it: { mint: durham }.', { control: 'parts' }),
     }, { head: 'is' }),
     aim: line('Aim', 'The grade aimed at: VF.'),
-    'aim-scale': choice('Scale of the aim', 'The scale that grade is on; uk where this is empty.', SCALE_IDS),
-    accept: parts('What may fill a place', 'Left empty, each is as its first choice says.', ACCEPT),
-    count: choice('A ruler counts as', 'The name on the piece, or the one it was struck for.', setSchema.shape.count.unwrap().options),
-    dates: choice('A date counts as', 'When it was made, or as it stands on the piece.', setSchema.shape.dates.unwrap().options),
+    'aim-scale': choice('Scale of the aim', 'The scale that grade is on; uk where this is empty.', SCALE_IDS, 'uk'),
+    accept: parts('What may fill a place', 'What counts where the rule itself does not say.', ACCEPT),
+    count: choice('A ruler counts as', 'The name on the piece, or the one it was struck for.', setSchema.shape.count.unwrap().options, 'ruler'),
+    dates: choice('A date counts as', 'When it was made, or as it stands on the piece.', setSchema.shape.dates.unwrap().options, 'as-made'),
     series: line('Series', 'For one per type: which of your series.'),
     level: line('Level', 'For one per type: at which of its levels.'),
     grid: parts('As a grid', 'A second view of the set: its places by two facts.', {
@@ -186,8 +192,8 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     title: line('Title', 'One to seven words.'),
     scope: line('Scope', 'What it shows and what it leaves out, in a sentence or two.', { control: 'text' }),
     'title-card': line('Title card', 'What else the title card says, a line each: the class, the entry number, the year. Never your name.', { control: 'lines', example: '[Class 2]' }),
-    'keeper-shown': choice('Your name', 'Whether it is shown with your public name.', YES_NO),
-    'on-show': choice('On the first page', 'yes for the exhibit that the first page shows.', YES_NO),
+    'keeper-shown': choice('Your name', 'Whether it is shown with your public name.', YES_NO, 'yes'),
+    'on-show': choice('On the first page', 'yes for the exhibit that the first page shows.', YES_NO, 'no'),
     holder: line('Holder', 'What the pieces lie in: 2x2, capsule 40 mm, slab 60 x 86 x 7 mm, ticket 38 mm, pocket 50 x 50 mm; empty: they lie bare.'),
     label: parts('Labels', 'How every label is made.', {
       width: line('Width', '90 mm', { reads: 'length' }),
@@ -213,19 +219,19 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
       texts: line('Texts', 'CC BY 4.0'),
       photographs: line('Photographs', 'CC BY-NC 4.0'),
     }),
-    robots: choice('Search engines', 'Whether they may list the site.', ['all', 'none']),
+    robots: choice('Search engines', 'Whether they may list the site.', ['all', 'none'], 'all'),
     currency: line('Currency', 'The money your ledger is kept in: GBP.'),
-    units: choice('Weights', 'In grams, or in grains as well.', ['metric', 'grains']),
+    units: choice('Weights', 'In grams, or in grains as well.', ['metric', 'grains'], 'metric'),
     gr: choice('gr means', 'What gr after a weight means here; empty: each one is asked about.', ['grains', 'grams']),
     areas: rows('Areas', 'Areas that lie within wider ones, for sets.', WITHIN),
     realms: rows('Realms', 'Realms that lie within wider ones, for sets.', WITHIN),
-    'metal-values': choice('Metal values', 'bullion: of ingots, hacksilver and what has the tag bullion; all; none.', ['bullion', 'all', 'none']),
+    'metal-values': choice('Metal values', 'bullion: of ingots, hacksilver and what has the tag bullion; all; none.', ['bullion', 'all', 'none'], 'bullion'),
     'metal-prices': rows('Metal prices', 'Your own, a troy ounce, each with its day and source.', {
       metal: line('Metal', 'silver, gold …'),
       price: line('Price', 'A troy ounce: 24.10 GBP.', { reads: 'money' }),
-      date: line('Date', 'The day it was so.', { reads: 'date' }),
+      date: line('Date', 'The day it was so.', { reads: 'event' }),
       source: line('Source', 'Where you read it.'),
     }),
-    demo: choice('Invented', 'yes only where every piece and value is invented.', YES_NO),
+    demo: choice('Invented', 'yes only where every piece and value is invented.', YES_NO, 'no'),
   },
 }; // prettier-ignore

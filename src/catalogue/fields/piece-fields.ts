@@ -52,11 +52,11 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
       inherited: true, example: 'coin', says: 'What sort of object it is; unknown where nobody has said yet.',
     }),
     publish: row(z.enum(PUBLISH).default('yes'), {
-      label: 'Publish', control: 'choice', choices: PUBLISH, seen: 'no', targets: ['publish'], example: 'yes',
+      label: 'Publish', control: 'choice', choices: PUBLISH, usual: 'yes', seen: 'no', targets: ['publish'], example: 'yes',
       says: '`yes`; `unlisted` (a page, but in no list, feed, search or count); `no` (no trace at all).',
     }),
     status: row(z.enum(STATUSES).default('kept'), {
-      label: 'Status', control: 'choice', choices: STATUSES, seen: 'data', targets: ['status'], example: 'kept',
+      label: 'Status', control: 'choice', choices: STATUSES, usual: 'kept', seen: 'data', targets: ['status'], example: 'kept',
       says: 'Where it is with you. A sold piece keeps its page.',
     }),
     ruler: row(orBlank(oneOrMore(id)).optional(), {
@@ -100,7 +100,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
     references: row(z.array(words).optional(), {
       label: 'References', control: 'lines', reads: 'reference', seen: 'data', doubted: true, asked: ['references'],
       targets: ['references', 'reference work', 'reference number'], example: '[north 1018, cf. withers 23a]',
-      says: 'The books that describe it: key of a work, then the number as printed there. `[]`: looked for, in none.',
+      says: 'The books that describe it: a book by its key or short name, then the number printed there. `[]`: looked for, in none.',
     }),
     metal: row(orBlank(words).optional(), {
       label: 'Metal', control: 'line', blanks: true, seen: 'data', targets: ['metal'], doubted: true, asked: ['metal'],
@@ -184,7 +184,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
       says: 'What it was before, when it was made from another piece.',
     }),
     sure: row(z.partialRecord(z.enum(UNSURE_FIELDS), z.enum(CERTAINTIES)).optional(), {
-      label: 'How sure', control: 'table', of: UNSURE_FIELDS, choices: CERTAINTIES, seen: 'data', targets: ['sure'],
+      label: 'How sure', control: 'table', of: UNSURE_FIELDS, choices: CERTAINTIES, usual: 'certain', seen: 'data', targets: ['sure'],
       example: '{ mint: probable }', says: 'How sure each statement is, where it is not certain: probable, possible.',
     }),
     provenance: row(z.array(z.strictObject(shapeOf(link))).optional(), {
@@ -220,7 +220,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
       says: 'Old ids of this piece, which stay alive as redirects.',
     }),
     type: row(words.optional(), {
-      label: 'Type', control: 'line', seen: 'data', doubted: true, asked: ['type'], example: 'lc-3b',
+      label: 'Type', control: 'line', completes: 'types', seen: 'data', doubted: true, asked: ['type'], example: 'lc-3b',
       says: 'What it is a specimen of: the id of a type in types/, or series/id. What is left out here is then the type’s.',
     }),
     prefer: row(

@@ -56,7 +56,7 @@ export function foundRows(context: DateContext) {
     }),
     how: row(words.optional(), { label: 'How', control: 'line', example: 'metal detecting', says: 'How it was found.' }),
     when: row(field((text) => parseDate(text, { ...context, dateOf: 'event' }), 'date-unreadable').optional(), {
-      label: 'When', control: 'line', reads: 'date', example: '1998', says: 'When it was found.',
+      label: 'When', control: 'line', reads: 'event', example: '1998', says: 'When it was found.',
     }),
     recorded: row(words.optional(), {
       label: 'Recorded', control: 'line', example: 'yes, with the county', says: 'Where the find is recorded.',
@@ -101,7 +101,7 @@ export function alteredRows(context: DateContext) {
 export function linkRows(context: DateContext) {
   return {
     when: row(orBlank(field((text) => parseDate(text, { ...context, dateOf: 'event' }), 'date-unreadable')).optional(), {
-      label: 'When', control: 'line', reads: 'date', blanks: true, example: '1934', says: 'When it passed.',
+      label: 'When', control: 'line', reads: 'event', blanks: true, example: '1934', says: 'When it passed.',
     }),
     how: row(words.optional(), { label: 'How', control: 'line', example: 'auction', says: 'auction, purchase, gift, bequest, find.' }),
     from: row(words.optional(), { label: 'From', control: 'line', example: 'a fair', says: 'From whom.' }),

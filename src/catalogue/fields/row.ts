@@ -26,9 +26,9 @@ export type Control =
 /** The lists a field may name things in, by their folders. */
 export type List = 'rulers' | 'mints' | 'denominations' | 'works' | 'pieces' | 'sets';
 
-/** How a text is read aloud as it is typed: a kind of `npm run read`, or a size. */
+/** How a text is read as it is typed. `date` is when something was made, `event` when something happened: there `1902-10` is a month. */
 export type ReadAs =
-  'date' | 'weight' | 'length' | 'size' | 'fineness' | 'axis' | 'legend' | 'grade' | 'reference' | 'money';
+  'date' | 'event' | 'weight' | 'length' | 'size' | 'fineness' | 'axis' | 'legend' | 'grade' | 'reference' | 'money';
 
 /** Everything about a field but its schema. A field of a part (`legend` in `obverse`) has the same. */
 export type FieldFacts = {
@@ -40,8 +40,12 @@ export type FieldFacts = {
   readonly example: string;
   readonly control: Control;
   readonly choices?: readonly string[];
+  /** The choice that holds where nothing is written. */
+  readonly usual?: string;
   readonly of?: readonly string[];
   readonly list?: List;
+  /** What completes it as it is typed, where it is no list of files. */
+  readonly completes?: 'types';
   readonly several?: true;
   readonly parts?: FactsTable;
   /** Of `rows`: the part that an entry written as one word stands for. */

@@ -1,6 +1,9 @@
 import { html } from 'hono/html';
 import type { FieldFacts, List } from '../../catalogue/fields/row.ts';
+import { good } from '../../core/outcome.ts';
+import type { Outcome } from '../../core/outcome.ts';
 import type { Html } from '../frame.ts';
+import { LIST_WORDS } from '../new-names.ts';
 import { nameOf, textOfPart } from './leaves.ts';
 import type { Fields, Leaf, PairsLeaf, Posted, RowsLeaf } from './leaves.ts';
 
@@ -10,9 +13,10 @@ export type Shown = {
   readonly posted: Posted | null;
   /** What is wrong with a field, by its name. */
   readonly problems: (name: string) => readonly string[];
-  /** How a text is read, in a sentence; empty where there is nothing to say. */
-  readonly aloud: (row: FieldFacts, text: string) => string;
-  readonly listId: (list: List) => string;
+  /** How a text is read, in a sentence; empty where there is nothing to say, a problem where it cannot be. */
+  readonly aloud: (row: FieldFacts, text: string) => Outcome<string>;
+  /** What a thing of a list is called, by its id. */
+  readonly called: (list: List, id: string) => string;
   /** What the type says where the piece is silent. */
   readonly otherwise?: (name: string) => string | null;
 };
@@ -25,7 +29,7 @@ export function drawLeaf(leaf: Leaf, shown: Shown): Html {
   if (leaf.kind === 'rows') return drawRows(leaf, shown);
   if (leaf.kind === 'pairs') return drawPairs(leaf, shown);
   const name = nameOf(leaf);
-  const text = shown.posted?.get(name) ?? leaf.text;
+  const text = shown.posted?.get(name) ?? calledIn(leaf.row, leaf.text, shown);
   const several =
     leaf.kind === 'lines'
       ? leaf.text.split('\n').length + 1
@@ -35,6 +39,17 @@ export function drawLeaf(leaf: Leaf, shown: Shown): Html {
           ? 3
           : 1;
   return drawBox({ name, row: leaf.row, text, lines: several, kind: leaf.kind }, shown);
+}
+
+/** Ids of a list as what they name is called. */
+function calledIn({ list, several }: FieldFacts, text: string, { called }: Shown): string {
+  if (list === undefined || text === '') return text;
+  return several === true
+    ? text
+        .split(', ')
+        .map((id) => called(list, id))
+        .join(', ')
+    : called(list, text);
 }
 
 type Box = {
@@ -48,27 +63,42 @@ type Box = {
 function drawBox(box: Box, shown: Shown): Html {
   const { name, row, text } = box;
   const problems = shown.problems(name);
-  const aloud = box.kind === 'raw' ? '' : shown.aloud(row, text);
+  const read = box.kind === 'raw' ? good('') : shown.aloud(row, text);
+  const aloud = read.ok ? read.value : read.problem;
+  // A problem that stands there already is not told twice.
+  const isTold = !read.ok && problems.length > 0;
   const otherwise = text === '' ? (shown.otherwise?.(name) ?? null) : null;
   const describedBy = `${name}-says ${name}-read${problems.length > 0 ? ` ${name}-wrong` : ''}`;
   return html`<div class="field${problems.length > 0 ? ' wrong' : ''}">
     <label for="${name}">${row.label}</label>
-    ${drawInput(box, describedBy, shown, problems.length > 0)}
+    ${drawInput(box, describedBy, problems.length > 0)}
     <p class="says" id="${name}-says">${row.says.replaceAll('`', '')}</p>
     ${problems.length === 0 ? '' : html`<div id="${name}-wrong">${problems.map((says) => html`<p class="problem">${says}</p>`)}</div>`}
-    ${problems.length > 0 && row.list !== undefined ? html`<label class="tick"><input type="checkbox" name="${name}.make" value="yes" /> It is new: make a file for it in ${row.list}</label>` : ''}
-    <output class="read" id="${name}-read" for="${name}">${aloud}</output>
-    ${otherwise === null ? '' : html`<p class="says">From its type: ${otherwise}</p>`}
+    ${problems.length > 0 ? makeTick(box, shown) : ''}
+    <output class="read${read.ok ? '' : ' slip'}" id="${name}-read" for="${name}">${isTold ? '' : aloud}</output>
+    ${otherwise === null ? '' : html`<p class="says">From its type: <b>${otherwise}</b></p>`}
   </div>`;
 }
 
-function drawInput({ name, row, text, lines, kind }: Box, describedBy: string, shown: Shown, isWrong: boolean): Html {
-  const reads = row.reads ?? '';
+/** Offers to make a name that is in no list yet. */
+function makeTick({ name, row }: Box, shown: Shown): Html | '' {
+  const list = row.reads === 'reference' ? 'works' : row.list;
+  if (list === undefined || list === 'pieces' || list === 'sets') return '';
+  const isTicked = shown.posted?.get(`${name}.make`) === 'yes';
+  return html`<label class="tick"
+    ><input type="checkbox" name="${name}.make" value="yes" ${isTicked ? 'checked' : ''} /> It is new: add it to the
+    list of ${LIST_WORDS[list]}</label
+  >`;
+}
+
+function drawInput({ name, row, text, lines, kind }: Box, describedBy: string, isWrong: boolean): Html {
+  const completes = row.list ?? row.completes;
+  const reads = row.reads ?? completes ?? '';
   const invalid = isWrong ? 'true' : 'false';
   if (kind === 'choice') {
     const choices = [...new Set([...(row.choices ?? []), ...(text === '' ? [] : [text])])];
     return html`<select id="${name}" name="${name}" aria-describedby="${describedBy}" aria-invalid="${invalid}">
-      <option value="">not recorded</option>
+      <option value="">${row.usual === undefined ? 'not recorded' : `${row.usual} (unless you choose)`}</option>
       ${choices.map((one) => html`<option value="${one}" ${one === text ? 'selected' : ''}>${one}</option>`)}
     </select>`;
   }
@@ -84,13 +114,12 @@ function drawInput({ name, row, text, lines, kind }: Box, describedBy: string, s
       spellcheck="false"
     >
 ${text}</textarea>`;
-  const list = row.list === undefined ? null : shown.listId(row.list);
   return html`<input
     id="${name}"
     name="${name}"
     value="${text}"
     data-reads="${reads}"
-    ${list === null ? '' : html`list="${list}"`}
+    ${completes === undefined ? '' : html`list="list-${completes}"`}
     aria-describedby="${describedBy}"
     aria-invalid="${invalid}"
     autocomplete="off"
@@ -106,17 +135,20 @@ function drawRows(leaf: RowsLeaf, shown: Shown): Html {
     const isNew = index >= leaf.entries.length;
     const boxes = Object.entries(leaf.row.parts ?? {}).map(([part, row]) => {
       const box = `${name}.${index}.${part}`;
-      const text = shown.posted?.get(box) ?? textOfPart(row, entry[part]);
+      const text = shown.posted?.get(box) ?? calledIn(row, textOfPart(row, entry[part]), shown);
       return drawBox({ name: box, row, text, lines: 1, kind: row.control === 'choice' ? 'choice' : 'words' }, shown);
     });
     const parts = Object.entries(leaf.row.parts ?? {});
     const isWrong = parts.some(([part]) => shown.problems(`${name}.${index}.${part}`).length > 0);
-    const told = parts.map(([part, row]) => textOfPart(row, entry[part])).filter((words) => words !== '');
-    return html`<details
-      class="entry"
-      ${isWrong || (isNew && (shown.posted?.get(`${name}.${index}.${parts[0]?.[0] ?? ''}`) ?? '') !== '') ? 'open' : ''}
-    >
-      <summary>${isNew ? `Add to: ${leaf.row.label}` : `${index + 1}. ${told.slice(0, 3).join(', ')}`}</summary>
+    const isTyped = parts.some(([part, row]) => {
+      const typed = shown.posted?.get(`${name}.${index}.${part}`) ?? null;
+      return typed !== null && typed !== calledIn(row, textOfPart(row, entry[part]), shown);
+    });
+    const told = parts
+      .map(([part, row]) => calledIn(row, textOfPart(row, entry[part]), shown))
+      .filter((words) => words !== '');
+    return html`<details class="entry" ${isWrong || isTyped ? 'open' : ''}>
+      <summary>${isNew ? `Add to ${leaf.row.label}` : `${index + 1}. ${told.slice(0, 3).join(', ')}`}</summary>
       <div class="boxes">${boxes}</div>
       ${
         isNew

@@ -4,7 +4,8 @@ import type { Problem } from '../../catalogue/problem.ts';
 import type { Html } from '../frame.ts';
 import { drawLeaf } from './draw-leaf.ts';
 import type { Shown } from './draw-leaf.ts';
-import { nameOf } from './leaves.ts';
+import { rowNamed } from './reading.ts';
+import { capital, nameOf } from './leaves.ts';
 import type { Leaf, Posted } from './leaves.ts';
 
 /** What the form of a file shows beside its fields. */
@@ -14,7 +15,7 @@ export type FormView = {
   /** Words that cannot be put into the file, by the name of their box. */
   readonly unread: Readonly<Record<string, string>>;
   readonly aloud: Shown['aloud'];
-  readonly listId: Shown['listId'];
+  readonly called: Shown['called'];
   readonly otherwise?: Shown['otherwise'];
   /** Whether the file was changed while the form lay open. */
   readonly isStale: boolean;
@@ -29,7 +30,7 @@ export function drawFields(leaves: readonly Leaf[], rows: FactsTable, shown: Sho
     const [only] = mine;
     if (mine.length === 1 && only?.path.length === depth + 1) return drawLeaf(only, shown);
     const inner = row?.control === 'each' ? facesIn(row) : (row?.parts ?? {});
-    const isOpen = mine.some((leaf) => leaf.held !== undefined || shown.problems(nameOf(leaf)).length > 0);
+    const isOpen = ['obverse', 'reverse'].includes(name) || mine.some((leaf) => isInUse(leaf, shown));
     return html`<details class="group part" ${isOpen ? 'open' : ''}>
       <summary>${row?.label ?? name}</summary>
       <div role="group" aria-label="${row?.label ?? name}">
@@ -40,18 +41,28 @@ export function drawFields(leaves: readonly Leaf[], rows: FactsTable, shown: Sho
   });
 }
 
+/** Whether a leaf has anything to show: in the file, in what was posted, or wrong. */
+export function isInUse(leaf: Leaf, { posted, problems }: Shown): boolean {
+  const name = nameOf(leaf);
+  if (leaf.held !== undefined || problems(name).length > 0) return true;
+  if (posted === null) return false;
+  const parts = Object.keys(leaf.row.parts ?? {});
+  const boxes = leaf.kind === 'rows' ? parts.map((part) => `${name}.${leaf.entries.length}.${part}`) : [name];
+  return boxes.some((box) => (posted.get(box) ?? '') !== '' || problems(box).length > 0);
+}
+
 /** The choices of a field, each with the parts of it. */
 function facesIn({ choices = [], parts = {} }: FieldFacts): FactsTable {
   return Object.fromEntries(
-    choices.map((one) => [one, { label: one, says: '', example: '', control: 'parts' as const, parts }]),
+    choices.map((one) => [one, { label: capital(one), says: '', example: '', control: 'parts' as const, parts }]),
   );
 }
 
-export function shownOf({ posted, problems, unread, aloud, listId, otherwise }: FormView): Shown {
+export function shownOf({ posted, problems, unread, aloud, called, otherwise }: FormView): Shown {
   return {
     posted,
     aloud,
-    listId,
+    called,
     ...(otherwise === undefined ? {} : { otherwise }),
     problems: (name) => [
       ...(unread[name] === undefined ? [] : [unread[name]]),
@@ -66,21 +77,33 @@ function isAt({ file, field }: Problem, name: string): boolean {
   return at === name || (at.startsWith(`${name}.`) && /^\d+$/.test(at.slice(name.length + 1)));
 }
 
-/** What stands in the way of a save; `text` is where the file can be edited as a text. */
-export function problemsNote({ problems, unread }: FormView, text: string): Html | '' {
-  const all = [...Object.values(unread), ...problems.map(({ says }) => says)];
-  if (all.length === 0) return '';
+/** What stands in the way of a save, each under the name of its box; `text` is where the file can be edited as a text. */
+export function problemsNote({ problems, unread }: FormView, text: string, kind: string): Html | '' {
+  const told = [
+    ...problems.map(({ field, file, says }) => ({
+      box: field === null ? '' : file.startsWith('private/') ? `ledger.${field}` : field,
+      says: field === null ? `${file}: ${says}` : says,
+    })),
+    ...Object.entries(unread).map(([box, says]) => ({ box, says })),
+  ];
+  if (told.length === 0) return '';
   return html`<div class="problem" role="alert">
     <p>
       Nothing was written.
-      ${all.length === 1 ? 'One thing must be fixed first:' : `${all.length} things must be fixed first:`}
+      ${told.length === 1 ? 'One thing must be fixed first:' : `${told.length} things must be fixed first:`}
     </p>
     <ul>
-      ${problems.map(({ field, file, says }) => html`<li>${field === null ? file : html`<a href="#${file.startsWith('private/') ? `ledger.${field}` : field}">${field}</a>`}: ${says}</li>`)}
-      ${Object.entries(unread).map(([name, says]) => html`<li>${name === '' ? '' : html`<a href="#${name}">${name}</a>: `}${says}</li>`)}
+      ${told.map(({ box, says }) => html`<li>${box === '' ? '' : html`<a href="#${box.replace(/^([a-z-]+)\.\d+$/, '$1')}">${labelOf(box, kind)}</a>: `}${says}</li>`)}
     </ul>
     <p><a href="${text}">Edit the text of the file instead</a></p>
   </div>`;
+}
+
+/** What a person calls a box: `Weight`, `Obverse: Legend`. */
+export function labelOf(box: string, kind: string): string {
+  const [top = ''] = box.split('.');
+  const [outer, inner] = [rowNamed(top, kind)?.label ?? top, rowNamed(box, kind)?.label ?? box];
+  return top === 'ledger' || outer === inner ? inner : `${outer}: ${inner}`;
 }
 
 export function staleNote(text: string, again: string): Html {

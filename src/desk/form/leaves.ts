@@ -46,12 +46,18 @@ function leavesOfField(row: FieldFacts, held: Written | undefined, path: readonl
         : [raw(row, held, path)];
     case 'each':
       return isFields(inner) && knows(choices, inner)
-        ? choices.flatMap((one) => leavesOfField({ ...row, label: one, control: 'parts' }, inner[one], [...path, one]))
+        ? choices.flatMap((one) =>
+            leavesOfField({ ...row, label: capital(one), control: 'parts' }, inner[one], [...path, one]),
+          )
         : [raw(row, held, path)];
     case 'table':
       return isFields(inner) && knows(row.of ?? [], inner)
         ? (row.of ?? []).map((one) =>
-            leafOfWords({ ...row, label: one, control: 'choice' }, inner[one], [...path, one]),
+            leafOfWords(
+              { ...row, label: `${capital(one)}: ${row.label.toLowerCase()}`, says: '', control: 'choice' },
+              inner[one],
+              [...path, one],
+            ),
           )
         : [raw(row, held, path)];
     case 'rows': {
@@ -135,6 +141,8 @@ function valueIn(leaf: TextLeaf | PairsLeaf, posted: Posted): Written | null | u
   if (words === null || words === leaf.text) return undefined;
   if (words.trim() === '') return leaf.held === undefined ? undefined : null;
   if (leaf.kind === 'lines' || leaf.kind === 'names') {
+    // Looked for, and there is none.
+    if (words.trim() === '[]') return [];
     const several = words
       .split(leaf.kind === 'lines' ? '\n' : /[,;]/)
       .flatMap((one) => (one.trim() === '' ? [] : [one.trim()]));
@@ -247,6 +255,11 @@ function pairsIn(leaf: PairsLeaf, posted: Posted, name: string): Written | null 
 /** The words under a name, their lines ending as the file's are read; null where the form has no such box. */
 function said(posted: Posted, name: string): string | null {
   return posted.get(name)?.replace(/\r\n?/g, '\n') ?? null;
+}
+
+/** A name of a field or of one of its choices, as a label. */
+export function capital(name: string): string {
+  return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`.replaceAll('-', ' ');
 }
 
 function knows(names: readonly string[], fields: Fields): boolean {

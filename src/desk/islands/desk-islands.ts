@@ -1,5 +1,5 @@
 import { cropByDragging } from './crop.ts';
-import { layByDragging, placesAsChosen } from './sets-and-exhibits.ts';
+import { layByDragging, showAsTyped } from './sets-and-exhibits.ts';
 
 /** How long after the last key a text is read, in milliseconds. */
 const PAUSE = 250;
@@ -22,19 +22,19 @@ function readAsTyped(form: HTMLFormElement): void {
     const output = document.getElementById(`${box.name}-read`);
     if (output === null) return;
     const words = box.value;
-    const scale = form.querySelector<HTMLSelectElement>('select[name="grade-scale"]')?.value ?? '';
+    const valueOf = (name: string): string =>
+      form.querySelector<HTMLSelectElement | HTMLInputElement>(`[name="${name}"]`)?.value ?? '';
     const body = new URLSearchParams({
-      'form-token': token,
-      field: box.name,
-      words,
-      scale,
+      'form-token': token, field: box.name, words, scale: valueOf('grade-scale'), ruler: valueOf('ruler'),
       kind: form.dataset['kind'] ?? '',
-    });
+    }); // prettier-ignore
     try {
       const answer = await fetch('/read', { method: 'POST', body });
-      const read = (await answer.json()) as { readonly says: string };
+      const read = (await answer.json()) as { readonly says: string; readonly ok: boolean };
       // Another key may have been pressed meanwhile: then another answer is on its way.
-      if (box.value === words) output.textContent = read.says;
+      if (box.value !== words) return;
+      output.textContent = read.says;
+      output.classList.toggle('slip', !read.ok);
     } catch {
       output.textContent = '';
     }
@@ -71,8 +71,21 @@ function keepUnsaved(form: HTMLFormElement): void {
   });
 }
 
+/** Puts a box into the head of a table that chooses all its rows. */
+function chooseAll(head: HTMLElement): void {
+  const all = document.createElement('input');
+  all.type = 'checkbox';
+  all.setAttribute('aria-label', head.dataset['chooseAll'] ?? '');
+  all.addEventListener('change', () => {
+    for (const box of head.closest('table')?.querySelectorAll<HTMLInputElement>('td > input[type=checkbox]') ?? [])
+      box.checked = all.checked;
+  });
+  head.replaceChildren(all);
+}
+
+for (const head of document.querySelectorAll<HTMLElement>('[data-choose-all]')) chooseAll(head);
 for (const form of document.querySelectorAll('form')) {
-  if (form.dataset['places'] !== undefined) placesAsChosen(form);
+  if (form.dataset['shows'] !== undefined) showAsTyped(form);
   if (form.method !== 'post' || form.querySelector('[data-reads]') === null) continue;
   readAsTyped(form);
   keepUnsaved(form);

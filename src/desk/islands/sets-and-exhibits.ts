@@ -1,20 +1,20 @@
-/** How long after the last change the places are asked for, in milliseconds. */
+/** How long after the last change is asked, in milliseconds. */
 const PAUSE = 400;
 
-/** Shows the places that a rule yields beside its form, while the rule is chosen. */
-export function placesAsChosen(form: HTMLFormElement): void {
-  const shown = document.getElementById(form.dataset['places'] ?? '');
+/** Shows beside a form what comes of it while it is typed: the ticket of a piece, the places of a rule. */
+export function showAsTyped(form: HTMLFormElement): void {
+  const shown = document.getElementById(form.dataset['shows'] ?? '');
   if (shown === null) return;
   let bell: ReturnType<typeof setTimeout> | undefined;
   let asked = 0;
   const ask = async (): Promise<void> => {
     asked += 1;
     const mine = asked;
-    const body = new URLSearchParams({ of: form.dataset['of'] ?? '' });
+    const body = new URLSearchParams();
     new FormData(form).forEach((value, name) => {
       if (typeof value === 'string') body.append(name, value);
     });
-    const answer = await fetch('/places', { method: 'POST', body }).catch(() => null);
+    const answer = await fetch(form.dataset['asks'] ?? '', { method: 'POST', body }).catch(() => null);
     if (answer === null || !answer.ok || mine !== asked) return;
     const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
     shown.replaceChildren(...page.body.childNodes);

@@ -4,10 +4,12 @@ import type { List } from '../../catalogue/fields/row.ts';
 import { FORBIDDEN, foundIn, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
-import { drawFields, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
+import { drawFields, labelOf, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
 import type { FormView } from '../form/form-parts.ts';
 import { aloudIn, datalists } from '../form/reading.ts';
+import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
+import { calledById } from '../new-names.ts';
 import { newListFile } from '../new-list-file.ts';
 import { editedText, isListFile, readListFile, saveListFile } from '../save-list-file.ts';
 import type { ListFileOnDesk } from '../save-list-file.ts';
@@ -69,46 +71,45 @@ function titleOf({ facts, id }: ListFileOnDesk): string {
 }
 
 function listFileForm(desk: Desk, held: ListFileOnDesk, more: Partial<FormView> = {}): Html {
-  const { state, token, tools } = desk;
+  const { state, token } = desk;
   const here = `/lists/${held.kind}/${held.id}`;
   const view: FormView = {
     posted: null, problems: [], unread: {}, isStale: false,
-    aloud: (row, words) => aloudIn(tools, state.records(), row, words, null),
-    listId: (list) => `list-${list}`,
+    called: calledById(state.records()),
+    aloud: (row, words) => aloudIn(state.records(), row, words, { scale: null, ruler: null }),
     ...more,
   }; // prettier-ignore
   const shown = shownOf(view);
   const isSet = held.kind === 'sets';
-  const form = html`<form
-    method="post"
-    action="${here}"
-    data-kind="${held.kind}"
-    data-draft="${here}"
-    ${isSet ? html`data-places="places" data-of="${held.id}"` : ''}
-  >
-    <input type="hidden" name="form-token" value="${token}" />
-    <input type="hidden" name="digest" value="${held.digest}" />
-    <div class="boxes">${drawFields(held.leaves, held.rows, shown)}</div>
-    ${
-      held.story === null
-        ? ''
-        : html`<div class="field">
-            <label for="story">Statement</label>
-            <textarea id="story" name="story" rows="8" aria-describedby="story-says">
+  const form = postForm(
+    here,
+    token,
+    html`<input type="hidden" name="digest" value="${held.digest}" />
+      ${isSet ? html`<input type="hidden" name="of" value="${held.id}" />` : ''}
+      <div class="boxes">${drawFields(held.leaves, held.rows, shown)}</div>
+      ${
+        held.story === null
+          ? ''
+          : html`<div class="field">
+              <label for="story">Statement</label>
+              <textarea id="story" name="story" rows="8" aria-describedby="story-says">
 ${view.posted?.get('story') ?? held.story}</textarea>
-            <p class="says" id="story-says">What the visitor reads first, 20 to 300 words. In Markdown.</p>
-          </div>`
-    }
-    <p class="doing saving">
-      <button class="main" type="submit">Save</button> <a href="${here}">Leave it as it was</a>
-    </p>
-  </form>`;
-  return html`${view.isStale ? staleNote(held.text, here) : ''} ${problemsNote(view, `${here}/text`)}
+              <p class="says" id="story-says">
+                What the visitor reads first, 20 to 300 words. An empty line begins a new paragraph.
+              </p>
+            </div>`
+      }
+      <p class="doing saving">
+        <button class="main" type="submit">Save</button> <a href="${here}">Leave it as it was</a>
+      </p>`,
+    { kind: held.kind, draft: here, ...(isSet ? { asks: '/places', shows: 'places' } : {}) },
+  );
+  return html`${view.isStale ? staleNote(held.text, here) : ''} ${problemsNote(view, `${here}/text`, held.kind)}
     ${
       foundIn(state, held.file).length === 0 || view.problems.length > 0
         ? ''
         : html`<ul class="problem">
-            ${foundIn(state, held.file).map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
+            ${foundIn(state, held.file).map(({ field, says }) => html`<li>${field === null ? '' : `${labelOf(field, held.kind)}: `}${says}</li>`)}
           </ul>`
     }
     <p class="doing">

@@ -1,10 +1,12 @@
 import { html } from 'hono/html';
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
+import { EXAMPLE } from '../../catalogue/totals.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
-import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 import { yearsOf } from '../../core/dating/interval.ts';
 import type { CabinetState, Found } from '../cabinet-state.ts';
+import { factInWords } from '../fact-words.ts';
+import { ledgerRow, LEDGER_NAMES } from '../form/ledger-rows.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 
@@ -22,25 +24,34 @@ export type Asked = {
   readonly shows: readonly string[];
 };
 
-export const FACTS: readonly Fact[] = [
-  ...Object.entries(PIECE_ROWS)
-    .filter(([, { control }]) => !['parts', 'rows', 'each', 'table', 'pairs'].includes(control))
-    .map(([name, { label, seen }]) => ({ name, label, isPrivate: seen === 'no' })),
-  ...LEDGER_COLUMNS.filter((column) => column !== 'piece').map((column) => ({
+const PUBLIC_FACTS: readonly Fact[] = Object.entries(PIECE_ROWS)
+  .filter(([, { control }]) => !['parts', 'rows', 'each', 'table', 'pairs'].includes(control))
+  .map(([name, { label, seen }]) => ({ name, label, isPrivate: seen === 'no' }));
+
+/** Every fact of a cabinet, with the columns of the ledger, also those of the keeper's own. */
+export function factsOf(ledger: ReturnType<CabinetState['ledger']>): readonly Fact[] {
+  const [row = {}] = ledger.values();
+  const own = Object.keys(row).filter((column) => !['', 'piece', ...LEDGER_NAMES].includes(column));
+  const columns = [...LEDGER_NAMES, ...own].map((column) => ({
     name: `ledger.${column}`,
-    label: `${column} (private)`,
+    label: `${ledgerRow(column).label} (private)`,
     isPrivate: true,
-  })),
-];
+  }));
+  return [...PUBLIC_FACTS, ...columns];
+}
+
 const SHOWN = ['number', 'title', 'ruler', 'mint', 'date', 'metal', 'grade', 'publish', 'ledger.storage'];
 const PER_PAGE = 100;
 const NATURAL = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
-export function askedOf(query: {
-  get: (name: string) => string | null;
-  getAll: (name: string) => readonly string[];
-}): Asked {
-  const known = (name: string): boolean => FACTS.some((fact) => fact.name === name);
+export function askedOf(
+  query: {
+    get: (name: string) => string | null;
+    getAll: (name: string) => readonly string[];
+  },
+  facts: readonly Fact[],
+): Asked {
+  const known = (name: string): boolean => facts.some((fact) => fact.name === name);
   const shows = query.getAll('show').filter(known);
   const sort = query.get('sort') ?? '';
   return {
@@ -63,15 +74,17 @@ export type Row = {
 /** What the list knows of every piece, in words. Worked out once for a piece as it is. */
 export function rowsOf(state: CabinetState, kept: WeakMap<FiledPiece, Row>): readonly Row[] {
   const ledger = state.ledger();
-  return state.records().pieces.map((piece) => {
+  const records = state.records();
+  const facts = factsOf(ledger);
+  return records.pieces.map((piece) => {
     const row = kept.get(piece);
     const cells = ledger.get(piece.id) ?? {};
     if (row !== undefined && row.says['ledger'] === JSON.stringify(cells)) return row;
     const says: Record<string, string> = { ledger: JSON.stringify(cells) };
-    for (const { name } of FACTS)
+    for (const { name } of facts)
       says[name] = name.startsWith('ledger.')
         ? (cells[name.slice(7)] ?? '')
-        : inWords(piece.fields[name as keyof typeof piece.fields]);
+        : factInWords(name, piece.fields[name as keyof typeof piece.fields], records);
     const fresh = { piece, says, folded: folded(`${piece.id} ${Object.values(says).join(' ')}`) };
     kept.set(piece, fresh);
     return fresh;
@@ -125,17 +138,6 @@ function sortKey(name: string): (row: Row) => string | number | null {
   };
 }
 
-/** A value of a piece as the keeper wrote it. */
-function inWords(value: unknown): string {
-  if (value === undefined || value === null) return '';
-  if (Array.isArray(value)) return value.map(inWords).join('; ');
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number') return String(value);
-  const { text, hours } = value as { readonly text?: string; readonly hours?: number | null };
-  if (text !== undefined) return text;
-  return hours === undefined ? '' : hours === null ? 'none' : `${hours}h`;
-}
-
 function folded(text: string): string {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 }
@@ -148,7 +150,9 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
   const drawn = chosen.slice((page - 1) * PER_PAGE, page * PER_PAGE);
   const found = state.found();
   const others = (found?.problems ?? []).filter(({ file }) => !file.startsWith('pieces/'));
-  return html` ${searchForm(asked)}
+  const facts = factsOf(state.ledger());
+  return html` ${searchForm(asked, facts)}
+    ${rows.every(({ piece }) => piece.id === EXAMPLE) ? html`<p>There is no piece of your own yet. <a href="/new">Make the first one</a>. The example shows what a piece may have, and is never published; leave it, or delete its folder.</p>` : ''}
     <p class="count" role="status">
       ${chosen.length === rows.length ? `${rows.length === 1 ? 'One piece' : `${rows.length} pieces`}.` : `${chosen.length} of ${rows.length} pieces.`}
       ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length === 1 ? 'One problem' : `${found.problems.length} problems`}.`}
@@ -157,13 +161,15 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
       others.length === 0
         ? ''
         : html`<details class="problem">
-            <summary>${others.length} problems in other files</summary>
+            <summary>
+              ${others.length === 1 ? 'One problem in another file' : `${others.length} problems in other files`}
+            </summary>
             <ul>
               ${others.map(({ file, field, says }) => html`<li>${file}${field === null ? '' : ` · ${field}`}: ${says}</li>`)}
             </ul>
           </details>`
     }
-    ${postForm('/change', token, html`${tableOf(drawn, asked, found)} ${changeBox()}`)}
+    ${postForm('/change', token, html`${tableOf(drawn, asked, found, facts)} ${changeBox(facts)}`)}
     <nav class="pages" aria-label="Pages of the list">
       ${page > 1 ? html`<a href="${address({ ...asked, page: page - 1 })}">Previous</a>` : ''}
       <span>Page ${page} of ${pages}</span>
@@ -172,7 +178,7 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
 }
 
 /** The rows of a page of the list, each with what is wrong with its piece or wanted of it. */
-function tableOf(drawn: readonly Row[], asked: Asked, found: Found): Html {
+function tableOf(drawn: readonly Row[], asked: Asked, found: Found, facts: readonly Fact[]): Html {
   const problems = new Map<string, string[]>();
   for (const { file, field, says } of found?.problems ?? []) {
     const id = file.split('/')[1] ?? '';
@@ -186,9 +192,9 @@ function tableOf(drawn: readonly Row[], asked: Asked, found: Found): Html {
     <table>
       <thead>
         <tr>
-          <th scope="col"><span class="for-listeners">Choose</span></th>
-          ${asked.shows.map((name) => heading(name, asked))}
-          <th scope="col">Wrong or wanted</th>
+          <th scope="col" data-choose-all="Choose all on this page"><span class="for-listeners">Choose</span></th>
+          ${asked.shows.map((name) => heading(name, asked, facts))}
+          <th scope="col">Problems and gaps</th>
         </tr>
       </thead>
       <tbody>
@@ -200,7 +206,7 @@ function tableOf(drawn: readonly Row[], asked: Asked, found: Found): Html {
               </td>
               ${asked.shows.map((name) => html`<td>${name === 'title' ? html`<a href="/pieces/${id}">${says[name] ?? id}</a>` : (says[name] ?? '')}</td>`)}
               <td>
-                ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">no ${(wanted.get(id) ?? []).join(', ')}</p>`}
+                ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">Missing: ${(wanted.get(id) ?? []).join('; ')}</p>`}
               </td>
             </tr>`,
         )}
@@ -209,53 +215,58 @@ function tableOf(drawn: readonly Row[], asked: Asked, found: Found): Html {
   </div>`;
 }
 
-function searchForm(asked: Asked): Html {
+function searchForm(asked: Asked, facts: readonly Fact[]): Html {
   return html`<form method="get" action="/" class="search" role="search">
     <div class="field">
-      <label for="words">Words</label><input id="words" name="words" value="${asked.words}" autocomplete="off" />
+      <label for="words">Search for</label><input id="words" name="words" value="${asked.words}" autocomplete="off" />
     </div>
     <div class="field">
-      <label for="fact">Where</label
+      <label for="fact">And where</label
       ><select id="fact" name="fact">
-        <option value="">any fact</option>
-        ${FACTS.map(({ name, label }) => html`<option value="${name}" ${name === asked.fact ? 'selected' : ''}>${label}</option>`)}
+        <option value="">any field</option>
+        ${facts.map(({ name, label }) => html`<option value="${name}" ${name === asked.fact ? 'selected' : ''}>${label}</option>`)}
       </select>
     </div>
     <div class="field">
-      <label for="is">says (a hyphen: nothing)</label><input id="is" name="is" value="${asked.is}" autocomplete="off" />
+      <label for="is">contains (a hyphen: is empty)</label
+      ><input id="is" name="is" value="${asked.is}" autocomplete="off" />
     </div>
     <div class="field">
       <label for="sort">Sort by</label
       ><select id="sort" name="sort">
-        ${FACTS.map(({ name, label }) => html`<option value="${name}" ${name === asked.sort ? 'selected' : ''}>${label}</option>`)}
+        ${facts.map(({ name, label }) => html`<option value="${name}" ${name === asked.sort ? 'selected' : ''}>${label}</option>`)}
       </select>
     </div>
     <label class="tick"
-      ><input type="checkbox" name="down" value="yes" ${asked.down ? 'checked' : ''} /> from the last</label
+      ><input type="checkbox" name="down" value="yes" ${asked.down ? 'checked' : ''} /> Descending</label
     >
     <details>
       <summary>Columns</summary>
       <div class="ticks">
-        ${FACTS.map(({ name, label }) => html`<label class="tick"><input type="checkbox" name="show" value="${name}" ${asked.shows.includes(name) ? 'checked' : ''} /> ${label}</label>`)}
+        ${facts.map(({ name, label }) => html`<label class="tick"><input type="checkbox" name="show" value="${name}" ${asked.shows.includes(name) ? 'checked' : ''} /> ${label}</label>`)}
       </div>
     </details>
-    <button type="submit">Show</button>
+    <button type="submit">Search</button>
   </form>`;
 }
 
-function changeBox(): Html {
-  const lines = FACTS.filter(({ name }) => name !== 'number' && !name.startsWith('ledger.'));
+function changeBox(facts: readonly Fact[]): Html {
+  const options = (isPrivate: boolean): Html =>
+    html`${facts.filter((fact) => fact.isPrivate === isPrivate && fact.name !== 'number').map(({ name, label }) => html`<option value="${name}">${label}</option>`)}`;
   return html`<fieldset class="several change">
     <legend>Change a field of the pieces chosen</legend>
     <div class="boxes">
       <div class="field">
         <label for="change-field">Field</label
         ><select id="change-field" name="field">
-          ${lines.map(({ name, label }) => html`<option value="${name}">${label}</option>`)}
+          <optgroup label="Published">${options(false)}</optgroup>
+          <optgroup label="Stays on this machine">${options(true)}</optgroup>
         </select>
       </div>
       <div class="field">
-        <label for="change-to">To (empty: take it out)</label><input id="change-to" name="to" autocomplete="off" />
+        <label for="change-to">New words (empty: remove it)</label
+        ><input id="change-to" name="to" autocomplete="off" aria-describedby="change-says" />
+        <p class="says" id="change-says">Several, where a field takes several, have semicolons between them.</p>
       </div>
     </div>
     <p class="doing">
@@ -265,8 +276,8 @@ function changeBox(): Html {
   </fieldset>`;
 }
 
-function heading(name: string, asked: Asked): Html {
-  const label = FACTS.find((fact) => fact.name === name)?.label ?? name;
+function heading(name: string, asked: Asked, facts: readonly Fact[]): Html {
+  const label = facts.find((fact) => fact.name === name)?.label ?? name;
   const isSorted = asked.sort === name;
   const sorted = isSorted ? (asked.down ? 'descending' : 'ascending') : 'none';
   return html`<th scope="col" aria-sort="${sorted}">

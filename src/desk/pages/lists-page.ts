@@ -1,6 +1,8 @@
 import { html } from 'hono/html';
+import { EXAMPLE } from '../../catalogue/totals.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { CabinetState } from '../cabinet-state.ts';
+import { datalists, typesList } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { newListForms } from './new-list-forms.ts';
@@ -25,6 +27,7 @@ export function listsPage(state: CabinetState, token: string, problem: string | 
       (list) =>
         html`<details class="group" ${['sets', 'exhibits'].includes(list) ? 'open' : ''}>
           <summary><h2>${WORDS[list]} (${named[list].length})</h2></summary>
+          ${named[list].length === 0 ? html`<p class="says">None yet.</p>` : ''}
           <ul class="names">
             ${named[list].map((id) => html`<li><a href="${list === 'exhibits' ? '/exhibits' : `/lists/${list}`}/${id}">${titles(list).get(id) ?? id}</a></li>`)}
           </ul>
@@ -32,63 +35,47 @@ export function listsPage(state: CabinetState, token: string, problem: string | 
     )}`;
 }
 
-/** The form for a new piece. */
+/** The form for a new piece; `asked` is what the address says it is to be like. */
 export function newPage(
   state: CabinetState,
-  tools: DeskTools,
+  { nextNumber }: DeskTools,
   token: string,
-  posted: Posted | null,
+  posted: Posted,
   problem: string | null,
-  like: string,
 ): Html {
-  const { pieces } = state.records();
-  const number = posted?.get('number') ?? tools.nextNumber(pieces.map(({ fields }) => fields.number));
-  const kind = posted?.get('kind') ?? pieces.find(({ id }) => id === like)?.fields.kind ?? 'coin';
+  const records = state.records();
+  const said = (name: string): string => posted.get(name) ?? '';
+  const like = records.pieces.find(({ id }) => id === said('like'));
+  const numbers = records.pieces.flatMap(({ id, fields }) => (id === EXAMPLE ? [] : [fields.number]));
+  const number = posted.get('number') ?? (numbers.length === 0 ? '1' : nextNumber(numbers));
+  const kind = posted.get('kind') ?? like?.fields.kind ?? 'coin';
+  const hasTypes = records.series.length > 0;
+  const box = (name: string, label: string, says: string, value: string, more: Html | '' = ''): Html =>
+    html`<div class="field">
+      <label for="${name}">${label}</label
+      ><input id="${name}" name="${name}" value="${value}" autocomplete="off" aria-describedby="${name}-says" ${more} />
+      <p class="says" id="${name}-says">${says}</p>
+    </div>`;
   return html`${problem === null ? '' : html`<div class="problem" role="alert"><p>Nothing was written. ${problem}</p></div>`}
   ${postForm(
     '/new',
     token,
     html`<div class="boxes">
-        <div class="field">
-          <label for="title">Title</label
-          ><input
-            id="title"
-            name="title"
-            value="${posted?.get('title') ?? ''}"
-            required
-            autocomplete="off"
-            aria-describedby="title-says"
-          />
-          <p class="says" id="title-says">What it is, in a line. Its folder is named after it.</p>
-        </div>
-        <div class="field">
-          <label for="number">Number</label
-          ><input id="number" name="number" value="${number}" required autocomplete="off" />
-        </div>
+        ${box('title', 'Title', 'What it is, in a line: Penny of Edward I, London.', said('title'), hasTypes ? '' : html`required`)}
+        ${box('number', 'Number', 'Your own inventory number; the next one is proposed.', number, html`required`)}
         <div class="field">
           <label for="kind">Kind</label
           ><select id="kind" name="kind">
             ${KINDS.map((one) => html`<option value="${one}" ${one === kind ? 'selected' : ''}>${one}</option>`)}
           </select>
         </div>
-        <div class="field">
-          <label for="like">Like another piece</label
-          ><input
-            id="like"
-            name="like"
-            value="${posted?.get('like') ?? like}"
-            list="list-pieces"
-            autocomplete="off"
-            aria-describedby="like-says"
-          />
-          <p class="says" id="like-says">
-            Ruler, mint, metal, designs and the like are taken over; never its weight, grade, dies or history.
-          </p>
-        </div>
+        ${box('like', 'Like another piece', 'May be left empty. Ruler, mint, metal, designs and the like are taken over; never its weight, grade, dies or history.', like?.fields.title ?? said('like'), html`list="list-pieces"`)}
+        ${hasTypes ? box('type', 'Of a type', 'May be left empty. What the piece leaves out is then the type’s.', said('type'), html`list="list-types"`) : ''}
       </div>
-      <datalist id="list-pieces">
-        ${pieces.slice(0, 2000).map(({ id, fields }) => html`<option value="${id}">${fields.number}, ${fields.title}</option>`)}
-      </datalist>
-      <p class="doing"><button class="main" type="submit">Make the piece</button></p>`,
+      ${datalists(state, ['pieces'])} ${hasTypes ? typesList(records) : ''}
+      <p class="doing"><button class="main" type="submit">Make the piece</button></p>
+      <p class="says">
+        Everything else is filled in on the page that follows, and nothing is on the web before you upload it.
+      </p>`,
   )}`;
 }

@@ -22,30 +22,32 @@ function newSetForm(state: CabinetState, token: string): Html {
   return html`<details class="group">
     <summary><h2>A new set</h2></summary>
     <div class="sides">
-      <form method="post" action="/lists/sets" data-places="new-places">
-        <input type="hidden" name="form-token" value="${token}" />
-        <div class="boxes">
-          <div class="field">
-            <label for="set-title">What is the set?</label
-            ><input id="set-title" name="title" required autocomplete="off" />
+      ${postForm(
+        '/lists/sets',
+        token,
+        html`<div class="boxes">
+            <div class="field">
+              <label for="set-title">What is the set?</label
+              ><input id="set-title" name="title" required autocomplete="off" />
+            </div>
+            <div class="field">
+              <label for="set-one-per">One piece for each</label
+              ><select id="set-one-per" name="one-per">
+                ${ONE_PER.map((one) => html`<option>${one}</option>`)}
+              </select>
+            </div>
+            ${named('denomination')} ${named('ruler')} ${named('mint')}
+            <div class="field">
+              <label for="set-date">Made within</label
+              ><input id="set-date" name="date" placeholder="1066/1553" autocomplete="off" />
+            </div>
           </div>
-          <div class="field">
-            <label for="set-one-per">One piece for each</label
-            ><select id="set-one-per" name="one-per">
-              ${ONE_PER.map((one) => html`<option>${one}</option>`)}
-            </select>
-          </div>
-          ${named('denomination')} ${named('ruler')} ${named('mint')}
-          <div class="field">
-            <label for="set-date">Made within</label
-            ><input id="set-date" name="date" placeholder="1066/1553" autocomplete="off" />
-          </div>
-        </div>
-        <p class="says">
-          Where the rule yields too many places or too few, name them yourself on the page that follows.
-        </p>
-        <p class="doing"><button class="main" type="submit">Make the set</button></p>
-      </form>
+          <p class="says">
+            Where the rule yields too many places or too few, name them yourself on the page that follows.
+          </p>
+          <p class="doing"><button class="main" type="submit">Make the set</button></p>`,
+        { kind: 'sets', asks: '/places', shows: 'new-places' },
+      )}
       <section class="aside" aria-labelledby="new-places-head">
         <h3 id="new-places-head">Its places</h3>
         <div id="new-places" aria-live="polite"><p class="says">They appear here as you choose the rule.</p></div>

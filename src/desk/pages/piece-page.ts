@@ -1,49 +1,35 @@
 import { html } from 'hono/html';
-import { raw } from 'hono/html';
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
-import type { FieldFacts } from '../../catalogue/fields/row.ts';
-import { linkRecords } from '../../catalogue/link.ts';
-import type { Records } from '../../catalogue/records.ts';
-import { publicPiece } from '../../publish/public-piece.ts';
-import { storyHtml } from '../../site/markdown.ts';
-import { ticketOf } from '../../site/models/shared/ticket.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { drawLeaf } from '../form/draw-leaf.ts';
 import type { Shown } from '../form/draw-leaf.ts';
+import { ledgerRow } from '../form/ledger-rows.ts';
 import { nameOf } from '../form/leaves.ts';
 import type { Leaf } from '../form/leaves.ts';
-import { drawFields, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
+import { drawFields, isInUse, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
 import type { FormView } from '../form/form-parts.ts';
 import type { PieceOnDesk } from '../save-piece.ts';
 
-/** In which group a field is drawn; one that is in none comes under the last. */
+/** The groups of the form and their fields, in the order of an evening's work; a field that is in none comes under the last. */
 const GROUPS: readonly (readonly [heading: string, fields: readonly string[]])[] = [
-  ['What it is', ['number', 'title', 'kind', 'ruler', 'struck-for', 'issuer', 'mint', 'makers', 'denomination', 'date', 'dated', 'references', 'status']],
-  ['Measures and metal', ['metal', 'fineness', 'weight', 'diameter', 'thickness', 'axis', 'made', 'faces', 'shape']],
-  ['Condition', ['grade', 'grade-scale', 'graded-by', 'problem', 'treatments', 'peculiarities']],
+  ['What it is', ['title', 'number', 'kind', 'denomination', 'ruler', 'mint', 'date', 'type', 'references']],
+  ['Measures and metal', ['metal', 'weight', 'diameter', 'axis', 'fineness', 'thickness', 'made', 'faces', 'shape']],
+  ['Condition', ['grade', 'grade-scale', 'problem', 'graded-by', 'treatments', 'peculiarities']],
   ['Legends and designs', ['obverse', 'reverse', 'edge', 'dies']],
+  ['Makers, issuer, and the date on it', ['issuer', 'makers', 'struck-for', 'dated']],
   ['How sure', ['sure']],
-  ['Provenance', ['provenance', 'found', 'altered']],
+  ['Provenance, find, alterations', ['provenance', 'found', 'altered']],
 ]; // prettier-ignore
+const LAST = 'Status, tags and the rest';
+const OPEN = GROUPS.slice(0, 4).map(([heading]) => heading);
 const PRIVATE = Object.entries(PIECE_ROWS).flatMap(([name, row]) => (row.seen === 'no' ? [name] : []));
-const LEDGER_WORDS: Readonly<Record<string, FieldFacts>> = {
-  cost: words('Cost', 'What it cost, with its currency.', '45 GBP', 'money'),
-  value: words('Value', 'What it is worth to you, with its currency.', '60 GBP', 'money'),
-  insured: words('Insured for', 'What it is insured for.', '70 GBP', 'money'),
-  storage: words('Kept', 'Where it is kept.', 'tray 3'),
-  seller: words('Seller', 'From whom you have it.', 'a stall at the fair'),
-  'find-spot': words('Find spot', 'Exactly where it was found.', 'the field behind the barn'),
-  certificate: words('Certificate', 'The number of its certificate.', 'A-1'),
-  acquired: words('Acquired', 'When you got it.', '2011-05-14', 'date'),
-  notes: words('Notes', 'Anything else that nobody else is to read.', 'weigh again'),
+
+export type PieceView = FormView & {
+  readonly piece: PieceOnDesk;
+  readonly token: string;
+  readonly preview: Html;
 };
-
-function words(label: string, says: string, example: string, reads?: FieldFacts['reads']): FieldFacts {
-  return { label, says, example, control: 'line', ...(reads === undefined ? {} : { reads }) };
-}
-
-export type PieceView = FormView & { readonly piece: PieceOnDesk; readonly records: Records; readonly token: string };
 
 /** The form of one piece: what will be published and what stays here, side by side. */
 export function pieceForm(view: PieceView): Html {
@@ -52,14 +38,13 @@ export function pieceForm(view: PieceView): Html {
   const published = piece.leaves.filter(({ path: [top = ''] }) => !PRIVATE.includes(top));
   const kept = piece.leaves.filter(({ path: [top = ''] }) => PRIVATE.includes(top));
   const listed = new Set(GROUPS.flatMap(([, fields]) => fields));
-  const groups = [
-    ...GROUPS,
-    ['More', [...new Set(published.map(({ path: [top = ''] }) => top))].filter((top) => !listed.has(top))] as const,
-  ];
+  const others = [...new Set(published.map(({ path: [top = ''] }) => top))].filter((top) => !listed.has(top));
+  const groups = [...GROUPS, [LAST, others] as const];
   const publish = posted?.get('publish') ?? textOf(kept, 'publish');
   return html`${view.isStale ? staleNote(piece.text, `/pieces/${piece.id}`) : ''}
-  ${problemsNote(view, `/pieces/${piece.id}/text`)}
+  ${problemsNote(view, `/pieces/${piece.id}/text`, 'pieces')}
   ${piece.unknown.length > 0 ? html`<p class="problem">This form does not know ${piece.unknown.join(', ')}. <a href="/pieces/${piece.id}/text">Edit the text</a></p>` : ''}
+  ${view.preview}
   ${postForm(
     `/pieces/${piece.id}`,
     token,
@@ -70,7 +55,7 @@ export function pieceForm(view: PieceView): Html {
           ${groups.map(([heading, fields]) =>
             drawGroup(
               heading,
-              published.filter(({ path: [top = ''] }) => fields.includes(top)),
+              fields.flatMap((name) => published.filter(({ path: [top = ''] }) => top === name)),
               shown,
             ),
           )}
@@ -78,28 +63,27 @@ export function pieceForm(view: PieceView): Html {
             <label for="story">Story</label>
             <textarea id="story" name="story" rows="10" aria-describedby="story-says">
 ${posted?.get('story') ?? piece.story}</textarea>
-            <p class="says" id="story-says">In Markdown: a blank line begins a paragraph, *stars* lean a word.</p>
+            <p class="says" id="story-says">
+              For visitors. An empty line begins a new paragraph; *stars* around a word make it italic.
+            </p>
           </div>
         </section>
         <section class="private" aria-labelledby="private-head">
           <h2 id="private-head">Stays on this machine</h2>
-          ${kept.map((leaf) => drawLeaf(leaf, shown))}
+          ${kept.filter((leaf) => leaf.kind !== 'pairs' || isInUse(leaf, shown)).map((leaf) => drawLeaf(leaf, shown))}
           ${piece.ledgerColumns.map((column) => drawLedger(column, view, shown))}
         </section>
       </div>
       <p class="doing saving">
         <button class="main" type="submit">Save</button> <a href="/pieces/${piece.id}">Leave it as it was</a>
       </p>`,
-    { draft: `/pieces/${piece.id}` },
-  )}
-  ${preview(view)}`;
+    { draft: `/pieces/${piece.id}`, asks: `/pieces/${piece.id}/preview`, shows: 'preview' },
+  )}`;
 }
 
 function drawGroup(heading: string, leaves: readonly Leaf[], shown: Shown): Html | '' {
   if (leaves.length === 0) return '';
-  const isOpen =
-    ['What it is', 'Measures and metal', 'Condition', 'Legends and designs'].includes(heading) ||
-    leaves.some((leaf) => leaf.held !== undefined || shown.problems(nameOf(leaf)).length > 0);
+  const isOpen = OPEN.includes(heading) || leaves.some((leaf) => isInUse(leaf, shown));
   return html`<details class="group" ${isOpen ? 'open' : ''}>
     <summary><h3>${heading}</h3></summary>
     <div class="boxes">${drawFields(leaves, PIECE_ROWS, shown)}</div>
@@ -107,7 +91,7 @@ function drawGroup(heading: string, leaves: readonly Leaf[], shown: Shown): Html
 }
 
 function drawLedger(column: string, { piece, posted }: PieceView, shown: Shown): Html {
-  const row = LEDGER_WORDS[column] ?? words(column, 'A column of your own.', '');
+  const row = ledgerRow(column);
   const text = posted?.get(`ledger.${column}`) ?? piece.ledger[column] ?? '';
   return drawLeaf(
     { kind: text.includes('\n') ? 'lines' : 'words', path: ['ledger', column], row, held: text, text },
@@ -118,29 +102,4 @@ function drawLedger(column: string, { piece, posted }: PieceView, shown: Shown):
 function textOf(leaves: readonly Leaf[], name: string): string {
   const leaf = leaves.find((one) => nameOf(one) === name);
   return leaf !== undefined && 'text' in leaf ? leaf.text : '';
-}
-
-/** The ticket and the story as the page will show them. */
-function preview({ piece, records }: PieceView): Html {
-  const held = records.pieces.find(({ id }) => id === piece.id);
-  if (held === undefined) return html``;
-  const catalogue = linkRecords({ ...records, pieces: [{ ...held, fields: { ...held.fields, publish: 'yes' } }] });
-  const [linked] = catalogue.pieces;
-  const shown = linked === undefined ? null : publicPiece(linked, catalogue);
-  if (shown === null) return html``;
-  const ticket = ticketOf(shown);
-  return html`<section class="preview" aria-labelledby="preview-head">
-    <h2 id="preview-head">As the page shows it</h2>
-    <div class="laid">
-      <div class="faces">
-        ${held.pictures.map(({ face }) => html`<img src="/pieces/${piece.id}/${face}.webp" alt="${face}" width="260" loading="lazy" />`)}
-      </div>
-      <div class="ticket">
-        <p class="number">${ticket.number}</p>
-        ${ticket.ruler === null ? '' : html`<p class="ruler">${ticket.ruler}</p>`}
-        ${[...ticket.lines, ticket.measures.join(' · '), ...ticket.references].map((line) => html`<p>${line}</p>`)}
-      </div>
-      <div class="story">${raw(storyHtml(held.story))}</div>
-    </div>
-  </section>`;
 }

@@ -1,30 +1,38 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
 import type { Problem } from '../../catalogue/problem.ts';
+import { good } from '../../core/outcome.ts';
 import { FORBIDDEN, foundIn, pieceNamed, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
 import type { Html } from '../frame.ts';
-import { aloudIn, datalists, rowNamed } from '../form/reading.ts';
+import { labelOf } from '../form/form-parts.ts';
+import { aloudIn, datalists, rowNamed, typesList } from '../form/reading.ts';
+import { calledById } from '../new-names.ts';
 import { savePiece } from '../save-piece.ts';
 import type { PieceOnDesk } from '../save-piece.ts';
 import { pieceForm } from './piece-page.ts';
 import type { PieceView } from './piece-page.ts';
+import { piecePreview, previewWords, typeSays } from './piece-preview.ts';
 
 export function pieceRoutes(app: Hono, desk: Desk): void {
-  const { state, token, tools } = desk;
+  const { state, token } = desk;
   const view = (piece: PieceOnDesk, more: Partial<PieceView> = {}): Html => {
-    const scale =
-      more.posted?.get('grade-scale') ??
-      (typeof piece.facts?.['grade-scale'] === 'string' ? piece.facts['grade-scale'] : undefined);
     const records = state.records();
+    const said = (name: string): string | null => {
+      const held = piece.facts?.[name];
+      return more.posted?.get(name) ?? (typeof held === 'string' ? held : Array.isArray(held) ? held.join(', ') : null);
+    };
+    const beside = { scale: said('grade-scale'), ruler: said('ruler') };
     const body = pieceForm({
-      piece, records, token, posted: null, problems: [], unread: {}, isStale: false,
-      aloud: (row, words) => aloudIn(tools, records, row, words, scale ?? null),
-      listId: (list) => `list-${list}`,
+      piece, token, posted: null, problems: [], unread: {}, isStale: false,
+      aloud: (row, words) => aloudIn(records, row, words, beside),
+      called: calledById(records),
+      otherwise: typeSays(state, piece),
+      preview: piecePreview(state, piece, more.posted ?? null),
       ...more,
     }); // prettier-ignore
-    return html`${body} ${datalists(state, ['rulers', 'mints', 'denominations'])}`;
+    return html`${body} ${datalists(state, ['rulers', 'mints', 'denominations'])} ${typesList(records)}`;
   };
   const title = (piece: PieceOnDesk): string =>
     typeof piece.facts?.['title'] === 'string' ? piece.facts['title'] : piece.id;
@@ -63,12 +71,25 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
     }
     return desk.page(c, title(piece), view(piece, { posted, unread: { '': done.problem } }), 409);
   });
+  typedRoutes(app, desk);
+}
+
+/** What is asked while a form is typed; nothing is saved. */
+function typedRoutes(app: Hono, desk: Desk): void {
+  const { state } = desk;
   app.post('/read', async (c) => {
     const form = await desk.form(c);
     if (form === null) return c.text(FORBIDDEN, 403);
     const row = rowNamed(text(form, 'field') ?? '', text(form, 'kind') ?? '');
-    const words = text(form, 'words') ?? '';
-    return c.json({ says: row === null ? '' : aloudIn(tools, state.records(), row, words, text(form, 'scale')) });
+    const beside = { scale: text(form, 'scale'), ruler: text(form, 'ruler') };
+    const read = row === null ? good('') : aloudIn(state.records(), row, text(form, 'words') ?? '', beside);
+    return c.json({ ok: read.ok, says: read.ok ? read.value : read.problem });
+  });
+  app.post('/pieces/:id/preview', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const piece = await pieceNamed(state, c.req.param('id'));
+    return piece === null ? c.notFound() : c.html(previewWords(state, piece, postedOf(form)));
   });
 }
 
@@ -79,7 +100,7 @@ function pieceHead(piece: PieceOnDesk, now: readonly Problem[]): Html {
         ? ''
         : html`<div class="problem">
             <ul>
-              ${now.map(({ field, says }) => html`<li>${field ?? ''}: ${says}</li>`)}
+              ${now.map(({ field, says }) => html`<li>${field === null ? '' : `${labelOf(field, 'pieces')}: `}${says}</li>`)}
             </ul>
           </div>`
     }
@@ -87,5 +108,7 @@ function pieceHead(piece: PieceOnDesk, now: readonly Problem[]): Html {
       <a href="/pieces/${piece.id}/photographs">Photographs</a>
       <a href="/pieces/${piece.id}/text">The file as text</a>
       <a href="/new?like=${piece.id}">A new piece like this one</a>
+      ${typeof piece.facts?.['type'] === 'string' ? html`<a href="/new?type=${piece.facts['type']}">A new piece of this type</a>` : ''}
+      <a href="/life?piece=${piece.id}">Sold, lent, bought …</a>
     </p>`;
 }
