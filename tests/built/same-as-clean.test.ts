@@ -93,8 +93,10 @@ const named = isFull ? Object.keys(CHANGES).map((name) => [name]) : few;
 describe('a site built over the last one is byte for byte a site built from nothing', () => {
   test.for(named)('after %s, with the pages that show nothing of it as they were', { timeout: SLOW }, async (names) => {
     await change(names);
+    // What the first lots leave wrong is still there after the last, which alone is held against a clean build.
+    const isLast = isFull || names === named.at(-1);
     // Every piece has a page and a file of data, and is in lists of its facets.
-    expect(await builtBothWays()).toBeGreaterThan(isFull ? 0 : 9);
+    expect(await (isLast ? builtBothWays() : taken(site))).toBeGreaterThan(isFull ? 0 : 9);
   });
 
   test.runIf(isFull)(`after ${SEQUENCES} sequences of changes`, { timeout: 20 * SLOW }, async () => {
@@ -114,7 +116,8 @@ describe('a site built over the last one is byte for byte a site built from noth
     { timeout: SLOW },
     async (name) => {
       await change([name]);
-      expect(await builtBothWays()).toBe(0);
+      // Nothing was taken, so it is a clean build.
+      expect(await taken(site)).toBe(0);
     },
   );
 });
@@ -123,20 +126,14 @@ describe('what was built before', () => {
   test('is not taken where somebody has written in it', { timeout: SLOW }, async () => {
     const page = join(site, 'pieces/plain-penny/index.html');
     await writeFile(page, (await readFile(page, 'utf8')).replace('Plain king', 'Written in by hand'));
-    expect(await builtBothWays()).toBe(0);
+    await addFamousPiece();
+    expect(await taken(site)).toBe(0);
     expect(await readFile(page, 'utf8')).not.toContain('Written in by hand');
+    expect(await mentions()).not.toEqual([]);
   });
 
   test('leaves nothing of a piece that was made private, in the caches neither', { timeout: SLOW }, async () => {
     const file = join(place.cabinet, 'pieces/extra-1/piece.md');
-    await cp(join(place.cabinet, 'pieces/old-medal'), join(place.cabinet, 'pieces/extra-1'), { recursive: true });
-    const text = await readFile(file, 'utf8');
-    await writeFile(
-      file,
-      text.replace('"0004"', '"Z-7717"').replace(/title: .*/, 'title: Quincunx of Erewhon\npublish: yes'),
-    );
-    await taken(site);
-    expect(await mentions()).not.toEqual([]);
     await writeFile(file, (await readFile(file, 'utf8')).replace('publish: yes', 'publish: no'));
     expect(await taken(site)).toBeGreaterThan(0);
     expect(await mentions()).toEqual([]);
@@ -152,6 +149,15 @@ describe('what was built before', () => {
     expect(await taken(site)).toBe(0);
   });
 });
+
+/** A piece whose name, number and title stand nowhere else. */
+async function addFamousPiece(): Promise<void> {
+  const folder = join(place.cabinet, 'pieces/extra-1');
+  await cp(join(place.cabinet, 'pieces/old-medal'), folder, { recursive: true });
+  const text = await readFile(join(folder, 'piece.md'), 'utf8');
+  const named = text.replace('"0004"', '"Z-7717"').replace(/title: .*/, 'title: Quincunx of Erewhon\npublish: yes');
+  await writeFile(join(folder, 'piece.md'), named);
+}
 
 /** The files of the site and of the caches in which the piece `extra-1` is named, but for where its photographs are kept. */
 async function mentions(): Promise<readonly string[]> {
