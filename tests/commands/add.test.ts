@@ -1,11 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { newId, nextNumber } from '../../src/commands/add/new-piece.ts';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 let cabinet = '';
@@ -14,9 +14,7 @@ beforeEach(async () => {
   await cp('tests/cabinets/marked', cabinet, { recursive: true });
 });
 
-function add(...words: readonly string[]) {
-  return spawnSync(process.execPath, ['src/commands/add.ts', '--cabinet', cabinet, ...words], { encoding: 'utf8' });
-}
+const add = (...words: readonly string[]): Promise<Ran> => runHere('add', '--cabinet', cabinet, ...words);
 const held = async (file: string): Promise<string> => readFile(join(cabinet, file), 'utf8');
 
 const DIRHAM = [
@@ -28,7 +26,7 @@ const DIRHAM = [
 
 test('a piece from flags is a file a person would have written, and has no problems', async () => {
   const ledger = await held('private/ledger.csv');
-  const { status, stdout, stderr } = add(...DIRHAM);
+  const { status, stdout, stderr } = await add(...DIRHAM);
   expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
   // AH 294: 22 October 906 to 11 October 907, Julian (tabular civil calendar; Dershowitz and Reingold, Calendrical Calculations).
   expect(stdout).toContain('0906-10-22 to 0907-10-11 julian');
@@ -59,16 +57,16 @@ Bought in the rain.
 
 test('what is private is read as a sheet is: a day of either order, a sum in the money of the cabinet', async () => {
   await writeFile(join(cabinet, 'cabinet.yaml'), `${await held('cabinet.yaml')}\ncurrency: GBP\n`);
-  const { stderr, status } = add('--title', 'A token', '--acquired', '28/11/2026', '--cost', '240');
+  const { stderr, status } = await add('--title', 'A token', '--acquired', '28/11/2026', '--cost', '240');
   expect({ stderr, status }).toEqual({ stderr: '', status: 0 });
   expect(await held('private/ledger.csv')).toMatch(/a-token.*240 GBP.*2026-11-28|a-token.*2026-11-28.*240 GBP/);
-  const asked = add('--title', 'Another token', '--acquired', '03/04/2026');
+  const asked = await add('--title', 'Another token', '--acquired', '03/04/2026');
   expect(asked.stderr).toContain('may be 2026-04-03 or 2026-03-04. Write the year first.');
 });
 
 test('the same piece twice gets another number and another folder', async () => {
-  add('--title', 'Penny');
-  add('--title', 'Penny');
+  await add('--title', 'Penny');
+  await add('--title', 'Penny');
   expect(await held('pieces/penny-2/piece.md')).toContain('number: "0006"');
 });
 
@@ -92,7 +90,7 @@ test.for([
   [['--title', 'Penny', 'of', 'Edward'], ['"of" belongs to no flag']],
 ] as const)('%j is told, and nothing is written', async ([words, says]) => {
   const before = [await readdir(join(cabinet, 'pieces')), await held('private/ledger.csv')];
-  const { status, stderr } = add(...words);
+  const { status, stderr } = await add(...words);
   expect(status).toBe(1);
   for (const sentence of says) expect(stderr).toContain(sentence);
   expect([await readdir(join(cabinet, 'pieces')), await held('private/ledger.csv')]).toEqual(before);

@@ -7,6 +7,8 @@ import { beforeEach, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 
 type Workflow = {
   readonly env: { readonly COMMIT: string };
@@ -18,12 +20,18 @@ beforeEach(async () => {
   into = join(await mkdtemp(join(tmpdir(), 'begin-')), 'my cabinet');
 });
 
-function begin(...words: readonly string[]) {
-  return spawnSync(process.execPath, ['src/commands/begin.ts', ...words], { encoding: 'utf8' });
-}
+const begin = (...words: readonly string[]): Promise<Ran> => runHere('begin', ...words);
 
 test('a new cabinet has no problems, keeps its private folder out of git, and publishes nothing of the example', async () => {
-  const { status, stdout } = begin(into, '--title', 'Coins: mine', '--keeper', 'A. N. Other', '--currency', 'EUR');
+  const { status, stdout } = await begin(
+    into,
+    '--title',
+    'Coins: mine',
+    '--keeper',
+    'A. N. Other',
+    '--currency',
+    'EUR',
+  );
   expect(status).toBe(0);
   expect(stdout).toContain('Three things to do next:');
   const { records, problems } = await checkCabinet(into, PRIVACY);
@@ -35,7 +43,7 @@ test('a new cabinet has no problems, keeps its private folder out of git, and pu
 });
 
 test('a workflow publishes it, with every version pinned, and refuses private files and what was not inspected', async () => {
-  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
   const workflow = parse(await readFile(join(into, '.github/workflows/publish.yaml'), 'utf8')) as Workflow;
   const steps = workflow.jobs.publish.steps;
   expect(steps.flatMap(({ uses }) => uses ?? []).filter((uses) => !/@[0-9a-f]{40}$/.test(uses))).toEqual([]);
@@ -67,7 +75,7 @@ test('a workflow publishes it, with every version pinned, and refuses private fi
 });
 
 test('each list file names the schema of its kind in its first line, and the schema is there', async () => {
-  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
+  await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
   const files = (await readdir(into, { recursive: true })).filter((file) =>
     /^(rulers|mints|denominations|works|eras|sets)[/\\].*\.yaml$/.test(file),
   );
@@ -81,7 +89,7 @@ test('each list file names the schema of its kind in its first line, and the sch
 });
 
 test('with the lists it holds those of the demo, and still no problem', async () => {
-  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
+  await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other', '--lists');
   const { records, problems } = await checkCabinet(into, PRIVACY);
   expect(problems).toEqual([]);
   expect(records.named.rulers).toEqual((await checkCabinet('content', PRIVACY)).records.named.rulers);
@@ -90,13 +98,13 @@ test('with the lists it holds those of the demo, and still no problem', async ()
 test('what a begin that was stopped leaves is in nobody’s way', async () => {
   for (const folder of ['rulers', 'pieces/example', 'private/.lock', 'private/undo']) await mkdir(join(into, folder), { recursive: true }); // prettier-ignore
   await writeFile(join(into, 'private/.gitignore'), '*\n');
-  expect(begin(into, '--title', 'Coins', '--keeper', 'A. N. Other')).toMatchObject({ status: 0, stderr: '' });
+  expect(await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other')).toMatchObject({ status: 0, stderr: '' });
 });
 
 test('a folder that holds something is left as it is', async () => {
   await mkdir(into);
   await writeFile(join(into, 'list.txt'), 'mine');
-  const { status, stderr } = begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  const { status, stderr } = await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
   expect(status).toBe(1);
   expect(stderr).toMatch(/holds something already, and nothing was written\. Choose a new one\.\n$/);
   expect(await readdir(into)).toEqual(['list.txt']);
@@ -111,14 +119,14 @@ test.for([
   [['--title', ' ', '--keeper', 'A'], '--title: This wants a few words.'],
   [['--title', 'Coins', '--keeper', 'A', '--address', 'example'], '--address: An address begins with https://'],
 ] as const)('without an answer that will do, %j is told and nothing is written', async ([words, says]) => {
-  const { status, stderr } = begin(into, ...words);
+  const { status, stderr } = await begin(into, ...words);
   expect(status).toBe(1);
   expect(stderr).toContain(says);
   await expect(readdir(into)).rejects.toThrow('ENOENT');
 });
 
 test('the files for a double click say in plain words when Node or the program is missing', async () => {
-  begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
+  await begin(into, '--title', 'Coins', '--keeper', 'A. N. Other');
   const starter = join(into, 'open-the-desk.sh');
   const text = await readFile(starter, 'utf8');
   const moved = join(into, 'moved.sh');

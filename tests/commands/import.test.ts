@@ -1,4 +1,4 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,6 +8,8 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
 import { folderTexts } from '../catalogue/keep/folder-texts.ts';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 
 const COMMAND = fileURLToPath(new URL('../../src/commands/import.ts', import.meta.url));
 const made: string[] = [];
@@ -25,8 +27,8 @@ function begun(sheet: string, mapping: string): { at: string; file: string; word
   return { at, file, words: [COMMAND, file, '--cabinet', at, '--mapping', join(folder, 'my.mapping.yaml')] };
 }
 
-const run = (words: readonly string[], ...more: string[]) =>
-  spawnSync(process.execPath, [...words, ...more], { encoding: 'utf8' });
+const run = ([, ...words]: readonly string[], ...more: readonly string[]): Promise<Ran> =>
+  runHere('import', ...words, ...more);
 
 const SHEET = `No.;Ruler;Weight (g);Bought from;Remark
 1;Edward I;1,38;Mr Oak of Nowhere;"=HYPERLINK(""http://example.org"";""click"")"
@@ -49,8 +51,8 @@ describe('a sheet imported', () => {
   const { at, words, file } = begun(SHEET, MAPPING);
   const bytes = readFileSync(file);
 
-  test('is tried first: the counts add up, each cell that could not be read is told of, and no piece is written', () => {
-    const { stdout, status } = run(words);
+  test('is tried first: the counts add up, each cell that could not be read is told of, and no piece is written', async () => {
+    const { stdout, status } = await run(words);
     expect(status).toBe(0);
     expect(stdout).toContain('4 rows = 3 new pieces + 1 skipped');
     expect(stdout).toMatch(/row 5 \[Henry III · 1,40 · no number\]: This row has no inventory number/);
@@ -73,7 +75,7 @@ describe('a sheet imported', () => {
   });
 
   test('is written when asked for, and check has nothing to say', async () => {
-    const { stdout, status } = run(words, '--write');
+    const { stdout, status } = await run(words, '--write');
     expect([status, stdout.includes('3 pieces written')]).toEqual([0, true]);
     const { records, problems } = await checkCabinet(at, PRIVACY);
     expect(problems).toEqual([]);
@@ -90,20 +92,20 @@ describe('a sheet imported', () => {
     expect(readFileSync(file)).toEqual(bytes);
   });
 
-  test('is imported again without a change', () => {
+  test('is imported again without a change', async () => {
     // The trial's pages tell of the run, and so are new each time.
     const kept = (): Readonly<Record<string, string>> =>
       Object.fromEntries(Object.entries(folderTexts(at)).filter(([name]) => !name.includes('.trial/')));
     const before = kept();
-    const { stdout } = run(words, '--write');
+    const { stdout } = await run(words, '--write');
     expect(stdout).toContain('4 rows = 0 new pieces + 0 changed + 3 as they were + 1 skipped');
     expect(kept()).toEqual(before);
   });
 
-  test('changes what has changed in it', () => {
+  test('changes what has changed in it', async () => {
     const before = folderTexts(at);
     writeFileSync(file, SHEET.replace('1,41', '1,42'));
-    const { stdout } = run(words, '--write');
+    const { stdout } = await run(words, '--write');
     expect(stdout).toContain('3: weight');
     const after = folderTexts(at);
     const touched = Object.keys(after).filter((name) => after[name] !== before[name]);
@@ -117,32 +119,32 @@ describe('a sheet imported', () => {
     expect(after['pieces/3/piece.md']).toBe(before['pieces/3/piece.md']?.replace('1.41 g', '1.42 g'));
   });
 
-  test('is known again under another name', () => {
+  test('is known again under another name', async () => {
     const other = file.replace('My coins', 'Coins 2027');
     writeFileSync(other, SHEET.replace('1,41', '1,42'));
     const renamed = words.map((word) => (word === file ? other : word));
-    expect(run(renamed).stdout).toContain('If this is that sheet, add --as my-coins');
-    expect(run(renamed, '--as', 'my-coins').stdout).toContain(
+    expect((await run(renamed)).stdout).toContain('If this is that sheet, add --as my-coins');
+    expect((await run(renamed, '--as', 'my-coins')).stdout).toContain(
       '= 0 new pieces + 0 changed + 3 as they were + 1 skipped',
     );
   });
 });
 
-test('Without a mapping one is suggested and kept, and nothing is written until it has been looked at', () => {
+test('Without a mapping one is suggested and kept, and nothing is written until it has been looked at', async () => {
   const { at, file } = begun(SHEET, MAPPING);
   const words = [COMMAND, file, '--cabinet', at];
-  const { stdout, status } = run(words, '--write');
+  const { stdout, status } = await run(words, '--write');
   expect(status).toBe(0);
   expect(stdout).toContain('look at them first, or add --yes');
   expect(existsSync(join(at, 'pieces'))).toBe(false);
   expect(readFileSync(join(at, 'private/import/my-coins.mapping.yaml'), 'utf8')).toContain('Weight (g): weight in g');
 });
 
-test('A ledger that cannot take the private cells stops everything before it begins', () => {
+test('A ledger that cannot take the private cells stops everything before it begins', async () => {
   const { at, words } = begun(SHEET, MAPPING);
   mkdirSync(join(at, 'private'));
   writeFileSync(join(at, 'private/ledger.csv'), 'cost,notes\n1 GBP,mine\n');
-  const { stderr, status } = run(words, '--write', '--yes');
+  const { stderr, status } = await run(words, '--write', '--yes');
   expect([status, stderr.includes('has no column piece')]).toEqual([1, true]);
   expect(Object.keys(folderTexts(at))).toEqual(['cabinet.yaml', 'private/ledger.csv']);
 });
@@ -155,8 +157,8 @@ describe('a slip is told in a sentence', () => {
     ['a cabinet that is not there', [COMMAND, file, '--cabinet', `${at}x`], 'Begin one: npm run begin -- '],
     ['a name no import has', [...words, '--as', '../out'], '--as takes the name of an import'],
   ]; // prettier-ignore
-  test.for(SLIPS)('%s', ([, slip, says]) => {
-    const { stderr, status } = run(slip);
+  test.for(SLIPS)('%s', async ([, slip, says]) => {
+    const { stderr, status } = await run(slip);
     expect(stderr).toContain(says);
     expect(stderr).not.toMatch(/^\s+at /m);
     expect(status).toBe(1);
@@ -170,7 +172,7 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   );
   const sheet = `No.;Ruler;Weight (g);Bought from;Remark\n${rows.join('\n')}\n`;
   const whole = begun(sheet, MAPPING);
-  expect(run(whole.words, '--write').status).toBe(0);
+  expect((await run(whole.words, '--write')).status).toBe(0);
   const broken = begun(sheet, MAPPING);
   const child = spawn(process.execPath, [...broken.words, '--write'], { stdio: 'ignore' });
   const ended = new Promise<NodeJS.Signals | null>((done) => child.on('exit', (_, signal) => done(signal)));
@@ -181,7 +183,7 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   const left = readdirSync(pieces).length;
   expect(left).toBeLessThan(600);
   expect((await checkCabinet(broken.at, PRIVACY)).problems).toEqual([]);
-  expect(run(broken.words, '--write').status).toBe(0);
+  expect((await run(broken.words, '--write')).status).toBe(0);
   const parts = (name: string): boolean => !/\.unfinished$/.test(name);
   const [one, other] = [folderTexts(broken.at), folderTexts(whole.at)];
   expect(Object.keys(one).filter(parts)).toEqual(Object.keys(other));

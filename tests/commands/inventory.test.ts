@@ -2,9 +2,9 @@ import { spawnSync } from 'node:child_process';
 import { cp, mkdtemp, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
 import { readCsv, writeCsv } from '../../src/catalogue/csv.ts';
+import { runHere } from './run-here.ts';
 
 let cabinet = '';
 beforeEach(async () => {
@@ -13,9 +13,7 @@ beforeEach(async () => {
 });
 
 async function inventory(...words: readonly string[]) {
-  const run = spawnSync(process.execPath, ['src/commands/inventory.ts', '--cabinet', cabinet, ...words], {
-    encoding: 'utf8',
-  });
+  const run = await runHere('inventory', '--cabinet', cabinet, ...words);
   const held = async (file: string): Promise<string> =>
     readFile(join(cabinet, 'private', file), 'utf8').catch(() => '');
   return { ...run, html: await held('inventory.html'), csv: readCsv(await held('inventory.csv')) };

@@ -1,13 +1,13 @@
-import { spawnSync } from 'node:child_process';
 import { cp, mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
 import sharp from 'sharp';
 import type { Exif } from 'sharp';
 import { beforeEach, expect, test } from 'vitest';
 import { openAny } from '../../src/photographs/bring/open-any.ts';
 import { segmentsOf } from '../../src/privacy/picture-segments.ts';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 
 let cabinet = '';
 let pictures = '';
@@ -19,9 +19,7 @@ beforeEach(async () => {
   await mkdir(pictures);
 });
 
-function photos(...words: readonly string[]) {
-  return spawnSync(process.execPath, ['src/commands/photos.ts', '--cabinet', cabinet, ...words], { encoding: 'utf8' });
-}
+const photos = (...words: readonly string[]): Promise<Ran> => runHere('photos', '--cabinet', cabinet, ...words);
 
 /** A dark disc on a pale board, or two of them side by side, the left one with a light spot. */
 async function picture(file: string, discs: 1 | 2, exif?: Exif): Promise<void> {
@@ -45,7 +43,7 @@ const held = async (piece: string): Promise<readonly string[]> =>
 
 test('what would be done is said, and nothing is copied until it is asked for', async () => {
   await picture(join(pictures, '0001-obv.jpg'), 1, GPS);
-  const { status, stdout } = photos(pictures);
+  const { status, stdout } = await photos(pictures);
   expect(status).toBe(0);
   expect(stdout).toContain('0001-obv.jpg  →  pieces/plain-penny/obverse.jpg');
   expect(stdout).toContain('Nothing was copied. Write --yes');
@@ -56,7 +54,7 @@ test('copies are upright JPEGs with nothing in them but pixels, a place is told 
   await picture(join(pictures, '0001-obv.jpg'), 1, GPS);
   await picture(join(pictures, '0001-rev.jpg'), 1, { IFD0: { Make: 'A camera' } });
   const before = await readFile(join(pictures, '0001-obv.jpg'));
-  const { status, stdout } = photos(pictures, '--yes');
+  const { status, stdout } = await photos(pictures, '--yes');
   expect({ status, stdout }).toMatchObject({ status: 0 });
   expect(stdout).toContain('0001-obv.jpg said where it was taken. The copy does not.');
   expect(stdout).not.toContain('0001-rev.jpg said where');
@@ -66,16 +64,16 @@ test('copies are upright JPEGs with nothing in them but pixels, a place is told 
   expect(await readFile(join(pictures, '0001-obv.jpg'))).toEqual(before);
 
   await writeFile(join(cabinet, 'pieces/plain-penny/reverse.jpg'), 'mine now');
-  const undone = photos('--undo');
+  const undone = await photos('--undo');
   expect(undone.stdout).toContain('pieces/plain-penny/reverse.jpg has been changed since, and was kept.');
   expect(undone.stdout).toContain('1 file taken away again.');
   expect(await held('plain-penny')).toEqual(['reverse.jpg']);
-  expect(photos('--undo').stderr).toContain('There is nothing to undo');
+  expect((await photos('--undo')).stderr).toContain('There is nothing to undo');
 });
 
 test('one picture of both faces is split, obverse at the left', async () => {
   await picture(join(pictures, 'plain-penny.jpg'), 2);
-  const { status, stdout, stderr } = photos(pictures, '--yes');
+  const { status, stdout, stderr } = await photos(pictures, '--yes');
   expect({ status, stdout, stderr }).toMatchObject({ status: 0 });
   expect(await held('plain-penny')).toEqual(['obverse.jpg', 'reverse.jpg']);
   const middle = async (file: string): Promise<number> => {
@@ -95,7 +93,7 @@ test('nothing is written over, and what cannot be matched or opened is told', as
   await picture(join(pictures, '0001o.jpg'), 1);
   await picture(join(pictures, 'IMG_0001.jpg'), 1);
   await writeFile(join(pictures, '0002-obv.jpg'), 'This is no picture.');
-  const { status, stdout } = photos(pictures, '--yes');
+  const { status, stdout } = await photos(pictures, '--yes');
   expect(status).toBe(1);
   expect(stdout).toContain('pieces/plain-penny/obverse.jpg is there already, and nothing is written over.');
   expect(stdout).toContain('This is a name a camera gave');

@@ -1,14 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
-import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
+import { runHere } from './run-here.ts';
 
-const COMMAND = fileURLToPath(new URL('../../src/commands/plan.ts', import.meta.url));
 const made: string[] = [];
 afterAll(() => made.forEach((folder) => rmSync(folder, { recursive: true })));
 
@@ -20,8 +17,8 @@ function cabinet(): string {
   return folder;
 }
 
-function plan(at: string, ...words: string[]) {
-  const run = spawnSync(process.execPath, [COMMAND, '--cabinet', at, ...words], { encoding: 'utf8' });
+async function plan(at: string, ...words: string[]) {
+  const run = await runHere('plan', '--cabinet', at, ...words);
   const file = join(at, 'private', 'plan.md');
   return { ...run, written: existsSync(file) ? readFileSync(file, 'utf8') : null };
 }
@@ -33,9 +30,9 @@ const MINTS = ['--set', 'mints', '--budget', '120 GBP', '--purchases', '2', '--y
  * two purchases a year within 120, York with Durham (105) and Bristol with London (110) take all four; every other pairing puts
  * London with York (140) or with Durham (125). York in 12 would be cheaper and improves less.
  */
-describe('a plan for two years', () => {
+describe('a plan for two years', async () => {
   const at = cabinet();
-  const { stdout, status, written } = plan(at, ...MINTS);
+  const { stdout, status, written } = await plan(at, ...MINTS);
   test('says what to buy in which year, at what price, and what for', () => {
     expect(status).toBe(0);
     expect(stdout).toContain(
@@ -72,15 +69,15 @@ describe('a plan for two years', () => {
     expect(written).toMatch(/^# Buying plan of \d{4}-\d\d-\d\d\n\nPrivate: /);
     expect((await checkCabinet(at, PRIVACY)).problems).toEqual([]);
   });
-  test('is written over by the next', () => {
-    const next = plan(at, '--set', 'mints', '--budget', '60 GBP');
+  test('is written over by the next', async () => {
+    const next = await plan(at, '--set', 'mints', '--budget', '60 GBP');
     expect(next.written).toContain('1 year with GBP 60.00 and as many purchases as it pays for each year.');
     expect(next.written).not.toContain('Year 2');
   });
 });
 
-test('fewer and better leaves out every grade below the aim', () => {
-  const { stdout } = plan(cabinet(), ...MINTS, '--fewer-and-better');
+test('fewer and better leaves out every grade below the aim', async () => {
+  const { stdout } = await plan(cabinet(), ...MINTS, '--fewer-and-better');
   expect(stdout).toContain('fewer and better: nothing below the aim');
   expect(stdout).toContain('- Bristol: The guide has no price for a grade good enough.');
   expect(stdout).not.toMatch(/in (12|20):/);
@@ -95,7 +92,7 @@ describe('what cannot be planned is answered with a sentence and 1, and nothing 
     ['a price of a place that is none', { 'mints,york,30': 'mints,yrok,30' }, MINTS, /guide\.csv:3 · place\n {2}The set mints has no place "yrok"\. Write york\.\n\nNothing was planned: fix the problem above first\./],
     ['no budget', {}, [], /A plan needs to know what a year may cost\. Write npm run plan -- --budget "600 GBP"/],
     ['a flag that is none', {}, ['--bugdet', '600 GBP'], /Write --help/],
-  ] as const)('%s', ([, change, words, says]) => {
+  ] as const)('%s', async ([, change, words, says]) => {
     const at = cabinet();
     const guide = join(at, 'private', 'guide.csv');
     for (const [from, to] of Object.entries(change)) {
@@ -103,28 +100,28 @@ describe('what cannot be planned is answered with a sentence and 1, and nothing 
       expect(text).toContain(from);
       writeFileSync(guide, text.replace(from, to));
     }
-    const { stdout, stderr, status, written } = plan(at, ...words);
+    const { stdout, stderr, status, written } = await plan(at, ...words);
     expect({ stdout, status, written }).toEqual({ stdout: '', status: 1, written: null });
     expect(stderr).toMatch(says);
     expect(stderr).not.toMatch(/invalid|unexpected|null|schema|\n\s+at /i);
   });
-  test('a plan that cannot be written', () => {
+  test('a plan that cannot be written', async () => {
     const at = cabinet();
     mkdirSync(join(at, 'private', 'plan.md'));
-    const { stderr, status } = spawnSync(process.execPath, [COMMAND, '--cabinet', at, ...MINTS], { encoding: 'utf8' });
+    const { stderr, status } = await runHere('plan', '--cabinet', at, ...MINTS);
     expect(status).toBe(1);
     expect(stderr).toMatch(/plan\.md is a folder, and a file is wanted there\. Move the folder away, and try again\.\n$/);
   });
-  test('a cabinet without a guide, and no cabinet', () => {
+  test('a cabinet without a guide, and no cabinet', async () => {
     const at = cabinet();
     rmSync(join(at, 'private', 'guide.csv'));
-    expect(plan(at, ...MINTS).stderr).toMatch(/There is no private\/guide\.csv in .*, and a plan needs prices\. Write one/);
-    expect(plan(join(at, 'nowhere'), ...MINTS).stderr).toMatch(/There is no cabinet at/);
+    expect((await plan(at, ...MINTS)).stderr).toMatch(/There is no private\/guide\.csv in .*, and a plan needs prices\. Write one/);
+    expect((await plan(join(at, 'nowhere'), ...MINTS)).stderr).toMatch(/There is no cabinet at/);
   });
 }); // prettier-ignore
 
-test('--help shows every flag', () => {
-  const { stdout, status } = plan('tests/cabinets/buying/content', '--help');
+test('--help shows every flag', async () => {
+  const { stdout, status } = await plan('tests/cabinets/buying/content', '--help');
   expect(status).toBe(0);
   for (const flag of ['budget', 'purchases', 'years', 'set', 'fewer-and-better', 'cabinet'])
     expect(stdout).toContain(`--${flag}`);

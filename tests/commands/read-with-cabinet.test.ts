@@ -1,11 +1,8 @@
-import { spawnSync } from 'node:child_process';
-import process from 'node:process';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { consult } from '../../src/commands/read/consulted.ts';
+import { runHere } from './run-here.ts';
 import { kinds } from '../../src/commands/read/all-kinds.ts';
 
-const COMMAND = fileURLToPath(new URL('../../src/commands/read.ts', import.meta.url));
 const MARKED = 'tests/cabinets/marked';
 
 /** What `read` answers with a cabinet at hand, without starting a process. */
@@ -43,9 +40,9 @@ describe('References, with the works of the cabinet', () => {
   });
 });
 
-test('a cabinet that is not there is said to be missing, not passed over', () => {
+test('a cabinet that is not there is said to be missing, not passed over', async () => {
   const words = ['reference', 'north 1018', '--cabinet', 'no-such-folder'];
-  const { stderr, status } = spawnSync(process.execPath, [COMMAND, ...words], { encoding: 'utf8' });
+  const { stderr, status } = await runHere('read', ...words);
   expect(stderr).toBe('There is no cabinet in no-such-folder. Write the folder that holds cabinet.yaml.\n');
   expect(status).toBe(1);
 });

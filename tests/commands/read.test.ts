@@ -1,15 +1,9 @@
-import { spawnSync } from 'node:child_process';
-import process from 'node:process';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { kinds } from '../../src/commands/read/all-kinds.ts';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 
-const COMMAND = fileURLToPath(new URL('../../src/commands/read.ts', import.meta.url));
-
-function run(...words: string[]) {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [COMMAND, ...words], { encoding: 'utf8' });
-  return { stdout, stderr, status };
-}
+const run = (...words: readonly string[]): Promise<Ran> => runHere('read', ...words);
 
 /** A number as good as the source gives it, to so many places. */
 const near = (value: number, places: number): unknown => expect.closeTo(value, places);
@@ -92,22 +86,22 @@ describe('The fields of the JSON contract', () => {
 });
 
 describe('The command line', () => {
-  test('a sentence for people, and the exit code 0', () => {
-    expect(run('axis', '6h')).toMatchObject({
+  test('a sentence for people, and the exit code 0', async () => {
+    expect(await run('axis', '6h')).toMatchObject({
       status: 0,
       stdout: '6h: the reverse is turned 180 degrees.\n',
       stderr: '',
     });
   });
 
-  test('JSON for a program, with a year that begins with a hyphen', () => {
-    const { stdout, status } = run('date', '-0043', '--json');
+  test('JSON for a program, with a year that begins with a hyphen', async () => {
+    const { stdout, status } = await run('date', '-0043', '--json');
     expect(JSON.parse(stdout)).toMatchObject({ ok: true, earliest: -43 });
     expect(status).toBe(0);
   });
 
-  test('what cannot be read is ok: false, a problem, and the exit code 1', () => {
-    const { stdout, status } = run('axis', '13h', '--json');
+  test('what cannot be read is ok: false, a problem, and the exit code 1', async () => {
+    const { stdout, status } = await run('axis', '13h', '--json');
     expect(JSON.parse(stdout)).toEqual({ ok: false, problem: saying('Write 1h') });
     expect(status).toBe(1);
   });
@@ -123,21 +117,21 @@ describe('The command line', () => {
     [['rarity', 'R5'], 'Write the scale first'],
     [['grade', 'VF', '--scale', 'moon'], 'Write one of numeric'],
     [['axis', '6h', '--loud'], 'Write --help'],
-  ] as const)('%j is answered with what to write, and 1', ([words, says]) => {
-    const { stdout, stderr, status } = run(...words);
+  ] as const)('%j is answered with what to write, and 1', async ([words, says]) => {
+    const { stdout, stderr, status } = await run(...words);
     expect({ stdout, status }).toEqual({ stdout: '', status: 1 });
     expect(stderr).toContain(says);
     expect(stderr).not.toMatch(/invalid|unexpected|null|schema|\n\s+at /i);
   });
 
-  test('--help teaches every kind by example, each with the answer it gives', () => {
-    const { stdout, status } = run('--help');
+  test('--help teaches every kind by example, each with the answer it gives', async () => {
+    const { stdout, status } = await run('--help');
     expect(status).toBe(0);
     for (const { name } of kinds()) expect(stdout).toMatch(new RegExp(`^  ${name} .+\\n {6}\\S.+`, 'm'));
   });
 
-  test('a date in a king’s reign is read with the rulers of a cabinet: the seventh year of Edward I began on 20 November 1278', () => {
-    const { stdout } = run('date', 'Edward I, year 7', '--json');
+  test('a date in a king’s reign is read with the rulers of a cabinet: the seventh year of Edward I began on 20 November 1278', async () => {
+    const { stdout } = await run('date', 'Edward I, year 7', '--json');
     expect(JSON.parse(stdout)).toMatchObject({ ok: true, from: '1278-11-20', to: '1279-11-19', dayCalendar: 'julian' });
   });
 });

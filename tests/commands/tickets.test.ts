@@ -1,9 +1,8 @@
-import { execFile } from 'node:child_process';
 import { cp, mkdtemp, readFile, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { runHere } from './run-here.ts';
 
 let at = '';
 beforeAll(async () => {
@@ -11,13 +10,9 @@ beforeAll(async () => {
   await cp('content', at, { recursive: true });
 });
 
-type Ran = { readonly code: number; readonly says: string };
-function tickets(...words: readonly string[]): Promise<Ran> {
-  return new Promise((done) => {
-    execFile(process.execPath, ['src/commands/tickets.ts', '--cabinet', at, ...words], (error, out, wrong) =>
-      done({ code: error === null ? 0 : Number(error.code), says: `${out}${wrong}` }),
-    );
-  });
+async function tickets(...words: readonly string[]): Promise<{ readonly code: number; readonly says: string }> {
+  const { status, stdout, stderr } = await runHere('tickets', '--cabinet', at, ...words);
+  return { code: status, says: `${stdout}${stderr}` };
 }
 const page = () => readFile(join(at, 'private/tickets.html'), 'utf8');
 const count = (says: string) => Number(/^(\d+) tickets?/.exec(says)?.[1]);

@@ -1,9 +1,9 @@
-import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import process from 'node:process';
 import { expect, test } from 'vitest';
+import { runHere } from './run-here.ts';
+import type { Ran } from './run-here.ts';
 
 const cabinet = join(mkdtempSync(join(tmpdir(), 'types-')), 'cabinet');
 cpSync('tests/cabinets/marked', cabinet, { recursive: true });
@@ -39,43 +39,47 @@ for (const [file, text] of Object.entries(FILES)) {
   mkdirSync(dirname(join(cabinet, file)), { recursive: true });
   writeFileSync(join(cabinet, file), text);
 }
-const run = (command: string, ...words: readonly string[]) =>
-  spawnSync(process.execPath, [`src/commands/${command}.ts`, ...words, '--cabinet', cabinet], { encoding: 'utf8' });
+const run = (command: string, ...words: readonly string[]): Promise<Ran> =>
+  runHere(command, ...words, '--cabinet', cabinet);
 
-test('types lists the series, and writes a type only where one exact number says it and nothing contradicts', () => {
-  expect(run('types').stdout).toBe('pence: Plain pence, 3 types, 1 piece\n');
-  const asked = run('types', '--assign');
+test('types lists the series, and writes a type only where one exact number says it and nothing contradicts', async () => {
+  expect((await run('types')).stdout).toBe('pence: Plain pence, 3 types, 1 piece\n');
+  const asked = await run('types', '--assign');
   expect(asked.stdout).toContain('cites-10: 3a, by plain-book 10');
   expect(asked.stdout).toContain('cites-two: one of 3a, 3b.');
   expect(asked.stdout).not.toContain('of-copper');
   expect(asked.stdout).toContain('No type was written.');
   const before = readFileSync(join(cabinet, 'pieces/cites-10/piece.md'), 'utf8');
-  expect(run('types', '--assign', '--yes').stdout).toContain('Wrote type: into 1 piece.');
+  expect((await run('types', '--assign', '--yes')).stdout).toContain('Wrote type: into 1 piece.');
   expect(readFileSync(join(cabinet, 'pieces/cites-10/piece.md'), 'utf8')).toBe(
     before.replace('references: [plain-book 10]', 'references: [plain-book 10]\ntype: 3a'),
   );
   expect(readFileSync(join(cabinet, 'pieces/cites-two/piece.md'), 'utf8')).not.toContain('type:');
 });
 
-test('identify answers at once from words, refuses what it cannot read, and weighs rarity only when asked', () => {
-  const plain = run('identify', 'pence', 'crown=plain');
+test('identify answers at once from words, refuses what it cannot read, and weighs rarity only when asked', async () => {
+  const plain = await run('identify', 'pence', 'crown=plain');
   expect([plain.status, plain.stdout]).toEqual([0, expect.stringMatching(/^ *9\d\.\d % {2}Class 3a/)]);
-  const open = run('identify', 'pence', 'crown=plain/jewelled').stdout;
+  const open = (await run('identify', 'pence', 'crown=plain/jewelled')).stdout;
   expect(open).toContain(' 50.0 %  Class 3a');
   expect(open).toContain('Class 3a and Class 3b differ in crown.');
-  expect(run('identify', 'pence', 'crown=plain/jewelled', '--rarity').stdout).toMatch(/^ *9\d\.\d % {2}Class 3a/);
-  expect(run('identify', 'pence', 'crown=none', '--strict').stdout).toContain('Probably not in this list');
+  expect((await run('identify', 'pence', 'crown=plain/jewelled', '--rarity')).stdout).toMatch(
+    /^ *9\d\.\d % {2}Class 3a/,
+  );
+  expect((await run('identify', 'pence', 'crown=none', '--strict')).stdout).toContain('Probably not in this list');
   for (const [words, says] of [
     [['pence', 'crown=square'], '"square" is no state of The crown. Write one of plain, jewelled, none.'],
     [['groats'], 'There is no series groats. Write one of pence.'],
   ] as const) {
-    const refused = run('identify', ...words);
+    const refused = await run('identify', ...words);
     expect([refused.status, refused.stderr]).toEqual([1, expect.stringContaining(says)]);
   }
 });
 
-test('read concord gives the types of a number and their numbers elsewhere', () => {
-  const found = run('read', 'concord', 'plain-book 11');
+test('read concord gives the types of a number and their numbers elsewhere', async () => {
+  const found = await run('read', 'concord', 'plain-book 11');
   expect([found.status, found.stdout]).toEqual([0, expect.stringContaining('plain-book 11 is Class 3b (pence/3b). Elsewhere: new-book 11.')]); // prettier-ignore
-  expect(run('read', 'concord', 'plain-book 99').stderr).toContain('No type in types/ has the number plain-book 99.');
+  expect((await run('read', 'concord', 'plain-book 99')).stderr).toContain(
+    'No type in types/ has the number plain-book 99.',
+  );
 });
