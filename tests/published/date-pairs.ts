@@ -52,8 +52,14 @@ export const PAIR_QUESTIONS: readonly (readonly [write: string, ...offered: stri
   ['Rajab 1255-56', 'Rajab 1255 - Rajab 1256'],
   // Letters that are a month or the sign of an era in one list and a word in the next.
   ['apr. 1588', 'April 1588', 'c. 1588', 'after 1588'], ['ap. 1300', 'AP 1300', 'after 1300'], ['ap 1300', 'AP 1300'], ['1300 ap.', 'AP 1300'], ['1300-1310 ap.'], ['sh 1300', 'SH 1300'],
-  ['ms. 2535', 'MS 2535'], ['Rs. 100', 'RS 100'], ['be 1200', 'BE 1200'], ['me 1200', 'AD 1200'], ['A.C. 1655', '1655 BC', 'AD 1655'], ['300 AC', '300 BC', 'AD 300'],
+  ['ms. 2535', 'MS 2535'], ['Rs. 100', 'RS 100'], ['be 1200', 'Chula Sakarat 1200', 'AD 1200'], ['me 1200', 'AD 1200'], ['A.C. 1655', '1655 BC', 'AD 1655'], ['300 AC', '300 BC', 'AD 300'],
   ['ME 1200', 'Kollam 1200', 'Chula Sakarat 1200'], ['M.E. 1000', 'Kollam 1000', 'Chula Sakarat 1000'],
+  // A sultan's accession with a year of his reign, or two years of ours; the realm decides.
+  ['1327/9', 'AH 1327, year 9', '1327 - 1329'], ['1327/8', 'AH 1327, year 8', '1327 - 1328'], ['1255/15', 'AH 1255, year 15'], ['1223/19', 'AH 1223, year 19'],
+  ['1203/4', 'AH 1203, year 4', '1203 - 1204'], ['1293/33', 'AH 1293, year 33'],
+  ['BE 1248', 'Chula Sakarat 1248', 'Buddhist 1248'],
+  // Kings of more lands than one.
+  ['George I, year 10', '10 George I'], ['Charles II, year 5', '5 Charles II'], ['year 3 of William I', '3 William I'],
   // Days that one calendar left out.
   ['10 October 1582'], ['5-15 October 1582'], ['5 October 1582'],
 ];

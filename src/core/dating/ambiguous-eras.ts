@@ -26,11 +26,16 @@ const SMALL_SIGN = /^(?<sign>[A-Za-z]\.?[a-z]\.?) ?(?<date>\d{2,4})$/;
 const SMALL_SIGN_LAST = /^(?<date>\d{2,4}) ?(?<sign>[A-Za-z]\.?[a-z]\.?)$/;
 const MAY_BE_SMALL = ['am', 'vs', 'sv', 'se'];
 
-function askForSign(text: string, { sign = '', date = '' }: Record<string, string>): string | undefined {
+function askForSign(
+  text: string,
+  { sign = '', date = '' }: Record<string, string>,
+  forms: readonly string[],
+): string | undefined {
   const letters = sign.replaceAll('.', '');
   if (MAY_BE_SMALL.includes(letters.toLowerCase())) return undefined;
   const other = /^ap/i.test(letters) ? `after ${date}` : `AD ${date}`;
-  return `"${text}" may be a year of an era or another word before one; write ${letters.toUpperCase()} ${date} or ${other}.`;
+  const years = forms.length > 1 ? forms.join(', ') : `${letters.toUpperCase()} ${date}`;
+  return `"${text}" may be a year of an era or another word before one; write ${years} or ${other}.`;
 }
 
 /**
@@ -40,7 +45,9 @@ function askForSign(text: string, { sign = '', date = '' }: Record<string, strin
 export function settledEra(text: string, { realm }: DateContext): Outcome<string> | undefined {
   const ways = meaningsOfYear(text);
   if (ways === undefined) return undefined;
-  const small = askForSign(text, (SMALL_SIGN.exec(text) ?? SMALL_SIGN_LAST.exec(text))?.groups ?? { sign: 'am' });
+  const forms = ways.map((way) => way.words);
+  const sign = (SMALL_SIGN.exec(text) ?? SMALL_SIGN_LAST.exec(text))?.groups;
+  const small = askForSign(text, sign ?? { sign: 'am' }, forms);
   if (small !== undefined) return refuse(small);
   const thousands = /^a\.? ?m\.? ?(?<left>\d{3})$/i.exec(text)?.groups?.['left'];
   if (thousands !== undefined) return refuse(withoutThousands(thousands));
@@ -52,7 +59,6 @@ export function settledEra(text: string, { realm }: DateContext): Outcome<string
   const only = here === undefined && ways.length > 1 ? undefined : (here ?? ways[0]?.meaning);
   const words = ways.find(({ meaning }) => meaning === only)?.words;
   if (words !== undefined) return good(words);
-  const forms = ways.map((way) => way.words);
   return refuse(`"${text}" may be counted from more than one era; write ${forms.join(' or ')}.`);
 }
 

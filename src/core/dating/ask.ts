@@ -65,6 +65,17 @@ export function isHijriPair(first: number, last: number): boolean {
   return last >= Number(earliest) && last <= Number(latest);
 }
 
+/** When sultans came to the throne, AH, and how many years they counted (common practice, from memory). */
+const OTTOMAN: readonly (readonly [accession: number, years: number])[] = [
+  [1058, 39], [1099, 4], [1102, 4], [1106, 9], [1115, 29], [1143, 25], [1168, 3], [1171, 16], [1187, 16], [1203, 19], [1222, 2], [1223, 32],
+  [1255, 23], [1277, 16], [1293, 34], [1327, 10], [1336, 6],
+]; // prettier-ignore
+
+/** Whether a pair with a stroke may be a sultan's accession and a year of his reign: `1327/9`. */
+export function isOttomanPair(accession: number, year: number): boolean {
+  return OTTOMAN.some(([first, years]) => first === accession && year >= 1 && year <= years);
+}
+
 /** Figures of scripts that count from eras of their own as well as from Christ, so that the keeper must say which. */
 const FIGURES_OF_TWO_ERAS: readonly (readonly [RegExp, string, string])[] = [
   [/[٠-٩۰-۹]/, 'Arabic figures may count from the Hijra', 'AH'],

@@ -61,3 +61,34 @@ export const ENGLISH_REIGNS: readonly Reign[] = ROWS.map(([ruler, from, to, regn
   to,
   ...(regnalFrom === undefined ? {} : { regnalFrom }),
 }));
+
+/** Kings of England whose names and numbers other lands had too, whose years of reign are counted elsewhere. */
+const SHARED_NAMES = [
+  ...[
+    'Charles I',
+    'Charles II',
+    'George I',
+    'George II',
+    'Henry I',
+    'Henry II',
+    'Henry III',
+    'Henry IV',
+    'James I',
+    'James II',
+    'John',
+    'Stephen',
+  ],
+  ...['William I', 'William II', 'William III', 'William IV', 'Mary I', 'Elizabeth I'],
+];
+
+/** `10 George I` is how English law counts; with the name before the year, a king of any land may be meant. */
+export function ofWhichLand(
+  text: string,
+  known: readonly Reign[],
+  number: string | undefined,
+  name: string,
+): string | undefined {
+  const isShared = known.every((reign) => ENGLISH_REIGNS.includes(reign) && SHARED_NAMES.includes(reign.ruler));
+  if (number === undefined || !isShared) return undefined;
+  return `"${text}" does not say of which land; write ${number} ${name} for the years of England, or the year AD.`;
+}

@@ -120,6 +120,11 @@ export function isRealmOf(words: readonly string[], realm: string | undefined): 
   return words.some((word) => name.includes(` ${word}`));
 }
 
+/** Where coins keep the year of accession and count the years of reign beside it. */
+export const KEEPS_ACCESSION = 'ottoman, turkey, turkish, egypt, tunis, tripoli, algier, algeria, hejaz, sudan'.split(
+  ', ',
+);
+
 /** Whether a realm kept the calendar and the regnal years of England. */
 export function isBritish(realm: string | undefined): boolean {
   return isRealmOf(BRITAIN, realm);
@@ -161,7 +166,11 @@ const SHARED: readonly { readonly words: readonly string[]; readonly means: read
   },
   {
     words: ['BE'],
-    means: [meaning('Bosporan', 1, 700), meaning('Chula Sakarat', 1000, 1400), meaning('Buddhist', 2000, 3000)],
+    means: [
+      meaning('Bosporan', 1, 700),
+      meaning('Chula Sakarat', 1000, 1400, 'burma, myanmar, arakan, mon'),
+      meaning('Buddhist', 1000, 3000),
+    ],
   },
   // Short signs that mean something else next to any other number: RS 10, MS 65.
   {

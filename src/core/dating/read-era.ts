@@ -1,9 +1,10 @@
 import { dayFromCivil, dayFromIso } from '../calendars/civil.ts';
 import { hijriFromDay } from '../calendars/hijri.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
+import { isOttomanPair } from './ask.ts';
 import { meaningsOfYear, settledEra } from './ambiguous-eras.ts';
 import type { DateContext, Reading } from './dating.ts';
-import { BYZANTINE, eraNamed, HEBREW, HIJRI, isRealmOf, REPUBLICAN, type Era } from './eras.ts';
+import { BYZANTINE, eraNamed, HEBREW, HIJRI, isRealmOf, KEEPS_ACCESSION, REPUBLICAN, type Era } from './eras.ts';
 import { readCyrillic, readHanNumber, readHebrewNumber, readRoman } from './numerals.ts';
 import type { PointContext, PointReader } from './reading.ts';
 import { followingYear } from './shortened.ts';
@@ -109,8 +110,9 @@ function hijriPair(text: string): HijriPair | undefined {
   const groups = ACCESSION.exec(text)?.groups;
   const date = groups?.['date']?.trim() ?? '';
   const stroke = groups?.['stroke']?.trim();
-  // Two strokes before a number of two figures are a year of reign, whether or not the era is named.
-  const bare = stroke === '//' ? /^1[0-3]\d\d$/.exec(date)?.[0] : undefined;
+  // Two strokes before a number of two figures are a year of reign, whether or not the era is named; one behind the accession of a sultan.
+  const isPair = stroke === '//' || (stroke === '/' && isOttomanPair(Number(date), Number(groups?.['year'])));
+  const bare = isPair ? /^1[0-3]\d\d$/.exec(date)?.[0] : undefined;
   const named = [ERA_FIRST, ERA_LAST].map((form) => form.exec(date)?.groups).find((found) => found);
   const number = bare ?? (named && eraNamed(named['era'] ?? '') === HIJRI ? named['number'] : undefined);
   if (number === undefined || !/^\d+$/.test(number)) return undefined;
@@ -131,8 +133,7 @@ export function meaningsOfHijriPair(text: string): readonly string[] | undefined
   return pair && [`AH ${String(pair.hijri)}, year ${String(pair.year)}`, `AH ${String(pair.hijri)}`];
 }
 
-/** Where coins keep the year of accession and count the years of reign beside it, and where both name one year. */
-const KEEPS_ACCESSION = 'ottoman, turkey, turkish, egypt, tunis, tripoli, algier, algeria, hejaz, sudan'.split(', ');
+/** Where both numbers name one year. */
 const NAMES_ONE_YEAR = [
   ...'mughal, mogul, moghul, india, bengal, awadh, oudh, bombay, madras, hyderabad, arcot, rohilkhand, maratha'.split(
     ', ',

@@ -1,7 +1,7 @@
 import { civilFromDay, dayFromCivil, dayFromIso, lengthOfMonth, type CivilCalendar } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Bound, Reading, Reign } from './dating.ts';
-import { ENGLISH_REIGNS } from './english-reigns.ts';
+import { ENGLISH_REIGNS, ofWhichLand } from './english-reigns.ts';
 import { isBritish } from './eras.ts';
 import { formatRoman } from './numerals.ts';
 import { readDays, readYears, span, type PointContext, type PointReader, type WordReader } from './reading.ts';
@@ -32,7 +32,11 @@ export function regnalReader(reigns: readonly Reign[]): PointReader {
       const number = joint?.['his'] ?? groups?.['number'];
       const known = reignsNamed(name, own, number !== undefined, context);
       if (joint && known.length > 0) return jointYear(text, known, joint, own, context);
-      if (known.length > 0) return settled(text, known, number, context.readDate);
+      if (known.length > 0) {
+        const asked = isSure && context.realm === undefined ? ofWhichLand(text, known, number, name) : undefined;
+        if (asked !== undefined) return refuse(asked);
+        return settled(text, known, number, context.readDate);
+      }
       if (!isSure) continue;
       return refuse(reignNotKnown(name, context.realm));
     }
@@ -80,14 +84,20 @@ function wordsOf(name: string): readonly string[] {
     .filter((word) => word !== '');
 }
 
-/** The reigns of a name in full, then of an abbreviation; the cabinet's first, and years of English reigns after them. */
+/**
+ * The reigns of a name in full, then of an abbreviation; the cabinet's first, and years of English reigns after them. Where no
+ * realm decides and the cabinet knows a ruler of the name from another time, both are meant.
+ */
 function reignsNamed(
   name: string,
   own: readonly NamedReign[],
   hasNumber: boolean,
-  { realm }: PointContext,
+  context: PointContext,
 ): readonly Reign[] {
+  const { realm } = context;
   const found = reignsAmong(name, own);
+  const english = found.length > 0 && hasNumber && realm === undefined ? reignsAmong(name, ENGLISH) : [];
+  if (english.length > 0 && !english.some((one) => found.some(runsWith(one, context)))) return [...found, ...english];
   if (found.length > 0 || (realm === undefined ? !hasNumber : !isBritish(realm))) return found;
   return reignsAmong(name, ENGLISH);
 }

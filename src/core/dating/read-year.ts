@@ -1,6 +1,8 @@
 import { dayFromJulian, isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
+import { isOttomanPair } from './ask.ts';
 import type { DateContext, Reading } from './dating.ts';
+import { isRealmOf, KEEPS_ACCESSION } from './eras.ts';
 import { readCyrillic, readRoman } from './numerals.ts';
 import { parsePart } from './parts.ts';
 import { readDays, readYears, type PointReader } from './reading.ts';
@@ -47,12 +49,17 @@ function yearAfterChrist(
   text: string,
   written: string,
   next: string | undefined,
-  { dateOf, hyphen }: DateContext,
-): Outcome<Reading> {
+  { dateOf, hyphen, realm }: DateContext,
+): Outcome<Reading> | undefined {
   const year = Number(written);
   if (year === 0) return refuse('There is no year AD 0; write 1 BC, or 0000 in EDTF.');
   if (next === undefined) return good(readYears(year, year));
   const following = followingYear(written, next);
+  // Where coins keep the year of accession, `1327/9` is the ninth year from AH 1327.
+  if (dateOf !== 'event' && next.length < 3 && written === text.slice(0, 4) && isOttomanPair(year, Number(next))) {
+    if (isRealmOf(KEEPS_ACCESSION, realm)) return undefined;
+    if (realm === undefined) return refuse(askForReign(text, written, next, following));
+  }
   const mayBeMonth =
     dateOf === 'event' && hyphen === undefined && written.length === 4 && /^(?:0\d|1[0-2])$/.test(next);
   if (mayBeMonth) {
@@ -73,6 +80,11 @@ function yearAfterChrist(
       ? `write ${written}/${String(later)} for two years, or ${overdate}`
       : overdate;
   return refuse(`"${text}" does not name two years that follow; ${way}.`);
+}
+
+function askForReign(text: string, written: string, next: string, following: number): string {
+  const years = following > Number(written) ? `, or ${written} - ${String(following)} for years of ours` : '';
+  return `"${text}" may be a year of the Hijra and of a reign; write AH ${written}, year ${String(Number(next))}${years}.`;
 }
 
 /** Until 1752 the year began on 25 March in England: `1641/2 OS` is January to March of 1642, in Julian days. */

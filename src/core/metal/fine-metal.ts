@@ -18,7 +18,7 @@ export type WeightBasis = 'measured' | 'statutory';
 /** Fine weight = weight × fineness, carried through from end to end. */
 export function fineMetal(
   weight: { readonly grams: number; readonly plusMinus: number | null },
-  fineness: Interval,
+  fineness: Interval & { readonly isEither?: true },
   basis: WeightBasis = 'measured',
 ): FineMetal {
   const span = weightSpan(weight);
@@ -27,6 +27,9 @@ export function fineMetal(
     basis === 'statutory' ? 'The weight is the one the law gave its kind, not that of this piece.' : null,
     weight.plusMinus === null ? 'No precision is stated for the weight, so it is taken as written.' : null,
     fineness.low === fineness.high ? 'The fineness is taken as written; it was not assayed here.' : null,
+    fineness.isEither === true
+      ? 'The fineness is one of two: the figures are those of the one and of the other.'
+      : null,
   ].filter((sentence) => sentence !== null);
   return { grams, troyOunces: { low: grams.low / TROY_OUNCE, high: grams.high / TROY_OUNCE }, assumed };
 }

@@ -4,7 +4,11 @@ import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 
 /** How fine a metal is: parts of the precious metal in one part of the alloy, from nothing to 1. */
-export type Fineness = Interval & { readonly text: string };
+export type Fineness = Interval & {
+  readonly text: string;
+  /** It is one end or the other and nothing between: `.500 or .800`. */
+  readonly isEither?: true;
+};
 
 /** A way to count fineness: so many parts make it wholly fine, and each part holds so many smaller ones. */
 export type FinenessScale = {
@@ -148,7 +152,9 @@ function bare(name: string): string {
 }
 
 const ASK = 'Write it like 925/1000, 0.925, 92.5 %, 22 ct or 11 oz 2 dwt.';
-const RANGE = /^(.+?) ?(?:-| to | or ) ?(.+)$/i;
+const RANGE = /^(.+?) ?(?<joint>-| to | or ) ?(.+)$/i;
+/** `22/23 ct`: two numbers of parts, or a share of one part. */
+const PAIR_OF_PARTS = /^(?<low>\d{1,2})\/(?<high>\d{1,2}) ?(?<name>[^\d/ ]+)$/;
 const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
 const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
 const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
@@ -165,6 +171,8 @@ const GERMAN_AFTER = /^(\d{3}(?:[.,]\d)?)er(?:[ -]?(?:silber|gold))?$/i;
 /** `XI ounces`, `XI oz. II dwt.`, as indentures write them. */
 const ROMAN_OUNCES = /\b([ivx]{1,4})(?=\.? ?(?:oz|ounces?|dwts?|pennyweights?|car(?:at|rat)s?)\b)/gi;
 const LEAST_ODD = 0.05;
+/** A part of a carat is written as half, quarters or eighths of one, under a whole number. */
+const MOST_OF_A_PART = 4;
 const LONGEST = 60;
 
 /** Reads `925/1000`, `.925`, `92.5 %`, `22 ct`, `23 ct 3½ gr`, `11 oz 2 dwt`, `15 loth`, `0.90/0.92`, `sterling`. */
@@ -191,9 +199,10 @@ function romanValue(roman: string): number {
   return values.reduce((sum, value, at) => sum + (value < (values[at + 1] ?? 0) ? -value : value), 0);
 }
 
-/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`, `11/12–23/24`. */
-export function formatFineness({ low, high }: Interval): string {
-  return low === high ? writeOne(low) : `${writeEnd(low)}–${writeEnd(high)}`;
+/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`, `11/12–23/24`, `500/1000 or 800/1000`. */
+export function formatFineness({ low, high, isEither }: Interval & { readonly isEither?: true }): string {
+  if (low === high) return writeOne(low);
+  return isEither === true ? `${writeOne(low)} or ${writeOne(high)}` : `${writeEnd(low)}–${writeEnd(high)}`;
 }
 
 /** An end of a range: decimal where that is short, and else in the parts it was counted in. */
@@ -226,8 +235,13 @@ function readSlash(words: string): Outcome<Interval> | null {
   return refuse(`${quoted(words)} is not a fineness. ${ASK}`);
 }
 
-function readRange(words: string): Outcome<Interval> | null {
-  const [, first, second = ''] = RANGE.exec(words) ?? [];
+type Ends = Interval & { readonly isEither?: true };
+
+function readRange(words: string): Outcome<Ends> | null {
+  const { low: few, high: many, name = '' } = PAIR_OF_PARTS.exec(words)?.groups ?? {};
+  if (few !== undefined && many !== undefined && Number(few) > MOST_OF_A_PART)
+    return refuse(`${quoted(words)} may be a range or a fraction. Write ${few}-${many} ${name} for the range.`);
+  const [, first, joint = '', second = ''] = RANGE.exec(words) ?? [];
   if (first === undefined) return null;
   const high = readSlash(second) ?? readOne(second);
   if (!high.ok) return high;
@@ -235,7 +249,10 @@ function readRange(words: string): Outcome<Interval> | null {
   const borrowed = /^[\d.,½¼¾ /]+$/.test(first) ? `${first}${second.replace(/^[\d.,½¼¾]+/, '')}` : first;
   const alone = readSlash(first) ?? readOne(first);
   const low = alone.ok ? alone : (readSlash(borrowed) ?? readOne(borrowed));
-  return low.ok ? ordered(low.value.low, high.value.high, words) : low;
+  if (!low.ok) return low;
+  if (joint.trim().toLowerCase() !== 'or') return ordered(low.value.low, high.value.high, words);
+  const [one, other] = [low.value.low, high.value.high];
+  return good({ low: Math.min(one, other), high: Math.max(one, other), ...(one === other ? {} : { isEither: true }) });
 }
 
 function ordered(low: number, high: number, words: string): Outcome<Interval> {

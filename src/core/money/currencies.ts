@@ -23,6 +23,17 @@ export const SIGNS: Readonly<Record<string, string>> = {
   '£': 'GBP', '€': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
 }; // prettier-ignore
 
+/** The currencies of lands that write a comma before cents, so that one before three figures may be either. Unicode CLDR, from memory. */
+const WRITES_COMMA = (
+  'EUR ATS BEF DEM EEK ESP FIM FRF GRD ITL LTL LUF LVL NLG PTE SIT SKK ALL ANG AOA ARS AWG BAM BGN BOB BRL BYN CHF CLP COP CRC ' +
+  'CUP CZK DKK DZD GEL HNL HRK HUF IDR ISK MAD MKD MZN NOK PLN PYG RON RSD RUB SEK TND TRY UAH UYU VES VND XAF XOF XPF ZAR'
+).split(' ');
+
+/** Whether a comma before three figures may be the sign before the cents: `12,500 EUR`. */
+export function writesComma(currency: string): boolean {
+  return WRITES_COMMA.includes(currency);
+}
+
 /** The currencies that are called dollars and written with its sign. */
 const DOLLARS = [
   'USD',

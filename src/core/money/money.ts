@@ -1,7 +1,7 @@
 import { tidy } from '../measures/amount.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { SIGNS, isCurrency, isDollar, placesOf } from './currencies.ts';
+import { SIGNS, isCurrency, isDollar, placesOf, writesComma } from './currencies.ts';
 
 /**
  * New pence in a farthing. The old pound had 240 pence (until 15 February 1971), 2.4 to a new penny (Decimal Currency Act
@@ -145,13 +145,23 @@ const NOTHING_AFTER = /(?<=\d)[.,] ?-{1,2}(?=\D*$)/u;
 const PLAIN = /^(\d+)(?:([.,])(\d+))?$/u;
 const GROUPED = /^(\d{1,3})((?:([, '\u2019.\u00A0\u202F])\d{3})(?:\3\d{3})*)(?:([.,])(\d{1,3}))?$/u;
 
-/** The figures before and after the point, thousands signs gone; null when it cannot be told which sign is the point. */
-function figures(amount: string, places: number): { readonly whole: string; readonly part: string } | null {
+/**
+ * The figures before and after the point, thousands signs gone; null when it cannot be told which sign is the point. A comma
+ * before three figures is one of thousands in pounds and dollars, and asks where cents may stand behind it (`isComma`).
+ */
+function figures(
+  amount: string,
+  places: number,
+  isComma: boolean,
+): { readonly whole: string; readonly part: string } | null {
   const [, whole, sign, part = ''] = PLAIN.exec(amount) ?? [];
+  // No thousands begin with a nought; and cents are two figures, so that a third which is not a nought makes thousands.
+  if (whole === '0') return { whole, part };
+  if (whole !== undefined && sign === ',' && isComma && places === 2 && /^\d\d0$/u.test(part)) return null;
   const [, first = '', groups, between, point, rest = ''] = GROUPED.exec(amount) ?? [];
   if (whole !== undefined && (groups === undefined || (sign === '.' && places === 3))) return { whole, part };
   // Three figures after one point are thousands on the Continent and thousandths in Britain; after one comma, thousands.
-  if (whole !== undefined && (sign === '.' || places === 3)) return null;
+  if (whole !== undefined && ((sign === '.' && places > 0) || places === 3)) return null;
   if (groups === undefined || between === point) return null;
   return { whole: first + groups.replace(/\D/gu, ''), part: rest };
 }
@@ -198,11 +208,8 @@ export function parseMoney(text: string, { dollar }: { readonly dollar?: string 
   const taken = takeCurrency(plain, dollar);
   if (typeof taken === 'string') return refuse(taken);
   const places = placesOf(taken.currency);
-  const read = figures(taken.amount, places);
-  if (read === null)
-    return refuse(
-      `It is not clear which sign in "${written}" is the decimal point. Write it without thousands: 1234.50.`,
-    );
+  const read = figures(taken.amount, places, writesComma(taken.currency));
+  if (read === null) return refuse(askForPoint(written, taken));
   if (read.part.length > places && !/^0*$/u.test(read.part.slice(places))) {
     const kept = places === 0 ? read.whole : `${read.whole}.${read.part.slice(0, places)}`;
     return refuse(
@@ -212,6 +219,15 @@ export function parseMoney(text: string, { dollar }: { readonly dollar?: string 
   const minor = Number(read.whole + read.part.slice(0, places).padEnd(places, '0'));
   if (!Number.isSafeInteger(minor)) return refuse(`"${written}" is more money than there is. ${HOW}.`);
   return good({ minor, currency: taken.currency, text: written });
+}
+
+function askForPoint(written: string, { amount, currency }: { readonly amount: string; readonly currency: string }) {
+  const [, whole, sign, part = ''] = PLAIN.exec(amount) ?? [];
+  if (whole === undefined || sign === undefined)
+    return `It is not clear which sign in "${written}" is the decimal point. Write it without thousands: 1234.50.`;
+  const cents = part.length === 3 && part.endsWith('0') ? `${currency} ${whole}.${part.slice(0, 2)}, or ` : '';
+  const ways = `${cents}${currency} ${whole}${part} without a sign of thousands`;
+  return `It is not clear whether the ${sign === ',' ? 'comma' : 'point'} in "${written}" is the decimal sign. Write ${ways}.`;
 }
 
 /** `GBP 4.01 and 3½d`: a sum of new money and old. */

@@ -115,11 +115,26 @@ describe('a context settles what would ask', () => {
     expect(refusalOf('AH 1222//5', { ...ottoman, accessions: ['1789-04-07'] })).toContain('accession');
   });
 
+  // AH 1327, year 9 is AH 1335: October 1916 to October 1917 (common practice: how lists give the coins of Mehmed V).
+  test('the realm says whether a pair is a year of reign, and which George is meant', () => {
+    expect(readAs('1327/9', { realm: 'Ottoman Empire' })).toMatchObject({ earliest: 1916, latest: 1917 });
+    expect(readAs('1255/15', { realm: 'Ottoman Empire' })).toMatchObject({ earliest: 1852, latest: 1853 });
+    expect(readAs('1327/9 (1916/17)')).toMatchObject({ earliest: 1916, latest: 1917 });
+    expect(readAs('1327/9', { realm: 'England' })).toMatchObject({ earliest: 1327, latest: 1329 });
+    expect(readAs('1327/8', { dateOf: 'event', hyphen: 'range' })).toMatchObject({ earliest: 1327, latest: 1328 });
+    const george = { ruler: 'George I of Greece', names: ['George I'], from: '1863', to: '1913' };
+    expect(refusalOf('10 George I', { reigns: [george] })).toContain('more than one reign');
+    expect(readAs('10 George I', { reigns: [george], realm: 'Great Britain' })).toMatchObject({ earliest: 1872 });
+    expect(readAs('10 George I')).toMatchObject({ earliest: 1723, latest: 1724 });
+  });
+
   test('the realm says which era a sign or a bare year is of', () => {
     expect(readAs('SE 1738', { realm: 'Ahom kingdom of Assam' })).toMatchObject({ earliest: 1816, latest: 1817 });
     expect(readAs('SE 182', { realm: 'the Seleucid kingdom' })).toMatchObject({ earliest: -130, latest: -129 });
     expect(readAs('5708', { realm: 'Israel' })).toMatchObject({ earliest: 1947, latest: 1948 });
     expect(readAs('2505', { realm: 'Thailand' })).toMatchObject({ earliest: 1962, latest: 1962 });
+    expect(readAs('BE 1214', { realm: 'Burma' })).toMatchObject({ earliest: 1852, latest: 1853 });
+    expect(refusalOf('BE 1214')).toContain('Chula Sakarat 1214 or Buddhist 1214');
     expect(readAs('BE 2538', { realm: 'Cambodia' })).toMatchObject({ earliest: 1994, latest: 1995 });
     expect(readAs('7208', { realm: 'Russia' })).toMatchObject({ earliest: 1699, latest: 1700 });
     expect(readAs('Republic year 7', { realm: 'France' })).toMatchObject({ earliest: 1798, latest: 1799 });

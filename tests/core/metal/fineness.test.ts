@@ -72,6 +72,22 @@ describe('fine metal agrees with the acts', () => {
   });
 });
 
+describe('one fineness or another is no range', () => {
+  // Common practice: lists give the two standards of a coin struck before and after a reform.
+  test.for([
+    ['.500 or .800', 0.5, 0.8, '500/1000 or 800/1000'],
+    ['800/1000 or 500/1000', 0.5, 0.8, '500/1000 or 800/1000'],
+    ['14 loth or 13 loth', 13 / 16, 14 / 16, '812.5/1000 or 875/1000'],
+    ['22 or 23 ct', 22 / 24, 23 / 24, '11/12 or 23/24'],
+  ] as const)('%s', ([text, low, high, printed]) => {
+    const fineness = finenessOf(text);
+    expect(fineness).toMatchObject({ low, high, isEither: true });
+    expect(formatFineness(fineness)).toBe(printed);
+    expect(finenessOf(printed)).toMatchObject({ low, high, isEither: true });
+    expect(fineMetal(weightOf('10 g'), fineness).assumed.join(' ')).toContain('one of two');
+  });
+});
+
 describe('a fineness that is not one asks', () => {
   test.for([
     ['22', 'of how many'],
@@ -80,6 +96,8 @@ describe('a fineness that is not one asks', () => {
     ['11 oz 20 dwt', 'Write 12 oz'],
     ['900/925', 'a range or a fraction'],
     ['0.94/0.90', 'from fine to base'],
+    ['22/23 ct', 'Write 22-23 ct'],
+    ['14/15 loth', 'Write 14-15 loth'],
     ['105 %', 'finer than fine'],
     ['1001/1000', 'finer than fine'],
     ['0 %', 'no fine metal'],
