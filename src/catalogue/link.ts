@@ -17,7 +17,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   const { types } = readTypes(records);
   return {
     cabinet: records.cabinet?.fields ?? {
-      title: 'A cabinet', keeper: '', language: 'en', robots: 'all', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
+      title: 'A cabinet', keeper: '', language: 'en', robots: 'all', tiles: 'no', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
       'metal-values': 'bullion',
       areas: [], realms: [],
     }, // prettier-ignore

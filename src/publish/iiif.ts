@@ -7,6 +7,8 @@ import type { PublicPiece } from './public-piece.ts';
 export type IiifPicture = {
   readonly face: string;
   readonly address: string;
+  /** The image service that gives it in tiles; null where there is none. */
+  readonly service: string | null;
   readonly width: number;
   readonly height: number;
   /** Millimetres a pixel; null where the size of the piece is not recorded or it was not found in its photograph. */
@@ -128,13 +130,14 @@ export function exhibitManifest(
 }
 
 function canvasOf(picture: IiifPicture, id: string, says: (text: string) => object, credit: object): object {
-  const { address, width, height } = picture;
+  const { address, service, width, height } = picture;
+  const tiled = service === null ? {} : { service: [{ id: service, type: 'ImageService3', profile: 'level0' }] };
   const annotation = {
     id: `${id}/page/picture`,
     type: 'Annotation',
     motivation: 'painting',
     target: id,
-    body: { id: address, type: 'Image', format: 'image/jpeg', width, height },
+    body: { id: address, type: 'Image', format: 'image/jpeg', width, height, ...tiled },
   };
   return {
     id,
@@ -147,6 +150,32 @@ function canvasOf(picture: IiifPicture, id: string, says: (text: string) => obje
     ...thumbnailOf(picture),
     ...(picture.scale === null ? {} : { service: [physicalScale(picture.scale)] }),
     items: [{ id: `${id}/page`, type: 'AnnotationPage', items: [annotation] }],
+  };
+}
+
+/**
+ * What an image service says of itself: a folder of files under `id`, so level 0, which gives a picture whole and in these tiles.
+ * Source: IIIF Image API 3.0 (iiif.io/api/image/3.0), §5.
+ */
+export function imageInfo(
+  id: string,
+  tiled: {
+    readonly width: number;
+    readonly height: number;
+    readonly side: number;
+    readonly scales: readonly number[];
+  },
+): object {
+  const { width, height, side, scales } = tiled;
+  return {
+    '@context': 'http://iiif.io/api/image/3/context.json',
+    id,
+    type: 'ImageService3',
+    protocol: 'http://iiif.io/api/image',
+    profile: 'level0',
+    width,
+    height,
+    tiles: [{ width: side, scaleFactors: scales }],
   };
 }
 

@@ -220,6 +220,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
       photographs: line('Photographs', 'CC BY-NC 4.0'),
     }),
     robots: choice('Search engines', 'Whether they may list the site.', ['all', 'none'], 'all'),
+    tiles: choice('Tiles', 'yes: viewers on other sites (IIIF) load the public pictures tile by tile; more files.', YES_NO, 'no'),
     currency: line('Currency', 'The money your ledger is kept in: GBP.'),
     units: choice('Weights', 'In grams, or in grains as well.', ['metric', 'grains'], 'metric'),
     gr: choice('gr means', 'What gr after a weight means here; empty: each one is asked about.', ['grains', 'grams']),

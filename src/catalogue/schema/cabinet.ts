@@ -39,6 +39,8 @@ export const cabinetSchema = z.strictObject({
   licence: z.strictObject({ texts: words.optional(), photographs: words.optional() }).optional(),
   /** Whether search engines may list the site. */
   robots: z.enum(['all', 'none']).default('all'),
+  /** `yes` cuts the public pictures into tiles as well, for picture viewers of other sites. */
+  tiles: z.enum(['yes', 'no']).default('no'),
   /** What this cabinet is, in a few sentences. */
   about: words.optional(),
   /** `yes` marks invented data; only then may git track `private/`. */

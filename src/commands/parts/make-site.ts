@@ -13,6 +13,7 @@ import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { linkPhotographs } from '../../photographs/cache/link-photographs.ts';
+import { linkTiles } from '../../photographs/render/make-tiles.ts';
 import type { PhotographRun } from '../../photographs/render/make-photographs.ts';
 import { makePhotographs } from '../../photographs/render/make-photographs.ts';
 import { formatRemarks } from '../../photographs/verify/remarks.ts';
@@ -98,6 +99,7 @@ export async function makeSite(
     grows,
     into,
     pictures,
+    tiles: tilesWanted(records, cabinet.at),
     texts: [...inside, ...hostFiles(hosted)],
     inspect: (before) => inspectAgain(grows, records, folder, before),
   };
@@ -108,19 +110,25 @@ export async function makeSite(
     forgetSite(store);
     return refuse(await tellLeaks(leaks, grows, into));
   }
-  const inspected = inspectedWith(folder, records);
   return good({
     grown: grows,
     folder,
     records,
     photographs,
     base,
-    inspected,
+    inspected: inspectedWith(folder, records),
     address: standsAt,
     outside,
     taken: kept.taken.size,
     remember: () => rememberSite(store, lastSiteOf(madeBy, clean, kept)),
   });
+}
+
+/** What may be listed alone: no manifest names the tiles of an unlisted piece. */
+function tilesWanted({ cabinet, pieces }: Records, at: string): Growing['tiles'] {
+  if (cabinet?.fields.tiles !== 'yes') return null;
+  const listed = pieces.flatMap(({ id, fields }) => (fields.publish === 'yes' ? [id] : []));
+  return { pieces: listed, store: cacheFolder('tiles', at) };
 }
 
 /** Where a site grows, and what it is made of besides the cabinet that was handed over. */
@@ -129,6 +137,8 @@ type Growing = {
   readonly grows: string;
   readonly into: string;
   readonly pictures: string;
+  /** Of which pieces tiles are made, and where they are kept between builds; null where the keeper wants none. */
+  readonly tiles: { readonly pieces: readonly string[]; readonly store: string } | null;
   readonly texts: readonly { readonly file: string; readonly text: string }[];
   readonly inspect: (before: Clean | null) => ReturnType<typeof inspectAgain>;
 };
@@ -145,12 +155,14 @@ async function growFrom(last: LastSite | null, growing: Growing): Promise<Grown>
   return last === null || isAsRemembered(last, grown.clean, grown.kept) ? grown : grow(null, growing);
 }
 
-async function grow(last: LastSite | null, { astro, grows, into, pictures, texts, inspect }: Growing): Promise<Grown> {
+async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
+  const { astro, grows, into, pictures, tiles, texts, inspect } = growing;
   await rm(grows, { recursive: true, force: true });
   const kept: Kept = { taken: new Set(), keys: new Map() };
   try {
     await makePages({ ...astro, integrations: [keepPages(last, into, grows, kept)] });
     await linkPhotographs(pictures, grows);
+    if (tiles !== null) await linkTiles(tiles.pieces, { made: pictures, store: tiles.store, built: grows });
     for (const { file, text } of texts) await putText(join(grows, file), text);
   } catch (error) {
     // A full disk gets its room back.

@@ -1,11 +1,13 @@
 import type { FacePictures } from '../../../photographs/cache/manifest.ts';
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
-import { exhibitManifest, iiifManifest } from '../../../publish/iiif.ts';
+import { tilesOf } from '../../../photographs/render/make-tiles.ts';
+import { exhibitManifest, iiifManifest, imageInfo } from '../../../publish/iiif.ts';
 import type { IiifPicture } from '../../../publish/iiif.ts';
 import { jsonLd } from '../../../publish/json-ld.ts';
 import { sameAs } from '../../../publish/identifiers.ts';
 import { licenceAddress } from '../../../publish/licences.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { loadCabinet } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { keyedBy } from '../../keyed.ts';
 import { inFull, urls } from '../../urls.ts';
@@ -85,20 +87,36 @@ export const manifestPaths = keyedBy(
   ({ piece, own }) => manifestOf(alone(piece, own), piece),
 );
 
-/** The JPEG of every face that was photographed, with absolute addresses. */
+/** The tiles of every face that a manifest shows, where the keeper wants them; `page` is what they say of themselves. */
+export async function tilePaths(): Promise<{ params: { id: string; tiles: string }; props: { info: object } }[]> {
+  const cabinet = await loadCabinet();
+  if (cabinet.lists.cabinet.tiles !== 'yes') return [];
+  return withManifest(cabinet).flatMap(({ id }) =>
+    (cabinet.photographs[id] ?? []).map((made) => {
+      const tiled = tilesOf(made);
+      const info = imageInfo(inFull(urls.photograph(id, tiled.file)), tiled);
+      return { params: { id, tiles: tiled.file }, props: { info } };
+    }),
+  );
+}
+
+/** The picture of every face that was photographed, with absolute addresses. */
 function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[] {
   return (cabinet.photographs[piece.id] ?? []).flatMap((made) => {
     const { face, jpeg } = made;
     const said = piece.pictures.find((picture) => picture.face === face);
     if (said === undefined) return [];
     const { by, licence } = said;
-    const address = inFull(urls.photograph(piece.id, jpeg.file));
-    const { width, height } = jpeg;
+    const tiled = cabinet.lists.cabinet.tiles === 'yes' ? tilesOf(made) : null;
+    const service = tiled === null ? null : inFull(urls.photograph(piece.id, tiled.file));
+    const address =
+      service === null ? inFull(urls.photograph(piece.id, jpeg.file)) : `${service}/full/max/0/default.jpg`;
+    const { width, height } = tiled ?? jpeg;
     const [small] = made.webp;
     const thumbnail = small === undefined ? null : { ...small, address: inFull(urls.photograph(piece.id, small.file)) };
     const scale = extentOf(piece) === null || !isToScale(made) ? null : pictureWidth(piece, made) / width;
     const terms = licence ?? cabinet.lists.cabinet.licence?.photographs ?? null;
-    return [{ face, address, width, height, scale, thumbnail, alt: altOf(piece, face), by, licence: terms }];
+    return [{ face, address, service, width, height, scale, thumbnail, alt: altOf(piece, face), by, licence: terms }];
   });
 }
 
