@@ -5,8 +5,8 @@ import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
 
-/** Fields that are published nowhere, or of which another rule tells. */
-const LEFT = new Set(['as-written', 'publish', 'formerly', 'piece']);
+/** Fields that are published nowhere, or of which another rule tells: what an exhibit shows. */
+const LEFT = new Set(['as-written', 'piece']);
 
 /** Every file whose texts are published. */
 export function filesOf({ pieces, cabinet, series, ...lists }: Records) {
@@ -43,9 +43,9 @@ export const checkHidden: Rule = (records, place) => {
         ({ id }) => !isOwn(id),
       );
     return [
-      ...textsIn(fields, [], LEFT)
-        .filter(({ path }) => !path.includes('pieces'))
-        .flatMap(({ path, text }) => told(text).map((one) => ({ ...one, spot: place(file, path) }))),
+      ...textsIn(fields, [], LEFT).flatMap(({ path, text }) =>
+        told(text).map((one) => ({ ...one, spot: place(file, path) })),
+      ),
       ...told(story).map((one) => ({
         ...one,
         spot: place(
