@@ -1,7 +1,7 @@
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';
 import { privateIn, searchFor } from './search.ts';
-import type { PrivateSearch } from './search.ts';
+import type { PrivateSearch, PrivateValue } from './search.ts';
 import { sumsFor, sumsIn } from './sums.ts';
 import type { SumSearch } from './sums.ts';
 import { privateSums, privateValues } from './private-values.ts';
@@ -41,13 +41,25 @@ function makeGuard(folder: CabinetFolder, records: PublicRecords): PrivateGuard 
   return { values: searchFor(values.filter(({ value }) => value !== '')), sums: sumsFor(privateSums(folder)) };
 }
 
+/**
+ * What is looked for in a built site. Single names are left out: the keeper's texts have been looked through for them, and a
+ * name that stands in none of these and in the site is a word of the program's own, as *price* is beside a seller called Price.
+ */
+export function builtGuardOf(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
+  const { values, sums } = guardOf(folder, records);
+  return { values: searchFor(valuesIn(values).filter(({ isName }) => isName !== true)), sums };
+}
+
+function valuesIn({ byWord, wordless }: PrivateSearch): readonly PrivateValue[] {
+  return [...[...byWord.values()].flat().map(({ found }) => found), ...wordless];
+}
+
 /** The texts and sums a guard looks for, in a fixed order and without where they are kept. */
 export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
-  const texts = [...[...values.byWord.values()].flat().map(({ found }) => found), ...values.wordless];
   const amounts = [...sums].flatMap(([figures, all]) =>
     all.map(({ money }) => [figures, money.minor, money.currency].join(' ')),
   );
-  return [[...new Set(texts.map(({ value }) => value))].sort(), [...new Set(amounts)].sort()];
+  return [[...new Set(valuesIn(values).map(({ value }) => value))].sort(), [...new Set(amounts)].sort()];
 }
 
 /** The private facts in a text; `letters` is what `lettersOf` gives. */

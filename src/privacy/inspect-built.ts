@@ -5,7 +5,7 @@ import { homedir } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
-import { guardOf, guarded, lookedFor } from './guard.ts';
+import { builtGuardOf, guarded, lookedFor } from './guard.ts';
 import { lettersOf, pageText, spokenText, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
@@ -54,7 +54,7 @@ export async function inspectAgain(
   cabinet: CabinetFolder,
   before: Clean | null,
 ): Promise<{ readonly problems: readonly Problem[]; readonly clean: Clean }> {
-  const guard = guardOf(cabinet, records);
+  const guard = builtGuardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
   const withdrawn = withdrawnIn(cabinet).map((address) => `${address}index.html`);

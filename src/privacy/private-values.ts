@@ -60,7 +60,7 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
     const spot = { from, column, line };
     if (from !== GUIDE)
       for (const name of namesInCell(column, cell))
-        if (!isPublic(name, false)) single.push({ value: name.toLowerCase(), ...spot });
+        if (!isPublic(name, false)) single.push({ value: name.toLowerCase(), ...spot, isName: true });
     const isFew = (value: string): boolean => (times.get(from)?.get(`${column} ${value}`) ?? 0) <= FEW;
     if (isOwn(from, column)) {
       for (const value of sentencesOf(cell).filter((one) => one.length >= 8 && saysMuch(one)))

@@ -5,6 +5,8 @@ export type PrivateValue = {
   readonly column: string;
   /** The line of the table, counted from 1. */
   readonly line: number;
+  /** A single name within a longer value: looked for in the keeper's texts alone. */
+  readonly isName?: true;
 };
 
 /** Private values ready to be looked for all at once, however many they are. */

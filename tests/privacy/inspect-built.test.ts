@@ -179,3 +179,14 @@ test.for([
   const found = await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET);
   expect(found.map(({ kind }) => kind)).toContain('leak-unpublished');
 });
+
+test('a word of the program is no leak where a seller has it as a name, and the whole of the seller still is', async () => {
+  const folder = {
+    ...changed(await markedCabinet(), { 'private/ledger.csv': 'piece,seller\nplain-penny,Vincent Price of Ghent\n' }),
+    at: resolve('tests/cabinets/marked'),
+  };
+  const { records } = readCabinet(folder);
+  const site = await built({ 'a.html': page('A price is dated.'), 'b.html': page('had from Vincent Price of Ghent') });
+  const found = await inspectBuilt(site, records, folder);
+  expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-private b.html']);
+});
