@@ -97,6 +97,17 @@ describe('exact places', () => {
     const found = await told({ [PENNY]: (text) => fact(words)(text.replace(new RegExp(`^${field}:.*\\n`, 'm'), '')) });
     expect(found).toEqual([]);
   });
+  test('neither is a name in another list, nor the address of a book', async () => {
+    expect(await told({ 'rulers/plain-king.yaml': last('identifiers: { elsewhere: SE603523 }') })).toEqual([]);
+    expect(await told({ 'works/plain-book.yaml': last('address: https://example.org/SE603523') })).toEqual([]);
+  });
+  test('one that is escaped is told at its line, and none is repeated', async () => {
+    const folder = changed(await markedCabinet(), { [PENNY]: last('Clay.\nAt SE&nbsp;603&nbsp;523.') });
+    const [found] = checkExactLocations(readCabinet(folder).records, folder);
+    expect(found).toMatchObject({ line: 29, says: expect.stringContaining('"SE ··· ···"') as string });
+    const sheet = changed(await markedCabinet(), { [PENNY]: fact('as-written: { ledger cost: 5 quid }') });
+    expect(checkAsWritten(readCabinet(sheet).records, placesIn(sheet), '')[0]?.says).toContain('What a sheet said of cost is private');
+  });
   test('a house is one in a story, and in what a keeper tells of the cabinet or an exhibit, not in a fact: a token may bear it', async () => {
     const house = '14 Low Petergate Lane';
     expect(await told({ [PENNY]: last(house) })).toEqual([`spot-too-exact ${PENNY} 28 `]);
