@@ -7,7 +7,7 @@ import { formatWeight } from '../../core/measures/parse-weight.ts';
 import type { Weight } from '../../core/measures/parse-weight.ts';
 import { formatReference } from '../../core/references/reference.ts';
 import type { Reference } from '../../core/references/reference.ts';
-import type { Blank } from '../schema/fields.ts';
+import type { Blank, Certainty } from '../schema/fields.ts';
 import { known } from '../schema/fields.ts';
 import type { LabelFact } from '../schema/exhibit.ts';
 
@@ -31,6 +31,8 @@ export type LabelledPiece = {
   readonly size: Size | Blank | null | undefined;
   readonly axis: Axis | null | undefined;
   readonly references: readonly Cited[];
+  /** How sure each statement is, where it is not certain. */
+  readonly sure: Readonly<Partial<Record<string, Certainty>>>;
 };
 
 /** What a label says: the whole, and of a derived one the facts it is made of, in the order in which they may be left out. */
@@ -75,7 +77,7 @@ const MEASURES: readonly LabelFact[] = ['metal', 'weight', 'diameter', 'axis'];
 function factsOf(piece: LabelledPiece, order: readonly LabelFact[]): readonly string[] {
   const told = order.flatMap((fact) => {
     const says = FACTS[fact](piece);
-    return says === null ? [] : [{ isMeasure: MEASURES.includes(fact), says }];
+    return says === null ? [] : [{ isMeasure: MEASURES.includes(fact), says: doubted(piece, fact, says) }];
   });
   const sentences: { isMeasure: boolean; says: string }[] = [];
   for (const { isMeasure, says } of told) {
@@ -85,6 +87,15 @@ function factsOf(piece: LabelledPiece, order: readonly LabelFact[]): readonly st
   }
   const said = sentences.map(({ says }) => (/[.!?]$/.test(says) ? says : `${says}.`));
   return said.length === 0 ? [`${piece.title}.`] : said;
+}
+
+const DOUBT: Readonly<Record<Certainty, string>> = { certain: '', probable: 'probably ', possible: 'possibly ' };
+/** The statement that a fact of a label tells, where it has another name. */
+const STATEMENT: Readonly<Partial<Record<LabelFact, string>>> = { reference: 'references' };
+
+/** A fact with its doubt before it: `possibly silver`. */
+function doubted({ sure }: LabelledPiece, fact: LabelFact, says: string): string {
+  return `${DOUBT[sure[STATEMENT[fact] ?? fact] ?? 'certain']}${says}`;
 }
 
 /** The date in words; null where none is recorded. */

@@ -21,6 +21,7 @@ export function labelledPiece({ fields, references }: Piece, lists: Catalogue): 
     weight: fields.weight,
     size: fields.diameter,
     axis: fields.axis,
+    sure: fields.sure ?? {},
     references: references.map((reference) => {
       const work = lists.works[reference.work]?.fields;
       return { ...reference, cited: work?.short ?? work?.author ?? work?.title ?? reference.work };

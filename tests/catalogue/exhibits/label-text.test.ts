@@ -12,6 +12,7 @@ import type { Outcome } from '../../../src/core/outcome.ts';
 
 const read = <T>(outcome: Outcome<T>): T => (outcome.ok ? outcome.value : expect.fail(outcome.problem));
 const PENNY: LabelledPiece = {
+  sure: {},
   title: 'Penny of Edward I',
   number: '12',
   kind: 'coin',
@@ -39,6 +40,14 @@ describe('a label made from a piece', () => {
       'York. 1279–81. 1.38 g, silver, axis 6h. North 1018; cf. Withers 23a.',
     );
   });
+
+  // Museum practice: what is not certain is said so on the label.
+  test('says of each fact how sure it is', () => {
+    const doubted = { ...PENNY, sure: { mint: 'possible', date: 'probable', metal: 'possible', references: 'probable' } } as const;
+    expect(plain(labelText(doubted, undefined, ['mint', 'date', 'metal', 'weight', 'reference']).label)).toBe(
+      'Possibly York. Probably 1279–81. Possibly silver, 1.38 g. Probably North 1018.',
+    );
+  }); // prettier-ignore
 
   test.for(LABEL_FACTS)('of the fact “%s” alone says something', (fact) => {
     expect(labelText(PENNY, undefined, [fact]).label.length).toBeGreaterThan(1);
