@@ -5,6 +5,7 @@ import { eraSchemeOf } from './era-scheme.ts';
 import { gradeOf } from './grade-of.ts';
 import type { Filed, FiledPiece, Records } from './records.ts';
 import { citedWorks } from './types/cited-works.ts';
+import { canBeOf } from './types/against-type.ts';
 import { inheritFacts } from './types/inherit-facts.ts';
 import { numbersElsewhere, pieceTypes, readTypes, typeNames } from './types/types-of.ts';
 import type { Types } from './types/types-of.ts';
@@ -54,7 +55,7 @@ function linkPiece(filed: FiledPiece, works: readonly CitedWork[], types: Types)
     references,
     fromType: piece.fromType,
     types: of,
-    mayBe: typeNames(types, of),
+    mayBe: typeNames(types, of, (type) => canBeOf(filed.fields, type, types)),
     elsewhere: numbersElsewhere(types, of, references),
   };
 }

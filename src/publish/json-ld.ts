@@ -1,4 +1,5 @@
 import { isBlank, known } from '../catalogue/schema/fields.ts';
+import { isCopy } from '../catalogue/types/inherit-facts.ts';
 import { sizeSpan } from '../core/measures/parse-size.ts';
 import { formatReference } from '../core/references/reference.ts';
 import { datesForOthers } from './dates-for-others.ts';
@@ -89,7 +90,8 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
         ? undefined
         : drop({ name: denomination.name, sameAs: at.sameAs('denominations', denomination.id) }),
     'nmo:hasMaterial': isCertain(piece, 'metal') ? wordOf(piece.metal) : undefined,
-    'nmo:hasTypeSeriesItem': piece.types
+    // What imitates a type is no specimen of it.
+    'nmo:hasTypeSeriesItem': (isCopy(piece) ? [] : piece.types)
       .filter(({ sure }) => sure === 'certain')
       .map(({ series, id }) => ({ '@id': at.type(series, id) })),
     'nmo:hasAxis': piece.axis?.hours ?? undefined,
@@ -102,7 +104,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
 
 /** Whether the name on a piece is also the name of whoever had it struck: not on copies and counterfeits, or where that is doubtful. */
 function isActual(piece: PublicPiece): boolean {
-  return !['counterfeit', 'replica'].includes(piece.kind) && isCertain(piece, 'struck-for');
+  return !isCopy(piece) && isCertain(piece, 'struck-for');
 }
 
 function isCertain({ sure }: PublicPiece, statement: keyof PublicPiece['sure']): boolean {

@@ -89,6 +89,13 @@ describe('A piece of a type', () => {
     });
     expect(found?.fromType).toEqual(['denomination', 'reverse.design']);
     expect([found?.mint, found?.date, found?.metal]).toEqual([null, null, 'lead']);
+    const light = readCabinet(
+      changed(await markedCabinet(), {
+        ...SERIES,
+        'pieces/typed/piece.md': piece('type: 3a', 'weight: 0.7 g').replace('kind: coin', `kind: ${kind}`),
+      }),
+    );
+    expect(typeRemarks(light.records)).toEqual([]);
     expect(typeRemarks(records)).toEqual([]);
   });
 
@@ -116,6 +123,32 @@ describe('A piece of a type', () => {
     ]);
   });
 
+  // Common practice: an entry that is a part of a type describes pieces of that type and of no other.
+  test.for([
+    ['a part of a type', '3a,narrower,new-book 6,', 'references: [new-book 6]', ['3a certain']],
+    ['one of a run of numbers', '3a,equal,new-book 6-9,', 'references: [new-book 7]', ['3a certain']],
+    [
+      'of a class and of a type under it',
+      '3a,equal,new-book 6,\n3,equal,plain-book 4,',
+      'references: [plain-book 4, new-book 6]',
+      ['3a certain'],
+    ],
+    ['only like it', '3a,equal,new-book 6,', 'references: [cf. new-book 6]', []],
+    ['wider than a type', '3a,broader,new-book 6,', 'references: [new-book 6]', []],
+    [
+      'its own, and the keeper does not know the type',
+      '3a,equal,new-book 6,',
+      'references: [new-book 6]\ntype: unknown',
+      [],
+    ],
+    ['its own, and the keeper says it is of none', '3a,equal,new-book 6,', 'references: [new-book 6]\ntype: none', []],
+  ] as const)('by a number that is %s', async ([, lines, rest, of]) => {
+    const change = { ...typed(rest), 'types/pence/concordance.csv': `type,relation,reference,sure\n${lines}\n` };
+    const { piece: found, folder } = await cabinetWith(change);
+    expect(problemsOf(folder).filter(({ file }) => file.startsWith('pieces/typed'))).toEqual([]);
+    expect(found?.types.map(({ id, sure }) => `${id} ${sure}`)).toEqual(of);
+  });
+
   test('is told of where it contradicts its type, and built all the same', async () => {
     const { records } = await cabinetWith(typed('type: 3a', 'metal: gold\ndate: 1300'));
     expect(typeRemarks(records).map(({ file, says }) => [file, says.split(',')[0]])).toEqual([
@@ -137,6 +170,10 @@ describe('What speaks against the type a piece names is told, and nothing else',
     ['a number that is only like it', 'references: [cf. plain-book 11]', null],
     ['a weight that wear does not explain', 'weight: 5.2 g', /has 5\.2 g, and its type 3a 1\.40-1\.46 g/],
     ['a weight that no wear explains', 'weight: 0.4 g', /has 0\.4 g/],
+    ['a low weight, of a cut half', 'denomination: halfpenny\nweight: 0.68 g\nshape: cut half', null],
+    ['a weight it has with its mount', 'weight: 2.9 g\ntreatments: [mounted]', null],
+    ['a nearer word for its metal', 'metal: base silver', null],
+    ['another denomination', 'denomination: halfpenny', /says halfpenny, its type 3a says penny/],
     ['a low weight, of a clipped piece', 'weight: 0.9 g\ntreatments: [clipped]', null],
     ['a worn one', 'weight: 1.34 g', null],
     ['letters of another legend', 'obverse: { legend: HENRICVS REX }', /reads HENRICVS REX, and its type 3a has EDW R ANGL/],
@@ -200,6 +237,22 @@ describe('A set of types', () => {
     const classes = 'title: Classes\none-per: type\nseries: pence\nlevel: class\n';
     expect(await state(classes, typed('type: 3b'))).toMatchObject({ of: 1, filled: { low: 1, high: 1 } });
   });
+
+  // Common practice: a gold piece known no nearer than by its reverse is not the silver coin with that reverse.
+  test('asks of a piece known no nearer than the class what its own facts leave of the varieties', async () => {
+    const set = 'title: Varieties\none-per: type\nseries: pence\nlevel: variety\n';
+    const two = {
+      'mints/other-town.yaml': 'name: Other town\n',
+      'types/pence/types.csv': SERIES['types/pence/types.csv'].replace('?,-,jewelled', 'other-town,,jewelled'),
+    };
+    const states = async (rest: string) =>
+      (await state(set, { ...two, ...typed('type: "3"', rest) }))?.places.map(({ state: how, others }) => [how, ...(others ?? [])].join(' '));
+    expect(await states('mint: other-town')).toEqual(['wanted', 'possible']);
+    expect(await states('mint: plain-town')).toEqual(['possible', 'wanted']);
+    expect((await states('mint: unknown'))?.filter((how) => how.startsWith('possible'))).toHaveLength(1);
+    // What is only probable rules nothing out.
+    expect(await states('mint: other-town\nsure: { mint: probable }')).toEqual(['possible', 'wanted typed']);
+  }); // prettier-ignore
 
   test('has places named by any book, filled by pieces known by another', async () => {
     const set = 'title: Numbers\none-per: type\nplaces: [3b, new-book 7]\n';

@@ -27,12 +27,14 @@ characters:
 3a,equal,plain-book 10,
 3b,equal,plain-book 11,
 3b,equal,new-book 11,
-3a,equal,new-book 7,
+3a,equal,new-book II 7,
+3,equal,new-book London 40,
 `,
   'works/new-book.yaml': 'title: A newer book\nyear: 2001\n',
   'pieces/cites-10/piece.md': piece('901', 'references: [plain-book 10]'),
   'pieces/cites-two/piece.md': piece('902', 'references: [plain-book 10, new-book 11]'),
   'pieces/of-copper/piece.md': piece('903', 'references: [plain-book 11]\nmetal: copper'),
+  'pieces/cites-like/piece.md': piece('905', 'references: [cf. plain-book 11]'),
   'pieces/of-type/piece.md': piece('904', 'type: 3b'),
 };
 for (const [file, text] of Object.entries(FILES)) {
@@ -48,6 +50,7 @@ test('types lists the series, and writes a type only where one exact number says
   expect(asked.stdout).toContain('cites-10: 3a, by plain-book 10');
   expect(asked.stdout).toContain('cites-two: one of 3a, 3b.');
   expect(asked.stdout).not.toContain('of-copper');
+  expect(asked.stdout).toContain('cites-like: cf. plain-book 11 is near 3b, and no type follows from it.');
   expect(asked.stdout).toContain('No type was written.');
   const before = readFileSync(join(cabinet, 'pieces/cites-10/piece.md'), 'utf8');
   expect((await run('types', '--assign', '--yes')).stdout).toContain('Wrote type: into 1 piece.');
@@ -79,6 +82,9 @@ test('identify answers at once from words, refuses what it cannot read, and weig
 test('read concord gives the types of a number and their numbers elsewhere', async () => {
   const found = await run('read', 'concord', 'plain-book 11');
   expect([found.status, found.stdout]).toEqual([0, expect.stringContaining('plain-book 11 is Class 3b (pence/3b). Elsewhere: new-book 11.')]); // prettier-ignore
+  expect((await run('read', 'concord', 'plain-book 10')).stdout).toContain('Elsewhere: new-book II 7.');
+  expect((await run('read', 'concord', 'cf. plain-book 10')).stdout).toContain('so its type does not follow');
+  expect((await run('read', 'concord', 'new-book 40')).stderr).toContain('With its heading it is new-book London 40.');
   expect((await run('read', 'concord', 'plain-book 99')).stderr).toContain(
     'No type in types/ has the number plain-book 99.',
   );

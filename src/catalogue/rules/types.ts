@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { nearestName } from '../nearest.ts';
+import { isBlank } from '../schema/fields.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { SERIES_TABLES, TABLE_NAMES } from '../types/series-tables.ts';
@@ -30,7 +31,7 @@ export const checkTypes: Rule = (records, place) => {
       ),
     ]),
     ...records.pieces.flatMap(({ file, fields }): readonly Problem[] => {
-      const named = fields.type === undefined ? null : typeNamed(types, fields.type);
+      const named = fields.type === undefined || isBlank(fields.type) ? null : typeNamed(types, fields.type);
       return named === null || named.ok ? [] : [problem('type-unknown', place(file, ['type']), named.problem)];
     }),
   ];

@@ -8,6 +8,7 @@ import { leavesBelow, lineOf } from '../../core/types/series.ts';
 import { nearestName } from '../nearest.ts';
 import type { Records } from '../records.ts';
 import { reignsOf } from '../reigns.ts';
+import { isBlank } from '../schema/fields.ts';
 import type { Certainty } from '../schema/fields.ts';
 import { citedWorks } from './cited-works.ts';
 import type { ConcordanceLine } from './read-lines.ts';
@@ -113,8 +114,8 @@ function near(found: string, known: readonly string[], otherwise: string): strin
 }
 
 /**
- * What a piece is a specimen of: the type its file names, or else those its references are the very numbers of; and the
- * types of other series that are their equals. A number that several types claim says nothing.
+ * What a piece is a specimen of: the type its file names, or else those its references are the numbers of; and the types
+ * of other series that are their equals. A number that several types claim says nothing; `unknown` and `none` say that there is none.
  */
 export function pieceTypes(
   types: Types,
@@ -124,6 +125,7 @@ export function pieceTypes(
   sureOfReferences: Certainty,
 ): readonly PieceType[] {
   const first: PieceType[] = [];
+  if (isBlank(said)) return first;
   const named = said === undefined ? null : typeNamed(types, said);
   if (named?.ok === true) first.push({ ...named.value, how: 'said', sure });
   else if (said === undefined) first.push(...byReference(types, references, sureOfReferences));
@@ -138,19 +140,32 @@ export function pieceTypes(
   return [...first, ...equals].filter((one) => !seen.has(typeKey(one)) && seen.add(typeKey(one)));
 }
 
-/** The types whose very numbers are cited; of those of which a piece can be only one, each is only possible. */
+/** The types whose numbers are cited, each as near as it is known; of those of which a piece can be only one, each is only possible. */
 function byReference(types: Types, references: readonly Reference[], sure: Certainty): readonly PieceType[] {
-  const cited = typesCited(types, references, sure);
+  const cited = nearestTypes(types, typesCited(types, references, sure));
   const clashing = new Set(exclusiveTypes(types, cited));
   return cited.map((one) => (clashing.has(one) ? { ...one, sure: 'possible' } : one));
 }
 
-/** Each by itself: the types whose very numbers are cited. One of several numbers that a type claims is only possibly its. */
+/** Without a type that another, as sure or surer, is under: to be of the one is to be of the other. */
+export function nearestTypes<T extends PieceType>(types: Types, cited: readonly T[]): readonly T[] {
+  const isUnder = (one: T, other: T): boolean =>
+    one !== other && one.series === other.series && one.id !== other.id && noSurer(one.sure, other.sure) === other.sure &&
+    lineOf(seriesNamed(types, one.series)?.types ?? new Map(), one.id).some(({ id }) => id === other.id);
+  return cited.filter((other) => !cited.some((one) => isUnder(one, other)));
+} // prettier-ignore
+
+/**
+ * Each by itself: the types whose numbers are cited, or of which what is cited is a part. One of several numbers that a type
+ * claims is only possibly its.
+ */
 export function typesCited(types: Types, references: readonly Reference[], sure: Certainty): readonly PieceType[] {
   return references
     .filter(({ relation }) => relation === 'is' || relation === 'this coin')
     .flatMap((reference) => {
-      const found = concord(reference, types.concordance).filter((one) => one.relation === 'equal' && one.through === null);
+      const found = concord(reference, types.concordance).filter(
+        ({ relation, through }) => through === null && (relation === 'equal' || relation === 'narrower'),
+      );
       const claims = (type: string): number => found.filter((one) => seriesOf(one.type) === seriesOf(type)).length;
       return found
         .filter(({ type, disputed }) => !disputed || claims(type) === 1)
@@ -187,10 +202,14 @@ export type TypeNumber = Reference & { readonly mayBe?: true; readonly disputed?
 
 const NO_NAMES = { is: [], maybe: [], numbers: [] };
 
-/** For sets: what a piece is for certain of a type's name, what it may be besides, each by id and by `series/id`; and their numbers. */
+/**
+ * For sets: what a piece is for certain of a type's name, what it may be besides (`canBe`: as far as its own facts go), each by
+ * id and by `series/id`; and their numbers.
+ */
 export function typeNames(
   types: Types,
   of: readonly PieceType[],
+  canBe: (type: TypeName) => boolean = () => true,
 ): { readonly is: readonly string[]; readonly maybe: readonly string[]; readonly numbers: readonly TypeNumber[] } {
   if (of.length === 0) return NO_NAMES;
   const both = (series: string, ids: readonly string[]): readonly string[] =>
@@ -198,7 +217,7 @@ export function typeNames(
   const all = of.map((type) => {
     const series = seriesNamed(types, type.series);
     const line = lineOf(series?.types ?? new Map(), type.id).map((one) => one.id);
-    return { type, line, below: below(series, type.id) };
+    return { type, line, below: below(series, type.id, canBe) };
   });
   return {
     is: all.flatMap(({ type, line }) => both(type.series, line)),
@@ -235,12 +254,13 @@ function numbersThrough(
     });
 }
 
-function below(series: TypeSeries | undefined, id: string): readonly string[] {
+/** What lies under a type and leads to a leaf that the piece can be. */
+function below(series: TypeSeries | undefined, id: string, canBe: (type: TypeName) => boolean): readonly string[] {
   if (series === undefined) return [];
-  const leaves = leavesBelow(series.types, id).filter((leaf) => leaf !== id);
-  return [...new Set(leaves.flatMap((leaf) => lineOf(series.types, leaf).map((type) => type.id)))].filter(
-    (each) => !lineOf(series.types, id).some((type) => type.id === each),
-  );
+  const above = new Set(lineOf(series.types, id).map((type) => type.id));
+  const leaves = leavesBelow(series.types, id).filter((leaf) => leaf !== id && canBe({ series: series.id, id: leaf }));
+  const found = new Set(leaves.flatMap((leaf) => lineOf(series.types, leaf).map((type) => type.id)));
+  return [...found].filter((each) => !above.has(each));
 }
 
 /** The numbers of a type in every book, as its series gives them, in the order of the concordance. */

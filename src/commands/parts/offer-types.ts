@@ -20,15 +20,22 @@ const say = (text: string): void => void process.stdout.write(`${text}\n`);
  */
 export async function offerTypes(cabinet: string, records: Records, isSaid: boolean): Promise<void> {
   const { types } = readTypes(records);
-  const proposals = proposeTypes(records, types);
+  const all = proposeTypes(records, types);
+  const proposals = all.filter(({ by }) => by !== 'near');
   const single = proposals.filter(({ candidates }) => candidates.length === 1);
   for (const { piece, candidates } of proposals.filter((one) => one.candidates.length > 1))
     say(
       `${piece}: one of ${candidates.map(({ type }) => type).join(', ')}. Look at the piece; npm run identify helps.`,
     );
-  for (const { piece, candidates, by } of single)
+  for (const { piece, candidates } of all.filter(({ by }) => by === 'near'))
     say(
-      `${piece}: ${candidates[0]?.type ?? ''}, by ${by === 'facts' ? 'its ' : ''}${candidates[0]?.because ?? ''}${by === 'facts' ? ' alone' : ''}`,
+      `${piece}: ${candidates[0]?.because ?? ''} is near ${candidates.map(({ type }) => type).join(', ')}, and no type follows from it.`,
+    );
+  for (const { piece, candidates, by, nearer } of single)
+    say(
+      `${piece}: ${candidates[0]?.type ?? ''}, by ${by === 'facts' ? 'its ' : ''}${candidates[0]?.because ?? ''}${by === 'facts' ? ' alone' : ''}${
+        nearer === null ? '' : `; of those under it, what the piece says leaves ${nearer}`
+      }`,
     );
   const wanted = isSaid ? single.filter(({ by }) => by === 'reference') : single;
   if (wanted.length === 0) {

@@ -8,6 +8,7 @@ import { loadCabinet } from '../../../src/site/cabinet.ts';
 import type { Cabinet } from '../../../src/site/cabinet.ts';
 import { attributionRows } from '../../../src/site/models/piece/attribution.ts';
 import { sidesOf } from '../../../src/site/models/piece/legends.ts';
+import { measureRows } from '../../../src/site/models/piece/measures.ts';
 import { ticketOf } from '../../../src/site/models/shared/ticket.ts';
 import { pieceWords } from '../../../src/site/words/piece.ts';
 import { concordancePage, concordancePaths } from '../../../src/site/models/types/concordance-page.ts';
@@ -150,21 +151,24 @@ describe('The census of a type', () => {
 
 // Whatever follows from a type is no surer than the type, whether or not a keeper could doubt it by itself.
 test('a piece that is only probably of its type shows nothing after it without that doubt', async () => {
-  const { pieces } = await handed(
+  const cabinet = await handed(
     changed(await markedCabinet(), {
       'types/one/series.yaml': 'title: One\nlevels: [class]\n',
       'types/one/types.csv':
-        'id,level,label,denomination,made,obverse design\na1,class,First,penny,hammered,Crowned head\n',
+        'id,level,label,denomination,made,obverse design,metal,fineness,mint\na1,class,First,penny,hammered,Crowned head,silver,925/1000,?\n',
       'pieces/typed/piece.md':
-        '---\nnumber: "9001"\ntitle: A penny\nkind: coin\ntype: a1\nsure: { type: probable }\n---\n',
+        '---\nnumber: "9001"\ntitle: A penny\nkind: coin\ntype: a1\nweight: 1.4 g\nsure: { type: probable }\n---\n',
     }),
   );
-  const piece = pieces.find(({ id }) => id === 'typed') ?? expect.fail('no piece');
+  const piece = cabinet.listed.find(({ id }) => id === 'typed') ?? expect.fail('no piece');
   expect(ticketOf(piece).lines[0]).toMatch(/\(probable\)$/);
   expect(sidesOf(piece).map(({ design }) => design)).toEqual(['Crowned head (after the type, probably)']);
   expect(attributionRows(piece).find(({ name }) => name === pieceWords.field.made)).toMatchObject({
     doubt: 'probably',
   });
+  // What is worked out from a doubtful fineness is doubtful; that the mint is not known is not.
+  expect(measureRows(piece, cabinet).find(({ name }) => name === pieceWords.field.fine)?.doubt).toBe('probably');
+  expect(attributionRows(piece).find(({ name }) => name === pieceWords.field.mint)?.doubt).toBe('');
 });
 
 describe('The page of a type of the demo', () => {

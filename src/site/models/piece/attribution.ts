@@ -1,4 +1,5 @@
 import { isBlank } from '../../../catalogue/schema/fields.ts';
+import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
@@ -90,10 +91,12 @@ function referenceRows({ references, listed }: PublicPiece, how: string): readon
 }
 
 /** Each type it is of, with the way that is known. */
-function typeRows({ types, listed }: PublicPiece): readonly Row[] {
+function typeRows(piece: PublicPiece): readonly Row[] {
+  const { type, types, listed } = piece;
+  if (isBlank(type)) return row(field.type, type === 'none' ? siteWords.none : siteWords.unknown);
   return types.flatMap(({ series, id, label, seriesTitle, how, sure }) => [
     {
-      name: field.type,
+      name: isCopy(piece) ? field.model : field.type,
       values: [{ text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false }],
       doubt: doubt[sure],
       note: [seriesTitle, pieceWords.typeBy[how]].filter((part) => part !== undefined).join(', '),
