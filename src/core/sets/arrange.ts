@@ -1,6 +1,7 @@
 import { assign } from './assign.ts';
 import type { Standing } from './assign.ts';
 import { candidatesOf, fitOf, openPlace } from './fits.ts';
+import type { Candidate, OpenPlace } from './fits.ts';
 import type { SetPiece } from './set-piece.ts';
 import type { SetPlace } from './places.ts';
 import type { Lists, SetRule } from './set-rule.ts';
@@ -25,10 +26,11 @@ export function arrange(
   const candidates = candidatesOf(inOrder, rule, lists).filter(({ toSet }) => toSet.verdict !== 'no');
   const barred = new Map<string, string>();
   const fitted = new Set<string>();
+  const asking = askingOf(candidates);
   const fitting = places
     .map((place) => openPlace(place, rule, lists))
     .map((open) =>
-      candidates.flatMap((candidate) => {
+      asking(open).flatMap((candidate) => {
         const fit = fitOf(candidate, open, rule);
         if (fit.level !== 'no') fitted.add(candidate.piece.id);
         else if (fit.barred && !barred.has(candidate.piece.id)) barred.set(candidate.piece.id, fit.because);
@@ -42,6 +44,51 @@ export function arrange(
     holders: assign(places, fitting, rule),
     leftOut: leftOut.map(([piece, because]) => ({ piece, because })),
   };
+}
+
+/**
+ * Which pieces are worth trying in a place: of one that asks for one type, mint or ruler, those that state it or may be of it,
+ * and those that state nothing of the kind. The answer of these is the same to every such place, so it is asked once.
+ */
+function askingOf(candidates: readonly Candidate[]): (open: OpenPlace) => readonly Candidate[] {
+  const indexes = new Map<StatedFact, Indexed>();
+  const asked = new Set<StatedFact>();
+  return ({ asked: { facts, not, date }, place }) => {
+    const condition = facts.find((one) => isStated(one.fact));
+    if (place.excused !== undefined) return [];
+    if (condition === undefined || !isStated(condition.fact)) return candidates;
+    const { fact, values } = condition;
+    const index = indexes.get(fact) ?? indexed(candidates, fact);
+    indexes.set(fact, index);
+    const isAlone = facts.length === 1 && not.length === 0 && date === undefined && place.where.kind === undefined;
+    const silent = isAlone && asked.has(fact) ? [] : index.silent;
+    if (isAlone) asked.add(fact);
+    const found = new Set([...values.flatMap((value) => index.by.get(value) ?? []), ...silent]);
+    return [...found].sort((a, b) => a - b).flatMap((at) => candidates[at] ?? []);
+  };
+}
+
+type StatedFact = keyof Candidate['facts']['stated'];
+/** Candidates by their place in the list: those that state a value or may be of it, and those that state none. */
+type Indexed = { readonly by: ReadonlyMap<string, readonly number[]>; readonly silent: readonly number[] };
+
+function isStated(fact: string): fact is StatedFact {
+  return fact !== 'references' && fact !== 'die';
+}
+
+function indexed(candidates: readonly Candidate[], fact: StatedFact): Indexed {
+  const by = new Map<string, number[]>();
+  const silent: number[] = [];
+  for (const [at, { facts }] of candidates.entries()) {
+    const { values, maybe } = facts.stated[fact];
+    if (values.size === 0) silent.push(at);
+    for (const value of new Set([...values, ...(maybe ?? [])])) {
+      const held = by.get(value);
+      if (held === undefined) by.set(value, [at]);
+      else held.push(at);
+    }
+  }
+  return { by, silent };
 }
 
 /** Where each piece stands that stands somewhere, by its id. */
