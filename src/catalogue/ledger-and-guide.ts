@@ -1,6 +1,7 @@
 import { isToCome } from '../core/dating/interval.ts';
 import { parseDate } from '../core/dating/parse-date.ts';
 import { parseMoney } from '../core/money/money.ts';
+import { parseMoneyRange } from '../core/money/money-range.ts';
 import { placesOf } from '../core/sets/places.ts';
 import { readCsv } from './csv.ts';
 import { nearestName } from './nearest.ts';
@@ -46,6 +47,8 @@ export function checkPrivate(records: Records, folder: CabinetFolder, day: strin
   });
   const money = (cell: string): string | null =>
     sentence(parseMoney(cell, { dollar: records.cabinet?.fields.currency }));
+  const worth = (cell: string): string | null =>
+    sentence(parseMoneyRange(cell, { dollar: records.cabinet?.fields.currency }));
   const date: Column = {
     read: (cell) => sentence(parseDate(cell, { dateOf: 'event' })),
     dayToCome: (cell) => {
@@ -62,7 +65,7 @@ export function checkPrivate(records: Records, folder: CabinetFolder, day: strin
     ...checkTable(folder, LEDGER, LEDGER_COLUMNS, {
       piece: { names: names('pieces'), wanted: true },
       cost: { read: money },
-      value: { read: money },
+      value: { read: worth },
       insured: { read: money },
       acquired: date,
     }),

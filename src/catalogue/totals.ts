@@ -1,4 +1,4 @@
-import { addMinor, formatMoney, parseMoney } from '../core/money/money.ts';
+import { addMoneyRanges, formatMoneyRange, parseMoneyRange } from '../core/money/money-range.ts';
 import type { FiledPiece } from './records.ts';
 import { isBlank } from './schema/fields.ts';
 
@@ -12,7 +12,7 @@ export type GroupedBy = (typeof GROUPED_BY)[number];
 export type TotalGroup = {
   readonly name: string;
   readonly pieces: number;
-  /** `GBP 1200.00`, one for each currency. */
+  /** `GBP 1200.00`, or `GBP 1100.00 to GBP 1300.00` where a figure is a range; one for each currency. */
   readonly sums: readonly string[];
   /** Ids of the pieces without a sum, which are in no total. */
   readonly without: readonly string[];
@@ -66,15 +66,18 @@ function totalOf(
   ledger: ReadonlyMap<string, Row>,
   what: Totalled,
 ): TotalGroup {
-  const sums = new Map<string, number>();
-  const without: string[] = [];
-  for (const { id } of pieces) {
-    const money = parseMoney(ledger.get(id)?.[what] ?? '');
-    if (money.ok) sums.set(money.value.currency, addMinor(sums.get(money.value.currency) ?? 0, money.value.minor));
-    else without.push(id);
-  }
-  const formatted = [...sums].map(([currency, minor]) => formatMoney({ currency, minor })).sort();
-  return { name, pieces: pieces.length, sums: formatted, without };
+  const cells = pieces.map(({ id }) => ledger.get(id)?.[what] ?? '');
+  const without = pieces.filter((_, at) => !parseMoneyRange(cells[at] ?? '').ok).map(({ id }) => id);
+  return { name, pieces: pieces.length, sums: sumsOf(cells), without };
+}
+
+/** What the cells of a column come to, currency by currency; where some are ranges, the sum is one. */
+export function sumsOf(cells: readonly string[]): readonly string[] {
+  const ranges = cells.flatMap((cell) => {
+    const read = parseMoneyRange(cell);
+    return read.ok ? [read.value] : [];
+  });
+  return addMoneyRanges(ranges).map(formatMoneyRange).sort();
 }
 
 function metalOf({ fields: { metal } }: FiledPiece): string {

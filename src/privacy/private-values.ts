@@ -1,4 +1,4 @@
-import { parseMoney } from '../core/money/money.ts';
+import { parseMoneyRange } from '../core/money/money-range.ts';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CsvTable } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
@@ -107,8 +107,12 @@ export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
         : [],
   );
   return [...others, ...guide].flatMap(({ written, from, column, line }) => {
-    const money = parseMoney(written, { dollar: 'USD' });
-    return money.ok && !isAnswered(column, written) ? [{ money: money.value, from, column, line }] : [];
+    const read = parseMoneyRange(written, { dollar: 'USD' });
+    if (!read.ok || isAnswered(column, written)) return [];
+    const { low, high, currency: of } = read.value;
+    // Either end of a range gives the other away.
+    const ends = low === high ? [low] : [low, high];
+    return ends.map((minor) => ({ money: { minor, currency: of, text: written }, from, column, line }));
   });
 }
 

@@ -37,6 +37,15 @@ describe('the totals of a cabinet', () => {
     expect(leftOut.map(({ pieces }) => pieces)).toEqual([['sold'], ['example-penny']]);
   });
 
+  // Added up by hand: 10 + 20.50 to 25.50 GBP.
+  test('keep a range a range: the low ends and the high ends add up each for themselves', () => {
+    const ranged = new Map(ledger).set('b', { piece: 'b', value: '£20.50 to £25.50', storage: '' });
+    expect(totalsOf(records.pieces, ranged, 'value', 'nothing').all).toMatchObject({
+      sums: ['EUR 5.00', 'GBP 30.50 to GBP 35.50'],
+      without: ['d'],
+    });
+  });
+
   test('by tray and by metal come to the same pieces', () => {
     const trays = totalsOf(records.pieces, ledger, 'value', 'storage').groups;
     expect(trays.map(({ name, sums }) => [name, sums])).toEqual([

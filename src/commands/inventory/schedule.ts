@@ -2,7 +2,7 @@ import type { Catalogue, Piece } from '../../catalogue/catalogue.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import type { PieceFields } from '../../catalogue/schema/piece.ts';
-import { addMinor, formatMoney, parseMoney } from '../../core/money/money.ts';
+import { sumsOf } from '../../catalogue/totals.ts';
 import { formatChain } from '../../core/provenance/format-chain.ts';
 import type { Link } from '../../core/provenance/provenance.ts';
 
@@ -56,7 +56,10 @@ export function scheduleOf(catalogue: Catalogue, ledger: string, reader: Reader,
   const told = PRIVATE.filter(([, , readers]) => readers.includes(reader));
   const totals = told
     .filter(([column]) => SUMMED.includes(column))
-    .map(([column, heading]) => ({ heading, says: total(pieces.map((piece) => rowOf(piece)[column] ?? '')) }))
+    .map(([column, heading]) => ({
+      heading,
+      says: sumsOf(pieces.map((piece) => rowOf(piece)[column] ?? '')).join(' and '),
+    }))
     .filter(({ says }) => says !== '');
   return {
     totals,
@@ -149,14 +152,4 @@ function worded(value: { readonly text: string } | string | undefined): string {
 
 function joined(parts: readonly (string | undefined)[], by: string): string {
   return [...new Set(parts)].filter((part) => part !== undefined && part !== '').join(by);
-}
-
-/** Sums of one currency are added up; those of several stand side by side. */
-function total(cells: readonly string[]): string {
-  const sums = new Map<string, number>();
-  for (const cell of cells) {
-    const money = parseMoney(cell);
-    if (money.ok) sums.set(money.value.currency, addMinor(sums.get(money.value.currency) ?? 0, money.value.minor));
-  }
-  return [...sums].map(([currency, minor]) => formatMoney({ currency, minor })).join(' and ');
 }

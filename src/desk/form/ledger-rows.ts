@@ -8,7 +8,12 @@ function line(label: string, says: string, example: string, reads?: ReadAs): Fie
 /** The columns of the ledger as the desk shows them; none of them is ever published. */
 const ROWS: FactsTable = {
   cost: line('Cost', 'What you paid, with its currency.', '45 GBP', 'money'),
-  value: line('Value', 'What it is worth to you, with its currency.', '60 GBP', 'money'),
+  value: line(
+    'Value',
+    'What it is worth to you, with its currency; a range where you know no better: 50-60 GBP.',
+    '60 GBP',
+    'money',
+  ),
   insured: line('Insured for', 'What it is insured for.', '70 GBP', 'money'),
   storage: line('Kept', 'Where it is kept.', 'cabinet S, tray 3'),
   seller: line('Seller', 'From whom you have it.', 'a stall at the fair'),

@@ -13,7 +13,7 @@ import { formatLength, parseLength } from '../../core/measures/parse-length.ts';
 import { parseSize } from '../../core/measures/parse-size.ts';
 import { formatWeight, parseWeight } from '../../core/measures/parse-weight.ts';
 import { formatFineness, parseFineness } from '../../core/metal/parse-fineness.ts';
-import { formatMoney, parseMoney } from '../../core/money/money.ts';
+import { formatMoneyRange, parseMoneyRange } from '../../core/money/money-range.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { parseReferences } from '../../core/references/parse-reference.ts';
@@ -76,7 +76,7 @@ const SAY: Readonly<Record<ReadAs, (text: string, beside: Beside) => Outcome<str
       return `${formatGrade(read)}: ${read.low} to ${read.high} on the numeric scale${differ}`;
     }),
   reference: sayReference,
-  money: (text, { currency }) => said(parseMoney(text, { dollar: currency }), formatMoney),
+  money: (text, { currency }) => said(parseMoneyRange(text, { dollar: currency }), formatMoneyRange),
 };
 
 /** A reference in the title of its book; a book that is in no list is a problem, and offered to be made. */

@@ -1,12 +1,13 @@
 import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseMoney } from '../../core/money/money.ts';
+import { parseMoneyRange } from '../../core/money/money-range.ts';
 import { isOwnColumn } from '../../catalogue/ledger-and-guide.ts';
 import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 import type { UnreadCell } from './draft.ts';
 
 const READ: Readonly<Record<string, (cell: string) => boolean>> = {
   cost: (cell) => parseMoney(cell).ok,
-  value: (cell) => parseMoney(cell).ok,
+  value: (cell) => parseMoneyRange(cell).ok,
   insured: (cell) => parseMoney(cell).ok,
   acquired: (cell) => parseDate(cell, { dateOf: 'event' }).ok,
 };
