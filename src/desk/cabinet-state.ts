@@ -34,6 +34,8 @@ export type CabinetState = {
   readonly found: () => Found;
   /** The text of a file as it lies on the disk now; null when there is none. What it says is taken up. */
   readonly textOf: (file: string) => Promise<string | null>;
+  /** The text of a file as it was read last; null when there is none. */
+  readonly heldText: (file: string) => string | null;
   /** A piece as it would be read were its text this; null where it cannot be. */
   readonly pieceAs: (id: string, text: string) => FiledPiece | null;
   /** What would be wrong after a change that is not wrong now. */
@@ -95,22 +97,19 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
     at,
     records: () => records,
     ledger: () => ledger,
-    found,
+    found, take, readAgain, catchUp, close,
     textOf: async (file) => {
       const text = await readFile(join(at, file), 'utf8').catch(() => null);
       if (text !== null && text !== (files.get(file)?.text ?? null)) take([{ file, text }]);
       return text;
     },
+    heldText: (file) => files.get(file)?.text ?? null,
     pieceAs: (id, text) => readAs(files, id, text),
     problemsOf: (changes) => {
       kept ??= guardOf(folder(), records);
       return problemsAfter({ at, files, records, guard: kept }, changes);
     },
-    take,
-    readAgain,
-    catchUp,
-    close,
-  };
+  }; // prettier-ignore
 }
 
 /** Checks the whole cabinet in a thread of its own, `pause` milliseconds after the last change. */
@@ -195,13 +194,19 @@ function problemsAfter({ at, files, records, guard }: Whole, changes: readonly F
   const changed = new Set(changes.map(({ file }) => file));
   const changesPrivate = changes.some(({ file }) => isPrivate(file));
   const ids = new Set(changes.map(({ file }) => pieceIn(file)));
+  const touched = piecesTouched(changes, new Set(records.named.pieces));
   const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
-  const near = [...files.values()].filter(({ file }) => {
-    const [kind, id = ''] = file.split('/');
+  // A piece that is sold or hidden may stand in an exhibit, and a piece that is laid in one may be sold.
+  const shows = ({ file, text }: CabinetFile): boolean =>
+    changed.has(file) || idsIn(text ?? '').some((id) => touched.has(id));
+  const near = [...files.values()].filter((held) => {
+    const [kind, id = ''] = held.file.split('/');
     // What is private in them is in the guard; what is wrong with them was told before.
-    if (!changesPrivate && isPrivate(file) && file !== LIFE) return false;
-    return kind === 'pieces' ? hidden.has(id) || ids.has(id) : kind !== 'exhibits' || changed.has(file);
+    if (!changesPrivate && isPrivate(held.file) && held.file !== LIFE) return false;
+    if (kind === 'exhibits') return shows(held);
+    return kind !== 'pieces' || hidden.has(id) || touched.has(id);
   });
+  const isAsked = new Set([...changed, ...near.flatMap(({ file }) => (file.startsWith('exhibits/') ? [file] : []))]);
   const problemsIn = (held: readonly CabinetFile[], isGuarded: boolean): readonly Problem[] => {
     const folder = { at, files: held };
     const read = readCabinet(folder);
@@ -215,9 +220,26 @@ function problemsAfter({ at, files, records, guard }: Whole, changes: readonly F
   const after = new Map(near.map((held) => [held.file, held]));
   for (const { file, text } of changes) after.set(file, { file, text });
   const fresh = [...problemsIn(inOrder(after), !changesPrivate), ...numbersTwice(after, records, ids)].filter(
-    (one) => changed.has(one.file) && !before.has(key(one)),
+    (one) => isAsked.has(one.file) && !before.has(key(one)),
   );
   return orderProblems([...new Map(fresh.map((one) => [key(one), one])).values()]);
+}
+
+/** The pieces that a change is about: of its own file, named in an exhibit, or in a line of a table that is new. */
+function piecesTouched(changes: readonly FileChange[], known: ReadonlySet<string>): ReadonlySet<string> {
+  const named = changes.flatMap(({ file, text, from }) => {
+    const own = pieceIn(file);
+    if (own !== null) return [own];
+    if (file !== LIFE && !file.startsWith('exhibits/')) return [];
+    const before = new Set(file === LIFE ? (from ?? '').split('\n') : []);
+    return text.split('\n').flatMap((line) => (before.has(line) ? [] : idsIn(line).filter((id) => known.has(id))));
+  });
+  return new Set(named);
+}
+
+/** Everything in a text that may be the name of a file. */
+function idsIn(text: string): readonly string[] {
+  return text.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? [];
 }
 
 /** A cabinet as it was read, and what it keeps private. */

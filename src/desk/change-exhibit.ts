@@ -7,6 +7,7 @@ import type { CabinetState } from './cabinet-state.ts';
 import { isFields } from './form/leaves.ts';
 import type { Fields, Posted } from './form/leaves.ts';
 import { idOf } from './new-names.ts';
+import { listFileOf } from './save-list-file.ts';
 
 /** Where something is in an exhibit, counted from 0: a case, a group in it, a piece in that. */
 export type Spot = readonly [c: number, g: number, p: number];
@@ -52,6 +53,18 @@ export function changeExhibit(
   const edit = { state, text, cases, at, words };
   const work = WORK[words('do')];
   return work === undefined ? refuse('The desk knows no such change.') : work(edit);
+}
+
+/** The text of an exhibit without a piece, wherever it lies in it; a sentence where nothing would be left. */
+export function withoutPiece(state: CabinetState, text: string, piece: string): Outcome<string> {
+  const facts = listFileOf('exhibits', '', '', text).facts;
+  const at = casesOf(facts)
+    .flatMap(({ groups }, c) => groups.flatMap(({ pieces }, g) => pieces.map((one, p) => ({ one, at: [c, g, p] }))))
+    .find(({ one }) => one.piece === piece)?.at;
+  if (at === undefined) return good(text);
+  const said = new Map([['do', 'take-out-piece'], ['at', at.join('.')]]); // prettier-ignore
+  const left = changeExhibit(state, text, facts, { get: (name) => said.get(name) ?? null });
+  return left.ok ? withoutPiece(state, left.value.text, piece) : left;
 }
 
 type Edit = {

@@ -16,7 +16,7 @@ import { buildPages } from './pages/build-pages.ts';
 import { exhibitRoutes } from './pages/exhibit-page.ts';
 import { fileRoutes, undoRoutes } from './pages/file-routes.ts';
 import { listFileRoutes } from './pages/list-file-page.ts';
-import { lifePages, totalsPages } from './pages/life-pages.ts';
+import { lifePages } from './pages/life-pages.ts';
 import { askedOf, factsOf, listPage, rowsOf } from './pages/list-page.ts';
 import type { Row } from './pages/list-page.ts';
 import { newPage } from './pages/lists-page.ts';
@@ -25,6 +25,7 @@ import { picturePages } from './pages/picture-pages.ts';
 import { pieceRoutes } from './pages/piece-routes.ts';
 import { hasToken } from './serve-desk.ts';
 import { ticketRoutes } from './pages/tickets-page.ts';
+import { totalsPages } from './pages/totals-page.ts';
 import type { DeskTools } from './tools.ts';
 
 /** The pages of the desk over one cabinet. */

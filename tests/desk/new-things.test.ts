@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openTestDesk } from './open-desk.ts';
 import type { Answer, TestDesk } from './open-desk.ts';
 import { untouchedForm } from './read-form.ts';
@@ -53,16 +53,51 @@ test('a set and an exhibit are made by filling in a form, and pass the checks of
   expect((await bytes('exhibits/two-cases/exhibit.md'))?.match(/inside:/g)).toHaveLength(2);
 });
 
-test('what became of a piece is written into its table, and what cannot have been is refused', async () => {
-  const event = (words: Readonly<Record<string, string>>) => fill('/life', '/life', { piece: 'plain-penny', ...words });
-  expect((await event({ date: '2003-05', event: 'lent', due: '2004-01' })).status).toBe(303);
-  const refused = await event({ date: '2003-06', event: 'sold', amount: '60 GBP' });
-  expect(refused.status).toBe(422);
-  expect(refused.text).toContain('Write returned first.');
-  expect((await event({ date: '2003-12', event: 'returned' })).status).toBe(303);
-  expect((await event({ date: '2004', event: 'sold', amount: '600 GBP', note: 'gladly, "so"' })).status).toBe(303);
-  expect((await bytes('private/life.csv'))?.trim().split('\n')).toHaveLength(4);
-  expect((await desk.ask('/?fact=status&is=sold')).text).toContain('1 of 5 pieces');
+describe('what became of a piece', () => {
+  const event = (piece: string, words: Readonly<Record<string, string>>) => fill('/life', '/life', { piece, ...words });
+
+  test('is written into its table, by its title or its number, and what cannot have been is refused', async () => {
+    expect((await event('0004', { date: '2003-05', event: 'lent', due: '2004-01' })).status).toBe(303);
+    const refused = await event('old-medal', { date: '2003-06', event: 'sold', amount: '60 GBP' });
+    expect(refused.status).toBe(422);
+    expect(refused.text).toContain('Write returned first.');
+    expect((await event('old-medal', { date: '2003-12', event: 'returned' })).status).toBe(303);
+    expect((await event('old-medal', { date: '2004', event: 'sold', amount: '600 GBP', note: 'gladly, "so"' })).status).toBe(303); // prettier-ignore
+    expect((await event('no such piece', { date: '2004', event: 'sold' })).text).toContain(
+      'There is no piece “no such piece”',
+    );
+    expect((await bytes('private/life.csv'))?.trim().split('\n')).toHaveLength(4);
+    expect((await desk.ask('/?fact=status&is=sold')).text).toContain('1 of 5 pieces');
+  });
+
+  test('that is sold out of an exhibit is said at once, and set right in the same save', async () => {
+    const sold = { date: '2005', event: 'sold' };
+    const before = await bytes('private/life.csv');
+    const told = await event('a-second-penny', sold);
+    expect([told.status, told.text.includes('is sold and no longer with you')]).toEqual([422, true]);
+    expect(await bytes('private/life.csv')).toBe(before);
+    expect((await event('a-second-penny', { ...sold, 'take-out': 'yes' })).status).toBe(303);
+    expect(await bytes('exhibits/two-cases/exhibit.md')).not.toContain('a-second-penny');
+    expect(await bytes('exhibits/two-cases/exhibit.md')).toContain('plain-penny');
+    const undo = untouchedForm((await desk.ask('/undo')).text, '/undo');
+    expect((await desk.ask('/undo', undo)).status).toBe(303);
+    expect([await bytes('private/life.csv'), (await bytes('exhibits/two-cases/exhibit.md'))?.includes('a-second-penny')]).toEqual([before, true]); // prettier-ignore
+  });
+
+  test.for([
+    ['status', 'sold', /is sold and no longer with you/],
+    ['publish', 'no', /exhibit/],
+  ] as const)('or a %s of %s in the form of a piece that is exhibited, is not saved', async ([field, to, says]) => {
+    const page = '/pieces/plain-penny';
+    const refused = await fill(page, page, { [field]: to });
+    expect([refused.status, says.test(refused.text)]).toEqual([422, true]);
+    expect(await bytes('pieces/plain-penny/piece.md')).not.toMatch(new RegExp(`^${field}: ${to}$`, 'm'));
+  });
+
+  test('leaves the only piece of an exhibit where it is, and says why', async () => {
+    const alone = await event('plain-penny', { date: '2005', event: 'sold', 'take-out': 'yes' });
+    expect([alone.status, alone.text.includes('It is the only piece of')]).toEqual([422, true]);
+  });
 });
 
 test('a field of several pieces is changed after it has been seen, as one save', async () => {

@@ -1,128 +1,122 @@
 import { today } from '../../catalogue/check-cabinet.ts';
-import type { Hono } from 'hono';
+import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { boughtByLedger, LIFE, LIFE_COLUMNS, readLife } from '../../catalogue/life.ts';
 import { addRow } from '../../catalogue/write/edit-table.ts';
-import { GROUPED_BY, tellWithout, TOTALLED, totalsOf } from '../../catalogue/totals.ts';
-import type { TotalGroup } from '../../catalogue/totals.ts';
+import { EXAMPLE } from '../../catalogue/totals.ts';
 import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
 import { courseOf, LIFE_EVENTS } from '../../core/life/life.ts';
 import type { Course, LifeEvent } from '../../core/life/life.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
+import { good, refuse } from '../../core/outcome.ts';
+import type { Outcome } from '../../core/outcome.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
+import type { FileChange } from '../cabinet-state.ts';
+import { withoutPiece } from '../change-exhibit.ts';
+import { FORBIDDEN, text } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { datalists } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
+import { calledById, idOf } from '../new-names.ts';
 
-const WORDS: Readonly<Record<string, string>> = {
-  piece: 'Piece', date: 'When', event: 'What became of it', amount: 'For how much', costs: 'Costs beside it', with: 'From or to whom',
-  due: 'Due back', deal: 'Deal', note: 'Note',
-}; // prettier-ignore
+type Column = (typeof LIFE_COLUMNS)[number];
+
+/** The columns of the table as the form shows them: their labels, and what belongs in them. */
+const WORDS: Readonly<Record<Column, readonly [label: string, says: string]>> = {
+  piece: ['Piece', 'Its title or its number. Empty for the whole price of a job lot.'],
+  date: ['When', 'A day, a month or a year: 2026-11-01, 2026-11, 2026.'],
+  event: ['What happened', ''],
+  amount: ['For how much', 'With the currency: 60 GBP. May be left empty.'],
+  costs: ['Costs', 'What it cost beside that: postage, fees.'],
+  with: ['From or to whom', 'Never published.'],
+  due: ['Due back', 'Of what is lent: when it is to return.'],
+  deal: ['Deal', 'The same words for all pieces of one job lot or exchange.'],
+  note: ['Note', 'Never published.'],
+};
 
 /** What became of pieces, and what the cabinet comes to. */
 export function lifePages(app: Hono, desk: Desk): void {
   const { state, page } = desk;
-  app.get('/life', async (c) =>
-    page(
-      c,
-      'Came and left',
-      await lifePage(desk, c.req.query('piece') ?? '', new Map(), []),
-      200,
-      c.req.query('told') === 'saved' ? 'Saved.' : null,
-    ),
-  );
+  const show = async (c: Context, form: Shown, status: 200 | 409 | 422): Promise<Response> =>
+    page(c, 'Came and left', await lifePage(desk, form), status, c.req.query('told') === 'saved' ? 'Saved.' : null);
+  app.get('/life', async (c) => {
+    const piece = calledById(state.records())('pieces', c.req.query('piece') ?? '');
+    return show(c, { cells: new Map([['piece', piece]]), problems: [], laidIn: [] }, 200);
+  });
   app.post('/life', async (c) => {
     const form = await desk.form(c);
-    if (form === null) return c.text('This form is not of this desk.', 403);
-    const cells = new Map(LIFE_COLUMNS.map((column) => [column as string, textIn(form, column)]));
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const cells = new Map(LIFE_COLUMNS.map((column) => [column as string, (text(form, column) ?? '').trim()]));
     const now = await state.textOf(LIFE);
-    const isStale = textIn(form, 'digest') !== digestOf(now ?? '');
-    const before = now === null || now.trim() === '' ? `${LIFE_COLUMNS.join(',')}\n` : now;
-    const text = addRow(before, Object.fromEntries(cells));
-    const change = { file: LIFE, text, from: now };
-    const problems = isStale
-      ? ['The table has been changed meanwhile. Look at it below, and save again.']
-      : state.problemsOf([change]).map(({ field, says }) => `${field ?? ''}: ${says}`);
-    const done = problems.length > 0 ? null : await desk.write([change]);
-    if (done !== null && done.ok) return c.redirect('/life?told=saved', 303);
-    const told = done === null ? problems : [done.problem];
-    return page(c, 'Came and left', await lifePage(desk, '', cells, told), isStale ? 409 : 422);
+    if (text(form, 'digest') !== digestOf(now ?? ''))
+      return show(
+        c,
+        { cells, problems: ['The table has been changed meanwhile. Look at it below, and save again.'], laidIn: [] },
+        409,
+      );
+    const change = changesOfEvent(state, cells, now, text(form, 'take-out') === 'yes');
+    const problems = change.ok ? state.problemsOf(change.value) : [];
+    const laidIn = problems.filter(({ file }) => file.startsWith('exhibits/'));
+    const told = change.ok
+      ? problems.filter((one) => !laidIn.includes(one)).map(({ field, says }) => `${field ?? ''}: ${says}`)
+      : [change.problem];
+    if (!change.ok || problems.length > 0)
+      return show(c, { cells, problems: told, laidIn: laidIn.map(({ says }) => says) }, 422);
+    const done = await desk.write(change.value);
+    return done.ok
+      ? c.redirect('/life?told=saved', 303)
+      : show(c, { cells, problems: [done.problem], laidIn: [] }, 422);
   });
 }
 
-/** The ledger's figures added up. */
-export function totalsPages(app: Hono, { state, page }: Desk): void {
-  app.get('/totals', (c) => {
-    const what = TOTALLED.find((one) => one === c.req.query('what')) ?? 'value';
-    const by = GROUPED_BY.find((one) => one === c.req.query('by')) ?? 'storage';
-    const { all, groups, leftOut } = totalsOf(state.records().pieces, state.ledger(), what, by);
-    const row = (group: TotalGroup): Html =>
-      html`<tr>
-        <th scope="row">${group.name}</th>
-        <td>${group.pieces}</td>
-        <td>${group.sums.join(' and ') || 'nothing recorded'}</td>
-        <td>${tellWithout(group, what)}</td>
-      </tr>`;
-    return page(
-      c,
-      'Totals',
-      html` <form method="get" action="/totals" class="search">
-          <div class="field">
-            <label for="what">Add up</label
-            ><select id="what" name="what">
-              ${TOTALLED.map((one) => html`<option ${one === what ? 'selected' : ''}>${one}</option>`)}
-            </select>
-          </div>
-          <div class="field">
-            <label for="by">By</label
-            ><select id="by" name="by">
-              ${GROUPED_BY.map((one) => html`<option ${one === by ? 'selected' : ''}>${one}</option>`)}
-            </select>
-          </div>
-          <button type="submit">Show</button>
-        </form>
-        <p>These are your own figures from the ledger, not a valuation. Currencies are never added to one another.</p>
-        <div class="wide" tabindex="0" role="region" aria-label="Totals">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Where</th>
-                <th scope="col">Pieces</th>
-                <th scope="col">Sum</th>
-                <th scope="col">Without</th>
-              </tr>
-            </thead>
-            <tbody>
-              ${groups.map(row)}
-            </tbody>
-            <tfoot>
-              ${row(all)}
-            </tfoot>
-          </table>
-        </div>
-        ${leftOut.map(({ why, pieces }) => html`<p>Not counted: ${pieces.join(', ')}, which ${why}.</p>`)}`,
-    );
-  });
-}
+/** What the form of an event shows beside its boxes; `laidIn` says of which exhibits a piece that leaves must be taken out. */
+type Shown = {
+  readonly cells: ReadonlyMap<string, string>;
+  readonly problems: readonly string[];
+  readonly laidIn: readonly string[];
+};
 
-async function lifePage(
-  { state: held, token }: Desk,
-  piece: string,
+/** What writing an event down changes: the table, and the exhibits that the piece is taken out of. */
+function changesOfEvent(
+  state: Desk['state'],
   cells: ReadonlyMap<string, string>,
-  problems: readonly string[],
-): Promise<Html> {
+  now: string | null,
+  isTakenOut: boolean,
+): Outcome<readonly FileChange[]> {
+  const records = state.records();
+  const said = cells.get('piece') ?? '';
+  const piece = said === '' ? '' : idOf('pieces', said, records);
+  if (piece === null) return refuse(`There is no piece “${said}”. Write its title or its number.`);
+  const before = now === null || now.trim() === '' ? `${LIFE_COLUMNS.join(',')}\n` : now;
+  const row = addRow(before, { ...Object.fromEntries(cells), piece });
+  const changes: FileChange[] = [{ file: LIFE, text: row, from: now }];
+  for (const { file, fields } of isTakenOut ? records.exhibits : []) {
+    const held = state.heldText(file) ?? '';
+    const left = withoutPiece(state, held, piece);
+    if (!left.ok)
+      return refuse(`It is the only piece of the exhibit “${fields.title}”. Lay another piece in that exhibit first.`);
+    if (left.value !== held) changes.push({ file, text: left.value, from: held });
+  }
+  return good(changes);
+}
+
+async function lifePage({ state: held, token }: Desk, form: Shown): Promise<Html> {
   const text = (await held.textOf(LIFE)) ?? '';
   const ledgerText = (await held.textOf(LEDGER)) ?? '';
   const { named, pieces } = held.records();
+  const own = pieces.filter(({ id }) => id !== EXAMPLE);
   const files = [{ file: LIFE, text }, { file: LEDGER, text: ledgerText }]; // prettier-ignore
   const life = readLife({ files }, named.pieces);
   const events = [...boughtByLedger({ files }, life), ...life.events];
   const byPiece = new Map<string, LifeEvent[]>();
-  for (const event of events) byPiece.set(event.piece, [...(byPiece.get(event.piece) ?? []), event]);
+  for (const event of events.filter(({ piece }) => piece !== EXAMPLE))
+    byPiece.set(event.piece, [...(byPiece.get(event.piece) ?? []), event]);
   const courses = [...byPiece.values()].map(courseOf);
-  const there = pieces.filter(({ fields }) => ['kept', 'lent'].includes(fields.status)).length;
-  return html`${problemList(problems)} ${eventForm(token, digestOf(text), piece, cells, pieces)} ${lentSection(courses)}
+  const there = own.filter(({ fields }) => ['kept', 'lent'].includes(fields.status)).length;
+  return html`${problemList(form.problems)} ${eventForm(held, token, digestOf(text), form)}
+    ${lentSection(courses, pieces)}
     <section>
       <h2>Year by year</h2>
       ${yearTable(
@@ -161,35 +155,33 @@ function problemList(problems: readonly string[]): Html | '' {
   </div>`;
 }
 
-function eventForm(
-  token: string,
-  digest: string,
-  piece: string,
-  cells: ReadonlyMap<string, string>,
-  pieces: readonly FiledPiece[],
-): Html {
+function eventForm(state: Desk['state'], token: string, digest: string, { cells, laidIn }: Shown): Html {
+  const takeOut = html`<div class="problem" role="alert">
+    <ul>
+      ${laidIn.map((says) => html`<li>${says}</li>`)}
+    </ul>
+    <label class="tick"><input type="checkbox" name="take-out" value="yes" /> Take it out of the exhibit as well</label>
+  </div>`;
   return html`<section>
     <h2>Write down what became of a piece</h2>
     ${postForm(
       '/life',
       token,
       html`<input type="hidden" name="digest" value="${digest}" />
-        <div class="boxes">
-          ${LIFE_COLUMNS.map((column) => box(column, cells.get(column) ?? (column === 'piece' ? piece : '')))}
-        </div>
-        <datalist id="list-pieces">
-          ${pieces.slice(0, 2000).map(({ id, fields }) => html`<option value="${id}">${fields.number}, ${fields.title}</option>`)}
-        </datalist>
+        <div class="boxes">${LIFE_COLUMNS.map((column) => box(column, cells.get(column) ?? ''))}</div>
+        ${datalists(state, ['pieces'])} ${laidIn.length === 0 ? '' : takeOut}
         <p class="says">
           A job lot or an exchange: give its pieces the same words under Deal. Its whole price goes into a line of its
-          own, without a piece. No value is worked out for what was exchanged.
+          own, without a piece. No value is worked out for what was exchanged. What was saved by mistake is taken back
+          under <a href="/undo">Undo</a>.
         </p>
         <p class="doing"><button class="main" type="submit">Save</button></p>`,
     )}
   </section>`;
 }
 
-function lentSection(courses: readonly Course[]): Html {
+function lentSection(courses: readonly Course[], pieces: readonly FiledPiece[]): Html {
+  const titles = new Map(pieces.map(({ id, fields }) => [id, fields.title]));
   const due = dueBack(courses, today());
   return html`<section>
     <h2>Lent</h2>
@@ -197,7 +189,7 @@ function lentSection(courses: readonly Course[]): Html {
       due.length === 0
         ? html`<p>Nothing is lent.</p>`
         : html`<ul>
-            ${due.map(({ event, isLate }) => html`<li><a href="/pieces/${event.piece}">${event.piece}</a>, lent ${event.date.text}${event.due === null ? ', no day to return it' : `, due back ${event.due.text}`}${isLate ? html` <b>(late)</b>` : ''}</li>`)}
+            ${due.map(({ event, isLate }) => html`<li><a href="/pieces/${event.piece}">${titles.get(event.piece) ?? event.piece}</a>, lent ${event.date.text}${event.due === null ? ', no day to return it' : `, due back ${event.due.text}`}${isLate ? html` <b>(late)</b>` : ''}</li>`)}
           </ul>`
     }
   </section>`;
@@ -225,13 +217,13 @@ function yearTable(name: string, heads: readonly string[], rows: readonly (reado
   </div>`;
 }
 
-function box(column: string, text: string): Html {
-  const label = WORDS[column] ?? column;
+function box(column: Column, words: string): Html {
+  const [label, says] = WORDS[column];
   if (column === 'event')
     return html`<div class="field">
       <label for="event">${label}</label
       ><select id="event" name="event">
-        ${Object.keys(LIFE_EVENTS).map((one) => html`<option ${one === text ? 'selected' : ''}>${one}</option>`)}
+        ${Object.keys(LIFE_EVENTS).map((one) => html`<option ${one === words ? 'selected' : ''}>${one}</option>`)}
       </select>
     </div>`;
   return html`<div class="field">
@@ -239,14 +231,11 @@ function box(column: string, text: string): Html {
     ><input
       id="${column}"
       name="${column}"
-      value="${text}"
+      value="${words}"
       ${column === 'piece' ? html`list="list-pieces"` : ''}
       autocomplete="off"
+      aria-describedby="${column}-says"
     />
+    <p class="says" id="${column}-says">${says}</p>
   </div>`;
-}
-
-function textIn(form: FormData, name: string): string {
-  const held = form.get(name);
-  return typeof held === 'string' ? held.trim() : '';
 }
