@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { ADDRESSES } from './addresses.ts';
+import { onScaleOf } from './grade-of.ts';
 import { pieceSchemas } from './date-contexts.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
@@ -76,7 +77,10 @@ function readWith(folder: CabinetFolder, known: KnownFiles, pieceSchemaFor: Piec
   // Where its life tells where a piece is, that wins; a file that says otherwise is told as a problem.
   const pieces = foldersIn(reading, 'pieces', 'piece.md', pieceSchemaFor(rulers, cabinet?.fields.gr)).map((piece) => ({
     ...piece,
-    fields: { ...piece.fields, status: statuses.get(piece.id) ?? piece.fields.status },
+    fields: {
+      ...onScaleOf(cabinet?.fields['grade-scale'], piece.fields),
+      status: statuses.get(piece.id) ?? piece.fields.status,
+    },
     pictures: pictures.get(piece.id) ?? [],
   }));
   return {

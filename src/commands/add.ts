@@ -150,6 +150,7 @@ function consultedIn({ rulers, works }: Records): Consulted {
       id,
       names: fields.short === undefined ? [] : [fields.short],
       title: fields.title,
+      ...(fields.numbers && { numbers: fields.numbers }),
     })),
   };
 }

@@ -183,3 +183,22 @@ export const REFERENCE_QUESTIONS: readonly { readonly text: string; readonly say
   { text: 'RIC II p. 45/123', says: '"p. 45/123"', source: 'pages, or a page and a number' },
   { text: 'RIC II, S. 123', says: 'RIC II p. 123, or RIC II S123', source: 'S. is German for page' },
 ]; // prettier-ignore
+
+/** A part of a volume, as catalogues name it by a letter, small Roman figures or a figure behind a mark; each is the third part of volume IV. */
+export const VOLUME_PARTS = [
+  'RIC IVc 123', 'RIC IVc, 123', 'RIC IV.c 123', 'RIC IV/c 123', 'RIC IV.3 123', 'RIC IV/3 123', 'RIC IV-3 123', 'RIC IV(iii) 123', 'RIC IV.iii 123',
+  'RIC IV iii 123', 'RIC IV, part 3, 123', 'RIC IV, part III, 123',
+]; // prettier-ignore
+
+/** Plates with several figures, as sylloges and studies of dies cite them. */
+export const PLATES_WITH_FIGURES = [
+  ['BMC 12 pl. III, 4', '12', 'III, 4'], ['BMC 12, pl. III, 4', '12', 'III, 4'], ['BMC 12, pl. III.4', '12', 'III.4'], ['Svoronos pl. III, 4-6', '', 'III, 4-6'], ['BMC 12 pl. III.4 and 5', '12', 'III.4 and 5'],
+  ['BMC 12, Taf. III, 4-6', '12', 'III, 4-6'], ['Hill 3, pl. IV, 2 & 3', '3', 'IV, 2 & 3'],
+] as const; // prettier-ignore
+
+/** What names two numbers, or a book by a letter alone, and what is offered. */
+export const NUMBERS_TO_PART = [
+  ['KM 123.1, 123.2', 'Write KM 123.1; KM 123.2.'], ['KM 123.1 and 123.2', 'KM 123.1; KM 123.2.'], ['RIC 123 and 124', 'RIC 123; RIC 124.'], ['RIC 123 & 124', 'RIC 123; RIC 124.'],
+  ['RIC II 123 und 124', 'RIC II 123; RIC II 124.'], ['RIC 123 or 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC 123 oder 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC IV, 3, 123', 'write RIC IV.3 123'],
+  ['C 45', 'stands for several'], ['C. 45', 'stands for several'], ['RIC 123, C 45', 'C stands for several'],
+] as const; // prettier-ignore

@@ -1,3 +1,4 @@
+import { NUMBERINGS } from '../../core/references/ranges.ts';
 import { LABEL_STANDS } from '../../core/cases/case-plan.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { GRID_FACTS } from '../../core/sets/grid.ts';
@@ -142,6 +143,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     series: line('Series', 'The series it is a volume of.'),
     pages: line('Pages', 'The pages, for an article.'),
     last: line('Last number', 'The last number printed in it, where it numbers straight through; a reference beyond it is told.'),
+    numbers: choice('Numbers', 'straight: in one run; by-volume: afresh in each; with-strokes, with-hyphens: 44/5 and 84-7 are one number.', NUMBERINGS),
     address: line('Address', 'Where it can be read.'),
     note: NOTE,
   },
@@ -223,6 +225,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     tiles: choice('Tiles', 'yes: viewers on other sites (IIIF) load the public pictures tile by tile; more files.', YES_NO, 'no'),
     currency: line('Currency', 'The money your ledger is kept in: GBP.'),
     units: choice('Weights', 'In grams, or in grains as well.', ['metric', 'grains'], 'metric'),
+    'grade-scale': choice('Grade scale', 'The scale of grades beside which none is named; empty: each may be on any that has the word.', SCALE_IDS),
     gr: choice('gr means', 'What gr after a weight means here; empty: each one is asked about.', ['grains', 'grams']),
     areas: rows('Areas', 'Areas that lie within wider ones, for sets.', WITHIN),
     realms: rows('Realms', 'Realms that lie within wider ones, for sets.', WITHIN),

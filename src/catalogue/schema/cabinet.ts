@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
+import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { parseMoney } from '../../core/money/money.ts';
 import { field, words } from './fields.ts';
 
@@ -46,6 +47,8 @@ export const cabinetSchema = z.strictObject({
   /** `yes` marks invented data; only then may git track `private/`. */
   demo: z.enum(['yes', 'no']).default('no'),
   units: z.enum(['metric', 'grains']).default('metric'),
+  /** The scale of grades beside which none is named; left out, each may be on any scale that has its word. */
+  'grade-scale': z.enum(SCALE_IDS).optional(),
   /** What `gr` after a weight means in this cabinet; left out, each one is asked about. */
   gr: z.enum(['grains', 'grams']).optional(),
   /** The money the ledger is kept in: GBP. */

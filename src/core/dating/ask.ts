@@ -103,7 +103,10 @@ const CORRECTED = /^(?<dated>\d{4}) \((?:i\. ?e\. |recte |really |= ?)?(?<made>\
  * struck ever since: each has its own field. Undefined for any other text.
  */
 export function askForTwoDates(text: string, read: WordReader): string | undefined {
-  const { dated, made } = (STRUCK_LATER.exec(text) ?? CORRECTED.exec(text))?.groups ?? {};
-  if (dated === undefined || made === undefined || dated === made || !read(made)?.ok) return undefined;
+  const { dated: printed = '', made: meant = '' } = CORRECTED.exec(text)?.groups ?? {};
+  if (printed !== meant)
+    return `"${text}" may give the year on the piece and the year it was made; write date: ${meant} and, on a line of its own, dated: "${printed}", or ${printed} or ${meant}.`;
+  const { dated, made } = STRUCK_LATER.exec(text)?.groups ?? {};
+  if (dated === undefined || made === undefined || !read(made)?.ok) return undefined;
   return `"${text}" gives the date on the piece and the date it was made; write date: ${made} and, on a line of its own, dated: "${dated}".`;
 }

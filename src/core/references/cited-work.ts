@@ -10,8 +10,11 @@ import {
   PLATE,
   ROMAN_VOLUME,
   VOLUME,
+  VOLUME_BY_PART,
 } from './reference-words.ts';
-import { plainVolume } from './reference.ts';
+import { shown } from './ranges.ts';
+import type { Numbering } from './ranges.ts';
+import { plainVolume, volumeNumber } from './reference.ts';
 import type { CitedWork } from './reference.ts';
 
 /** The book a text begins with, and what follows its name. */
@@ -20,6 +23,7 @@ export type Head = {
   readonly named: string;
   readonly edition?: number;
   readonly volume?: string;
+  readonly numbers?: Numbering;
   readonly rest: string;
 };
 
@@ -36,11 +40,12 @@ type Name = {
 export function knownWork(text: string, works: readonly CitedWork[]): Head | 'other edition' | null {
   let best: { head: Head; worth: number } | null = null;
   let otherEdition = false;
-  for (const { id, names = [] } of works) {
+  for (const { id, names = [], numbers } of works) {
     for (const name of [nameOf(id, id), ...names.flatMap((each) => namesOf(id, each))]) {
       const match = name.base.exec(text);
       if (match === null || runsOn(match[0], text.slice(match[0].length))) continue;
-      const after = withVolume(text.slice(match[0].length), name.volume !== undefined);
+      const isCounted = numbers === 'by-volume' || COUNTED_BY_VOLUME.test(match[0].trim());
+      const after = withVolume(text.slice(match[0].length), name.volume !== undefined, isCounted);
       if (name.volume !== undefined && plainVolume(after.volume ?? '') !== name.volume) continue;
       if (name.volume === undefined && after.volume !== undefined && /\d$/u.test(match[0])) continue;
       if (name.edition !== undefined && after.edition === undefined) otherEdition = true;
@@ -52,7 +57,7 @@ export function knownWork(text: string, works: readonly CitedWork[]): Head | 'ot
         ...(name.volume !== undefined || volume === undefined ? {} : { volume }),
         ...(name.edition !== undefined || edition === undefined ? {} : { edition }),
       };
-      best = { worth, head: { work: id, named: match[0].trim(), ...more, rest } };
+      best = { worth, head: { work: id, named: match[0].trim(), ...more, ...(numbers && { numbers }), rest } };
     }
   }
   return best?.head ?? (otherEdition ? 'other edition' : null);
@@ -109,6 +114,7 @@ function runsOn(name: string, rest: string): boolean {
 export function withVolume(
   text: string,
   bareToo: boolean,
+  isCounted: boolean,
 ): { readonly rest: string; readonly volume?: string; readonly edition?: number } {
   let rest = text.replace(/^[\s,:]+/u, '');
   const found: { volume?: string; edition?: number } = {};
@@ -125,7 +131,7 @@ export function withVolume(
       rest = (inner === null ? rest.slice(edition[0].length) : rest.slice(inner[0].length)).replace(/^[\s,:]+/u, '');
       more = true;
     }
-    const volume = found.volume === undefined ? volumeAt(rest, bareToo) : null;
+    const volume = found.volume === undefined ? volumeAt(rest, bareToo, isCounted) : null;
     if (volume !== null) {
       found.volume = volume.volume;
       rest = rest.slice(volume.length).replace(/^[\s,:]+/u, '');
@@ -141,15 +147,29 @@ function isNumberOrUnlisted(text: string): boolean {
   return isUnlisted || /[\p{N}–—]|\s-/u.test(text.replace(/^[²³]/u, ''));
 }
 
-function volumeAt(text: string, bareToo: boolean): { readonly volume: string; readonly length: number } | null {
+function volumeAt(
+  text: string,
+  bareToo: boolean,
+  isCounted: boolean,
+): { readonly volume: string; readonly length: number } | null {
   const said = VOLUME.exec(text);
   if (said?.[1] !== undefined) return { volume: tidyVolume(said[1]), length: said[0].length };
+  const byPart = isCounted ? VOLUME_BY_PART.exec(text) : null;
+  if (byPart !== null && isNumberOrUnlisted(text.slice(byPart[0].length)))
+    return { volume: partedVolume(byPart), length: byPart[0].length };
   const roman = ROMAN_VOLUME.exec(text);
   const follows = roman === null ? '' : text.slice(roman[0].length);
   if (roman?.[1] !== undefined && (isNumberOrUnlisted(follows) || bareToo))
     return { volume: tidyVolume(roman[1]), length: roman[0].length };
   const bare = bareToo ? /^(\d{1,2}(?:[./]\d)?)(?=[\s,:²³(])/u.exec(text) : null;
   return bare?.[1] === undefined ? null : { volume: bare[1], length: bare[0].length };
+}
+
+/** `IVc`, `IV.iii` and `IV(3)` as `IV.3`. */
+function partedVolume([, volume = '', letter, roman, inBrackets]: RegExpExecArray): string {
+  const written = roman ?? inBrackets ?? '';
+  const part = letter === undefined ? (volumeNumber(written.toUpperCase()) ?? written) : ' abcde'.indexOf(letter);
+  return `${volume}.${String(part)}`;
 }
 
 /** `II, part 1` as `II.1`. */
@@ -175,7 +195,7 @@ const JOINED = new RegExp(
 export function unknownWork(text: string, names: 'first word' | 'every word'): Head | null {
   const key = /^[a-z]+(?:-[a-z0-9]+)+(?=\s)/u.exec(text)?.[0];
   if (key !== undefined && /^\s.*(?:[\p{L}\p{N}]|[-–—])/su.test(text.slice(key.length)))
-    return { work: key, named: key, ...withVolume(text.slice(key.length), false) };
+    return { work: key, named: key, ...withVolume(text.slice(key.length), false, false) };
   const joined = /^\p{L}+(?=[-#°]?\d)/u.exec(text)?.[0] ?? JOINED.exec(text)?.[0];
   if (joined === undefined) return null;
   let named = joined.replace(/-$/u, '');
@@ -193,7 +213,7 @@ export function unknownWork(text: string, names: 'first word' | 'every word'): H
       named += next ?? '';
     else more = false;
   }
-  const { volume, edition, rest } = withVolume(text.slice(named.length), false);
+  const { volume, edition, rest } = withVolume(text.slice(named.length), false, COUNTED_BY_VOLUME.test(named));
   if (volume === undefined && COUNTED_BY_VOLUME.test(named) && /^[IVX]+(?:[./]\d)?$/u.test(rest)) return null;
   return {
     work: keyOf(named),
@@ -211,4 +231,12 @@ function keyOf(named: string): string {
     .map((word) => word.replace(/\.$/u, ''))
     .filter((word) => word !== '')
     .join('-');
+}
+
+/** `C 45`: a letter that lists give several books by, where none of the cabinet's is called so. */
+export function letterAlone(text: string, works: readonly CitedWork[]): string | undefined {
+  const { letter, number = '' } = /^(?<letter>[A-Z])\.?\s?(?<number>\d[^\s,;]*)/u.exec(text)?.groups ?? {};
+  if (letter === undefined || works.some(({ names = [] }) => names.some((name) => name.replace('.', '') === letter)))
+    return undefined;
+  return `"${shown(text)}" does not begin with a work: ${letter} stands for several. Write its name in full, then ${number}.`;
 }

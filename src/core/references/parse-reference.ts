@@ -1,7 +1,9 @@
 import { seen } from '../measures/amount.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { HOW, opensBook, readEntry, shown } from './read-entry.ts';
+import { letterAlone } from './cited-work.ts';
+import { shown } from './ranges.ts';
+import { HOW, opensBook, readEntry } from './read-entry.ts';
 import type { Books } from './read-entry.ts';
 import { AFTER, CLASS, FIGURE, PAGE, PLATE, RARITY } from './reference-words.ts';
 import type { CitedWork, Reference } from './reference.ts';
@@ -59,12 +61,31 @@ function separate(text: string, books: Required<Books>): Outcome<readonly string
     else if (/^[,;]?$/u.test(mark.trim()) && (isBeside(part) || !isWhole(before, books) || endsInPlace(before)))
       parts[parts.length - 1] = `${before}, ${part}`;
     else if (/[;|\n,=]/u.test(mark) && /^\D{0,12}\d/u.test(part) && isWhole(before, books))
-      return refuse(
-        `"${shown(part)}" in "${shown(text)}" does not say which book it is in. Write the name of the book before each number.`,
-      );
+      return refuse(whichBook(text, before, part, books));
     else parts[parts.length - 1] = `${before}${mark}${part}`;
   }
   return good(parts.filter((part) => part !== '').map((part) => part.replace(/\s+/gu, ' ')));
+}
+
+/** A number without a book behind another with one; both are offered with the book where that reads. */
+function whichBook(text: string, before: string, part: string, books: Required<Books>): string {
+  const letter = letterAlone(part, books.works);
+  if (letter !== undefined) return letter;
+  const one = readEntry(before, books);
+  const { volume = '', number: first = '' } = one.ok ? one.value : {};
+  // RIC IV, 3, 123: the third part of the fourth volume.
+  const isPart = /^[IVX]+$/u.test(volume) && /^[1-5]$/u.test(first) && /^\d+$/u.test(part);
+  const parted = isPart
+    ? ` For a part of the volume, write ${before.slice(0, before.lastIndexOf(volume))}${volume}.${first} ${part}.`
+    : '';
+  const number = one.ok ? one.value.number.split(' ').at(-1) : undefined;
+  const at = number === undefined ? -1 : before.lastIndexOf(number);
+  const second = at < 1 ? '' : `${before.slice(0, at).trim()} ${part}`;
+  const ways =
+    second !== '' && readEntry(second, books).ok
+      ? `Write ${before}; ${second}.`
+      : 'Write the name of the book before each number.';
+  return `"${shown(part)}" in "${shown(text)}" does not say which book it is in. ${ways}${parted}`;
 }
 
 function chunks(text: string): readonly { readonly part: string; readonly mark: string }[] {
@@ -90,8 +111,9 @@ function isWhole(text: string, books: Required<Books>): boolean {
 }
 
 function endsInPlace(text: string): boolean {
-  const last = text.split(/,\s*|\s(?=\p{L})/u).at(-1) ?? '';
-  return [PAGE, PLATE].some((pattern) => pattern.exec(last)?.[0] === last);
+  const words = text.split(/[\s,]+/u);
+  const tails = words.slice(-3).map((_, at, last) => last.slice(at).join(' '));
+  return tails.some((tail) => [PAGE, PLATE].some((pattern) => pattern.exec(tail)?.[0] === tail));
 }
 
 /** Whether what stands behind a comma belongs to the reference before it. */

@@ -1,3 +1,12 @@
+import { good, refuse } from '../outcome.ts';
+import type { Outcome } from '../outcome.ts';
+/**
+ * How a book numbers: in one run, so that a stroke between two numbers is a range; afresh in each volume, which must be named;
+ * or by pairs, of which `44/5` or `84-7` is one number.
+ */
+export const NUMBERINGS = ['straight', 'by-volume', 'with-strokes', 'with-hyphens'] as const;
+export type Numbering = (typeof NUMBERINGS)[number];
+
 /** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
 export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
 /**
@@ -112,4 +121,50 @@ export function asksAlone(number: string, named: string): boolean {
 /** Whether a hyphen may stand between two numbers of a book. */
 export function hasRanges(named: string): boolean {
   return !NUMBERED_BY_HYPHEN.test(named);
+}
+
+/** The number of an entry, or the first and last of several, as its book numbers. */
+export function readNumber(
+  number: string,
+  { work, named, numbers }: { readonly work: string; readonly named: string; readonly numbers?: Numbering },
+  book: string,
+  { lettered }: { readonly lettered: boolean },
+): Outcome<{ readonly number: string; readonly to?: string }> {
+  if (number.startsWith('#')) {
+    const [one, ends] = [{ number: number.slice(1) }, splitRange(number.slice(1))];
+    return good(number.includes('/') || askOfRange(ends, book) !== undefined ? one : ends);
+  }
+  const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
+  if (numbers === 'with-hyphens' || ![work, named].every(hasRanges)) return good({ number: bare });
+  const range = splitRange(bare);
+  if (numbers === 'with-strokes' && range.to === undefined && bare.includes('/')) return good(range);
+  const run = numbers === 'straight' && readsAsRange(bare) ? splitRange(bare.replace('/', '-')) : range;
+  if (run.to !== undefined && range.to === undefined) return good(run);
+  if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
+    const { number: first, to } = splitRange(bare.replace('/', '-'));
+    const ways = to === undefined ? 'each by itself' : `${book} ${bare.replace('/', '-')}`;
+    const two = to === undefined ? 'two numbers' : `${first} to ${to}`;
+    return refuse(`"${bare}" may be ${two}, or one number with a stroke. Write ${ways}, or ${book} no. ${bare}.`);
+  }
+  const problem = lettered
+    ? undefined
+    : range.to === undefined
+      ? askOfNumber(bare, named, book)
+      : askOfRange(range, book);
+  return problem === undefined ? good(range) : refuse(problem);
+}
+
+/** `RIC 123 and 124`, `RIC 123 or 124`: a second number of the same book. */
+const SECOND = /^(?<joint>and|und|et|e|y|&|\+|or|oder|ou|o) (?<number>\p{L}{0,2}\d[\p{L}\d./]*)$/u;
+
+export function askForEach(text: string, cited: string, number: string, rest: string): string | undefined {
+  const { joint = '', number: second = '' } = SECOND.exec(rest)?.groups ?? {};
+  if (second === '' || number === '') return undefined;
+  const doubt = /^o/u.test(joint) ? ' (?)' : '';
+  return `"${shown(text)}" names two numbers. Write each with its work: ${cited} ${number}${doubt}; ${cited} ${second}${doubt}.`;
+}
+
+/** A text in a sentence, cut where it is long. */
+export function shown(text: string): string {
+  return text.length > 80 ? `${text.slice(0, 77)}…` : text;
 }

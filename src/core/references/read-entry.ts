@@ -1,11 +1,11 @@
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { knownWork, unknownWork } from './cited-work.ts';
+import { knownWork, letterAlone, unknownWork } from './cited-work.ts';
 import type { Head } from './cited-work.ts';
 import {
   AFTER, BEFORE, CLASS, DENIED_BEFORE, DOUBT, FIGURE, LIKE_ALONE, NOTE_DIFFERS, NOTE_HAS_NO, NOTE_IS_WRONG, PAGE, PART_OF_NUMBER, PLATE, RARITY, isNeverABook, namesBookInside,
 } from './reference-words.ts'; // prettier-ignore
-import { askOfNumber, askOfRange, hasRanges, NUMBERED_BY_STROKE, readsAsRange, splitRange } from './ranges.ts';
+import { askForEach, readNumber, shown } from './ranges.ts';
 import type { CitedWork, Reference, Relation } from './reference.ts';
 
 /** What helps to read references. */
@@ -72,7 +72,7 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
   const { number, rest, relation: after, doubtful: doubted, class: inClass, isNear, ...said } = beside.value;
   const unclear = whyUnclear(text, head, cited, number, books);
   if (unclear !== undefined) return refuse(unclear);
-  if (rest !== '') return refuse(whyLeftOver(text, rest, books));
+  if (rest !== '') return refuse(askForEach(text, cited, number, rest) ?? whyLeftOver(text, rest, books));
   const halfListed = whyHalfListed(text, cited, number, relation ?? after, isNear);
   if (halfListed !== undefined) return refuse(halfListed);
   const relations = [relation, after].filter((one) => one !== undefined);
@@ -84,6 +84,10 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
   const stands = relations.includes('unlisted') ? 'unlisted' : (relations[0] ?? 'is');
   const ofNote = whyNote(text, said.note, `${cited} ${number}`, stands);
   if (ofNote !== undefined) return refuse(ofNote);
+  if (head.numbers === 'by-volume' && head.volume === undefined && number !== '')
+    return refuse(
+      `"${shown(text)}" does not say which volume, and the work counts afresh in each. Write ${cited} II ${number}.`,
+    );
   const range = readNumber(number, head, cited, books);
   if (!range.ok) return range;
   const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
@@ -195,33 +199,6 @@ function numberAt(said: Beside): Beside | null {
   return { ...said, number: literal, rest: said.rest.slice(match[0].length - (match[1].length - joined.length)) };
 }
 
-function readNumber(
-  number: string,
-  { work, named }: Head,
-  book: string,
-  { lettered }: Required<Books>,
-): Outcome<{ readonly number: string; readonly to?: string }> {
-  if (number.startsWith('#')) {
-    const [one, ends] = [{ number: number.slice(1) }, splitRange(number.slice(1))];
-    return good(number.includes('/') || askOfRange(ends, book) !== undefined ? one : ends);
-  }
-  const bare = number.replace(/^(?:no|nr|num)?[.#°º№]?\s*(?=\d)/iu, '');
-  if (![work, named].every(hasRanges)) return good({ number: bare });
-  const range = splitRange(bare);
-  if (range.to === undefined && readsAsRange(bare) && !NUMBERED_BY_STROKE.test(`${work} ${named}`)) {
-    const { number: first, to } = splitRange(bare.replace('/', '-'));
-    const ways = to === undefined ? 'each by itself' : `${book} ${bare.replace('/', '-')}`;
-    const two = to === undefined ? 'two numbers' : `${first} to ${to}`;
-    return refuse(`"${bare}" may be ${two}, or one number with a stroke. Write ${ways}, or ${book} no. ${bare}.`);
-  }
-  const problem = lettered
-    ? undefined
-    : range.to === undefined
-      ? askOfNumber(bare, named, book)
-      : askOfRange(range, book);
-  return problem === undefined ? good(range) : refuse(problem);
-}
-
 function whyDenied(text: string, denied: string): string {
   return `"${denied}" in "${shown(text)}" does not say that the piece is in that entry. Leave the reference out, or write cf. before the work, or the work and unlisted.`;
 }
@@ -268,6 +245,8 @@ function whyNote(text: string, note: string | undefined, entry: string, stands: 
 }
 
 function whyNoWork(text: string, works: readonly CitedWork[]): string {
+  const letter = letterAlone(text, works);
+  if (letter !== undefined) return letter;
   if (works.length === 0) return `"${shown(text)}" does not begin with a work and a number in it. ${HOW}.`;
   const known = works.slice(0, 6).map((work) => work.id);
   return `"${shown(text)}" begins with no work in the list. Write one of ${known.join(', ')}${works.length > 6 ? ' …' : ''}, then the number.`;
@@ -287,8 +266,4 @@ function whyLeftOver(text: string, rest: string, books: Required<Books>): string
   if (opensBook(rest, books))
     return `"${shown(text)}" seems to name two books. Write a semicolon between them: ${shown(text.slice(0, -rest.length).trim())}; ${shown(rest)}.`;
   return `"${shown(rest)}" in "${shown(text)}" is not understood. Write what is no part of the number in brackets, at the end.`;
-}
-
-export function shown(text: string): string {
-  return text.length > 80 ? `${text.slice(0, 77)}…` : text;
 }

@@ -165,6 +165,9 @@ export const ROMAN_VOLUME = new RegExp(
   'u',
 );
 
+/** `IVc`, `V.i`, `V(1)`, `IV iii`: a part by a letter, or small Roman figures; where volumes are counted. `I(2)` may be a second edition, and asks. */
+export const VOLUME_BY_PART = /^([IVX]+)(?:[./-]?([a-e])|[./ -]\s?(i{1,3}|iv)|\(([ivx]{1,3})\))(?=[\s,:²³(]|$)/u;
+
 const PLATES = [
   'pl',
   'pls',
@@ -194,9 +197,10 @@ export const PAGE = new RegExp(
   `^(?:${oneOf(anyCase(PAGES))}\\s?|[Pp](?:\\.\\s?|\\s)|p(?=\\d))((?:\\d+|${SMALL_ROMAN})(?:\\s?[-–]\\s?\\d+)?)(?![\\p{L}\\p{N}]|\\/\\d)`,
   'u',
 );
-/** `pl. 5, 3`, `Taf. XII.4`, `fig. 3`. */
+const MORE = '(?:\\s?[-–]\\s?\\d+[a-z]?|\\s(?:and|und|et|e|y|&)\\s\\d+[a-z]?)?';
+/** `pl. 5, 3`, `Taf. XII.4`, `pl. III, 4-6`, `pl. III.4 and 5`, `fig. 3`. */
 export const PLATE = new RegExp(
-  `^${oneOf(PLATES)}\\s?((?:${SMALL_ROMAN}|\\d+|[A-Z])(?:[ ,.:/]+(?:(?:${oneOf([...FIGURES, 'no', 'nr'])})\\s?)?\\d+[a-z]?)?)(?![\\p{L}\\p{N}])`,
+  `^${oneOf(PLATES)}\\s?((?:${SMALL_ROMAN}|\\d+|[A-Z])(?:[ ,.:/]+(?:(?:${oneOf([...FIGURES, 'no', 'nr'])})\\s?)?\\d+[a-z]?${MORE})?)(?![\\p{L}\\p{N}]|\\s?[-–]\\s?\\d)`,
   'iu',
 ); // prettier-ignore
 export const FIGURE = new RegExp(`^(${oneOf(FIGURES)}\\s?\\d+[a-z]?)(?![\\p{L}\\p{N}])`, 'iu');

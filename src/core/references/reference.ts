@@ -1,4 +1,5 @@
 import { asksAlone } from './ranges.ts';
+import type { Numbering } from './ranges.ts';
 
 /**
  * How a piece stands to the entry cited: it is a specimen of it, is like it, a variety of it, corrects it, is the very
@@ -35,7 +36,12 @@ export type Reference = {
 };
 
 /** A book that may be cited, by its key and by the names lists use for it. */
-export type CitedWork = { readonly id: string; readonly names?: readonly string[] };
+export type CitedWork = {
+  readonly id: string;
+  readonly names?: readonly string[];
+  /** How it numbers, where its file says so. */
+  readonly numbers?: Numbering;
+};
 
 type Cited = Omit<Reference, 'text' | 'named'> & { readonly named?: string };
 

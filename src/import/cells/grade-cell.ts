@@ -10,7 +10,7 @@ const AT_HOME: Readonly<Record<string, ScaleId>> = { en: 'uk', fr: 'fr', de: 'de
 
 /**
  * `VF-30 cleaned`: the grade as it was given, the scale where only one has it (or the sheet's language tells), and
- * what ails the piece. A scale the keeper names for all rows goes first.
+ * what ails the piece. A scale that the column or the keeper names for all rows goes first.
  */
 export function readGrade({ text }: Cell, language: string, scale: string | undefined): readonly Said[] {
   const named = SCALE_IDS.find((id) => id === scale);

@@ -6,7 +6,7 @@ import type { Reading } from './mapping.ts';
 import { FIELDS, isField, isLedgerField, LEDGER_FIELDS, SUMS, UNITS } from './targets.ts';
 import { patternProblem } from './pattern.ts';
 
-/** Reads `weight in g`, `ledger cost in GBP`, `reference to North`, `nothing`, or a pattern with parts in braces. */
+/** Reads `weight in g`, `grade in uk`, `ledger cost in GBP`, `reference to North`, `nothing`, or a pattern with parts in braces. */
 export function parseReading(text: string): Outcome<Reading> {
   const words = text.trim().replace(/\s+/g, ' ');
   if (words.includes('{')) {
@@ -22,7 +22,9 @@ export function parseReading(text: string): Outcome<Reading> {
   if (unit === undefined) return good({ kind: 'field', field: name });
   const units = UNITS[name];
   if (units === undefined) return refuse(`"${name}" has no unit. Write ${name} alone.`);
-  if (!units.includes(unit)) return refuse(`"${unit}" is no unit of ${name}. Write ${name} in ${units.join(', ')}.`);
+  const called = name === 'grade' ? 'scale' : 'unit';
+  if (!units.includes(unit))
+    return refuse(`"${unit}" is no ${called} of ${name}. Write ${name} in ${units.join(', ')}.`);
   return good({ kind: 'field', field: name, unit });
 }
 

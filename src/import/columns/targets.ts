@@ -1,3 +1,4 @@
+import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
 import type { PieceRows } from '../../catalogue/fields/piece-fields.ts';
 
@@ -20,7 +21,7 @@ export const WITH_BLANKS: ReadonlySet<string> = new Set(
   Object.entries(PIECE_ROWS).flatMap(([name, row]) => ('blanks' in row ? [name] : [])),
 );
 
-/** Units a heading may settle for every cell below it. */
+/** Units, or the scale of grades, that a heading may settle for every cell below it. */
 export const UNITS: Readonly<Partial<Record<Field, readonly string[]>>> = {
   weight: ['g', 'gr', 'dwt', 'oz t', 'oz av', 'mg'],
   diameter: ['mm', 'cm', 'in'],
@@ -29,6 +30,7 @@ export const UNITS: Readonly<Partial<Record<Field, readonly string[]>>> = {
   thickness: ['mm', 'cm', 'in'],
   axis: ['h', '°'],
   fineness: ['thousandths', '%', 'ct'],
+  grade: SCALE_IDS,
 };
 
 /** Columns of the ledger a sheet's column may be read into. */

@@ -1,9 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareNumbers, compareReferences, formatReference, isEntry } from '../../../src/core/references/reference.ts';
+import {
+  compareNumbers,
+  compareReferences,
+  formatReference,
+  isEntry,
+  plainVolume,
+} from '../../../src/core/references/reference.ts';
 import { REFERENCE_READINGS, parseReference, parseReferences } from '../../../src/core/references/parse-reference.ts';
 import type { Reference, Relation } from '../../../src/core/references/reference.ts';
-import { REFERENCE_QUESTIONS, REFERENCE_WORDINGS } from '../../published/reference-wordings.ts';
+import {
+  NUMBERS_TO_PART,
+  PLATES_WITH_FIGURES,
+  REFERENCE_QUESTIONS,
+  REFERENCE_WORDINGS,
+  VOLUME_PARTS,
+} from '../../published/reference-wordings.ts';
 import { BOOK_ORDERS, RANGES } from '../../published/reference-orders.ts';
 import { tries } from '../../tries.ts';
 
@@ -252,3 +264,57 @@ test('the table for visitors is read as it says', () => {
     'is', 'cf.', 'var.', 'unlisted', 'is', 'this coin', 'is', 'is', 'is', 'is',
   ]); // prettier-ignore
 });
+
+describe('A volume in parts, plates with several figures, and two numbers', () => {
+  test.for(VOLUME_PARTS)('%s is volume IV.3', (text) => {
+    const [one] = readAll(text);
+    expect(plainVolume(one?.volume ?? '')).toBe('4.3');
+    expect(one?.number).toBe('123');
+    const parted = [
+      { id: 'ric-4-3', names: ['RIC IV.3'] },
+      { id: 'ric-4-1', names: ['RIC IV.1'] },
+    ];
+    expect(read(text, parted)).toEqual(['ric-4-3', '123', 'is']);
+  });
+
+  test.for(PLATES_WITH_FIGURES)('%s', ([text, number, plate]) => {
+    const [one, ...more] = readAll(text);
+    expect([one?.number, one?.plate, more.length]).toEqual([number, plate, 0]);
+    expect(readAll(formatReference(one ?? expect.fail(text)))[0]).toMatchObject({ number, plate });
+  });
+
+  test.for(NUMBERS_TO_PART)('%s asks: %s', ([text, says]) => {
+    const outcome = parseReferences(text);
+    expect(outcome.ok ? 'read' : outcome.problem).toContain(says);
+    if (says.endsWith('.')) expect(readAll(says.replace(/^Write |\.$/gu, ''))).toHaveLength(2);
+  });
+});
+
+describe('A book numbers as its file says', () => {
+  const numbered = (numbers: 'straight' | 'by-volume' | 'with-strokes' | 'with-hyphens') => [
+    { id: 'book', names: ['Book'], numbers },
+  ];
+  test.for([
+    ['straight', 'Book 1022/3', ['book', '1022', 'is', '1023']],
+    ['straight', 'Book 12/13', ['book', '12', 'is', '13']],
+    ['straight', 'Book 1018/2', ['book', '1018/2', 'is']],
+    ['straight', 'Book 223-5', ['book', '223', 'is', '225']],
+    ['with-strokes', 'Book 44/5', ['book', '44/5', 'is']],
+    ['with-strokes', 'Book 44/5-7', ['book', '44/5', 'is', '44/7']],
+    ['with-hyphens', 'Book 84-7', ['book', '84-7', 'is']],
+    ['with-hyphens', 'Book 52-1', ['book', '52-1', 'is']],
+    ['by-volume', 'Book IIa 12', ['book', '12', 'is']],
+    [
+      'by-volume',
+      'Book 12',
+      '"Book 12" does not say which volume, and the work counts afresh in each. Write Book II 12.',
+    ],
+  ] as const)('%s: %s', ([numbers, text, reads]) => {
+    expect(read(text, numbered(numbers))).toEqual(reads);
+  });
+});
+
+function readAll(text: string): readonly Reference[] {
+  const outcome = parseReferences(text);
+  return outcome.ok ? outcome.value : expect.fail(outcome.problem);
+}
