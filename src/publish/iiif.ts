@@ -16,6 +16,8 @@ export type IiifPicture = {
   /** The smallest file of the same picture. */
   readonly thumbnail: { readonly address: string; readonly width: number; readonly height: number } | null;
   readonly alt: string;
+  /** Whether those are the keeper's own words. */
+  readonly hasOwnAlt: boolean;
   /** Who made it, and on what terms it may be used. */
   readonly by: string | null;
   readonly licence: string | null;
@@ -48,7 +50,8 @@ export function iiifManifest(
     readonly record: string;
   },
 ): object {
-  const says = (text: string): object => ({ [language]: [text] });
+  const speak = speakIn(language);
+  const { says } = speak;
   const label = (text: string): object => ({ en: [text] });
   const facts: readonly (readonly [string, string | null])[] = [
     [words.number, piece.number],
@@ -68,7 +71,7 @@ export function iiifManifest(
     homepage: [{ id: at.page, type: 'Text', label: says(piece.title), format: 'text/html' }],
     seeAlso: [{ id: at.linked, type: 'Dataset', label: label(words.record), format: 'application/ld+json' }],
     ...thumbnailOf(pictures[0]),
-    items: pictures.map((picture) => canvasOf(picture, `${at.under}${picture.face}`, says, label(words.by))),
+    items: pictures.map((picture) => canvasOf(picture, `${at.under}${picture.face}`, speak, label(words.by))),
   };
 }
 
@@ -96,7 +99,8 @@ export function exhibitManifest(
   language: string,
   words: { readonly by: string },
 ): object {
-  const says = (text: string): object => ({ [language]: [text] });
+  const speak = speakIn(language);
+  const { says, mixed } = speak;
   const idOf = (name: string): string => `${at.under}${name}`;
   const groups = exhibit.cases.map(({ groups: all }) => all.filter(({ faces }) => faces.length > 0));
   const faces = groups.flat().flatMap((group) => group.faces);
@@ -110,7 +114,7 @@ export function exhibitManifest(
         group.faces.map(({ name }) => ({ id: idOf(name), type: 'Canvas' })),
       ),
     );
-    return within.length === 0 ? [] : [range(id, says(label), within)];
+    return within.length === 0 ? [] : [range(id, mixed(label), within)];
   });
   return {
     '@context': 'http://iiif.io/api/presentation/3/context.json',
@@ -122,14 +126,20 @@ export function exhibitManifest(
     homepage: [{ id: at.page, type: 'Text', label: says(exhibit.title), format: 'text/html' }],
     ...thumbnailOf(faces[0]?.picture),
     items: faces.map(({ name, title, picture }) => ({
-      ...canvasOf(picture, idOf(name), says, { en: [words.by] }),
-      label: says(title),
+      ...canvasOf(picture, idOf(name), speak, { en: [words.by] }),
+      label: mixed(title),
     })),
     structures,
   };
 }
 
-function canvasOf(picture: IiifPicture, id: string, says: (text: string) => object, credit: object): object {
+/** The language of a text: the keeper's words; or the keeper's among words of ours, which is no one language where they are not English. */
+function speakIn(language: string): Readonly<Record<'says' | 'mixed', (text: string) => object>> {
+  const both = /^en(?:-|$)/.test(language) ? language : 'none';
+  return { says: (text) => ({ [language]: [text] }), mixed: (text) => ({ [both]: [text] }) };
+}
+
+function canvasOf(picture: IiifPicture, id: string, speak: ReturnType<typeof speakIn>, credit: object): object {
   const { address, service, width, height } = picture;
   const tiled = service === null ? {} : { service: [{ id: service, type: 'ImageService3', profile: 'level0' }] };
   const annotation = {
@@ -143,7 +153,7 @@ function canvasOf(picture: IiifPicture, id: string, says: (text: string) => obje
     id,
     type: 'Canvas',
     label: { en: [picture.face] },
-    summary: says(picture.alt),
+    summary: (picture.hasOwnAlt ? speak.says : speak.mixed)(picture.alt),
     width,
     height,
     ...(picture.by === null ? {} : { metadata: [{ label: credit, value: { none: [picture.by] } }] }),

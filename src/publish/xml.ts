@@ -15,7 +15,7 @@ export type FeedEntry = { readonly title: string; readonly address: string; read
 
 /** An RSS 2.0 feed of the newest pieces. Entries carry no day: the cabinet does not publish when a piece came. */
 export function rssFeed(
-  feed: { title: string; address: string; own: string; says: string },
+  feed: { title: string; address: string; own: string; says: string; language: string; licence: string | null },
   entries: readonly FeedEntry[],
 ): string {
   const items = entries.map(
@@ -23,7 +23,7 @@ export function rssFeed(
       `<item><title>${escape(title)}</title><link>${escape(address)}</link><guid isPermaLink="true">${escape(address)}</guid><description>${escape(says)}</description></item>`,
   );
   return `<?xml version="1.0" encoding="UTF-8"?>
-<rss version="2.0" xmlns:atom="http://www.w3.org/2005/Atom"><channel><title>${escape(feed.title)}</title><link>${escape(feed.address)}</link><description>${escape(feed.says)}</description><atom:link href="${escape(feed.own)}" rel="self" type="application/rss+xml"/>
+<rss version="2.0" xmlns:atom="http://www.w3.org/2005/Atom"><channel><title>${escape(feed.title)}</title><link>${escape(feed.address)}</link><description>${escape(feed.says)}</description><language>${escape(feed.language)}</language>${feed.licence === null ? '' : `<copyright>${escape(feed.licence)}</copyright>`}<atom:link href="${escape(feed.own)}" rel="self" type="application/rss+xml"/>
 ${items.join('\n')}
 </channel></rss>
 `;

@@ -11,12 +11,14 @@ export function newestPieces(cabinet: Cabinet, count: number): readonly PublicPi
 
 /** The feed of new pieces: `feed.xml`. */
 export function feedOf(cabinet: Cabinet): string {
-  const { title, about } = cabinet.lists.cabinet;
+  const { title, about, language, licence } = cabinet.lists.cabinet;
   const feed = {
     title: openDataWords.feedTitle(title),
     address: inFull(urls.home()),
     own: inFull(urls.feed()),
     says: about ?? openDataWords.feedDescription,
+    language,
+    licence: licence?.texts ?? null,
   };
   const entries = newestPieces(cabinet, FEED_LENGTH).map((piece) => ({
     title: piece.title,

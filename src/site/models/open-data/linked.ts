@@ -106,7 +106,7 @@ function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[
     const { face, jpeg } = made;
     const said = piece.pictures.find((picture) => picture.face === face);
     if (said === undefined) return [];
-    const { by, licence } = said;
+    const { by, licence, alt } = said;
     const tiled = cabinet.lists.cabinet.tiles === 'yes' ? tilesOf(made) : null;
     const service = tiled === null ? null : inFull(urls.photograph(piece.id, tiled.file));
     const address =
@@ -116,7 +116,21 @@ function picturesOf(cabinet: Cabinet, piece: PublicPiece): readonly IiifPicture[
     const thumbnail = small === undefined ? null : { ...small, address: inFull(urls.photograph(piece.id, small.file)) };
     const scale = extentOf(piece) === null || !isToScale(made) ? null : pictureWidth(piece, made) / width;
     const terms = licence ?? cabinet.lists.cabinet.licence?.photographs ?? null;
-    return [{ face, address, service, width, height, scale, thumbnail, alt: altOf(piece, face), by, licence: terms }];
+    return [
+      {
+        face,
+        address,
+        service,
+        width,
+        height,
+        scale,
+        thumbnail,
+        alt: altOf(piece, face),
+        hasOwnAlt: alt !== null,
+        by,
+        licence: terms,
+      },
+    ];
   });
 }
 

@@ -24,6 +24,14 @@ describe('the feed', () => {
     expect(own).toEqual(expect.arrayContaining(['title', 'link', 'description']));
   });
 
+  test('says the language of its texts and on what terms they may be used (RSS 2.0, optional elements of a channel)', () => {
+    const cabinet = { ...demo.lists.cabinet, language: 'de', licence: { texts: 'CC BY 4.0 & mehr' } };
+    const feed = readXml(feedOf({ ...demo, lists: { ...demo.lists, cabinet } }));
+    expect(texts(feed, 'language')).toEqual(['de']);
+    expect(texts(feed, 'copyright')).toEqual(['CC BY 4.0 & mehr']);
+    expect(texts(readXml(feedOf(demo)), 'copyright')).toEqual([]);
+  });
+
   test('says its own address (W3C: atom:link rel="self")', () => {
     const [self] = elements(readXml(feedOf(demo)), 'atom:link');
     expect(self?.getAttribute('href')).toBe('https://example.org/data/feed.xml');

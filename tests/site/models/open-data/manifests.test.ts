@@ -100,6 +100,32 @@ describe('the manifest of an exhibit', () => {
     ).toEqual([]);
   });
 
+  // Presentation API 3.0 §4.1: a text that is of no one language is under `none`.
+  test('says of each text in which language it is', () => {
+    const german = (language: string): Cabinet => ({
+      ...demo,
+      lists: { ...demo.lists, cabinet: { ...demo.lists.cabinet, language } },
+    });
+    const [exhibit] = demo.lists.exhibits;
+    const languagesIn = (cabinet: Cabinet): readonly string[] => {
+      const said = JSON.stringify(exhibitManifestOf(cabinet, exhibit ?? expect.fail()));
+      const all = [...said.matchAll(/"(\w+)":\{"([\w-]+)":\["/g)].map(
+        ([, name, language]) => `${name ?? ''} ${language ?? ''}`,
+      );
+      return [...new Set(all)].sort();
+    };
+    // Titles, scope and groups are the keeper's; “Case 1: …”, “…, obverse” and what a picture shows have words of ours in them.
+    expect(languagesIn(german('de'))).toEqual([
+      'label de',
+      'label en',
+      'label none',
+      'summary de',
+      'summary none',
+      'value none',
+    ]);
+    expect(languagesIn(german('en-GB'))).toEqual(['label en', 'label en-GB', 'summary en-GB', 'value none']);
+  });
+
   test('is none where nothing was photographed', () => {
     const [exhibit] = demo.lists.exhibits;
     expect(exhibitManifestOf({ ...demo, photographs: {} }, exhibit ?? expect.fail())).toBeNull();
