@@ -42,6 +42,7 @@ const HEADING = `# Every address that the site of this cabinet has published. np
 # The day is that of the last change of what stands there. Take no line out: somebody may have kept that link.
 # Where a page has moved:   pieces/old-name/ now pieces/new-name/      (for a piece, formerly: in its file says the same)
 # To let an address go:     pieces/old-name/ withdrawn                 (its page then says that it was withdrawn)
+# What is said of a series, types/old-name/, is said of its types as well.
 # "at" is where the site stands; "inspected" marks the texts that were last looked through beside private/.
 `;
 
@@ -162,12 +163,27 @@ function answerAt(
   while (!passed.has(at)) {
     passed.add(at);
     if (pages.has(at)) return { is: 'page', address: at };
-    const listed = addresses.get(at);
+    const listed = decisionOn(at, addresses);
     const to = formerly.get(at) ?? (listed?.is === 'moved' ? listed.to : undefined);
     if (to === undefined) return { is: listed?.is === 'withdrawn' ? 'withdrawn' : 'nothing', address: at };
     at = to;
   }
   return { is: 'nothing', address: at };
+}
+
+/** The address of a type as that of its series, and the rest; an address of anything else as two empty ones. */
+function inSeries(address: string): readonly [series: string, type: string] {
+  const [, series = '', type = ''] = /^([^/]+\/[^/]+\/)([^/]+\/)$/.exec(address) ?? [];
+  return [series, type];
+}
+
+/** What the keeper decided about an address: by itself or, of a type in a series, with its series. */
+function decisionOn(address: string, addresses: AddressList['addresses']): Listed | undefined {
+  const listed = addresses.get(address);
+  const [series, type] = inSeries(address);
+  const above = addresses.get(series);
+  if (listed?.is === 'moved' || listed?.is === 'withdrawn' || above === undefined || above.is === 'page') return listed;
+  return above.is === 'moved' ? { is: 'moved', to: `${above.to}${type}` } : above;
 }
 
 /** No address that was ever published is lost without a word. */
@@ -181,6 +197,9 @@ export function checkAddresses(records: Records, folder: CabinetFolder): readonl
     const answer = answerAt(address, list, pages, formerly);
     // A file with a slip is told of by itself.
     if (answer.is !== 'nothing' || isUnread(address, records)) return [];
+    // A series that is lost is told of once.
+    const [series] = inSeries(address);
+    if (list.addresses.has(series) && answerAt(series, list, pages, formerly).is === 'nothing') return [];
     const spot = { file: ADDRESSES, line };
     if (listed.is === 'moved') return [problem('address-leads-nowhere', spot, address, listed.to)];
     if (published.has(address)) return [problem('address-hidden', spot, address)];

@@ -31,7 +31,7 @@ const FOR_ALL = 'Access-Control-Allow-Origin: *';
  * The files that some hosts read beside a site: `.nojekyll` (take the files as they are), `_headers` and `_redirects`. Others
  * ignore them. What moved has a page that leads on in any case.
  */
-export function hostFiles({ base, leads, unlisted }: Hosted): readonly HostFile[] {
+export function hostFiles({ base, address, stoodAt, leads, unlisted }: Hosted): readonly HostFile[] {
   const rules: readonly (readonly [path: string, ...headers: readonly string[]])[] = [
     ['*', ...EVERYWHERE],
     // Their names change with what is in them.
@@ -42,6 +42,10 @@ export function hostFiles({ base, leads, unlisted }: Hosted): readonly HostFile[
   const moved = [...leads].flatMap(([from, to]) =>
     to === null || to === from || unlisted.has(to) ? [] : [`${base}${from} ${base}${to} 301`],
   );
+  // Pages lead on by themselves; data and pictures at a place below this one cannot.
+  const own = [...leads.keys()];
+  for (const { below } of placesBefore(address, stoodAt))
+    if (below !== null && !own.some((page) => page.startsWith(below))) moved.push(`${base}${below}* ${base}:splat 301`);
   return [
     { file: '.nojekyll', text: '' },
     {
@@ -62,18 +66,26 @@ export function forwardPages({ base, address, stoodAt, leads }: Hosted): {
 } {
   const inside: HostFile[] = [];
   const outside = new Map<string, readonly HostFile[]>();
-  const now = address === null ? null : new URL(address);
-  for (const place of stoodAt) {
-    const old = URL.canParse(place) ? new URL(place) : null;
-    if (old === null || now === null || sameFolder(old) === sameFolder(now)) continue;
-    const isBelow = old.origin === now.origin && sameFolder(old).startsWith(sameFolder(now));
-    const way = (to: string | null): string | null => (to === null ? null : `${isBelow ? base : sameFolder(now)}${to}`);
+  for (const { place, below, now } of placesBefore(address, stoodAt)) {
+    const way = (to: string | null): string | null => (to === null ? null : `${below === null ? now : base}${to}`);
     const pages = [...leads].map(([from, to]) => ({ file: `${from}index.html`, text: plainPage(way(to)) }));
-    const below = sameFolder(old).slice(sameFolder(now).length);
-    if (isBelow) inside.push(...pages.map(({ file, text }) => ({ file: `${below}${file}`, text })));
-    else outside.set(place, pages);
+    if (below === null) outside.set(place, pages);
+    else inside.push(...pages.map(({ file, text }) => ({ file: `${below}${file}`, text })));
   }
   return { inside, outside };
+}
+
+/** The places where a site stood and stands no longer, with the path of each below the present one (`now`); null where it is not. */
+function placesBefore(
+  address: string | null,
+  stoodAt: readonly string[],
+): readonly { readonly place: string; readonly below: string | null; readonly now: string }[] {
+  if (address === null) return [];
+  const now = sameFolder(new URL(address));
+  return stoodAt.flatMap((place) => {
+    const old = URL.canParse(place) ? sameFolder(new URL(place)) : now;
+    return old === now ? [] : [{ place, below: old.startsWith(now) ? old.slice(now.length) : null, now }];
+  });
 }
 
 /** An address as that of a folder: with a slash at its end. */

@@ -17,12 +17,15 @@ test(
     const cabinet = join(await mkdtemp(join(tmpdir(), 'years-')), 'cabinet');
     await cp('tests/cabinets/marked', cabinet, { recursive: true });
     const list = join(cabinet, 'addresses.txt');
+    await cp('content/pieces/york-penny-3b/obverse.jpg', join(cabinet, 'pieces/plain-penny/obverse.jpg'));
     const before = await buildInto({ cabinet, keeps: true });
     const ever = (await readFile(list, 'utf8')).match(/^[a-z]+\/\S+/gm) ?? [];
     expect(ever).toContain('pieces/plain-penny/');
     for (const address of ever) expect(await builtFiles(before)).toContain(`${address}index.html`);
 
     await rename(join(cabinet, 'pieces/plain-penny'), join(cabinet, 'pieces/king-penny'));
+    await rename(join(cabinet, 'sets/plain-set.yaml'), join(cabinet, 'sets/king-set.yaml'));
+    await change(join(cabinet, 'private/guide.csv'), (text) => text.replaceAll('plain-set', 'king-set'));
     await rm(join(cabinet, 'pieces/old-medal'), { recursive: true });
     await rm(join(cabinet, 'exhibits/small-show'), { recursive: true });
     await change(join(cabinet, 'pieces/king-penny/piece.md'), (text) =>
@@ -36,7 +39,9 @@ test(
     );
     await change(join(cabinet, 'cabinet.yaml'), (text) => text.replace('example.org/marked/', 'example.org/'));
     await change(list, (text) =>
-      text.replace(/^(pieces\/unlisted-groat\/|exhibits\/small-show\/).*$/gm, '$1 withdrawn'),
+      text
+        .replace(/^(pieces\/unlisted-groat\/|exhibits\/small-show\/).*$/gm, '$1 withdrawn')
+        .replace(/^sets\/plain-set\/.*$/m, 'sets/plain-set/ now sets/king-set/'),
     );
 
     const after = await buildInto({ cabinet, keeps: true });
@@ -46,6 +51,15 @@ test(
     const page = (address: string): Promise<string> => readFile(join(after, `${address}index.html`), 'utf8');
     for (const old of ['penny-one', 'plain-penny', 'old-medal'])
       expect(await page(`pieces/${old}/`)).toContain('content="0; url=/pieces/king-penny/"');
+    // What lay below a page or was its data is there too: other people's viewers and tools hold these addresses.
+    expect(await page('sets/plain-set/wanted/')).toContain('content="0; url=/sets/king-set/wanted/"');
+    const dataOf = (file: string): Promise<string> => readFile(join(after, 'data', file), 'utf8');
+    for (const file of ['pieces/ID.json', 'iiif/ID/manifest.json']) {
+      expect(await builtFiles(before)).toContain(`data/${file.replace('ID', 'plain-penny')}`);
+      for (const old of ['penny-one', 'plain-penny', 'old-medal'])
+        expect(await dataOf(file.replace('ID', old)), old).toBe(await dataOf(file.replace('ID', 'king-penny')));
+    }
+    expect(await dataOf('sets/plain-set.json')).toBe(await dataOf('sets/king-set.json'));
     const withdrawn = await page('pieces/unlisted-groat/');
     expect(withdrawn).toMatch(/>Withdrawn<.h1>/);
     expect(withdrawn).toContain('<meta name="robots" content="noindex');

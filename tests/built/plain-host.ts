@@ -45,11 +45,15 @@ export async function plainHost(
   const answer = async (path: string, response: ServerResponse): Promise<void> => {
     for (const { headers } of rules.filter((rule) => matches(rule.path, path)))
       for (const [name, value] of headers) response.setHeader(name, value);
-    const redirect = moved.find(({ from }) => from === path);
-    if (redirect !== undefined) return void response.writeHead(redirect.status, { Location: redirect.to }).end();
     const inside = path.startsWith(base) ? normalize(path.slice(base.length)) : '..';
     const named = join(built, inside, path.endsWith('/') ? 'index.html' : '');
     const isFile = !inside.startsWith('..') && (await stat(named).then((found) => found.isFile(), () => false)); // prettier-ignore
+    // A host that knows the list looks there first; of what has a `*`, it serves what is there.
+    const redirect = moved.find(({ from }) => matches(from, path));
+    if (redirect !== undefined && !(isFile && redirect.from.endsWith('*'))) {
+      const rest = path.slice(redirect.from.length - 1);
+      return void response.writeHead(redirect.status, { Location: redirect.to.replace(':splat', rest) }).end();
+    }
     const file = isFile ? named : join(built, '404.html');
     response.writeHead(isFile ? 200 : 404, { 'Content-Type': TYPES[extname(file)] ?? 'application/octet-stream' });
     response.end(await readFile(file));

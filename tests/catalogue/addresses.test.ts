@@ -93,6 +93,29 @@ test('in ten years every address ever published answers', async () => {
   });
 });
 
+test('a series that has another name takes its types with it, by one line', async () => {
+  const series = { 'types/old-pence/series.yaml': 'title: Pence\ntypes: [{ id: one }, { id: two }]\n' };
+  const before = built(changed(await begun(), series), '2027-01-01');
+  expect(told(before)).toEqual([]);
+  const renamed = changed(before, {
+    'types/old-pence/series.yaml': null,
+    'types/new-pence/series.yaml': text(before, 'types/old-pence/series.yaml'),
+  });
+  expect(told(renamed)).toHaveLength(1);
+  expect(told(renamed)[0]).toContain('types/old-pence/ now types/new-pence/');
+  const led = changed(renamed, {
+    [ADDRESSES]: (held) => held.replace(/^types\/old-pence\/ .*$/m, 'types/old-pence/ now types/new-pence/'),
+  });
+  expect(told(led)).toEqual([]);
+  expect(answer(built(led, '2028-01-01'), 'types/old-pence/two/')).toBe('types/new-pence/two/');
+  const gone = changed(renamed, {
+    'types/new-pence/series.yaml': null,
+    [ADDRESSES]: (held) => held.replace(/^(types\/old-pence\/) .*$/m, '$1 withdrawn'),
+  });
+  expect(told(gone)).toEqual([]);
+  expect(answer(gone, 'types/old-pence/two/')).toBe('withdrawn');
+});
+
 describe('what the list tells', () => {
   test('a piece that was never published is not in it', async () => {
     expect(text(await begun(), ADDRESSES)).not.toMatch(/hidden-noble/i);

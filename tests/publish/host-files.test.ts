@@ -57,7 +57,11 @@ describe('the files that hosts read', () => {
   });
 
   test('lead on from old addresses, and name none that is unlisted or withdrawn', () => {
-    expect(text('_redirects')).toBe('/coins/pieces/first/ /coins/pieces/penny/ 301\n');
+    const first = '/coins/pieces/first/ /coins/pieces/penny/ 301\n';
+    expect(text('_redirects', { ...SITE, stoodAt: [] })).toBe(first);
+    // Files of data at a place below this one follow the pages; a place that is now a folder of the site leads nowhere.
+    expect(text('_redirects')).toBe(`${first}/coins/old/* /coins/:splat 301\n`);
+    expect(text('_redirects', { ...SITE, stoodAt: ['https://example.org/coins/pieces/'] })).toBe(first);
   });
 });
 

@@ -1,4 +1,5 @@
 import { today } from '../../catalogue/check-cabinet.ts';
+import { existsSync } from 'node:fs';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
@@ -36,6 +37,7 @@ import {
   rememberSite,
 } from './last-site.ts';
 import type { Kept, LastSite } from './last-site.ts';
+import { leaveOldAddresses } from './old-addresses.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -100,6 +102,7 @@ export async function makeSite(
     into,
     pictures,
     tiles: tilesWanted(records, cabinet.at),
+    hosted,
     texts: [...inside, ...hostFiles(hosted)],
     inspect: (before) => inspectAgain(grows, records, folder, before),
   };
@@ -139,6 +142,7 @@ type Growing = {
   readonly pictures: string;
   /** Of which pieces tiles are made, and where they are kept between builds; null where the keeper wants none. */
   readonly tiles: { readonly pieces: readonly string[]; readonly store: string } | null;
+  readonly hosted: Hosted;
   readonly texts: readonly { readonly file: string; readonly text: string }[];
   readonly inspect: (before: Clean | null) => ReturnType<typeof inspectAgain>;
 };
@@ -156,14 +160,15 @@ async function growFrom(last: LastSite | null, growing: Growing): Promise<Grown>
 }
 
 async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
-  const { astro, grows, into, pictures, tiles, texts, inspect } = growing;
+  const { astro, grows, into, pictures, tiles, hosted, texts, inspect } = growing;
   await rm(grows, { recursive: true, force: true });
   const kept: Kept = { taken: new Set(), keys: new Map() };
   try {
     await makePages({ ...astro, integrations: [keepPages(last, into, grows, kept)] });
     await linkPhotographs(pictures, grows);
     if (tiles !== null) await linkTiles(tiles.pieces, { made: pictures, store: tiles.store, built: grows });
-    for (const { file, text } of texts) await putText(join(grows, file), text);
+    leaveOldAddresses(grows, hosted);
+    for (const { file, text } of texts) if (!existsSync(join(grows, file))) await putText(join(grows, file), text);
   } catch (error) {
     // A full disk gets its room back.
     await rm(grows, { recursive: true, force: true }).catch(() => undefined);
