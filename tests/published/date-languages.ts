@@ -202,6 +202,15 @@ export const DATE_LANGUAGES = [
   ]),
 ];
 
+/** What was tried from outside and refused, or read too readily: museums' databases, Polish and Russian labels, lists of Asian coins. */
+export const DATES_OF_DATABASES = by('common practice: databases of museums, and lists of Islamic and Asian coins', [
+  ['IV-III w. p.n.e.', -399, -200], ['IV w. n.e.', 301, 400], ['XIV в.', 1301, 1400], ['XIV-XV вв.', 1301, 1500], ['начало XV века', 1401, 1434],
+  ['вторая половина XVI в.', 1551, 1600], ['IV в. до н. э.', -399, -300], ['1-я четверть XVII в.', 1601, 1625], ['конец XVII в.', 1667, 1700],
+  ['Daoguang (1821-50)', 1821, 1850], ['Kangxi (1662–1722)', 1662, 1722], ['Meiji (1868-1912)', 1868, 1912],
+  ['1816-1820 (issued)', 1816, 1820], ['1887 (made)', 1887, 1887], ['1902-10 (issued)', 1902, 1910], ['1689 (dated)', 1689, 1689], ['dated 1787', 1787, 1787],
+  ['AD 1st century', 1, 100], ['AD late 3rd century', 267, 300], ['7205 (1697)', 1696, 1697], ['5708 (1948)', 1947, 1948], ['2505 (1962)', 1962, 1962],
+]); // prettier-ignore
+
 /** Days that histories give in both styles; what a specialist takes each for, as a day of the new style. */
 export const TWO_STYLES = [
   ['24 March/3 April 1603', '1603-04-03', 'death of Elizabeth I'],

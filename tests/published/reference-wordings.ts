@@ -200,5 +200,5 @@ export const PLATES_WITH_FIGURES = [
 export const NUMBERS_TO_PART = [
   ['KM 123.1, 123.2', 'Write KM 123.1; KM 123.2.'], ['KM 123.1 and 123.2', 'KM 123.1; KM 123.2.'], ['RIC 123 and 124', 'RIC 123; RIC 124.'], ['RIC 123 & 124', 'RIC 123; RIC 124.'],
   ['RIC II 123 und 124', 'RIC II 123; RIC II 124.'], ['RIC 123 or 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC 123 oder 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC IV, 3, 123', 'write RIC IV.3 123'],
-  ['C 45', 'stands for several'], ['C. 45', 'stands for several'], ['RIC 123, C 45', 'C stands for several'],
+  ['HGC 4, 1597', 'write HGC vol. 4, 1597'], ['SCBI 20, 123', 'write SCBI vol. 20, 123'], ['C 45', 'stands for several'], ['C. 45', 'stands for several'], ['RIC 123, C 45', 'C stands for several'],
 ] as const; // prettier-ignore

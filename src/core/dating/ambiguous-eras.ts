@@ -1,5 +1,6 @@
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { DateContext } from './dating.ts';
+import { LAST_BARE_YEAR } from './format-years.ts';
 import { meaningIn, meaningsOf, meaningsOfBare, type Meaning } from './eras.ts';
 
 /** A sign next to a number, either first; the number may have lost its last figures. */
@@ -81,4 +82,10 @@ export function ambiguousYear(year: string, isFar: boolean, { realm }: DateConte
   const ways = means.map(({ sign }) => `${sign} ${year}`);
   const offer = ways.length > 0 ? ways.join(' or ') : 'the year with its era, such as Buddhist 2505';
   return refuse(`${year} is far in the future as a year of ours; write ${offer}.`);
+}
+
+/** What a bare year far in the future may stand for, as `7205 (1697)` has it. */
+export function meaningsOfFarYear(text: string): readonly string[] {
+  const year = /^\d{4}$/.test(text) && Number(text) > LAST_BARE_YEAR ? Number(text) : undefined;
+  return year === undefined ? [] : meaningsOfBare(year).map(({ sign }) => `${sign} ${text}`);
 }

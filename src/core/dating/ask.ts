@@ -29,6 +29,8 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
   const christ = (OF_CHRIST.exec(text) ?? CHRIST_AFTER.exec(text))?.groups?.['date'];
   if (christ !== undefined)
     return `"${text}" may be ante Christum, before, or anno Christi, after; write ${christ} BC or AD ${christ}.`;
+  const early = askOfEarlyYear(text);
+  if (early !== undefined) return early;
   const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
   if (known !== undefined) {
     return `"${text}" may have lost a figure or its second year; write ${known}X, or from AD ${known}.`;
@@ -43,6 +45,18 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
     return `"${text}" may be a doubtful year or a figure lost; write AH ${lost} (?) or AH ${lost}X.`;
   }
   return askWhichPair(text);
+}
+
+/** The first coins with a year of Christ are of Roskilde, 1234 (common practice). */
+const FIRST_WITH_YEAR = 1234;
+const DATED = /^(?:dated (?<before>\d{3,4})|(?<after>\d{3,4}) \(dated\))$/i;
+
+/** `dated 1106`: no coin of ours bears so early a year. */
+function askOfEarlyYear(text: string): string | undefined {
+  const { before, after } = DATED.exec(text)?.groups ?? {};
+  const year = Number(before ?? after);
+  if (!(year < FIRST_WITH_YEAR)) return undefined;
+  return `"${text}" cannot stand on a piece as a year of Christ, which begin on coins in 1234; write AH ${String(year)}, or AD ${String(year)} for when it was made.`;
 }
 
 const TWO_YEARS = /^(?<first>\d{1,4}) ?[/-] ?(?<last>\d{4})$/;

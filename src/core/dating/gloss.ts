@@ -2,7 +2,7 @@ import { isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Bound, Reading, Reign } from './dating.ts';
 import { unmistakableForms } from './read-era.ts';
-import { readIndiction } from './read-cycle.ts';
+import { readIndiction, reignsOfTitle } from './read-cycle.ts';
 import { reignsCalled } from './read-regnal.ts';
 import { qualify, readYears, type PointContext, type WordReader } from './reading.ts';
 import { readLetterYear } from './read-year.ts';
@@ -71,8 +71,8 @@ function agreed(
 ): Outcome<Reading> | undefined {
   const { low, high } = yearsOfGloss(groups);
   const reading = read(date);
-  if (reading?.ok && isOfChrist(reading.value)) return undefined;
   const forms = unmistakableForms(date);
+  if (forms.length === 0 && reading?.ok && isOfChrist(reading.value)) return undefined;
   const outcomes = forms.length > 0 ? forms.map((form) => read(form)) : [reading];
   const readings = outcomes.flatMap((outcome) => (outcome?.ok ? [outcome.value] : []));
   if (readings.length === 0) return undefined;
@@ -184,7 +184,9 @@ const WITH_REIGN = new RegExp(
 export function readWithReign(text: string, reigns: readonly Reign[], read: WordReader): Outcome<Reading> | undefined {
   const { name = '', first = '', last = first, era, about } = WITH_REIGN.exec(text)?.groups ?? {};
   if (name === '' || text.includes('(') !== text.endsWith(')')) return undefined;
-  const known = reignsCalled(name, reigns);
+  // Vict. 12 is a year of hers.
+  if (first.length < 3 && era === undefined && !text.includes('(')) return undefined;
+  const known = [...reignsCalled(name, reigns), ...reignsOfTitle(name)];
   if (known.length === 0) return undefined;
   const isBefore = era?.startsWith('B') === true;
   const end = isBefore && last !== first ? secondYearBefore(first, last, 'hyphen') : good(followingYear(first, last));

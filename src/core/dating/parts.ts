@@ -13,16 +13,17 @@ export const THIRDS: readonly (readonly string[])[] = [
     'early, beginning of, beginning, beg. of, start of, opening of, Anfang, Beginn, frühes, frühe, früh',
     'début, déb., in., in, ineunte, begin, vroege, vroeg, inizio, inizi, principio, principios, comienzos, inicios',
     'begyndelsen, begynnelsen, starten, tidlig, tidligt, tidlige, början, początek, początku, pocz., začátek, počátek, poč.',
-    'início, inícios, princípios, principis',
+    'início, inícios, princípios, principis, начало, нач.',
   ),
   listed(
     'mid, middle of, middle, Mitte, mittleres, milieu, mil., med., med, medio, mediante, midden, halverwege',
     'metà, mediados, mitad, midten, mitten, połowa, połowy, połowie, poł., polovina, poloviny, pol., meados, mitjan',
+    'середина, сер.',
   ),
   listed(
     'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
     'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, sen, sent, sene, koniec, końca, końcu, kon., schyłek',
-    'konec, final, finais, fim, finals',
+    'konec, final, finais, fim, finals, конец, кон.',
   ),
 ];
 
@@ -31,18 +32,18 @@ const FRACTIONS: readonly { readonly of: number; readonly words: readonly string
     of: 2,
     words: listed(
       'half, Hälfte, H., Hft., moitié, dimidium, helft, metà, mitad, halvdel, halvdelen, hälft, hälften, halvan',
-      'połowa, połowie, połowy, poł., polovina, pol., metade, meitat',
+      'połowa, połowie, połowy, poł., polovina, pol., metade, meitat, половина, пол.',
     ),
   },
   {
     of: 3,
-    words: listed('third, Drittel, tiers, derde, terzo, tercio, tredjedel, tredjedelen, tercja, třetina, terço'),
+    words: listed('third, Drittel, tiers, derde, terzo, tercio, tredjedel, tredjedelen, tercja, třetina, terço, треть'),
   },
   {
     of: 4,
     words: listed(
       'quarter, Viertel, V., quart, kwart, quarto, cuarto, fjerdedel, fjerdedelen, fjärdedel, fjärdedelen',
-      'ćwierć, ćwierci, ćw., ćwierćwiecze, ćwierćwiecza, ćwierćwieczu, čtvrtina, čtvrt., quartel',
+      'ćwierć, ćwierci, ćw., ćwierćwiecze, ćwierćwiecza, ćwierćwieczu, čtvrtina, čtvrt., quartel, четверть, четв.',
     ),
   },
   {
@@ -54,24 +55,24 @@ const FRACTIONS: readonly { readonly of: number; readonly words: readonly string
 const ORDINALS: readonly (readonly string[])[] = [
   listed(
     'first, 1st, 1., 1, I, erste, erstes, ersten, première, premier, 1re, 1ère, 1er, eerste, 1e, 1ste',
-    'prima, primo, primero, primera, primer, 1a, 1o, 1.a, 1.o, første, första, pierwsza, pierwsze, pierwszej, první, primeira',
+    'prima, primo, primero, primera, primer, 1a, 1o, 1.a, 1.o, første, första, pierwsza, pierwsze, pierwszej, první, primeira, первая, 1-я',
   ),
   listed(
     'second, 2nd, 2., 2, II, zweite, zweites, zweiten, seconde, deuxième, 2e, 2de, 2nde, tweede',
-    'seconda, secondo, segunda, segundo, segona, 2a, 2o, 2.a, 2.o, anden, andet, annen, andra, druga, drugie, drugiej, druhá',
+    'seconda, secondo, segunda, segundo, segona, 2a, 2o, 2.a, 2.o, anden, andet, annen, andra, druga, drugie, drugiej, druhá, вторая, 2-я',
   ),
   listed(
     'third, 3rd, 3., 3, III, dritte, drittes, dritten, troisième, 3e, derde, 3de, terzo, terza, tercer, tercero, 3o, 3.o',
-    'tredje, trzecia, trzecie, trzeciej, třetí, terceiro',
+    'tredje, trzecia, trzecie, trzeciej, třetí, terceiro, третья, 3-я',
   ),
   listed(
     'fourth, 4th, 4., 4, IV, vierte, viertes, vierten, quatrième, 4e, vierde, 4de, quarto, cuarto, 4o, 4.o',
-    'fjerde, fjärde, czwarta, czwarte, czwartej, čtvrtá',
+    'fjerde, fjärde, czwarta, czwarte, czwartej, čtvrtá, четвёртая, четвертая, 4-я',
   ),
 ];
 const LAST = listed(
   'last, letzte, letztes, letzten, dernier, dernière, laatste, ultimo, ultima, último, última',
-  'sidste, siste, sista, ostatnia, ostatnie, ostatniej, poslední',
+  'sidste, siste, sista, ostatnia, ostatnie, ostatniej, poslední, последняя',
 );
 
 /** What stands before a part: `in der 2. Hälfte`, `au milieu`, `all'inizio`, `pod koniec`. */

@@ -10,9 +10,10 @@ const CENTURY = [
   ...['century', 'centuries', 'cent.', 'cent', 'Jahrhundert', 'Jahrhunderts', 'Jahrhunderte', 'Jahrh.', 'Jh.', 'Jh'],
   ...['Jhs.', 'Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
   ...['århundrede', 'århundredes', 'århundre', 'århundrade', 'årh.', 'wiek', 'wieku', 'wieki', 'století', 'stol.'],
+  ...['век', 'века', 'веке', 'веков'],
 ];
 /** Too short to follow a bare number: `12th c.`, `XIIe s.` and `XIV w.` are centuries, `4 C` and `2S` are not. */
-const CENTURY_LETTERS = ['c.', 'c', 's.', 's', 'w.'];
+const CENTURY_LETTERS = ['c.', 'c', 's.', 's', 'w.', 'в.', 'вв.'];
 const SAECULUM = [
   ...['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi', 'siglos', 'secoli', 'ss.'],
   ...['século', 'séc.', 'segle'],
@@ -33,7 +34,7 @@ const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
 const ROMAN_ENDED = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )';
-const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= [csw]\\.)`;
+const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(?= (?:[csw]|вв?)\\.)`;
 const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${BEFORE_A_LETTER})`;
 /** `18th century (late)`, `18. Jh., 2. Hälfte` */
 const PART_AFTER = '(?: ?\\((?<after>[^()]+)\\)|, (?<last>[^,()]+))?';
@@ -67,7 +68,9 @@ const FORMS: readonly Form[] = [
 ];
 
 /** A century, or a half, third or quarter of one. The 12th runs from 1101 to 1200, the 1st BC from 100 to 1 BC. */
-export const readCentury: PointReader = (text, { era }) => {
+export const readCentury: PointReader = (said, { era }) => {
+  // AD 1st century, as museums list it.
+  const text = said.replace(/^(?:AD|CE) (?=.*[^\d\s])(?!.*(?:BC|AD|CE))/, '');
   for (const { form, part: readPart } of FORMS) {
     const groups = form.exec(text)?.groups;
     if (!groups) continue;
@@ -81,7 +84,8 @@ export const readCentury: PointReader = (text, { era }) => {
     if (number < 1 || number > (groups['bc'] === undefined ? LAST : EARLIEST)) {
       return refuse(`"${text}" is no century to date a coin by; write a year such as 1250, or 13th century.`);
     }
-    if (groups['bc'] === undefined && groups['ad'] === undefined && era !== undefined && era !== 'AD') {
+    const isNamed = groups['bc'] !== undefined || groups['ad'] !== undefined || text !== said;
+    if (!isNamed && era !== undefined && era !== 'AD') {
       return refuse(`"${text}" stands where years are counted ${era}; write ${text} BC or ${text} AD.`);
     }
     const first = groups['bc'] === undefined ? 100 * (number - 1) + 1 : 1 - 100 * number;

@@ -11,7 +11,7 @@ import {
 import { isoYear } from '../calendars/civil.ts';
 import { lengthOfTitle, plainCharacters, REIGN_TITLES, type ReignTitle } from '../calendars/reign-titles.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
-import type { CalendarName, DateContext, Reading } from './dating.ts';
+import type { CalendarName, DateContext, Reading, Reign } from './dating.ts';
 import { isRealmOf } from './eras.ts';
 import { readHanNumber, readRoman } from './numerals.ts';
 import { readYears, type PointReader } from './reading.ts';
@@ -165,4 +165,15 @@ for (const title of REIGN_TITLES) {
   for (const name of [plainCharacters(title.characters), ...title.names.map(foldedName)]) {
     TITLES.set(name, [...(TITLES.get(name) ?? []), title]);
   }
+}
+
+/** The reigns of a title, for `Daoguang (1821-50)`. */
+export function reignsOfTitle(name: string): readonly Reign[] {
+  const known = TITLES.get(plainCharacters(name)) ?? TITLES.get(foldedName(name)) ?? [];
+  return known.map(({ names, characters, first, last }) => ({
+    ruler: names[0] ?? characters,
+    names,
+    from: String(first),
+    to: last === 'open' ? '..' : String(last),
+  }));
 }

@@ -2,7 +2,7 @@ import { dayFromCivil, dayFromIso } from '../calendars/civil.ts';
 import { hijriFromDay } from '../calendars/hijri.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
 import { isOttomanPair } from './ask.ts';
-import { meaningsOfYear, settledEra } from './ambiguous-eras.ts';
+import { meaningsOfFarYear, meaningsOfYear, settledEra } from './ambiguous-eras.ts';
 import type { DateContext, Reading } from './dating.ts';
 import { BYZANTINE, eraNamed, HEBREW, HIJRI, isRealmOf, KEEPS_ACCESSION, REPUBLICAN, type Era } from './eras.ts';
 import { readCyrillic, readHanNumber, readHebrewNumber, readRoman } from './numerals.ts';
@@ -219,5 +219,5 @@ function hijriYearsOf(outcome: Outcome<Reading> | undefined): readonly (readonly
 
 /** Every unmistakable form that a text of another era with several readings may stand for. */
 export function unmistakableForms(text: string): readonly string[] {
-  return meaningsOfHijriPair(text) ?? meaningsOfYear(text)?.map(({ words }) => words) ?? [];
+  return meaningsOfHijriPair(text) ?? meaningsOfYear(text)?.map(({ words }) => words) ?? meaningsOfFarYear(text);
 }

@@ -96,6 +96,8 @@ function withoutParentheses(text: string): string {
 }
 
 const STRUCK_WORD = wordBefore(STRUCK);
+/** `1816-1820 (issued)`, as museums say which date it is. */
+const STRUCK_AFTER = new RegExp(` \\((?:${anyOf(STRUCK)}|dated)\\)$`, 'i');
 
 /**
  * Reads a date in free words: a point in time, or several joined, or the time before or after one, with "about" and
@@ -114,7 +116,7 @@ export function phraseReader(context: DateContext): WordReader {
   // About, struck and undated say that a hyphen stands between years: c. 1902-10.
   const inYears: DateContext = { ...context, hyphen: context.hyphen ?? 'range' };
   return function readPhrase(said) {
-    const text = said.replace(STRUCK_WORD, '');
+    const text = said.replace(STRUCK_WORD, '').replace(STRUCK_AFTER, '');
     // A sign that is a word elsewhere may be part of the date: C12, C.E. 325.
     const whole = point(text);
     if (whole?.ok) return whole;

@@ -11,7 +11,7 @@ const YEAR = '(?:regnal year|year|yr\\.?|r\\. ?y\\.|ry|a\\. ?r\\.|anno regni|Jah
 const OF = '(?:of |de |von )?(?:the reign of )?';
 const FORMS = [
   { form: new RegExp(`^(?<name>\\D.*?),? ${YEAR} (?<number>\\d{1,2})$`, 'i'), isSure: true },
-  { form: new RegExp(`^${YEAR} (?<number>\\d{1,2}) ${OF}(?<name>\\D.*)$`, 'i'), isSure: true },
+  { form: new RegExp(`^${YEAR} (?<number>\\d{1,2}) ${OF}(?<name>[^\\d(].*)$`, 'i'), isSure: true },
   { form: /^(?<number>\d{1,2}) (?<name>\p{Lu}[^\d]*(?:(?<=[.\p{L}] ?)[1-8])?)$/u, isSure: false },
   { form: /^(?:(?:the )?reign of|temp\.|tempore) (?<name>\D.*)$/i, isSure: true },
 ];

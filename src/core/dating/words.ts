@@ -57,14 +57,14 @@ export const BEFORE_CHRIST = listed(
   'BC, B.C., BCE, B.C.E., v. Chr., v. Chr, vor Chr., vor Christus, v. u. Z.',
   'av. J.-C., av. J.C., av. J. C., av. JC, avant J.-C., avant Jésus-Christ, av. n. è., avant notre ère',
   'a. C., aC, a. C. n., a. Chr., a. Chr. n., ante Christum, ante Christum natum, voor Chr., voor Christus',
-  'avanti Cristo, a. de C., a. de J.C., antes de Cristo, f. Kr., før Kristus, p.n.e., przed Chr.',
+  'avanti Cristo, a. de C., a. de J.C., antes de Cristo, f. Kr., før Kristus, p. n. e., przed Chr., до н. э.',
 );
 
 export const AFTER_CHRIST = listed(
   'AD, A.D., CE, C.E., n. Chr., n. Chr, nach Chr., nach Christus, u. Z.',
   'ap. J.-C., apr. J.-C., ap. J.C., ap. JC, après J.-C., de n. è., de notre ère, d. C., dC, p. C., p. Chr., p. Chr. n.',
   'post Christum, post Christum natum, anno Domini, na Chr., na Christus, dopo Cristo, d. de C., d. de J.C.',
-  'después de Cristo, e. Kr., efter Kristus, n.e., po Chr.',
+  'después de Cristo, e. Kr., efter Kristus, n. e., po Chr., н. э.',
 );
 
 /** Which end a word fixes, and whether the year it names is itself allowed. */

@@ -81,9 +81,12 @@ function whichBook(text: string, before: string, part: string, books: Required<B
   const number = one.ok ? one.value.number.split(' ').at(-1) : undefined;
   const at = number === undefined ? -1 : before.lastIndexOf(number);
   const second = at < 1 ? '' : `${before.slice(0, at).trim()} ${part}`;
+  // HGC 4, 1597: the volume in plain figures, and a number in it.
+  const isVolume = volume === '' && /^\d{1,2}$/u.test(first) && at > 0;
+  const inVolume = isVolume ? ` For a volume, write ${before.slice(0, at).trim()} vol. ${first}, ${part}.` : '';
   const ways =
     second !== '' && readEntry(second, books).ok
-      ? `Write ${before}; ${second}.`
+      ? `Write ${before}; ${second}.${inVolume}`
       : 'Write the name of the book before each number.';
   return `"${shown(part)}" in "${shown(text)}" does not say which book it is in. ${ways}${parted}`;
 }

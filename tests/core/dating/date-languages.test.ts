@@ -1,17 +1,26 @@
 import { expect, test } from 'vitest';
 import { formatDate } from '../../../src/core/dating/format-date.ts';
-import { DATE_LANGUAGES, OLYMPIADS, REIGNS_WITH_YEARS, TWO_STYLES } from '../../published/date-languages.ts';
+import {
+  DATE_LANGUAGES,
+  DATES_OF_DATABASES,
+  OLYMPIADS,
+  REIGNS_WITH_YEARS,
+  TWO_STYLES,
+} from '../../published/date-languages.ts';
 import { readAs, refusalOf, UNDER_EDWARD_I } from './read-as.ts';
 
 const marks = ({ about, doubtful }: { about: boolean; doubtful: boolean }) =>
   [about ? 'about' : '', doubtful ? 'doubtful' : ''].filter((mark) => mark !== '').join(' ');
 
-test.for(DATE_LANGUAGES)('$write is $earliest to $latest, and what is printed reads back ($source)', (row) => {
-  const dating = readAs(row.write);
-  expect([dating.earliest, dating.latest, marks(dating)]).toEqual([row.earliest, row.latest, row.marks]);
-  const again = readAs(formatDate(dating));
-  expect([again.earliest, again.latest, marks(again)]).toEqual([row.earliest, row.latest, row.marks]);
-});
+test.for([...DATE_LANGUAGES, ...DATES_OF_DATABASES])(
+  '$write is $earliest to $latest, and what is printed reads back ($source)',
+  (row) => {
+    const dating = readAs(row.write);
+    expect([dating.earliest, dating.latest, marks(dating)]).toEqual([row.earliest, row.latest, row.marks]);
+    const again = readAs(formatDate(dating));
+    expect([again.earliest, again.latest, marks(again)]).toEqual([row.earliest, row.latest, row.marks]);
+  },
+);
 
 test.for(TWO_STYLES)('%s is the day %s: %s', ([text, day]) => {
   const dating = readAs(text);
@@ -41,6 +50,10 @@ test.for([
   ['12.11.1804', 'write 1804-11-12 or 1804-12-11'],
   ['1804 [1805]', 'write date: 1805 and, on a line of its own, dated: "1804"'],
   ['1804 [i.e. 1805]', 'dated: "1804"'],
+  ['dated 1106', 'write AH 1106'],
+  ['1106 (dated)', 'write AH 1106'],
+  ['Kangxi (1700-1800)', 'No reign of "Kangxi"'],
+  ['2505 (1862)', 'do not agree'],
   ['Ol. 95, 5', 'of four years each'],
   ['Ol. 294', 'run from 1 to 293'],
 ] as const)('%s asks', ([text, says]) => {
