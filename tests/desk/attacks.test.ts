@@ -86,12 +86,51 @@ describe('what is asked for', () => {
     '/lists/private/ledger',
     '/lists/__proto__/x',
     '/lists/constructor/name',
+    '/lists/rulers/constructor',
+    '/lists/rulers/__proto__/text',
+    '/exhibits/constructor',
+    '/pieces/constructor',
+    '/pieces/__proto__',
+    '/pieces/tostring/text',
+    '/pieces/constructor/photographs',
+    '/pieces/plain-penny/constructor.webp',
     '/pieces/not-there',
     `/${'a'.repeat(5000)}`,
   ])('%s is no page', async (path) => {
     const { status, text } = await desk.send(path, { headers: { cookie: desk.cookie } });
     expect(status).toBe(404);
     expect(text).not.toContain('GBP');
+  });
+
+  // Names that every object of JavaScript has.
+  test('a form for such a name changes nothing, whatever its boxes are called', async () => {
+    const token = form.get('form-token') ?? '';
+    for (const name of ['constructor', '__proto__', 'toString', 'hasOwnProperty']) {
+      const to = new URLSearchParams({
+        'form-token': token,
+        [name]: 'x',
+        'draft-of': `/pieces/${name}`,
+        field: name,
+        to: 'x',
+      });
+      to.append('piece', name);
+      for (const [path, statuses] of [
+        [`/pieces/${name.toLowerCase()}`, [404]],
+        [`/exhibits/${name.toLowerCase()}`, [404]],
+        [`/lists/${name.toLowerCase()}`, [404]],
+        ['/draft', [404]],
+        ['/change', [422]],
+        ['/life', [409, 422]],
+        ['/undo', [404]],
+      ] as const)
+        expect([path, statuses.includes((await desk.ask(path, to)).status as never)]).toEqual([path, true]);
+    }
+    expect(Object.hasOwn(Object.prototype, 'x')).toBe(false);
+    const with_ = new URLSearchParams(form);
+    for (const name of ['__proto__', 'constructor', 'sure.__proto__', 'provenance.0.constructor']) with_.set(name, 'x');
+    with_.set('title', 'A penny of a plain king');
+    await desk.ask(`/pieces/${PIECE}`, with_);
+    expect(await written()).not.toMatch(/__proto__|constructor/);
   });
 
   test('without the cookie nothing is shown, and the first address works once', async () => {
@@ -154,6 +193,30 @@ describe('a body that is too large', () => {
     const short = { ...headers({}), 'content-length': '10' };
     const { status } = await desk.send(`/pieces/${PIECE}`, { method: 'POST', headers: short, body: body.slice(0, 10) });
     expect(status).toBe(403);
+  });
+});
+
+describe('two windows at once', () => {
+  const page = '/pieces/old-medal';
+  const file = 'pieces/old-medal/piece.md';
+  const held = (): Promise<string> => readFile(join(desk.at, file), 'utf8');
+
+  test('that save the same piece: one is written whole, the other is told and has lost nothing', async () => {
+    const forms = await Promise.all([1, 2].map(async () => untouchedForm((await desk.ask(page)).text, page)));
+    forms.forEach((one, at) => one.set('shape', `shape ${at}`));
+    const answers = await Promise.all(forms.map((one) => desk.ask(page, one)));
+    expect(answers.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([303, 409]);
+    const lost = answers.findIndex(({ status }) => status === 409);
+    expect(answers[lost]?.text).toContain(`value="shape ${lost}"`);
+    expect(await held()).toContain(`shape: shape ${1 - lost}\n`);
+  });
+
+  test('that make pieces with the same title and number: two folders, or one is told', async () => {
+    const forms = await Promise.all([1, 2].map(async () => untouchedForm((await desk.ask('/new')).text, '/new')));
+    for (const one of forms) one.set('title', 'Made twice');
+    const answers = await Promise.all(forms.map((one) => desk.ask('/new', one)));
+    expect(answers.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([303, 422]);
+    expect(desk.state.records().named.pieces.filter((id) => id.startsWith('made-twice'))).toEqual(['made-twice']);
   });
 });
 

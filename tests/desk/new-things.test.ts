@@ -98,6 +98,19 @@ describe('what became of a piece', () => {
     const alone = await event('plain-penny', { date: '2005', event: 'sold', 'take-out': 'yes' });
     expect([alone.status, alone.text.includes('It is the only piece of')]).toEqual([422, true]);
   });
+
+  test('may put the year it came on its page, and neither the day nor from whom nor for how much', async () => {
+    const came = { date: '2003-05-14', event: 'bought', amount: '45 GBP', with: 'Aunt Winifred Ogleforth', 'publish-year': 'yes' }; // prettier-ignore
+    expect((await event('plain-penny', came)).status).toBe(303);
+    const piece = (await bytes('pieces/plain-penny/piece.md')) ?? '';
+    expect(piece).toMatch(/\{ when: 2003, how: purchase \}/);
+    expect(piece).not.toMatch(/Winifred|2003-05|45 GBP/);
+    expect(await bytes('private/life.csv')).toContain('Aunt Winifred Ogleforth');
+    const left = await event('plain-penny', { date: '2004', event: 'lent', 'publish-year': 'yes' });
+    expect([left.status, left.text.includes('Only the year in which a piece came')]).toEqual([422, true]);
+    const when = await event('plain-penny', { date: '2003/2006', event: 'bought', 'publish-year': 'yes' });
+    expect([when.status, when.text.includes('The year it came must be known')]).toEqual([422, true]);
+  });
 });
 
 test('a field of several pieces is changed after it has been seen, as one save', async () => {

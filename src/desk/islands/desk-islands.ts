@@ -71,6 +71,22 @@ function keepUnsaved(form: HTMLFormElement): void {
   });
 }
 
+/** Asks for a part of the page again until it is done: a check or a build that goes on. */
+function followProgress(part: HTMLElement): void {
+  if (part.dataset['again'] !== 'yes') return;
+  setTimeout(() => {
+    void (async () => {
+      const answer = await fetch(location.href).catch(() => null);
+      if (answer?.ok !== true) return;
+      const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+      const fresh = page.getElementById(part.id);
+      if (fresh === null) return;
+      part.replaceWith(fresh);
+      followProgress(fresh);
+    })();
+  }, 1500);
+}
+
 /** Puts a box into the head of a table that chooses all its rows. */
 function chooseAll(head: HTMLElement): void {
   const all = document.createElement('input');
@@ -83,6 +99,7 @@ function chooseAll(head: HTMLElement): void {
   head.replaceChildren(all);
 }
 
+for (const part of document.querySelectorAll<HTMLElement>('[data-again]')) followProgress(part);
 for (const head of document.querySelectorAll<HTMLElement>('[data-choose-all]')) chooseAll(head);
 for (const form of document.querySelectorAll('form')) {
   if (form.dataset['shows'] !== undefined) showAsTyped(form);

@@ -48,7 +48,8 @@ export function buildPages(app: Hono, { state, token, tools, page, form }: Desk)
 type Building = { readonly said: string | null; readonly ended: string | null; readonly address: string | null };
 
 function buildPage(found: Found, token: string, out: string, { said, ended, address }: Building): Html {
-  return html` <section>
+  return html`<div id="progress" data-again="${found === null || said !== null ? 'yes' : 'no'}">
+    <section>
       <h2>Check</h2>
       ${
         found === null
@@ -72,9 +73,10 @@ function buildPage(found: Found, token: string, out: string, { said, ended, addr
     </section>
     <section>
       <h2>Look at it</h2>
-      <p>What was built last lies in the folder <b>${out}</b>. That folder is what you upload, whole.</p>
+      <p>What was built last is in the folder <b>${out}</b>. Upload everything in it; nothing has been uploaded yet.</p>
       ${address === null ? postForm('/site/preview', token, html`<button type="submit">Open the built site on this machine</button>`) : html`<p><a href="${address}" target="_blank" rel="noopener noreferrer">${address}</a></p>`}
-    </section>`;
+    </section>
+  </div>`;
 }
 
 function linkTo(file: string): string {

@@ -2,24 +2,20 @@ import { today } from '../../catalogue/check-cabinet.ts';
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { boughtByLedger, LIFE, LIFE_COLUMNS, readLife } from '../../catalogue/life.ts';
-import { addRow } from '../../catalogue/write/edit-table.ts';
 import { EXAMPLE } from '../../catalogue/totals.ts';
 import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
 import { courseOf, LIFE_EVENTS } from '../../core/life/life.ts';
 import type { Course, LifeEvent } from '../../core/life/life.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
-import { good, refuse } from '../../core/outcome.ts';
-import type { Outcome } from '../../core/outcome.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
-import type { FileChange } from '../cabinet-state.ts';
-import { withoutPiece } from '../change-exhibit.ts';
 import { FORBIDDEN, text } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { datalists } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
-import { calledById, idOf } from '../new-names.ts';
+import { calledById } from '../new-names.ts';
+import { changesOfEvent } from '../write-event.ts';
 
 type Column = (typeof LIFE_COLUMNS)[number];
 
@@ -56,7 +52,8 @@ export function lifePages(app: Hono, desk: Desk): void {
         { cells, problems: ['The table has been changed meanwhile. Look at it below, and save again.'], laidIn: [] },
         409,
       );
-    const change = changesOfEvent(state, cells, now, text(form, 'take-out') === 'yes');
+    const also = { takeOut: text(form, 'take-out') === 'yes', publishYear: text(form, 'publish-year') === 'yes' };
+    const change = await changesOfEvent(state, cells, now, also);
     const problems = change.ok ? state.problemsOf(change.value) : [];
     const laidIn = problems.filter(({ file }) => file.startsWith('exhibits/'));
     const told = change.ok
@@ -77,30 +74,6 @@ type Shown = {
   readonly problems: readonly string[];
   readonly laidIn: readonly string[];
 };
-
-/** What writing an event down changes: the table, and the exhibits that the piece is taken out of. */
-function changesOfEvent(
-  state: Desk['state'],
-  cells: ReadonlyMap<string, string>,
-  now: string | null,
-  isTakenOut: boolean,
-): Outcome<readonly FileChange[]> {
-  const records = state.records();
-  const said = cells.get('piece') ?? '';
-  const piece = said === '' ? '' : idOf('pieces', said, records);
-  if (piece === null) return refuse(`There is no piece “${said}”. Write its title or its number.`);
-  const before = now === null || now.trim() === '' ? `${LIFE_COLUMNS.join(',')}\n` : now;
-  const row = addRow(before, { ...Object.fromEntries(cells), piece });
-  const changes: FileChange[] = [{ file: LIFE, text: row, from: now }];
-  for (const { file, fields } of isTakenOut ? records.exhibits : []) {
-    const held = state.heldText(file) ?? '';
-    const left = withoutPiece(state, held, piece);
-    if (!left.ok)
-      return refuse(`It is the only piece of the exhibit “${fields.title}”. Lay another piece in that exhibit first.`);
-    if (left.value !== held) changes.push({ file, text: left.value, from: held });
-  }
-  return good(changes);
-}
 
 async function lifePage({ state: held, token }: Desk, form: Shown): Promise<Html> {
   const text = (await held.textOf(LIFE)) ?? '';
@@ -169,6 +142,10 @@ function eventForm(state: Desk['state'], token: string, digest: string, { cells,
       token,
       html`<input type="hidden" name="digest" value="${digest}" />
         <div class="boxes">${LIFE_COLUMNS.map((column) => box(column, cells.get(column) ?? ''))}</div>
+        <label class="tick"
+          ><input type="checkbox" name="publish-year" value="yes" /> Of a piece that came: publish the year on its page,
+          and neither from whom nor for how much</label
+        >
         ${datalists(state, ['pieces'])} ${laidIn.length === 0 ? '' : takeOut}
         <p class="says">
           A job lot or an exchange: give its pieces the same words under Deal. Its whole price goes into a line of its

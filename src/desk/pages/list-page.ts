@@ -153,7 +153,7 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
   const facts = factsOf(state.ledger());
   return html` ${searchForm(asked, facts)}
     ${rows.every(({ piece }) => piece.id === EXAMPLE) ? html`<p>There is no piece of your own yet. <a href="/new">Make the first one</a>. The example shows what a piece may have, and is never published; leave it, or delete its folder.</p>` : ''}
-    <p class="count" role="status">
+    <p class="count" role="status" id="count" data-again="${found === null ? 'yes' : 'no'}">
       ${chosen.length === rows.length ? `${rows.length === 1 ? 'One piece' : `${rows.length} pieces`}.` : `${chosen.length} of ${rows.length} pieces.`}
       ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length === 1 ? 'One problem' : `${found.problems.length} problems`}.`}
     </p>

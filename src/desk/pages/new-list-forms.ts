@@ -57,7 +57,10 @@ function newSetForm(state: CabinetState, token: string): Html {
 }
 
 function newExhibitForm(state: CabinetState, token: string): Html {
-  const published = state.records().pieces.filter(({ fields }) => fields.publish === 'yes');
+  const published = state
+    .records()
+    .pieces.filter(({ fields }) => fields.publish === 'yes' && ['kept', 'lent'].includes(fields.status))
+    .toSorted((a, b) => NUMBERS.compare(a.fields.number, b.fields.number));
   return html`<details class="group">
     <summary><h2>A new exhibit</h2></summary>
     ${postForm(
@@ -88,6 +91,8 @@ function newExhibitForm(state: CabinetState, token: string): Html {
     )}
   </details>`;
 }
+
+const NUMBERS = new Intl.Collator('en', { numeric: true });
 
 const NAMES = { rulers: 'ruler', mints: 'mint', denominations: 'denomination', works: 'book' } as const;
 

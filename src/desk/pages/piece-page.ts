@@ -29,13 +29,16 @@ export type PieceView = FormView & {
   readonly piece: PieceOnDesk;
   readonly token: string;
   readonly preview: Html;
+  readonly hasTypes: boolean;
 };
 
 /** The form of one piece: what will be published and what stays here, side by side. */
 export function pieceForm(view: PieceView): Html {
   const { piece, token, posted } = view;
   const shown = shownOf(view);
-  const published = piece.leaves.filter(({ path: [top = ''] }) => !PRIVATE.includes(top));
+  // A cabinet without types is not asked about them.
+  const isAsked = ({ path: [top = ''], held }: Leaf): boolean => top !== 'type' || held !== undefined || view.hasTypes;
+  const published = piece.leaves.filter((leaf) => !PRIVATE.includes(leaf.path[0] ?? '') && isAsked(leaf));
   const kept = piece.leaves.filter(({ path: [top = ''] }) => PRIVATE.includes(top));
   const listed = new Set(GROUPS.flatMap(([, fields]) => fields));
   const others = [...new Set(published.map(({ path: [top = ''] }) => top))].filter((top) => !listed.has(top));

@@ -28,6 +28,7 @@ export function pieceRoutes(app: Hono, desk: Desk): void {
       piece, token, posted: null, problems: [], unread: {}, isStale: false,
       aloud: (row, words) => aloudIn(records, row, words, beside),
       called: calledById(records),
+      hasTypes: records.series.length > 0,
       otherwise: typeSays(state, piece),
       preview: piecePreview(state, piece, more.posted ?? null),
       ...more,
