@@ -48,10 +48,12 @@ const served: { close?: () => Promise<void> } = {};
 const tools: DeskTools = {
   nextNumber,
   out: relative(process.cwd(), out) || '.',
-  build: (tell) =>
+  build: (what, tell) =>
     new Promise((done) => {
+      const more = what === 'site' ? [] : ['--copy', ...(what === 'copy' ? [] : ['--unlisted'])];
+      const into = what === 'site' ? out : `${out}-${what.replaceAll(' ', '-')}`;
       const command = fileURLToPath(new URL('build.ts', import.meta.url));
-      const child = spawn(process.execPath, [command, '--cabinet', cabinet.at, '--out', out], {
+      const child = spawn(process.execPath, [command, '--cabinet', cabinet.at, '--out', into, ...more], {
         stdio: ['ignore', 'pipe', 'pipe'],
       });
       let said = '';

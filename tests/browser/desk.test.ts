@@ -3,10 +3,11 @@ import type { ChildProcess } from 'node:child_process';
 import { mkdtemp, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import process from 'node:process';
 import { promisify } from 'node:util';
 import type { Browser, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { COLOURS, forbidden, LEVELS } from './forbidden.ts';
 import { openBrowser } from './open-site.ts';
@@ -15,7 +16,8 @@ import { openBrowser } from './open-site.ts';
 const IS_LONG = process.env['DESK'] === 'long';
 const PIECES = IS_LONG ? 10 : 3;
 const PICTURED = IS_LONG ? 10 : 1;
-const PICTURES = ['obverse', 'reverse'].map((face) => resolve(`content/pieces/york-penny-3b/${face}.jpg`));
+/** Photographs of a piece, small enough to be looked at quickly. */
+let PICTURES: readonly string[] = [];
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 let [browser, page, desk, at]: [Browser?, Page?, ChildProcess?, string?] = [];
@@ -23,6 +25,11 @@ const wrong: string[] = [];
 
 beforeAll(async () => {
   at = join(await mkdtemp(join(tmpdir(), 'desk-')), 'cabinet');
+  PICTURES = await Promise.all(['obverse', 'reverse'].map(async (face) => {
+    const small = join(at ?? '', `../${face}.jpg`);
+    await sharp(`content/pieces/york-penny-3b/${face}.jpg`).resize(450).toFile(small);
+    return small;
+  })); // prettier-ignore
   const begin = ['src/commands/begin.ts', at, '--title', 'My cabinet', '--keeper', 'A. N. Other', '--language', 'en', '--currency', 'GBP', '--lists']; // prettier-ignore
   await promisify(execFile)(process.execPath, begin);
   desk = spawn(process.execPath, ['src/commands/desk.ts', '--cabinet', at, '--out', join(at, '../site')], {
@@ -36,7 +43,7 @@ beforeAll(async () => {
   );
   browser = await openBrowser();
   page = await browser.newPage({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' });
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   page.on('pageerror', (error) => wrong.push(error.message));
   page.on('dialog', (dialog) => void dialog.accept());
   await page.goto(address);

@@ -71,6 +71,27 @@ describe('the hall copy of the demo', () => {
   });
 });
 
+test('a copy without an exhibit begins with the first page of the catalogue, and holds the same pieces', async () => {
+  const into = join(folder, 'whole');
+  await makeHallCopy('dist', into, { base: '/', exhibit: null }, { title: 'The Circle', cabinet: 'The Circle', address: null, whole: 'listed' }); // prettier-ignore
+  const [whole, hall] = await Promise.all([into, join(folder, 'demo')].map(builtFiles));
+  const pieces = (files: readonly string[] = []) => files.filter((file) => /^catalogue\/pieces\/[^/]+\/index\.html$/.test(file)).sort(); // prettier-ignore
+  expect(pieces(whole)).toEqual(pieces(hall));
+  expect(whole).not.toContain('catalogue/index.html');
+  expect(whole).toContain('catalogue/exhibits/struck-in-york/index.html');
+  expect(await readFile(join(into, 'READ-ME.txt'), 'utf8')).toMatch(/^The Circle\r\nThe whole catalogue\.\r\n/);
+});
+
+test('npm run build -- --copy --unlisted lists for one friend what is on no list, and nothing that is hidden', async () => {
+  const into = join(folder, 'for a friend');
+  const words = ['src/commands/build.ts', '--cabinet', 'tests/cabinets/marked', '--copy', '--unlisted', '--out', into];
+  execFileSync(process.execPath, words, { encoding: 'utf8', stdio: 'pipe' });
+  expect(await readFile(join(into, 'catalogue/pieces/index.html'), 'utf8')).toContain('unlisted-groat');
+  for (const file of await builtFiles(into))
+    expect([file, (await readFile(join(into, file), 'latin1')).includes('hidden-noble')]).toEqual([file, false]);
+  expect(await readFile(join(into, 'READ-ME.txt'), 'utf8')).toContain('do not pass it on');
+});
+
 describe('npm run build -- --hall', () => {
   const out = (): string => join(folder, 'Clubs & Münzen', 'small show');
   const hall = (exhibit: string, into = out()): { readonly status: number; readonly said: string } => {

@@ -12,7 +12,7 @@ import { good } from '../../src/core/outcome.ts';
 
 export const TOOLS: DeskTools = {
   nextNumber: (numbers) => String(numbers.length + 1),
-  build: () => Promise.resolve(good('built')),
+  build: (what) => Promise.resolve(good(`built the ${what}`)),
   preview: () => Promise.resolve(good('http://127.0.0.1:1/')),
   out: 'dist',
 };

@@ -11,9 +11,11 @@ import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
 import { aloneIn, putFolder, MARKS, refuseFolder } from './put-folder.ts';
 
 export type OfflineCopyRequest = Omit<BuildRequest, 'out'> & {
-  /** The id of the exhibit that is shown first. */
-  readonly exhibit: string;
-  /** Null for a folder named after the exhibit. */
+  /** The id of the exhibit that is shown first; null for the whole catalogue. */
+  readonly exhibit: string | null;
+  /** Whether pieces that are on no list are in the lists of the copy. */
+  readonly withUnlisted: boolean;
+  /** Null for a folder named after the exhibit, or `whole-catalogue`. */
   readonly out: string | null;
 };
 
@@ -22,16 +24,21 @@ export type OfflineCopyRequest = Omit<BuildRequest, 'out'> & {
  * Answers with a sentence.
  */
 export async function buildOfflineCopy(request: OfflineCopyRequest): Promise<Outcome<string>> {
-  const into = resolve(request.out ?? `hall-${request.exhibit}`);
+  const into = resolve(request.out ?? (request.exhibit === null ? 'whole-catalogue' : `hall-${request.exhibit}`));
   return aloneIn(into, () => buildInto(request, into));
 }
 
-async function buildInto({ exhibit, cabinet, address }: OfflineCopyRequest, into: string): Promise<Outcome<string>> {
+async function buildInto(
+  { exhibit, cabinet, address, withUnlisted }: OfflineCopyRequest,
+  into: string,
+): Promise<Outcome<string>> {
   const started = performance.now();
   const refusal = await refuseFolder(into, cabinet.at, MARKS.hall);
   if (refusal !== null) return refuse(refusal);
 
-  const made = await makeSite({ cabinet, address }, into, (records) => noExhibit(records, exhibit));
+  const made = await makeSite({ cabinet, address, withUnlisted }, into, (records) =>
+    exhibit === null ? null : noExhibit(records, exhibit),
+  );
   if (!made.ok) return made;
   const { grown, folder, records, base, inspected, address: web } = made.value;
   const copied = `${grown}.hall`;
@@ -41,9 +48,10 @@ async function buildInto({ exhibit, cabinet, address }: OfflineCopyRequest, into
     copied,
     { base, exhibit },
     {
-      title: records.exhibits.find(({ id }) => id === exhibit)?.fields.title ?? exhibit,
+      title: records.exhibits.find(({ id }) => id === exhibit)?.fields.title ?? records.cabinet?.fields.title ?? '',
       cabinet: records.cabinet?.fields.title ?? '',
-      address: web === null ? null : `${web}exhibits/${exhibit}/`,
+      address: web === null || exhibit === null ? web : `${web}exhibits/${exhibit}/`,
+      ...(exhibit === null ? { whole: withUnlisted ? 'with unlisted' : 'listed' } : {}),
     },
   );
   await rm(grown, { recursive: true, force: true });

@@ -7,10 +7,13 @@ import { readIndex } from '../../photographs/cache/picture-cache.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 
-/** Takes back what a killed command left half-done, reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. */
-export async function checkWhole(at: string): Promise<CheckedCabinet> {
+/** Takes back what a killed command left half-done, reads a cabinet and finds every problem it has, in its texts and in its photographs, in file order. `shown` may change what is handed on. */
+export async function checkWhole(
+  at: string,
+  shown: (records: CheckedCabinet['records']) => CheckedCabinet['records'] = (records) => records,
+): Promise<CheckedCabinet> {
   await recoverCabinet(at);
   const { records, problems, folder } = await checkCabinet(at, PRIVACY);
   const pictures = await checkPictures(records.pieces, at, await readIndex(cacheFolder('photographs', at)));
-  return { records, folder, problems: orderProblems([...problems, ...pictures]) };
+  return { records: shown(records), folder, problems: orderProblems([...problems, ...pictures]) };
 }

@@ -31,8 +31,9 @@ const STEPS: Readonly<Record<HostKind, (built: Built, out: string, cabinet: stri
   stick: ({ exhibits }, out) =>
     exhibits[0] === undefined
       ? [
-          `Copy the folder ${out} to the stick. Its pages want a server: any that serves plain files, or npm start on a machine that has this program.`,
-          'For a folder that opens with a double click, write an exhibit first, and then: npm run build -- --hall <its name>',
+          'Make the copy that opens without a server: npm run build -- --copy',
+          'Copy the whole folder whole-catalogue to the stick.',
+          `Open open-me.html in it with a double click. The folder ${out} itself wants a server.`,
         ]
       : [
           `Make the copy that opens without a server: npm run build -- --hall ${exhibits[0]}`,

@@ -61,16 +61,26 @@ export type MadeSite = {
   readonly outside: ReturnType<typeof forwardPages>['outside'];
 };
 
+/** Which cabinet, at which address; `withUnlisted` lists what is on no list, for a copy that is handed to one person. */
+type SiteRequest = { readonly cabinet: MeantCabinet; readonly address: string | null; readonly withUnlisted?: boolean };
+
+function listAll(records: Records): Records {
+  const pieces = records.pieces.map((piece) =>
+    piece.fields.publish === 'unlisted' ? { ...piece, fields: { ...piece.fields, publish: 'yes' as const } } : piece,
+  );
+  return { ...records, pieces };
+}
+
 /**
  * Checks a cabinet, makes its pictures and pages, and inspects every byte of what was made, on its way to the absolute folder
  * `into`. `mayNot` can still refuse, once the cabinet has been read, with a sentence.
  */
 export async function makeSite(
-  { cabinet, address }: { readonly cabinet: MeantCabinet; readonly address: string | null },
+  { cabinet, address, withUnlisted = false }: SiteRequest,
   into: string,
   mayNot: (records: Records, folder: CabinetFolder) => string | null = () => null,
 ): Promise<Outcome<MadeSite>> {
-  const { records, problems, folder } = await checkWhole(cabinet.at);
+  const { records, problems, folder } = await checkWhole(cabinet.at, withUnlisted ? listAll : undefined);
   const refusal = mayNot(records, folder);
   if (refusal !== null) return refuse(refusal);
   if (problems.length > 0)

@@ -1,6 +1,8 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
+import { text } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { BUILT } from '../tools.ts';
 import type { Found } from '../cabinet-state.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
@@ -24,11 +26,13 @@ export function buildPages(app: Hono, { state, token, tools, page, form }: Desk)
     return c.redirect('/site', 303);
   });
   app.post('/site/build', async (c) => {
-    if ((await form(c)) === null) return c.text('This form is not of this desk.', 403);
+    const asked = await form(c);
+    if (asked === null) return c.text('This form is not of this desk.', 403);
+    const what = BUILT.find((one) => one === text(asked, 'what')) ?? 'site';
     if (!isBuilding) {
       [isBuilding, lines, ended] = [true, [], null];
       void tools
-        .build((line) => lines.push(line))
+        .build(what, (line) => lines.push(line))
         .then((built) => (ended = built.ok ? built.value : built.problem))
         .catch((error: unknown) => (ended = error instanceof Error ? error.message : String(error)))
         .finally(() => (isBuilding = false));
@@ -68,7 +72,7 @@ function buildPage(found: Found, token: string, out: string, { said, ended, addr
     </section>
     <section>
       <h2>Build</h2>
-      ${said !== null ? html`<p role="status">Building… ${said} <a href="/site">Look again</a></p>` : postForm('/site/build', token, html`<button class="main" type="submit">Build the site</button>`)}
+      ${said !== null ? html`<p role="status">Building… ${said} <a href="/site">Look again</a></p>` : postForm('/site/build', token, BUILD_BUTTONS)}
       ${ended === null ? '' : html`<pre>${ended}</pre>`}
     </section>
     <section>
@@ -78,6 +82,16 @@ function buildPage(found: Found, token: string, out: string, { said, ended, addr
     </section>
   </div>`;
 }
+
+const BUILD_BUTTONS = html`<p class="doing">
+    <button class="main" name="what" value="site">Build the site</button>
+    <button name="what" value="copy">Make an offline copy for a friend</button>
+    <button name="what" value="copy with unlisted">The same, with the unlisted pieces</button>
+  </p>
+  <p class="says">
+    An offline copy is a folder that opens with a double click, without a network. The one with the unlisted pieces is
+    for one person; nothing that is hidden or private is in either.
+  </p>`;
 
 function linkTo(file: string): string {
   const [kind = '', id = ''] = file.split('/');

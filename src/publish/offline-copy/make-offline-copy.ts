@@ -4,7 +4,7 @@ import { plainPage } from '../host-files.ts';
 import { classicScript, dataScript } from './classic-script.ts';
 import type { HallPlan } from './places.ts';
 import { fileMeant, FRONT, placeInHall } from './places.ts';
-import { reachFromExhibit } from './reach.ts';
+import { reachFromFront } from './reach.ts';
 import { readMe } from './read-me.ts';
 import type { ShownInHall } from './read-me.ts';
 import type { Use } from './rewrite-page.ts';
@@ -15,11 +15,11 @@ export type HallCopy = { readonly pages: number; readonly bytes: number };
 
 /**
  * Makes a copy of a finished site that opens from a folder, without a server and without a network. It holds what can be
- * reached by links from the exhibit, and nothing else: what is on no list is not in it, for a folder can be looked into.
+ * reached by links from the page it begins with, and nothing else: what is on no list is not in it, for a folder can be looked into.
  */
 export async function makeHallCopy(built: string, into: string, plan: HallPlan, shown: ShownInHall): Promise<HallCopy> {
   const there = new Set(await filesOf(built));
-  const reach = reachFromExhibit(there, plan);
+  const reach = reachFromFront(there, plan);
   for (let file = reach.next(); file !== undefined; file = reach.next()) {
     const from = file;
     await putFile(join(built, file), join(into, placeInHall(file, plan)), reach.useOf(file), {

@@ -1,12 +1,15 @@
 import { posix } from 'node:path';
 
-/** The file a hall copy is opened by: the exhibit itself. */
+/** The file an offline copy is opened by: the exhibit, or the first page of the whole catalogue. */
 export const FRONT = 'open-me.html';
 /** The folder beside it that holds everything else. */
 export const REST = 'catalogue';
 
-/** What of a site goes into a hall copy: the path it stands under (`/` or `/coins/`), and the exhibit that is shown first. */
-export type HallPlan = { readonly base: string; readonly exhibit: string };
+/**
+ * What of a site goes into an offline copy: the path it stands under (`/` or `/coins/`), and the exhibit that is shown first; null
+ * for the whole catalogue.
+ */
+export type HallPlan = { readonly base: string; readonly exhibit: string | null };
 
 /** A file of a site, by its path under the base, and what an address says after it (`?words=penny`, `#case-1`). */
 export type Meant = { readonly file: string; readonly after: string };
@@ -25,12 +28,12 @@ export function fileMeant(address: string, from: string, { base }: HallPlan): Me
 
 /** Where a file of the site lies in the hall copy. */
 export function placeInHall(file: string, { exhibit }: HallPlan): string {
-  return file === exhibitPage(exhibit) ? FRONT : `${REST}/${file}`;
+  return file === frontPage(exhibit) ? FRONT : `${REST}/${file}`;
 }
 
-/** The page of an exhibit, as a file of the site. */
-export function exhibitPage(exhibit: string): string {
-  return `exhibits/${exhibit}/index.html`;
+/** The page that a copy begins with, as a file of the site. */
+export function frontPage(exhibit: string | null): string {
+  return exhibit === null ? 'index.html' : `exhibits/${exhibit}/index.html`;
 }
 
 /** The way from one file of the hall copy to another: a relative address that names its file in full. */

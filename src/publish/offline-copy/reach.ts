@@ -1,9 +1,9 @@
 import { dirname } from 'node:path/posix';
 import type { HallPlan } from './places.ts';
-import { exhibitPage, fileMeant, placeInHall, wayTo } from './places.ts';
+import { frontPage, fileMeant, placeInHall, wayTo } from './places.ts';
 import type { Use } from './rewrite-page.ts';
 
-/** What of a site can be reached from the exhibit, found while its files are gone through. */
+/** What of a site can be reached from the page that a copy begins with, found while its files are gone through. */
 export type Reach = {
   /** The next file to go through; undefined when there is none left. */
   readonly next: () => string | undefined;
@@ -16,8 +16,8 @@ export type Reach = {
 /** Beside the file of what can be found lies a folder of this name, with a file for each piece that can be laid side by side. */
 const COMPARED = 'pieces';
 
-/** Begins at the exhibit. `there` holds every file of the site. */
-export function reachFromExhibit(there: ReadonlySet<string>, plan: HallPlan): Reach {
+/** Begins at the page that the copy begins with. `there` holds every file of the site. */
+export function reachFromFront(there: ReadonlySet<string>, plan: HallPlan): Reach {
   const uses = new Map<string, Use>();
   const waiting: string[] = [];
   const need = (file: string, use: Use): void => {
@@ -35,7 +35,7 @@ export function reachFromExhibit(there: ReadonlySet<string>, plan: HallPlan): Re
         if (there.has(compared)) need(compared, 'read');
       }
   };
-  need(exhibitPage(plan.exhibit), 'file');
+  need(frontPage(plan.exhibit), 'file');
   return {
     next: () => {
       if (waiting.length === 0) needCompared();
