@@ -5,7 +5,7 @@ import { urls } from '../../urls.ts';
  * The ground of a page by day and by night, for what a browser draws round it: the jobs of tokens.css, which no style sheet can
  * give to a `meta`. A test holds the two together.
  */
-export const GROUND = { light: 'oklch(0.962 0.004 220)', dark: 'oklch(0.255 0.014 240)' } as const;
+export const GROUND = { light: 'oklch(0.962 0.004 220)', dark: 'oklch(0.23 0.014 240)' } as const;
 
 /**
  * What a telephone calls the site, and shows of it, on its home screen. It opens in a browser: nothing here works without the
