@@ -153,7 +153,8 @@ class FindPieces extends HTMLElement {
 
   #tell(state: FindState, { found, counts }: Answer, all: number): void {
     const similar = found.filter((one) => one.similar !== null).length;
-    this.#say(found.length === 0 ? findWords.none : findWords.foundWith(found.length - similar, similar, all));
+    const said = findWords.foundWith(found.length - similar, similar, all);
+    this.#say(found.length === 0 ? findWords.none : findWords.sorted(said, state.sort));
     this.#nameChosen(state);
     for (const facet of FACETS) {
       for (const box of this.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {

@@ -40,6 +40,7 @@ export const findWords = {
   legend: 'A worn legend',
   legendHint: 'for example EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
+  results: 'Results',
   sortBy: 'Sort by',
   bestFirst: 'relevance',
   narrow: 'Filters',
@@ -57,6 +58,8 @@ export const findWords = {
       : found === 0
         ? `No exact match; ${similar} with a similar spelling`
         : `${findWords.found(found, all)}, then ${similar} with a similar spelling`,
+  /** What is announced when the order changes. */
+  sorted: (said: string, sort: Sort | null): string => (sort === null ? said : `${said}, sorted by ${SORT[sort]}`),
   similarTo: (word: string) => `similar spelling: ${word}`,
   none: 'No results. Use fewer words or filters, or clear all.',
   more: 'Show more',

@@ -14,6 +14,8 @@ export const measuresWords = {
     notGradedLead: 'Not graded does not mean a poor grade. The reasons:',
     unrecorded: (count: number): string => `No grade is recorded for ${String(count)} more.`,
     span: (low: number, high: number): string => (low === high ? String(low) : `${String(low)}–${String(high)}`),
+    says: (count: number, low: number, high: number): string =>
+      `${count === 1 ? '1 piece' : `${String(count)} pieces`}, ${low === high ? `at ${String(low)}` : `from ${String(low)} to ${String(high)}`} on the numeric scale`,
     listOf: (scale: string): string => `Grades: ${scale}`,
     none: 'No piece has a grade yet.',
   },

@@ -13,6 +13,8 @@ export type GradeRow = {
   readonly x: number;
   readonly width: number;
   readonly span: string;
+  /** Count and range in words, for those who listen. */
+  readonly says: string;
 };
 
 export type GradesShown = {
@@ -43,6 +45,7 @@ export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
         x: shareAlong(NUMERIC, low),
         width: widthAlong(NUMERIC, { low, high }),
         span: measuresWords.grades.span(low, high),
+        says: measuresWords.grades.says(count, low, high),
       };
     });
   return {
