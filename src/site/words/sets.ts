@@ -55,6 +55,7 @@ export const setsWords = {
   place: 'Place',
   others: 'Also fits:',
   othersMore: (count: number): string => `and ${String(count)} more`,
+  more: (count: number): string => `Show ${String(count)} more`,
   upgrades: 'Upgrades',
   upgradesMade: 'A better piece has replaced another:',
   upgradesOpen: 'A piece in the cabinet may be better than the one in its place:',

@@ -19,18 +19,16 @@ import type { HistoryChart } from './set-history.ts';
 import { setOnBoard, setPictureSays } from './set-picture.ts';
 import { setStatesOf } from './set-states-of.ts';
 
-/** Pieces of which the same is to be said. */
-export type Told = { readonly pieces: readonly Link[]; readonly because: string };
-
-export type UpgradeShown = {
-  readonly place: string;
-  readonly from: Link;
-  readonly to: Link;
+/** Pieces of which the same is to be said; of upgrades, for which place and instead of which piece. */
+export type Told = {
+  readonly pieces: readonly Link[];
   readonly because: string;
+  readonly place?: string;
+  readonly insteadOf?: Link;
 };
 
 /** Upgrades made, or open. */
-export type UpgradeGroup = { readonly lead: string; readonly upgrades: readonly UpgradeShown[] };
+export type UpgradeGroup = { readonly lead: string; readonly upgrades: readonly Told[] };
 
 export type SetPage = {
   readonly head: PageHead;
@@ -60,13 +58,18 @@ export function setIds(cabinet: Cabinet): readonly string[] {
 
 export function setPage(cabinet: Cabinet, id: string): SetPage {
   const { state, fields } = foundSet(cabinet, id);
-  const upgrades = state.upgrades.map((one) => ({
-    made: one.made,
-    place: setsWords.upgrade(state.places.find((place) => place.id === one.place)?.label ?? one.place, one.certain),
-    from: pieceLink(cabinet, one.from),
-    to: pieceLink(cabinet, one.to),
-    because: one.because,
-  }));
+  const upgrades = (made: boolean): readonly Told[] =>
+    gather(
+      state.upgrades.filter((one) => one.made === made),
+      ({ place, certain, from, because }) => JSON.stringify([place, certain, from, because]),
+    ).flatMap(({ all }) =>
+      all.slice(0, 1).map(({ place, certain, from, because }) => ({
+        place: setsWords.upgrade(state.places.find(({ id }) => id === place)?.label ?? place, certain),
+        pieces: all.map(({ to }) => pieceLink(cabinet, to)),
+        insteadOf: pieceLink(cabinet, from),
+        because,
+      })),
+    );
   const count = countWords.filled(state.filled, state.of);
   const pictureSays = setPictureSays(setOnBoard(cabinet, id));
   return {
@@ -94,8 +97,8 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     places: placesShown(cabinet, state),
     grid: gridShown(cabinet, id),
     upgrades: [
-      { lead: setsWords.upgradesMade, upgrades: upgrades.filter(({ made }) => made) },
-      { lead: setsWords.upgradesOpen, upgrades: upgrades.filter(({ made }) => !made) },
+      { lead: setsWords.upgradesMade, upgrades: upgrades(true) },
+      { lead: setsWords.upgradesOpen, upgrades: upgrades(false) },
     ].filter((group) => group.upgrades.length > 0),
     spares: told(cabinet, state.spares),
     leftOut: told(cabinet, state.leftOut),
