@@ -5,7 +5,7 @@ import { paperWords } from '../../words/paper.ts';
 import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Mark } from './marks.ts';
-import { FINE, FIRM, textMark, textMarks } from './marks.ts';
+import { BASELINE, FINE, FIRM, textMark, textMarks } from './marks.ts';
 
 /** The rim of a case, and all that lies in it, drawn at true size: where each piece, label and text is to be put. */
 export function caseDrawing({ shown, stand, groups }: SetCase): readonly Mark[] {
@@ -54,7 +54,7 @@ function cellDrawing({ shown, label, labelBox, faces }: SetCell, isOnKey: boolea
     ...(isOnKey
       ? textMarks(label.lines, left + CARD_MARGIN, top + CARD_MARGIN, label.points)
       : note.slice(0, most).map((line, index) => {
-          const baseline = top + CARD_MARGIN + (index + 0.74) * lineHeight(NOTE);
+          const baseline = top + CARD_MARGIN + (index + BASELINE) * lineHeight(NOTE);
           return textMark(line, left + CARD_MARGIN, baseline, NOTE, { face: 'sans' });
         })),
   ];
@@ -103,7 +103,9 @@ const NAME = { asLarge: 24, least: 7 } as const;
 function smallHeading(title: string, { left, top, width, height }: Box, scale: number): readonly Mark[] {
   const points = Math.max(NAME.least, NAME.asLarge / scale);
   const lines = setText(title, width, points);
-  return textMarks(lines, left, Math.max(0, top + height - lines.length * lineHeight(points)), points, { width });
+  // A line's letters begin a little above it: at the rim of the case they stay within it.
+  const least = points * MILLIMETRES_PER_POINT - BASELINE * lineHeight(points);
+  return textMarks(lines, left, Math.max(least, top + height - lines.length * lineHeight(points)), points, { width });
 }
 
 /** Points of the number of a piece in a small drawing: as large as its label is high, within reason. */

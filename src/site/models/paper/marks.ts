@@ -67,7 +67,7 @@ export type Mark =
 export const FINE = 0.1;
 export const FIRM = 0.25;
 /** Where the baseline is in a line, as a part of its height. Measured on the reading face: it keeps descenders inside. */
-const BASELINE = 0.74;
+export const BASELINE = 0.74;
 
 /** How a text is set; what is left out is `start`, `book`, and the way its first letter runs. */
 type How = {

@@ -58,7 +58,7 @@ describe('a case that is too small', () => {
   test('says what is too wide by its title, and by how much', () => {
     const [first] = shown.cases;
     if (first === undefined) throw new Error('The exhibit has no case.');
-    const below = { ...shown.label, stand: 'below' } as const;
+    const below = { ...shown.label, width: 120, stand: 'below' } as const;
     const narrow = setCase(
       { ...first, inside: { width: 100, height: 2000, depth: null, unit: 'mm', text: '' } },
       below,
