@@ -30,6 +30,8 @@ export const urls = {
   measures: (): string => at('measures/'),
   exhibits: (): string => at('exhibits/'),
   exhibit: (id: string): string => at(`exhibits/${id}/`),
+  /** One case of an exhibit, counted from 1, for whoever stands before it. */
+  exhibitCase: (id: string, number: number): string => at(`exhibits/${id}/case/${String(number)}/`),
   /** What an exhibit is shared by: its pieces at one scale. */
   exhibitPicture: (id: string): string => at(`exhibits/${id}/picture.jpg`),
   /** The printed forms of an exhibit: A4 with the keeper's name, `anonymous`, `letter`, `letter/anonymous`. */

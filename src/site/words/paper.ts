@@ -8,6 +8,7 @@ export const paperWords = {
     `In the window that opens choose ${paper}, 100 % (“actual size”), no margins, and no headers or footers. The line at the foot of every sheet must be 100 mm long: hold a ruler to it before you cut.`,
     `Begin on plain ${paper} with the plans and the set-up list. Put the joined sheets of a plan into the empty case: they show where everything goes.`,
     'Then put in white card of 160 to 250 g for the title, headings, labels, tickets and books.',
+    'Everything is black on white: a printer without colours does. Codes for visitors and large print are printed where you tick them.',
   ],
   stock: { plain: 'On plain paper', card: 'On card' },
   choose: 'What to print',
@@ -55,6 +56,9 @@ export const paperWords = {
   cutOff: (name: string, width: number, height: number) =>
     `${name}: ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet, so it is cut off there. Shorten the text or make the label narrower.`,
   aCard: 'A card',
+  codes: 'Codes to the page of each case, for visitors',
+  codeSays: 'Pieces and labels of this case, on your telephone',
+  largePrint: 'Every text in large print (24 pt)',
   plans: 'Plans of the cases',
   key: 'Key to the numbers',
   keyTo: (number: number) => `Key to case ${number}`,
@@ -64,6 +68,11 @@ export const paperWords = {
   research: 'Own research',
   acknowledgements: 'Acknowledgements',
   setUp: 'Set-up list',
+  /** What is done in a case before and after its pieces are laid. */
+  layPlan: (number: number) => `Case ${number}: the joined plan into the empty case`,
+  layCards: (number: number, cards: number) => `Case ${number}: title card, headings and texts (${cards})`,
+  close: (number: number, labels: number) =>
+    `Case ${number}: labels to their pieces (${labels}), look it through, close and lock it`,
   namingAddress: 'Without codes: the address they lead to says the name of the exhibitor.',
   noAddress: 'Without codes: the cabinet has no public address yet.',
   theExhibitor: 'the exhibitor',

@@ -48,6 +48,8 @@ export type CaseView = {
   readonly says: string;
   readonly groups: readonly GroupView[];
   readonly figure: CaseFromAbove;
+  /** Its page of its own. */
+  readonly alone: string;
   /** The way on at its end: the case before; the case after, or what stands behind the last. */
   readonly previous: Crumb | null;
   readonly next: Crumb;
@@ -106,7 +108,38 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   };
 }
 
-function caseView(one: ShownCase, { cases, label }: ShownExhibit, cabinet: Cabinet): CaseView {
+/** One case by itself: search engines are led to the whole exhibit. */
+export type CasePage = {
+  readonly head: PageHead;
+  readonly one: CaseView;
+  readonly others: readonly Crumb[];
+  readonly whole: string;
+};
+
+export function casePage(cabinet: Cabinet, exhibit: Exhibit, number: number): CasePage {
+  const shown = shownExhibit(cabinet, exhibit);
+  const one = shown.cases.find((each) => each.number === number);
+  if (one === undefined) throw new Error(`The exhibit ${exhibit.id} has no case ${String(number)}.`);
+  const whole = urls.exhibit(exhibit.id);
+  return {
+    head: {
+      title: headingOf(one),
+      here: urls.exhibitCase(exhibit.id, number),
+      trail: [
+        { name: exhibitWords.title, href: urls.exhibits() },
+        { name: shown.title, href: whole },
+      ],
+      unlisted: true,
+    },
+    one: caseView(one, shown, cabinet),
+    others: shown.cases
+      .filter((other) => other !== one)
+      .map((other) => ({ name: headingOf(other), href: urls.exhibitCase(exhibit.id, other.number) })),
+    whole,
+  };
+}
+
+function caseView(one: ShownCase, { id, cases, label }: ShownExhibit, cabinet: Cabinet): CaseView {
   const { number, title, groups } = one;
   const beside = (step: number): Crumb | null => {
     const other = cases.find((another) => another.number === number + step);
@@ -120,6 +153,7 @@ function caseView(one: ShownCase, { cases, label }: ShownExhibit, cabinet: Cabin
     says: exhibitWords.pieces(groups.reduce((sum, { pieces }) => sum + pieces.length, 0)),
     groups: groups.map((group, index) => groupView(group, `${idOf(one)}-${index + 1}`, cabinet)),
     figure: caseFromAbove(setCase(one, label), cabinet.photographs),
+    alone: urls.exhibitCase(id, number),
     previous: beside(-1),
     next: beside(1) ?? { name: exhibitWords.end, href: '#closing' },
   };

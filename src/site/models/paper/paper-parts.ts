@@ -10,6 +10,7 @@ import type { CellGrid } from './cells.ts';
 import { gridFor, layInCells } from './cells.ts';
 import type { CutOut, Paper, PaperSheet } from './paper.ts';
 import { layOnSheets, roomOn } from './paper.ts';
+import { caseCodes, largePrint } from './for-visitors.ts';
 import { setUpSheets } from './set-up-sheets.ts';
 import { cardCutOut, closingCards, keyCards, labelCutOut, statementCards, titleCard } from './text-cards.ts';
 import { HOLDERS, ticketChoice } from './tickets.ts';
@@ -33,6 +34,8 @@ export type PaperPart = {
   readonly name: string;
   readonly stock: 'plain' | 'card';
   readonly choices: readonly Choice[];
+  /** Printed only where it is ticked. */
+  readonly onlyIfAsked?: boolean;
 };
 
 export type PaperParts = {
@@ -70,6 +73,8 @@ export function paperParts(cabinet: Cabinet, exhibit: Exhibit, paper: Paper, isA
     cards('key', cases.flatMap((one) => keyCards(one, shown, most)), paperWords.key),
     ticketsPart(shown, paper),
     cards('books', closingCards(shown, most), paperWords.bibliography),
+    { ...cards('codes', anonymous === null ? caseCodes(shown) : [], paperWords.codes), onlyIfAsked: true },
+    { ...cards('large-print', largePrint(shown, most), paperWords.largePrint), stock: 'plain', onlyIfAsked: true },
   ]; // prettier-ignore
   return {
     title: shown.title,

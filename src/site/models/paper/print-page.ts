@@ -52,6 +52,8 @@ export type PartView = {
   readonly printId: string;
   readonly className: string;
   readonly says: string;
+  /** Ticked until it is unticked. */
+  readonly isUsual: boolean;
   /** The name of the field that chooses, where there is a choice. */
   readonly chooseId: string | null;
   readonly choices: readonly ChoiceView[];
@@ -99,7 +101,7 @@ export function printPage(cabinet: Cabinet, exhibit: Exhibit, form: Form): Print
   };
 }
 
-function partView({ id, name, choices }: PaperPart, title: string, paper: Paper): PartView {
+function partView({ id, name, choices, onlyIfAsked }: PaperPart, title: string, paper: Paper): PartView {
   const [first] = choices;
   const count = first?.sheets.filter(({ isSpare }) => isSpare !== true).length ?? 0;
   return {
@@ -107,6 +109,7 @@ function partView({ id, name, choices }: PaperPart, title: string, paper: Paper)
     printId: PRINT_NAMES.print(id),
     className: PRINT_NAMES.part(id),
     says: choices.length === 1 ? paperWords.part(name, count) : name,
+    isUsual: onlyIfAsked !== true,
     chooseId: choices.length === 1 ? null : PRINT_NAMES.choose(id),
     choices: choices.map((choice) => choiceView(choice, title, paper)),
   };

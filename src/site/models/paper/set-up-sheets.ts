@@ -16,7 +16,7 @@ const BOX = 4;
 const POINTS = 10;
 
 /**
- * A box to tick for every piece in the order of the cases, with a code that leads to its page. On a form without a name it leads
+ * A box to tick for everything that is done, in the order of the work: the plan, the cards, every piece with a code that leads to its page, the labels. On a form without a name it leads
  * to the exhibit's set-up page, which names nobody; unless the address of the site does. A cabinet without a public address has
  * no codes.
  */
@@ -27,13 +27,16 @@ export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: Anon
     inFull(anonymous === null ? urls.piece(piece.id) : urls.exhibitSetUp(exhibit.id, key));
   const isNaming = anonymous !== null && saysName(inFull(urls.exhibitSetUp(exhibit.id)), anonymous);
   const says = !hasPublicAddress() ? paperWords.noAddress : isNaming ? paperWords.namingAddress : null;
-  const entries = exhibit.cases.flatMap(({ number, groups }) =>
-    groups.flatMap(({ title, pieces }) =>
+  const entries = exhibit.cases.flatMap(({ number, groups }) => [
+    step(paperWords.layPlan(number), wide),
+    step(paperWords.layCards(number, groups.flatMap(({ text }) => (text === null ? [1] : [1, 1])).length), wide),
+    ...groups.flatMap(({ title, pieces }) =>
       pieces.map((shown) =>
         entry(shown, paperWords.inCase(number, title), wide, says === null ? address(shown) : null),
       ),
     ),
-  );
+    step(paperWords.close(number, groups.flatMap(({ pieces }) => pieces).length), wide),
+  ]);
   const rows = Math.floor((room.height - 6) / ROW);
   const sheets = Math.ceil(entries.length / (rows * COLUMNS));
   return Array.from({ length: sheets }, (_, sheet) => ({
@@ -52,6 +55,18 @@ function saysName(address: string, { clear }: Anonymous): boolean {
   return [address, decodeURI(address)].some((text) => clear(text) !== text);
 }
 
+const TICK: Mark = {
+  kind: 'frame',
+  box: { left: 0, top: 1, width: BOX, height: BOX },
+  weight: FIRM,
+  dashed: false,
+  name: 'tick',
+};
+
+function step(says: string, wide: number): readonly Mark[] {
+  return [TICK, ...textMarks(setText(says, wide - BOX - 6, POINTS), BOX + 3, 0.4, POINTS)];
+}
+
 function entry(
   { key, piece, faces }: ShownPiece,
   where: string,
@@ -63,7 +78,7 @@ function entry(
   const says = [`${key}. ${piece.title}`, `${piece.number}, ${side}`, where];
   const lines = says.flatMap((line) => setText(line, wide - textFrom - 3, POINTS));
   return [
-    { kind: 'frame', box: { left: 0, top: 1, width: BOX, height: BOX }, weight: FIRM, dashed: false, name: 'tick' },
+    TICK,
     ...(address === null ? [] : [codeMark(address, piece.title)]),
     ...textMarks(lines, textFrom, 0.4, POINTS),
   ];
