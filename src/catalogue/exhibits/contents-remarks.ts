@@ -19,6 +19,15 @@ type ListName = { readonly id: string; readonly names: readonly string[] };
 export function scopeRemarks({ exhibit, pieces }: ReadExhibit, catalogue: Catalogue): readonly Remark[] {
   const { scope } = exhibit.fields;
   if (scope === undefined || pieces.length === 0) return [];
+  const { language } = catalogue.cabinet;
+  if (!/^en\b/u.test(language))
+    return [
+      {
+        path: ['scope'],
+        says: `Scope and counts are compared with the cases only where they are in English, and this cabinet is in “${language}”. Compare them yourself.`,
+        source: SOURCE,
+      },
+    ];
   const said = scope.split(/(?<=[.;!?])\s+/u).filter((sentence) => !LEFT_OUT.test(sentence));
   const text = said.join(' ');
   const rulers = named(text, rulerNames(catalogue));
