@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseDate } from '../../src/core/dating/parse-date.ts';
-import { formatGrade } from '../../src/core/grade/format-grade.ts';
+import { formatGrade } from '../../src/core/grade/grade.ts';
 import { parseGrade } from '../../src/core/grade/parse-grade.ts';
 import { matchMask } from '../../src/core/legends/match-mask.ts';
 import { normalLegend } from '../../src/core/legends/normal-legend.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatDate } from '../../src/core/dating/format-date.ts';
 import { parseDate } from '../../src/core/dating/parse-date.ts';
-import { formatGrade } from '../../src/core/grade/format-grade.ts';
+import { formatGrade } from '../../src/core/grade/grade.ts';
 import { parseGrade } from '../../src/core/grade/parse-grade.ts';
 import { isScaleId } from '../../src/core/grade/scales.ts';
 import { formatAxis, parseAxis } from '../../src/core/measures/parse-axis.ts';

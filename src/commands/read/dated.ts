@@ -1,8 +1,7 @@
 import type { Bound, Dating, Reign } from '../../core/dating/dating.ts';
 import { formatDate, formatYear } from '../../core/dating/format-date.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import { formatGrade } from '../../core/grade/format-grade.ts';
-import { SCALE_IDS } from '../../core/grade/grade.ts';
+import { formatGrade, SCALE_IDS } from '../../core/grade/grade.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
 import { isScaleId } from '../../core/grade/scales.ts';
 import { refuse } from '../../core/outcome.ts';

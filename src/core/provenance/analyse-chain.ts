@@ -1,7 +1,6 @@
 import type { Bound, Dating } from '../dating/dating.ts';
-import { orderLinks, passesDirectly } from './order-links.ts';
+import { isDocumented, orderLinks, passesDirectly } from './provenance.ts';
 import type { Link } from './provenance.ts';
-import { isDocumented } from './provenance.ts';
 
 /** The day the UNESCO Convention on illicit trade in cultural property was adopted (Paris, 14 November 1970). */
 export const THRESHOLD = '1970-11-14';

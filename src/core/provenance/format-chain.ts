@@ -1,5 +1,5 @@
 import { formatDate } from '../dating/format-date.ts';
-import { orderLinks, passesDirectly, sameName } from './order-links.ts';
+import { orderLinks, passesDirectly, sameName } from './provenance.ts';
 import type { Link } from './provenance.ts';
 
 const HOW: Readonly<Record<string, string>> = {
@@ -62,3 +62,11 @@ export function formatChain(chain: readonly Link[]): string {
     .join(' ')
     .replace(/\.(”?)\./gu, '.$1');
 }
+
+/** How a provenance is printed, for a visitor's table. After the American Alliance of Museums, *Guide to Provenance Research* (2001). */
+export const PROVENANCE_EXAMPLES: readonly { readonly write: string; readonly means: string }[] = [
+  { write: 'A; B', means: 'it passed directly from A to B' },
+  { write: 'A. B', means: 'B had it after A, but how it came from one to the other is not known' },
+  { write: '(A)', means: 'A was a dealer or a saleroom' },
+  { write: 'possibly A', means: 'it is not certain that A had it' },
+];

@@ -132,7 +132,7 @@ function isBeside(text: string): boolean {
 }
 
 /** How a reference is written here, for a visitor's table. */
-export const REFERENCE_READINGS: readonly { readonly write: string; readonly means: string }[] = [
+export const REFERENCE_EXAMPLES: readonly { readonly write: string; readonly means: string }[] = [
   { write: 'north 1018', means: 'the piece is number 1018 of the work with the key north' },
   { write: 'cf. north 176', means: 'it is like number 176 without being it' },
   { write: 'north 1018 var.', means: 'it is a variety of number 1018' },

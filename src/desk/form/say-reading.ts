@@ -2,7 +2,7 @@ import { formatYear, formatDate } from '../../core/dating/format-date.ts';
 import type { DateContext, Dating } from '../../core/dating/dating.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import type { ReadAs } from '../../catalogue/fields/row.ts';
-import { formatGrade } from '../../core/grade/format-grade.ts';
+import { formatGrade } from '../../core/grade/grade.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
 import { isScaleId } from '../../core/grade/scales.ts';
 import { normalLegend } from '../../core/legends/normal-legend.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { formatGrade } from '../../../src/core/grade/format-grade.ts';
+import { formatGrade } from '../../../src/core/grade/grade.ts';
 import type { Grade } from '../../../src/core/grade/grade.ts';
 import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatGrade } from '../../../src/core/grade/format-grade.ts';
-import { SCALE_IDS, notGraded, whyNotGraded } from '../../../src/core/grade/grade.ts';
+import { formatGrade, notGraded, SCALE_IDS, whyNotGraded } from '../../../src/core/grade/grade.ts';
 import type { Grade, ScaleId } from '../../../src/core/grade/grade.ts';
 import { parseGrade } from '../../../src/core/grade/parse-grade.ts';
 import { SCALES, SOURCES, isScaleId } from '../../../src/core/grade/scales.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
-import { orderLinks, passesDirectly, sameName } from '../../../src/core/provenance/order-links.ts';
+import { orderLinks, passesDirectly, sameName } from '../../../src/core/provenance/provenance.ts';
 import type { Link } from '../../../src/core/provenance/provenance.ts';
 
 function link(how: string, when?: string): Link {

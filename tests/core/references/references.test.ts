@@ -7,7 +7,7 @@ import {
   isEntry,
   plainVolume,
 } from '../../../src/core/references/reference.ts';
-import { REFERENCE_READINGS, parseReference, parseReferences } from '../../../src/core/references/parse-reference.ts';
+import { REFERENCE_EXAMPLES, parseReference, parseReferences } from '../../../src/core/references/parse-reference.ts';
 import type { Reference, Relation } from '../../../src/core/references/reference.ts';
 import {
   NUMBERS_TO_PART,
@@ -260,7 +260,7 @@ test('the order is one order: it never runs in a circle', () => {
 });
 
 test('the table for visitors is read as it says', () => {
-  expect(REFERENCE_READINGS.map(({ write }) => read(write)[2])).toEqual([
+  expect(REFERENCE_EXAMPLES.map(({ write }) => read(write)[2])).toEqual([
     'is', 'cf.', 'var.', 'unlisted', 'is', 'this coin', 'is', 'is', 'is', 'is',
   ]); // prettier-ignore
 });

@@ -1,13 +1,18 @@
 import { DATE_EXAMPLES } from '../../../core/dating/date-examples.ts';
-import { GRADE_READINGS, GRADE_REFUSALS } from '../../../core/grade/readings.ts';
+import { GRADE_EXAMPLES, GRADE_REFUSALS } from '../../../core/grade/grade-examples.ts';
 import { SCALES } from '../../../core/grade/scales.ts';
-import type { GradeReading } from '../../../core/grade/readings.ts';
-import { LEGEND_READINGS, MASK_READINGS } from '../../../core/legends/readings.ts';
-import { AXIS_READINGS, SIZE_READINGS, WEIGHT_READINGS, WEIGHT_REFUSALS } from '../../../core/measures/readings.ts';
-import type { Reading } from '../../../core/measures/readings.ts';
-import { FINENESS_READINGS, FINENESS_REFUSALS } from '../../../core/metal/readings.ts';
-import { PROVENANCE_READINGS } from '../../../core/provenance/readings.ts';
-import { REFERENCE_READINGS } from '../../../core/references/parse-reference.ts';
+import type { GradeExample } from '../../../core/grade/grade-examples.ts';
+import { LEGEND_EXAMPLES, MASK_EXAMPLES } from '../../../core/legends/legend-examples.ts';
+import {
+  AXIS_EXAMPLES,
+  SIZE_EXAMPLES,
+  WEIGHT_EXAMPLES,
+  WEIGHT_REFUSALS,
+} from '../../../core/measures/measure-examples.ts';
+import type { Example } from '../../../core/measures/measure-examples.ts';
+import { FINENESS_EXAMPLES, FINENESS_REFUSALS } from '../../../core/metal/fineness-examples.ts';
+import { PROVENANCE_EXAMPLES } from '../../../core/provenance/format-chain.ts';
+import { REFERENCE_EXAMPLES } from '../../../core/references/parse-reference.ts';
 import { urls } from '../../urls.ts';
 import { aboutWords, readingsWords } from '../../words/about.ts';
 import type { PageHead } from '../shared/head.ts';
@@ -17,7 +22,7 @@ export type ReadingTable = {
   readonly title: string | null;
   readonly note: string | null;
   /** What is understood, and then what is asked back. */
-  readonly halves: readonly { readonly means: string; readonly rows: readonly Reading[] }[];
+  readonly halves: readonly { readonly means: string; readonly rows: readonly Example[] }[];
 };
 
 export type ReadingSection = { readonly id: string; readonly title: string; readonly tables: readonly ReadingTable[] };
@@ -39,15 +44,15 @@ export function readingsPage(): ReadingsPage {
         'dates',
         DATE_EXAMPLES.map(({ title: of, note = null, rows }) => tableOf(rows, [], note, of)),
       ),
-      sectionOf('grades', [tableOf(GRADE_READINGS.map(withScale), GRADE_REFUSALS.map(withScale), notes.grades)]),
-      sectionOf('weights', [tableOf(WEIGHT_READINGS, WEIGHT_REFUSALS)]),
-      sectionOf('sizes', [tableOf(SIZE_READINGS)]),
-      sectionOf('axis', [tableOf(AXIS_READINGS)]),
-      sectionOf('fineness', [tableOf(FINENESS_READINGS, FINENESS_REFUSALS)]),
-      sectionOf('legends', [tableOf(LEGEND_READINGS, [], notes.legends)]),
-      sectionOf('masks', [tableOf(MASK_READINGS)]),
-      sectionOf('references', [tableOf(REFERENCE_READINGS)]),
-      sectionOf('provenance', [tableOf(PROVENANCE_READINGS, [], notes.provenance)]),
+      sectionOf('grades', [tableOf(GRADE_EXAMPLES.map(withScale), GRADE_REFUSALS.map(withScale), notes.grades)]),
+      sectionOf('weights', [tableOf(WEIGHT_EXAMPLES, WEIGHT_REFUSALS)]),
+      sectionOf('sizes', [tableOf(SIZE_EXAMPLES)]),
+      sectionOf('axis', [tableOf(AXIS_EXAMPLES)]),
+      sectionOf('fineness', [tableOf(FINENESS_EXAMPLES, FINENESS_REFUSALS)]),
+      sectionOf('legends', [tableOf(LEGEND_EXAMPLES, [], notes.legends)]),
+      sectionOf('masks', [tableOf(MASK_EXAMPLES)]),
+      sectionOf('references', [tableOf(REFERENCE_EXAMPLES)]),
+      sectionOf('provenance', [tableOf(PROVENANCE_EXAMPLES, [], notes.provenance)]),
     ],
   };
 }
@@ -57,8 +62,8 @@ function sectionOf(id: SectionName, tables: readonly ReadingTable[]): ReadingSec
 }
 
 function tableOf(
-  rows: readonly Reading[],
-  asks: readonly Reading[] = [],
+  rows: readonly Example[],
+  asks: readonly Example[] = [],
   note: string | null = null,
   title: string | null = null,
 ): ReadingTable {
@@ -69,6 +74,6 @@ function tableOf(
   return { title, note, halves: halves.filter((half) => half.rows.length > 0) };
 }
 
-function withScale({ write, means, scale }: GradeReading): Reading {
+function withScale({ write, means, scale }: GradeExample): Example {
   return { write: `${write}${readingsWords.scale(scale === undefined ? undefined : SCALES[scale].title)}`, means };
 }

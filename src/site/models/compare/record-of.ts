@@ -1,5 +1,5 @@
 import { known } from '../../../catalogue/schema/fields.ts';
-import { formatGrade } from '../../../core/grade/format-grade.ts';
+import { formatGrade } from '../../../core/grade/grade.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
 import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';

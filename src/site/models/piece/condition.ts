@@ -1,4 +1,4 @@
-import { formatGrade } from '../../../core/grade/format-grade.ts';
+import { formatGrade } from '../../../core/grade/grade.ts';
 import type { Grade } from '../../../core/grade/grade.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { capital } from '../../words/capital.ts';

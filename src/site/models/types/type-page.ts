@@ -5,7 +5,7 @@ import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
 import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { formatGrade } from '../../../core/grade/format-grade.ts';
+import { formatGrade } from '../../../core/grade/grade.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import { numberKey } from '../../../core/types/concordance.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';

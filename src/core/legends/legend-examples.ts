@@ -1,5 +1,5 @@
 /** How a legend is written here, for a visitor's table: what to write, and what it means. */
-export const LEGEND_READINGS: readonly { readonly write: string; readonly means: string }[] = [
+export const LEGEND_EXAMPLES: readonly { readonly write: string; readonly means: string }[] = [
   { write: 'CIVI TAS EBO RACI', means: 'cut in four parts, one between each pair of arms of the cross' },
   { write: '+EADGAR REX', means: 'begins at a cross' },
   { write: "EDW R' ANGL'", means: 'two words cut short, marked as such by the engraver' },
@@ -12,7 +12,7 @@ export const LEGEND_READINGS: readonly { readonly write: string; readonly means:
 ];
 
 /** How a worn legend is asked for. */
-export const MASK_READINGS: readonly { readonly write: string; readonly means: string }[] = [
+export const MASK_EXAMPLES: readonly { readonly write: string; readonly means: string }[] = [
   { write: 'EBO', means: 'these three letters together, anywhere round the rim' },
   { write: 'E?O', means: 'one letter between E and O cannot be read' },
   { write: 'CIV*RACI', means: 'any number of letters between them, or none' },

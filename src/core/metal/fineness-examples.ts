@@ -1,7 +1,7 @@
-import type { Reading } from '../measures/readings.ts';
+import type { Example } from '../measures/measure-examples.ts';
 
 /** How a fineness is read here, by example. Each row is tested. */
-export const FINENESS_READINGS: readonly Reading[] = [
+export const FINENESS_EXAMPLES: readonly Example[] = [
   { write: '925/1000', means: '925/1000' },
   { write: '0.925', means: '925/1000' },
   { write: '92.5 %', means: '925/1000' },
@@ -16,7 +16,7 @@ export const FINENESS_READINGS: readonly Reading[] = [
   { write: '.500 or .800', means: '500/1000 or 800/1000; one of the two, and nothing between' },
 ];
 
-export const FINENESS_REFUSALS: readonly Reading[] = [
+export const FINENESS_REFUSALS: readonly Example[] = [
   { write: '22', means: '"22" does not say of how many. Write 22 ct, 22 % or the like.' },
   { write: '25 ct', means: '"25 ct" is finer than fine: there are 24 carats. Write at most 24 ct.' },
   { write: '900/925', means: '"900/925" may be a range or a fraction. Write 0.9/0.925 for the range.' },

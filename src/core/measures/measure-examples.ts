@@ -1,7 +1,7 @@
 /** How measures are read here, by example: what to write, and what is understood. Each row is tested. */
-export type Reading = { readonly write: string; readonly means: string };
+export type Example = { readonly write: string; readonly means: string };
 
-export const WEIGHT_READINGS: readonly Reading[] = [
+export const WEIGHT_EXAMPLES: readonly Example[] = [
   { write: '1.38 g', means: '1.38 g' },
   { write: '1,38 g', means: '1.38 g; a comma before two figures is a decimal mark' },
   { write: '1.38 g ± 0.01', means: '1.38 g ± 0.01; somewhere from 1.37 to 1.39 g' },
@@ -15,7 +15,7 @@ export const WEIGHT_READINGS: readonly Reading[] = [
   { write: '1.38 g (21.3 gr)', means: '1.38 g; the two must agree' },
 ];
 
-export const WEIGHT_REFUSALS: readonly Reading[] = [
+export const WEIGHT_REFUSALS: readonly Example[] = [
   {
     write: '1 oz',
     means: '"1 oz" does not say which ounce. Write 1 oz t (31.103 g) or 1 oz av (28.350 g).',
@@ -33,7 +33,7 @@ export const WEIGHT_REFUSALS: readonly Reading[] = [
   { write: '1.38', means: '"1.38" has no unit. Write 1.38 g for grams or 1.38 grains.' },
 ];
 
-export const SIZE_READINGS: readonly Reading[] = [
+export const SIZE_EXAMPLES: readonly Example[] = [
   { write: '18.6 mm', means: '18.6 mm; the diameter' },
   { write: '18.2-19.4 mm', means: '18.2–19.4 mm; the least and the greatest diameter' },
   { write: '9 x 24 mm', means: '9 × 24 mm; height, then width, of what is not round' },
@@ -42,7 +42,7 @@ export const SIZE_READINGS: readonly Reading[] = [
   { write: '9 Paris lines', means: '20.302 mm; a metre is 443.296 Paris lines' },
 ];
 
-export const AXIS_READINGS: readonly Reading[] = [
+export const AXIS_EXAMPLES: readonly Example[] = [
   { write: '6h', means: '6h; the reverse is upside down when the piece is turned on its upright axis' },
   { write: "12 o'clock", means: '12h; both faces upright' },
   { write: '180°', means: '6h' },

@@ -1,10 +1,10 @@
-import type { Reading } from '../measures/readings.ts';
+import type { Example } from '../measures/measure-examples.ts';
 import type { ScaleId } from './grade.ts';
 
 /** How a grade is read here, by example: `means` begins with the numbers it may stand for. Each row is tested. */
-export type GradeReading = Reading & { readonly scale?: ScaleId };
+export type GradeExample = Example & { readonly scale?: ScaleId };
 
-export const GRADE_READINGS: readonly GradeReading[] = [
+export const GRADE_EXAMPLES: readonly GradeExample[] = [
   { write: 'VF', scale: 'us', means: '20–35' },
   { write: 'VF', scale: 'uk', means: '35–54; two tables disagree, and both are kept' },
   { write: 'VF', means: '20–54; no scale is named, so every scale that has the word is kept' },
@@ -20,7 +20,7 @@ export const GRADE_READINGS: readonly GradeReading[] = [
   { write: 'not graded: cut', means: 'not graded; which is not a poor grade' },
 ];
 
-export const GRADE_REFUSALS: readonly GradeReading[] = [
+export const GRADE_REFUSALS: readonly GradeExample[] = [
   { write: 'AU-57', means: 'The numeric scale has no step 57. Write 55 or 58.' },
   { write: 'VF-40', means: 'VF goes with 20 to 35; this says "VF-40". Write EF-40.' },
   {
