@@ -5,7 +5,7 @@ import { reduced } from './pixels.ts';
 export type Centre = { readonly x: number; readonly y: number; readonly radius: number; readonly votes: number };
 
 /** The longest side of the copy in which votes are counted, when one thing is sought and when many smaller ones are. */
-const SIDE = { one: 128, many: 200 };
+const SIDE = { one: 96, many: 200 };
 /** The smallest and largest radius, as a part of the shorter side; and into how many sizes they are divided. */
 const RADIUS = { least: 0.05, most: 0.52 };
 const SIZES = 16;
@@ -78,7 +78,7 @@ function slopesOf({ width, height, rgb }: Pixels): Slopes {
   const light = new Float32Array(width * height);
   for (let colour = 0; colour < 3; colour += 1) {
     for (let at = 0; at < light.length; at += 1) light[at] = LOG[rgb[at * 3 + colour] ?? 0] ?? 0;
-    const soft = blurred(blurred(light, size, 1), size, 1);
+    const soft = blurred(light, size, 1, 2);
     for (let y = 1; y < height - 1; y += 1) steepestOfRow(soft, y * width + 1, width, across, down, steep);
   }
   const around = blurred(steep, size, Math.round(Math.min(width, height) * ROUND_ABOUT));
@@ -163,7 +163,7 @@ function peaks(votes: Float32Array, size: Extent, radius: number): readonly Cent
   const { width, height } = size;
   const reach = Math.max(1, Math.round(radius * SCATTER));
   const about = (2 * reach + 1) ** 2;
-  const soft = blurred(blurred(votes, size, reach), size, reach);
+  const soft = blurred(votes, size, reach, 2);
   const found: Centre[] = [];
   for (let y = 1; y < height - 1; y += 1)
     for (let x = 1; x < width - 1; x += 1) {
@@ -180,32 +180,59 @@ function isPeak(soft: Float32Array, at: number, width: number): boolean {
   return true;
 }
 
-/** Each value replaced by the mean of those so far about it, across and then down. */
-function blurred(values: Float32Array, { width, height }: Extent, reach: number): Float32Array {
-  const across = new Float32Array(values.length);
-  const out = new Float32Array(values.length);
-  for (let y = 0; y < height; y += 1) slide(values, across, y * width, 1, width, reach);
-  for (let x = 0; x < width; x += 1) slide(across, out, x, width, height, reach);
-  return out;
+/** Each value replaced by the mean of those so far about it, across and then down, as often as `times` says. */
+function blurred(values: Float32Array, size: Extent, reach: number, times = 1): Float32Array {
+  const across = roomFor(values.length);
+  let soft = values;
+  for (let time = 0; time < times; time += 1) {
+    const into = time === 0 ? new Float32Array(values.length) : soft;
+    for (let row = 0; row < values.length; row += size.width) slideAlong(soft, across, row, size.width, reach);
+    slideDown(across, into, size, reach);
+    soft = into;
+  }
+  return soft;
 }
 
-function slide(
-  from: Float32Array,
-  into: Float32Array,
-  first: number,
-  stride: number,
-  count: number,
-  reach: number,
-): void {
-  const last = first + stride * (count - 1);
+/** Room for values that were evened in one direction alone, kept between them. */
+let room = new Float32Array(0);
+function roomFor(length: number): Float32Array {
+  if (room.length < length) room = new Float32Array(length);
+  return room;
+}
+
+function slideAlong(from: Float32Array, into: Float32Array, first: number, count: number, reach: number): void {
+  const last = first + count - 1;
   const [start, end] = [from[first] ?? 0, from[last] ?? 0];
   const share = 1 / (2 * reach + 1);
-  const far = stride * reach;
   let sum = start * (reach + 1);
-  for (let ahead = 1; ahead <= reach; ahead += 1) sum += from[Math.min(last, first + stride * ahead)] ?? 0;
-  for (let at = first; at <= last; at += stride) {
+  for (let ahead = 1; ahead <= reach; ahead += 1) sum += from[Math.min(last, first + ahead)] ?? 0;
+  for (let at = first; at <= last; at += 1) {
     into[at] = sum * share;
-    const [next, old] = [at + far + stride, at - far];
+    const [next, old] = [at + reach + 1, at - reach];
     sum += (next <= last ? (from[next] ?? 0) : end) - (old >= first ? (from[old] ?? 0) : start);
   }
+}
+
+/** All columns at once, row by row: memory is read in its order. */
+function slideDown(from: Float32Array, into: Float32Array, { width, height }: Extent, reach: number): void {
+  const share = 1 / (2 * reach + 1);
+  const sums = new Float64Array(width);
+  for (let ahead = -reach; ahead <= reach; ahead += 1) addTo(sums, from, rowAt(ahead, height) * width);
+  for (let y = 0; y < height; y += 1) {
+    const [next, old] = [rowAt(y + reach + 1, height) * width, rowAt(y - reach, height) * width];
+    const row = y * width;
+    for (let x = 0; x < width; x += 1) {
+      const sum = sums[x] ?? 0;
+      into[row + x] = sum * share;
+      sums[x] = sum + (from[next + x] ?? 0) - (from[old + x] ?? 0);
+    }
+  }
+}
+
+function rowAt(row: number, height: number): number {
+  return Math.min(height - 1, Math.max(0, row));
+}
+
+function addTo(sums: Float64Array, from: Float32Array, row: number): void {
+  for (let x = 0; x < sums.length; x += 1) sums[x] = (sums[x] ?? 0) + (from[row + x] ?? 0);
 }

@@ -2,12 +2,14 @@ import type { Slack } from './best-path.ts';
 import { fitRound, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
 import { boxFill, edgeShapes, maskOutline } from './edge-shapes.ts';
-import { judgeRim } from './judge-rim.ts';
+import { chanceAround, judgeRim } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import type { RoundPiece } from './round-piece.ts';
-import { followRim, roundPieces, withoutShadow } from './round-piece.ts';
+import { followRim, LEAST_WITHIN, roundPieces, withoutShadow } from './round-piece.ts';
+import type { Signs, Sureness } from './sureness.ts';
+import { SURE_ENOUGH, sureness, VERY_SURE } from './sureness.ts';
 
 /** A piece in a picture: where it is in that picture's pixels, its rim, and how sure that is, 0 to 1. */
 export type FoundPiece = {
@@ -16,6 +18,7 @@ export type FoundPiece = {
   readonly sure: number;
   /** How much of the rim something covers, 0 to 1. */
   readonly covered: number;
+  readonly signs: Signs | null;
 };
 
 /** A rim seen whole from its middle, and how far the true one may stray from it; or a silhouette of the picture's size. */
@@ -34,17 +37,12 @@ export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt
 
 /** The longest side, in pixels, of the copy in which a piece is sought. */
 export const LOOK_AT = 320;
-/** What is less sure than this is not cut out; DEVELOPERS.md tells how it was set. */
-export const SURE_ENOUGH = 0.55;
-/** Another piece beside the one is one from here on; and so is one that lies in something with straight sides. */
-const ALSO = 0.45;
-const HELD = 0.45;
-/** A round thing surer than this is not held against the things with edges. */
-const VERY_SURE = 0.85;
-/** How much of that is enough where the keeper says the piece is. */
+/** From here on a second piece beside the one is taken for one: a pale one is no less there. */
+const ALSO = 0.15;
+/** A round thing in one with straight sides is a piece in a holder when it is so likely, and so unlike what is about it: a motif on a square piece is of one metal with it. */
+const HELD = { sure: 0.5, unlike: 0.5 };
+/** How much of what is enough serves where the keeper says the piece is. */
 const SAID = 0.8;
-/** How much surer a rim is on which both ways agree. */
-const AGREED = 0.25;
 
 /** A rim that may stray less than this from a round one is drawn evenly, and strays so much at most. */
 const EVEN = { from: 0.03, astray: 0.018 };
@@ -53,37 +51,59 @@ const EVEN = { from: 0.03, astray: 0.018 };
 const STRAIGHT = 0.9;
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
 const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
-/** Of a plain board chance gives less than this. */
+const BESIDE_OUTLINE: Slack = { inwards: 0.03, outwards: 0.03 };
+/** Of a plain board chance gives less than this; there an unbroken silhouette may be uneven, and no more than this is held against it. */
 const PLAIN = 0.25;
+const UNEVEN = { oval: 0.02, astray: 0.008 };
 /** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
 const ALIKE = 0.6;
 
 /** The piece in a picture; `straight` when its record says that it is not nearly round. */
-export function findPiece(look: Pixels, straight = false): Finding {
-  const [best, ...others] = straight ? [] : roundPieces(look, 1);
-  const round = best === undefined ? undefined : withoutShadow(look, best);
-  const rounds = round === undefined ? [] : [round, ...others];
-  if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, rounds);
+export function findPiece(look: Pixels, straight = false, by = sureness): Finding {
+  const rounds = straight ? [] : outermostFirst(roundPieces(look, 1, by));
+  const [first, ...others] = rounds;
+  const round = first === undefined ? undefined : withoutShadow(look, first, by);
+  if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, [round, ...others]);
   const [shape] = edgeShapes(look, 1);
-  const byEdges = shape === undefined ? null : shapeFound(shape, look, straight);
-  if (round === undefined || byEdges === null)
-    return settled(round === undefined ? byEdges : asFound(round), look, rounds);
-  if (agree(byEdges, round)) {
-    // Two ways to one rim: the round one where much speaks for it, else that of the edges, as for a pale piece on a plain board.
-    const better = round.sure >= SURE_ENOUGH || shape?.isWhole !== true ? asFound(round) : byEdges;
-    const most = Math.max(round.sure, byEdges.sure) + (shape?.isWhole === true ? AGREED : 0);
-    return settled({ ...better, sure: Math.min(1, most) }, look, rounds);
+  const byEdges = shape === undefined ? null : shapeFound(shape, look, straight, by);
+  if (round === undefined) return settled(byEdges, look, []);
+  if (byEdges === null) return settled(asFound(round), look, [round, ...others]);
+  if (shape?.isWhole === true && agree(byEdges, round)) {
+    const sure = Math.max(SURE_ENOUGH, round.sure, byEdges.sure);
+    return settled({ ...(round.sure >= SURE_ENOUGH ? asFound(round) : byEdges), sure }, look, [round, ...others]);
   }
-  if (!straight && isStraightAbout(byEdges, round) && round.sure >= HELD && isLargeIn(byEdges, round))
+  const isHeld = isStraightAbout(byEdges, round);
+  if (!straight && isHeld && round.sure >= HELD.sure && round.signs.unlike >= HELD.unlike && isLargeIn(byEdges, round))
     return { piece: asFound(round), doubt: 'in a holder' };
-  const isOther = isStraightAbout(byEdges, round) || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
-  return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, rounds);
+  const isOther = isHeld || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
+  return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, [round, ...others]);
+}
+
+/** The surest first; or a likely one about it: the core of a piece of two metals is round too. */
+function outermostFirst([best, ...others]: readonly RoundPiece[]): readonly RoundPiece[] {
+  if (best === undefined) return [];
+  const about = others.find((one) => one.sure >= SURE_ENOUGH && isAbout(one, best));
+  return about === undefined ? [best, ...others] : [about, best, ...others.filter((one) => one !== about)];
+}
+
+/** Whether a round thing lies about another one, and is not the edge of its shadow. */
+function isAbout({ outline }: RoundPiece, { outline: inner }: RoundPiece): boolean {
+  const [mean, within] = [meanRadius(outline), meanRadius(inner)];
+  return within < LEAST_WITHIN * mean && Math.hypot(outline.x - inner.x, outline.y - inner.y) < 0.1 * mean;
+}
+
+/** Everything in a picture that could be the piece, with its signs: what the rule of the sureness is fitted to. */
+export function candidatesIn(look: Pixels): readonly FoundPiece[] {
+  const rounds = roundPieces(look, 1, sureness);
+  const within = rounds.map((one) => withoutShadow(look, one, sureness)).filter((one) => !rounds.includes(one));
+  const shapes = edgeShapes(look, 1).map((shape) => shapeFound(shape, look, false, sureness));
+  return [...[...rounds, ...within].map((one) => asFound(one)), ...shapes];
 }
 
 /** The piece that has at least so much in common with a box drawn by the keeper; null when none is seen there. */
 export function findNear(look: Pixels, box: Box, least: number, straight: boolean): FoundPiece | null {
   const { x, y } = middle(box);
-  const round = straight ? null : followRim(look, { x, y, radius: (box.width + box.height) / 4 });
+  const round = straight ? null : followRim(look, { x, y, radius: (box.width + box.height) / 4 }, sureness);
   if (round !== null && round.sure >= SURE_ENOUGH * SAID && inCommon(outlineBox(round.outline), box) >= least)
     return asFound(round);
   const { piece } = findPiece(look, straight);
@@ -103,12 +123,12 @@ function inCommon(one: Box, other: Box): number {
 export function findPieces(look: Pixels, wanted: number): readonly FoundPiece[] {
   const rounds: RoundPiece[] = [];
   const least = wanted > 2 ? ALSO : SURE_ENOUGH;
-  for (const one of roundPieces(look, wanted))
-    if (one.sure >= least && one.judgement.outside === 0 && rounds.every((other) => areApart(one, other)))
-      rounds.push(one);
+  for (const one of roundPieces(look, wanted, sureness))
+    if (one.sure >= least && one.signs.outside === 0 && rounds.every((other) => areApart(one, other))) rounds.push(one);
   const most = Math.max(...rounds.map(({ outline }) => meanRadius(outline)));
   const alike = rounds.filter(({ outline }) => meanRadius(outline) >= 0.5 * most).map((one) => asFound(one));
-  const shapes = alike.length >= wanted ? [] : edgeShapes(look, wanted).map((shape) => shapeFound(shape, look, false));
+  const shapes =
+    alike.length >= wanted ? [] : edgeShapes(look, wanted).map((shape) => shapeFound(shape, look, false, sureness));
   const found = shapes.length > alike.length && shapes.every(({ sure }) => sure >= SURE_ENOUGH) ? shapes : alike;
   return found.slice(0, wanted).sort((one, other) => middle(one.box).x - middle(other.box).x);
 }
@@ -119,7 +139,7 @@ function settled(piece: FoundPiece | null, look: Extent, rounds: readonly RoundP
   if (piece.sure < SURE_ENOUGH) return { piece, doubt: 'unsure' };
   if (piece.covered > 0) return { piece, doubt: 'covered' };
   const [first] = rounds;
-  const others = rounds.filter((one) => one.sure >= ALSO && one.judgement.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
+  const others = rounds.filter((one) => one.sure >= ALSO && one.signs.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
   return { piece, doubt: others.length > 0 ? 'several' : null };
 }
 
@@ -136,41 +156,36 @@ function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
   return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
-function asFound({ outline, slack, sure, judgement: { covered } }: RoundPiece): FoundPiece {
+function asFound({ outline, slack, sure, signs, covered }: RoundPiece): FoundPiece {
   const isEven = slack <= EVEN.from;
   const astray = isEven ? Math.min(slack, EVEN.astray) : slack;
   const rim = { kind: 'outline', outline, slack: { inwards: astray, outwards: astray, isEven } } as const;
-  return { box: outlineBox(outline), rim, sure: Math.min(1, Math.max(0, sure)), covered };
+  return { box: outlineBox(outline), rim, sure, covered, signs };
 }
 
 /** A silhouette as a piece; `recorded` when the piece's record says that it is of such a shape. */
-function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: boolean): FoundPiece {
+function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: boolean, by: Sureness): FoundPiece {
   const size = { width: look.width, height: look.height };
   const seen = maskOutline({ mask, box }, size);
-  if (seen === null)
-    return {
-      box,
-      rim: { kind: 'silhouette', mask, size },
-      sure: isWhole && !touchesFrame(grownBy(box, 2), look) ? SURE_ENOUGH : 0,
-      covered: 0,
-    };
-  const refined = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
-  const outline = boxFill(refined) < STRAIGHT ? (asRound(refined) ?? refined) : refined;
-  const { support, covered, chance, unlike, outside } = judgeRim(look, outline);
-  const isKnown = [seen, outline].some((one) => boxFill(one) >= STRAIGHT || asRound(one) !== null);
-  const known = recorded || isKnown ? 0.1 : -0.2;
-  const judged = support - chance + 0.4 * unlike - outside + known;
-  // An unbroken silhouette on a plain board is all that can be asked of a piece of irregular shape.
-  const isPlainly = recorded || asRound(outline) !== null;
-  const sure = isPlainly && isWhole && chance < PLAIN ? Math.max(SURE_ENOUGH, judged) : judged;
-  const slack = { inwards: 0.03, outwards: 0.03 };
   // The frame is told by the silhouette: the rim was drawn in from it.
   const isCut = touchesFrame(grownBy(box, 2), look);
+  if (seen === null)
+    return { box, rim: { kind: 'silhouette', mask, size }, sure: isWhole && !isCut ? SURE_ENOUGH : 0, covered: 0, signs: null }; // prettier-ignore
+  const refined = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
+  const isStraight = boxFill(refined) >= STRAIGHT;
+  const outline = isStraight ? refined : (asRound(refined) ?? refined);
+  const { covered, ...judgement } = judgeRim(look, outline);
+  const { oval, astray, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
+  const signs = { ...judgement, oval, astray: astray / mean };
+  const isPlain = isWhole && chanceAround(look, outline) < PLAIN;
+  const most = isStraight || boxFill(seen) >= STRAIGHT || recorded ? 0 : isPlain ? 1 : Infinity;
+  const sure = by({ ...signs, oval: Math.min(oval, most * UNEVEN.oval), astray: Math.min(signs.astray, most * UNEVEN.astray) }); // prettier-ignore
   return {
     box: isCut ? grownBy(box, 2) : outlineBox(outline),
-    rim: { kind: 'outline', outline, slack },
-    sure: Math.min(1, Math.max(0, sure)),
+    rim: { kind: 'outline', outline, slack: BESIDE_OUTLINE },
+    sure: isPlain && (recorded || asRound(outline) !== null) ? Math.max(SURE_ENOUGH, sure) : sure,
     covered,
+    signs,
   };
 }
 
@@ -186,7 +201,7 @@ function grownBy({ left, top, width, height }: Box, by: number): Box {
   return { left: left - by, top: top - by, width: width + 2 * by, height: height + 2 * by };
 }
 
-/** Whether both ways found the same rim. */
+/** Whether both ways found the same rim: as good as sure where the silhouette is unbroken, also of an uneven flan as grey as its board. */
 function agree({ rim, box }: FoundPiece, { outline }: RoundPiece): boolean {
   if (rim.kind !== 'outline') return false;
   const round = outlineBox(outline);

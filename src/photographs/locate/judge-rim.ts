@@ -7,12 +7,10 @@ import { channelsOf } from './pixels.ts';
 
 /** What speaks for and against a rim, each 0 to 1. */
 export type RimJudgement = {
-  /** The mean evidence along it. */
-  readonly support: number;
+  /** The mean evidence in the quarter of it where there is least. */
+  readonly weakest: number;
   /** How much of it something covers, as a finger does. */
   readonly covered: number;
-  /** The mean evidence further out, where there is no rim: what cloth or grain would give by chance. */
-  readonly chance: number;
   /** How unlike the colours just within and just without are: 0 the same, 1 nothing in common. */
   readonly unlike: number;
   /** How much of it lies outside the picture. */
@@ -30,10 +28,11 @@ const WITHOUT = [1.06, 1.11, 1.16, 1.21, 1.26, 1.31];
 const CHANCE = { from: 0.1, to: 0.4 };
 /**
  * A part of the rim is covered when it shows less of a rim than the whole does, when both its sides are much nearer to each
- * other than is usual along this rim, and when what lies without is that far from the rest of the board.
+ * other than is usual along this rim, and when what lies without is that far from the rest of the board. A bright piece lends
+ * its colour to the shadow beside it: both sides must be the same, or within be no colour of the piece.
  */
 const PARTS = 32;
-const COVERED = { support: 0.8, alike: 0.5, apart: 0.35, least: 2.5 };
+const COVERED = { support: 0.8, alike: 0.5, apart: 0.35, least: 2.5, same: 1.2, other: 2.2 };
 const SAME_HUE = 1.5;
 const JUST = { within: [0.87, 0.92], without: [1.09, 1.15] };
 
@@ -42,15 +41,37 @@ export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {
   const mean = meanRadius(outline);
   const step = Math.max(0.5, mean / 64);
   const on = alongRim(rimEvidence(pixels, outline, { from: -2 * step, to: 2 * step, step }));
-  const out = rimEvidence(pixels, outline, { from: CHANCE.from * mean, to: CHANCE.to * mean, step: 2 * step });
-  const support = average(on);
   const unlike = unlikeness(coloursAt(pixels, outline, WITHIN), coloursAt(pixels, outline, WITHOUT));
-  const covered = shareCovered(pixels, outline, on, support);
-  return { support, covered, chance: average(out.at), unlike, outside: shareOutside(pixels, outline) };
+  return {
+    weakest: weakestOf(on),
+    covered: shareCovered(pixels, outline, on),
+    unlike,
+    outside: shareOutside(pixels, outline),
+  };
+}
+
+/** The mean evidence further out, where there is no rim: what cloth or grain would give by chance. */
+export function chanceAround(pixels: Pixels, outline: Outline): number {
+  const mean = meanRadius(outline);
+  const step = Math.max(1, mean / 32);
+  return average(rimEvidence(pixels, outline, { from: CHANCE.from * mean, to: CHANCE.to * mean, step }).at);
+}
+
+/** The mean of the least shown quarter of a rim, in parts that are long beside a letter. */
+function weakestOf(on: Float32Array): number {
+  const parts = Array.from({ length: PARTS }, (_, part) =>
+    average(on.subarray(Math.round((part * on.length) / PARTS), Math.round(((part + 1) * on.length) / PARTS))),
+  );
+  return average(
+    Float32Array.from(parts)
+      .sort()
+      .subarray(0, PARTS / 4),
+  );
 }
 
 /** How much of a rim is covered by something that lies on the piece and beyond it. */
-function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array, support: number): number {
+function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array): number {
+  const support = average(on);
   const rays = on.length;
   const ends = Array.from({ length: PARTS + 1 }, (_, part) => Math.round((part * rays) / PARTS));
   const parts = Array.from({ length: PARTS }, (_, part) => {
@@ -62,14 +83,16 @@ function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array, suppor
     };
   });
   const board = [0, 1, 2].map((colour) => middleOf(parts.map(({ without }) => without[colour] ?? 0)));
+  const own = [0, 1, 2].map((colour) => middleOf(parts.map(({ within }) => within[colour] ?? 0)));
   const across = parts.map(({ within, without }) => apart(within, without));
   const usual = middleOf(across);
   const covered = parts.map(
-    ({ without, shown }, part) =>
+    ({ within, without, shown }, part) =>
       shown < COVERED.support * support &&
       (across[part] ?? 0) < COVERED.alike * usual &&
       apart(without, board) > Math.max(COVERED.least, COVERED.apart * usual) &&
-      !isShade(without, board),
+      !isShade(without, board) &&
+      ((across[part] ?? 0) < COVERED.same || hueApart(within, own) > COVERED.other),
   );
   // One alone is chance.
   const many = covered.filter(
@@ -80,13 +103,17 @@ function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array, suppor
 
 /** Whether a colour is a darker one of the same hue: a shadow covers nothing. */
 function isShade([light = 0, red = 0, blue = 0]: readonly number[], [lit = 0, ...hue]: readonly number[]): boolean {
-  return light < lit && apart([0, red, blue], [0, ...hue]) < SAME_HUE;
+  return light < lit && hueApart([light, red, blue], [lit, ...hue]) < SAME_HUE;
 }
 
 /** How far two colours are apart, in the steps colours are counted in. */
 function apart(one: readonly number[], other: readonly number[]): number {
   const [light, red, blue] = [0, 1, 2].map((colour) => (one[colour] ?? 0) - (other[colour] ?? 0));
   return Math.hypot((light ?? 0) / LIGHT_STEP, (red ?? 0) / HUE_STEP, (blue ?? 0) / HUE_STEP);
+}
+
+function hueApart([, ...one]: readonly number[], [, ...other]: readonly number[]): number {
+  return apart([0, ...one], [0, ...other]);
 }
 
 function middleOf(values: readonly number[]): number {

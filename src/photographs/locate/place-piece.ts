@@ -2,7 +2,7 @@ import type { Crop } from '../../catalogue/crop.ts';
 import { glanceAt } from '../render/open-photograph.ts';
 import type { Photograph } from '../render/open-photograph.ts';
 import type { PictureRequest } from '../render/picture-request.ts';
-import type { Doubt, FoundPiece } from './find-piece.ts';
+import type { Doubt, Finding, FoundPiece } from './find-piece.ts';
 import { findNear, findPiece, LOOK_AT } from './find-piece.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import { release } from './pixels.ts';
@@ -52,24 +52,22 @@ export async function placePiece(photograph: Photograph, request: PictureRequest
   if (request.crop !== null) return placeByCrop(photograph, request, request.crop);
   const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
   if (request.shows === 'detail') return { ...NONE, how: 'whole', box: whole };
-  const copy = await copyOf(photograph, whole);
-  const { piece, doubt } = findPiece(copy.look, request.shows === 'oblong face');
-  release(copy.look.rgb);
-  if (piece !== null && doubt === null) {
-    const found = { piece, left: 0, top: 0, times: copy.times };
-    return {
-      how: 'found',
-      box: boxOf(found),
-      rim: { kind: 'found', copy: found },
-      sure: piece.sure,
-      doubt,
-      seems: null,
-    };
-  }
+  const { look, times } = await copyOf(photograph, whole);
+  const placed = placedBy(findPiece(look, request.shows === 'oblong face'), times, photograph);
+  release(look.rgb);
   // An edge commonly runs from one side of its picture to the other.
-  if (request.shows === 'edge') return { ...NONE, how: 'whole', box: whole };
-  const seems = piece === null ? null : within(boxOf({ piece, left: 0, top: 0, times: copy.times }), photograph);
-  return { ...NONE, how: 'whole', box: whole, sure: piece?.sure ?? 0, doubt, seems };
+  return request.shows === 'edge' && placed.how === 'whole' ? { ...NONE, how: 'whole', box: whole } : placed;
+}
+
+/** Where a piece lies by what was found in a copy with one pixel for so many of the photograph's. */
+export function placedBy({ piece, doubt }: Finding, times: number, photograph: Extent): Placed {
+  const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
+  if (piece === null) return { ...NONE, how: 'whole', box: whole, doubt };
+  const copy = { piece, left: 0, top: 0, times };
+  const box = boxOf(copy);
+  return doubt === null
+    ? { how: 'found', box, rim: { kind: 'found', copy }, sure: piece.sure, doubt, seems: null }
+    : { ...NONE, how: 'whole', box: whole, sure: piece.sure, doubt, seems: within(box, photograph) };
 }
 
 /** The keeper's word on where the piece is; its rim is taken from the picture when one is found there. */
@@ -95,8 +93,11 @@ async function placeByCrop(photograph: Photograph, { shows }: PictureRequest, cr
   return { ...NONE, how: 'crop', box: boxOf(found), rim: { kind: 'found', copy: found }, sure: 1 };
 }
 
-/** A small copy of a part of a photograph, to be looked at. */
-async function copyOf(photograph: Pixels, part: Box): Promise<{ readonly look: Pixels; readonly times: number }> {
+/** A small copy of a part of a photograph, to be looked at, and how many of its pixels go on one of the copy's. */
+export async function copyOf(
+  photograph: Pixels,
+  part: Box,
+): Promise<{ readonly look: Pixels; readonly times: number }> {
   const small = Math.min(1, LOOK_AT / Math.max(part.width, part.height));
   const size = {
     width: Math.max(1, Math.round(part.width * small)),

@@ -64,8 +64,8 @@ export function rimEvidence(pixels: Pixels, outline: Outline, around: Around): E
   const rays = outline.radii.length;
   const colours = unrolled(pixels, outline, around.from - ROOM * step, step, wide);
   const at = new Float32Array(rays * places);
-  const steps = new Float32Array(at.length);
-  const [light, hue] = [new Float32Array(at.length), new Float32Array(at.length)];
+  const [steps, light, hue] = [roomFor('steps', at.length), roomFor('light', at.length), roomFor('hue', at.length)];
+  hue.fill(0);
   for (const [name, colour] of colours.entries()) {
     addDifferences(colour, rays, places, steps, at);
     const even = evenedSteps(steps, rays, places);
@@ -93,7 +93,7 @@ function unrolled(
   count: number,
 ): readonly Float32Array[] {
   const { cos, sin } = turns(radii.length);
-  const colours = [0, 1, 2].map(() => new Float32Array(radii.length * count));
+  const colours = [0, 1, 2].map((colour) => roomFor(colour, radii.length * count));
   const channels = channelsOf(pixels);
   for (let ray = 0; ray < radii.length; ray += 1) {
     const [across, down] = [cos[ray] ?? 0, sin[ray] ?? 0];
@@ -102,6 +102,16 @@ function unrolled(
     walk(pixels, channels, start, across * step, down * step, ray * count, count, colours);
   }
   return colours;
+}
+
+/** Room for what is measured on the way, kept from call to call: it is large, and calls are many. What was in it is left there. */
+const rooms = new Map<string | number, Float32Array>();
+function roomFor(name: string | number, length: number): Float32Array {
+  const there = rooms.get(name);
+  if (there !== undefined && there.length >= length) return there.subarray(0, length);
+  const made = new Float32Array(length);
+  rooms.set(name, made);
+  return made;
 }
 
 // Functions of a ray: what is called often is made fast, and what loops long is not.
@@ -187,7 +197,7 @@ function differencesOn(
 
 /** The steps of one colour, evened along the rim, as times of what is usual. */
 function evenedSteps(steps: Float32Array, rays: number, places: number): Float32Array {
-  const evened = new Float32Array(steps.length);
+  const evened = roomFor('evened', steps.length).fill(0);
   for (let beside = -BESIDE; beside <= BESIDE; beside += 1)
     for (let ray = 0; ray < rays; ray += 1)
       addRow(steps, ((ray + beside + rays) % rays) * places, evened, ray * places, places);

@@ -3,18 +3,21 @@ import { bestPath, fitRound } from './best-path.ts';
 import type { Centre } from './centres.ts';
 import { centresIn } from './centres.ts';
 import { judgeRim } from './judge-rim.ts';
-import type { RimJudgement } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius } from './outline.ts';
 import type { Pixels } from './pixels.ts';
 import type { Evidence } from './rim-evidence.ts';
 import { rimEvidence } from './rim-evidence.ts';
+import type { Signs, Sureness } from './sureness.ts';
+import { SURE_ENOUGH, VERY_SURE } from './sureness.ts';
 
 /** A nearly round piece: its rim, how far the true rim may stray from it, as parts of the radius, and what speaks for it. */
 export type RoundPiece = {
   readonly outline: Outline;
   readonly slack: number;
-  readonly judgement: RimJudgement;
+  readonly signs: Signs;
+  /** How much of the rim something covers, 0 to 1. */
+  readonly covered: number;
   readonly sure: number;
 };
 
@@ -36,32 +39,31 @@ const WITHIN_SHADOW = [
   { from: 0.82, to: 1.2 },
 ] as const;
 const SHADED = 0.3;
-const IN_SHADOW = 0.45;
+const IN_SHADOW = 0.5;
 /** How much smaller the rim within a shadow is at most: less is the core of a piece of two metals. */
-const LEAST_WITHIN = 0.84;
+export const LEAST_WITHIN = 0.84;
 /** How far apart two rims are one, in parts of the radius. */
 const SAME_RIM = 0.03;
-/** Under this the outermost rim is sought too, from so much further out; and how many places off another rim is beyond it. */
-const UNSURE = 0.55;
+/** Where none is sure the outermost rim is sought too, from so much further out; and how many places off another rim is beyond it. */
 const OUTER = 1.15;
 const BEYOND = 5;
 /** What a place in or out costs the path. */
 const BEND = 0.25;
 
 /** The nearly round things in a picture that most speaks for, best first. */
-export function roundPieces(look: Pixels, most: number): readonly RoundPiece[] {
+export function roundPieces(look: Pixels, most: number, by: Sureness): readonly RoundPiece[] {
   const centres = centresIn(look, most === 1 ? BESIDE.asked : 3 * most);
   const least = (most === 1 ? WEAK.one : WEAK.many) * (centres[0]?.votes ?? 0);
   const first = (most === 1 ? centres.slice(0, CENTRES) : centres).filter(({ votes }) => votes >= least);
   const found: RoundPiece[] = [];
-  for (const centre of first) addNew(found, look, centre, false);
+  for (const centre of first) addNew(found, look, centre, by);
   const [best] = bestFirst(found);
   if (most !== 1 || best === undefined) return bestFirst(found);
-  if (best.sure < UNSURE)
+  if (best.sure < SURE_ENOUGH)
     for (const { radius, ...centre } of [asCentre(best), ...first.slice(0, 1)])
-      addNew(found, look, { ...centre, radius: OUTER * radius }, true);
+      addNew(found, look, { ...centre, radius: OUTER * radius }, by, true);
   const beside = centres.filter((centre) => !first.includes(centre) && isBeside(centre, best.outline));
-  for (const centre of beside.slice(0, BESIDE.most)) addNew(found, look, centre, false);
+  for (const centre of beside.slice(0, BESIDE.most)) addNew(found, look, centre, by);
   return bestFirst(found);
 }
 
@@ -70,11 +72,13 @@ function bestFirst(found: readonly RoundPiece[]): readonly RoundPiece[] {
 }
 
 /** Adds the rim that is found round a centre, unless it is found already. */
-function addNew(found: RoundPiece[], look: Pixels, centre: Centre, isOutermost: boolean): void {
+function addNew(found: RoundPiece[], look: Pixels, centre: Centre, by: Sureness, isOutermost = false): void {
   const isKnown = (other: Centre): boolean =>
     found.some(({ outline }) => isSame(outline, outline.radii[0] ?? 0, other));
-  if (!isOutermost && isKnown(centre)) return;
-  const piece = followRim(look, centre, isOutermost);
+  // What lies within a rim that is very sure is its motif.
+  const isMotif = found.some(({ outline, sure }) => sure >= VERY_SURE && liesWithin(centre, outline));
+  if (!isOutermost && (isMotif || isKnown(centre))) return;
+  const piece = followRim(look, centre, by, isOutermost);
   if (piece !== null && !(isKnown(asCentre(piece)) && !isOutermost)) found.push(piece);
 }
 
@@ -83,6 +87,10 @@ function isBeside({ x, y, radius }: Centre, outline: Outline): boolean {
   const mean = meanRadius(outline);
   const isAlike = Math.min(mean, radius) >= BESIDE.alike * Math.max(mean, radius);
   return isAlike && Math.hypot(x - outline.x, y - outline.y) > 0.85 * (mean + radius);
+}
+
+function liesWithin({ x, y, radius }: Centre, outline: Outline): boolean {
+  return Math.hypot(x - outline.x, y - outline.y) + radius < meanRadius(outline);
 }
 
 function asCentre({ outline: { x, y, radii } }: RoundPiece): Centre {
@@ -97,6 +105,7 @@ function isSame({ x, y }: Outline, radius: number, other: Centre): boolean {
 export function followRim(
   look: Pixels,
   { x, y, radius }: Pick<Centre, 'x' | 'y' | 'radius'>,
+  by: Sureness,
   isOutermost = false,
 ): RoundPiece | null {
   let around = { x, y, radius };
@@ -110,7 +119,7 @@ export function followRim(
       continue;
     }
     const outline = { x: around.x, y: around.y, radii: fit.radii };
-    return judged(look, outline, fit.oval, fit.astray / fit.mean);
+    return judged(look, outline, { oval: fit.oval, astray: fit.astray / fit.mean }, by);
   }
   return null;
 }
@@ -119,7 +128,7 @@ export function followRim(
  * The rim of a piece within the edge of its shadow, when a round one is found there for which more speaks once the edges of
  * shadows are passed over; else the piece as it is.
  */
-export function withoutShadow(look: Pixels, piece: RoundPiece): RoundPiece {
+export function withoutShadow(look: Pixels, piece: RoundPiece, by: Sureness): RoundPiece {
   let around = { x: piece.outline.x, y: piece.outline.y, radius: meanRadius(piece.outline) };
   let inner: Outline | null = null;
   let bent = { oval: 0, astray: 0 };
@@ -134,7 +143,7 @@ export function withoutShadow(look: Pixels, piece: RoundPiece): RoundPiece {
   if (inner === null || isNear(around, piece.outline)) return piece;
   if (around.radius < LEAST_WITHIN * meanRadius(piece.outline)) return piece;
   if (passedSupport(look, inner) <= passedSupport(look, piece.outline)) return piece;
-  const better = judged(look, inner, bent.oval, bent.astray);
+  const better = judged(look, inner, bent, by);
   return better.sure >= IN_SHADOW ? better : piece;
 }
 
@@ -184,13 +193,8 @@ function forOutermost({ at, places }: Evidence): void {
   }
 }
 
-function judged(look: Pixels, outline: Outline, oval: number, astray: number): RoundPiece {
-  const judgement = judgeRim(look, outline);
-  const slack = Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * astray));
-  return { outline, slack, judgement, sure: sureness(judgement, oval, astray) };
-}
-
-/** How sure a nearly round rim is. The weights are plain ones; the bound was set by photographs: see DEVELOPERS.md. */
-function sureness({ support, chance, unlike, outside }: RimJudgement, oval: number, astray: number): number {
-  return support - chance + 0.4 * unlike - outside - 3 * astray - 5 * Math.max(0, oval - 0.04);
+function judged(look: Pixels, outline: Outline, bent: Pick<Signs, 'oval' | 'astray'>, by: Sureness): RoundPiece {
+  const { covered, ...judgement } = judgeRim(look, outline);
+  const signs = { ...judgement, ...bent };
+  return { outline, slack: Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * bent.astray)), signs, covered, sure: by(signs) };
 }
