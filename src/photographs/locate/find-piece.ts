@@ -60,7 +60,7 @@ const ALIKE = 0.6;
 
 /** The piece in a picture; `straight` when its record says that it is not nearly round. */
 export function findPiece(look: Pixels, straight = false, by = sureness): Finding {
-  const rounds = straight ? [] : outermostFirst(roundPieces(look, 1, by));
+  const rounds = straight ? [] : meantFirst(roundPieces(look, 1, by), look);
   const [first, ...others] = rounds;
   const round = first === undefined ? undefined : withoutShadow(look, first, by);
   if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, [round, ...others]);
@@ -79,11 +79,28 @@ export function findPiece(look: Pixels, straight = false, by = sureness): Findin
   return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, [round, ...others]);
 }
 
-/** The surest first; or a likely one about it: the core of a piece of two metals is round too. */
-function outermostFirst([best, ...others]: readonly RoundPiece[]): readonly RoundPiece[] {
-  if (best === undefined) return [];
-  const about = others.find((one) => one.sure >= SURE_ENOUGH && isAbout(one, best));
-  return about === undefined ? [best, ...others] : [about, best, ...others.filter((one) => one !== about)];
+/**
+ * The surest first; one beside it that is whole, where the frame cuts that; or a likely one about it: the core of a piece of
+ * two metals is round too.
+ */
+function meantFirst(rounds: readonly RoundPiece[], look: Extent): readonly RoundPiece[] {
+  const [surest] = rounds;
+  if (surest === undefined) return [];
+  const sure = rounds.filter((one) => one.sure >= SURE_ENOUGH);
+  const whole = isCutOff(surest, look) ? sure.find((one) => isBeside(one, surest) && !isCutOff(one, look)) : undefined;
+  const best = whole ?? surest;
+  const first = sure.find((one) => isAbout(one, best)) ?? best;
+  return [first, ...rounds.filter((one) => one !== first)];
+}
+
+function isCutOff({ outline }: RoundPiece, look: Extent): boolean {
+  return touchesFrame(outlineBox(outline), look);
+}
+
+/** Whether two round things are two pieces: apart, and of about one size. */
+function isBeside(one: RoundPiece, other: RoundPiece): boolean {
+  const [a, b] = [meanRadius(one.outline), meanRadius(other.outline)];
+  return areApart(one, other) && Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
 /** Whether a round thing lies about another one, and is not the edge of its shadow. */
@@ -139,7 +156,9 @@ function settled(piece: FoundPiece | null, look: Extent, rounds: readonly RoundP
   if (piece.sure < SURE_ENOUGH) return { piece, doubt: 'unsure' };
   if (piece.covered > 0) return { piece, doubt: 'covered' };
   const [first] = rounds;
-  const others = rounds.filter((one) => one.sure >= ALSO && one.signs.outside === 0 && first !== undefined && areApart(one, first) && areAlike(one, first)); // prettier-ignore
+  const others = rounds.filter(
+    (one) => one.sure >= ALSO && !isCutOff(one, look) && first !== undefined && isBeside(one, first),
+  );
   return { piece, doubt: others.length > 0 ? 'several' : null };
 }
 
@@ -149,11 +168,6 @@ function touchesFrame({ left, top, width, height }: Box, size: Extent): boolean 
 
 function areApart({ outline: one }: RoundPiece, { outline: other }: RoundPiece): boolean {
   return Math.hypot(one.x - other.x, one.y - other.y) > 0.85 * (meanRadius(one) + meanRadius(other));
-}
-
-function areAlike({ outline: one }: RoundPiece, { outline: other }: RoundPiece): boolean {
-  const [a, b] = [meanRadius(one), meanRadius(other)];
-  return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }
 
 function asFound({ outline, slack, sure, signs, covered }: RoundPiece): FoundPiece {
