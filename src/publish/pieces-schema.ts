@@ -18,7 +18,11 @@ export function piecesSchema(): object {
     const of = WANTED.has(fact) ? z.string() : written.optional();
     return [fact, of.describe(says)] as const;
   });
-  const period = z.strictObject({ id: z.string(), name: z.string().optional(), share: z.number().optional() });
+  const period = z.strictObject({
+    id: z.string(),
+    name: z.string().optional(),
+    share: z.number().min(0).max(1).nullable().optional(),
+  });
   const piece = z.strictObject({
     id: z.string().describe('The permanent name of the piece, the last part of its address.'),
     address: z.url().describe('The address of its page.'),

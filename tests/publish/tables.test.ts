@@ -5,9 +5,13 @@ import { parse } from 'yaml';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { readFolder } from '../../src/catalogue/files.ts';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
+import { linkRecords } from '../../src/catalogue/link.ts';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { splitFrontMatter } from '../../src/catalogue/front-matter.ts';
 import { FILE_KINDS, jsonSchemaOf } from '../../src/catalogue/schema/json-schemas.ts';
 import type { FileKind } from '../../src/catalogue/schema/json-schemas.ts';
+import { publicFacts } from '../../src/publish/public-facts.ts';
+import { publicPieces } from '../../src/publish/public-piece.ts';
 import { piecesSchema } from '../../src/publish/pieces-schema.ts';
 import { pieceFacts, pieceTable, tableMetadata } from '../../src/site/models/open-data/records.ts';
 import type { Cabinet } from '../../src/site/cabinet.ts';
@@ -29,6 +33,34 @@ describe('pieces.json', () => {
 
   test('is what its schema says, in every piece of the demo', () => {
     expect(isValid(JSON.parse(JSON.stringify(pieceFacts(demo)))), JSON.stringify(isValid.errors)).toBe(true);
+  });
+
+  test('is that too with dates that are open, unknown, doubtful, before our era, or of another calendar', () => {
+    const written = [
+      'before 1351',
+      'after 1700',
+      '1780/..',
+      '../1350',
+      '44 BC',
+      'unknown',
+      '1344?',
+      'AH 294',
+      '1279 or 1281',
+    ];
+    const dated = folder.files.filter(({ file, text }) => file.startsWith('pieces/') && /^date: /m.test(text ?? ''));
+    const now = changed(
+      folder,
+      Object.fromEntries(
+        written.map((date, at) => [
+          dated[at]?.file ?? expect.fail('too few pieces'),
+          (text: string) => text.replace(/^date: .*$/m, `date: ${date}`),
+        ]),
+      ),
+    );
+    const { pieces, ...lists } = linkRecords(readCabinet(now).records);
+    const facts = publicPieces({ ...lists, pieces }).map((piece) => publicFacts(piece, 'https://example.org/'));
+    expect(facts.filter(({ date }) => written.includes(String(date)))).toHaveLength(written.length);
+    expect(isValid(JSON.parse(JSON.stringify(facts))), JSON.stringify(isValid.errors)).toBe(true);
   });
 
   // The demo's penny weighs 1.38 g and is 18.6 mm across, as its file says.

@@ -41,7 +41,7 @@ export const openDataWords = {
     ],
     [
       'eras',
-      'For every scheme of periods: within, straddles, outside or unknown, and the periods with the share of each.',
+      'For every scheme of periods: within, straddles, outside or unknown, and the periods with the share of each; null where the date has no end to share.',
     ],
     [
       'grade',
