@@ -1,5 +1,6 @@
 import process from 'node:process';
 import { checkCabinet } from '../catalogue/check-cabinet.ts';
+import { raritiesKnown } from '../catalogue/types/read-rarities.ts';
 import type { TypeSeries } from '../catalogue/types/series.ts';
 import { readTypes } from '../catalogue/types/types-of.ts';
 import { identify, rarityPrior } from '../core/types/key/identify.ts';
@@ -41,18 +42,17 @@ const given = answersIn(words, key);
 if (!given.ok) endWith(given.problem);
 const strict = values.strict === true;
 const prior =
-  values.rarity === true
-    ? rarityPrior(leaves.map(({ id }) => series.rarities.get(id)?.[0]?.rarity ?? null))
-    : undefined;
+  values.rarity === true ? rarityPrior(leaves.map(({ id }) => raritiesKnown(series.rarities.get(id)))) : undefined;
 if (prior === null)
   endWith(
     `The series ${series.id} has no rarities of one scale that gives numbers, so they cannot count. Leave --rarity out.`,
   );
 const manner = { strict, prior };
 const label = (id: string): string => series.types.get(id)?.label ?? id;
+const broaderOf = (id: string): string | null => series.types.get(id)?.broader ?? null;
 
 if (words.length > 0 || !canAsk()) {
-  process.stdout.write(formatIdentification(key, given.value, identify(key, given.value, manner), label));
+  process.stdout.write(formatIdentification(key, given.value, identify(key, given.value, manner), label, broaderOf));
 } else {
   const answers = new Map(given.value);
   const passed = new Set<string>();
@@ -60,7 +60,7 @@ if (words.length > 0 || !canAsk()) {
     const found = identify(key, answers, manner);
     const next = found.questions.find(({ character }) => !passed.has(character));
     if (found.stop !== null || next === undefined) {
-      process.stdout.write(`\n${formatIdentification(key, answers, found, label)}`);
+      process.stdout.write(`\n${formatIdentification(key, answers, found, label, broaderOf)}`);
       break;
     }
     const answer = await askQuestion(key, next);

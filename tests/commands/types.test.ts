@@ -65,6 +65,9 @@ test('identify answers at once from words, refuses what it cannot read, and weig
   expect([plain.status, plain.stdout]).toEqual([0, expect.stringMatching(/^ *9\d\.\d % {2}Class 3a/)]);
   const open = (await run('identify', 'pence', 'crown=plain/jewelled')).stdout;
   expect(open).toContain(' 50.0 %  Class 3a');
+  expect((await run('identify', 'pence', 'crown=none')).stdout).toContain(
+    'No type in this list is known to show what was answered of crown.',
+  );
   expect(open).toContain('Class 3a and Class 3b differ in crown.');
   expect((await run('identify', 'pence', 'crown=plain/jewelled', '--rarity')).stdout).toMatch(
     /^ *9\d\.\d % {2}Class 3a/,

@@ -95,6 +95,7 @@ export const seriesSchema = z.strictObject({
   /** A small series may hold its tables here, a list of rows each. */
   types: z.array(z.record(z.string(), z.string())).optional(),
   concordance: z.array(z.record(z.string(), z.string())).optional(),
+  rarities: z.array(z.record(z.string(), z.string())).optional(),
   specimens: z.array(z.record(z.string(), z.string())).optional(),
   dies: z.array(z.record(z.string(), z.string())).optional(),
   'die-states': z.array(z.record(z.string(), z.string())).optional(),
@@ -108,7 +109,7 @@ export function characterOf(fields: CharacterFields): Character {
   const { wear } = fields;
   return {
     id: fields.id,
-    label: fields.label ?? fields.id,
+    label: fields.label ?? `${fields.id.charAt(0).toUpperCase()}${fields.id.slice(1)}`,
     kind: fields.kind,
     states: fields.states ?? [],
     error: fields.error,

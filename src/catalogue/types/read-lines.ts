@@ -9,9 +9,8 @@ import type { ConcordanceRow, TypeRelation } from '../../core/types/concordance.
 import { TYPE_RELATIONS } from '../../core/types/concordance.ts';
 import { CERTAINTIES } from '../schema/fields.ts';
 import type { Certainty } from '../schema/fields.ts';
-import type { SeriesRow, SeriesTable } from './series-tables.ts';
-import { rowsIn, slipAt, wanted } from './slips.ts';
-import type { Found } from './slips.ts';
+import { rowsIn, slipAt, typeIn, wanted } from './series-tables.ts';
+import type { Found } from './series-tables.ts';
 
 /** A line of a concordance with its reference as printed. */
 export type ConcordanceLine = ConcordanceRow & { readonly reference: Reference; readonly line: number };
@@ -25,20 +24,13 @@ export type SpecimenLine = {
   readonly sameAs: readonly string[];
   readonly line: number;
 };
-function typeNamed(found: Found, table: SeriesTable, row: SeriesRow, isKnown: (id: string) => boolean): string | null {
-  const type = wanted(found, table, row, 'type');
-  if (type === null || isKnown(type)) return type;
-  slipAt(found, table, row, 'type', `There is no type ${type} in this series. Write the id of a row of types.csv.`);
-  return null;
-}
-
 export function concordanceIn(
   found: Found,
   isKnown: (id: string) => boolean,
   works: readonly CitedWork[],
 ): readonly ConcordanceLine[] {
   return rowsIn(found, 'concordance').flatMap((row): readonly ConcordanceLine[] => {
-    const type = typeNamed(found, 'concordance', row, isKnown);
+    const type = typeIn(found, 'concordance', row, isKnown);
     const text = wanted(found, 'concordance', row, 'reference');
     const relation = row.cells['relation'] ?? 'equal';
     const sure = row.cells['sure'] ?? 'certain';
@@ -104,7 +96,7 @@ function isCertainty(text: string): text is Certainty {
 export function specimensIn(found: Found, isKnown: (id: string) => boolean): readonly SpecimenLine[] {
   const told = new Set<string>();
   return rowsIn(found, 'specimens').flatMap((row): readonly SpecimenLine[] => {
-    const type = typeNamed(found, 'specimens', row, isKnown);
+    const type = typeIn(found, 'specimens', row, isKnown);
     const specimen = wanted(found, 'specimens', row, 'specimen');
     if (type === null || specimen === null) return [];
     if (told.has(specimen))

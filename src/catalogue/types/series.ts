@@ -1,26 +1,22 @@
 import type { Reign } from '../../core/dating/dating.ts';
 import type { DiePair } from '../../core/dies/links.ts';
 import type { DieStateRow } from '../../core/dies/states.ts';
-import { parseRarity } from '../../core/rarity/parse-rarity.ts';
-import type { Rarity } from '../../core/rarity/rarity.ts';
 import type { CitedWork } from '../../core/references/reference.ts';
 import type { Character } from '../../core/types/key/character.ts';
 import { parseShown } from '../../core/types/key/character.ts';
 import type { Shown } from '../../core/types/key/character.ts';
-import { lineOf, NOT_APPLICABLE, NOT_KNOWN, seriesTree } from '../../core/types/series.ts';
+import { lineOf, seriesTree } from '../../core/types/series.ts';
 import type { SeriesType } from '../../core/types/series.ts';
 import { characterOf, typeIdProblem } from '../schema/series.ts';
 import type { FiledSeries } from '../records.ts';
 import { concordanceIn, pairsIn, specimensIn, statesIn } from './read-lines.ts';
 import type { ConcordanceLine, SpecimenLine } from './read-lines.ts';
-import { rowOf, rowsIn, slipAt, wanted } from './slips.ts';
-import type { Found, SeriesSlip } from './slips.ts';
-import { SERIES_TABLES, TABLE_NAMES } from './series-tables.ts';
+import { raritiesIn } from './read-rarities.ts';
+import type { PublishedRarity } from './read-rarities.ts';
+import { rowOf, rowsIn, SERIES_TABLES, slipAt, TABLE_NAMES, wanted } from './series-tables.ts';
+import type { Found, SeriesSlip } from './series-tables.ts';
 import { factColumn, factReader, factsOf } from './type-facts.ts';
 import type { TypeFacts } from './type-facts.ts';
-
-/** A rarity as one source gave it. */
-export type PublishedRarity = { readonly rarity: Rarity; readonly source: string | null; readonly date: string | null };
 
 /** A series, read: its types with what holds for each, and what is known of their pieces, numbers and dies. */
 export type TypeSeries = FiledSeries & {
@@ -68,7 +64,7 @@ export function readSeries(
       types,
       facts,
       shown: shownBy(found, types, characters),
-      rarities: raritiesIn(found),
+      rarities: raritiesIn(found, known),
       numbers: concordanceIn(found, known, works),
       specimens: specimensIn(found, known),
       pairs: pairsIn(found, known),
@@ -190,19 +186,4 @@ function shownBy(
   };
   const leaves = [...types.values()].filter(({ narrower }) => narrower.length === 0);
   return new Map(leaves.map((type) => [type.id, characters.map((character) => read(type, character))]));
-}
-
-function raritiesIn(found: Found): ReadonlyMap<string, readonly PublishedRarity[]> {
-  const rarities = new Map<string, PublishedRarity[]>();
-  for (const row of rowsIn(found, 'types')) {
-    const text = row.cells['rarity'];
-    if (text === undefined || text === NOT_KNOWN || text === NOT_APPLICABLE) continue;
-    const read = parseRarity(text, row.cells['rarity scale']);
-    if (!read.ok) slipAt(found, 'types', row, 'rarity', read.problem);
-    else
-      rarities.set(row.cells['id'] ?? '', [
-        { rarity: read.value, source: row.cells['rarity source'] ?? null, date: row.cells['rarity date'] ?? null },
-      ]);
-  }
-  return rarities;
 }

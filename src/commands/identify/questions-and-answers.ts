@@ -2,7 +2,8 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { parseAnswer } from '../../core/types/key/answers.ts';
 import type { Answer, Answers } from '../../core/types/key/answers.ts';
-import type { Identification, Question } from '../../core/types/key/identify.ts';
+import { sureBroader, together } from '../../core/types/key/identify.ts';
+import type { Candidate, Identification, Question } from '../../core/types/key/identify.ts';
 import { NOTHING } from '../../core/types/key/key.ts';
 import type { Key } from '../../core/types/key/key.ts';
 import { separations } from '../../core/types/key/separations.ts';
@@ -59,9 +60,22 @@ export async function askQuestion(key: Key, { character: id, gain }: Question): 
   return read?.ok === true ? read.value : null;
 }
 
+/** A question with why it comes so soon or so late: what it tells, how often it can be seen, and whether it takes trouble. */
+function whyAsk(key: Key, { character: id, gain }: Question): string {
+  const { seen = 1, cost = 1 } = key.characters.find((one) => one.id === id) ?? {};
+  const often = seen < 1 ? [`seen on ${String(Math.round(seen * 100))} of 100`] : [];
+  const trouble = cost > 1 ? [`${String(cost)} times the trouble`] : [];
+  return `${id} (${[`${gain.toFixed(2)} bit`, ...often, ...trouble].join(', ')})`;
+}
+
 /** Candidates told, and the least probability of one that is. */
 const MOST = 8;
 const LEAST = 0.005;
+
+function candidateLine({ id, probability, against }: Candidate, label: (id: string) => string): string {
+  const speaks = against.length === 0 ? '' : `, against it ${against.join(', ')}`;
+  return `${(probability * 100).toFixed(1).padStart(5)} %  ${label(id)} (${id})${speaks}`;
+}
 
 /** What remains, whether to stop, by what the first two differ, and what to look at next. */
 export function formatIdentification(
@@ -69,21 +83,36 @@ export function formatIdentification(
   answers: Answers,
   found: Identification,
   label: (id: string) => string,
+  broaderOf: (id: string) => string | null,
 ): string {
   const likely = found.candidates.filter(({ probability }, at) => at < MOST && (at === 0 || probability >= LEAST));
-  const lines = likely.map(({ id, probability, against }) => {
-    const speaks = against.length === 0 ? '' : `, against it ${against.join(', ')}`;
-    return `${(probability * 100).toFixed(1).padStart(5)} %  ${label(id)} (${id})${speaks}`;
-  });
   const more = found.candidates.length - likely.length;
   const leading = found.leading.map(label).join(' or ');
   const [first, second] = likely;
   const differ = first === undefined || second === undefined ? [] : separations(key, first.id, second.id);
-  const next = found.questions.slice(0, 3).map(({ character, gain }) => `${character} (${gain.toFixed(2)} bit)`);
+  const next = found.questions.slice(0, 3).map((question) => whyAsk(key, question));
+  const broader = answers.size === 0 ? [] : together(found.candidates, broaderOf);
+  const sure = found.stop === 'sure' || found.outside || found.unshown.length > 0 ? null : sureBroader(broader);
   return [
-    ...lines,
+    ...likely.map((candidate) => candidateLine(candidate, label)),
     ...(more > 0 ? [`        and ${String(more)} more, less likely`] : []),
     '',
+    ...(broader.length === 0
+      ? []
+      : [
+          `Taken together: ${broader
+            .slice(0, 6)
+            .map(({ id, probability }) => `${label(id)} (${id}) ${(probability * 100).toFixed(1)} %`)
+            .join(', ')}.`,
+        ]),
+    ...(sure === null ? [] : [`Most likely ${label(sure.id)}, whichever type of it.`]),
+    ...(found.unshown.length > 0
+      ? [
+          `No type in this list is known to show what was answered of ${found.unshown.join(', ')}. Look again; if it is right, the piece is not in the list.`,
+        ]
+      : !found.outside && (first?.against.length ?? 0) > 0
+        ? ['No type agrees with every answer.']
+        : []),
     ...(found.outside
       ? [
           found.untold && first !== undefined

@@ -1,10 +1,10 @@
 import { parseAnswer } from '../../core/types/key/answers.ts';
 import type { Answer } from '../../core/types/key/answers.ts';
-import { identify } from '../../core/types/key/identify.ts';
+import { identify, sureBroader } from '../../core/types/key/identify.ts';
 import type { Identification } from '../../core/types/key/identify.ts';
 import type { KeyFile } from '../models/types/key-page.ts';
 import { typesWords } from '../words/types.ts';
-import { button, CANNOT_TELL, element, labelOf, likely, openKey } from './identify/open-key.ts';
+import { button, CANNOT_TELL, element, labelOf, likely, likelyBroader, openKey } from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
 import { candidateList, pairView } from './identify/remaining.ts';
@@ -123,7 +123,10 @@ class IdentifyPiece extends HTMLElement {
       strict: this.#isTicked('strict'),
       prior: this.#isTicked('rarity') ? (open.file.prior ?? undefined) : undefined,
     });
-    this.#part('says').textContent = this.#state(open, found, answers.size);
+    this.#part('says').textContent = [
+      this.#state(open, found, answers.size),
+      ...this.#besides(open, found, answers.size),
+    ].join(' ');
     this.#showQuestion(found);
     this.#showAnswers();
     const faces = this.querySelector<HTMLTemplateElement>('template');
@@ -155,6 +158,16 @@ class IdentifyPiece extends HTMLElement {
         : alike.map(({ id }) => labelOf(open, id)).join(typesWords.or);
     return words.soFar(names, words.share(first.probability), alike.length > 1, likely(found).length);
   }
+
+  /** What there is to say besides: the class is sure though the type is not, and answers that fit nothing. */
+  #besides(open: OpenKey, found: Identification, answers: number): readonly string[] {
+    const [first] = found.candidates;
+    if (first === undefined || found.outside) return [];
+    const broader = found.stop === 'sure' || found.unshown.length > 0 ? null : sureBroader(likelyBroader(open, found, answers));
+    const name = (id: string): string => this.#character(id)?.label ?? id;
+    const disagrees = found.unshown.length > 0 ? [words.unshown(found.unshown.map(name).join(', '))] : first.against.length > 0 ? [words.noneAgrees] : [];
+    return [...(broader === null ? [] : [words.sureBroader(open.file.broader.find(({ id }) => id === broader.id)?.label ?? '', words.share(broader.probability))]), ...disagrees];
+  } // prettier-ignore
 
   #showQuestion(found: Identification): void {
     const unasked = found.questions.filter(({ character }) => !this.#said.has(character));

@@ -9,6 +9,8 @@ const RELATION: Readonly<Record<TypeRelation, string>> = {
   overlaps: 'overlaps',
 };
 
+/** `a, b or c`. */
+const EITHER = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 const NOT_KNOWN = 'not known';
 const HAS_NONE = 'has none';
 const OR = ' or ';
@@ -21,9 +23,9 @@ function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'st
     case 'nothing':
       return HAS_NONE;
     case 'states':
-      return shown.states.map((id) => states.find((state) => state.id === id)?.label ?? id).join(OR);
+      return EITHER.format(shown.states.map((id) => states.find((state) => state.id === id)?.label ?? id));
     case 'legend':
-      return shown.legends.join(OR);
+      return EITHER.format(shown.legends);
     case 'measure': {
       const unit = kind === 'length' ? 'mm' : 'g';
       return shown.low === shown.high ? `${shown.low} ${unit}` : `${shown.low}–${shown.high} ${unit}`;
@@ -49,15 +51,18 @@ export const typesWords = {
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
-  here: (count: number): string => (count === 1 ? '1 piece' : `${String(count)} pieces`),
+  here: (count: number, certain = count): string =>
+    certain === count
+      ? `${String(count)} ${count === 1 ? 'piece' : 'pieces'}`
+      : certain === 0
+        ? `possibly ${String(count)} ${count === 1 ? 'piece' : 'pieces'}`
+        : `${String(certain)} to ${String(count)} pieces`,
   facts: 'Facts',
   characters: 'How to recognise it',
   numbers: 'Numbers in the books',
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',
   rarity: 'Published rarity',
-  rarityOf: (scale: string, said: string, source: string | null, date: string | null): string =>
-    `${said} (${scale}${source === null ? '' : `, ${source}`}${date === null ? '' : `, ${date}`})`,
   census: 'Known pieces',
   censusLead:
     'As recorded, and the pieces here with them. A grade is somebody’s opinion, so a place among them is a stretch and not a number.',
@@ -87,6 +92,12 @@ export const typesWords = {
     'The numbers of each type in other books. “Covers more” means that the entry of the book holds other types besides; nothing is concluded from what is only nearly the same.',
   disputed: (number: string, types: string): string =>
     `${number} is given as the number of ${types}. It cannot be the number of each, so nothing is concluded from it.`,
+  severalNumbers: (type: string, numbers: string): string =>
+    `${type} is called the equal of ${numbers}. It can be that of one of them only, so each is possible and none is certain.`,
+  severalRelations: (type: string, number: string, relations: string): string =>
+    `${number} is said to stand to ${type} in several ways: ${relations}.`,
+  severalDoubts: (type: string, number: string): string =>
+    `How surely ${number} stands to ${type} is said differently.`,
   disagreements: 'Where the lines disagree',
   keyTable: 'The characters, type by type',
   keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
@@ -101,6 +112,11 @@ export const typesWords = {
     together: (labels: string): string => `Most likely ${labels}: no character of this key separates them.`,
     outside: (label: string): string =>
       `Probably not in this list: too many answers speak against even the best of it, ${label}. Check your answers first.`,
+    sureBroader: (label: string, share: string): string => `Most likely ${label} (${share}), whichever type of it.`,
+    unshown: (labels: string): string =>
+      `No type in this list is known to show what you answered of: ${labels}. Look again; if you are right, the piece is not in the list.`,
+    noneAgrees: 'No type agrees with every answer.',
+    takenTogether: 'Taken together:',
     untold: (label: string): string =>
       `Nothing in this list fits. ${label} is not put out only because the series says nothing of what was answered.`,
     nothingLeft: 'Every type is put out by some answer. Take one back, or leave the strict manner.',

@@ -109,6 +109,33 @@ describe('A series of 550 types', () => {
   });
 });
 
+// A book's numbers and the doubts of its lines are told where they contradict each other, whoever wrote them.
+test('a concordance tells every way in which its lines disagree, and a type every rarity published of it', async () => {
+  const cabinet = await handed(
+    changed(await markedCabinet(), {
+      'types/one/series.yaml': 'title: One\nlevels: [class]\n',
+      'types/one/types.csv': 'id,level,label,rarity,rarity scale,rarity source\na1,class,First,R,letters,an old list\nb1,class,Second,,,\n',
+      'types/one/concordance.csv':
+        'type,relation,reference,sure\na1,equal,plain-book 1,\na1,equal,plain-book 2,\nb1,close,plain-book 3,\nb1,broader,plain-book 3,\n' +
+        'a1,equal,plain-book 4,\nb1,equal,plain-book 4,\nb1,narrower,plain-book 5,\nb1,narrower,plain-book 5,probable\n',
+      'types/one/rarities.csv':
+        'type,rarity,scale,source,date\na1,URS-4,universal,a census,2001\na1,R3,RIC IV,the volume,1936\n',
+    }),
+  );
+  expect(concordancePage(cabinet, 'one', 1).disagreements.map((says) => says.replaceAll('\u00a0', ' '))).toEqual([
+    expect.stringMatching(/ 3 is said to stand to Second in several ways: nearly the same; covers more than this type\.$/),
+    expect.stringMatching(/ 4 is given as the number of First and Second\./),
+    expect.stringMatching(/^How surely .* 5 stands to Second is said differently\.$/),
+    expect.stringMatching(/^First is called the equal of .* 1 and .* 2 and .* 4\./),
+  ]);
+  const { rarity } = await typePage(cabinet, 'one', 'a1');
+  expect(rarity.map(({ name, values, note }) => [name, values[0]?.text, note])).toEqual([
+    ['Letters of rarity', 'R', 'an old list'],
+    ['Universal Rarity Scale 1992', 'URS-4', 'a census, 2001'],
+    ['RIC IV', 'R3', 'the volume, 1936'],
+  ]);
+}); // prettier-ignore
+
 describe('The census of a type', () => {
   const pieceOf = (number: number, rest: string): string =>
     `---\nnumber: "${number}"\ntitle: Penny ${number}\n${rest}\n---\n`;

@@ -40,6 +40,8 @@ export type Identification = {
   readonly leading: readonly string[];
   /** Whether nothing in the list fits: so many answers against the best of it are seldom mistakes. */
   readonly outside: boolean;
+  /** The characters of which no type in the list is known to show what was answered. */
+  readonly unshown: readonly string[];
   /** Whether the series tells nothing of the likeliest type that was answered: it is not put out, and that is all. */
   readonly untold: boolean;
 };
@@ -53,7 +55,7 @@ export type Manner = {
 
 /** Where the answers lead: what remains, what to ask next, and whether to stop. */
 export function identify(key: Key, answers: Answers, manner: Manner = {}): Identification {
-  const { probability, fit, against, answered } = posterior(key, answers, manner);
+  const { probability, fit, against, answered, unshown } = posterior(key, answers, manner);
   const ranked = key.types
     .map((_, t) => t)
     .filter((t) => (probability[t] ?? 0) > 0)
@@ -79,6 +81,7 @@ export function identify(key: Key, answers: Answers, manner: Manner = {}): Ident
     stop: held >= SURE_ENOUGH && !untold ? 'sure' : telling ? null : 'nothing-tells-more',
     leading: group.map(name),
     untold,
+    unshown,
     outside:
       ranked.length === 0 || noneFits || isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
   };
@@ -95,11 +98,14 @@ function posterior(key: Key, answers: Answers, { prior, strict = false }: Manner
   const fits = new Float64Array(size);
   const against: string[][] = Array.from({ length: size }, () => []);
   const answered: number[] = [];
+  const unshown: string[] = [];
   for (const [at, character] of key.characters.entries()) {
     const answer = answers.get(character.id);
     if (answer === undefined) continue;
     answered.push(at);
     const { likelihood, fit, misses } = weigh(key, at, answer);
+    const told = [...misses.keys()].filter((t) => isKnown(key, t, at));
+    if (told.length > 0 && told.every((t) => misses[t] === 1)) unshown.push(character.id);
     for (let t = 0; t < size; t += 1) {
       logarithm[t] = (logarithm[t] ?? 0) + Math.log(likelihood[t] ?? 1);
       fits[t] = (fits[t] ?? 0) + Math.log(fit[t] ?? 1);
@@ -115,6 +121,7 @@ function posterior(key: Key, answers: Answers, { prior, strict = false }: Manner
     fit: fits.map((sum) => Math.exp(sum / Math.max(1, answered.length))),
     against,
     answered,
+    unshown,
   };
 }
 
@@ -188,18 +195,58 @@ export function sumUpwards(
   return sums;
 }
 
+export type Together = { readonly id: string; readonly probability: number };
+
 /**
- * Published rarities as a prior, one a type: the geometric middle of the pieces a class stands for, the least of them twice
- * where no most is given. Null where no number is given or the rarities are of several scales, which count different things;
- * a type without one counts as the middle of the others.
+ * The broader types of which a piece may be, the likeliest first and the broader of equals before the narrower: those under
+ * which more than one candidate lies, but not all of them, and which have a chance to speak of.
  */
-export function rarityPrior(rarities: readonly (Rarity | null)[]): readonly number[] | null {
-  const counts = rarities.map((rarity) => {
-    if (rarity?.low == null) return null;
-    return Math.sqrt(rarity.low * (rarity.high ?? 4 * rarity.low));
+export function together(
+  candidates: readonly Candidate[],
+  broaderOf: (id: string) => string | null,
+): readonly Together[] {
+  const counts = sumUpwards(
+    candidates.map((one) => ({ ...one, probability: 1 })),
+    broaderOf,
+  );
+  const sums = sumUpwards(candidates, broaderOf);
+  const depthOf = (id: string): number => {
+    const above = broaderOf(id);
+    return above === null ? 0 : 1 + depthOf(above);
+  };
+  return [...sums]
+    .filter(([id, sum]) => sum >= 0.01 && (counts.get(id) ?? 0) > 1 && (counts.get(id) ?? 0) < candidates.length)
+    .map(([id, probability]) => ({ id, probability }))
+    .sort((a, b) =>
+      Math.abs(a.probability - b.probability) > 1e-9 ? b.probability - a.probability : depthOf(a.id) - depthOf(b.id),
+    );
+}
+
+/** The narrowest broader type that is sure enough. */
+export function sureBroader(found: readonly Together[]): Together | null {
+  return found.filter(({ probability }) => probability >= SURE_ENOUGH).at(-1) ?? null;
+}
+
+/**
+ * Published rarities as a prior, all that are known of each type: the geometric middle of the pieces a class stands for, the
+ * least of them twice where no most is given. Scales count different things, so only one is taken: that which gives numbers
+ * of most types, the first of equals; of several sources on it, from the least to the most that any of them gives. Null where
+ * no scale gives numbers; a type without one counts as the middle of the others.
+ */
+export function rarityPrior(rarities: readonly (readonly Rarity[])[]): readonly number[] | null {
+  const told = new Map<string, number>();
+  for (const of of rarities)
+    for (const scale of new Set(of.flatMap(({ low, scale: each }) => (low === null ? [] : [each]))))
+      told.set(scale, (told.get(scale) ?? 0) + 1);
+  const [chosen] = [...told].sort(([, one], [, other]) => other - one)[0] ?? [];
+  const counts = rarities.map((of) => {
+    const spans = of.flatMap(({ low, high, scale }) => (low === null || scale !== chosen ? [] : [{ low, high }]));
+    if (spans.length === 0) return null;
+    const low = Math.min(...spans.map((span) => span.low));
+    return Math.sqrt(low * Math.max(...spans.map((span) => span.high ?? 4 * span.low)));
   });
   const known = counts.filter((count) => count !== null);
-  if (known.length === 0 || new Set(rarities.flatMap((rarity) => rarity?.scale ?? [])).size > 1) return null;
+  if (known.length === 0) return null;
   const middle = Math.exp(known.reduce((sum, count) => sum + Math.log(count), 0) / known.length);
   return counts.map((count) => count ?? middle);
 }

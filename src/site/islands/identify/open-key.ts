@@ -1,4 +1,5 @@
-import type { Identification } from '../../../core/types/key/identify.ts';
+import { together } from '../../../core/types/key/identify.ts';
+import type { Identification, Together } from '../../../core/types/key/identify.ts';
 import { parseShown } from '../../../core/types/key/character.ts';
 import type { Character, Shown } from '../../../core/types/key/character.ts';
 import { keyOf } from '../../../core/types/key/key.ts';
@@ -30,6 +31,21 @@ const LEAST = 0.005;
 
 export function labelOf({ file }: OpenKey, type: string): string {
   return file.types.find(({ id }) => id === type)?.label ?? type;
+}
+
+/** The broader types that the candidates together are likely of; none before anything is answered. */
+export function likelyBroader(
+  { file }: OpenKey,
+  { candidates }: Identification,
+  answers: number,
+): readonly (Together & KeyFile['broader'][number])[] {
+  const all = [...file.broader, ...file.types];
+  const under = new Map(all.map((type) => [type.id, type.under ?? null]));
+  const byId = new Map(file.broader.map((type) => [type.id, type]));
+  return (answers === 0 ? [] : together(candidates, (id) => under.get(id) ?? null)).flatMap((found) => {
+    const type = byId.get(found.id);
+    return type === undefined ? [] : [{ ...type, ...found }];
+  });
 }
 
 /** The candidates worth showing: the likeliest, and those that have a chance to speak of. */

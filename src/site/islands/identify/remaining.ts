@@ -3,7 +3,7 @@ import { separations } from '../../../core/types/key/separations.ts';
 import type { KeyFile } from '../../models/types/key-page.ts';
 import { typesWords } from '../../words/types.ts';
 import { layFace } from '../lay-found.ts';
-import { button, element, labelOf, likely } from './open-key.ts';
+import { button, element, labelOf, likely, likelyBroader } from './open-key.ts';
 import type { OpenKey } from './open-key.ts';
 
 const words = typesWords.ask;
@@ -21,9 +21,27 @@ export function candidateList(
   if (answers === 0 && first !== undefined && first.probability === last?.probability)
     return [element('p', words.allAlike)];
   const list = element('ol', '', 'candidates');
+  const classes = broaderLine(open, found, answers);
   list.append(...shown.map((candidate) => candidateLine(open, candidate, answers, faces)));
   const others = found.candidates.length - shown.length;
-  return others > 0 ? [list, element('p', words.more(others), 'plain quiet')] : [list];
+  return [...classes, list, ...(others > 0 ? [element('p', words.more(others), 'plain quiet')] : [])];
+}
+
+/** Broader types named, the likeliest first. */
+const MOST_BROADER = 6;
+
+/** How likely each broader type is, all of its types taken together. */
+function broaderLine(open: OpenKey, found: Identification, answers: number): readonly HTMLElement[] {
+  const broader = likelyBroader(open, found, answers).slice(0, MOST_BROADER);
+  if (broader.length === 0) return [];
+  const line = element('p', `${words.takenTogether} `, 'plain');
+  for (const [at, { label, href, probability }] of broader.entries()) {
+    const link = element('a', label);
+    link.href = new URL(href, open.from).href;
+    line.append(at === 0 ? '' : ', ', link, ` ${words.share(probability)}`);
+  }
+  line.append('.');
+  return [line];
 }
 
 function candidateLine(

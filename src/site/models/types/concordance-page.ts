@@ -1,8 +1,12 @@
+import type { ConcordanceLine } from '../../../catalogue/types/read-lines.ts';
 import { typeOfKey } from '../../../catalogue/types/types-of.ts';
+import { formatReference } from '../../../core/references/reference.ts';
+import type { Disagreement } from '../../../core/types/concordance.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import type { SeriesType } from '../../../core/types/series.ts';
+import { cited } from '../../../publish/public-piece.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
@@ -56,12 +60,30 @@ export function concordancePage(cabinet: Cabinet, id: string, page: number): Con
   };
 }
 
-function disagreementsIn({ lists }: Cabinet, { id, types: own }: TypeSeries): readonly string[] {
-  return lists.types.concordance.disagreements
-    .filter(({ why, types }) => why === 'several-types' && types.some((type) => typeOfKey(type).series === id))
-    .map(({ work, number, types }) => {
-      const book = lists.works[work]?.fields.short ?? work;
-      const labels = types.map((type) => own.get(typeOfKey(type).id)?.label ?? type);
-      return typesWords.disputed(`${book} ${number}`, labels.join(' and '));
-    });
+function disagreementsIn(cabinet: Cabinet, series: TypeSeries): readonly string[] {
+  return cabinet.lists.types.concordance.disagreements
+    .filter(({ types }) => types.some((type) => typeOfKey(type).series === series.id))
+    .map((found) => disagreementShown(cabinet, series, found));
+}
+
+/** What contradicts itself, in a sentence: a number of several types, or a type that is told in several ways of its numbers. */
+function disagreementShown({ lists }: Cabinet, { types: own }: TypeSeries, { why, types, rows }: Disagreement): string {
+  const lines = rows.flatMap((row) => (lists.types.concordance.rows[row] as ConcordanceLine | undefined) ?? []);
+  const numbers = [...new Set(lines.map(({ reference }) => formatReference(reference, cited(reference, lists).cited)))];
+  const [type = '', ...others] = types.map((key) => own.get(typeOfKey(key).id)?.label ?? key);
+  const [number = ''] = numbers;
+  switch (why) {
+    case 'several-types':
+      return typesWords.disputed(number, [type, ...others].join(' and '));
+    case 'several-numbers':
+      return typesWords.severalNumbers(type, numbers.join(' and '));
+    case 'two-relations':
+      return typesWords.severalRelations(
+        type,
+        number,
+        [...new Set(lines.map(({ relation }) => typesWords.relation[relation]))].join('; '),
+      );
+    case 'two-certainties':
+      return typesWords.severalDoubts(type, number);
+  }
 }

@@ -1,6 +1,8 @@
 import type { Character } from '../../../core/types/key/character.ts';
 import { NOT_KNOWN } from '../../../core/types/series.ts';
+import type { SeriesType } from '../../../core/types/series.ts';
 import { rarityPrior } from '../../../core/types/key/identify.ts';
+import { raritiesKnown } from '../../../catalogue/types/read-rarities.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
@@ -27,10 +29,19 @@ export type KeyFile = {
   /** How common each type is, by published rarity, in their order; null where nothing tells. */
   readonly prior: readonly number[] | null;
   readonly characters: readonly (Character & { readonly look: string | null })[];
+  /** The types that have others under them. */
+  readonly broader: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly href: string;
+    readonly under?: string;
+  }[];
   readonly types: readonly {
     readonly id: string;
     readonly label: string;
     readonly href: string;
+    /** The type it lies under, one of `broader`; left out where it lies under none. */
+    readonly under?: string;
     /** What it shows of each character, as a cell of types.csv has it. */
     readonly shown: readonly string[];
     /** The cabinet's own pieces of it; left out where there are none. */
@@ -60,16 +71,21 @@ export function keyPaths(cabinet: Cabinet) {
 
 export function keyFile(cabinet: Cabinet, id: string): KeyFile {
   const series = foundSeries(cabinet, id);
+  const named = ({ id: type, label, broader }: Pick<SeriesType, 'id' | 'label' | 'broader'>) => ({
+    id: type,
+    label,
+    href: urls.type(id, type),
+    ...(broader === null ? {} : { under: broader }),
+  });
   return {
     prior: priorOf(series),
     characters: series.characters.map((character, at) => ({
       ...character,
       look: series.fields.characters[at]?.look ?? null,
     })),
+    broader: [...series.types.values()].filter(({ narrower }) => narrower.length > 0).map((type) => named(type)),
     types: leafIds(series).map((type) => ({
-      id: type,
-      label: series.types.get(type)?.label ?? type,
-      href: urls.type(id, type),
+      ...named(series.types.get(type) ?? { id: type, label: type, broader: null }),
       shown: series.characters.map(
         ({ id: character }) => series.types.get(type)?.says.get(character.toLowerCase())?.text ?? NOT_KNOWN,
       ),
@@ -113,5 +129,5 @@ export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
 }
 
 function priorOf(series: TypeSeries): readonly number[] | null {
-  return rarityPrior(leafIds(series).map((type) => series.rarities.get(type)?.[0]?.rarity ?? null));
+  return rarityPrior(leafIds(series).map((type) => raritiesKnown(series.rarities.get(type))));
 }

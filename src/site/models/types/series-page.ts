@@ -2,6 +2,7 @@ import { lineOf } from '../../../core/types/series.ts';
 import type { SeriesType } from '../../../core/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
+import { pieceWords } from '../../words/piece.ts';
 import { typesWords } from '../../words/types.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
@@ -52,7 +53,13 @@ export async function seriesPage(cabinet: Cabinet, id: string, page = 1): Promis
   const series = foundSeries(cabinet, id);
   const pieces = piecesOfSeries(cabinet, id);
   const labels = new Map(
-    pieces.map((piece) => [piece.id, piece.types.find((type) => type.series === id)?.label ?? null]),
+    pieces.map((piece): [string, string | null] => {
+      const type = piece.types.find((one) => one.series === id);
+      return [
+        piece.id,
+        type === undefined ? null : [pieceWords.doubt[type.sure], type.label].filter((part) => part !== '').join(' '),
+      ];
+    }),
   );
   const says = typesWords.series(leafIds(series).length, pieces.length);
   const tops = [...series.types.values()].filter(({ broader }) => broader === null).map((type) => type.id);
@@ -61,11 +68,12 @@ export async function seriesPage(cabinet: Cabinet, id: string, page = 1): Promis
   const named = new Set(shown.flatMap((type) => lineOf(series.types, type).map((above) => above.id)));
   const branch = (type: string): TypeBranch => {
     const found = series.types.get(type);
-    const count = piecesOfType(cabinet, id, type).length;
+    const all = piecesOfType(cabinet, id, type);
+    const certain = all.filter(({ types }) => types.some((one) => one.series === id && one.sure === 'certain')).length;
     return {
       href: urls.type(id, type),
       name: found?.label ?? type,
-      here: count === 0 ? null : typesWords.here(count),
+      here: all.length === 0 ? null : typesWords.here(all.length, certain),
       under: (found?.narrower ?? []).filter((below) => named.has(below)).map(branch),
     };
   };

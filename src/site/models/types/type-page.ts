@@ -12,7 +12,6 @@ import { formatStanding, standingOf } from '../../../core/types/census.ts';
 import { parseShown } from '../../../core/types/key/character.ts';
 import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
 import type { Said, SeriesType } from '../../../core/types/series.ts';
-import { rarityScale } from '../../../core/rarity/scales.ts';
 import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -52,7 +51,7 @@ export type TypePage = {
   readonly facts: readonly Row[];
   readonly characters: readonly Row[];
   readonly numbers: readonly NumberShown[];
-  readonly rarity: readonly string[];
+  readonly rarity: readonly Row[];
   readonly specimens: readonly SpecimenShown[];
   readonly standings: readonly string[];
   readonly narrower: readonly Link[];
@@ -86,8 +85,8 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     facts: factRows(cabinet, series, type),
     characters: characterRows(series, type),
     numbers: numbersShown(cabinet, seriesId, id),
-    rarity: (series.rarities.get(id) ?? []).map(({ rarity, source, date }) =>
-      typesWords.rarityOf(rarityScale(rarity.scale)?.title ?? rarity.scale, rarity.class, source, date),
+    rarity: (series.rarities.get(id) ?? []).flatMap(({ printed, scale, source, date }) =>
+      row(scale, printed, { note: [source, date].filter((part) => part !== null).join(', ') || undefined }),
     ),
     ...censusOf(cabinet, series, id),
     narrower: narrower.shown.map((below) => ({

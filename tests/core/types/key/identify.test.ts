@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Answer, Answers } from '../../../../src/core/types/key/answers.ts';
 import type { Character, Shown } from '../../../../src/core/types/key/character.ts';
 import { parseShown, USUAL } from '../../../../src/core/types/key/character.ts';
-import { identify, sumUpwards } from '../../../../src/core/types/key/identify.ts';
+import { identify, rarityPrior, sumUpwards, sureBroader, together } from '../../../../src/core/types/key/identify.ts';
 import { keyOf } from '../../../../src/core/types/key/key.ts';
 import { inseparable, separations } from '../../../../src/core/types/key/separations.ts';
 import { densityOf } from '../../../../src/core/types/key/worn-measure.ts';
@@ -11,6 +11,10 @@ import { densityOf } from '../../../../src/core/types/key/worn-measure.ts';
 const crown: Character = {
   ...USUAL, id: 'crown', label: 'Crown', kind: 'states', states: ['plain', 'bifoliate', 'trifoliate'].map((id) => ({ id, label: id })),
 }; // prettier-ignore
+const KEY_OF_TWO = keyOf(
+  [crown],
+  ['plain', 'bifoliate'].map((state) => ({ id: state, shown: [{ shows: 'states' as const, states: [state] }] })),
+);
 const mark: Character = {
   ...crown,
   id: 'mark',
@@ -220,6 +224,45 @@ describe('What remains', () => {
       id: 'five',
       probability: 0.6,
     });
+  });
+
+  // A state that no type of the list shows tells none of them from the others; that it fits nothing must be said.
+  test('an answer that no type of the list shows is named', () => {
+    const found = identify(KEY_OF_TWO, new Map([['crown', { states: ['trifoliate'] }]]));
+    expect(found.unshown).toEqual(['crown']);
+    expect(identify(KEY_OF_TWO, new Map([['crown', { states: ['plain'] }]])).unshown).toEqual([]);
+    expect(identify(KEY_OF_TWO, new Map([['crown', { states: ['plain', 'trifoliate'] }]])).unshown).toEqual([]);
+  });
+
+  test('broader types have the sum of what lies under them, and one may be sure while its types are not', () => {
+    const at = (id: string, probability: number) => ({ id, probability, fit: 1, against: [] });
+    const candidates = [at('3a', 0.5), at('3b', 0.47), at('4a', 0.02), at('4b', 0.005), at('5', 0.005)];
+    const broaderOf = (id: string): string | null =>
+      ({ '3a': '3', '3b': '3', '4a': '4', '4b': '4', '3': 'early', '5': null, '4': 'late' })[id] ?? null;
+    const found = together(candidates, broaderOf);
+    expect(found.map(({ id, probability }) => [id, Number(probability.toFixed(6))])).toEqual([
+      ['early', 0.97], ['3', 0.97], ['late', 0.025], ['4', 0.025],
+    ]); // prettier-ignore
+    expect(sureBroader(found)?.id).toBe('3');
+    // One that holds every candidate tells nothing.
+    expect(together(candidates.slice(0, 2), broaderOf)).toEqual([]);
+  });
+
+  test('rarities weigh by the one scale that tells most types, from the least to the most any source gives', () => {
+    const given = (scale: string, low: number | null, high: number | null) => ({
+      text: '',
+      class: '',
+      scale,
+      low,
+      high,
+    });
+    const weights = rarityPrior([
+      [given('universal', 4, 9), given('american', 1, 3)],
+      [given('universal', 16, 16), given('universal', 4, 4), given('letters', null, null)],
+      [given('letters', null, null)],
+    ]);
+    expect(weights).toEqual([6, 8, expect.closeTo(Math.sqrt(48), 9)]);
+    expect(rarityPrior([[given('letters', null, null)], []])).toBeNull();
   });
 
   test('probabilities add up upwards', () => {
