@@ -361,6 +361,11 @@ describe('A rule that names a type', () => {
   }); // prettier-ignore
 });
 
+test('a type that is called by its label is refused with its id', async () => {
+  const { linked } = await cabinetWith({});
+  expect(typeNamed(linked.types, 'Class 3a')).toMatchObject({ ok: false, problem: 'There is no type "Class 3a" in types/. Write 3a.' });
+}); // prettier-ignore
+
 test('a type is named by its id, or with its series where two have it', async () => {
   const { linked } = await cabinetWith({
     'types/other/series.yaml': 'title: Others\ntypes: [{ id: 3a, label: Another 3a }, { id: x-1, label: First }]\n',

@@ -220,7 +220,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
       says: 'Old ids of this piece, which stay alive as redirects.',
     }),
     type: row(words.optional(), {
-      label: 'Type', control: 'line', completes: 'types', seen: 'data', doubted: true, asked: ['type'], example: 'lc-3b',
+      label: 'Type', control: 'line', completes: 'types', seen: 'data', targets: ['type'], doubted: true, asked: ['type'], example: 'lc-3b',
       says: 'What it is a specimen of: the id of a type in types/, or series/id. What is left out here is then the type’s.',
     }),
     prefer: row(

@@ -99,13 +99,26 @@ export function typeNamed(types: Types, written: string): Outcome<TypeName> {
   }
   const holders = types.holders.get(name) ?? [];
   const [series, second] = holders;
-  if (series === undefined)
-    return refuse(
-      `There is no type "${written}" in types/. ${near(name, [...types.holders.keys()], 'Write an id of a types.csv')}`,
-    );
+  if (series === undefined) {
+    const labelled = labelledSo(types, name);
+    const write =
+      labelled.length === 0
+        ? near(name, [...types.holders.keys()], 'Write an id of a types.csv')
+        : `Write ${labelled.join(' or ')}.`;
+    return refuse(`There is no type "${written}" in types/. ${write}`);
+  }
   if (second !== undefined)
     return refuse(`${name} is in ${holders.join(' and in ')}. Write ${series}/${name} or ${second}/${name}.`);
   return good({ series, id: name });
+}
+
+/** The types that bear this text as their label, as they would be written. */
+function labelledSo({ series, holders }: Types, label: string): readonly string[] {
+  return series.flatMap((one) =>
+    [...one.types.values()]
+      .filter((type) => type.label.toLowerCase() === label)
+      .map(({ id }) => ((holders.get(id) ?? []).length > 1 ? `${one.id}/${id}` : id)),
+  );
 }
 
 function near(found: string, known: readonly string[], otherwise: string): string {

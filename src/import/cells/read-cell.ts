@@ -158,7 +158,10 @@ function meantBy(text: string, words: Readonly<Record<string, string>> | undefin
 function readBlank(field: Field, blank: Meaning): readonly Said[] {
   if (blank === 'not recorded') return [{ kind: 'blank' }];
   const keeps =
-    WITH_BLANKS.has(field) || (field === 'issuer' && blank === 'unknown') || (field === 'axis' && blank === 'none');
+    WITH_BLANKS.has(field) ||
+    field === 'type' ||
+    (field === 'issuer' && blank === 'unknown') ||
+    (field === 'axis' && blank === 'none');
   return keeps ? fact(field, blank) : [{ kind: 'blank' }];
 }
 
@@ -171,6 +174,8 @@ function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] 
     case 'mint':
     case 'denomination':
       return readNames(text, field);
+    case 'type':
+      return readType(text);
     case 'realm':
       return [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }];
     case 'mint area':
@@ -233,6 +238,14 @@ function readStruckFor(text: string): readonly Said[] {
   const names = text.split(/\s*;\s*/);
   if (names.every((name) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))) return fact('struck-for', names);
   return unread('struck-for', `"${text}" is not the name of a ruler's file. Write it like edward-i.`);
+}
+
+/** The id of a type, in small letters as in types.csv; a question mark behind it is a doubt. Whether there is one, the cabinet tells. */
+function readType(text: string): readonly Said[] {
+  const doubt = /\s*(?:\(\?\)|\?)$/;
+  const words = text.replace(doubt, '').trim();
+  const id = /^[a-z\d./-]+$/i.test(words) ? words.toLowerCase() : words;
+  return [...fact('type', id), ...(doubt.test(text) ? fact('sure.type', 'possible') : [])];
 }
 
 /** Words as they stand; a legend must be one. */

@@ -48,6 +48,11 @@ const ASKED: Readonly<Record<string, Asked>> = {
     choices: [['as the title', 'title'], ['as the story', 'story'], ['it is the denomination', 'denomination'], ['the obverse', 'obverse design'], ['the legend of the obverse', 'obverse legend'], ['private', 'ledger']],
     otherwise: 'It stays in the ledger under its own heading.',
   },
+  type: {
+    asks: 'is it the type a piece is a specimen of, by its id in types/, or a description?',
+    choices: [['the id of a type in types/', 'type'], ['as the title', 'title'], ['as the story', 'story'], ['it is the denomination', 'denomination'], ['the obverse', 'obverse design'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading.',
+  },
   ruler: { asks: 'does it hold the rulers, whose names are in your lists?', choices: [['rulers', 'ruler'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
   mint: { asks: 'does it hold the mints, whose names are in your lists?', choices: [['mints', 'mint'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
   denomination: { asks: 'does it hold the denominations in your lists?', choices: [['denominations', 'denomination'], ['no (private)', 'ledger']], otherwise: 'It stays in the ledger.' },
