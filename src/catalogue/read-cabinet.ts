@@ -21,7 +21,8 @@ import { denominationSchema, mintSchema, rulerSchema, workSchema } from './schem
 import type { RulerFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import { seriesSchema } from './schema/series.ts';
-import { isTableFile, withTables } from './types/series-tables.ts';
+import { withTables } from './types/read-tables.ts';
+import { isTableFile } from './types/series-tables.ts';
 
 export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 

@@ -9,8 +9,8 @@ import type { ConcordanceRow, TypeRelation } from '../../core/types/concordance.
 import { TYPE_RELATIONS } from '../../core/types/concordance.ts';
 import { CERTAINTIES } from '../schema/fields.ts';
 import type { Certainty } from '../schema/fields.ts';
-import { rowsIn, slipAt, typeIn, wanted } from './series-tables.ts';
-import type { Found } from './series-tables.ts';
+import { rowsIn, slipAt, typeIn, wanted } from './read-tables.ts';
+import type { Found } from './read-tables.ts';
 
 /** A line of a concordance with its reference as printed. */
 export type ConcordanceLine = ConcordanceRow & { readonly reference: Reference; readonly line: number };

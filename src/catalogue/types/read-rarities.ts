@@ -2,8 +2,9 @@ import { parseRarity } from '../../core/rarity/parse-rarity.ts';
 import type { Rarity } from '../../core/rarity/rarity.ts';
 import { RARITY_SCALES, rarityScale } from '../../core/rarity/scales.ts';
 import { NOT_APPLICABLE, NOT_KNOWN } from '../../core/types/series.ts';
-import { rowsIn, slipAt, typeIn } from './series-tables.ts';
-import type { Found, SeriesRow } from './series-tables.ts';
+import { rowsIn, slipAt, typeIn } from './read-tables.ts';
+import type { Found } from './read-tables.ts';
+import type { SeriesRow } from './series-tables.ts';
 
 /** A rarity as one source gave it. `rarity` is null on a scale whose classes are not known here: it is shown as printed. */
 export type PublishedRarity = {

@@ -13,8 +13,9 @@ import { concordanceIn, pairsIn, specimensIn, statesIn } from './read-lines.ts';
 import type { ConcordanceLine, SpecimenLine } from './read-lines.ts';
 import { raritiesIn } from './read-rarities.ts';
 import type { PublishedRarity } from './read-rarities.ts';
-import { rowOf, rowsIn, SERIES_TABLES, slipAt, TABLE_NAMES, wanted } from './series-tables.ts';
-import type { Found, SeriesSlip } from './series-tables.ts';
+import { rowOf, rowsIn, slipAt, wanted } from './read-tables.ts';
+import type { Found, SeriesSlip } from './read-tables.ts';
+import { SERIES_TABLES, TABLE_NAMES } from './series-tables.ts';
 import { factColumn, factReader, factsOf } from './type-facts.ts';
 import type { TypeFacts } from './type-facts.ts';
 

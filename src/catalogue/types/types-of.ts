@@ -14,7 +14,7 @@ import { citedWorks } from './cited-works.ts';
 import type { ConcordanceLine } from './read-lines.ts';
 import { readSeries } from './series.ts';
 import type { TypeSeries } from './series.ts';
-import type { SeriesSlip } from './series-tables.ts';
+import type { SeriesSlip } from './read-tables.ts';
 
 /** Every series of a cabinet, with all their concordances as one. */
 export type Types = {
