@@ -23,6 +23,8 @@ const BACKGROUNDS: Readonly<Record<string, string>> = {
 }; // prettier-ignore
 /** A rim further off than this is none; the bound of what is right is 1, and measured in a smaller copy. */
 const NEARLY = 1.1;
+/** How far off everything is where nothing is to be found; kept in JSON, which has no infinity. */
+const NOTHING = 99;
 const TAKEN = 'as taken';
 
 const SIGNS = ['weakest', 'unlike', 'outside', 'oval', 'astray'] as const;
@@ -57,7 +59,7 @@ async function measured(at: number): Promise<readonly Measured[]> {
   for (const { kind, picture, coin } of await allOf(at)) {
     const { look, times } = await copyOf(picture, { ...picture, left: 0, top: 0 });
     for (const { signs, box } of candidatesIn(look))
-      if (signs !== null) all.push({ kind, signs, off: coin === null ? Infinity : offBy(box, times, coin) });
+      if (signs !== null) all.push({ kind, signs, off: coin === null ? NOTHING : offBy(box, times, coin) });
   }
   return all;
 }
