@@ -68,6 +68,8 @@ test(
       expect(await readFile(join(after, file), 'utf8'), file).not.toContain('unlisted-groat');
     // What stood below the old path answers from there as well.
     for (const address of ever) expect(files, address).toContain(`marked/${address}index.html`);
+    for (const list of ['pieces/', 'sets/', 'about/readings/', 'data/'])
+      expect(await page(`marked/${list}`)).toContain(`content="0; url=/${list}"`);
     expect(await readFile(join(after, 'marked/pieces/plain-penny/index.html'), 'utf8')).toContain(
       '/pieces/king-penny/',
     );

@@ -187,13 +187,20 @@ async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
   return { kept, ...(await inspect(last === null ? null : cleanIn(last))) };
 }
 
+/** The pages that are no record's and that every site has. */
+const LISTS = [
+  '', 'pieces/', 'rulers/', 'mints/', 'sets/', 'eras/', 'exhibits/', 'types/', 'works/', 'measures/', 'compare/',
+  'about/', 'about/readings/', 'data/',
+] as const; // prettier-ignore
+
 /** Every address that was ever published, and where it leads now; null where it was withdrawn. */
 function whereAllLeads(
   records: Records,
   folder: CabinetFolder,
   { moved, withdrawn, stoodAt }: LastingAddresses,
 ): Pick<Hosted, 'leads' | 'unlisted' | 'stoodAt'> {
-  const leads = new Map<string, string | null>(['', ...pagesNow(records, folder).keys()].map((page) => [page, page]));
+  const pages = [...LISTS, ...pagesNow(records, folder).keys()];
+  const leads = new Map<string, string | null>(pages.map((page) => [page, page]));
   for (const [from, to] of Object.entries(moved)) leads.set(from, to);
   for (const address of withdrawn) leads.set(address, null);
   const unlisted = records.pieces
