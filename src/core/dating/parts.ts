@@ -22,7 +22,7 @@ export const THIRDS: readonly (readonly string[])[] = [
   ),
   listed(
     'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
-    'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, sen, sent, sene, koniec, końca, końcu, kon., schyłek',
+    'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, sent, sene, koniec, końca, końcu, kon., schyłek',
     'konec, final, finais, fim, finals, конец, кон.',
   ),
 ];
