@@ -81,6 +81,8 @@ export type PublicPiece = {
   readonly formerly: readonly string[];
   /** The keeper's choice between equals in a set. */
   readonly prefer: number | null;
+  /** Whether its page shows what its metal comes to; null where the cabinet decides. */
+  readonly metalValue: 'yes' | 'no' | null;
   /** Markdown. */
   readonly story: string;
   readonly pictures: readonly PublicPicture[];
@@ -159,6 +161,7 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
     tags: fields.tags,
     formerly: fields.formerly ?? [],
     prefer: fields.prefer ?? null,
+    metalValue: fields['metal-value'] ?? null,
     story: piece.story,
     pictures: piece.pictures.map(({ face }) => pictureOf(face, fields)),
     years,

@@ -230,6 +230,10 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
         says: 'Your preference between equals in a set: 1 before 2.',
       },
     ),
+    'metal-value': row(z.enum(['yes', 'no']).optional(), {
+      label: 'Metal value', control: 'choice', choices: ['yes', 'no'], seen: 'page', shown: 'metalValue', example: 'yes',
+      says: 'Whether its page shows what its metal comes to; left out, as `metal-values:` in cabinet.yaml has it.',
+    }),
   }; // prettier-ignore
 }
 

@@ -7,7 +7,7 @@ import type { HowSure } from '../sets/set-piece.ts';
 export const NEVER_INHERITED: ReadonlySet<string> = new Set([
   'number', 'title', 'publish', 'status', 'weight', 'diameter', 'thickness', 'axis', 'dated', 'grade', 'grade-scale',
   'graded-by', 'problem', 'treatments', 'peculiarities', 'dies', 'altered', 'provenance', 'found', 'photographs', 'tags',
-  'formerly', 'prefer', 'as-written', 'type', 'sure', 'references',
+  'formerly', 'prefer', 'metal-value', 'as-written', 'type', 'sure', 'references',
 ]); // prettier-ignore
 
 /** A field of a piece with where it comes from: its own word, or the type's. */

@@ -30,7 +30,8 @@ export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] 
 }
 
 /** A penny is not shown as so much scrap unless the keeper wants that. */
-function isAskedFor({ kind, tags }: PublicPiece, { lists }: Cabinet): boolean {
+function isAskedFor({ kind, tags, metalValue }: PublicPiece, { lists }: Cabinet): boolean {
+  if (metalValue !== null) return metalValue === 'yes';
   const of = lists.cabinet['metal-values'];
   return of === 'all' || (of === 'bullion' && (kind === 'ingot' || kind === 'hacksilver' || tags.includes('bullion')));
 }

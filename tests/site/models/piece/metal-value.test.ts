@@ -31,3 +31,13 @@ test('the tag bullion asks for one piece, all for every piece, none for no piece
   expect(shownFor('all')).toEqual(expect.arrayContaining(['victoria-sovereign-1872', ...shownFor('bullion')]));
   expect(shownFor('none')).toEqual([]);
 });
+
+test('a line in its own file asks for one piece, or forbids it, whatever the cabinet says', () => {
+  const says = (metalValue: 'yes' | 'no', values: 'bullion' | 'none', id: string): boolean => {
+    const cabinet = { ...demo, lists: { ...demo.lists, cabinet: { ...demo.lists.cabinet, 'metal-values': values } } };
+    return demo.pieces.some((piece) => piece.id === id && valueRows({ ...piece, metalValue }, cabinet).length > 0);
+  };
+  const [ingot = ''] = shownFor('bullion');
+  expect(says('yes', 'none', 'victoria-sovereign-1872')).toBe(true);
+  expect(says('no', 'bullion', ingot)).toBe(false);
+});
