@@ -6,6 +6,8 @@ import process from 'node:process';
 import { expect, test } from 'vitest';
 import { changeCabinet } from '../../src/catalogue/keep/change-cabinet.ts';
 import { readCsv } from '../../src/catalogue/csv.ts';
+import { digestOf, fileAt } from '../../src/catalogue/keep/flush.ts';
+import { readEntries } from '../../src/catalogue/keep/journal.ts';
 import { good } from '../../src/core/outcome.ts';
 import { openTestDesk } from '../desk/open-desk.ts';
 import { untouchedForm } from '../desk/read-form.ts';
@@ -81,3 +83,54 @@ test('a piece made at the desk does not take the number that a command has given
   expect(found(desk.at).pieces).toBe(6);
   await desk.close();
 }, 60_000);
+
+const UNDO = ['undo', '1', '--restore'];
+/** What a command of a mixture may refuse with: what it wanted to change has been changed by another meanwhile. */
+const MEANWHILE =
+  /changed since|changed while|changed meanwhile|undone already|goes from 1 to|nothing to undo|is being changed/;
+
+/** What each file was left as, by the strokes that were looked at: digests, null where there is none. */
+type Left = { readonly strokes: Set<string>; readonly files: Map<string, string | null> };
+
+/** Holds the journal against the disk: each stroke began with what the one before it had left, and the last of each file is there. */
+async function unbroken(at: string, { strokes, files: now }: Left): Promise<void> {
+  for (const { id, files } of await readEntries(at)) {
+    if (strokes.has(id)) continue;
+    strokes.add(id);
+    for (const { file, before, after } of files) {
+      if (now.has(file)) expect([id, file, before]).toEqual([id, file, now.get(file)]);
+      now.set(file, after);
+    }
+  }
+  for (const [file, digest] of now) {
+    const found = await fileAt(join(at, file));
+    expect([file, found === null ? null : digestOf(found.bytes)]).toEqual([file, digest]);
+  }
+}
+
+const ROUNDS = process.env['TRIES'] === 'full' ? 60 : 2;
+test(`in ${ROUNDS} rounds of three at once, adding, importing, saving at the desk and undoing, nothing is lost`, async () => {
+  const desk = await openTestDesk('tests/cabinets/marked');
+  const { at } = desk;
+  writeFileSync(join(at, '..', 'coins.mapping.yaml'), MAPPING);
+  const left: Left = { strokes: new Set(), files: new Map() };
+  const chance = ((state) => () => (state = (state * 1_103_515_245 + 12_345) % 2 ** 31) / 2 ** 31)(1279);
+  const save = async (round: number): Promise<readonly [number, string]> => {
+    const form = untouchedForm((await desk.ask('/pieces/plain-penny')).text, '/pieces/plain-penny');
+    form.set('ledger.cost', `${round}.25 GBP`);
+    form.set('story', `Saved in round ${round}.`);
+    const { status, text } = await desk.ask('/pieces/plain-penny', form);
+    return [status === 303 ? 0 : 1, status === 303 ? '' : text];
+  };
+  for (let round = 1; round <= ROUNDS; round += 1) {
+    writeFileSync(join(at, '..', 'coins.csv'), SHEET.replace('5.50', `5.${10 + round}`));
+    const writers = [ADD, IMPORT, null, UNDO].toSorted(() => chance() - 0.5).slice(0, 3);
+    const ends = await Promise.all(writers.map((words) => (words === null ? save(round) : start(at, words))));
+    for (const [code, said] of ends)
+      if (code !== 0) expect(said).toMatch(MEANWHILE);
+    found(at);
+    await unbroken(at, left);
+  }
+  expect(readdirSync(at, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('unfinished'))).toEqual([]);
+  await desk.close();
+}, 3_600_000); // prettier-ignore

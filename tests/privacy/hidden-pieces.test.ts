@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { pieceSearch, piecesIn } from '../../src/privacy/hidden-pieces.ts';
+import { namedByHiddenOnly, pieceSearch, piecesIn } from '../../src/privacy/hidden-pieces.ts';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import type { Records } from '../../src/catalogue/records.ts';
+import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 /** A cabinet of hidden pieces in folders that are only numbers. */
 const hidden = (count: number): Pick<Records, 'pieces'> => ({
@@ -36,9 +38,14 @@ test.for([3, 10, 60].flatMap((count) => TEXTS.map(([text, ids]) => ({ count: Mat
 /** Hidden pieces with these names, and as many others as it takes to look for them in the way of a large cabinet. */
 type Names = { readonly id: string; readonly title?: string; readonly number?: string; readonly publish?: string; readonly formerly?: readonly string[] }; // prettier-ignore
 const cabinet = (names: readonly Names[], others: number): Pick<Records, 'pieces'> => ({
-  pieces: [...names, ...Array.from({ length: others }, (_, at) => ({ id: `other-${at}`, number: `OTHER-${at}` }))].map(
-    ({ id, ...fields }: Names) => ({ id, fields: { publish: 'no', title: `Title of ${id}`, number: '1', ...fields } }),
-  ) as unknown as Records['pieces'],
+  pieces: [
+    ...names,
+    ...Array.from({ length: others }, (_, at) => ({ id: `other-${at}`, number: `OTHER-${at}` })),
+    ...Array.from({ length: others }, (_, at) => ({ id: String(90_000 + at) })),
+  ].map(({ id, ...fields }: Names) => ({
+    id,
+    fields: { publish: 'no', title: `Title of ${id}`, number: '1', ...fields },
+  })) as unknown as Records['pieces'],
 });
 const told = (names: Names | readonly Names[], text: string, others: number, file = 'index.html'): readonly string[] =>
   piecesIn(pieceSearch(cabinet([names].flat(), others)), file, text, text.toLowerCase().replaceAll('-', ' ')).map(
@@ -55,6 +62,7 @@ const SEEN: readonly (readonly [what: string, names: Names | readonly Names[], i
   ['an id of figures', { id: '1279-2' }, ['/pieces/1279-2/', '/photographs/1279-2/'], ['1279-2 and', '/pieces/1279-21/']],
   ['an old id', { id: 'york-penny', formerly: ['penny-of-old', 'old'] }, ['a penny-of-old', '/pieces/old/'], ['an old one']],
   ['a title', { id: 'x1', title: 'Noble of Erewhon' }, ['the Noble of Erewhon.', 'NOBLE OF EREWHON'], ['Noble of Erewhonia', 'xnoble of Erewhon']],
+  ['a title and a number with dashes round them', { id: 'x1', title: '– Noble of Erewhon –', number: '_AB77_' }, ['the Noble of Erewhon.', 'no. ab77'], []],
   ['a number with letters', { id: 'x1', number: 'AB-77' }, ['number ab-77'], ['ab-778', 'ab 7']],
   ['a number of figures alone', { id: 'x1', number: '123456' }, [], ['number 123456']],
   ['a short number with a letter', { id: 'x1', number: 'A12' }, [], ['lot A12']],
@@ -79,9 +87,27 @@ test.for([0, 30])('a listed piece is never told of, an unlisted one as unlisted 
 test.for([0, 30])('beneath pieces/ a plain id may be the next folder (beside %s others)', (others) => {
   expect(told({ id: '12' }, '<a href="../12/">', others, 'pieces/a/index.html')).toEqual(['12 no']);
   expect(told({ id: '12' }, '<a href="../12/">', others, 'sets/a/index.html')).toEqual([]);
-  expect(told({ id: '12' }, '<a href="x../12/">..12', others, 'pieces')).toEqual([]);
+  expect(told({ id: '12' }, '<a href="/pieces/12/">', others, 'pieces/a/index.html')).toEqual(['12 no']);
+  expect(told({ id: '12' }, '<a href="ab/12/">', others, 'pieces/a/index.html')).toEqual([]);
 });
 
 test.for([0, 30])('two of one plain name are both told of (beside %s others)', (others) => {
   expect(told([{ id: 'crown' }, { id: 'x1', formerly: ['crown'] }], '/pieces/crown/', others)).toEqual(['crown no', 'x1 no']); // prettier-ignore
 });
+
+test('what only a piece that is not published names is told of, and what another names as well is not', async () => {
+  const change = (names: string) => ({
+    'rulers/second-king.yaml': 'name: Second\n',
+    'mints/second-town.yaml': 'name: Second\n',
+    'denominations/second.yaml': 'name: second\n',
+    'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*$/m, names),
+  });
+  const named = async (names: string) => namedByHiddenOnly(readCabinet(changed(await markedCabinet(), change(names))).records);
+  expect(await named('ruler: [plain-king, second-king]')).toEqual(['rulers/second-king']);
+  expect(await named('ruler: plain-king\nstruck-for: second-king')).toEqual(['rulers/second-king']);
+  expect(await named('ruler: plain-king\ndenomination: second')).toEqual(['denominations/second']);
+  expect(await named('ruler: plain-king')).toEqual([]);
+  const { records } = readCabinet(await markedCabinet());
+  const hidden = records.pieces.find(({ fields }) => fields.publish === 'no')?.fields;
+  expect(namedByHiddenOnly(records)).toContain(`rulers/${String([hidden?.ruler].flat()[0])}`);
+}); // prettier-ignore

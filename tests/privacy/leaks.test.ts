@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { guardOf, guarded } from '../../src/privacy/guard.ts';
 import { lettersOf } from '../../src/privacy/letters.ts';
-import { namedByHiddenOnly } from '../../src/privacy/hidden-pieces.ts';
 import { lacksIn, loadsFrom } from '../../src/privacy/page-policy.ts';
 import { checkPrivateFiles, unreadSheets } from '../../src/privacy/private-files.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
@@ -139,23 +138,6 @@ describe('files of private/', () => {
     expect([...checkPrivateFiles(files(...known)), ...unreadSheets(files(...known))]).toEqual([]);
     expect(unreadSheets(files('old coins.xlsx', 'letter.pdf', 'sub/x.ods'))).toEqual(['private/old coins.xlsx', 'private/sub/x.ods']);
   });
-}); // prettier-ignore
-
-test('what only a piece that is not published names is told of, and what another names as well is not', async () => {
-  const change = (names: string) => ({
-    'rulers/second-king.yaml': 'name: Second\n',
-    'mints/second-town.yaml': 'name: Second\n',
-    'denominations/second.yaml': 'name: second\n',
-    'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*$/m, names),
-  });
-  const named = async (names: string) => namedByHiddenOnly(readCabinet(changed(await markedCabinet(), change(names))).records);
-  expect(await named('ruler: [plain-king, second-king]')).toEqual(['rulers/second-king']);
-  expect(await named('ruler: plain-king\nstruck-for: second-king')).toEqual(['rulers/second-king']);
-  expect(await named('ruler: plain-king\ndenomination: second')).toEqual(['denominations/second']);
-  expect(await named('ruler: plain-king')).toEqual([]);
-  const { records } = readCabinet(await markedCabinet());
-  const hidden = records.pieces.find(({ fields }) => fields.publish === 'no')?.fields;
-  expect(namedByHiddenOnly(records)).toContain(`rulers/${String([hidden?.ruler].flat()[0])}`);
 }); // prettier-ignore
 
 describe('a picture in a story', () => {
