@@ -21,7 +21,7 @@ export function answeredIn(folder: CabinetFolder): Answered {
   const { rows } = readCsv(folder.files.find(({ file }) => file === NOT_SECRET)?.text ?? '');
   const answers = rows.map((row) => ({
     column: (row['column'] ?? '').trim(),
-    letters: lettersOf(row['value'] ?? '').trim(),
+    letters: lettersOf(row['value'] ?? ''),
     sum: sumOf(row['value'] ?? ''),
     isWhole: (row['value'] ?? '').trim() === '*',
   }));
@@ -38,6 +38,6 @@ export function answeredIn(folder: CabinetFolder): Answered {
 }
 
 function sumOf(text: string): string | null {
-  const money = parseMoney(text.trim(), { dollar: 'USD' });
+  const money = parseMoney(text, { dollar: 'USD' });
   return money.ok ? `${money.value.currency} ${money.value.minor}` : null;
 }

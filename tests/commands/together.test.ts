@@ -110,7 +110,7 @@ async function unbroken(at: string, { strokes, files: now }: Left): Promise<void
 
 const ROUNDS = process.env['TRIES'] === 'full' ? 60 : 2;
 test(`in ${ROUNDS} rounds of three at once, adding, importing, saving at the desk and undoing, nothing is lost`, async () => {
-  const desk = await openTestDesk('tests/cabinets/marked');
+  const desk = await openTestDesk('tests/cabinets/marked', 3_600_000);
   const { at } = desk;
   writeFileSync(join(at, '..', 'coins.mapping.yaml'), MAPPING);
   const left: Left = { strokes: new Set(), files: new Map() };
@@ -130,6 +130,7 @@ test(`in ${ROUNDS} rounds of three at once, adding, importing, saving at the des
       if (code !== 0) expect(said).toMatch(MEANWHILE);
     found(at);
     await unbroken(at, left);
+    if (process.env['TRIES'] === 'full') process.stdout.write(`round ${round}\n`);
   }
   expect(readdirSync(at, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('unfinished'))).toEqual([]);
   await desk.close();

@@ -76,6 +76,13 @@ describe('an alarm is answered once, in private/not-secret.csv', () => {
     [',,,,,,,,,', 'At SE 603 523.', 'place,SE 603 523,'],
     [',,,,,,,,"Haggled to £85, in the rain.",', 'For £85 it was mine.', 'notes,"Haggled to £85, in the rain.",'],
   ]; // prettier-ignore
+  test('covers no other value of its column, and a value with a dash before it', async () => {
+    const answered = { 'private/not-secret.csv': 'column,value,date\nseller,From Tolland,\ncost, 86 GBP ,\n' };
+    expect(await telling(',,,,From Borrowash,,,,,', 'Old Borrowash had it.', answered)).not.toEqual([]);
+    expect(await telling(',,,,– From Tolland,,,,,', 'It came from Tolland.', answered)).toEqual([]);
+    expect(await telling('£86,,,,,,,,,', 'It was £86.', answered)).toEqual([]);
+    expect(await telling('£87,,,,,,,,,', 'It was £87.', answered)).not.toEqual([]);
+  });
   test('blanks round an answer do not matter', async () => {
     const table = 'column,value,date\n seller , From Tolland ,\n cost , * ,\n';
     expect(await telling('£85,,,,From Tolland,,,,,', 'Old Tolland had £85 for it.', { 'private/not-secret.csv': table })).toEqual([]);
@@ -169,6 +176,9 @@ describe('a page', () => {
     ['another referrer', page(GOOD, '<meta name="referrer" content="origin">'), 'referrer policy'],
     ['escaped quotation marks', page(GOOD.replaceAll("'", '&#39;')), null],
     ['otherwise escaped ones', page(GOOD.replaceAll("'", '&#x27;')), null],
+    ['another meta before it', page(GOOD, undefined, '<meta name="viewport" content="width=device-width">'), null],
+    ['no end of its head', page(GOOD).replace('</head>', ''), null],
+    ['a policy far down, and no end of its head', page(null, `<!--${'x'.repeat(4000)}--><meta http-equiv="Content-Security-Policy" content="${GOOD}"><meta name="referrer" content="no-referrer">`).replace('</head>', ''), 'content security policy'],
   ] as const)('with %s', ([, html, lacks]) => {
     if (lacks === null) expect(lacksIn(html)).toBeNull();
     else expect(lacksIn(html)).toContain(lacks);
@@ -190,6 +200,10 @@ describe('a page', () => {
     ['a.html', '<img alt="one src=https://example.org/a.jpg" src="/b.webp">', false],
     ['a.html', '<p>&lt;p style="background:url(//example.org/a.png)"></p>', false],
     ['a.json', '{"id":"https://example.org/a.jpg"}', false],
+    ['a.html', '<template><img src="https://example.org/a.jpg" alt=""></template>', true],
+    ['a.html', '<input value="<img src=//example.org/a>"><link rel="canonical" href="https://example.org/a/"><a rel="icon" href="https://example.org/">x</a>', false],
+    ['a.svg', '<svg xmlns="http://www.w3.org/2000/svg"><image href="https://example.org/a.jpg"/></svg>', true],
+    ['a.xml', '<feed><link rel="self" href="https://example.org/feed.xml"/></feed>', false],
   ] as const)('%s with %s loads from elsewhere: %s', ([file, text, loads]) => {
     expect(loadsFrom(file, text) !== null).toBe(loads);
   });
