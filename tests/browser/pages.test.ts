@@ -83,9 +83,10 @@ test('where the visitor has set letters to 24 or 32 pixels, no page is wider tha
     for (const standard of [24, 32]) {
       await browser.send('Page.setFontSizes', { fontSizes: { standard } });
       await page.goto(`${site.address}${path}`);
-      const [over = 0, letters = 0] = await page.evaluate(() => {
+      const { over, letters } = await page.evaluate(() => {
         const { scrollWidth, clientWidth } = document.documentElement;
-        return [scrollWidth - clientWidth, Number.parseFloat(getComputedStyle(document.documentElement).fontSize)];
+        const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+        return { over: scrollWidth - clientWidth, letters };
       });
       expect(letters).toBeGreaterThanOrEqual(standard);
       if (over > 0) wider.push(`/${path} by ${String(over)} at ${String(standard)}`);

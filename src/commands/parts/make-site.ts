@@ -83,20 +83,14 @@ export async function makeSite(
   const { records, problems, folder } = await checkWhole(cabinet.at, withUnlisted ? listAll : undefined);
   const refusal = mayNot(records, folder);
   if (refusal !== null) return refuse(refusal);
-  if (problems.length > 0)
-    return refuse(
-      `${inFull(problems, cabinet.shown)}\n\nNothing was built: fix the ${counted(problems.length, 'problem')} above first.`,
-    );
+  if (problems.length > 0) return refuse(toFixFirst(problems, cabinet.shown));
 
   const where = addressOf(address ?? records.cabinet?.fields.address ?? null);
   if (!where.ok) return where;
   const { origin, base, isPublic } = where.value;
   const pictures = cacheFolder('photographs', cabinet.at);
   const photographs = await makePhotographs(records.pieces, cabinet.at, pictures, progressLine('Photographs'));
-  if (photographs.problems.length > 0)
-    return refuse(
-      `${inFull(photographs.problems, cabinet.shown)}\n\nNothing was built: fix the ${counted(photographs.problems.length, 'problem')} above first.`,
-    );
+  if (photographs.problems.length > 0) return refuse(toFixFirst(photographs.problems, cabinet.shown));
   process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown));
 
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
@@ -135,6 +129,10 @@ export async function makeSite(
     taken: kept.taken.size,
     remember: () => rememberSite(store, lastSiteOf(madeBy, clean, kept)),
   });
+}
+
+function toFixFirst(problems: readonly Problem[], shown: string): string {
+  return `${inFull(problems, shown)}\n\nNothing was built: fix the ${counted(problems.length, 'problem')} above first.`;
 }
 
 /** What may be listed alone: no manifest names the tiles of an unlisted piece. */
