@@ -47,6 +47,28 @@ export const ABBREVIATIONS: readonly Abbreviation[] = [
   }),
 ]; // prettier-ignore
 
+/** Words of legends that are seldom shortened, from the same books; a reading is known for Latin by them. */
+const LATIN_WORDS = new Set(
+  [
+    ...ABBREVIATIONS.map(({ means }) => means),
+    'civitas villa moneta monetarius archiepiscopus episcopus deum deus adiutorem nostrum posui posuimus sancti tertius',
+    'quartus quintus anglorum regina urbs roma soli invicto comiti libertas augusti augusta gloria victoria victoriae pax',
+    'fecit nomine domini benedictum crucis tuum per medium illorum autem scutum fides concordia',
+  ]
+    .join(' ')
+    .toLowerCase()
+    .split(' '),
+);
+
+/**
+ * Whether a legend written out is Latin: half of its words at least are words of Latin legends. An English sentence and Old
+ * English (`Thorr on Eoforwic`) are not; a name alone is not known for Latin.
+ */
+export function isLatinReading(reading: string): boolean {
+  const words = reading.toLowerCase().match(/\p{L}{2,}/gu) ?? [];
+  return words.filter((word) => LATIN_WORDS.has(word)).length * 2 >= Math.max(1, words.length);
+}
+
 /** Words that only stand on the coins of a king of England. */
 export const ENGLISH_WORDS = /^(?:REX|REGINA|REG|ANGL?|ANGLIE?|AGL|FRANC|DNS|HYB|HIB|GRA|DEI)$/u;
 

@@ -1,3 +1,4 @@
+import { isLatinReading } from '../../../core/legends/suggest-reading.ts';
 import type { Legend, Script } from '../../../core/legends/parse-legend.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { pieceWords } from '../../words/piece.ts';
@@ -9,6 +10,8 @@ export type SideInWords = {
   /** The language tag that names its script; null for Latin letters. */
   readonly lang: string | null;
   readonly reading: string | null;
+  /** `la` where it is Latin; else it is in the keeper's own language. */
+  readonly readIn: 'la' | null;
   readonly design: string | null;
 };
 
@@ -27,6 +30,7 @@ export function sidesOf(piece: PublicPiece): readonly SideInWords[] {
         legend: legend ?? null,
         lang: lang ?? null,
         reading: reading ?? null,
+        readIn: reading !== undefined && isLatinReading(reading) ? 'la' : null,
         design:
           design === undefined || !piece.fromType.includes(`${face}.design`)
             ? (design ?? null)
