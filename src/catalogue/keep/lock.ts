@@ -31,6 +31,8 @@ const FREE = 'free';
 
 /** The locks this process holds, to be given back when it ends on its own account. */
 const held = new Set<string>();
+/** Those that it has done with and that a failing disk would not let it give back. They hold up others until it ends. */
+const leftLying = new Set<string>();
 process.on('exit', () => {
   for (const file of held) giveBackAtOnce(file);
 });
@@ -95,6 +97,7 @@ async function highest(folder: string): Promise<number> {
 }
 
 async function stateOf(file: string): Promise<'free' | 'being written' | Holder> {
+  if (leftLying.has(file)) return 'free';
   try {
     const text = await readFile(file, 'utf8');
     if (text.trim() === FREE) return 'free';
@@ -147,7 +150,7 @@ async function giveBack(file: string): Promise<void> {
   } catch {
     // A full disk: no file, no lock. The number is lost, which matters only to a process asleep since before it.
     await rm(ready, { force: true }).catch(() => undefined);
-    await rm(file, { force: true }).catch(() => undefined);
+    await rm(file, { force: true }).catch(() => leftLying.add(file));
   }
 }
 
