@@ -2,13 +2,14 @@ import { today } from '../catalogue/check-cabinet.ts';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setTimeout as later } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
 import { checkAll } from '../catalogue/check-records.ts';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
-import { strokesOfOthers } from '../catalogue/keep/journal.ts';
+import { openEntries, strokesOfOthers } from '../catalogue/keep/journal.ts';
 import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
@@ -78,7 +79,7 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   }
 
   async function readAgain(): Promise<void> {
-    const again = await readFolder(at);
+    const again = await readBetweenStrokes(at);
     if (again === null) return;
     [files, records, kept] = [byName(again), readCabinet(again).records, null];
     ledger = ledgerIn(files);
@@ -110,6 +111,26 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       return problemsAfter({ at, files, records, guard: kept }, changes);
     },
   }; // prettier-ignore
+}
+
+/** How often it is looked whether a stroke of another command has ended, and how long between, in milliseconds. */
+const [LOOKS, BETWEEN] = [20, 50];
+
+/**
+ * A cabinet as it is before a stroke of another command or after it: in the middle of one, a row of the ledger has no piece yet. What
+ * a killed command left open stays so until the next one takes it back, and is not waited for longer than a second.
+ */
+async function readBetweenStrokes(at: string): Promise<CabinetFolder | null> {
+  const stateNow = async (): Promise<string> => `${(await openEntries(at)).join(' ')}|${await strokesOfOthers(at)}`;
+  for (let look = 1; ; look += 1) {
+    const before = await stateNow();
+    const isLast = look === LOOKS;
+    if (before.startsWith('|') || isLast) {
+      const read = await readFolder(at);
+      if (isLast || before === (await stateNow())) return read;
+    }
+    await later(BETWEEN);
+  }
 }
 
 /** Checks the whole cabinet in a thread of its own, `pause` milliseconds after the last change. */
