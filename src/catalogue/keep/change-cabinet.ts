@@ -99,7 +99,7 @@ async function changeUnderLock<T>(
   const { tell = tellAloud } = change;
   const lock = { folder: lockOf(at), thing: `The cabinet ${shown}`, tell, ...(wait === undefined ? {} : { wait }) };
   const done = await withLock(lock, command, async () => {
-    await recoverNow(at, tell);
+    await recoverNow(at, tell, change.kind === 'save' && sweptOnce.has(at));
     const staged = new Map<string, Staged>();
     try {
       const outcome = await work(changesOf(at, staged));
@@ -125,12 +125,17 @@ export async function recoverCabinet(at: string, tell: (sentence: string) => voi
   });
 }
 
-async function recoverNow(at: string, tell: (sentence: string) => void): Promise<void> {
+/** Cabinets that this process has swept: the desk walks through every folder at its first save and not at each. */
+const sweptOnce = new Set<string>();
+
+async function recoverNow(at: string, tell: (sentence: string) => void, isSwept = false): Promise<void> {
   for (const name of (await openEntries(at)).toReversed()) {
     const sentence = await takeBack(at, name);
     if (sentence !== null) tell(sentence);
   }
+  if (isSwept) return;
   await sweep(at);
+  sweptOnce.add(at);
 }
 
 function tellAloud(sentence: string): void {
