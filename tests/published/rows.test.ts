@@ -57,6 +57,7 @@ const OF_THE_TABLE: Readonly<Record<string, string>> = {
   NOMISMA_REIGNS: 'Nomisma.org, snapshot of February 2026',
   ENGLISH_RULERS: 'Handbook of British Chronology, from memory',
   MINTS_OF_1279: 'North, English Hammered Coinage, from memory',
+  VOLUME_PARTS: 'auction and sale catalogues; common practice',
   OPEN_BY_1281: 'North, English Hammered Coinage, from memory',
   ADDED_BY_1301: 'North, English Hammered Coinage, from memory',
   DIE_COUNTS: 'the table of one hoard study, without a title',

@@ -7,7 +7,7 @@ test.for([
   ['50-60 GBP', 'GBP 50.00 to GBP 60.00'],
   ['£50–60', 'GBP 50.00 to GBP 60.00'],
   ['£50 to £60', 'GBP 50.00 to GBP 60.00'],
-  ['EUR 1,200 - 1,500', 'EUR 1200.00 to EUR 1500.00'],
+  ['GBP 1,200 - 1,500', 'GBP 1200.00 to GBP 1500.00'],
   ['300 to 400 JPY', 'JPY 300 to JPY 400'],
 ] as const)('%s is %s', ([written, read]) => {
   const found = parseMoneyRange(written);
