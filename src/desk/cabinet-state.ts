@@ -9,6 +9,7 @@ import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
+import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { openEntries, strokesOfOthers } from '../catalogue/keep/journal.ts';
 import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
@@ -56,6 +57,8 @@ export function digestOf(text: string): string {
 
 /** Opens a cabinet; null when there is none. The whole of it is checked `pause` milliseconds after the last change. */
 export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<CabinetState | null> {
+  // What a killed command left is taken back before anything is shown, and not only by the first save.
+  await recoverCabinet(at);
   let seen = await strokesOfOthers(at);
   const first = await readFolder(at);
   if (first === null) return null;

@@ -118,6 +118,7 @@ async function changeUnderLock<T>(
  */
 export async function recoverCabinet(at: string, tell: (sentence: string) => void = tellAloud): Promise<void> {
   const isWhole = (await openEntries(at)).length === 0 && (await unfinishedIn(at)).length === 0;
+  if (isWhole) sweptOnce.add(at);
   if (isWhole || (await isHeld(lockOf(at)))) return;
   const lock = { folder: lockOf(at), thing: at, wait: 0 };
   await withLock(lock, 'the recovery', () => recoverNow(at, tell)).catch((error: unknown) => {
