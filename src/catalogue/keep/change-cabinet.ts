@@ -126,7 +126,7 @@ export async function recoverCabinet(at: string, tell: (sentence: string) => voi
   });
 }
 
-/** Cabinets that this process has swept: the desk walks through every folder at its first save and not at each. */
+/** Cabinets that this process has swept or found whole: the desk walks through every folder when it opens and not at each save. */
 const sweptOnce = new Set<string>();
 
 async function recoverNow(at: string, tell: (sentence: string) => void, isSwept = false): Promise<void> {

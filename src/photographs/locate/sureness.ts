@@ -18,6 +18,7 @@ export type Weights = { readonly base: number } & Signs;
  * Fitted by logistic regression to every rim found in 50 photographs with known coins and in 13 variants of each
  * (tests/photographs/fit); the figures in DEVELOPERS.md are of the background that was left out. What the fit gave no
  * weight is not measured: the evidence along the whole rim and beyond it, and whether a silhouette agrees.
+ * The weights are those of an earlier run over the same photographs than that of the figures; the program prints its own.
  */
 export const WEIGHTS: Weights = {
   base: -1.12,
