@@ -2,6 +2,7 @@ import { formatMapping } from '../../import/columns/format-mapping.ts';
 import type { Mapping } from '../../import/columns/mapping.ts';
 import { parseMapping } from '../../import/columns/parse-mapping.ts';
 import { openQuestions, suggestMapping } from '../../import/columns/suggest-mapping.ts';
+import type { Question } from '../../import/columns/question.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
@@ -34,7 +35,8 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   if (text !== null) {
     const read = parseMapping(text);
     if (!read.ok) return refuse(`${shown} · ${read.problem}`);
-    return good({ mapping: read.value, isNew: false, asked: questionsInWords(openQuestions(sheet, read.value)) });
+    const open = notAnswered(openQuestions(sheet, read.value), records);
+    return good({ mapping: read.value, isNew: false, asked: questionsInWords(open) });
   }
   if (isGiven) return refuse(`There is no mapping ${shown}. Leave --mapping out, and one is suggested.`);
   const { mapping, questions } = suggestMapping(sheet, {
@@ -46,11 +48,20 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   // The cabinet says in which money its ledger is kept.
   const money = records.cabinet?.fields.currency;
   const known = money === undefined ? mapping : { ...mapping, settings: { currency: money, ...mapping.settings } };
-  const open = questions.filter(({ id }) => id !== 'currency' || money === undefined);
+  const open = notAnswered(questions, records);
   const settled = canAsk() ? await askMapping(known, open) : known;
   const asked = canAsk() ? [] : questionsInWords(open);
   const notes =
     asked.length === 0 ? '' : ['# What the sheet does not tell:', ...asked.map((line) => `# ${line}`), ''].join('\n');
   await writeWhole(at, `${formatMapping(settled)}${notes}`, PRIVATE_FILE);
   return good({ mapping: settled, isNew: true, asked });
+}
+
+/** The questions that the cabinet does not answer for every sheet: its currency, and the scale of its grades. */
+function notAnswered(questions: readonly Question[], { cabinet }: Records): readonly Question[] {
+  return questions.filter(
+    ({ id }) =>
+      !(id === 'currency' && cabinet?.fields.currency !== undefined) &&
+      !(id.startsWith('grade ') && cabinet?.fields['grade-scale'] !== undefined),
+  );
 }

@@ -1,18 +1,15 @@
 import { PROBLEM_NOT_SAID } from '../../core/grade/grade.ts';
-import type { Grade, ScaleId } from '../../core/grade/grade.ts';
+import type { Grade } from '../../core/grade/grade.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import type { Cell, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
 
-/** Scales at home in a language, for words such as SPL that are at home in two. */
-const AT_HOME: Readonly<Record<string, ScaleId>> = { en: 'uk', fr: 'fr', de: 'de', it: 'it', es: 'es', nl: 'nl' };
-
 /**
- * `VF-30 cleaned`: the grade as it was given, the scale where only one has it (or the sheet's language tells), and
- * what ails the piece. A scale that the column or the keeper names for all rows goes first.
+ * `VF-30 cleaned`: the grade as it was given, the scale where only one has it, and what ails the piece. A scale that the column or
+ * the keeper names for all rows goes first; without one, a word of several scales keeps them all.
  */
-export function readGrade({ text }: Cell, language: string, scale: string | undefined): readonly Said[] {
+export function readGrade({ text }: Cell, scale: string | undefined): readonly Said[] {
   const named = SCALE_IDS.find((id) => id === scale);
   const onNamed = named === undefined ? null : parseGrade(text, { scale: named });
   const read = onNamed?.ok === true ? onNamed : parseGrade(text);
@@ -22,19 +19,9 @@ export function readGrade({ text }: Cell, language: string, scale: string | unde
   const alone = problem === undefined ? null : withoutProblem(text, problem, grade);
   return [
     ...fact('grade', alone ?? text),
-    ...scaleOf(grade, language),
+    ...(grade.notGraded === undefined && grade.alsoOn === undefined ? fact('grade-scale', grade.scale) : []),
     ...(alone === null || problem === undefined ? [] : fact('problem', problem)),
   ];
-}
-
-function scaleOf(grade: Grade, language: string): readonly Said[] {
-  if (grade.notGraded !== undefined) return [];
-  const home = AT_HOME[language];
-  const several = grade.alsoOn ?? [];
-  if (several.length === 0) return fact('grade-scale', grade.scale);
-  // English words stand on several English scales: which of them, only the keeper knows.
-  const tells = home !== undefined && home !== 'uk' && [grade.scale, ...several].includes(home);
-  return tells ? fact('grade-scale', home) : [];
 }
 
 /** The grade without its fault, where it stays the same grade; null when it does not. */

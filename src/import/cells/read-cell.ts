@@ -203,7 +203,7 @@ function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] 
     case 'measures':
       return readMeasures(cell);
     case 'grade':
-      return readGrade(cell, mapping.language, cell.unit ?? mapping.always['grade-scale']);
+      return readGrade(cell, cell.unit ?? mapping.always['grade-scale']);
     case 'treatments':
     case 'peculiarities':
     case 'tags':

@@ -6,7 +6,9 @@ import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
 import type { Question } from './question.ts';
 import { settle, wholeQuestions } from './setting-questions.ts';
+import type { ReadColumn } from './setting-questions.ts';
 import type { ListNames, Suggested } from './suggest-column.ts';
+import { gradeQuestions, scaleOfColumn } from './grade-questions.ts';
 import { unitQuestions } from './unit-questions.ts';
 import { suggestColumn } from './suggest-column.ts';
 
@@ -27,7 +29,7 @@ export function suggestMapping(
   const suggested = onlyOnce(
     keys.map((key, at) => suggestColumn(sheet.columns[at]?.heading ?? '', key, cellsAt(at), lists)),
   );
-  const columns = suggested.map(({ heading, readings }, at) => ({ heading, readings, cells: cellsAt(at) }));
+  const columns = suggested.map(({ heading, readings }, at) => withScale({ heading, readings, cells: cellsAt(at) }));
   const { settings, questions } = settle(columns);
   return {
     mapping: {
@@ -45,6 +47,7 @@ export function suggestMapping(
     questions: [
       ...suggested.flatMap((column) => column.questions),
       ...unitQuestions(columns),
+      ...gradeQuestions(columns),
       ...questions,
       ...wholeQuestions(columns, sheet.rows.length),
       ...sectionQuestion(sheet),
@@ -67,16 +70,24 @@ function sectionQuestion({ setAside }: Sheet): readonly Question[] {
   ];
 }
 
-/** What a mapping that is there still leaves to ask: units that neither it nor the sheet says. */
+/** A column of grades with the scale that its words settle: `TTB` makes French of `SPL`, which is Italian too. */
+function withScale(column: ReadColumn): ReadColumn {
+  const [reading] = column.readings;
+  if (reading?.kind !== 'field' || reading.field !== 'grade' || reading.unit !== undefined) return column;
+  const scale = scaleOfColumn(column);
+  return scale === null ? column : { ...column, readings: [{ ...reading, unit: scale }] };
+}
+
+/** What a mapping that is there still leaves to ask: units and scales of grades that neither it nor the sheet says. */
 export function openQuestions(sheet: Sheet, mapping: Mapping): readonly Question[] {
   const readings = readingsOf(sheet, mapping);
-  return unitQuestions(
-    columnKeys(sheet).map((heading, at) => ({
-      heading,
-      readings: readings[at] ?? [],
-      cells: sheet.rows.map(({ cells }) => cells[at] ?? { text: '' }),
-    })),
-  );
+  const columns = columnKeys(sheet).map((heading, at) => ({
+    heading,
+    readings: readings[at] ?? [],
+    cells: sheet.rows.map(({ cells }) => cells[at] ?? { text: '' }),
+  }));
+  const isScaled = mapping.always['grade-scale'] !== undefined;
+  return [...unitQuestions(columns), ...(isScaled ? [] : gradeQuestions(columns))];
 }
 
 /** Fields that several columns may fill together. */

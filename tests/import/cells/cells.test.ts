@@ -85,7 +85,7 @@ const READ: readonly Row[] = [
   ['grade', 'MBC+', { grade: 'MBC+', 'grade-scale': 'es' }],
   ['grade', 'BB', { grade: 'BB', 'grade-scale': 'it' }],
   ['grade', 'Zfr', { grade: 'Zfr', 'grade-scale': 'nl' }],
-  ['grade', 'SPL', { grade: 'SPL', 'grade-scale': 'it' }, '', 'it'],
+  ['grade in it', 'SPL', { grade: 'SPL', 'grade-scale': 'it' }],
   ['grade', 'VF', { grade: 'VF' }],
   ['grade in uk', 'VF', { grade: 'VF', 'grade-scale': 'uk' }],
   ['grade in us', 'VF', { grade: 'VF', 'grade-scale': 'us' }],

@@ -30,12 +30,12 @@ describe('a sheet in English', () => {
     });
   }); // prettier-ignore
 
-  test('asks only what sort of objects they are', () => {
-    expect(questions.map(({ id }) => id)).toEqual(['kind']);
+  test('asks only what sort of objects they are, and whose gVF it is', () => {
+    expect(questions.map(({ id }) => id)).toEqual(['grade Grade', 'kind']);
   });
 
   test('becomes drafts once that is answered, with a title made of what is known', () => {
-    const [choice] = questions[0]?.choices ?? [];
+    const [choice] = questions[1]?.choices ?? [];
     const { drafts } = readRows(sheet, choice === undefined ? mapping : answer(mapping, choice));
     expect(drafts[0]).toEqual({
       row: 2,
