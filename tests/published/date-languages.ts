@@ -264,3 +264,48 @@ export const REIGNS_WITH_YEARS = [
   ['George I (1863-1913)', 'asks'],
   ['Hadrian (117-138)', 'asks'],
 ] as const;
+
+/** The turn of two centuries is the last third of the one and the first third of the next; months in the languages of Europe. */
+export const TURNS_AND_MONTHS = [
+  ...by('common practice: museum labels and auction catalogues', [
+    ['turn of the 12th and 13th centuries', 1167, 1234],
+    ['turn of the 12th/13th century', 1167, 1234],
+    ['turn of the 3rd/2nd century BC', -233, -166],
+    ['Wende vom 13. zum 14. Jahrhundert', 1267, 1334],
+    ['Wende 13./14. Jh.', 1267, 1334],
+    ['um die Jahrhundertwende 1300', 1300, 1300, 'about'],
+    ['au tournant des XIIIe et XIVe siècles', 1267, 1334],
+    ['a cavallo tra il XIII e il XIV secolo', 1267, 1334],
+    ['a caballo entre los siglos XIII y XIV', 1267, 1334],
+    ['przełom XIII i XIV w.', 1267, 1334],
+    ['na przełomie XIII/XIV wieku', 1267, 1334],
+    ['na přelomu 13. a 14. století', 1267, 1334],
+    ['на рубеже XIII и XIV веков', 1267, 1334],
+    ['eeuwwisseling 13e/14e eeuw', 1267, 1334],
+    ['sekelskiftet 1300', 1300, 1300, 'about'],
+  ]),
+  ...by('common practice: the years that begin with 10, Scandinavian and Finnish museums', [
+    ['1000-talet', 1000, 1099],
+    ['1000-talets mitt', 1033, 1066],
+    ['1000-tallets midte', 1033, 1066],
+    ['1100-talets första hälft', 1100, 1149],
+    ['1100-tallets slutning', 1166, 1199],
+    ['1840-talets början', 1840, 1843],
+    ['1000-luku', 1000, 1099],
+    ['1200-luvun loppu', 1266, 1299],
+    ['13. század', 1201, 1300],
+    ['XIII. stoljeće', 1201, 1300],
+    ['13. storočie', 1201, 1300],
+  ]),
+];
+
+/** A month, its days as ISO writes them. Dictionaries of each language, from memory; 7ber to Xber as old letters abbreviate. */
+export const MONTHS_BY_LANGUAGE = [
+  ['sierpnia 1920', '1920-08'], ['srpen 1920', '1920-08'], ['srpnja 1920', '1920-07'], ['серпень 1920', '1920-08'],
+  ['lipca 1920', '1920-07'], ['lipnja 1920', '1920-06'], ['липень 1920', '1920-07'], ['июля 1920', '1920-07'],
+  ['červen 1920', '1920-06'], ['červenec 1920', '1920-07'], ['czerwiec 1920', '1920-06'], ['червень 1920', '1920-06'],
+  ['kwiecień 1920', '1920-04'], ['květen 1920', '1920-05'], ['квітень 1920', '1920-04'], ['travanj 1920', '1920-04'], ['травень 1920', '1920-05'],
+  ['rujan 1920', '1920-09'], ['říjen 1920', '1920-10'], ['жовтень 1920', '1920-10'], ['prosinac 1920', '1920-12'], ['siječanj 1920', '1920-01'],
+  ['lokakuu 1920', '1920-10'], ['setembro de 1920', '1920-09'], ['décembre 1920', '1920-12'], ['gener 1920', '1920-01'], ['augusztus 1920', '1920-08'],
+  ['Hornung 1848', '1848-02'], ['Heumonat 1848', '1848-07'], ['Weinmonat 1848', '1848-10'], ['9bre 1750', '1750-11'], ['Xbris 1750', '1750-12'],
+] as const; // prettier-ignore

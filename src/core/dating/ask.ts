@@ -1,6 +1,8 @@
 import { hijriYear } from '../calendars/hijri.ts';
 import type { DateContext } from './dating.ts';
 import { readDays, type WordReader } from './reading.ts';
+import { TWO_MONTHS } from './words.ts';
+import { anyOf } from './written-text.ts';
 
 const ONE_LETTER = /^(?<letter>[hv])\.? ?(?<date>\d{2,4}(?: ?- ?\d{1,4})?)$/;
 /** Coins of the last centuries bear a mint's letter beside the year: 1937H, 1921-D. */
@@ -29,6 +31,8 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
   const christ = (OF_CHRIST.exec(text) ?? CHRIST_AFTER.exec(text))?.groups?.['date'];
   if (christ !== undefined)
     return `"${text}" may be ante Christum, before, or anno Christi, after; write ${christ} BC or AD ${christ}.`;
+  const month = askWhichMonth(text);
+  if (month !== undefined) return month;
   const early = askOfEarlyYear(text);
   if (early !== undefined) return early;
   const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
@@ -45,6 +49,22 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
     return `"${text}" may be a doubtful year or a figure lost; write AH ${lost} (?) or AH ${lost}X.`;
   }
   return askWhichPair(text);
+}
+
+const MONTH_OF_TWO = TWO_MONTHS.map(({ names, means }) => ({
+  means,
+  form: new RegExp(`(?<!\\p{L})${anyOf(names)}(?!\\p{L})`, 'iu'),
+}));
+
+/** `listopad 1920`: a month of two languages. */
+function askWhichMonth(text: string): string | undefined {
+  for (const { form, means } of MONTH_OF_TWO) {
+    const name = form.exec(text)?.[0];
+    if (name === undefined) continue;
+    const places = means.map(([month, where]) => `${month} (${where})`).join(' or ');
+    return `"${name}" is ${places}; write ${means.map(([month]) => text.replace(name, month)).join(' or ')}.`;
+  }
+  return undefined;
 }
 
 /** The first coins with a year of Christ are of Roskilde, 1234 (common practice). */

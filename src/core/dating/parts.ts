@@ -12,17 +12,17 @@ export const THIRDS: readonly (readonly string[])[] = [
   listed(
     'early, beginning of, beginning, beg. of, start of, opening of, Anfang, Beginn, frühes, frühe, früh',
     'début, déb., in., in, ineunte, begin, vroege, vroeg, inizio, inizi, principio, principios, comienzos, inicios',
-    'begyndelsen, begynnelsen, starten, tidlig, tidligt, tidlige, början, początek, początku, pocz., začátek, počátek, poč.',
+    'begyndelsen, begynnelsen, begyndelse, begynnelse, starten, inledning, alku, alkupuoli, tidlig, tidligt, tidlige, början, początek, początku, pocz., začátek, počátek, poč.',
     'início, inícios, princípios, principis, начало, нач.',
   ),
   listed(
     'mid, middle of, middle, Mitte, mittleres, milieu, mil., med., med, medio, mediante, midden, halverwege',
-    'metà, mediados, mitad, midten, mitten, połowa, połowy, połowie, poł., polovina, poloviny, pol., meados, mitjan',
+    'metà, mediados, mitad, midten, mitten, midte, mitt, puoliväli, połowa, połowy, połowie, poł., polovina, poloviny, pol., meados, mitjan',
     'середина, сер.',
   ),
   listed(
     'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
-    'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, sent, sene, koniec, końca, końcu, kon., schyłek',
+    'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, slutning, slutt, slut, loppu, loppupuoli, sent, sene, koniec, końca, końcu, kon., schyłek',
     'konec, final, finais, fim, finals, конец, кон.',
   ),
 ];

@@ -6,17 +6,18 @@ import { readYears, type PointReader } from './reading.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
 import { anyOf } from './written-text.ts';
 
-const CENTURY = [
+export const CENTURY = [
   ...['century', 'centuries', 'cent.', 'cent', 'Jahrhundert', 'Jahrhunderts', 'Jahrhunderte', 'Jahrh.', 'Jh.', 'Jh'],
   ...['Jhs.', 'Jhd.', 'Jhdt.', 'siècle', 'siècles', 'sec.', 'secolo', 'siglo', 'saeculum', 'saeculi', 'saec.', 'eeuw'],
   ...['århundrede', 'århundredes', 'århundre', 'århundrade', 'årh.', 'wiek', 'wieku', 'wieki', 'století', 'stol.'],
-  ...['век', 'века', 'веке', 'веков'],
+  ...['век', 'века', 'веке', 'веков', 'столетие', 'столетия', 'століття', 'ст.', 'storočie', 'storočia', 'storočí'],
+  ...['stoljeće', 'stoljeća', 'század', 'vuosisata', 'vuosisadan', 'århundradet', 'århundredet', 'århundret', 'eeuwen'],
 ];
 /** Too short to follow a bare number: `12th c.`, `XIIe s.` and `XIV w.` are centuries, `4 C` and `2S` are not. */
-const CENTURY_LETTERS = ['c.', 'c', 's.', 's', 'w.', 'в.', 'вв.'];
-const SAECULUM = [
+export const CENTURY_LETTERS = ['c.', 'c', 's.', 's', 'w.', 'в.', 'вв.'];
+export const SAECULUM = [
   ...['s.', 's', 'saec.', 'saeculo', 'saeculum', 'sec.', 'siglo', 'secolo', 'saeculi', 'siglos', 'secoli', 'ss.'],
-  ...['século', 'séc.', 'segle'],
+  ...['século', 'séc.', 'séculos', 'segle', 'segles', 'secolul'],
 ];
 const NAMES = [
   ...['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh'],
@@ -30,7 +31,7 @@ const EARLIEST = 100;
 
 const ERA = `(?: ?(?:(?<bc>${anyOf(BEFORE_CHRIST)})|(?<ad>${anyOf(AFTER_CHRIST)})))?`;
 const ORDINAL_ENDING = '(?:st|nd|rd|th|er|re|e|ème|ième|ste|de|o|a|\\.)';
-const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o)?';
+const ROMAN = '(?<![A-Za-z])[IVX]+(?:st|nd|rd|th|e|er|ème|ième|o|\\.)?';
 const ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}?|${ROMAN}|${anyOf(NAMES)})`;
 /** Before a single letter a number in words or capitals must be plain: "is" and "seconds" are no centuries. */
 const ROMAN_ENDED = '(?<![A-Za-z])[IVX]+(?:e|er|ème|ième|o)(?= )';
@@ -79,7 +80,7 @@ export const readCentury: PointReader = (said, { era }) => {
     const words = after ?? groups['part'];
     const part = words ? readPart(words) : undefined;
     if (words && !part) continue;
-    const number = numberOf(groups['ordinal'] ?? '');
+    const number = ordinalNumber(groups['ordinal'] ?? '');
     if (number === undefined) continue;
     if (number < 1 || number > (groups['bc'] === undefined ? LAST : EARLIEST)) {
       return refuse(`"${text}" is no century to date a coin by; write a year such as 1250, or 13th century.`);
@@ -95,7 +96,8 @@ export const readCentury: PointReader = (said, { era }) => {
   return undefined;
 };
 
-function numberOf(ordinal: string): number | undefined {
+/** `13th`, `XIIIe`, `thirteenth` */
+export function ordinalNumber(ordinal: string): number | undefined {
   const name = NAMES.indexOf(ordinal.toLowerCase());
   if (name >= 0) return name + 1;
   const digits = /^\d+/.exec(ordinal)?.[0];
@@ -112,8 +114,12 @@ const DECADES = [
   new RegExp(`^(?<part>.*?)${YEARS_OF} (?<decade>\\d{3})0${ERA}$`, 'i'),
 ];
 /** `1500-tallet` are the years that begin with 15, and `1840-tallet` those that begin with 184. */
-const NAMED_BY_FIGURES =
-  /^(?<part>.*?)(?<!\d|\d-)(?:(?<hundred>\d{1,2})00|(?<ten>\d{2,3})0)-(?:tallet|talet|tals?|årene)$/i;
+const ROUND_FIGURES = '(?<!\\d|\\d-)(?:(?<hundred>\\d{1,2})00|(?<ten>\\d{2,3})0)';
+/** `1100-tallet`, `mitten av 1000-talet`, `1000-talets mitt`, `1200-luvun alku`. */
+const NAMED_BY_FIGURES = [
+  new RegExp(`^(?<part>.*?)${ROUND_FIGURES}-(?:tallet|talet|tals?|årene|luku|luvulla|luvulta)$`, 'i'),
+  new RegExp(`^${ROUND_FIGURES}-(?:tal(?:le|e)?ts|årenes|luvun) (?<part>\\p{L}.*)$`, 'iu'),
+];
 /** The hundreds of Italian, from the 1200s: `prima metà del Trecento`, `nel '500`. */
 const HUNDREDS = 'Duecento, Trecento, Quattrocento, Cinquecento, Seicento, Settecento, Ottocento, Novecento'.split(
   ', ',
@@ -122,7 +128,7 @@ const IN_ITALIAN = new RegExp(`^(?<part>.*?)(?:(?<name>${anyOf(HUNDREDS)})|(?<!\
 
 /** `1280s`, `late 1280s`, `330s BC`, `AD 260s`, `1840er Jahre`, `années 1840`, `jaren 1840`, `1500-tallet`, `Trecento`. */
 export const readDecade: PointReader = (text) => {
-  const named = NAMED_BY_FIGURES.exec(text)?.groups;
+  const named = NAMED_BY_FIGURES.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
   if (named)
     return partOf(
       named['part'],

@@ -12,6 +12,7 @@ import { readCountedEra, readFrozenYear } from './read-era.ts';
 import { readMonth } from './read-month.ts';
 import { readChoice, readRange } from './read-range.ts';
 import { qualify, type PointContext, type PointReader, type WordReader } from './reading.ts';
+import { readTurn } from './read-turn.ts';
 import { regnalReader } from './read-regnal.ts';
 import { readGiveOrTake, readLetterYear, readPartOfYear, readSeason, readYear } from './read-year.ts';
 import { ABOUT, ASIDE, PERHAPS, STRUCK } from './words.ts';
@@ -127,6 +128,7 @@ export function phraseReader(context: DateContext): WordReader {
         const plain =
           readWithReign(words, context.reigns ?? [], readBoundOfReign) ??
           readGlossed(words, readPhrase) ??
+          readTurn(words) ??
           point(words);
         if (plain?.ok) return plain;
         const joined =

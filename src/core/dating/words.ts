@@ -148,25 +148,78 @@ export const SEASONS: readonly (readonly string[])[] = [
   listed('winter, hiver, hieme, inverno, invierno, vinter, zima'),
 ];
 
-/** Months, each by the beginnings that name it in the languages above; a full stop may follow. */
+/**
+ * Months, each by the names that mean it and no other in the languages above; a full stop may follow. September to December also
+ * as letters and old coins abbreviate them, and the old German and Dutch names but for those that `ask.ts` has.
+ */
 export const MONTHS: readonly (readonly string[])[] = [
   listed(
-    'January, Jan, Januar, Jänner, janvier, janv, Ianuarii, Ianuarius, gennaio, enero, januari, styczeń, stycznia',
+    'January, Jan, Januar, Jänner, janvier, janv, Ianuarii, Ianuarius, gennaio, gen, enero, ene, januari, styczeń, stycznia',
+    'janeiro, jan, gener, leden, ledna, január, siječanj, siječnja, январь, января, янв, січень, січня, tammikuu, tammikuuta, louwmaand',
   ),
   listed(
-    'February, Feb, Febr, Februar, février, févr, Februarii, Februarius, febbraio, febrero, februari, luty, lutego',
+    'February, Feb, Febr, Februar, février, févr, fév, Februarii, Februarius, febbraio, febrero, februari, luty, lutego, Hornung',
+    'fevereiro, fev, febrer, únor, února, február, veljača, veljače, февраль, февраля, фев, лютий, лютого, helmikuu, helmikuuta, sprokkelmaand',
   ),
-  listed('March, Mar, März, mars, Martii, Martius, marzo, maart, marts, marzec, marca'),
-  listed('April, Apr, avril, avr, Aprilis, aprile, abril, kwiecień, kwietnia'),
-  listed('May, Mai, Maii, Maius, maggio, mayo, mei, maj, maja'),
-  listed('June, Jun, Juni, juin, Iunii, Iunius, giugno, junio, czerwiec, czerwca'),
-  listed('July, Jul, Juli, juillet, juil, Iulii, Iulius, luglio, julio, lipiec, lipca'),
-  listed('August, Aug, août, Augusti, Augustus, agosto, augusti, sierpień, sierpnia'),
-  listed('September, Sept, Sep, septembre, Septembris, settembre, septiembre, wrzesień, września'),
-  listed('October, Oct, Oktober, Okt, octobre, Octobris, ottobre, octubre, październik, października'),
-  listed('November, Nov, novembre, Novembris, noviembre'),
-  listed('December, Dec, Dezember, Dez, décembre, déc, Decembris, dicembre, diciembre, grudzień, grudnia'),
+  listed(
+    'March, Mar, März, mars, Martii, Martius, marzo, maart, marts, marzec, marca, Lenzmonat, lentemaand',
+    'março, març, březen, března, marec, március, ožujak, ožujka, март, марта, березень, березня, maaliskuu, maaliskuuta',
+  ),
+  listed(
+    'April, Apr, avril, avr, Aprilis, aprile, abril, kwiecień, kwietnia, Ostermonat, grasmaand',
+    'duben, dubna, apríl, április, travanj, travnja, апрель, апреля, апр, квітень, квітня, huhtikuu, huhtikuuta',
+  ),
+  listed(
+    'May, Mai, Maii, Maius, maggio, mayo, mei, maj, maja, Wonnemonat, bloeimaand',
+    'maio, maig, květen, května, máj, mája, május, svibanj, svibnja, май, мая, травень, травня, toukokuu, toukokuuta',
+  ),
+  listed(
+    'June, Jun, Juni, juin, Iunii, Iunius, giugno, junio, czerwiec, czerwca, Brachmonat, zomermaand',
+    'junho, juny, červen, června, jún, júna, június, lipanj, lipnja, июнь, июня, червень, червня, kesäkuu, kesäkuuta',
+  ),
+  listed(
+    'July, Jul, Juli, juillet, juil, Iulii, Iulius, luglio, julio, lipiec, lipca, Heumonat, hooimaand',
+    'julho, juliol, červenec, července, júl, júla, július, srpanj, srpnja, июль, июля, липень, липня, heinäkuu, heinäkuuta',
+  ),
+  listed(
+    'August, Aug, août, Augusti, Augustus, agosto, augusti, sierpień, sierpnia, Erntemonat, oogstmaand',
+    'agost, srpen, augusztus, kolovoz, kolovoza, август, августа, авг, серпень, серпня, elokuu, elokuuta',
+  ),
+  listed(
+    'September, Sept, Sep, septembre, Septembris, settembre, septiembre, wrzesień, września, 7ber, 7bre, 7bris, VIIber, VIIbre, VIIbris',
+    'setembro, setembre, září, szeptember, rujan, rujna, сентябрь, сентября, сент, вересень, вересня, syyskuu, syyskuuta, herfstmaand',
+  ),
+  listed(
+    'October, Oct, Oktober, Okt, octobre, Octobris, ottobre, octubre, październik, października, 8ber, 8bre, 8bris, VIIIber, VIIIbre, VIIIbris',
+    'outubro, říjen, října, október, октябрь, октября, окт, жовтень, жовтня, lokakuu, lokakuuta, Weinmonat, wijnmaand',
+  ),
+  listed(
+    'November, Nov, novembre, Novembris, noviembre, 9ber, 9bre, 9bris, IXber, IXbre, IXbris',
+    'novembro, ноябрь, ноября, нояб, marraskuu, marraskuuta, slachtmaand',
+  ),
+  listed(
+    'December, Dec, Dezember, Dez, décembre, déc, Decembris, dicembre, diciembre, grudzień, grudnia, 10ber, 10bre, Xber, Xbre, Xbris',
+    'dezembro, desembre, prosinac, декабрь, декабря, дек, joulukuu, joulukuuta, Christmonat, wintermaand',
+  ),
 ];
+
+/** Names that mean one month in one language and another in the next, each with the languages. Grammars and dictionaries, from memory. */
+export const TWO_MONTHS: readonly {
+  readonly names: readonly string[];
+  readonly means: readonly (readonly [month: string, where: string])[];
+}[] = [
+  {
+    names: listed('listopad, listopada, listopadu, листопад, листопада'),
+    means: [['October', 'Croatian'], ['November', 'Polish, Czech and Ukrainian']],
+  },
+  { names: listed('prosinec, prosince, prosinca'), means: [['December', 'Czech and Croatian'], ['January', 'Slovene']] },
+  { names: listed('srpan, srpna'), means: [['July', 'Slovene'], ['August', 'Czech']] },
+  { names: listed('traven, travna'), means: [['April', 'Slovene (mali traven)'], ['May', 'Slovene (veliki traven)']] },
+  { names: listed('studeni, studenoga, studenog, студен, студзень, студзеня'), means: [['November', 'Croatian'], ['January', 'Belarusian']] },
+  { names: listed('груден, грудня, грудень'), means: [['November', 'old Bulgarian'], ['December', 'Ukrainian']] },
+  { names: listed('Herbstmonat'), means: [['September', 'most old German books'], ['October', 'some']] },
+  { names: listed('Wintermonat'), means: [['November', 'Swiss and most old German books'], ['December', 'some']] },
+]; // prettier-ignore
 
 /** Months of the Hijra, as English, French, German and Turkish books spell them; accents and signs of length make no difference. */
 export const HIJRI_MONTHS: readonly (readonly string[])[] = [

@@ -3,8 +3,10 @@ import { formatDate } from '../../../src/core/dating/format-date.ts';
 import {
   DATE_LANGUAGES,
   DATES_OF_DATABASES,
+  MONTHS_BY_LANGUAGE,
   OLYMPIADS,
   REIGNS_WITH_YEARS,
+  TURNS_AND_MONTHS,
   TWO_STYLES,
 } from '../../published/date-languages.ts';
 import { readAs, refusalOf, UNDER_EDWARD_I } from './read-as.ts';
@@ -12,7 +14,7 @@ import { readAs, refusalOf, UNDER_EDWARD_I } from './read-as.ts';
 const marks = ({ about, doubtful }: { about: boolean; doubtful: boolean }) =>
   [about ? 'about' : '', doubtful ? 'doubtful' : ''].filter((mark) => mark !== '').join(' ');
 
-test.for([...DATE_LANGUAGES, ...DATES_OF_DATABASES])(
+test.for([...DATE_LANGUAGES, ...DATES_OF_DATABASES, ...TURNS_AND_MONTHS])(
   '$write is $earliest to $latest, and what is printed reads back ($source)',
   (row) => {
     const dating = readAs(row.write);
@@ -26,6 +28,10 @@ test.for(TWO_STYLES)('%s is the day %s: %s', ([text, day]) => {
   const dating = readAs(text);
   expect([dating.from, dating.to, dating.edtf]).toEqual([day, day, day]);
   expect(readAs(formatDate(dating)).edtf).toBe(day);
+});
+
+test.for(MONTHS_BY_LANGUAGE)('%s is the month %s', ([text, month]) => {
+  expect(readAs(text).edtf).toBe(month);
 });
 
 test.for(OLYMPIADS)('%s runs from %i to %i: %s', ([text, earliest, latest]) => {
@@ -54,6 +60,16 @@ test.for([
   ['1106 (dated)', 'write AH 1106'],
   ['Kangxi (1700-1800)', 'No reign of "Kangxi"'],
   ['2505 (1862)', 'do not agree'],
+  ['turn of the 13th century', 'write c. 1200 or c. 1300'],
+  ['turn of the 1st century', 'write c. AD 1 or c. AD 100'],
+  ['tournant du XIIIe siècle', 'write c. 1200 or c. 1300'],
+  ['Jahrhundertwende', 'does not say which one'],
+  ['viragem do século', 'does not say which one'],
+  ['przełom XIII i XV w.', 'does not name two centuries that follow'],
+  ['20 listopada 1920', 'write 20 October 1920 or 20 November 1920'],
+  ['15. prosince 1920', 'December (Czech and Croatian) or January (Slovene)'],
+  ['15. srpna 1920', 'July (Slovene) or August (Czech)'],
+  ['Herbstmonat 1648', 'write September 1648 or October 1648'],
   ['Ol. 95, 5', 'of four years each'],
   ['Ol. 294', 'run from 1 to 293'],
 ] as const)('%s asks', ([text, says]) => {
