@@ -12,10 +12,29 @@ const FOREIGN = /[^\0-\u007f]+/g;
 
 /** A text with the escapes of HTML, JSON, YAML and addresses undone, and without what is not seen. */
 export function unescaped(text: string): string {
+  return withoutEscapes(text).replace(FOREIGN, seenRun);
+}
+
+function withoutEscapes(text: string): string {
   // Each in its turn, and only where its first letter is at all: most texts have one kind of escape or none.
   let plain = text;
   for (const [first, undo] of UNDOINGS) if (plain.includes(first)) plain = undo(plain);
-  return plain.replace(FOREIGN, (run) => run.replace(UNSEEN, '').normalize('NFKC'));
+  return plain;
+}
+
+const seenRun = remembered((run) => run.replace(UNSEEN, '').normalize('NFKC'));
+
+/** The same work on a run of letters, done once: a site has few of them, thousands of times each. */
+function remembered(work: (run: string) => string): (run: string) => string {
+  const done = new Map<string, string>();
+  return (run) => {
+    let made = done.get(run);
+    if (made === undefined) {
+      made = work(run);
+      done.set(run, made);
+    }
+    return made;
+  };
 }
 
 const UNDOINGS: readonly (readonly [first: string, undo: (text: string) => string])[] = [
@@ -47,40 +66,34 @@ function letterOf(code: number): string {
  * blank, quotation marks straight. So a value is found however it was written.
  */
 export function lettersOf(text: string): string {
-  return unescaped(text)
+  return withoutEscapes(text)
     .toLowerCase()
     .replace(FOREIGN, plainRun)
     .replace(/[\t-\r_+-][\s_+-]*| [\s_+-]+/g, ' ');
 }
 
-const plainRuns = new Map<string, string>();
-
 /** Signs beyond ASCII as those within it, as far as they are the same to a reader. */
-function plainRun(run: string): string {
-  const held = plainRuns.get(run);
-  if (held !== undefined) return held;
-  const made = run
+const plainRun = remembered((run) =>
+  seenRun(run)
+    .toLowerCase()
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .replace(/[ßæœøł]/g, (letter) => PLAIN[letter] ?? letter)
     .replace(/[‘’‚‛′´]/g, "'")
     .replace(/[“”„‟″«»]/g, '"')
-    .replace(/[\s\p{Pd}\u2212]/gu, ' ');
-  plainRuns.set(run, made);
-  return made;
-}
+    .replace(/[\s\p{Pd}\u2212]/gu, ' '),
+);
 
 const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l' };
 
 /** Elements that stand within a word or a sentence, and part nothing. */
-const WITHIN =
-  /<\/?(?:a|abbr|b|bdi|bdo|cite|code|del|dfn|em|i|ins|mark|q|s|small|span|strong|sub|sup|time|u|wbr)\b[^<>]*>/gi;
+const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s small span strong sub sup time u wbr'.split(' ')); // prettier-ignore
 
 /** What a page says: its text without its elements, on which it may be parted, and then what stands in them. */
 export function pageText(html: string): string {
   const within: string[] = [];
-  for (const [element] of html.matchAll(/<[^/<>][^<>]*=[^<>]*>/g)) within.push(element);
-  return `${seenText(html)}\n${within.join('\n')}`;
+  const seen = seenText(html, within);
+  return `${seen}\n${within.join('\n')}`;
 }
 
 /** What a reader of a page sees, or has read aloud; no addresses. */
@@ -89,8 +102,27 @@ export function spokenText(html: string): string {
   return `${seenText(html)}\n${aloud.join('\n')}`;
 }
 
-function seenText(html: string): string {
-  return html.replace(WITHIN, '').replace(/<[^<>]*>/g, ' ');
+/** The text of a page without its elements; those that have attributes are put into `within`. */
+function seenText(html: string, within: string[] = []): string {
+  const seen: string[] = [];
+  let from = 0;
+  for (let at = html.indexOf('<'); at !== -1; ) {
+    const [next, end] = [html.indexOf('<', at + 1), html.indexOf('>', at + 1)];
+    if (end === -1) break;
+    // What another element begins in is no element.
+    if (next === -1 || end < next) {
+      const isEnd = html.charAt(at + 1) === '/';
+      const name = /\w*/y;
+      name.lastIndex = at + (isEnd ? 2 : 1);
+      seen.push(html.slice(from, at), WITHIN.has((name.exec(html)?.[0] ?? '').toLowerCase()) ? '' : ' ');
+      const element = html.slice(at, end + 1);
+      if (!isEnd && element.includes('=')) within.push(element);
+      from = end + 1;
+    }
+    at = next;
+  }
+  seen.push(html.slice(from));
+  return seen.join('');
 }
 
 /** What a reader sees of a text in Markdown: without its signs of emphasis, and of a link its words. */

@@ -9,7 +9,8 @@ const ADDRESS = 'src|srcset|data|poster|href|xlink:href';
 /** What loads something: by its element and the attribute that holds the address. A mere link to elsewhere loads nothing. */
 const LOADING = new RegExp(`<(?:${LOADERS})\\b${WITHIN}\\s(?:${ADDRESS})\\s*=\\s*["']?\\s*${ELSEWHERE}`, 'gi');
 const LINKED = new RegExp(`<link\\b${WITHIN}>`, 'gi');
-const STYLE = new RegExp(`<style\\b[^>]*>([^<]*)|<[a-z][a-z0-9-]*\\b${WITHIN}\\sstyle="([^"]*)"`, 'gi');
+const STYLE = /<style\b[^>]*>([^<]*)/gi;
+const OWN_STYLE = new RegExp(`<[a-z][a-z0-9-]*\\b${WITHIN}\\sstyle="([^"]*)"`, 'gi');
 /** What a `<link>` is for when a browser fetches it. */
 const FETCHED =
   /\brel=["']?[^"'>]*\b(?:stylesheet|preload|prefetch|preconnect|dns-prefetch|modulepreload|icon|manifest)\b/i;
@@ -21,7 +22,8 @@ export function loadsFrom(file: string, text: string): string | null {
   if (!/\.(html|svg|xml)$/i.test(file)) return null;
   const links = [...text.matchAll(LINKED)].map(([link]) => link).filter((link) => FETCHED.test(link));
   const linked = links.map((link) => /\bhref=["']?((?:https?:)?\/\/[^\s"'>]+)/i.exec(link)?.[1]).find(Boolean);
-  const styles = [...text.matchAll(STYLE)].map(([, whole, own]) => whole ?? own ?? '');
+  const ways = /\sstyle="/i.test(text) ? [STYLE, OWN_STYLE] : [STYLE];
+  const styles = ways.flatMap((way) => [...text.matchAll(way)].map(([, style = '']) => style));
   const likely = first(text, LOADING) ?? linked ?? first(styles.join('\n'), STYLED);
   // Words within an attribute may look like an element: a browser's own way of reading a page settles it.
   return likely === null || !file.endsWith('.html') ? likely : loadedBy(parse(text));

@@ -45,11 +45,12 @@ export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
   for (const word of byWord.keys()) {
     let digest = 0;
     for (let at = 0; at < word.length; at += 1) digest = nextDigest(digest, word.charCodeAt(at));
-    digests[digest % DIGESTS] = 1;
+    digests[digest & (DIGESTS - 1)] = 1;
   }
   return { byWord, digests, wordless };
 }
 
+/** A power of two. */
 const DIGESTS = 1 << 16;
 
 /** The digest of a word with one more letter. */
@@ -62,20 +63,25 @@ const OF_WORD = Uint8Array.from({ length: 1 << 16 }, (_, code) =>
   String.fromCharCode(code).search(WORD) === 0 ? 1 : 0,
 );
 
-/** The words of a text whose digests are among these, with where they stand. */
-function* likelyWords(text: string, digests: Uint8Array): Generator<{ readonly word: string; readonly index: number }> {
+/** Where the words of a text stand whose digests are among these: begin and end of each in turn. */
+function likelyWords(text: string, digests: Uint8Array): readonly number[] {
+  const found: number[] = [];
   let from = -1;
   let digest = 0;
   for (let at = 0; at <= text.length; at += 1) {
     const code = at < text.length ? text.charCodeAt(at) : 0;
     if (OF_WORD[code] === 1) {
-      if (from === -1) [from, digest] = [at, 0];
+      if (from === -1) {
+        from = at;
+        digest = 0;
+      }
       digest = nextDigest(digest, code);
     } else if (from !== -1) {
-      if (digests[digest % DIGESTS] === 1) yield { word: text.slice(from, at), index: from };
+      if (digests[digest & (DIGESTS - 1)] === 1) found.push(from, at);
       from = -1;
     }
   }
+  return found;
 }
 
 /**
@@ -84,15 +90,19 @@ function* likelyWords(text: string, digests: Uint8Array): Generator<{ readonly w
  */
 export function privateIn(small: string, { byWord, digests, wordless }: PrivateSearch): readonly FoundValue[] {
   const first = new Map<string, FoundValue>();
-  if (byWord.size > 0)
-    for (const { word, index } of likelyWords(small, digests))
-      for (const { found, before } of byWord.get(word) ?? []) {
+  const likely = byWord.size > 0 ? likelyWords(small, digests) : [];
+  for (let next = 0; next < likely.length; next += 2) {
+    const index = likely[next] ?? 0;
+    const values = byWord.get(small.slice(index, likely[next + 1]));
+    if (values !== undefined)
+      for (const { found, before } of values) {
         const at = index - before;
         if (first.has(found.value) || !small.startsWith(found.value, at)) continue;
         const from = Math.max(0, at - 1);
         const around = small.slice(from, at + found.value.length + 2);
         if (whereStands(around, found.value) === at - from) first.set(found.value, { ...found, at });
       }
+  }
   for (const found of wordless) {
     const at = whereStands(small, found.value);
     if (at !== -1) first.set(found.value, { ...found, at });

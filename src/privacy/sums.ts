@@ -88,17 +88,49 @@ function inMinor(search: SumSearch): ReadonlyMap<number, PrivateSum> {
 }
 
 /** Pounds, shillings and pence, or guineas: `£1 2s 6d`, `£1/2/6`, `12 1/2 gns`, `2/6`. */
-const OLD_MONEY = /(?:£ ?)?\d(?:[\d ,/¼½¾-]|(?<=[\d ¼½¾])(?:s|d|gns?|guineas?)\b\.?)*/g;
+const OLD_MONEY = /(?:£ ?)?\d(?:[\d ,/¼½¾-]|(?<=[\d ¼½¾])(?:s|d|gns?|guineas?)\b\.?)*/y;
 const QUARTERS: Readonly<Record<string, string>> = { '1⁄4': ' ¼ ', '1⁄2': ' ½ ', '3⁄4': ' ¾ ' };
+
+/** Where the next figure stands in a text; -1 when there is none. */
+function digitFrom(text: string, from: number): number {
+  for (let at = from; at < text.length; at += 1) if (isDigit(text.charCodeAt(at))) return at;
+  return -1;
+}
+
+function figuresEnd(text: string, from: number): number {
+  let at = from;
+  while (isDigit(text.charCodeAt(at))) at += 1;
+  return at;
+}
+
+function isDigit(code: number): boolean {
+  return code >= 48 && code <= 57;
+}
+
+/** Whether figures that end here are followed by what makes them old money, as far as a look at single letters can say. */
+function goesOnAsOldMoney(text: string, end: number): boolean {
+  let at = end;
+  while (at < text.length && '0123456789 ,-¼½¾'.includes(text.charAt(at))) at += 1;
+  return at < text.length && '/sdg'.includes(text.charAt(at));
+}
 
 /** What stands in old money in a text; a bare `2/6` may be a reference, and is sure only with the sign of a pound. */
 function* oldMoneyIn(
   letters: string,
 ): Generator<{ readonly at: number; readonly minor: number; readonly isSure: boolean }> {
-  const text = letters.replace(/[13]⁄[24]/g, (quarter) => QUARTERS[quarter] ?? quarter);
-  for (const { 0: run, index: at } of text.matchAll(OLD_MONEY)) {
-    if (!/[sdg/]/.test(run)) continue;
-    const money = parseMoney(run.replace(/[ ,/-]+$/, ''));
+  const text = letters.includes('⁄')
+    ? letters.replace(/[13]⁄[24]/g, (quarter) => QUARTERS[quarter] ?? quarter)
+    : letters;
+  for (let from = digitFrom(text, 0), end; from !== -1; from = digitFrom(text, Math.max(end, from + 1))) {
+    end = figuresEnd(text, from);
+    if (!goesOnAsOldMoney(text, end)) continue;
+    OLD_MONEY.lastIndex = text[from - 1] === '£' ? from - 1 : text.endsWith('£ ', from) ? from - 2 : from;
+    const at = OLD_MONEY.lastIndex;
+    const run = OLD_MONEY.exec(text)?.[0] ?? '';
+    end = at + run.length;
+    const written = run.replace(/[ ,/-]+$/, '');
+    if (!/[£sdg/]/.test(written)) continue;
+    const money = parseMoney(written);
     if (!money.ok || money.value.currency !== 'GBP') continue;
     // "The 860s" and "the 30s" are years, unless the words before them speak of a price.
     const isDecade = /^\d{0,3}0s$/.test(run.replace(/\W+$/, ''));
@@ -107,24 +139,33 @@ function* oldMoneyIn(
 }
 
 /** Figures, with what stands between them, as far as they may be one number. */
-const FIGURES = /\d+(?:[.,']\d+)*(?: \d{3}(?!\d)(?:[.,]\d{1,2}(?!\d))?)*/g;
+const FIGURES = /\d+(?:[.,']\d+)*(?: \d{3}(?!\d)(?:[.,]\d{1,2}(?!\d))?)*/y;
 const ONLY_FIGURES = /^\d+$/;
 const THOUSANDS = /(\d+(?:[.,]\d+)?) ?(?:k|thousand|grand|tsd|mille)\b/g;
 
 /** Every amount in a text whose figures are those of a sum. */
 function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
-  for (const match of letters.matchAll(FIGURES)) {
-    if (ONLY_FIGURES.test(match[0]) && !search.has(match[0])) continue;
-    for (const { from, written } of readingsOf(match[0])) {
+  let mayBeThousands = false;
+  for (let at = digitFrom(letters, 0), end; at !== -1; at = digitFrom(letters, end)) {
+    end = figuresEnd(letters, at);
+    const unit = letters.charAt(end) === ' ' ? end + 1 : end;
+    mayBeThousands ||= unit < letters.length && 'ktgm'.includes(letters.charAt(unit));
+    const goesOn = end < letters.length && ".,' ".includes(letters.charAt(end)) && isDigit(letters.charCodeAt(end + 1));
+    FIGURES.lastIndex = at;
+    const run = goesOn ? (FIGURES.exec(letters)?.[0] ?? '') : letters.slice(at, end);
+    end = at + run.length;
+    if (ONLY_FIGURES.test(run) && !search.has(run)) continue;
+    for (const { from, written } of readingsOf(run)) {
       const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
-      const at = match.index + from;
-      if (search.has(figures)) yield { at, end: at + written.length, units: unitsOf(written), figures };
+      const begins = at + from;
+      if (search.has(figures)) yield { at: begins, end: begins + written.length, units: unitsOf(written), figures };
     }
   }
-  for (const { 0: whole, 1: part = '', index: at } of letters.matchAll(THOUSANDS)) {
-    const units = Number(part.replace(',', '.')) * 1000;
-    yield { at, end: at + whole.length, units: [units], figures: String(Math.round(units)) };
-  }
+  if (mayBeThousands)
+    for (const { 0: whole, 1: part = '', index: at } of letters.matchAll(THOUSANDS)) {
+      const units = Number(part.replace(',', '.')) * 1000;
+      yield { at, end: at + whole.length, units: [units], figures: String(Math.round(units)) };
+    }
   for (const { at, end, value } of spelledNumbers(letters)) yield { at, end, units: [value], figures: String(value) };
 }
 
