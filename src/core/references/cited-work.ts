@@ -40,8 +40,9 @@ type Name = {
 export function knownWork(text: string, works: readonly CitedWork[]): Head | 'other edition' | null {
   let best: { head: Head; worth: number } | null = null;
   let otherEdition = false;
-  for (const { id, names = [], numbers } of works) {
-    for (const name of [nameOf(id, id), ...names.flatMap((each) => namesOf(id, each))]) {
+  for (const cited of works) {
+    const { id, numbers } = cited;
+    for (const name of allNamesOf(cited)) {
       const match = name.base.exec(text);
       if (match === null || runsOn(match[0], text.slice(match[0].length))) continue;
       const isCounted = numbers === 'by-volume' || COUNTED_BY_VOLUME.test(match[0].trim());
@@ -61,6 +62,18 @@ export function knownWork(text: string, works: readonly CitedWork[]): Head | 'ot
     }
   }
   return best?.head ?? (otherEdition ? 'other edition' : null);
+}
+
+/** The patterns of a book's names, made once for each book: a cabinet has thousands of references. */
+const patterns = new WeakMap<CitedWork, readonly Name[]>();
+
+function allNamesOf(cited: CitedWork): readonly Name[] {
+  const known = patterns.get(cited);
+  if (known !== undefined) return known;
+  const { id, names = [] } = cited;
+  const made = [nameOf(id, id), ...names.flatMap((each) => namesOf(id, each))];
+  patterns.set(cited, made);
+  return made;
 }
 
 /** A name as it stands, and, where it ends with a volume, taken apart. */
