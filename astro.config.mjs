@@ -1,4 +1,5 @@
 import { defineConfig } from 'astro/config';
+import { shortScopes } from './src/site/short-scopes.ts';
 import { photographsInDev } from './src/photographs/cache/in-dev.ts';
 
 // The address and the folders are handed to Astro by the commands, which read them from the cabinet and their own flags.
@@ -11,5 +12,5 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [photographsInDev()],
   // One style sheet for all pages, fetched once: it is smaller than the eight that a page of a piece would ask for.
-  vite: { build: { assetsInlineLimit: 0, cssCodeSplit: false } },
+  vite: { plugins: [shortScopes()], build: { assetsInlineLimit: 0, cssCodeSplit: false } },
 });

@@ -106,7 +106,7 @@ export function spokenText(html: string): string {
 function seenText(html: string, within: string[] = []): string {
   const seen: string[] = [];
   let from = 0;
-  for (let at = html.indexOf('<'); at !== -1; ) {
+  for (let at = html.indexOf('<'); at !== -1;) {
     const [next, end] = [html.indexOf('<', at + 1), html.indexOf('>', at + 1)];
     if (end === -1) break;
     // What another element begins in is no element.
