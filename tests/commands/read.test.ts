@@ -70,6 +70,17 @@ describe('The fields of the JSON contract', () => {
     });
   });
 
+  test.for([
+    '7.98805 g 22 ct',
+    '22 ct, 7.98805 g',
+    'Wt: 7.98805g; 22ct',
+    'AV, 7.98805 g, .9167',
+    'Weight 7.98805 g, 22 carat gold',
+  ])('metal: a sovereign in one text, %s, holds 0.2354 oz t (Coinage Act 1870, First Schedule)', (text) => {
+    const held = near(0.23542, 4);
+    expect(fields('metal', [text])).toMatchObject({ fineTroyOunces: { low: held, high: held } });
+  });
+
   test('gravity: 26.922 g in air and 24.283 g in water is 10.20 (published discussion of an eight-reales)', () => {
     expect(fields('gravity', ['26.922 g', '24.283 g', 'silver and copper'])).toMatchObject({
       specificGravity: { low: near(10.2, 1), high: near(10.2, 1) },
@@ -110,6 +121,8 @@ describe('The command line', () => {
     [['axis', '13h'], 'Write 1h.'],
     [['weigth', '1 g'], 'Write one of date, grade, weight'],
     [['metal', '1 g'], '"1 g" gives no fineness. Write it after the weight'],
+    [['metal', '925 sterling'], '"925 sterling" gives no weight. Write it before the fineness'],
+    [['metal', 'approx. 1.4 g 925'], 'Write it like 1.4 g ± 0.1'],
     [['mask', 'A', 'B', 'C'], 'nothing more'],
     [['mask', '**', 'REX'], 'at least one letter'],
     [['dies', '318', 'many', '12'], 'whole numbers'],

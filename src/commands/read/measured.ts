@@ -51,19 +51,45 @@ const metal: Kind = {
   },
 };
 
-/** A weight and a fineness, in two texts or in one: the longest beginning that is a weight before what is a fineness. */
+/** A word for the metal in front, which says nothing of how fine it is. */
+const METAL_FIRST = /^(?:AR|AV|AU|AG|silver|gold|silber|argent|or|oro|plata|argento)[,;:]? (?=\S)/i;
+
+/** A weight and a fineness, in two texts or in one, whichever stands first; one text that can be cut in two ways asks. */
 function weightAndFineness([first = '', ...more]: readonly string[]): readonly [Outcome<Weight>, Outcome<Fineness>] {
   if (more.length > 0) return [parseWeight(first), parseFineness(more.join(' '))];
-  const words = first.split(/[\s,;]+/u);
-  for (let at = words.length - 1; at > 0; at -= 1) {
-    const split = [parseWeight(words.slice(0, at).join(' ')), parseFineness(words.slice(at).join(' '))] as const;
-    if (split[0].ok && split[1].ok) return split;
-  }
-  const half = parseWeight(first);
-  return half.ok
-    ? [half, refuse(`"${first}" gives no fineness. Write it after the weight, like 7.98805 g 22 ct.`)]
-    : [half, parseFineness('')];
+  const words = first.replace(METAL_FIRST, '').split(/[\s,;]+/u);
+  const cuts = words
+    .slice(1)
+    .map((_, at) => [words.slice(0, at + 1).join(' '), words.slice(at + 1).join(' ')] as const);
+  const ways = cuts.toReversed().flatMap(([one, other]) =>
+    [[one, other] as const, [other, one] as const].flatMap(([weighed, assayed]) => {
+      const split = [parseWeight(weighed), parseFineness(assayed)] as const;
+      return split[0].ok && split[1].ok ? [{ split, grams: split[0].value.grams, fine: split[1].value.low }] : [];
+    }),
+  );
+  const [way] = ways;
+  if (way !== undefined && ways.every(({ grams, fine }) => grams === way.grams && fine === way.fine)) return way.split;
+  if (way !== undefined)
+    return [
+      refuse(`"${first}" can be cut in two ways. Put the weight and the fineness in quotation marks each.`),
+      parseFineness(''),
+    ];
+  if (parseFineness(first).ok)
+    return [
+      refuse(`"${first}" gives no weight. Write it before the fineness, like 7.98805 g 22 ct.`),
+      parseFineness(first),
+    ];
+  const near = cuts.find(([one, other]) => /how near/.test(problemOf(parseWeight(one))) && parseFineness(other).ok);
+  const half = parseWeight(near?.[0] ?? first);
+  return [
+    half,
+    half.ok
+      ? refuse(`"${first}" gives no fineness. Write it after the weight, like 7.98805 g 22 ct.`)
+      : parseFineness(''),
+  ];
 }
+
+const problemOf = (read: Outcome<unknown>): string => (read.ok ? '' : read.problem);
 
 const gravity: Kind = {
   name: 'gravity',

@@ -26,6 +26,16 @@ const SIDE_BY_SIDE = new RegExp(`^(${AMOUNT} ?[a-zа-я][a-zа-яäöé'’. ]*?
 const METRIC: ReadonlySet<WeightUnit> = new Set(['g', 'mg', 'kg']);
 /** `1 lb (troy)` is `1 lb troy`. */
 const STANDARD_AFTER = / \(([a-z]+)\)$/i;
+/** What a list puts before a weight and says nothing of it: `Wt: 1.41g`, `Gew. 1,41 g`. Brackets round the whole say no more. */
+const CALLED =
+  'weight|wgt|wt|mass|masse|massa|masa|gewicht|gew|raugewicht|rauhgewicht|poids|pds|peso|vægt|vekt|vikt|waga|hmotnost|paino|вес';
+const LABEL = new RegExp(`^(?:${CALLED})(?:[.:=]| ?:)* ?(?=[\\dg½¼¾.])`, 'i');
+const IN_BRACKETS = /^[([]([^()[\]]+)[)\]]$/;
+/** `Peso g 1,41`: Italian and Spanish lists put the unit first. */
+const UNIT_FIRST = new RegExp(`^(g|gr|gm|grammi|gramos)\\.? (${AMOUNT})$`, 'i');
+/** A weight that is not this piece's. */
+const OF_ANOTHER =
+  /^(?:(?:av|average|mean|theoretical|theor|legal|statutory|standard|nominal|soll)\.? ?-?)(?:weight|wt|gewicht)?[.:]? ?(?=[\d.])/i;
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 1.38 g, 21.3 grains, 2 dwt or 0.5 oz t.';
 
@@ -40,8 +50,13 @@ type Gr = 'grains' | 'grams' | 'asks';
  * pennyweight or an ounce, or where grams beside it agree; else it asks, unless `gr` says what it is.
  */
 export function parseWeight(text: string, options: WeightOptions = {}): Outcome<Weight> {
-  const words = tidy(text).replace(STANDARD_AFTER, ' $1');
+  const said = tidy(text).replace(IN_BRACKETS, '$1').replace(LABEL, '').replace(UNIT_FIRST, '$2 $1');
+  const words = said.replace(STANDARD_AFTER, ' $1');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a weight. ${ASK}`);
+  if (OF_ANOTHER.test(words))
+    return refuse(
+      `${quoted(text)} is what such a piece should weigh, or others do. Write what this one weighs, or leave the weight out.`,
+    );
   const gr = options.gr ?? 'asks';
   const outcome = readPrecise(words, gr) ?? readTwice(words) ?? readSpan(words, gr) ?? readSum(words, gr);
   return outcome.ok ? good({ ...outcome.value, text: text.trim() }) : outcome;
@@ -179,11 +194,18 @@ const whichGr = (words: string, number: string) =>
 const whichComma = (words: string, number: string) =>
   `The comma in ${quoted(words)} can be read two ways. Write ${number.replace(',', '.')} or ${number.replace(',', '')}.`;
 
+const NEAR =
+  /^(?:c|ca|about|circa|approx|approximately|around|nearly|etwa|ungefähr|env|environ|vers|ok|około|omkring|noin)\b\.? ?(?<figure>\d[\d.,]*)/iu;
+
 function blame(words: string): string {
   if (/^[\d.,/ ½¼¾]+$/.test(words))
     return `${quoted(words)} has no unit. Write ${words} g for grams or ${words} grains.`;
-  if (/^(c|ca|about|circa|approx)\b/i.test(words))
-    return `${quoted(words)} does not say how near it is. Write it like 1.4 g ± 0.1.`;
+  const near = NEAR.exec(words)?.groups?.['figure'];
+  if (near !== undefined) {
+    const off =
+      near.includes('.') || near.includes(',') ? near.replace(/\d(?=.*[.,])|\d(?=\d*$)/g, '0').replace(/0$/, '1') : '1';
+    return `${quoted(words)} does not say how near it is. Write it like ${words.replace(NEAR, near)} ± ${off.replace(/^0+(?=\d)/, '')}, or without the word.`;
+  }
   return `${quoted(words)} is not a weight. ${ASK}`;
 }
 

@@ -1,4 +1,5 @@
 import { AMOUNT, quoted, readAmount, tidy, writeAmount } from '../measures/amount.ts';
+import { NAMED_FINENESS, readOldFineness } from './fineness-scales.ts';
 import type { Interval } from '../measures/units.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
@@ -10,146 +11,10 @@ export type Fineness = Interval & {
   readonly isEither?: true;
 };
 
-/** A way to count fineness: so many parts make it wholly fine, and each part holds so many smaller ones. */
-export type FinenessScale = {
-  readonly parts: number;
-  readonly perPart: number;
-  readonly names: readonly string[];
-  readonly smaller: readonly string[];
-  readonly called: string;
-  /** What a single part is called in a refusal, and the sign to write. */
-  readonly write: string;
-  readonly source: string;
-};
-
-const MEMORY = 'standard metrological handbooks; from memory';
-
-/** The ways of counting that the books use. A smaller part is named only where the scale has one. */
-export const FINENESS_SCALES: readonly FinenessScale[] = [
-  {
-    parts: 24,
-    perPart: 4,
-    called: 'carats',
-    write: 'ct',
-    source: 'common practice',
-    names: ['ct', 'cts', 'carat', 'carats', 'karat', 'karats', 'kt', 'k', 'c'],
-    smaller: ['gr', 'grs', 'grain', 'grains', 'carat grain', 'carat grains'],
-  },
-  {
-    parts: 24,
-    perPart: 12,
-    called: 'Karat',
-    write: 'Karat',
-    source: MEMORY,
-    names: ['karat', 'kar'],
-    smaller: ['grän', 'graen', 'grn'],
-  },
-  {
-    parts: 12,
-    perPart: 20,
-    called: 'ounces in the pound',
-    write: 'oz',
-    source: 'common practice',
-    names: ['oz', 'ozs', 'ounce', 'ounces'],
-    smaller: ['dwt', 'dwts', 'pennyweight', 'pennyweights'],
-  },
-  {
-    parts: 16,
-    perPart: 18,
-    called: 'loth',
-    write: 'loth',
-    source: 'common practice for the loth; the Grän from memory',
-    names: ['loth', 'lot', 'lötig', 'loetig', 'löthig'],
-    smaller: ['grän', 'graen', 'grn'],
-  },
-  {
-    parts: 96,
-    perPart: 96,
-    called: 'zolotniks',
-    write: 'zolotnik',
-    source: 'common practice',
-    names: ['zolotnik', 'zolotniks', 'zol', 'золотник', 'золотника', 'золотников'],
-    smaller: ['dolya', 'doli', 'dolyas'],
-  },
-  {
-    parts: 12,
-    perPart: 24,
-    called: 'deniers',
-    write: 'deniers',
-    source: MEMORY,
-    names: ['denier', 'deniers', 'dinero', 'dineros'],
-    smaller: ['grain', 'grains', 'grano', 'granos', 'gr'],
-  },
-  {
-    parts: 24,
-    perPart: 4,
-    called: 'quilates',
-    write: 'quilates',
-    source: MEMORY,
-    names: ['quilate', 'quilates'],
-    smaller: ['grano', 'granos'],
-  },
-];
-
-/** Standards that have a name of their own. */
-export const NAMED_FINENESS: readonly { readonly name: string; readonly fineness: number; readonly source: string }[] =
-  [
-    { name: 'sterling', fineness: 222 / 240, source: '11 oz 2 dwt in the pound; common practice' },
-    {
-      name: 'britannia silver',
-      fineness: 230 / 240,
-      source: '11 oz 10 dwt in the pound; Act of 1696 (8 & 9 Will. III c. 8)',
-    },
-    { name: 'crown gold', fineness: 22 / 24, source: '22 carats; common practice' },
-    { name: 'angel gold', fineness: 191 / 192, source: '23 carats 3½ grains; common practice' },
-    {
-      name: 'ducat gold',
-      fineness: 71 / 72,
-      source: '67 ducats of 71/72 from the Cologne mark, imperial ordinance of 1559; from memory',
-    },
-  ];
-
 /** Denominators a fineness is written over; other figures under a thousand could be the end of a range. */
 export const FINENESS_DENOMINATORS: ReadonlySet<number> = new Set([
   2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, 40, 48, 72, 96, 100, 144, 192, 240, 288, 384, 1000, 10000,
 ]);
-
-const PARTS = new RegExp(`^(${AMOUNT}) ?([^\\d½¼¾]+?)(?:[ ,]+(${AMOUNT}) ?([^\\d½¼¾]+))?$`, 'i');
-
-/** Reads the old counts, `23 ct 3½ gr`, `11 oz 2 dwt`, `13 loth 6 Grän`; null when it is none of them. */
-export function readOldFineness(words: string): Outcome<number> | null {
-  const [, number = '', name = '', smallNumber, smallName = ''] = PARTS.exec(words) ?? [];
-  const whole = readAmount(number);
-  if (whole === null || whole === 'two ways') return null;
-  const scale = FINENESS_SCALES.find(
-    ({ names, smaller }) =>
-      names.includes(bare(name)) && (smallNumber === undefined || smaller.includes(bare(smallName))),
-  );
-  if (scale === undefined) return null;
-  const small = smallNumber === undefined ? { value: 0 } : readAmount(smallNumber);
-  if (small === null || small === 'two ways') return null;
-  return count(scale, whole.value, small.value, words);
-}
-
-function count(scale: FinenessScale, whole: number, small: number, words: string): Outcome<number> {
-  const { parts, perPart, called, write } = scale;
-  if (small >= perPart) {
-    const instead = `${whole + Math.floor(small / perPart)} ${write}`;
-    return refuse(
-      `${quoted(words)} has ${perPart} or more of the smaller part, which make a whole one. Write ${instead}.`,
-    );
-  }
-  if (whole + small / perPart > parts) {
-    return refuse(
-      `${quoted(words)} is finer than fine: there are ${parts} ${called}. Write at most ${writeAmount(parts)} ${write}.`,
-    );
-  }
-  return good((whole * perPart + small) / (parts * perPart));
-}
-
-function bare(name: string): string {
-  return name.toLowerCase().replace(/\./g, '').trim();
-}
 
 const ASK = 'Write it like 925/1000, 0.925, 92.5 %, 22 ct or 11 oz 2 dwt.';
 const RANGE = /^(.+?) ?(?<joint>-| to | or ) ?(.+)$/i;
@@ -157,10 +22,21 @@ const RANGE = /^(.+?) ?(?<joint>-| to | or ) ?(.+)$/i;
 const PAIR_OF_PARTS = /^(?<low>\d{1,2})\/(?<high>\d{1,2}) ?(?<name>[^\d/ ]+)$/;
 const SLASH = /^(\d{1,5}(?:[.,]\d{1,3})?|\d*[.,]\d+) ?\/ ?(\d{1,5}|\d*[.,]\d+)$/;
 const PERCENT = new RegExp(`^(${AMOUNT}) ?(?:%|per ?cent|pct)$`, 'i');
-const MILLESIMAL = /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|mill[eè]mes?|fine))?$/i;
+const MILLESIMAL =
+  /^(\d{3}(?:[.,]\d{1,4})?|1000)(?: ?(?:‰|thousandths?|tausendteilen?|milli?[eè]mes?|millesimi|mil[eé]simas|fine))?$/i;
 const DECIMAL = /^(0?[.,]\d{1,21}|1[.,]0{1,9})$/;
-/** The metal has a field of its own; `925/1000 fine` says no more than `925/1000`. */
-const METAL_BEFORE = /^(?:silver|gold|silber|argent|ag|au|ar|av),? (?=[\d.])/i;
+/** The metal has a field of its own; `925/1000 fine` says no more than `925/1000`, and `Silver (.900)` no more than `.900`. */
+const METAL_BEFORE =
+  /^(?:(?:silver|gold|silber|argent|or|oro|plata|argento|zilver|goud|prata|ouro|ag|au|ar|av)[,:]? |a[gu])(?=\(?[\d.])/i;
+const IN_BRACKETS = /^\(([^()]+)\)$/;
+/** `90 % silver, 10 % copper`: the rest of a hundred is the base metal. */
+const BASE_METAL = /^(?<fine>[\d.,]+) ?% ?(?:silver|gold|Ag|Au)[,;/ ]+(?:and )?(?<base>[\d.,]+) ?% ?(?:copper|Cu)$/i;
+/** `c. 900`: near it, and nobody says how near. */
+const ABOUT = /^(?:c|ca|circa|about|approx|approximately|etwa|env|environ|around)\.? (?=[\d.])/i;
+/** A standard named beside its figure: `925 sterling`, `Sterling silver (.925)`. */
+const STANDARD = '(?<name>sterling|britannia)(?: silver)?';
+const FIGURE = '\\(?(?<figure>[\\d.,]+(?:/1000| ?[%‰])?)(?: fine)?\\)?';
+const NAMED_TWICE = [new RegExp(`^${FIGURE} ${STANDARD}$`, 'i'), new RegExp(`^${STANDARD}[,:]? ${FIGURE}$`, 'i')];
 const FINE_AFTER = /(?<=\d) (?:fine|fein|fin)$/i;
 /** `15-lötig`, `22-carat`: no range. */
 const HYPHEN = /(?<=\d)-(?=l(?:ö|oe)th?ig|[ck]arat)/i;
@@ -180,17 +56,44 @@ export function parseFineness(text: string): Outcome<Fineness> {
   const words = tidy(text)
     .replace(FINENESS_BEFORE, '')
     .replace(METAL_BEFORE, '')
+    .replace(IN_BRACKETS, '$1')
     .replace(GERMAN_AFTER, '$1')
     .replace(ROMAN_OUNCES, (_, roman: string) => String(romanValue(roman)))
     .replace(FINE_AFTER, '')
     .replace(HYPHEN, ' ');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a fineness. ${ASK}`);
-  const ends = readSlash(words) ?? readRange(words) ?? readOne(words);
+  if (ABOUT.test(words))
+    return refuse(
+      `${quoted(text)} does not say how near it is. Write a range, such as 0.89/0.91, or the figure alone.`,
+    );
+  const ends = readNamedTwice(words) ?? readAlloy(words) ?? readSlash(words) ?? readRange(words) ?? readOne(words);
   if (!ends.ok) return ends;
   if (ends.value.high > 1) return refuse(`Nothing is finer than fine; ${quoted(text)} is more than 1000/1000. ${ASK}`);
   if (!(ends.value.low > 0))
     return refuse(`${quoted(text)} leaves no fine metal. Leave the fineness out when it is not known.`);
   return good({ ...ends.value, text: text.trim() });
+}
+
+/** A standard and its figure, which must be one fineness as far as the figure goes. */
+function readNamedTwice(words: string): Outcome<Interval> | null {
+  const groups = NAMED_TWICE.map((form) => form.exec(words)?.groups).find((found) => found !== undefined);
+  const { name = '', figure = '' } = groups ?? {};
+  const standard = NAMED_FINENESS.find((one) => one.name.startsWith(name.toLowerCase()))?.fineness;
+  if (groups === undefined || standard === undefined) return null;
+  const said = readSlash(figure) ?? readOne(figure);
+  if (!said.ok) return said;
+  if (Math.abs(said.value.low - standard) < 0.0005) return good({ low: standard, high: standard });
+  return refuse(
+    `${quoted(words)} says ${writeOne(said.value.low)} and ${name}, which is ${writeOne(standard)}. Write the one that is right.`,
+  );
+}
+
+function readAlloy(words: string): Outcome<Interval> | null {
+  const { fine = '', base = '' } = BASE_METAL.exec(words)?.groups ?? {};
+  if (fine === '') return null;
+  const [one, other] = [fine, base].map((figure) => Number(figure.replace(',', '.')));
+  if (Math.abs((one ?? 0) + (other ?? 0) - 100) < 1e-9) return readOne(`${fine} %`);
+  return refuse(`${quoted(words)} does not add up to a hundred. Write the part of fine metal, such as ${fine} %.`);
 }
 
 /** A numeral up to the thirties. */
@@ -281,7 +184,16 @@ function readOne(words: string): Outcome<Interval> {
   if (millesimal !== undefined) return exactly(Number(millesimal.replace(',', '.')) / 1000);
   const old = readOldFineness(plain);
   if (old !== null) return old.ok ? exactly(old.value) : old;
-  if (/^[\d.,½¼¾ /]+$/.test(plain))
-    return refuse(`${quoted(words)} does not say of how many. Write ${plain} ct, ${plain} % or the like.`);
+  if (/^[\d.,½¼¾ /]+$/.test(plain)) return refuse(askOfHowMany(words, plain));
   return refuse(`${quoted(words)} is not a fineness. ${ASK}`);
+}
+
+/** A bare number, with the counts it may be of. */
+function askOfHowMany(words: string, plain: string): string {
+  const value = Number(plain.replace(',', '.'));
+  const counts = [[16, 'loth'], [24, 'ct'], [96, 'zolotnik'], [100, '%']] as const; // prettier-ignore
+  const ways = counts.filter(([most]) => value <= most).map(([, sign]) => `${plain} ${sign}`);
+  const nines = /^\d{4,}$/.test(plain) ? [`0.${plain}`] : ways.slice(0, 3);
+  if (Number.isNaN(value) || nines.length === 0) return `${quoted(words)} does not say of how many. ${ASK}`;
+  return `${quoted(words)} does not say of how many. Write ${nines.join(', ')} or the like.`;
 }
