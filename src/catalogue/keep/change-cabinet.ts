@@ -12,6 +12,7 @@ import {
   forAll,
   placeNew,
   PRIVATE_FILE,
+  PRIVATE_FOLDER,
   removeIfEmpty,
   sweep,
   unfinishedIn,
@@ -53,7 +54,8 @@ export type Changes = {
   readonly put: (file: string, what: string | Uint8Array, from?: string | null) => Promise<void>;
   /** Writes a file that must not be there yet. */
   readonly create: (file: string, what: string | Uint8Array) => Promise<void>;
-  readonly remove: (file: string) => Promise<void>;
+  /** Takes a file away; `from` is the text it had when that was decided, where it has one: another one now refuses. */
+  readonly remove: (file: string, from?: string) => Promise<void>;
 };
 
 type Staged = ChangedFile & { readonly unfinished: string | null };
@@ -189,7 +191,7 @@ function changesOf(at: string, staged: Map<string, Staged>): Changes {
   return {
     put: (file, what, from) => stage(file, what, from),
     create: (file, what) => stage(file, what, null),
-    remove: (file) => stage(file, null, undefined),
+    remove: (file, from) => stage(file, null, from),
   };
 }
 
@@ -217,12 +219,12 @@ async function stroke(
       placed.add(one.file);
     }
     await forAll(new Set(staged.map(({ file }) => dirname(pathIn(at, file)))), flushFolder);
+    for (const { file, after } of staged) if (after === null) await removeIfEmpty(dirname(pathIn(at, file)), at);
     await closeEntry(at, id);
   } catch (error) {
     await backOut(at, placed, error);
     throw error;
   }
-  for (const { file, after } of staged) if (after === null) await removeIfEmpty(dirname(pathIn(at, file)), at);
   // What is kept a little too long harms nothing.
   await forgetOld(at, when).catch(() => undefined);
 }
@@ -242,7 +244,8 @@ async function backOut(at: string, placed: ReadonlySet<string>, because: unknown
 
 async function place(at: string, { file, before, after, unfinished }: Staged): Promise<void> {
   const path = pathIn(at, file);
-  if (before === null && unfinished !== null) return placeNew(unfinished, path);
+  if (before === null && unfinished !== null)
+    return placeNew(unfinished, path, file.startsWith('private/') ? PRIVATE_FOLDER : undefined);
   const now = await fileAt(path);
   if (now === null || digestOf(now.bytes) !== before)
     throw new Refusal(`${file} has been changed while this was being done. Try again.`);

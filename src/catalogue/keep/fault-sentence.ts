@@ -1,5 +1,5 @@
 import { mkdir } from 'node:fs/promises';
-import { basename, dirname, relative } from 'node:path';
+import { basename, dirname, relative, sep } from 'node:path';
 import process from 'node:process';
 
 /** What a keeper can do about each fault of the machine, by its code. */
@@ -24,6 +24,8 @@ const SENTENCES: Readonly<Record<string, (where: string) => string>> = {
   ENOMEM: () => 'There is not enough memory. Close other programs, and try again.',
 };
 
+/** What is being written, by the name it is to have. */
+const UNFINISHED = /\.([^/\\]+)\.\d+\.unfinished$/;
 /** What the program keeps for itself is named by its folder. */
 const OWN = /(private[/\\](undo|\.lock))[/\\].*$/;
 
@@ -31,7 +33,7 @@ const OWN = /(private[/\\](undo|\.lock))[/\\].*$/;
 export function faultSentence(error: unknown): string | null {
   if (!(error instanceof Error)) return null;
   const { code, path } = error as NodeJS.ErrnoException;
-  const name = path?.replace(OWN, '$1').replace(/\.([^/\\]+)\.\d+\.unfinished$/, '$1');
+  const name = path?.replace(OWN, '$1').replace(UNFINISHED, (_, file: string) => file.replaceAll('~', sep));
   const says = code === undefined ? undefined : SENTENCES[code];
   if (says === undefined) return error.cause === undefined ? null : faultSentence(error.cause);
   return says(name === undefined ? 'A file or folder' : relative(process.cwd(), name) || '.');

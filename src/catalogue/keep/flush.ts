@@ -8,6 +8,8 @@ import { isRunning } from './holder.ts';
 
 /** The ending of what is being written; nothing reads a file of this name. */
 const UNFINISHED = /^\..+\.(\d+)\.unfinished$/;
+/** Stands for a step down in the name of what is being written, where the folders between are not there yet. */
+const DOWN = '~';
 /** The mode of private files, and of the folders they lie in: their owner's alone. */
 export const PRIVATE_FILE = 0o600;
 export const PRIVATE_FOLDER = 0o700;
@@ -26,11 +28,15 @@ export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array
   }
 }
 
-/** Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. The name. */
+/**
+ * Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. Where its folder is not
+ * there yet, it lies in the nearest one that is: a folder is made only when it gets its file. The name.
+ */
 export async function writeBeside(path: string, what: string | Uint8Array, mode: number | null): Promise<string> {
-  const isPrivate = mode === PRIVATE_FILE;
-  await makeFolder(dirname(path), isPrivate ? PRIVATE_FOLDER : undefined);
-  const unfinished = join(dirname(path), `.${basename(path).slice(0, 200)}.${process.pid}.unfinished`);
+  const { folder, within } = await nearestFolder(dirname(path));
+  const name = [...within, basename(path)].join(DOWN);
+  const short = name.length <= 200 ? name : `${name.slice(0, 130)}${digestOf(name).slice(0, 64)}`;
+  const unfinished = join(folder, `.${short}.${process.pid}.unfinished`);
   const file = await open(unfinished, 'w', mode ?? 0o666);
   try {
     await file.writeFile(what);
@@ -44,8 +50,25 @@ export async function writeBeside(path: string, what: string | Uint8Array, mode:
   return unfinished;
 }
 
-/** Gives a written file its name where nothing has that name yet; throws EEXIST where something has. */
-export async function placeNew(unfinished: string, path: string): Promise<void> {
+/** The folder itself where it is there, or the nearest one above it, and the steps down from that. */
+async function nearestFolder(path: string): Promise<{ readonly folder: string; readonly within: readonly string[] }> {
+  const within: string[] = [];
+  for (let folder = path; ; folder = dirname(folder)) {
+    const isThere = await stat(folder).then(
+      () => true,
+      (error: unknown) => {
+        if (isCode(error, 'ENOENT') && dirname(folder) !== folder) return false;
+        throw error;
+      },
+    );
+    if (isThere) return { folder, within };
+    within.unshift(basename(folder));
+  }
+}
+
+/** Gives a written file its name where nothing has that name yet, in a folder made for it; throws EEXIST where something has. */
+export async function placeNew(unfinished: string, path: string, mode?: number): Promise<void> {
+  await makeFolder(dirname(path), mode);
   try {
     await link(unfinished, path);
   } catch (error) {
@@ -112,6 +135,7 @@ export async function writeWhole(path: string, what: string | Uint8Array, mode: 
   const unfinished = await writeBeside(path, what, mode);
   try {
     await flushAll([unfinished]);
+    await makeFolder(dirname(path), mode === PRIVATE_FILE ? PRIVATE_FOLDER : undefined);
     await rename(unfinished, path);
   } finally {
     await rm(unfinished, { force: true });

@@ -136,8 +136,10 @@ export async function takeBack(at: string, name: string, only?: ReadonlySet<stri
   const changed: string[] = [];
   let taken = 0;
   for (const [index, { file, before, after }] of [...entry.files.entries()].reverse()) {
-    if (only !== undefined && !only.has(file)) continue;
     const path = pathIn(at, file);
+    // Its folder may have been made, and it not have come into it.
+    if (before === null) await removeIfEmpty(dirname(path), at);
+    if (only !== undefined && !only.has(file)) continue;
     const found = await fileAt(path);
     const now = found === null ? null : digestOf(found.bytes);
     if (now === before) continue;

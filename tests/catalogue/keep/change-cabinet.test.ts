@@ -124,7 +124,7 @@ describe('what a stroke refuses', () => {
     ['a place outside', () => change(async ({ put }) => put('../out.md', 'x')), /lies outside the cabinet/],
     ['what its work refuses', () => changeCabinet(at, { command: 'npm run add' }, async ({ put }) => { await put('cabinet.yaml', 'new'); return refuse('Not so.'); }), /^Not so\.$/],
     ['a file where another wrote while it worked', () => change(async ({ put }) => { await put('cabinet.yaml', 'new'); writeFileSync(file('cabinet.yaml'), 'theirs'); }), /has been changed while/],
-    ['a new file that another made while it worked', () => change(async ({ create }) => { await create('rulers/john.yaml', 'new'); writeFileSync(file('rulers/john.yaml'), 'theirs'); }), /is there already/],
+    ['a new file that another made while it worked', () => change(async ({ create }) => { await create('rulers/john.yaml', 'new'); mkdirSync(file('rulers'), { recursive: true }); writeFileSync(file('rulers/john.yaml'), 'theirs'); }), /is there already/],
   ]; // prettier-ignore
   test.for(NEVER)('%s', async ([, attempt, says]) => {
     expect(problemOf(await attempt())).toMatch(says);

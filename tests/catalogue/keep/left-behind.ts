@@ -1,4 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
+import type { Dirent } from 'node:fs';
+import { join } from 'node:path';
 import { expect } from 'vitest';
 import { recoverCabinet } from '../../../src/catalogue/keep/change-cabinet.ts';
 import { folderTexts } from './folder-texts.ts';
@@ -10,6 +12,8 @@ type Texts = Readonly<Record<string, string>>;
  * suggests before it is agreed to, drafts.
  */
 const ALONE = /^private\/(plan\.md|tickets\.html|inventory\.\w+|photographs\.html|desk\/|import\/([^/]+\.(mapping|names)\.yaml|[^/]+\/unread\.csv|[^/]+\.trial\/))/; // prettier-ignore
+
+const THINGS = ['pieces', 'exhibits', 'types'];
 
 /** How a stop left a cabinet, once the next command's recovery has run. */
 export type Left = 'before' | 'after';
@@ -39,8 +43,16 @@ export async function leftBehind(
   return states.has('after') ? 'after' : 'before';
 }
 
-/** What is left half-written anywhere in a cabinet. A folder in which nothing lies is nothing to any command, and stays. */
+/** What is left half-written anywhere in a cabinet, and folders of things in which nothing lies. */
 function strays(at: string): readonly string[] {
-  const names = existsSync(at) ? readdirSync(at, { recursive: true, encoding: 'utf8' }) : [];
-  return names.filter((name) => name.endsWith('unfinished'));
+  const entries = existsSync(at) ? readdirSync(at, { recursive: true, withFileTypes: true }) : [];
+  return entries
+    .filter((entry) => entry.name.endsWith('unfinished') || (entry.isDirectory() && isEmptyThing(at, entry)))
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+/** Whether it is the folder of a piece, an exhibit or a series with nothing in it. */
+function isEmptyThing(at: string, { name, parentPath }: Dirent): boolean {
+  const isThing = THINGS.some((folder) => parentPath === join(at, folder));
+  return isThing && readdirSync(join(parentPath, name)).length === 0;
 }
