@@ -243,6 +243,32 @@ export function withdrawnIn(folder: CabinetFolder): readonly string[] {
   return [...readAddresses(folder).addresses].flatMap(([address, { is }]) => (is === 'withdrawn' ? [address] : []));
 }
 
+/**
+ * The list with an address let go, and those that lead to it; every other line stays as it is. `letGo` are the
+ * addresses that were published and answer no more. One that leads on to another page goes only where that `isDecided`.
+ */
+export function withdraw(
+  text: string,
+  address: string,
+  isDecided = false,
+): { readonly text: string; readonly letGo: readonly string[] } {
+  const { addresses } = readAddresses({ at: '', files: [{ file: ADDRESSES, text }] });
+  const letGo = new Set(isDecided && addresses.has(address) ? [address] : []);
+  const follow = (to: string): void => {
+    for (const [from, listed] of addresses)
+      if (!letGo.has(from) && (from === to ? listed.is === 'page' : listed.is === 'moved' && listed.to === to)) {
+        letGo.add(from);
+        follow(from);
+      }
+  };
+  follow(address);
+  const lines = text.split(/(?<=\n)/).map((line) => {
+    const [said = ''] = line.trim().split(/\s+/);
+    return letGo.has(said) ? `${said} withdrawn${/\r?\n?$/.exec(line)?.[0] ?? ''}` : line;
+  });
+  return { text: lines.join(''), letGo: [...letGo] };
+}
+
 function dayOf({ addresses }: AddressList, address: string, digest: string, today: string): string {
   const listed = addresses.get(address);
   return listed?.is === 'page' && listed.digest === digest ? (listed.date ?? today) : today;

@@ -1,29 +1,25 @@
-import { today } from '../catalogue/check-cabinet.ts';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as later } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
-import { checkAll } from '../catalogue/check-records.ts';
 import { readCsv } from '../catalogue/csv.ts';
-import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
+import type { CabinetFolder } from '../catalogue/files.ts';
 import { readFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { openEntries, strokesOfOthers } from '../catalogue/keep/journal.ts';
 import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
-import { orderProblems, problem } from '../catalogue/problem.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { FiledPiece, Records } from '../catalogue/records.ts';
-import { guardOf, useGuard } from '../privacy/guard.ts';
+import { guardOf } from '../privacy/guard.ts';
 import type { PrivateGuard } from '../privacy/guard.ts';
-import { PRIVACY } from '../privacy/privacy.ts';
+import { byName, folderIn, inOrder, isPrivate, pieceIn, readOne } from './cabinet-files.ts';
+import type { FileChange, Files } from './cabinet-files.ts';
+import { problemsAfter } from './problems-after.ts';
 
 export const LEDGER = 'private/ledger.csv';
-
-/** A text that is to be written in the place of the one it was made from; null for a new file. */
-export type FileChange = { readonly file: string; readonly text: string; readonly from: string | null };
 
 /** What `check` finds in the whole cabinet; null while it is looking. */
 export type Found = { readonly problems: readonly Problem[]; readonly improvements: readonly Improvement[] } | null;
@@ -70,14 +66,19 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   const folder = (): CabinetFolder => ({ at, files: inOrder(files) });
 
   function take(changes: readonly Pick<FileChange, 'file' | 'text'>[]): void {
-    for (const { file, text } of changes) files.set(file, { file, text });
+    for (const { file, text } of changes)
+      if (text === null) files.delete(file);
+      else files.set(file, { file, text });
     if (changes.some(({ file }) => isPrivate(file))) kept = null;
-    const pieces = changes.map(({ file }) => pieceIn(file));
+    const pieces = changes.map(({ file, text }) => (text === null ? folderIn(file) : pieceIn(file)));
     if (changes.some(({ file }) => file === LEDGER)) ledger = ledgerIn(files);
     // What became of pieces says where each of them is: then all are read again.
     const isNear = changes.every(({ file }, index) => (isPrivate(file) && file !== LIFE) || pieces[index] !== null);
     if (!isNear) records = readCabinet(folder()).records;
-    else for (const id of pieces) if (id !== null) records = withPiece(records, readOne(files, id), id);
+    else
+      for (const id of new Set(pieces))
+        if (id !== null && files.has(`pieces/${id}/piece.md`)) records = withPiece(records, readOne(files, id), id);
+        else if (id !== null) records = withoutPiece(records, id);
     checkSoon();
   }
 
@@ -170,31 +171,8 @@ function checkerOf(at: string, pause: number) {
   return { checkSoon, close, found: () => found };
 }
 
-type Files = Map<string, CabinetFile>;
-
-function byName({ files }: CabinetFolder): Files {
-  return new Map(files.map((held) => [held.file, held]));
-}
-
-function inOrder(files: Files): readonly CabinetFile[] {
-  return [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
-}
-
 function ledgerIn(files: Files): ReadonlyMap<string, Readonly<Record<string, string>>> {
   return new Map(readCsv(files.get(LEDGER)?.text ?? '').rows.map((row) => [row['piece'] ?? '', row]));
-}
-
-function pieceIn(file: string): string | null {
-  return /^pieces\/([^/]+)\/piece\.md$/.exec(file)?.[1] ?? null;
-}
-
-/** One piece read beside the lists it names; null when its file cannot be read at all. */
-function readOne(files: Files, id: string): FiledPiece | null {
-  const near = [...files.values()].filter(
-    ({ file }) =>
-      file.startsWith(`pieces/${id}/`) || file.startsWith('rulers/') || file === LIFE || file === 'cabinet.yaml',
-  );
-  return readCabinet({ at: '', files: near }).records.pieces[0] ?? null;
 }
 
 /** A piece as it would be read were its text this. */
@@ -203,91 +181,18 @@ function readAs(files: Files, id: string, text: string): FiledPiece | null {
   return readOne(new Map(files).set(file, { file, text }), id);
 }
 
+function withoutPiece(records: Records, id: string): Records {
+  const named = records.named.pieces.filter((one) => one !== id);
+  return {
+    ...records,
+    named: { ...records.named, pieces: named },
+    pieces: records.pieces.filter((one) => one.id !== id),
+  };
+}
+
 function withPiece(records: Records, piece: FiledPiece | null, id: string): Records {
   const others = records.pieces.filter((one) => one.id !== id);
   const named = records.named.pieces.includes(id) ? records.named.pieces : [...records.named.pieces, id].sort();
   const pieces = piece === null ? others : [...others, piece].sort((a, b) => (a.id < b.id ? -1 : 1));
   return { ...records, named: { ...records.named, pieces: named }, pieces };
-}
-
-/**
- * What a change would make wrong. It is checked beside the lists, the private tables and the pieces that are not published, and
- * not beside every other piece, so that it takes no longer in a large cabinet; the whole is checked after it.
- */
-function problemsAfter({ at, files, records, guard }: Whole, changes: readonly FileChange[]): readonly Problem[] {
-  const changed = new Set(changes.map(({ file }) => file));
-  const changesPrivate = changes.some(({ file }) => isPrivate(file));
-  const ids = new Set(changes.map(({ file }) => pieceIn(file)));
-  const touched = piecesTouched(changes, new Set(records.named.pieces));
-  const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
-  // A piece that is sold or hidden may stand in an exhibit, and a piece that is laid in one may be sold.
-  const shows = ({ file, text }: CabinetFile): boolean =>
-    changed.has(file) || idsIn(text ?? '').some((id) => touched.has(id));
-  const near = [...files.values()].filter((held) => {
-    const [kind, id = ''] = held.file.split('/');
-    // What is private in them is in the guard; what is wrong with them was told before.
-    if (!changesPrivate && isPrivate(held.file) && held.file !== LIFE) return false;
-    if (kind === 'exhibits') return shows(held);
-    return kind !== 'pieces' || hidden.has(id) || touched.has(id);
-  });
-  const isAsked = new Set([...changed, ...near.flatMap(({ file }) => (file.startsWith('exhibits/') ? [file] : []))]);
-  const problemsIn = (held: readonly CabinetFile[], isGuarded: boolean): readonly Problem[] => {
-    const folder = { at, files: held };
-    const read = readCabinet(folder);
-    const named = { ...read.records.named, pieces: records.named.pieces };
-    const all = { ...read.records, named };
-    if (isGuarded) useGuard(folder, all, guard);
-    return [...read.problems, ...checkAll(all, folder, PRIVACY, today())];
-  };
-  const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
-  const after = new Map(near.map((held) => [held.file, held]));
-  for (const { file, text } of changes) after.set(file, { file, text });
-  const now = [...problemsIn(inOrder(after), !changesPrivate), ...numbersTwice(after, records, ids)].filter(
-    ({ file }) => isAsked.has(file),
-  );
-  // What was wrong before is asked only where something is wrong now, which halves the time of most saves.
-  if (now.length === 0) return [];
-  const before = new Set(problemsIn(near, true).map(key));
-  const fresh = now.filter((one) => !before.has(key(one)));
-  return orderProblems([...new Map(fresh.map((one) => [key(one), one])).values()]);
-}
-
-/** The pieces that a change is about: of its own file, named in an exhibit, or in a line of a table that is new. */
-function piecesTouched(changes: readonly FileChange[], known: ReadonlySet<string>): ReadonlySet<string> {
-  const named = changes.flatMap(({ file, text, from }) => {
-    const own = pieceIn(file);
-    if (own !== null) return [own];
-    if (file !== LIFE && !file.startsWith('exhibits/')) return [];
-    const before = new Set(file === LIFE ? (from ?? '').split('\n') : []);
-    return text.split('\n').flatMap((line) => (before.has(line) ? [] : idsIn(line).filter((id) => known.has(id))));
-  });
-  return new Set(named);
-}
-
-/** Everything in a text that may be the name of a file. */
-function idsIn(text: string): readonly string[] {
-  return text.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? [];
-}
-
-/** A cabinet as it was read, and what it keeps private. */
-type Whole = {
-  readonly at: string;
-  readonly files: Files;
-  readonly records: Records;
-  /** Takes seconds to gather in a large cabinet, and is kept while nothing private changes. */
-  readonly guard: PrivateGuard;
-};
-
-function isPrivate(file: string): boolean {
-  return file.startsWith('private/');
-}
-
-/** A number that another piece has, whether or not that was read beside the change. */
-function numbersTwice(after: Files, records: Records, ids: ReadonlySet<string | null>): readonly Problem[] {
-  return [...ids].flatMap((id) => {
-    const number = id === null ? null : (readOne(after, id)?.fields.number ?? null);
-    const holder = records.pieces.find((piece) => piece.id !== id && piece.fields.number === number);
-    if (number === null || holder === undefined) return [];
-    return [problem('number-twice', { file: `pieces/${id}/piece.md`, field: 'number' }, number, holder.id)];
-  });
 }

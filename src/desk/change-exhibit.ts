@@ -55,16 +55,39 @@ export function changeExhibit(
   return work === undefined ? refuse('The desk knows no such change.') : work(edit);
 }
 
-/** The text of an exhibit without a piece, wherever it lies in it; a sentence where nothing would be left. */
-export function withoutPiece(state: CabinetState, text: string, piece: string): Outcome<string> {
+/** An exhibit that shows a piece, and its text without that piece; null where nothing would be left in it. */
+export type Without = {
+  readonly id: string;
+  readonly title: string;
+  readonly file: string;
+  readonly from: string;
+  readonly left: string | null;
+};
+
+/** The exhibits that show a piece, each as it would be without it. */
+export function exhibitsWithout(state: CabinetState, piece: string): readonly Without[] {
+  return state.records().exhibits.flatMap(({ id, file, fields }) => {
+    const from = state.heldText(file) ?? '';
+    const left = withoutPiece(state, from, piece);
+    return left === from ? [] : [{ id, title: fields.title, file, from, left }];
+  });
+}
+
+/** Says that exhibits would be without a piece, and what can be done. */
+export function onlyPieceOf(exhibits: readonly Pick<Without, 'title'>[]): string {
+  return exhibits.map(({ title }) => `It is the only piece of the exhibit “${title}”, and an exhibit cannot be without one. Lay another piece in it first, or have that exhibit deleted as well.`).join(' '); // prettier-ignore
+}
+
+/** The text of an exhibit without a piece, wherever it lies in it; null where nothing would be left. */
+function withoutPiece(state: CabinetState, text: string, piece: string): string | null {
   const facts = listFileOf('exhibits', '', '', text).facts;
   const at = casesOf(facts)
     .flatMap(({ groups }, c) => groups.flatMap(({ pieces }, g) => pieces.map((one, p) => ({ one, at: [c, g, p] }))))
     .find(({ one }) => one.piece === piece)?.at;
-  if (at === undefined) return good(text);
+  if (at === undefined) return text;
   const said = new Map([['do', 'take-out-piece'], ['at', at.join('.')]]); // prettier-ignore
   const left = changeExhibit(state, text, facts, { get: (name) => said.get(name) ?? null });
-  return left.ok ? withoutPiece(state, left.value.text, piece) : left;
+  return left.ok ? withoutPiece(state, left.value.text, piece) : null;
 }
 
 type Edit = {
@@ -116,6 +139,11 @@ const WORK: Readonly<Record<string, (edit: Edit) => Outcome<Changed>>> = {
 };
 
 const GONE = 'That is not in the exhibit any more. Open the page again.';
+
+const ONLY =
+  'This is the only piece of the exhibit, and an exhibit cannot be without one. Add another piece first, or delete the whole exhibit.';
+const ONLY_CASE =
+  'This is the only case of the exhibit, and an exhibit cannot be without one. Add another case first, or delete the whole exhibit.';
 
 function noPiece(said: string): string {
   return said === ''
@@ -175,6 +203,8 @@ function takeOutPiece(edit: Edit): Outcome<Changed> {
   const { text, cases, at } = edit;
   const group = cases[at[0]]?.groups[at[1]];
   if (group?.pieces[at[2]] === undefined) return refuse(GONE);
+  const isOnly = cases.every(({ groups }) => groups.every((one) => one === group)) && group.pieces.length === 1;
+  if (isOnly) return refuse(ONLY);
   if (group.pieces.length === 1) return takeOut(edit, (cases[at[0]]?.groups.length ?? 0) > 1);
   const left = editList(text, { does: 'remove', list: piecesAt(at), at: at[2] });
   return left.ok ? good({ text: left.value, spot: [at[0], at[1], Math.max(0, at[2] - 1)], also: null }) : left;
@@ -182,7 +212,7 @@ function takeOutPiece(edit: Edit): Outcome<Changed> {
 
 function takeOut({ text, cases, at }: Edit, isGroup: boolean): Outcome<Changed> {
   const isLast = isGroup ? cases[at[0]]?.groups.length === 1 : cases.length === 1;
-  if (isLast) return refuse(isGroup ? 'A case holds at least one group. Take out the case.' : 'An exhibit has at least one case.'); // prettier-ignore
+  if (isLast) return refuse(isGroup ? 'A case holds at least one group. Take out the case.' : ONLY_CASE); // prettier-ignore
   const left = removed(text, at, isGroup);
   return left.ok ? good({ text: left.value, spot: isGroup ? [at[0], 0, 0] : [0, 0, 0], also: null }) : left;
 }

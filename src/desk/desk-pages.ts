@@ -6,8 +6,11 @@ import type { FiledPiece } from '../catalogue/records.ts';
 import { good, refuse } from '../core/outcome.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { asset } from './assets.ts';
-import type { CabinetState, FileChange } from './cabinet-state.ts';
+import type { CabinetState } from './cabinet-state.ts';
+import type { FileChange } from './cabinet-files.ts';
 import { changeSeveral, newPiece } from './change-several.ts';
+import { stage } from './copy-photographs.ts';
+import { deletePages } from './pages/delete-page.ts';
 import { FORBIDDEN, postedOf, text, texts, told, writeUnlessWrong } from './desk.ts';
 import type { Desk } from './desk.ts';
 import { draftRoutes } from './drafts.ts';
@@ -49,6 +52,7 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
     await next();
   });
   listRoutes(app, desk);
+  deletePages(app, desk);
   pieceRoutes(app, desk);
   draftRoutes(app, desk);
   fileRoutes(app, desk);
@@ -96,8 +100,7 @@ async function writeChanges(state: CabinetState, changes: readonly FileChange[])
       // What another command has written since this was checked: a number, for one, may have been given meanwhile.
       const wrong = (await state.catchUp()) ? state.problemsOf(changes) : [];
       if (wrong.length > 0) return refuse(wrong.map(({ field, says }) => `${field ?? ''}: ${says}`).join(' '));
-      for (const { file, text, from } of changes)
-        await (from === null ? stroke.create(file, text) : stroke.put(file, text, from));
+      for (const change of changes) await stage(stroke, change);
       return good(null);
     },
   );

@@ -1,7 +1,8 @@
 import type { Context } from 'hono';
 import type { Problem } from '../catalogue/problem.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { CabinetState, FileChange } from './cabinet-state.ts';
+import type { CabinetState } from './cabinet-state.ts';
+import type { FileChange } from './cabinet-files.ts';
 import type { Html } from './frame.ts';
 import type { Posted } from './form/leaves.ts';
 import { readPiece } from './save-piece.ts';
@@ -41,6 +42,7 @@ const TOLD: Readonly<Record<string, string>> = {
   made: 'The piece has been made. Now say what it is, and save.',
   nothing: 'Nothing was changed, and nothing was written.',
   undone: 'Undone.',
+  deleted: 'Deleted. It can be taken back under Undo.',
   new: 'It has been made.',
   copied: 'The photographs have been copied.',
   'group-gone': 'Saved. The group it was in had no piece left and was taken out.',

@@ -3,7 +3,8 @@ import type { Written } from '../catalogue/yaml.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
 import { fileId, freeId } from '../core/file-id.ts';
-import type { CabinetState, FileChange } from './cabinet-state.ts';
+import type { CabinetState } from './cabinet-state.ts';
+import type { FileChange } from './cabinet-files.ts';
 import type { Posted } from './form/leaves.ts';
 import { idOf } from './new-names.ts';
 

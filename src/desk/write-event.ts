@@ -9,13 +9,20 @@ import { parseDate } from '../core/dating/parse-date.ts';
 import type { LifeEventName } from '../core/life/life.ts';
 import { good, refuse } from '../core/outcome.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { CabinetState, FileChange } from './cabinet-state.ts';
-import { withoutPiece } from './change-exhibit.ts';
+import type { CabinetState } from './cabinet-state.ts';
+import type { FileChange } from './cabinet-files.ts';
+import { exhibitsWithout, onlyPieceOf } from './change-exhibit.ts';
+import { exhibitsGone } from './delete-record.ts';
 import { isFields } from './form/leaves.ts';
 import { idOf } from './new-names.ts';
 
 /** What is to be done beside the table: the piece taken out of its exhibits, the year it came put on its page. */
-export type AlsoDone = { readonly takeOut: boolean; readonly publishYear: boolean };
+export type AlsoDone = {
+  readonly takeOut: boolean;
+  /** Whether an exhibit in which nothing else is goes with it. */
+  readonly deleteEmptied: boolean;
+  readonly publishYear: boolean;
+};
 
 /** How a provenance says that a piece came to its keeper. */
 const HOW_IT_CAME: Readonly<Partial<Record<LifeEventName, string>>> = {
@@ -27,7 +34,7 @@ export async function changesOfEvent(
   state: CabinetState,
   cells: ReadonlyMap<string, string>,
   now: string | null,
-  { takeOut, publishYear }: AlsoDone,
+  { takeOut, deleteEmptied, publishYear }: AlsoDone,
 ): Promise<Outcome<readonly FileChange[]>> {
   const records = state.records();
   const said = cells.get('piece') ?? '';
@@ -36,13 +43,11 @@ export async function changesOfEvent(
   const before = now === null || now.trim() === '' ? `${LIFE_COLUMNS.join(',')}\n` : now;
   const row = addRow(before, { ...Object.fromEntries(cells), piece });
   const changes: FileChange[] = [{ file: LIFE, text: row, from: now }];
-  for (const { file, fields } of takeOut ? records.exhibits : []) {
-    const held = state.heldText(file) ?? '';
-    const left = withoutPiece(state, held, piece);
-    if (!left.ok)
-      return refuse(`It is the only piece of the exhibit “${fields.title}”. Lay another piece in that exhibit first.`);
-    if (left.value !== held) changes.push({ file, text: left.value, from: held });
-  }
+  const laid = exhibitsWithout(state, piece);
+  const only = laid.filter(({ left }) => left === null);
+  if (takeOut && !deleteEmptied && only.length > 0) return refuse(onlyPieceOf(only));
+  for (const { file, from, left } of takeOut ? laid : []) if (left !== null) changes.push({ file, text: left, from });
+  if (deleteEmptied) changes.push(...(await exhibitsGone(state, only)).changes);
   if (!publishYear) return good(changes);
   const file = `pieces/${piece}/piece.md`;
   const held = await state.textOf(file);

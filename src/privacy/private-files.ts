@@ -4,7 +4,7 @@ import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 
 /** The tables of `private/` that are read, and so can be guarded. */
-const TABLES = ['ledger', 'guide', 'prices', 'fees', 'indices', 'life', 'not-secret'];
+const TABLES = ['ledger', 'guide', 'prices', 'fees', 'indices', 'life', 'deleted', 'not-secret'];
 /** What the program writes there, and what it keeps for itself. */
 const OWN = /^private\/(inventory\.csv$|(import|desk|undo)\/)/;
 const SHEET = /\.(csv|tsv|txt|xlsx?|xlsm|ods|numbers)$/i;

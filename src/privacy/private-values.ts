@@ -27,10 +27,13 @@ const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   'private/ledger.csv': ['piece'],
   'private/guide.csv': ['set', 'place', 'grade', 'low', 'high', 'currency', 'date'],
   'private/life.csv': ['piece', 'date', 'event', 'due', 'deal'],
+  'private/deleted.csv': ['piece', 'number', 'title', 'deleted'],
   'private/prices.csv': ['piece', 'set', 'place', 'type', 'grade', 'currency', 'date', 'when', 'how'],
 };
 const GUIDE = 'private/guide.csv';
 const LEDGER = 'private/ledger.csv';
+/** The rows of the ledger of pieces that were deleted. */
+const DELETED = 'private/deleted.csv';
 /** Ends the heading under which import keeps a text that told something private: the text as a whole guards nothing. */
 export const WITHHELD = ' (not published)';
 /** The rows of a column of one's own in which a value may stand and still tell something; a category stands in more. */
@@ -140,7 +143,7 @@ function textOf(folder: CabinetFolder, file: string): string {
 
 /** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
 function isOwn(from: string, column: string): boolean {
-  return from === LEDGER ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
+  return from === LEDGER || from === DELETED ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
 }
 
 /** The values, in letters, that the published pieces and the lists say anyway. */

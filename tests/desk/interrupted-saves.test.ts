@@ -20,6 +20,7 @@ const SAVES: Readonly<Record<string, Save>> = {
   'what became of a piece': ['/life', '/life', { piece: 'plain-penny', date: '2003-05', event: 'lent', due: '2004-01' }],
   'the text of a piece': ['/pieces/old-medal/text', '/pieces/old-medal/text', { text: '---\nnumber: "0003"\ntitle: A medal\nkind: medal\n---\n' }],
   'words that are not saved yet': ['/pieces/plain-penny', '/draft', { 'draft-of': '/pieces/plain-penny', title: 'Half a w' }],
+  'a deletion with all that names the piece': ['/delete/pieces/plain-penny', '/delete/pieces/plain-penny', { 'with-exhibits': 'yes' }],
   'an undo': ['/undo', '/undo', {}],
 }; // prettier-ignore
 

@@ -51,6 +51,23 @@ export function addRow(text: string, cells: Readonly<Record<string, string>>): s
   return `${wide}${wide.endsWith('\n') ? '' : end}${fresh}${end}`;
 }
 
+/** The table without the rows that say this in a column, each gone with its line, and what those rows said. */
+export function cutRows(
+  text: string,
+  key: { readonly column: string; readonly value: string },
+): { readonly text: string; readonly rows: readonly Readonly<Record<string, string>>[] } {
+  const [first, ...lines] = linesOf(text);
+  const headings = first?.cells.map(({ says }) => says.trim()) ?? [];
+  const at = headings.indexOf(key.column);
+  const cut = at < 0 ? [] : lines.filter(({ cells }) => cells[at]?.says.trim() === key.value);
+  const left = cut.toReversed().reduce((now, { cells, to }) => {
+    const end = to + (/^(?:\r\n|\r|\n)?/.exec(now.slice(to, to + 2))?.[0].length ?? 0);
+    return `${now.slice(0, cells[0]?.from ?? to)}${now.slice(end)}`;
+  }, text);
+  const rows = cut.map(({ cells }) => Object.fromEntries(headings.map((name, one) => [name, cells[one]?.says ?? ''])));
+  return { text: left, rows };
+}
+
 /** The table with columns after its last one, where it has them not yet. */
 function widened(
   text: string,

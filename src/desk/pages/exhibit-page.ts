@@ -80,6 +80,7 @@ function exhibitPage(desk: Desk, held: ListFileOnDesk, problem: string | null, l
       <a href="/lists/exhibits/${held.id}">Its title, statement, labels and books</a>
       <a href="/tickets?exhibit=${held.id}">Tickets for its pieces</a>
       <a href="/lists/exhibits/${held.id}/text">The file as text</a>
+      <a href="/delete/exhibits/${held.id}">Delete this exhibit …</a>
     </p>
     <p class="says">
       Drag a piece to where it is to lie, or use Earlier and Later; past the end of a group comes the next group. Each

@@ -9,12 +9,13 @@ import type { Course, LifeEvent } from '../../core/life/life.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
+import { exhibitsWithout, onlyPieceOf } from '../change-exhibit.ts';
 import { FORBIDDEN, text } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { datalists } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
-import { calledById } from '../new-names.ts';
+import { calledById, idOf } from '../new-names.ts';
 import { changesOfEvent } from '../write-event.ts';
 
 type Column = (typeof LIFE_COLUMNS)[number];
@@ -39,7 +40,7 @@ export function lifePages(app: Hono, desk: Desk): void {
     page(c, 'Came and left', await lifePage(desk, form), status, c.req.query('told') === 'saved' ? 'Saved.' : null);
   app.get('/life', async (c) => {
     const piece = calledById(state.records())('pieces', c.req.query('piece') ?? '');
-    return show(c, { cells: new Map([['piece', piece]]), problems: [], laidIn: [] }, 200);
+    return show(c, { cells: new Map([['piece', piece]]), problems: [], laid: null }, 200);
   });
   app.post('/life', async (c) => {
     const form = await desk.form(c);
@@ -49,30 +50,38 @@ export function lifePages(app: Hono, desk: Desk): void {
     if (text(form, 'digest') !== digestOf(now ?? ''))
       return show(
         c,
-        { cells, problems: ['The table has been changed meanwhile. Look at it below, and save again.'], laidIn: [] },
+        { cells, problems: ['The table has been changed meanwhile. Look at it below, and save again.'], laid: null },
         409,
       );
-    const also = { takeOut: text(form, 'take-out') === 'yes', publishYear: text(form, 'publish-year') === 'yes' };
+    const also = {
+      takeOut: text(form, 'take-out') === 'yes',
+      deleteEmptied: text(form, 'delete-emptied') === 'yes',
+      publishYear: text(form, 'publish-year') === 'yes',
+    };
     const change = await changesOfEvent(state, cells, now, also);
     const problems = change.ok ? state.problemsOf(change.value) : [];
     const laidIn = problems.filter(({ file }) => file.startsWith('exhibits/'));
     const told = change.ok
       ? problems.filter((one) => !laidIn.includes(one)).map(({ field, says }) => `${field ?? ''}: ${says}`)
       : [change.problem];
-    if (!change.ok || problems.length > 0)
-      return show(c, { cells, problems: told, laidIn: laidIn.map(({ says }) => says) }, 422);
+    const laid = laidIn.length > 0 || also.takeOut ? { says: laidIn.map(({ says }) => says), ...also } : null;
+    if (!change.ok || problems.length > 0) return show(c, { cells, problems: told, laid }, 422);
     const done = await desk.write(change.value);
     return done.ok
       ? c.redirect('/life?told=saved', 303)
-      : show(c, { cells, problems: [done.problem], laidIn: [] }, 422);
+      : show(c, { cells, problems: [done.problem], laid: null }, 422);
   });
 }
 
-/** What the form of an event shows beside its boxes; `laidIn` says of which exhibits a piece that leaves must be taken out. */
+/** What the form of an event shows beside its boxes; `laid` says of which exhibits a piece that leaves must be taken out. */
 type Shown = {
   readonly cells: ReadonlyMap<string, string>;
   readonly problems: readonly string[];
-  readonly laidIn: readonly string[];
+  readonly laid: {
+    readonly says: readonly string[];
+    readonly takeOut: boolean;
+    readonly deleteEmptied: boolean;
+  } | null;
 };
 
 async function lifePage({ state: held, token }: Desk, form: Shown): Promise<Html> {
@@ -128,13 +137,7 @@ function problemList(problems: readonly string[]): Html | '' {
   </div>`;
 }
 
-function eventForm(state: Desk['state'], token: string, digest: string, { cells, laidIn }: Shown): Html {
-  const takeOut = html`<div class="problem" role="alert">
-    <ul>
-      ${laidIn.map((says) => html`<li>${says}</li>`)}
-    </ul>
-    <label class="tick"><input type="checkbox" name="take-out" value="yes" /> Take it out of the exhibit as well</label>
-  </div>`;
+function eventForm(state: Desk['state'], token: string, digest: string, { cells, laid }: Shown): Html {
   return html`<section>
     <h2>Write down what became of a piece</h2>
     ${postForm(
@@ -146,7 +149,7 @@ function eventForm(state: Desk['state'], token: string, digest: string, { cells,
           ><input type="checkbox" name="publish-year" value="yes" /> Of a piece that came: publish the year on its page,
           and neither from whom nor for how much</label
         >
-        ${datalists(state, ['pieces'])} ${laidIn.length === 0 ? '' : takeOut}
+        ${datalists(state, ['pieces'])} ${laid === null ? '' : takeOut(state, cells.get('piece') ?? '', laid)}
         <p class="says">
           A job lot or an exchange: give its pieces the same words under Deal. Its whole price goes into a line of its
           own, without a piece. No value is worked out for what was exchanged. What was saved by mistake is taken back
@@ -155,6 +158,31 @@ function eventForm(state: Desk['state'], token: string, digest: string, { cells,
         <p class="doing"><button class="main" type="submit">Save</button></p>`,
     )}
   </section>`;
+}
+
+/** What is to be done with the exhibits in which a piece lies that leaves. */
+function takeOut(state: Desk['state'], said: string, laid: NonNullable<Shown['laid']>): Html {
+  const exhibits = exhibitsWithout(state, idOf('pieces', said, state.records()) ?? said);
+  const only = exhibits.filter(({ left }) => left === null);
+  const tick = (name: string, isTicked: boolean, words: string): Html =>
+    html`<label class="tick"
+      ><input type="checkbox" name="${name}" value="yes" ${isTicked ? 'checked' : ''} /> ${words}</label
+    >`;
+  return html`<div class="problem" role="alert">
+    <ul>
+      ${laid.says.map((says) => html`<li>${says}</li>`)}${only.length === 0 ? '' : html`<li>${onlyPieceOf(only)}</li>`}
+    </ul>
+    ${exhibits.length === only.length ? '' : tick('take-out', laid.takeOut, 'Take it out of the exhibit as well')}
+    ${
+      only.length === 0
+        ? ''
+        : tick(
+            'delete-emptied',
+            laid.deleteEmptied,
+            `Delete ${only.map(({ title }) => `the exhibit “${title}”`).join(' and ')} as well`,
+          )
+    }
+  </div>`;
 }
 
 function lentSection(courses: readonly Course[], pieces: readonly FiledPiece[]): Html {

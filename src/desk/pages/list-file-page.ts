@@ -1,6 +1,7 @@
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import type { List } from '../../catalogue/fields/row.ts';
+import { DELETABLE } from '../delete-record.ts';
 import { FORBIDDEN, foundIn, postedOf, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
@@ -114,7 +115,9 @@ ${view.posted?.get('story') ?? held.story}</textarea>
     }
     <p class="doing">
       ${held.kind === 'exhibits' ? html`<a href="/exhibits/${held.id}">Cases and pieces</a>` : ''}
-      <a href="${here}/text">The file as text</a> <a href="/lists">All lists</a>
+      <a href="${here}/text">The file as text</a>
+      ${held.kind === 'cabinet' ? '' : html`<a href="/delete/${held.kind}/${held.id}">Delete this ${DELETABLE[held.kind]} …</a>`}
+      <a href="/lists">All lists</a>
     </p>
     ${
       isSet

@@ -1,6 +1,6 @@
 import { html } from 'hono/html';
 import type { Run } from '../../catalogue/keep/undo.ts';
-import type { FileChange } from '../cabinet-state.ts';
+import type { FileChange } from '../cabinet-files.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 
@@ -56,7 +56,7 @@ export function seenChange(
   problems: readonly string[],
 ): Html {
   const lines = changes.map(({ file, text, from }) => {
-    const [before, after] = [(from ?? '').split('\n'), text.split('\n')];
+    const [before, after] = [(from ?? '').split('\n'), (text ?? '').split('\n')];
     return {
       file,
       minus: before.filter((line) => !after.includes(line)),

@@ -111,5 +111,6 @@ function pieceHead(piece: PieceOnDesk, now: readonly Problem[]): Html {
       <a href="/new?like=${piece.id}">A new piece like this one</a>
       ${typeof piece.facts?.['type'] === 'string' ? html`<a href="/new?type=${piece.facts['type']}">A new piece of this type</a>` : ''}
       <a href="/life?piece=${piece.id}">Sold, lent, bought …</a>
+      <a href="/delete/pieces/${piece.id}">Delete this piece …</a>
     </p>`;
 }
