@@ -7,7 +7,7 @@ import { good, refuse } from '../core/outcome.ts';
 import { openCabinet } from '../desk/cabinet-state.ts';
 import { deskPages } from '../desk/desk-pages.ts';
 import { serveDesk } from '../desk/serve-desk.ts';
-import type { DeskTools } from '../desk/tools.ts';
+import type { Built, DeskTools } from '../desk/tools.ts';
 import { nextNumber } from './add/new-piece.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import { serveFolder } from './parts/serve-folder.ts';
@@ -44,16 +44,16 @@ const out = resolve(values.out ?? 'dist');
 
 const state = await openCabinet(cabinet.at);
 if (state === null) endWith(`There is no cabinet at ${cabinet.shown}. Begin one: npm run begin -- ${cabinet.shown}`);
+const into = (what: Built): string => (what === 'site' ? out : `${out}-${what.replaceAll(' ', '-')}`);
 const served: { close?: () => Promise<void> } = {};
 const tools: DeskTools = {
   nextNumber,
-  out: relative(process.cwd(), out) || '.',
+  into: (what) => relative(process.cwd(), into(what)) || '.',
   build: (what, tell) =>
     new Promise((done) => {
       const more = what === 'site' ? [] : ['--copy', ...(what === 'copy' ? [] : ['--unlisted'])];
-      const into = what === 'site' ? out : `${out}-${what.replaceAll(' ', '-')}`;
       const command = fileURLToPath(new URL('build.ts', import.meta.url));
-      const child = spawn(process.execPath, [command, '--cabinet', cabinet.at, '--out', into, ...more], {
+      const child = spawn(process.execPath, [command, '--cabinet', cabinet.at, '--out', into(what), ...more], {
         stdio: ['ignore', 'pipe', 'pipe'],
       });
       let said = '';

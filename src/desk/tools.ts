@@ -12,6 +12,6 @@ export type DeskTools = {
   readonly build: (what: Built, tell: (line: string) => void) => Promise<Outcome<string>>;
   /** Serves what was built under another port; answers with the address. */
   readonly preview: () => Promise<Outcome<string>>;
-  /** The folder to upload. */
-  readonly out: string;
+  /** The folder into which it is built. */
+  readonly into: (what: Built) => string;
 };

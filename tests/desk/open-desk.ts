@@ -14,7 +14,7 @@ export const TOOLS: DeskTools = {
   nextNumber: (numbers) => String(numbers.length + 1),
   build: (what) => Promise.resolve(good(`built the ${what}`)),
   preview: () => Promise.resolve(good('http://127.0.0.1:1/')),
-  out: 'dist',
+  into: (what) => (what === 'site' ? 'dist' : `dist-${what.replaceAll(' ', '-')}`),
 };
 
 export type Answer = {
