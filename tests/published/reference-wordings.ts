@@ -202,3 +202,32 @@ export const NUMBERS_TO_PART = [
   ['RIC II 123 und 124', 'RIC II 123; RIC II 124.'], ['RIC 123 or 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC 123 oder 124', 'RIC 123 (?); RIC 124 (?).'], ['RIC IV, 3, 123', 'write RIC IV.3 123'],
   ['HGC 4, 1597', 'write HGC vol. 4, 1597'], ['SCBI 20, 123', 'write SCBI vol. 20, 123'], ['C 45', 'stands for several'], ['C. 45', 'stands for several'], ['RIC 123, C 45', 'C stands for several'],
 ] as const; // prettier-ignore
+
+/** A book that lacks the piece, in the words of catalogues: never a number of it, at most one it is like. */
+export const UNLISTED_WORDINGS: readonly ReferenceWording[] = [
+  { text: 'Unpublished; cf. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'Unpublished, cf. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'unpublished (cf. RIC 45)', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'Unpublished in the standard references; cf. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'unlisted in RIC, cf. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'unlisted in RIC (cf. 45)', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'Not in RIC; cf. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC --, cf. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: ROMAN },
+  { text: 'Unediert, vgl. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: GERMAN },
+  { text: 'fehlt bei RIC, vgl. 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: GERMAN },
+  { text: 'inédit, cf. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }], source: FRENCH },
+  { text: 'apparently unpublished; cf. RIC 45', reads: [{ work: 'ric', number: '45', relation: 'unlisted', doubtful: true }], source: ROMAN },
+  { text: 'not in North', reads: [{ work: 'north', number: '', relation: 'unlisted' }], source: ENGLISH },
+  { text: 'not recorded in North', reads: [{ work: 'north', number: '', relation: 'unlisted' }], source: ENGLISH },
+  { text: 'North unl.', reads: [{ work: 'north', number: '', relation: 'unlisted' }], source: ENGLISH },
+  { text: 'North – (cf. 1018)', reads: [{ work: 'north', number: '1018', relation: 'unlisted' }], source: ENGLISH },
+  { text: 'not in RIC or BMC', reads: [{ work: 'ric', number: '', relation: 'unlisted' }, { work: 'bmc', number: '', relation: 'unlisted' }], source: ROMAN },
+  { text: 'Unpublished; cf. RIC 45 and BMC 12', reads: [{ work: 'ric', number: '45', relation: 'unlisted' }, { work: 'bmc', number: '12', relation: 'unlisted' }], source: ROMAN },
+  { text: 'RIC vgl. 45', reads: [{ work: 'ric', number: '45', relation: 'cf.' }], source: GERMAN },
+  { text: 'Cf. N 1018 but different bust', reads: [{ work: 'n', number: '1018', relation: 'cf.', note: 'but different bust' }], source: ENGLISH },
+  { text: 'cf. N 1018, but different bust', reads: [{ work: 'n', number: '1018', relation: 'cf.', note: 'but different bust' }], source: ENGLISH },
+  { text: 'Cf. N 1018, but reverse as N 1020', reads: [{ work: 'n', number: '1018', relation: 'cf.', note: 'but reverse as N 1020' }], source: ENGLISH },
+  { text: 'Hede - (jfr 45)', reads: [{ work: 'hede', number: '45', relation: 'unlisted' }], source: TRADE },
+  { text: 'saknas i Hede', reads: [{ work: 'hede', number: '', relation: 'unlisted' }], source: TRADE },
+  { text: 'mangler i Hede', reads: [{ work: 'hede', number: '', relation: 'unlisted' }], source: TRADE },
+]; // prettier-ignore

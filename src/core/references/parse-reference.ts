@@ -6,7 +6,9 @@ import { shown } from './ranges.ts';
 import { HOW, opensBook, readEntry } from './read-entry.ts';
 import type { Books } from './read-entry.ts';
 import { AFTER, CLASS, FIGURE, PAGE, PLATE, RARITY } from './reference-words.ts';
+import { formatReference } from './reference.ts';
 import type { CitedWork, Reference } from './reference.ts';
+import { ofNoBook, withPlainUnlisted } from './unlisted-words.ts';
 
 const MOST = 500;
 
@@ -32,11 +34,13 @@ export function parseReferences(
   text: string,
   { works = [], names = 'first word', lettered = false }: Books = {},
 ): Outcome<readonly Reference[]> {
-  const written = seen(text).trim();
+  const written = withPlainUnlisted(seen(text).trim(), works);
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > MOST)
     return refuse(`A reference is at most ${String(MOST)} characters; this has ${String(written.length)}. ${HOW}.`);
   const books: Required<Books> = { works, names, lettered };
+  const inNone = ofNoBook(written);
+  if (inNone !== undefined) return readOfNoBook(text, inNone, books);
   const parts = separate(written, books);
   if (!parts.ok) return parts;
   const found: Reference[] = [];
@@ -46,6 +50,26 @@ export function parseReferences(
     found.push(one.value);
   }
   return good(found);
+}
+
+/** A piece that no book has is in the books of what it is like an unlisted one. */
+function readOfNoBook(
+  text: string,
+  { near, doubtful }: { readonly near: string; readonly doubtful: boolean },
+  books: Required<Books>,
+): Outcome<readonly Reference[]> {
+  if (near === '')
+    return refuse(
+      `"${shown(text)}" does not say in which work. Write the work and unlisted, such as North unlisted, or say it in the story.`,
+    );
+  const like = parseReferences(near, books);
+  if (!like.ok) return like;
+  return good(
+    like.value.map((one) => {
+      const unlisted = { ...one, relation: 'unlisted' as const, ...(doubtful ? { doubtful: true as const } : {}) };
+      return { ...unlisted, text: like.value.length === 1 ? text : formatReference(unlisted, one.named) };
+    }),
+  );
 }
 
 /** Marks that may stand between two references, outside brackets. */
@@ -127,7 +151,7 @@ function isBeside(text: string): boolean {
     RARITY.test(text) ||
     /^\(/u.test(text) ||
     /^[-–—?]/u.test(text) ||
-    /^(?:cf|vgl)\.?\s*\d/iu.test(text)
+    /^(?:cf|cfr|cp|vgl|jfr?|por|zie|voir|see|vedi)\.?\s*\d/iu.test(text)
   );
 }
 

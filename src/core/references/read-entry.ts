@@ -140,7 +140,10 @@ function clauseAt(said: Beside): Beside | null {
   const dash = /^[-–—](?=[\s,(;]|$)/u.exec(rest);
   if (dash !== null && said.number === '' && said.relation === undefined)
     return { ...said, relation: 'unlisted', rest: rest.slice(dash[0].length) };
-  const near = said.relation === 'unlisted' && said.number === '' ? /^(?:cf|cfr|vgl)\.?\s*(?=\S)/iu.exec(rest) : null;
+  const near =
+    said.relation === 'unlisted' && said.number === ''
+      ? /^(?:cf|cfr|cp|vgl|jfr?|por|zie|voir|see|vedi)\.?\s*(?=\S)/iu.exec(rest)
+      : null;
   if (near !== null) return numberAt({ ...said, isNear: true, rest: rest.slice(near[0].length) });
   const fields = [
     ['page', PAGE],

@@ -10,7 +10,7 @@ export function oneOf(words: readonly string[]): string {
 
 // The words are those of English, German, French, Italian, Spanish and Dutch catalogues and lists. Common practice.
 
-const LIKE = [
+export const LIKE = [
   'cf', 'cp', 'conf', 'confer', 'compare', 'comp', 'near', 'like', 'similar to', 'akin to', 'see', 'see also', 'as', 'cf. also', 'vgl', 'vergl',
   'vergleiche', 'vgl. auch', 'siehe', 'siehe auch', 'wie', 'zu', 'ähnlich', 'ähnlich wie', 'ähnl', 'cfr', 'voir', 'voir aussi', 'comme',
   'similaire à', 'proche de', 'vedi', 'come', 'simile a', 'véase', 'como', 'similar a', 'zie', 'vgl. ook', 'zoals', 'jf', 'jfr', 'jämför', 'por',
@@ -51,9 +51,14 @@ const OF = [
 ];
 const A = ['a', 'an', 'eine', 'ein', 'une', 'un', 'una', 'een', 'en'];
 const CORRECTED = ['corr', 'corrigenda', 'corrigendum', 'corrected', 'korr'];
-const UNLISTED = [
-  'unlisted', 'not listed', 'unrecorded', 'unpublished', 'missing', 'lacking', 'fehlt', 'fehlt bei', 'manque', 'manca', 'falta', 'absent from', 'not in',
-  'nicht in', 'nicht bei', 'nicht im', 'non in', 'pas dans', 'pas chez', 'niet in', 'niet bij', 'no en', 'ikke i', 'inte i', 'ej i', 'unediert', 'inédit', 'inedito', 'inédito',
+/** Said of a piece that no book has: `Unpublished; cf. RIC 45`. */
+export const OF_ITSELF = [
+  'unlisted', 'not listed', 'unrecorded', 'not recorded', 'unpublished', 'not published', 'unedited', 'unediert', 'unpubliziert', 'inédit', 'inédite', 'inedit', 'inedito',
+  'inedita', 'inédito', 'inédita', 'onuitgegeven', 'opublicerad', 'upubliceret', 'nieopublikowany', 'nepublikováno',
+]; // prettier-ignore
+export const UNLISTED = [
+  ...OF_ITSELF, 'missing', 'lacking', 'fehlt', 'fehlt bei', 'manque', 'manca', 'falta', 'absent from', 'absent de', 'not in', 'nicht in', 'nicht bei', 'nicht im', 'non in',
+  'pas dans', 'pas chez', 'niet in', 'niet bij', 'no en', 'no consta en', 'no figura en', 'ikke i', 'inte i', 'ej i', 'saknas i', 'mangler i', 'brak w', 'brak u',
 ]; // prettier-ignore
 /** Words before a book that say what entry a piece is not, or whose copy it is. */
 const DENIED = [
@@ -84,7 +89,7 @@ export const DENIED_BEFORE = new RegExp(`^(?!${oneOf(UNLISTED)})${oneOf(DENIED)}
 export const AFTER: readonly (readonly [RegExp, Relation])[] = [
   [new RegExp(`^(?:${oneOf(VARIANT)})(?:\\s*(?=[,;(]|$))?`, 'iu'), 'var.'],
   [new RegExp(`^(?:${oneOf(CORRECTED)})`, 'iu'), 'corr.'],
-  [new RegExp(`^(?:${oneOf(['unlisted', 'not listed', 'unrecorded', 'unpublished', 'fehlt', 'manque', 'manca', 'falta'])})`, 'iu'), 'unlisted'],
+  [new RegExp(`^(?:${oneOf([...OF_ITSELF, 'unl', 'fehlt', 'manque', 'manca', 'falta', 'mangler', 'saknas'])})`, 'iu'), 'unlisted'],
   [new RegExp(`^(?:${oneOf(THIS)})(?:\\s+${oneOf(MORE_OF_THIS)})?`, 'iu'), 'this coin'],
 ]; // prettier-ignore
 

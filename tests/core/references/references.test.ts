@@ -14,6 +14,7 @@ import {
   PLATES_WITH_FIGURES,
   REFERENCE_QUESTIONS,
   REFERENCE_WORDINGS,
+  UNLISTED_WORDINGS,
   VOLUME_PARTS,
 } from '../../published/reference-wordings.ts';
 import { BOOK_ORDERS, RANGES } from '../../published/reference-orders.ts';
@@ -99,7 +100,7 @@ describe('A reference is read', () => {
   });
 });
 
-test.for(REFERENCE_WORDINGS)('$text ($source)', ({ text, reads }) => {
+test.for([...REFERENCE_WORDINGS, ...UNLISTED_WORDINGS])('$text ($source)', ({ text, reads }) => {
   const outcome = parseReferences(text);
   expect(outcome).toMatchObject({ ok: true, value: reads });
   if (!outcome.ok) return;
@@ -111,6 +112,19 @@ test.for(REFERENCE_WORDINGS)('$text ($source)', ({ text, reads }) => {
 test.for(REFERENCE_QUESTIONS)('$text is asked about ($source)', ({ text, says }) => {
   const outcome = parseReferences(text);
   expect(outcome.ok ? outcome.value : outcome.problem).toContain(says);
+});
+
+test.for(UNLISTED_WORDINGS)('$text is printed so that it reads back', ({ text }) => {
+  const outcome = parseReferences(text);
+  for (const one of outcome.ok ? outcome.value : []) {
+    const { text: _, named, ...said } = one;
+    const again = parseReferences(formatReference(one, named));
+    expect(again).toMatchObject({ ok: true, value: [said] });
+  }
+});
+
+test.for(['Unpublished', 'inédit', 'unpublished?'])('%s asks in which work', (text) => {
+  expect(read(text)).toContain('does not say in which work');
 });
 
 test('what a question about a number offers is read as it says', () => {
