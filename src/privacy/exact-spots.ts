@@ -20,7 +20,10 @@ const SPOTS: readonly RegExp[] = [
   /\b\d{1,2} \d{1,2} \d{1,2}(?:\.\d+)? ?[NS][ ,;/]+\d{1,3} \d{1,2} \d{1,2}(?:\.\d+)? ?[EWO]\b/,
   // Great Britain; small letters too, but for those that are words or "no", "nr".
   /\b(?:H[LMN-PT-Z]|N[A-HJ-OR-UW-Z]|O[V]|S[A-HJ-PR-Z]|T[AFGLMQRV])[\s/.-]?(?:\d{3,5}[\s/.-]\d{3,5}|\d{6}|\d{8}|\d{10})\b/,
-  /\b(?:h[pt-z]|n[c-dfghjkmstwxyz]|s[de-hjkm-nru-z]|t[aflmqv])[\s/.-]?(?:\d{3}[\s/.-]\d{3}|\d{4}[\s/.-]\d{4}|\d{5}[\s/.-]\d{5}|\d{6}|\d{8}|\d{10})\b/,
+  new RegExp(
+    String.raw`\b(?:h[pt-z]|n[c-dfghjkmstwxyz]|s[de-hjkm-nru-z]|t[aflmqv])[\s/.-]?` +
+      String.raw`(?:\d{3}[\s/.-]\d{3}|\d{4}[\s/.-]\d{4}|\d{5}[\s/.-]\d{5}|\d{6}|\d{8}|\d{10})\b`,
+  ),
   // Saint and species as often as squares: with their figures run together only.
   /\bs[pst](?:\d{6}|\d{8}|\d{10})\b/,
   // Ireland.

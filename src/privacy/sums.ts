@@ -19,12 +19,30 @@ type Amount = {
   readonly figures: string;
 };
 
+const either = (patterns: string): string =>
+  `(?:${patterns
+    .trim()
+    .split(/\s*,\s*/)
+    .join('|')})`;
 /** Words that a price follows, and what may stand between. */
-const PRICED =
-  /(?:\b(?:paid|pay|costs?|costing|priced?|gave|giving|worth|kostete|bezahlt|gezahlt|preis|prix|paye|coute)|\b(?:bought|sold|purchased|insured|valued?|valuation|estimated?|hammer)(?: \w+)? (?:for|at|of|price))(?: (?:me|us|him|her|them|it|only|about|just|some|over|under|around|roughly|nearly|almost|the sum of|a|was|were|of|at|then))*[ :="]*$/;
+const PAID = either(
+  'paid, pay, costs?, costing, priced?, gave, giving, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
+);
+const DEALT = either('bought, sold, purchased, insured, valued?, valuation, estimated?, hammer');
+const BEFORE_PRICE = either(
+  `me, us, him, her, them, it, only, about, just, some, over, under, around, roughly, nearly, almost, the sum of,
+  a, was, were, of, at, then`,
+);
+const PRICED = new RegExp(`(?:\\b${PAID}|\\b${DEALT}(?: \\w+)? (?:for|at|of|price))(?: ${BEFORE_PRICE})*[ :="]*$`);
 /** Words after which an amount of money is a fine, a wage or a weight of the time, and no price. */
-const NO_PRICE =
-  /\b(?:fine[ds]?|penalt(?:y|ies)|forfeit\w*|rewards?|wages?|salary|tax(?:es)?|ransom|weigh(?:s|ed|ing|t)?|coined|struck|into|by tale|worth of)(?: (?:of|up to|at|about|some|not|more|less|than|from|in|a|the|was|were|over|under|only|just|for)){0,4} $/;
+const OF_THE_TIME = either(
+  `fine[ds]?, penalt(?:y|ies), forfeit\\w*, rewards?, wages?, salary, tax(?:es)?, ransom, weigh(?:s|ed|ing|t)?, coined,
+  struck, into, by tale, worth of`,
+);
+const BEFORE_AMOUNT = either(
+  'of, up to, at, about, some, not, more, less, than, from, in, a, the, was, were, over, under, only, just, for',
+);
+const NO_PRICE = new RegExp(`\\b${OF_THE_TIME}(?: ${BEFORE_AMOUNT}){0,4} $`);
 /** Where an amount without a currency ends, with no measure or noun behind it. */
 const ENDS = /^(?:"|\)| ?[;:!?]|[.,](?!\d)| ?$| (?:for|in|at|to|from|when|then|and|plus|on|by|the|including)\b)/;
 

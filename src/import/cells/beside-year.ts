@@ -11,8 +11,9 @@ const LETTERS = '\\p{Lu}{1,3}\\*?|\\p{Lu}\\.(?:\\p{Lu}\\.){0,3}|\\p{Lu}-\\p{Lu}'
 const WITH_LETTER = new RegExp(`^${YEAR}(?: ?[-–] ?| ?)(?:\\(?(${LETTERS})\\)?)$`, 'u');
 const IN_BRACKETS = /^(\d{4}(?:[-–/]\d{1,4})?),? ?[([]([^)\]]*\p{L}[^)\]]*)[)\]]$/u;
 const AFTER_COMMA = /^(\d{4}(?:[-–/]\d{1,4})?)[,;] ?(\p{L}{3}.*)$/u;
-const RESTRIKE =
-  /^(?:(?:modern|later|official|mint) )?re-?strikes?$|^neupr[äa]gung$|^nachpr[äa]gung$|^np\.?$|^refrappe$|^riconio$|^reacuñaci[oó]n$|^naslag$/i;
+const RESTRIKES = `(?:(?:modern|later|official|mint) )?re-?strikes?, neupr[äa]gung, nachpr[äa]gung, np\\.?, refrappe, riconio,
+  reacuñaci[oó]n, naslag`;
+const RESTRIKE = new RegExp(`^(?:${RESTRIKES.split(/,\s*/).join('|')})$`, 'i');
 
 /** Letters that name an era or a calendar, and no mint. */
 const ERAS = new Set('AD BC CE BCE AH AM SE VS CS BE RS ME EE NS OS SH JE FE KE BS AS SS'.split(' '));

@@ -8,8 +8,9 @@ type Named = 'ruler' | 'mint' | 'denomination';
 
 const REIGN = /^(.*?\D)[,;:]? ?[([]?(?:reg\.|r\.|reigned|regn\.|reg\. ab|règne|regno) ?([^)\]]*\d[^)\]]*)[)\]]?$/i;
 const YEARS_IN_BRACKETS = /^(.*?)[,;:]? ?[([]((?:AD|BC|A\.D\.|c\.|ca\.|AH)? ?\d{1,4}[^)\]]*)[)\]]$/i;
-const YEARS_AFTER =
-  /^(.*?\D)[,;:]? ((?:AD |A\.D\. |AH |c\. ?)?\d{1,4} ?(?:BC|B\.C\.)? ?[-–/] ?\d{1,4} ?(?:AD|BC|A\.D\.|B\.C\.|v\. ?Chr\.|n\. ?Chr\.)?)$/i;
+const FIRST_YEAR = String.raw`(?:AD |A\.D\. |AH |c\. ?)?\d{1,4} ?(?:BC|B\.C\.)?`;
+const LAST_YEAR = String.raw`\d{1,4} ?(?:AD|BC|A\.D\.|B\.C\.|v\. ?Chr\.|n\. ?Chr\.)?`;
+const YEARS_AFTER = new RegExp(String.raw`^(.*?\D)[,;:]? (${FIRST_YEAR} ?[-–/] ?${LAST_YEAR})$`, 'i');
 
 /** A name, or several of a joint reign, with the years a sheet puts behind it; a question mark behind it is a doubt. */
 export function readNames(text: string, field: Named): readonly Said[] {

@@ -13,7 +13,7 @@ import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
 import { readMetal } from './metal-cell.ts';
 import { readNames } from './name-cell.ts';
 import { readReferences, readReferenceTo } from './reference-cell.ts';
-import type { Cell, Said } from './cell-result.ts';
+import type { Cell, Half, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
 import { CHOICES, readChoice, readList, readMakers, readSure } from './word-cell.ts';
 
@@ -165,73 +165,62 @@ function readBlank(field: Field, blank: Meaning): readonly Said[] {
   return keeps ? fact(field, blank) : [{ kind: 'blank' }];
 }
 
+type FieldReader = (cell: Cell, field: Field, mapping: Mapping) => readonly Said[];
+
+const asName: FieldReader = ({ text }, field) => readNames(text, field as Parameters<typeof readNames>[1]);
+const asHalf: FieldReader = ({ text }, field) => [{ kind: 'half', of: field as Half, text }];
+const asMeasure: FieldReader = (cell, field) => readMeasure(cell, field as Parameters<typeof readMeasure>[1]);
+const asList: FieldReader = ({ text }, field) => readList(text, field as Parameters<typeof readList>[1]);
+const asMaker: FieldReader = ({ text }, field) => readMakers(text, field as Parameters<typeof readMakers>[1]);
+const asDie: FieldReader = ({ text }, field) => fact(`dies.${field.replace(' die', '')}`, text);
+
+/** How a cell of each field is read; every other field is a word of its choices, or words as they stand. */
+const READERS: Partial<Record<Field, FieldReader>> = {
+  id: ({ text }) => [{ kind: 'id', text }],
+  ruler: asName,
+  mint: asName,
+  denomination: asName,
+  type: ({ text }) => readType(text),
+  realm: ({ text }) => [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }],
+  'mint area': ({ text }) => [{ kind: 'mint area', text: text.replace(/\s+/g, ' ') }],
+  date: (cell) => readDate(cell, 'date'),
+  'date from': asHalf,
+  'date to': asHalf,
+  height: asHalf,
+  width: asHalf,
+  'reference work': asHalf,
+  'reference number': asHalf,
+  references: ({ text }) => readReferences(text),
+  metal: ({ text }) => readMetal(text),
+  fineness: asMeasure,
+  weight: asMeasure,
+  diameter: asMeasure,
+  thickness: asMeasure,
+  axis: (cell) => readAxis(cell),
+  measures: (cell) => readMeasures(cell),
+  grade: (cell, _, { always }) => readGrade(cell, cell.unit ?? always['grade-scale']),
+  treatments: asList,
+  peculiarities: asList,
+  tags: asList,
+  makers: ({ text }) => readMakers(text, 'maker'),
+  moneyer: asMaker,
+  engraver: asMaker,
+  medallist: asMaker,
+  'die-sinker': asMaker,
+  artist: asMaker,
+  sure: ({ text }) => readSure(text),
+  story: ({ text }) => [{ kind: 'story', text }],
+  provenance: ({ text }) => [{ kind: 'more', field: 'provenance', values: [{ says: text }] }],
+  'struck-for': ({ text }) => readStruckFor(text),
+  'found area': ({ text }) => fact('found.area', text),
+  'obverse die': asDie,
+  'reverse die': asDie,
+};
+
 function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] {
-  const { text } = cell;
-  switch (field) {
-    case 'id':
-      return [{ kind: 'id', text }];
-    case 'ruler':
-    case 'mint':
-    case 'denomination':
-      return readNames(text, field);
-    case 'type':
-      return readType(text);
-    case 'realm':
-      return [{ kind: 'realm', text: text.replace(/\s+/g, ' ') }];
-    case 'mint area':
-      return [{ kind: 'mint area', text: text.replace(/\s+/g, ' ') }];
-    case 'date':
-      return readDate(cell, 'date');
-    case 'date from':
-    case 'date to':
-    case 'height':
-    case 'width':
-    case 'reference work':
-    case 'reference number':
-      return [{ kind: 'half', of: field, text }];
-    case 'references':
-      return readReferences(text);
-    case 'metal':
-      return readMetal(text);
-    case 'fineness':
-    case 'weight':
-    case 'diameter':
-    case 'thickness':
-      return readMeasure(cell, field);
-    case 'axis':
-      return readAxis(cell);
-    case 'measures':
-      return readMeasures(cell);
-    case 'grade':
-      return readGrade(cell, cell.unit ?? mapping.always['grade-scale']);
-    case 'treatments':
-    case 'peculiarities':
-    case 'tags':
-      return readList(text, field);
-    case 'makers':
-      return readMakers(text, 'maker');
-    case 'moneyer':
-    case 'engraver':
-    case 'medallist':
-    case 'die-sinker':
-    case 'artist':
-      return readMakers(text, field);
-    case 'sure':
-      return readSure(text);
-    case 'story':
-      return [{ kind: 'story', text }];
-    case 'provenance':
-      return [{ kind: 'more', field: 'provenance', values: [{ says: text }] }];
-    case 'struck-for':
-      return readStruckFor(text);
-    case 'found area':
-      return fact('found.area', text);
-    case 'obverse die':
-    case 'reverse die':
-      return fact(`dies.${field.replace(' die', '')}`, text);
-    default:
-      return field in CHOICES ? readChoice(text, field) : readWords(text, field);
-  }
+  const known = READERS[field];
+  if (known !== undefined) return known(cell, field, mapping);
+  return field in CHOICES ? readChoice(cell.text, field) : readWords(cell.text, field);
 }
 
 function readStruckFor(text: string): readonly Said[] {

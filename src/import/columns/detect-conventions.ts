@@ -80,8 +80,9 @@ export function hyphensIn(cells: readonly SheetCell[]): 'range' | 'month' | 'two
   return isRange === isMonth ? 'two ways' : isRange ? 'range' : 'month';
 }
 
-const ERA_WORDS =
-  /^(?:(b\.? ?c\.?(?: ?e\.?)?|v\. ?chr\.?|av\. ?j\.-c\.|a\. ?c\.)|a\.? ?d\.?|c\.? ?e\.?|n\. ?chr\.?|ap\. ?j\.-c\.|d\. ?c\.)$/i;
+const BEFORE = String.raw`b\.? ?c\.?(?: ?e\.?)?|v\. ?chr\.?|av\. ?j\.-c\.|a\. ?c\.`;
+const AFTER = String.raw`a\.? ?d\.?|c\.? ?e\.?|n\. ?chr\.?|ap\. ?j\.-c\.|d\. ?c\.`;
+const ERA_WORDS = new RegExp(`^(?:(${BEFORE})|${AFTER})$`, 'i');
 
 /** The words of a column that says of each row whether its years are before Christ or after, with what each means; null for any other. */
 export function erasIn(

@@ -37,16 +37,7 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
     const question = fieldQuestion(doubt, key, example, unit);
     return column([otherwise], question === null || said.length === 0 ? [] : [question]);
   };
-  if (matched.kind === 'ledger') {
-    const currency = unit !== null && isCurrency(unit) ? { currency: unit } : {};
-    return column([
-      {
-        kind: 'ledger',
-        column: matched.column,
-        ...(['cost', 'value', 'insured'].includes(matched.column) ? currency : {}),
-      },
-    ]);
-  }
+  if (matched.kind === 'ledger') return column([inLedger(matched.column, unit)]);
   if (matched.kind === 'field' && isField(matched.field)) {
     // A public heading over sums of money is private all the same.
     if (looksPaid(said) && ['number', 'title', 'weight', 'grade', 'date'].includes(matched.field))
@@ -60,27 +51,36 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
     if (matched.doubt === 'date' && tellsStriking(said)) return column([{ kind: 'field', field: 'date' }]);
     if (matched.doubt === 'number' && numbersEachRow(cells)) return column([{ kind: 'field', field: 'number' }]);
     if (matched.doubt === 'description' && saysKinds(said)) return column([{ kind: 'field', field: 'kind' }]);
-    const isArea = /region|origin|herkunft|city|town|ville|stadt|citt|ciudad|\bstad\b/i.test(heading);
-    const inLedger: Readonly<Record<string, LedgerField>> = {
-      date: 'acquired',
-      value: 'value',
-      ...(isArea ? {} : { place: 'storage' }),
-    };
-    const known = Object.entries(inLedger).find(([doubt]) => doubt === matched.doubt)?.[1];
-    return asked(matched.doubt, known === undefined ? { kind: 'ledger' } : { kind: 'ledger', column: known });
+    return asked(matched.doubt, privateWay(matched.doubt, heading));
   }
   const work = lists.works.find((name) => name.toLowerCase() === heading.trim().toLowerCase().replace(/\.$/, ''));
   if (work !== undefined) return column([{ kind: 'reference', work: heading.trim() }]);
-  const named = (
-    [
-      ['rulers', 'ruler'],
-      ['mints', 'mint'],
-      ['denominations', 'denomination'],
-    ] as const
-  ).find(([list]) => {
-    const known = new Set(lists[list].map((name) => name.toLowerCase()));
-    const hits = said.filter(({ text }) => known.has(text.toLowerCase())).length;
-    return hits > 0 && hits * 2 >= said.length;
-  });
+  const named = NAMED.find(([list]) => areMostlyOf(lists[list], said));
   return named === undefined ? column([{ kind: 'ledger' }]) : asked(named[1], { kind: 'ledger' });
+}
+
+const NAMED = [
+  ['rulers', 'ruler'],
+  ['mints', 'mint'],
+  ['denominations', 'denomination'],
+] as const;
+
+function areMostlyOf(names: readonly string[], said: readonly SheetCell[]): boolean {
+  const known = new Set(names.map((name) => name.toLowerCase()));
+  const hits = said.filter(({ text }) => known.has(text.toLowerCase())).length;
+  return hits > 0 && hits * 2 >= said.length;
+}
+
+function inLedger(column: LedgerField, unit: string | null): Reading {
+  const isSum = ['cost', 'value', 'insured'].includes(column);
+  return { kind: 'ledger', column, ...(isSum && unit !== null && isCurrency(unit) && { currency: unit }) };
+}
+
+const AREA = /region|origin|herkunft|city|town|ville|stadt|citt|ciudad|\bstad\b/i;
+
+/** Where a column goes until its question is answered. */
+function privateWay(doubt: string, heading: string): Reading {
+  if (doubt === 'date') return { kind: 'ledger', column: 'acquired' };
+  if (doubt === 'value') return { kind: 'ledger', column: 'value' };
+  return doubt === 'place' && !AREA.test(heading) ? { kind: 'ledger', column: 'storage' } : { kind: 'ledger' };
 }

@@ -72,8 +72,9 @@ export function isSameRealm(one: string, other: string): boolean {
   return realmName(one) === realmName(other);
 }
 
-const FORM_OF_STATE =
-  /^(?:the )?(?:kingdom|republic|duchy|county|principality|royaume|konigreich|republik|herzogtum|regno|reino|koninkrijk) (?:of|de|du|von|di|van) (?:the )?/;
+const STATES =
+  'kingdom, republic, duchy, county, principality, royaume, konigreich, republik, herzogtum, regno, reino, koninkrijk';
+const FORM_OF_STATE = new RegExp(`^(?:the )?(?:${STATES.split(', ').join('|')}) (?:of|de|du|von|di|van) (?:the )?`);
 
 function realmName(realm: string): string {
   return spelledAlike(realm).replace(FORM_OF_STATE, '').replace(/^the /, '');

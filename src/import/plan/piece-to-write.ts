@@ -42,54 +42,60 @@ export function placePiece(
   prefer: Preference,
 ): PlacedPiece | { readonly because: string } {
   const { id } = identity;
-  const file = `pieces/${id}/piece.md`;
-  const facts = nestedFacts(incoming.facts);
-  const whole = { row: incoming.row, id, number: incoming.number, file };
+  if (identity.kind === 'gone')
+    return { because: `The piece ${id} was taken out of the cabinet since it was imported. Its row is left alone.` };
   const inLedger = mergeThreeWays(
     identity.kind === 'again' ? ledgerFacts(identity.was.ledger) : new Map(),
     ledgerFacts(incoming.ledger),
     ledgerFacts(held.ledger),
     prefer,
   );
-  const ledger = {
-    ledger: Object.fromEntries(
-      inLedger.changes.flatMap(({ path, value }) => (typeof value === 'string' ? [[path, value]] : [])),
-    ),
+  const facts = nestedFacts(incoming.facts);
+  const { row, number, story } = incoming;
+  const file = `pieces/${id}/piece.md`;
+  const placed = {
+    row,
+    id,
+    number,
+    file,
+    ledger: textsOf(inLedger.changes.map(({ path, value }) => [path, value] as const)),
     conflicts: inLedger.conflicts.map((one) => ({ ...one, path: `ledger: ${one.path}` })),
     emptied: inLedger.emptied.map((path) => `ledger: ${path}`),
+    base: { id, number, row, facts, story, ledger: textsOf(inLedger.base) },
   };
-  const base = {
-    id,
-    number: incoming.number,
-    row: incoming.row,
-    facts,
-    story: incoming.story,
-    ledger: textsOf(inLedger.base),
-  };
-  const ledgerPaths = Object.keys(ledger.ledger).map((path) => `ledger: ${path}`);
-
-  if (identity.kind === 'gone')
-    return { because: `The piece ${id} was taken out of the cabinet since it was imported. Its row is left alone.` };
-  if (identity.kind === 'new') {
-    const text = formatPieceFile(facts, incoming.story);
-    return { ...whole, state: 'new', text, changed: [], ...ledger, base };
-  }
+  if (identity.kind === 'new') return { ...placed, state: 'new', text: formatPieceFile(facts, story), changed: [] };
   const read = held.text === null ? null : factsIn(held.text);
   if (held.text === null || read === null)
     return { because: `The file ${file} cannot be read, so nothing in it is changed. Run npm run check, and fix it.` };
-  if (identity.kind === 'there') {
-    const isAlike = isSame(nestedFacts(read.facts), nestedFacts(incoming.facts)) && read.story === incoming.story;
-    if (!isAlike)
-      return {
-        because: `The number ${incoming.number} already belongs to the piece ${id}, which did not come from this sheet. Give one of the two another number.`,
-      };
-    const state = ledgerPaths.length === 0 ? 'same' : 'changed';
-    return { ...whole, state, text: held.text, changed: ledgerPaths, ...ledger, base };
-  }
+  if (identity.kind === 'again')
+    return placeAgain(incoming, identity.was, { ...read, text: held.text }, prefer, placed);
+  if (!isSame(nestedFacts(read.facts), facts) || read.story !== story)
+    return {
+      because: `The number ${number} already belongs to the piece ${id}, which did not come from this sheet. Give one of the two another number.`,
+    };
+  const changed = ledgerPaths(placed);
+  return { ...placed, state: changed.length === 0 ? 'same' : 'changed', text: held.text, changed };
+}
+
+type Placed = Omit<PlacedPiece, 'state' | 'text' | 'changed'>;
+type Read = { readonly facts: FlatFacts; readonly story: string };
+
+function ledgerPaths({ ledger }: Placed): readonly string[] {
+  return Object.keys(ledger).map((path) => `ledger: ${path}`);
+}
+
+/** A row that was imported before: what the sheet changed since goes into the file, what the keeper changed there stays. */
+function placeAgain(
+  incoming: IncomingPiece,
+  was: BroughtIn,
+  held: Read & { readonly text: string },
+  prefer: Preference,
+  placed: Placed,
+): PlacedPiece | { readonly because: string } {
   const merged = mergeThreeWays(
-    withStory(flatFacts(identity.was.facts), identity.was.story),
+    withStory(flatFacts(was.facts), was.story),
     withStory(incoming.facts, incoming.story),
-    withStory(read.facts, read.story),
+    withStory(held.facts, held.story),
     prefer,
   );
   const changes = merged.changes.filter(({ path }) => path !== STORY);
@@ -100,20 +106,18 @@ export function placePiece(
   );
   if (!edited.ok) return { because: edited.problem };
   const story = merged.changes.find(({ path }) => path === STORY)?.value;
-  const text = typeof story === 'string' ? editStory(edited.value, story) : edited.value;
   const next = new Map(merged.base);
   const told = next.get(STORY);
   next.delete(STORY);
-  const changed = [...merged.changes.map(({ path }) => path), ...ledgerPaths];
+  const changed = [...merged.changes.map(({ path }) => path), ...ledgerPaths(placed)];
   return {
-    ...whole,
+    ...placed,
     state: changed.length === 0 ? 'same' : 'changed',
-    text,
+    text: typeof story === 'string' ? editStory(edited.value, story) : edited.value,
     changed,
-    ledger: ledger.ledger,
-    conflicts: [...merged.conflicts, ...ledger.conflicts],
-    emptied: [...merged.emptied, ...ledger.emptied],
-    base: { ...base, facts: nestedFacts(next), story: typeof told === 'string' ? told : '' },
+    conflicts: [...merged.conflicts, ...placed.conflicts],
+    emptied: [...merged.emptied, ...placed.emptied],
+    base: { ...placed.base, facts: nestedFacts(next), story: typeof told === 'string' ? told : '' },
   };
 }
 
@@ -133,6 +137,6 @@ function ledgerFacts(cells: Readonly<Record<string, string>>): FlatFacts {
   return new Map(filled.map(([column, text]) => [column, text.trim()]));
 }
 
-function textsOf(facts: FlatFacts): Readonly<Record<string, string>> {
+function textsOf(facts: Iterable<readonly [string, Written | null]>): Readonly<Record<string, string>> {
   return Object.fromEntries([...facts].flatMap(([path, value]) => (typeof value === 'string' ? [[path, value]] : [])));
 }

@@ -25,8 +25,10 @@ export function usualRows(rows: readonly GridRow[]): UsualRows {
   return { width, shapes };
 }
 
-const TOTAL =
-  /^(?:grand[ -]?total|sub[ -]?totals?|totals?|sum|(?:zwischen|gesamt|end)?summe|gesamt|sous[ -]?total|somme|totaux|totale|subtotale|somma|suma|totaal|subtotaal|eindtotaal|итого|всего)(?!\p{L})/iu;
+/** What a line of totals begins with, in nine languages. Common practice. */
+const TOTALS = `grand[ -]?total, sub[ -]?totals?, totals?, sum, (?:zwischen|gesamt|end)?summe, gesamt, sous[ -]?total, somme, totaux,
+  totale, subtotale, somma, suma, totaal, subtotaal, eindtotaal, итого, всего`;
+const TOTAL = new RegExp(`^(?:${TOTALS.split(/,\s*/).join('|')})(?!\\p{L})`, 'iu');
 const RULE = /^[\s\-–—_=*#.~·•/|+]+$/u;
 
 export const HEADING_BETWEEN =

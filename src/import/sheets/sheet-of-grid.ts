@@ -10,6 +10,10 @@ import { isHeadingBetween, isRowOfUnits, repeatsHeadings, whyNoRecord } from './
 import type { Sheet, SheetCell, SheetColumn, SheetRemark, SheetRow } from './sheet.ts';
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });
+const NO_HEADINGS: SheetRemark = {
+  rows: [],
+  says: 'No row of headings was found. Name it, or give each column its field by its letter.',
+};
 
 /** A sheet with its headings and records told apart. A heading row given by the keeper is taken as given; 0 is none. */
 export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
@@ -22,35 +26,14 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     );
   }
   const stands = heading?.row ?? 0;
-  const setAside: { row: number; text: string; because: string; isHeading?: true }[] = filled
-    .filter(({ row }) => row < stands)
-    .map((row) => ({ row: row.row, text: textOf(row), because: 'it stands above the headings' }));
-
   const headings = new Map(filledCells(heading?.cells ?? []).map(({ cell, column }) => [column, cell.text]));
-  const written = new Map(headings);
   const spread = spreadMerges(
     grid,
     filled.filter(({ row }) => row > stands),
   );
-  const usual = usualRows(spread.rows.filter((row) => !repeatsHeadings(row, written)));
-  const body: GridRow[] = [];
-  for (const [at, row] of spread.rows.entries()) {
-    const isUnits = at === 0 && heading !== undefined && isRowOfUnits(row);
-    const because = isUnits
-      ? 'it holds the units, which are now in the headings'
-      : heading === undefined
-        ? null
-        : whyNoRecord(row, written, grid.merges, usual, at >= spread.rows.length - 3);
-    if (because === null) body.push(row);
-    else
-      setAside.push({
-        row: row.row,
-        text: textOf(row),
-        because,
-        ...(isHeadingBetween(because) && { isHeading: true }),
-      });
-    if (isUnits) addUnits(headings, row);
-  }
+  const { body, skipped, units } = recordsIn(spread.rows, heading === undefined ? null : headings, grid.merges);
+  const above = filled.filter(({ row }) => row < stands);
+  if (units !== undefined) addUnits(headings, units);
 
   const used = new Set(headings.keys());
   for (const { cells } of body)
@@ -74,22 +57,52 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     ...remarksOnLengths(heading, body),
     ...spread.remarks,
     ...hanging.map(({ remark }) => remark),
+    ...(heading === undefined && rows.length > 0 ? [NO_HEADINGS] : []),
   ];
-  if (heading === undefined && rows.length > 0) {
-    remarks.push({
-      rows: [],
-      says: 'No row of headings was found. Name it, or give each column its field by its letter.',
-    });
-  }
   return good({
     name: grid.name,
     isHidden: grid.isHidden,
     headingRow: stands,
     columns: [...columns, ...hanging.map(({ column }) => column)],
     rows,
-    setAside,
+    setAside: [
+      ...above.map((row) => ({ row: row.row, text: textOf(row), because: 'it stands above the headings' })),
+      ...skipped,
+    ],
     ...(remarks.length > 0 && { remarks }),
   });
+}
+
+type Records = {
+  readonly body: readonly GridRow[];
+  readonly skipped: Sheet['setAside'];
+  /** The row of units under the headings. */
+  readonly units: GridRow | undefined;
+};
+
+/** Which rows below the headings are records, and why the others are none; without headings every row is one. */
+function recordsIn(
+  rows: readonly GridRow[],
+  headings: ReadonlyMap<number, string> | null,
+  merges: Grid['merges'],
+): Records {
+  if (headings === null) return { body: rows, skipped: [], units: undefined };
+  const usual = usualRows(rows.filter((row) => !repeatsHeadings(row, headings)));
+  const body: GridRow[] = [];
+  const skipped: Sheet['setAside'][number][] = [];
+  const units = rows[0] !== undefined && isRowOfUnits(rows[0]) ? rows[0] : undefined;
+  for (const [at, row] of rows.entries()) {
+    const because =
+      row === units
+        ? 'it holds the units, which are now in the headings'
+        : whyNoRecord(row, headings, merges, usual, at >= rows.length - 3);
+    if (because === null) body.push(row);
+    else {
+      const isHeading = isHeadingBetween(because) && { isHeading: true as const };
+      skipped.push({ row: row.row, text: textOf(row), because, ...isHeading });
+    }
+  }
+  return { body, skipped, units };
 }
 
 function cellOf(text: string | undefined): SheetCell {

@@ -69,8 +69,20 @@ function splitSections(code: string): readonly string[] {
   return sections.slice(0, 4);
 }
 
-const PART =
-  /"(?<quoted>[^"]*)"?|\\(?<escaped>.)|\[(?<bracket>[^\]]*)\]|_(?<blank>.)|\*(?<fill>.)|(?<general>general)|(?<noon>am\/pm|a\/p)|(?<power>e[+-])|(?<date>y+|m+|d+|h+|s+|b+|e+|g+)|(?<digit>[0#?])|(?<other>.)/gisu;
+const PARTS = {
+  quoted: '"(?<quoted>[^"]*)"?',
+  escaped: String.raw`\\(?<escaped>.)`,
+  bracket: String.raw`\[(?<bracket>[^\]]*)\]`,
+  blank: '_(?<blank>.)',
+  fill: String.raw`\*(?<fill>.)`,
+  general: '(?<general>general)',
+  noon: String.raw`(?<noon>am\/pm|a\/p)`,
+  power: '(?<power>e[+-])',
+  date: '(?<date>y+|m+|d+|h+|s+|b+|e+|g+)',
+  digit: '(?<digit>[0#?])',
+  other: '(?<other>.)',
+};
+const PART = new RegExp(Object.values(PARTS).join('|'), 'gisu');
 
 function parseSection(text: string): FormatSection {
   const tokens: FormatToken[] = [];

@@ -1,3 +1,5 @@
+export type Paragraphs = ReturnType<typeof paragraphCollector>;
+
 /**
  * Collects what a reader sees of a cell: its paragraphs, with the blanks, tabs and breaks that OpenDocument writes as
  * elements (1.3 part 3, 6.1). What is drawn on the cell and how a word is pronounced are not its text; a comment is kept

@@ -5,7 +5,7 @@ import { hasPart, readPart, type Package, type Taken } from '../package/read-par
 import { LOCKED } from '../package/zip.ts';
 import type { SheetCell, SheetRemark } from '../sheet.ts';
 import { cellOf } from './cell-text.ts';
-import { paragraphCollector } from './paragraphs.ts';
+import { paragraphCollector, type Paragraphs } from './paragraphs.ts';
 
 type Table = {
   readonly name: string;
@@ -23,6 +23,7 @@ type Attributes = Readonly<Record<string, string | undefined>>;
 
 /** Parts of a document that hold tables which are no sheets: what was deleted, what other files were asked for. */
 const ASIDE = new Set(['table:tracked-changes', 'table:dde-links', 'office:forms', 'table:shapes', 'table:scenario']);
+const CELLS = new Set(['table:table-cell', 'table:covered-table-cell']);
 const MOST_COLUMNS = 16_384;
 
 /** The sheets of an OpenDocument workbook (OpenDocument 1.3 part 3, 9); only those asked for are kept. */
@@ -34,123 +35,150 @@ export function readOds(
   if (!locked.ok) return locked;
   if (locked.value) return refuse(`${from.name} cannot be read. ${LOCKED}`);
 
-  const tables: Table[] = [];
-  const names: string[] = [];
-  const hiddenStyles = new Set<string>();
-  const taken: Taken = { letters: 0, cells: 0 };
-  const paragraphs = paragraphCollector();
-  let stop: string | null = null;
-  let style = '';
-  let aside = 0;
-  let table: Table | null = null;
-  let row = 0;
-  let rowRepeat = 1;
-  let isRowHidden = false;
-  let hiddenGroups: boolean[] = [];
-  let columnsSeen = 0;
-  let cells: (SheetCell | undefined)[] = [];
-  let column = 0;
-  let cell: Attributes | null = null;
+  const reader = new ContentReader(from, isWanted);
+  const read = readPart(from, 'content.xml', reader, () => reader.whyStop());
+  if (!read.ok) return read;
+  return reader.names.length === 0
+    ? refuse(
+        `${from.name} holds no sheets that can be read. Open it in a spreadsheet program and save it as .ods or .xlsx.`,
+      )
+    : good({ names: reader.names, grids: reader.tables.map(gridOf) });
+}
 
-  const endCell = (attributes: Attributes): void => {
+/** A cell's text, and everything else of it that a table keeps. */
+function hang(table: Table, row: number, column: number, text: string, of: Paragraphs, attributes: Attributes): void {
+  const at = { row, column };
+  if (of.comment() !== '') table.comments.push({ ...at, text: of.comment() });
+  for (const link of of.links())
+    if (!text.includes(link.replace(/^mailto:|\/$/g, ''))) table.links.push({ ...at, text: link });
+  const down = count(attributes['table:number-rows-spanned']);
+  const across = count(attributes['table:number-columns-spanned']);
+  if (down > 1 || across > 1)
+    table.merges.push({ fromRow: row, toRow: row + down - 1, fromColumn: column, toColumn: column + across - 1 });
+}
+
+/** Takes the tables out of `content.xml`, one element after another. */
+class ContentReader {
+  readonly tables: Table[] = [];
+  readonly names: string[] = [];
+  /** Why reading ends before the end; null as long as it goes on. */
+  stop: string | null = null;
+  readonly #from: Package;
+  readonly #isWanted: (name: string) => boolean;
+  readonly #hiddenStyles = new Set<string>();
+  readonly #paragraphs = paragraphCollector();
+  readonly #taken: Taken = { letters: 0, cells: 0 };
+  #style = '';
+  #aside = 0;
+  #table: Table | null = null;
+  #hiddenGroups: boolean[] = [];
+  #columnsSeen = 0;
+  #rowsSeen = 0;
+  #row = { repeat: 1, isHidden: false, cells: [] as (SheetCell | undefined)[] };
+  #column = 0;
+  #cell: Attributes | null = null;
+
+  constructor(from: Package, isWanted: (name: string) => boolean) {
+    this.#from = from;
+    this.#isWanted = isWanted;
+  }
+
+  whyStop(): string | null {
+    return this.stop ?? (this.#taken.letters > LIMITS.letters ? tooManyLetters(this.#from.name) : null);
+  }
+
+  open(name: string, attributes: Attributes): void {
+    if (ASIDE.has(name)) this.#aside += 1;
+    if (this.#aside > 0) return;
+    if (this.#cell !== null) {
+      this.#paragraphs.open(name, attributes);
+      if (name === 'draw:image' && this.#table !== null) this.#table.hasPictures = true;
+    } else if (CELLS.has(name)) {
+      this.#cell = attributes;
+      this.#paragraphs.begin();
+    } else if (name === 'table:table-row') this.#beginRow(attributes);
+    else if (name === 'table:table-row-group') this.#hiddenGroups.push(attributes['table:display'] === 'false');
+    else if (name === 'table:table-column') this.#passColumns(attributes);
+    else if (name === 'table:table') this.#beginTable(attributes);
+    else if (name === 'table:database-range') setFilter(this.tables, attributes);
+    else if (name === 'style:style') this.#style = attributes['style:name'] ?? '';
+    else if (name === 'style:table-properties' && attributes['table:display'] === 'false')
+      this.#hiddenStyles.add(this.#style);
+  }
+
+  close(name: string): void {
+    if (ASIDE.has(name)) this.#aside -= 1;
+    else if (this.#aside > 0) return;
+    else if (CELLS.has(name)) {
+      if (this.#cell !== null) this.#endCell(this.#cell);
+      this.#cell = null;
+    } else if (this.#cell !== null) this.#paragraphs.close(name);
+    else if (name === 'table:table-row') this.#endRow();
+    else if (name === 'table:table-row-group') this.#hiddenGroups.pop();
+    else if (name === 'table:table') this.#table = null;
+  }
+
+  text(text: string): void {
+    if (this.#cell !== null && this.#aside === 0) this.#paragraphs.take(text);
+  }
+
+  #beginTable(attributes: Attributes): void {
+    const title = attributes['table:name'] ?? '';
+    this.names.push(title);
+    this.#table = newTable(title, this.#hiddenStyles.has(attributes['table:style-name'] ?? ''));
+    if (this.#isWanted(title)) this.tables.push(this.#table);
+    this.#rowsSeen = 0;
+    this.#columnsSeen = 0;
+    this.#hiddenGroups = [];
+  }
+
+  #passColumns(attributes: Attributes): void {
     const repeat = count(attributes['table:number-columns-repeated']);
+    for (let at = 0; isOut(attributes) && at < repeat && at < MOST_COLUMNS; at += 1)
+      this.#table?.hiddenColumns.add(this.#columnsSeen + at);
+    this.#columnsSeen += repeat;
+  }
+
+  #beginRow(attributes: Attributes): void {
+    this.#row = { repeat: count(attributes['table:number-rows-repeated']), isHidden: isOut(attributes), cells: [] };
+    this.#column = 0;
+  }
+
+  #endCell(attributes: Attributes): void {
     const known = cellOf({
       type: attributes['office:value-type'] ?? '',
       isError: attributes['calcext:value-type'] === 'error',
       value: valueOf(attributes),
       currency: attributes['office:currency'] ?? '',
-      shown: paragraphs.shown(),
+      shown: this.#paragraphs.shown(),
     });
-    const at = { row: row + 1, column };
-    if (paragraphs.comment() !== '') table?.comments.push({ ...at, text: paragraphs.comment() });
-    for (const link of paragraphs.links())
-      if (!known.text.includes(link.replace(/^mailto:|\/$/g, ''))) table?.links.push({ ...at, text: link });
-    const down = count(attributes['table:number-rows-spanned']);
-    const across = count(attributes['table:number-columns-spanned']);
-    if (down > 1 || across > 1) {
-      table?.merges.push({ fromRow: row + 1, toRow: row + down, fromColumn: column, toColumn: column + across - 1 });
-    }
+    if (this.#table !== null)
+      hang(this.#table, this.#rowsSeen + 1, this.#column, known.text, this.#paragraphs, attributes);
+    const end = this.#column + count(attributes['table:number-columns-repeated']);
     if (known.text !== '') {
-      if (column + repeat > MOST_COLUMNS) stop ??= tooManyCells(table?.name ?? from.name);
-      for (let index = column; index < column + repeat && stop === null; index += 1) cells[index] = known;
-      taken.cells += repeat * rowRepeat;
-      taken.letters += known.text.length;
+      if (end > MOST_COLUMNS) this.stop ??= tooManyCells(this.#table?.name ?? this.#from.name);
+      for (let at = this.#column; at < end && this.stop === null; at += 1) this.#row.cells[at] = known;
+      this.#taken.cells += (end - this.#column) * this.#row.repeat;
+      this.#taken.letters += known.text.length;
     }
-    column += repeat;
-  };
-  const endRow = (): void => {
-    if (table !== null && cells.length > 0) {
-      if (table.rows.length + rowRepeat > LIMITS.rows) stop ??= tooManyRows(table.name);
-      if (taken.cells > LIMITS.cells) stop ??= tooManyCells(table.name);
-      const isHidden = isRowHidden || hiddenGroups.includes(true);
-      for (let at = 1; at <= rowRepeat && stop === null; at += 1) {
-        table.rows.push({ row: row + at, cells, ...(isHidden && { isHidden }) });
-      }
-    }
-    row += rowRepeat;
-  };
-  const isOut = (attributes: Attributes): boolean =>
-    ['collapse', 'filter'].includes(attributes['table:visibility'] ?? '');
+    this.#column = end;
+  }
 
-  const read = readPart(
-    from,
-    'content.xml',
-    {
-      open(name, attributes) {
-        if (ASIDE.has(name)) aside += 1;
-        if (aside > 0) return;
-        if (cell !== null) {
-          paragraphs.open(name, attributes);
-          if (name === 'draw:image' && table !== null) table.hasPictures = true;
-        } else if (name === 'table:table-cell' || name === 'table:covered-table-cell') {
-          cell = attributes;
-          paragraphs.begin();
-        } else if (name === 'table:table-row') {
-          rowRepeat = count(attributes['table:number-rows-repeated']);
-          isRowHidden = isOut(attributes);
-          cells = [];
-          column = 0;
-        } else if (name === 'table:table-row-group') hiddenGroups.push(attributes['table:display'] === 'false');
-        else if (name === 'table:table-column') {
-          const repeat = count(attributes['table:number-columns-repeated']);
-          for (let at = 0; isOut(attributes) && at < repeat && at < MOST_COLUMNS; at += 1)
-            table?.hiddenColumns.add(columnsSeen + at);
-          columnsSeen += repeat;
-        } else if (name === 'table:table') {
-          const title = attributes['table:name'] ?? '';
-          names.push(title);
-          table = newTable(title, hiddenStyles.has(attributes['table:style-name'] ?? ''));
-          if (isWanted(title)) tables.push(table);
-          row = 0;
-          columnsSeen = 0;
-          hiddenGroups = [];
-        } else if (name === 'style:style') style = attributes['style:name'] ?? '';
-        else if (name === 'style:table-properties' && attributes['table:display'] === 'false') hiddenStyles.add(style);
-        else if (name === 'table:database-range') setFilter(tables, attributes);
-      },
-      close(name) {
-        if (ASIDE.has(name)) aside -= 1;
-        else if (aside > 0) return;
-        else if (name === 'table:table-cell' || name === 'table:covered-table-cell') {
-          if (cell !== null) endCell(cell);
-          cell = null;
-        } else if (cell !== null) paragraphs.close(name);
-        else if (name === 'table:table-row') endRow();
-        else if (name === 'table:table-row-group') hiddenGroups.pop();
-        else if (name === 'table:table') table = null;
-      },
-      text(text) {
-        if (cell !== null && aside === 0) paragraphs.take(text);
-      },
-    },
-    () => stop ?? (taken.letters > LIMITS.letters ? tooManyLetters(from.name) : null),
-  );
-  if (!read.ok) return read;
-  return names.length === 0
-    ? refuse(
-        `${from.name} holds no sheets that can be read. Open it in a spreadsheet program and save it as .ods or .xlsx.`,
-      )
-    : good({ names, grids: tables.map(gridOf) });
+  #endRow(): void {
+    const { repeat, cells } = this.#row;
+    if (this.#table !== null && cells.length > 0) {
+      if (this.#table.rows.length + repeat > LIMITS.rows) this.stop ??= tooManyRows(this.#table.name);
+      if (this.#taken.cells > LIMITS.cells) this.stop ??= tooManyCells(this.#table.name);
+      const isHidden = this.#row.isHidden || this.#hiddenGroups.includes(true);
+      for (let at = 1; at <= repeat && this.stop === null; at += 1)
+        this.#table.rows.push({ row: this.#rowsSeen + at, cells, ...(isHidden && { isHidden }) });
+    }
+    this.#rowsSeen += repeat;
+  }
+}
+
+function isOut(attributes: Attributes): boolean {
+  return ['collapse', 'filter'].includes(attributes['table:visibility'] ?? '');
 }
 
 function newTable(name: string, isHidden: boolean): Table {

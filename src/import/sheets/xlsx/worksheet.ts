@@ -26,6 +26,9 @@ export type Worksheet = Pick<Grid, 'rows' | 'hiddenColumns' | 'merges'> & {
 /** Rows and columns there can be (ECMA-376 part 1, 18.3.1.4 and 18.3.1.73, as spreadsheets have them). */
 const MOST_ROWS = 1_048_576;
 const MOST_COLUMNS = 16_384;
+const NO_ROW = { at: 0, isHidden: false, cells: [] };
+const NO_CELL = { column: -1, type: 'n', style: 0, isPicture: false, value: '', formula: null as string | null };
+type Attributes = Readonly<Record<string, string | undefined>>;
 
 export function readWorksheet(
   from: Package,
@@ -34,105 +37,12 @@ export function readWorksheet(
   workbook: Workbook,
   taken: Taken,
 ): Outcome<Worksheet> {
-  const rows: GridRow[] = [];
-  const hiddenColumns = new Set<number>();
-  const merges: Merge[] = [];
-  const links: Hanging[] = [];
-  const linked: { row: number; column: number; relation: string }[] = [];
-  const unanswered: number[] = [];
-  const pictured: number[] = [];
-  const inline = textCollector();
-  let filterRow: number | null = null;
-  let stop: string | null = null;
-
-  let row = 0;
-  let isHidden = false;
-  let cells: (SheetCell | undefined)[] = [];
-  let column = -1;
-  let type = '';
-  let style = 0;
-  let isPicture = false;
-  let value = '';
-  let formula: string | null = null;
-  let within: 'value' | 'formula' | 'inline' | null = null;
-
-  const endCell = (): void => {
-    if (type === 's' && value.trim() !== '' && workbook.strings[Number(value)] === undefined) {
-      stop ??= `${from.name} cannot be read. ${DAMAGED}`;
-    }
-    const cell =
-      isPicture && type === 'e' ? { text: '' } : cellOf({ type, style, value, inline: inline.text() }, workbook);
-    if (isPicture && type === 'e') pictured.push(row);
-    const isUnanswered = formula !== null && value === '' && type !== 'str' && cell.text === '';
-    const shown = isUnanswered ? { text: `=${formula ?? ''}` } : cell;
-    if (isUnanswered) unanswered.push(row);
-    const address = formula === null ? null : /^(?:_xlfn\.)?HYPERLINK\(\s*"([^"]+)"/i.exec(formula);
-    if (address?.[1] !== undefined) links.push({ row, column, text: address[1] });
-    if (shown.text === '') return;
-    cells[column] = shown;
-    taken.letters += shown.text.length;
-    taken.cells += 1;
-  };
-
-  const read = readPart(
-    from,
-    part,
-    {
-      open(element, attributes) {
-        if (element === 'c') {
-          column = place(attributes['r'])?.column ?? column + 1;
-          if (column >= MOST_COLUMNS) stop ??= tooManyCells(name);
-          type = attributes['t'] ?? 'n';
-          style = Number(attributes['s'] ?? '0');
-          isPicture = attributes['vm'] !== undefined;
-          value = '';
-          formula = null;
-          inline.begin();
-        } else if (element === 'v') within = 'value';
-        else if (element === 'f') {
-          within = 'formula';
-          formula = '';
-        } else if (element === 'is') within = 'inline';
-        else if (element === 'row') {
-          row = Number(attributes['r'] ?? row + 1);
-          isHidden = isOn(attributes['hidden']) || attributes['ht'] === '0';
-          cells = [];
-          column = -1;
-        } else if (element === 'col') {
-          const isOut = isOn(attributes['hidden']) || Number(attributes['width'] ?? '1') === 0;
-          const to = Math.min(Number(attributes['max'] ?? '0'), MOST_COLUMNS);
-          for (let at = Number(attributes['min'] ?? '1'); isOut && at <= to; at += 1) hiddenColumns.add(at - 1);
-        } else if (element === 'mergeCell') {
-          const merge = range(attributes['ref']);
-          if (merge !== null) merges.push(merge);
-        } else if (element === 'autoFilter') filterRow = range(attributes['ref'])?.fromRow ?? null;
-        else if (element === 'hyperlink') {
-          const at = range(attributes['ref']);
-          const relation = attributes['r:id'];
-          if (at !== null && relation !== undefined) linked.push({ row: at.fromRow, column: at.fromColumn, relation });
-        }
-        if (within === 'inline') inline.open(element);
-      },
-      close(element) {
-        if (within === 'inline') inline.close(element);
-        if (element === 'v' || element === 'f' || element === 'is') within = null;
-        else if (element === 'c') endCell();
-        else if (element === 'row' && cells.length > 0) {
-          if (!(row >= 1 && row <= MOST_ROWS)) return;
-          rows.push({ row, cells, ...(isHidden && { isHidden }) });
-          cells = [];
-        }
-      },
-      text(text) {
-        if (within === 'value') value += text;
-        else if (within === 'formula') formula = (formula ?? '') + text;
-        else if (within === 'inline') inline.take(text);
-      },
-    },
-    () => stop ?? tooMuch(name, rows.length, taken),
-  );
+  const reader = new WorksheetReader(name, from.name, workbook, taken);
+  const read = readPart(from, part, reader, () => reader.whyStop());
   if (!read.ok) return read;
+  const { rows } = reader;
   const sorted = rows.every(({ row: at }, index) => index === 0 || at > (rows[index - 1]?.row ?? 0));
+  const { hiddenColumns, merges, filterRow, links, linked, unanswered, pictured } = reader;
   return good({
     rows: sorted ? rows : rows.toSorted((a, b) => a.row - b.row),
     hiddenColumns,
@@ -143,6 +53,120 @@ export function readWorksheet(
     unanswered,
     pictured,
   });
+}
+
+/** Takes the rows out of the XML of a worksheet, one element after another. */
+class WorksheetReader {
+  readonly rows: GridRow[] = [];
+  readonly hiddenColumns = new Set<number>();
+  readonly merges: Merge[] = [];
+  readonly links: Hanging[] = [];
+  readonly linked: { row: number; column: number; relation: string }[] = [];
+  readonly unanswered: number[] = [];
+  readonly pictured: number[] = [];
+  filterRow: number | null = null;
+  readonly #name: string;
+  readonly #damaged: string;
+  readonly #workbook: Workbook;
+  readonly #taken: Taken;
+  readonly #inline = textCollector();
+  #stop: string | null = null;
+  #row: { readonly at: number; readonly isHidden: boolean; readonly cells: (SheetCell | undefined)[] } = NO_ROW;
+  #cell = { ...NO_CELL };
+  #within: 'value' | 'formula' | 'inline' | null = null;
+
+  constructor(name: string, file: string, workbook: Workbook, taken: Taken) {
+    this.#name = name;
+    this.#damaged = `${file} cannot be read. ${DAMAGED}`;
+    this.#workbook = workbook;
+    this.#taken = taken;
+  }
+
+  whyStop(): string | null {
+    return this.#stop ?? tooMuch(this.#name, this.rows.length, this.#taken);
+  }
+
+  open(element: string, attributes: Attributes): void {
+    if (element === 'c') this.#beginCell(attributes);
+    else if (element === 'v') this.#within = 'value';
+    else if (element === 'f') {
+      this.#within = 'formula';
+      this.#cell.formula = '';
+    } else if (element === 'is') this.#within = 'inline';
+    else if (element === 'row') {
+      const isHidden = isOn(attributes['hidden']) || attributes['ht'] === '0';
+      this.#row = { at: Number(attributes['r'] ?? this.#row.at + 1), isHidden, cells: [] };
+      this.#cell.column = -1;
+    } else if (element === 'col') this.#passColumns(attributes);
+    else if (element === 'mergeCell') {
+      const merge = range(attributes['ref']);
+      if (merge !== null) this.merges.push(merge);
+    } else if (element === 'autoFilter') this.filterRow = range(attributes['ref'])?.fromRow ?? null;
+    else if (element === 'hyperlink') {
+      const at = range(attributes['ref']);
+      const relation = attributes['r:id'];
+      if (at !== null && relation !== undefined) this.linked.push({ row: at.fromRow, column: at.fromColumn, relation });
+    }
+    if (this.#within === 'inline') this.#inline.open(element);
+  }
+
+  close(element: string): void {
+    if (this.#within === 'inline') this.#inline.close(element);
+    if (element === 'v' || element === 'f' || element === 'is') this.#within = null;
+    else if (element === 'c') this.#endCell();
+    else if (element === 'row') this.#endRow();
+  }
+
+  text(text: string): void {
+    if (this.#within === 'value') this.#cell.value += text;
+    else if (this.#within === 'formula') this.#cell.formula = (this.#cell.formula ?? '') + text;
+    else if (this.#within === 'inline') this.#inline.take(text);
+  }
+
+  #passColumns(attributes: Attributes): void {
+    const isOut = isOn(attributes['hidden']) || Number(attributes['width'] ?? '1') === 0;
+    const to = Math.min(Number(attributes['max'] ?? '0'), MOST_COLUMNS);
+    for (let at = Number(attributes['min'] ?? '1'); isOut && at <= to; at += 1) this.hiddenColumns.add(at - 1);
+  }
+
+  #beginCell(attributes: Attributes): void {
+    this.#cell = {
+      ...NO_CELL,
+      column: place(attributes['r'])?.column ?? this.#cell.column + 1,
+      type: attributes['t'] ?? 'n',
+      style: Number(attributes['s'] ?? '0'),
+      isPicture: attributes['vm'] !== undefined,
+    };
+    if (this.#cell.column >= MOST_COLUMNS) this.#stop ??= tooManyCells(this.#name);
+    this.#inline.begin();
+  }
+
+  #endCell(): void {
+    const { type, style, value, formula, column, isPicture } = this.#cell;
+    const row = this.#row.at;
+    if (type === 's' && value.trim() !== '' && this.#workbook.strings[Number(value)] === undefined)
+      this.#stop ??= this.#damaged;
+    const isDrawn = isPicture && type === 'e';
+    const read = cellOf({ type, style, value, inline: this.#inline.text() }, this.#workbook);
+    const cell = isDrawn ? { text: '' } : read;
+    if (isDrawn) this.pictured.push(row);
+    const isUnanswered = formula !== null && value === '' && type !== 'str' && cell.text === '';
+    const shown = isUnanswered ? { text: `=${formula}` } : cell;
+    if (isUnanswered) this.unanswered.push(row);
+    const address = formula === null ? null : /^(?:_xlfn\.)?HYPERLINK\(\s*"([^"]+)"/i.exec(formula);
+    if (address?.[1] !== undefined) this.links.push({ row, column, text: address[1] });
+    if (shown.text === '') return;
+    this.#row.cells[column] = shown;
+    this.#taken.letters += shown.text.length;
+    this.#taken.cells += 1;
+  }
+
+  #endRow(): void {
+    const { at, isHidden, cells } = this.#row;
+    if (cells.length > 0 && at >= 1 && at <= MOST_ROWS)
+      this.rows.push({ row: at, cells, ...(isHidden && { isHidden }) });
+    this.#row = { at, isHidden, cells: [] };
+  }
 }
 
 function tooMuch(name: string, rows: number, { letters, cells }: Taken): string | null {
