@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { wordsToReplace } from './words.ts';
 
@@ -41,9 +42,30 @@ function withoutComments(text: string): string {
   return text.replace(/\/\*[\s\S]*?\*\//g, (one) => one.replace(/[^\n]/g, '')).replace(/^\s*\/\/.*$/gm, '');
 }
 
+/** Regular expressions of more than 120 signs in a TypeScript text, or in the scripts of a page. */
+function longPatterns(text: string): readonly string[] {
+  const found: string[] = [];
+  const look = (node: ts.Node): void => {
+    if (ts.isRegularExpressionLiteral(node) && node.text.lastIndexOf('/') > 121) found.push(node.text);
+    ts.forEachChild(node, look);
+  };
+  look(ts.createSourceFile('a.ts', text, ts.ScriptTarget.Latest));
+  return found;
+}
+
 describe('files that can be read in a sitting', () => {
   test('no file of src has more than 300 lines', () => {
     const lines = SOURCE.map((file) => [file, textOf(file).split('\n').length - 1] as const);
     expect(lines.filter(([, count]) => count > 300)).toEqual([]);
+  });
+
+  test('no pattern is longer than 120 signs: a longer one is built from lists of words', () => {
+    const suspects = SOURCE.filter((file) => /\/.{121,}\//.test(textOf(file)));
+    expect(suspects.flatMap((file) => longPatterns(textOf(file)).map((pattern) => `${file}: ${pattern}`))).toEqual([]);
+  });
+
+  test('a long pattern is found, and a long text is none', () => {
+    const long = 'a'.repeat(121);
+    expect(longPatterns(`const a = /${long}/u; const b = '/${long}/'; // /${long}/`)).toEqual([`/${long}/u`]);
   });
 });

@@ -15,7 +15,7 @@ const jobs: Record<Scheme, Map<string, string>> = { light: new Map(), dark: new 
 parse(readFileSync('src/site/styles/tokens.css', 'utf8')).walkDecls(/^--/, ({ prop, value, parent }) => {
   const around = parent?.parent;
   if (around?.type !== 'atrule') return;
-  const { name, params } = around as typeof around & { readonly name: string; readonly params: string };
+  const { name, params } = around;
   if (name === 'layer') jobs.light.set(prop, value);
   if (params === '(prefers-color-scheme: dark)') jobs.dark.set(prop, value);
 });
