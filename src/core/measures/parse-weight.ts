@@ -34,8 +34,11 @@ const IN_BRACKETS = /^[([]([^()[\]]+)[)\]]$/;
 /** `Peso g 1,41`: Italian and Spanish lists put the unit first. */
 const UNIT_FIRST = new RegExp(`^(g|gr|gm|grammi|gramos)\\.? (${AMOUNT})$`, 'i');
 /** A weight that is not this piece's. */
-const OF_ANOTHER =
-  /^(?:(?:av|average|mean|theoretical|theor|legal|statutory|standard|nominal|soll)\.? ?-?)(?:weight|wt|gewicht)?[.:]? ?(?=[\d.])/i;
+const NOT_OF_ONE = 'av average mean theoretical theor legal statutory standard nominal soll';
+const OF_ANOTHER = new RegExp(
+  `^(?:(?:${NOT_OF_ONE.replaceAll(' ', '|')})\\.? ?-?)(?:weight|wt|gewicht)?[.:]? ?(?=[\\d.])`,
+  'i',
+);
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 1.38 g, 21.3 grains, 2 dwt or 0.5 oz t.';
 
@@ -194,8 +197,9 @@ const whichGr = (words: string, number: string) =>
 const whichComma = (words: string, number: string) =>
   `The comma in ${quoted(words)} can be read two ways. Write ${number.replace(',', '.')} or ${number.replace(',', '')}.`;
 
-const NEAR =
-  /^(?:c|ca|about|circa|approx|approximately|around|nearly|etwa|ungefähr|env|environ|vers|ok|około|omkring|noin)\b\.? ?(?<figure>\d[\d.,]*)/iu;
+const ABOUT =
+  'c ca about circa approx approximately around nearly etwa ungefähr env environ vers ok około omkring noin';
+const NEAR = new RegExp(`^(?:${ABOUT.replaceAll(' ', '|')})\\b\\.? ?(?<figure>\\d[\\d.,]*)`, 'iu');
 
 function blame(words: string): string {
   if (/^[\d.,/ ½¼¾]+$/.test(words))
