@@ -8,6 +8,7 @@ import { formatRemarks } from '../photographs/verify/remarks.ts';
 import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { followCabinet } from './parts/follow-cabinet.ts';
+import { serveOnlyPages } from './parts/serve-only-pages.ts';
 import { readWords } from './parts/command-line.ts';
 import { today } from '../catalogue/check-cabinet.ts';
 import { progressLine } from './parts/progress-line.ts';
@@ -43,8 +44,6 @@ const { dev } = await import('astro');
 const server = await dev({
   logLevel: 'info',
   cacheDir: cacheFolder('store', cabinet.at),
-  integrations: [followCabinet(texts, tell)],
-  // Only what pages are made of is served: no file of the cabinet, whatever folder it lies in.
-  vite: { server: { fs: { allow: ['src', 'public', 'node_modules'] } } },
+  integrations: [serveOnlyPages(), followCabinet(texts, tell)],
 });
 process.stdout.write(`Open http://localhost:${server.address.port}/\n`);
