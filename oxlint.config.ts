@@ -52,7 +52,7 @@ const TABLES = ['src/catalogue/fields/piece-fields.ts', 'src/publish/public-piec
 export default defineConfig({
   plugins: ['typescript'],
   categories: { correctness: 'off' },
-  options: { typeAware: true, denyWarnings: true },
+  options: { typeAware: true, typeCheck: true, denyWarnings: true },
   ignorePatterns: ['dist/**', 'dist-*/**', 'hall-*/**', 'content/**', '**/*.astro'],
   rules: {
     ...rules,

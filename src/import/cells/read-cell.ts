@@ -169,9 +169,9 @@ type FieldReader = (cell: Cell, field: Field, mapping: Mapping) => readonly Said
 
 const asName: FieldReader = ({ text }, field) => readNames(text, field as Parameters<typeof readNames>[1]);
 const asHalf: FieldReader = ({ text }, field) => [{ kind: 'half', of: field as Half, text }];
-const asMeasure: FieldReader = (cell, field) => readMeasure(cell, field as Parameters<typeof readMeasure>[1]);
-const asList: FieldReader = ({ text }, field) => readList(text, field as Parameters<typeof readList>[1]);
-const asMaker: FieldReader = ({ text }, field) => readMakers(text, field as Parameters<typeof readMakers>[1]);
+const asMeasure: FieldReader = (cell, field) => readMeasure(cell, field);
+const asList: FieldReader = ({ text }, field) => readList(text, field);
+const asMaker: FieldReader = ({ text }, field) => readMakers(text, field);
 const asDie: FieldReader = ({ text }, field) => fact(`dies.${field.replace(' die', '')}`, text);
 
 /** How a cell of each field is read; every other field is a word of its choices, or words as they stand. */
