@@ -5,6 +5,7 @@ import type { Dating } from '../../../core/dating/dating.ts';
 import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { keyedBy } from '../../keyed.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
@@ -16,6 +17,7 @@ import type { PageHead } from '../shared/head.ts';
 import { identifiersOf } from '../shared/identifiers.ts';
 import type { Identifier } from '../shared/identifiers.ts';
 import { mintMap } from './map/mint-map.ts';
+import type { Sited } from './map/mint-map.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { piecesOfMint, sitedMints } from './mints-page.ts';
 import type { MapShown } from './mints-page.ts';
@@ -46,7 +48,18 @@ export function mintIds({ lists }: Cabinet): readonly string[] {
   return Object.keys(lists.mints);
 }
 
+/** Pages of mints. Their keys are of what is drawn and not of the drawing: cutting a coast takes longer than all else on a page. */
+export const mintPaths = keyedBy(
+  (cabinet) => mintIds(cabinet).map((id) => ({ id })),
+  async (cabinet, { id }) => ({ page: await withoutMap(cabinet, id), around: mintsAround(cabinet, id) }),
+  withMap,
+);
+
 export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> {
+  return withMap({ page: await withoutMap(cabinet, id), around: mintsAround(cabinet, id) });
+}
+
+async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
   const mint = cabinet.lists.mints[id];
   if (mint === undefined) throw new Error(`There is no mint ${id}.`);
   const { fields } = mint;
@@ -70,7 +83,7 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
     note: fields.note ?? null,
     source: fields.source ?? null,
     identifiers: identifiersOf(fields.identifiers),
-    map: mapAround(cabinet, mint),
+    map: null,
     names: timeLine(nameRows(mint)),
     rulers: [...rulers].map(([ruler, name]) => ({ href: urls.ruler(ruler), name })),
     made: pieces.length === 0 ? null : timeLine(shown.map((piece) => pieceRow(piece, unsure(piece)))),
@@ -84,20 +97,32 @@ export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> 
 const AROUND = 4;
 const MAP = 480;
 
-function mapAround(cabinet: Cabinet, { id, fields }: Mint): MapShown | null {
-  const at = fields.coordinates;
-  if (at === undefined) return null;
-  const around = sitedMints(cabinet).filter(
+/** A mint and those near it, as they are set on its map; null where nobody says where it was. */
+type Around = { readonly id: string; readonly name: string; readonly mints: readonly Sited[] } | null;
+
+function mintsAround(cabinet: Cabinet, id: string): Around {
+  const fields = cabinet.lists.mints[id]?.fields;
+  const at = fields?.coordinates;
+  if (fields === undefined || at === undefined) return null;
+  const mints = sitedMints(cabinet).filter(
     (other) =>
       other.id === id || (Math.abs(other.north - at.north) <= AROUND && Math.abs(other.east - at.east) <= AROUND),
   );
-  const map = mintMap(around, MAP);
-  if (map === null) return null;
-  const { mint, at: where } = mintsWords.column;
+  return { id, name: fields.name, mints };
+}
+
+function withMap({ page, around }: { readonly page: MintPage; readonly around: Around }): MintPage {
+  const map = around === null ? null : mintMap(around.mints, MAP);
+  if (around === null || map === null) return page;
+  const { mint, at } = mintsWords.column;
+  const rows = around.mints.map((one) => [one.name, mintsWords.degrees(one.north, one.east)]);
   return {
-    says: mintsWords.mapOf(fields.name),
-    map: { ...map, dots: map.dots.map((dot) => ({ ...dot, isHeld: dot.id === id })) },
-    table: { columns: [mint, where], rows: around.map((one) => [one.name, mintsWords.degrees(one.north, one.east)]) },
+    ...page,
+    map: {
+      says: mintsWords.mapOf(around.name),
+      map: { ...map, dots: map.dots.map((dot) => ({ ...dot, isHeld: dot.id === around.id })) },
+      table: { columns: [mint, at], rows },
+    },
   };
 }
 
