@@ -20,8 +20,8 @@ export const urls = {
   ruler: (id: string): string => at(`rulers/${id}/`),
   mints: (): string => at('mints/'),
   mint: (id: string): string => at(`mints/${id}/`),
-  sets: (): string => at('sets/'),
-  set: (id: string): string => at(`sets/${id}/`),
+  sets: (page = 1): string => at(page === 1 ? 'sets/' : `sets/page/${page}/`),
+  set: (id: string, page = 1): string => at(`sets/${id}/${page === 1 ? '' : `page/${page}/`}`),
   /** What a set is shared by: pieces of it at one scale. */
   setPicture: (id: string): string => at(`sets/${id}/picture.jpg`),
   wanted: (id: string): string => at(`sets/${id}/wanted/`),

@@ -4,6 +4,13 @@ import type { PlaceState, Wanted } from '../../core/sets/set-state.ts';
 /** What a visitor reads on the pages of sets. */
 export const setsWords = {
   title: 'Sets',
+  titleOfPage: (page: number): string => `Sets, page ${String(page)}`,
+  placesOf: (title: string, page: number): string => `${title}, page ${String(page)} of its places`,
+  placesFrom: (from: number, to: number, of: number): string =>
+    `Places ${String(from)} to ${String(to)} of ${String(of)}.`,
+  placesOnPages: 'The places go on over several pages; the list of what is wanted has all of them on one.',
+  morePlaces: (count: number): string => `+ ${String(count)}`,
+  moreInData: (count: number): string => `${String(count)} more, in the set’s file of data.`,
   description: 'The sets of this cabinet: the rule of each, and how complete it is.',
   lead: 'Each set has a written rule, and every place of it is accounted for: filled, possibly filled, filled for now by a problem piece (a filler), wanted, or excused with its reason.',
   none: 'No set has been written down yet.',

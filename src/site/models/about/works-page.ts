@@ -51,8 +51,15 @@ export type CitationsPage = {
   readonly pager: Pager | null;
 };
 
-/** More numbers than this of one book are on pages of their own, so many on each. */
+/** More numbers than this of one book are on pages of their own, so many on each; where many books are cited, more than a share. */
 const MOST = 60;
+const MOST_OF_ALL = 900;
+const LEAST = 6;
+
+const mostOfOne = onceFor(({ listed }: Cabinet): number => {
+  const books = byWork(listed).size;
+  return Math.min(MOST, Math.max(LEAST, Math.floor(MOST_OF_ALL / Math.max(1, books))));
+});
 const ON_A_PAGE = 400;
 
 /** The pages of the books from which more is cited than the list of works holds. */
@@ -60,7 +67,7 @@ export const citationPaths = keyedPaths(
   (cabinet) =>
     Object.keys(cabinet.lists.works).flatMap((id) => {
       const count = citing(cabinet, id).length;
-      if (count <= MOST) return [];
+      if (count <= mostOfOne(cabinet)) return [];
       return [undefined, ...furtherPages(count, ON_A_PAGE).map(String)].map((page) => ({ id, page }));
     }),
   (cabinet, { id, page = '1' }) => citationsPage(cabinet, id, Number(page)),
@@ -101,6 +108,7 @@ export function worksPage(cabinet: Cabinet): WorksPage {
 
 function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
   const citations = citing(cabinet, id);
+  const most = mostOfOne(cabinet);
   const count = new Set(citations.map(({ piece }) => piece)).size;
   return {
     id,
@@ -111,8 +119,8 @@ function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
     note: fields.note ?? null,
     address: fields.address ?? null,
     cited: worksWords.cited(count),
-    pieces: citations.slice(0, MOST).map(citedPiece),
-    more: Math.max(0, citations.length - MOST),
+    pieces: citations.slice(0, most).map(citedPiece),
+    more: Math.max(0, citations.length - most),
     all: urls.citations(id),
     alsoIn: [...setsCiting(cabinet, id), ...exhibitsCiting(cabinet, id)],
   };

@@ -29,11 +29,11 @@ const FOOT = 26;
 /** A stack of more dots than this is drawn as a column. */
 const MOST_DOTS = 14;
 
-/** Stacks of dots; in a row where they would grow too high, columns. */
-export function layOutWeights({ rows }: WeightChart): LaidWeights {
+/** Stacks of dots; in a row where they would grow too high, and on a long page, columns. */
+export function layOutWeights({ rows, isLong }: WeightChart): LaidWeights {
   let bottom = 0;
   const laid = rows.map((row) => {
-    const isCrowded = row.high > MOST_DOTS;
+    const isCrowded = isLong || row.high > MOST_DOTS;
     const room = Math.min(row.high, MOST_DOTS) * DOT;
     const top = bottom + TITLE;
     const line = top + room + 6;

@@ -32,6 +32,8 @@ export type WeightChart = {
   readonly says: string;
   readonly ticks: readonly (NumberTick & { readonly x: number })[];
   readonly rows: readonly WeightRow[];
+  /** Whether columns stand for its dots, and its table tells of each row as a whole. */
+  readonly isLong: boolean;
   readonly table: ChartTable;
 };
 
@@ -50,15 +52,22 @@ const MIDDLE = 2;
 
 /** One chart for each denomination of which enough pieces were weighed, the fullest first. */
 export function weightCharts({ lists, listed }: Cabinet): readonly WeightChart[] {
-  return Object.values(lists.denominations)
+  const all = Object.values(lists.denominations)
     .map((denomination) => ({ denomination, weighed: weighedOf(denomination, listed) }))
     .filter(({ weighed }) => weighed.length >= ENOUGH)
     .toSorted((a, b) => b.weighed.length - a.weighed.length)
-    .flatMap(({ denomination, weighed }) => {
-      const chart = chartOf(denomination, weighed);
-      return chart === null ? [] : [chart];
-    });
+    .slice(0, MOST_CHARTS);
+  const isLong = all.reduce((sum, { weighed }) => sum + weighed.length, 0) > MOST_ON_A_PAGE;
+  return all.flatMap(({ denomination, weighed }) => {
+    const chart = chartOf(denomination, weighed, isLong);
+    return chart === null ? [] : [chart];
+  });
 }
+
+/** The fullest denominations have charts; of the others the list of pieces by denomination has everything. */
+const MOST_CHARTS = 24;
+/** Where more pieces than this were weighed, no piece has a line or a dot of its own: the page would grow with the cabinet. */
+const MOST_ON_A_PAGE = 200;
 
 /** The standards of a denomination with their years, oldest first. */
 export function standardsOf({ fields }: Denomination): readonly Standard[] {
@@ -87,7 +96,7 @@ function weighedOf(denomination: Denomination, listed: readonly PublicPiece[]): 
   });
 }
 
-function chartOf({ fields }: Denomination, weighed: readonly Weighed[]): WeightChart | null {
+function chartOf({ fields }: Denomination, weighed: readonly Weighed[], isLong: boolean): WeightChart | null {
   const rowsOf = [...new Set(weighed.map(({ standards }) => rowName(standards[0])))];
   const scale = numberScale([
     ...weighed.flatMap(({ grams }) => [grams.low, grams.high]),
@@ -116,12 +125,10 @@ function chartOf({ fields }: Denomination, weighed: readonly Weighed[]): WeightC
     says: measuresWords.weights.says(name, weighed.length),
     ticks: scale.ticks.map((tick) => ({ ...tick, x: shareAlong(scale, tick.at) })),
     rows,
-    table: ordered.length > MOST_IN_TABLE ? tableOfRows(ordered, rows) : tableOfPieces(ordered),
+    isLong,
+    table: isLong ? tableOfRows(ordered, rows) : tableOfPieces(ordered),
   };
 }
-
-/** A longer table of single pieces nobody reads, and it is heavy on a telephone: past this it tells of each row as a whole. */
-const MOST_IN_TABLE = 200;
 
 function tableOfPieces(weighed: readonly Weighed[]): ChartTable {
   return {

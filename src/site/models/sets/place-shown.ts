@@ -28,17 +28,18 @@ export type PlaceShown = {
 
 const OTHERS_NAMED = 4;
 
-export function placesShown(cabinet: Cabinet, state: SetState): readonly PlaceShown[] {
-  const byId = new Map(cabinet.listed.map((piece) => [piece.id, piece]));
+/** All places of a set, or those from one on to before another. */
+export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = Infinity): readonly PlaceShown[] {
+  const held = (id: string | undefined): PublicPiece | undefined => listedPiece(cabinet, id ?? '');
   const onePer = cabinet.lists.sets.find(({ id }) => id === state.id)?.fields['one-per'];
   // A mint is named on the reverse.
   const faceIn = (piece: PublicPiece): FaceView =>
     onePer === 'mint' && piece.faces !== 'uniface'
       ? faceOf(piece, 'reverse', cabinet.photographs)
       : leadingFace(piece, cabinet.photographs);
-  const well = widthClass(usualWidth(state.places.flatMap(({ piece }) => byId.get(piece ?? '') ?? [])));
-  return state.places.map((place) => {
-    const piece = byId.get(place.piece ?? '');
+  const well = widthClass(usualWidth(state.places.flatMap(({ piece }) => held(piece) ?? [])));
+  return state.places.slice(from, to).map((place) => {
+    const piece = held(place.piece);
     const others = place.others ?? [];
     return {
       id: place.id,

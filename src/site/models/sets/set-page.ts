@@ -4,7 +4,10 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { setsWords } from '../../words/sets.ts';
+import { keyedPaths } from '../../keyed.ts';
 import { gather } from '../shared/gather.ts';
+import { cutPage, furtherPages } from '../shared/pager.ts';
+import type { Pager } from '../shared/pager.ts';
 import { citationOf } from '../shared/citation.ts';
 import type { Citation } from '../shared/citation.ts';
 import { linkedSetOf } from '../open-data/linked-lists.ts';
@@ -22,6 +25,8 @@ import { setStatesOf } from './set-states-of.ts';
 /** Pieces of which the same is to be said; of upgrades, for which place and instead of which piece. */
 export type Told = {
   readonly pieces: readonly Link[];
+  /** How many pieces more there are. */
+  readonly more: number;
   readonly because: string;
   readonly place?: string;
   readonly insteadOf?: Link;
@@ -41,7 +46,9 @@ export type SetPage = {
   readonly note: string | null;
   readonly aim: string | null;
   readonly sources: readonly (Link & { readonly pages: string | null })[];
+  /** The first page of its places. */
   readonly places: readonly PlaceShown[];
+  readonly pager: Pager | null;
   readonly grid: GridShown | null;
   readonly upgrades: readonly UpgradeGroup[];
   readonly spares: readonly Told[];
@@ -51,9 +58,63 @@ export type SetPage = {
   readonly cite: Citation;
 };
 
+/** A page of the places of a set that are more than its own page holds. */
+export type PlacesPage = {
+  readonly head: PageHead;
+  readonly title: string;
+  readonly says: string;
+  readonly places: readonly PlaceShown[];
+  readonly pager: Pager | null;
+};
+
+/** A set of five hundred places would be a page of a megabyte. */
+const ON_A_PAGE = 120;
+/** Pieces of which the same is said: so many are named, and the set's file of data names all. */
+const MOST_TOLD = 60;
+
 /** Every set by its id, for the addresses of its pages. */
 export function setIds(cabinet: Cabinet): readonly string[] {
   return cabinet.lists.sets.map(({ id }) => id);
+}
+
+/** The further pages of the places of long sets. */
+export const placesPaths = keyedPaths(
+  (cabinet) =>
+    setStatesOf(cabinet).flatMap(({ id, places }) =>
+      furtherPages(places.length, ON_A_PAGE).map((page) => ({ id, page: String(page) })),
+    ),
+  (cabinet, { id, page }) => placesPage(cabinet, id, Number(page)),
+);
+
+export function placesPage(cabinet: Cabinet, id: string, page: number): PlacesPage {
+  const { state } = foundSet(cabinet, id);
+  const { shown, pager } = placesOn(cabinet, state, page);
+  const title = setsWords.placesOf(state.title, page);
+  const from = (page - 1) * ON_A_PAGE + 1;
+  return {
+    head: {
+      title,
+      description: title,
+      here: urls.set(id, page),
+      trail: [
+        { name: setsWords.title, href: urls.sets() },
+        { name: state.title, href: urls.set(id) },
+      ],
+    },
+    title,
+    says: setsWords.placesFrom(from, from + shown.length - 1, state.places.length),
+    places: shown,
+    pager,
+  };
+}
+
+function placesOn(
+  cabinet: Cabinet,
+  state: SetState,
+  page: number,
+): { readonly shown: readonly PlaceShown[]; readonly pager: Pager | null } {
+  const { pager } = cutPage(state.places, page, ON_A_PAGE, (one) => urls.set(state.id, one));
+  return { shown: placesShown(cabinet, state, (page - 1) * ON_A_PAGE, page * ON_A_PAGE), pager };
 }
 
 export function setPage(cabinet: Cabinet, id: string): SetPage {
@@ -65,12 +126,14 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     ).flatMap(({ all }) =>
       all.slice(0, 1).map(({ place, certain, from, because }) => ({
         place: setsWords.upgrade(state.places.find(({ id }) => id === place)?.label ?? place, certain),
-        pieces: all.map(({ to }) => pieceLink(cabinet, to)),
+        pieces: all.slice(0, MOST_TOLD).map(({ to }) => pieceLink(cabinet, to)),
+        more: Math.max(0, all.length - MOST_TOLD),
         insteadOf: pieceLink(cabinet, from),
         because,
       })),
     );
   const count = countWords.filled(state.filled, state.of);
+  const places = placesOn(cabinet, state, 1);
   const pictureSays = setPictureSays(setOnBoard(cabinet, id));
   return {
     head: {
@@ -94,7 +157,8 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
       name: citedAs(cabinet, work),
       pages: pages ?? null,
     })),
-    places: placesShown(cabinet, state),
+    places: places.shown,
+    pager: places.pager,
     grid: gridShown(cabinet, id),
     upgrades: [
       { lead: setsWords.upgradesMade, upgrades: upgrades(true) },
@@ -153,6 +217,7 @@ function told(
 ): readonly Told[] {
   return gather(said, ({ because }) => because).map(({ key: because, all }) => ({
     because,
-    pieces: all.map(({ piece }) => pieceLink(cabinet, piece)),
+    pieces: all.slice(0, MOST_TOLD).map(({ piece }) => pieceLink(cabinet, piece)),
+    more: Math.max(0, all.length - MOST_TOLD),
   }));
 }
