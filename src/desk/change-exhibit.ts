@@ -6,7 +6,8 @@ import { good, refuse } from '../core/outcome.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import { isFields } from './form/leaves.ts';
 import type { Fields, Posted } from './form/leaves.ts';
-import { idOf } from './new-names.ts';
+import type { Records } from '../catalogue/records.ts';
+import { idOf, unknownName } from './new-names.ts';
 import { listFileOf } from './save-list-file.ts';
 
 /** Where something is in an exhibit, counted from 0: a case, a group in it, a piece in that. */
@@ -119,7 +120,7 @@ const WORK: Readonly<Record<string, (edit: Edit) => Outcome<Changed>>> = {
   'save-case': (edit) => setFields(edit, caseAt(edit.at), { title: edit.words('title'), inside: edit.words('inside') }),
   'add-group': (edit) => {
     const id = idOf('pieces', edit.words('piece'), edit.state.records());
-    if (id === null) return refuse(noPiece(edit.words('piece')));
+    if (id === null) return refuse(noPiece(edit.state.records(), edit.words('piece')));
     const [c] = edit.at;
     const at = edit.cases[c]?.groups.length ?? 0;
     const title = edit.words('title') === '' ? 'A group' : edit.words('title');
@@ -128,7 +129,7 @@ const WORK: Readonly<Record<string, (edit: Edit) => Outcome<Changed>>> = {
   },
   'add-case': (edit) => {
     const id = idOf('pieces', edit.words('piece'), edit.state.records());
-    if (id === null) return refuse(noPiece(edit.words('piece')));
+    if (id === null) return refuse(noPiece(edit.state.records(), edit.words('piece')));
     const at = edit.cases.length;
     const value = { inside: edit.words('inside'), groups: [{ title: `Case ${at + 1}`, pieces: [id] }] };
     const put = editList(edit.text, { does: 'insert', list: ['cases'], at, value });
@@ -145,10 +146,10 @@ const ONLY =
 const ONLY_CASE =
   'This is the only case of the exhibit, and an exhibit cannot be without one. Add another case first, or delete the whole exhibit.';
 
-function noPiece(said: string): string {
+function noPiece(records: Records, said: string): string {
   return said === ''
     ? 'Choose a piece for it first: nothing in an exhibit may be empty.'
-    : `There is no piece "${said}". Write its title or the name of its folder.`;
+    : `${unknownName(records, 'pieces', said)} Write its title or its number.`;
 }
 
 /** The spot after a step: past the end of a group comes the beginning of the next, also in the next case. */
@@ -193,7 +194,7 @@ function addPiece({ state, text, cases, at: [c, g], words }: Edit): Outcome<Chan
   const id = idOf('pieces', words('piece'), state.records());
   const group = cases[c]?.groups[g];
   if (group === undefined) return refuse(GONE);
-  if (id === null) return refuse(noPiece(words('piece')));
+  if (id === null) return refuse(noPiece(state.records(), words('piece')));
   const at = group.pieces.length;
   const put = editList(text, { does: 'insert', list: piecesAt([c, g, 0]), at, value: id });
   return put.ok ? good({ text: put.value, spot: [c, g, at], also: null }) : put;

@@ -61,9 +61,11 @@ export function namesMeant(
     const read = listed.ok ? listed : parseReferences(reference);
     for (const { work, named } of read.ok ? read.value : [])
       if (!records.named.works.includes(work) && posted.get(`${box}.make`) === 'yes') {
-        const file = `works/${work}.yaml`;
-        if (made.every((one) => one.file !== file))
-          made.push({ file, text: formatListFile('works', { title: named }) });
+        // A name that no file can have is cited by the short name of the book.
+        const id = fileId(work);
+        const file = `works/${id === work ? id : freeId(id, (one) => records.named.works.includes(one))}.yaml`;
+        const fields = id === work ? { title: named } : { title: named, short: named };
+        if (made.every((one) => one.file !== file)) made.push({ file, text: formatListFile('works', fields) });
       } else if (!records.named.works.includes(work)) unknown[box] ??= unknownName(records, 'works', named);
   };
   const meantBy = (row: FieldFacts | null, name: string, value: Written): Written => {
@@ -94,11 +96,20 @@ function rowAt(leaves: readonly Leaf[], path: readonly string[]): FieldFacts | n
   return inner.reduce<FieldFacts | null>((row, step) => row?.parts?.[step] ?? null, leaf?.row ?? null);
 }
 
+export const NOT_IN_LIST = 'is not in your list of';
+
 /** Says that a name is in no list, and what may be meant. */
 export function unknownName(records: Records, list: List, said: string): string {
   const names = namesIn(list, records).flatMap((one) => one.names);
-  const nearest = nearestName(said, names);
-  return `“${said}” is not in your list of ${LIST_WORDS[list]}.${nearest === null ? '' : ` Is it ${nearest}?`}`;
+  const nearest = nearestName(said, names) ?? onlyWith(said, names);
+  return `“${said}” ${NOT_IN_LIST} ${LIST_WORDS[list]}.${nearest === null ? '' : ` Is it ${nearest}?`}`;
+}
+
+/** The only name in which these words stand, whatever their case; null where none or several have them. */
+function onlyWith(said: string, names: readonly string[]): string | null {
+  const wanted = said.trim().toLowerCase();
+  const found = names.filter((name) => name.toLowerCase().includes(wanted));
+  return wanted.length > 2 && found.length === 1 ? (found[0] ?? null) : null;
 }
 
 /** The id of what is called so: by its id, its name or another of its names; null when nothing or more than one is. */

@@ -10,7 +10,7 @@ import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import { digestOf, LEDGER } from './cabinet-state.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import type { FileChange } from './cabinet-files.ts';
-import { LEDGER_NAMES } from './form/ledger-rows.ts';
+import { LEDGER_NAMES, ledgerRow, withCurrency } from './form/ledger-rows.ts';
 import { changesIn, isFields, leavesOf } from './form/leaves.ts';
 import type { Fields, Leaf, Posted } from './form/leaves.ts';
 import type { Meant, NewName } from './new-names.ts';
@@ -79,7 +79,7 @@ export function savePiece(state: CabinetState, piece: PieceOnDesk, posted: Poste
   if (!edited.ok) return { kind: 'wrong', problems: [], unread: { ...unread, '': edited.problem } };
   const story = posted.get('story')?.replace(/\r\n?/g, '\n');
   const text = story === undefined || story === piece.story ? edited.value : editStory(edited.value, story);
-  const ledger = ledgerAfter(piece, posted);
+  const ledger = ledgerAfter(piece, posted, state.records().cabinet?.fields.currency);
   const files: readonly FileChange[] = [
     ...named.made.map(({ file, text: list }) => ({ file, text: list, from: null })),
     ...(ledger === (piece.ledgerText ?? '') ? [] : [{ file: LEDGER, text: ledger, from: piece.ledgerText }]),
@@ -109,11 +109,16 @@ export function changesOf(
   return { unread, named: namesMeant(changes, leaves, posted, records) };
 }
 
-function ledgerAfter({ id, ledgerText, ledger, ledgerColumns }: PieceOnDesk, posted: Posted): string {
+function ledgerAfter(
+  { id, ledgerText, ledger, ledgerColumns }: PieceOnDesk,
+  posted: Posted,
+  currency: string | undefined,
+): string {
   const cells: Record<string, string> = {};
   for (const column of ledgerColumns) {
     const words = posted.get(`ledger.${column}`)?.replace(/\r\n?/g, '\n').trim();
-    if (words !== undefined && words !== (ledger[column] ?? '').trim()) cells[column] = words;
+    if (words === undefined || words === (ledger[column] ?? '').trim()) continue;
+    cells[column] = ledgerRow(column).reads === 'money' ? withCurrency(words, currency) : words;
   }
   if (Object.keys(cells).length === 0) return ledgerText ?? '';
   const before = (ledgerText ?? '').trim() === '' ? `${LEDGER_COLUMNS.join(',')}\n` : (ledgerText ?? '');

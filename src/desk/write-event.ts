@@ -14,7 +14,7 @@ import type { FileChange } from './cabinet-files.ts';
 import { exhibitsWithout, onlyPieceOf } from './change-exhibit.ts';
 import { exhibitsGone } from './delete-record.ts';
 import { isFields } from './form/leaves.ts';
-import { idOf } from './new-names.ts';
+import { idOf, unknownName } from './new-names.ts';
 
 /** What is to be done beside the table: the piece taken out of its exhibits, the year it came put on its page. */
 export type AlsoDone = {
@@ -39,7 +39,7 @@ export async function changesOfEvent(
   const records = state.records();
   const said = cells.get('piece') ?? '';
   const piece = said === '' ? '' : idOf('pieces', said, records);
-  if (piece === null) return refuse(`There is no piece “${said}”. Write its title or its number.`);
+  if (piece === null) return refuse(`${unknownName(records, 'pieces', said)} Write its title or its number.`);
   const before = now === null || now.trim() === '' ? `${LIFE_COLUMNS.join(',')}\n` : now;
   const row = addRow(before, { ...Object.fromEntries(cells), piece });
   const changes: FileChange[] = [{ file: LIFE, text: row, from: now }];

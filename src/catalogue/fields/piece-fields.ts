@@ -113,7 +113,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
     }),
     weight: row(orBlank(field((text) => parseWeight(text, { gr }), 'weight-unreadable')).optional(), {
       label: 'Weight', control: 'line', reads: 'weight', blanks: true, seen: 'data', print: formatWeight,
-      targets: ['weight'], example: '1.38 g ± 0.01', says: 'What it weighs, with the unit: g, gr (grains), dwt, oz t.',
+      targets: ['weight'], example: '1.38 g ± 0.01', says: 'What it weighs, with the unit: g, grains, dwt, oz t.',
     }),
     diameter: row(orBlank(field(parseSize, 'size-unreadable')).optional(), {
       label: 'Diameter', control: 'line', reads: 'size', blanks: true, seen: 'data', shown: 'size', print: formatSize,

@@ -60,12 +60,22 @@ export function cutRows(
   const headings = first?.cells.map(({ says }) => says.trim()) ?? [];
   const at = headings.indexOf(key.column);
   const cut = at < 0 ? [] : lines.filter(({ cells }) => cells[at]?.says.trim() === key.value);
-  const left = cut.toReversed().reduce((now, { cells, to }) => {
+  const rows = cut.map(({ cells }) => Object.fromEntries(headings.map((name, one) => [name, cells[one]?.says ?? ''])));
+  return { text: without(text, cut), rows };
+}
+
+/** The table without the row that begins in this line, counted from 1; the same text where none does. */
+export function cutRowAt(text: string, line: number): string {
+  const lineAt = (at: number): number => text.slice(0, at).split(/\r\n|\r|\n/).length;
+  const [, ...lines] = linesOf(text);
+  return without(text, lines.filter(({ cells: [cell] }) => cell !== undefined && lineAt(cell.from) === line)); // prettier-ignore
+}
+
+function without(text: string, cut: readonly Line[]): string {
+  return cut.toReversed().reduce((now, { cells, to }) => {
     const end = to + (/^(?:\r\n|\r|\n)?/.exec(now.slice(to, to + 2))?.[0].length ?? 0);
     return `${now.slice(0, cells[0]?.from ?? to)}${now.slice(end)}`;
   }, text);
-  const rows = cut.map(({ cells }) => Object.fromEntries(headings.map((name, one) => [name, cells[one]?.says ?? ''])));
-  return { text: left, rows };
 }
 
 /** The table with columns after its last one, where it has them not yet. */

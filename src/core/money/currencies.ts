@@ -20,7 +20,7 @@ const PLACES: Readonly<Record<string, number>> = {
 
 /** The signs that stand for one currency. A bare `$` stands for many, and asks. */
 export const SIGNS: Readonly<Record<string, string>> = {
-  '£': 'GBP', '€': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
+  '£': 'GBP', '€': 'EUR', 'EURO': 'EUR', 'EUROS': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
 }; // prettier-ignore
 
 /** The currencies of lands that write a comma before cents, so that one before three figures may be either. Unicode CLDR, from memory. */

@@ -74,7 +74,7 @@ function drawBox(box: Box, shown: Shown): Html {
     ${drawInput(box, describedBy, problems.length > 0)}
     <p class="says" id="${name}-says">${row.says.replaceAll('`', '')}</p>
     ${problems.length === 0 ? '' : html`<div id="${name}-wrong">${problems.map((says) => html`<p class="problem">${says}</p>`)}</div>`}
-    ${problems.length > 0 ? makeTick(box, shown) : ''}
+    ${problems.length > 0 || shown.posted?.get(`${name}.make`) === 'yes' ? makeTick(box, shown) : ''}
     <output class="read${read.ok ? '' : ' slip'}" id="${name}-read" for="${name}">${isTold ? '' : aloud}</output>
     ${otherwise === null ? '' : html`<p class="says">From its type: <b>${otherwise}</b></p>`}
   </div>`;

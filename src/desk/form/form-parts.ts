@@ -4,6 +4,8 @@ import type { Problem } from '../../catalogue/problem.ts';
 import type { Html } from '../frame.ts';
 import { drawLeaf } from './draw-leaf.ts';
 import type { Shown } from './draw-leaf.ts';
+import { linkTo } from '../links.ts';
+import { NOT_IN_LIST } from '../new-names.ts';
 import { rowNamed } from './reading.ts';
 import { capital, nameOf } from './leaves.ts';
 import type { Leaf, Posted } from './leaves.ts';
@@ -81,10 +83,11 @@ function isAt({ file, field }: Problem, name: string): boolean {
 export function problemsNote({ problems, unread }: FormView, text: string, kind: string): Html | '' {
   const told = [
     ...problems.map(({ field, file, says }) => ({
+      to: file.startsWith(`${kind}/`) || file.startsWith('private/') ? null : { file, address: linkTo(file) },
       box: field === null ? '' : file.startsWith('private/') ? `ledger.${field}` : field,
       says: field === null ? `${file}: ${says}` : says,
     })),
-    ...Object.entries(unread).map(([box, says]) => ({ box, says })),
+    ...Object.entries(unread).map(([box, says]) => ({ to: null, box, says })),
   ];
   if (told.length === 0) return '';
   return html`<div class="problem" role="alert">
@@ -93,8 +96,9 @@ export function problemsNote({ problems, unread }: FormView, text: string, kind:
       ${told.length === 1 ? 'One thing must be fixed first:' : `${told.length} things must be fixed first:`}
     </p>
     <ul>
-      ${told.map(({ box, says }) => html`<li>${box === '' ? '' : html`<a href="#${box.replace(/^([a-z-]+)\.\d+$/, '$1')}">${labelOf(box, kind)}</a>: `}${says}</li>`)}
+      ${told.map(({ to, box, says }) => html`<li>${to !== null ? html`<a href="${to.address}">${to.file}</a>: ` : box === '' ? '' : html`<a href="#${box.replace(/^([a-z-]+)\.\d+$/, '$1')}">${labelOf(box, kind)}</a>: `}${says}</li>`)}
     </ul>
+    ${Object.values(unread).some((says) => says.includes(NOT_IN_LIST)) ? html`<p>A name that is new is added to its list by the tick under its box.</p>` : ''}
     <p><a href="${text}">Edit the text of the file instead</a></p>
   </div>`;
 }

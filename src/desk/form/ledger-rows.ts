@@ -30,3 +30,11 @@ export function ledgerRow(column: string): FieldFacts {
 
 /** The columns that every ledger has, in the order of the form. */
 export const LEDGER_NAMES: readonly string[] = LEDGER_COLUMNS.filter((column) => column !== 'piece');
+
+/** `12.50`, `1.200,00`, `50-60`, `2,-`. */
+const BARE = /^\d[\d., ]*(?:[-–]{1,2}(?:\d[\d., ]*)?)?$/;
+
+/** A sum without its currency is in the one that the cabinet says its ledger is kept in; it is written with it. */
+export function withCurrency(words: string, currency: string | undefined): string {
+  return currency !== undefined && BARE.test(words.trim()) ? `${words.trim()} ${currency}` : words;
+}

@@ -16,6 +16,7 @@ import { formatFineness, parseFineness } from '../../core/metal/parse-fineness.t
 import { formatMoneyRange, parseMoneyRange } from '../../core/money/money-range.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
+import { withCurrency } from './ledger-rows.ts';
 import { parseReferences } from '../../core/references/parse-reference.ts';
 import { formatReference } from '../../core/references/reference.ts';
 import type { CitedWork } from '../../core/references/reference.ts';
@@ -76,14 +77,17 @@ const SAY: Readonly<Record<ReadAs, (text: string, beside: Beside) => Outcome<str
       return `${formatGrade(read)}: ${read.low} to ${read.high} on the numeric scale${differ}`;
     }),
   reference: sayReference,
-  money: (text, { currency }) => said(parseMoneyRange(text, { dollar: currency }), formatMoneyRange),
+  money: (text, { currency }) =>
+    said(parseMoneyRange(withCurrency(text, currency), { dollar: currency }), formatMoneyRange),
 };
 
 /** A reference in the title of its book; a book that is in no list is a problem, and offered to be made. */
 function sayReference(text: string, { works }: Beside): Outcome<string> {
   const listed = parseReferences(text, { works });
-  const [foreign] = listed.ok ? [] : known(parseReferences(text));
-  if (foreign !== undefined && works.every(({ id }) => id !== foreign.work))
+  const foreign = listed.ok
+    ? undefined
+    : known(parseReferences(text)).find((one) => works.every(({ id }) => id !== one.work));
+  if (foreign !== undefined)
     return refuse(`“${foreign.named}” is not in your list of books. You can add it when you save.`);
   return said(listed, (all) =>
     all

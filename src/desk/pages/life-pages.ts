@@ -1,6 +1,7 @@
 import { today } from '../../catalogue/check-cabinet.ts';
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
+import { cutRowAt } from '../../catalogue/write/edit-table.ts';
 import { boughtByLedger, LIFE, LIFE_COLUMNS, readLife } from '../../catalogue/life.ts';
 import { EXAMPLE } from '../../catalogue/totals.ts';
 import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
@@ -10,13 +11,15 @@ import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
 import { exhibitsWithout, onlyPieceOf } from '../change-exhibit.ts';
-import { FORBIDDEN, text } from '../desk.ts';
+import { FORBIDDEN, text, writeUnlessWrong } from '../desk.ts';
 import type { Desk } from '../desk.ts';
+import { withCurrency } from '../form/ledger-rows.ts';
 import { datalists } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { calledById, idOf } from '../new-names.ts';
 import { changesOfEvent } from '../write-event.ts';
+import { writtenDown } from './written-down.ts';
 
 type Column = (typeof LIFE_COLUMNS)[number];
 
@@ -25,7 +28,7 @@ const WORDS: Readonly<Record<Column, readonly [label: string, says: string]>> = 
   piece: ['Piece', 'Its title or its number. Empty for the whole price of a job lot.'],
   date: ['When', 'A day, a month or a year: 2026-11-01, 2026-11, 2026.'],
   event: ['What happened', ''],
-  amount: ['For how much', 'With the currency: 60 GBP. May be left empty.'],
+  amount: ['For how much', '60 GBP, or 60 alone in the currency of this cabinet. May be left empty.'],
   costs: ['Costs', 'What it cost beside that: postage, fees.'],
   with: ['From or to whom', 'Never published.'],
   due: ['Due back', 'Of what is lent: when it is to return.'],
@@ -45,7 +48,13 @@ export function lifePages(app: Hono, desk: Desk): void {
   app.post('/life', async (c) => {
     const form = await desk.form(c);
     if (form === null) return c.text(FORBIDDEN, 403);
-    const cells = new Map(LIFE_COLUMNS.map((column) => [column as string, (text(form, column) ?? '').trim()]));
+    const currency = state.records().cabinet?.fields.currency;
+    const cells = new Map<string, string>(
+      LIFE_COLUMNS.map((column) => {
+        const words = (text(form, column) ?? '').trim();
+        return [column, ['amount', 'costs'].includes(column) ? withCurrency(words, currency) : words];
+      }),
+    );
     const now = await state.textOf(LIFE);
     if (text(form, 'digest') !== digestOf(now ?? ''))
       return show(
@@ -60,16 +69,31 @@ export function lifePages(app: Hono, desk: Desk): void {
     };
     const change = await changesOfEvent(state, cells, now, also);
     const problems = change.ok ? state.problemsOf(change.value) : [];
-    const laidIn = problems.filter(({ file }) => file.startsWith('exhibits/'));
-    const told = change.ok
-      ? problems.filter((one) => !laidIn.includes(one)).map(({ field, says }) => `${field ?? ''}: ${says}`)
-      : [change.problem];
-    const laid = laidIn.length > 0 || also.takeOut ? { says: laidIn.map(({ says }) => says), ...also } : null;
+    const isLaid = problems.some(({ file }) => file.startsWith('exhibits/'));
+    const others = problems.filter(({ file }) => !file.startsWith('exhibits/'));
+    const told = [
+      ...(change.ok ? others.map(({ field, says }) => `${field ?? ''}: ${says}`) : [change.problem]),
+      ...(isLaid ? ['It lies in an exhibit. Say below what becomes of that, and save again.'] : []),
+    ];
+    const laid = isLaid || also.takeOut ? also : null;
     if (!change.ok || problems.length > 0) return show(c, { cells, problems: told, laid }, 422);
     const done = await desk.write(change.value);
     return done.ok
       ? c.redirect('/life?told=saved', 303)
       : show(c, { cells, problems: [done.problem], laid: null }, 422);
+  });
+  app.post('/life/remove', async (c) => {
+    const form = await desk.form(c);
+    if (form === null) return c.text(FORBIDDEN, 403);
+    const from = (await state.textOf(LIFE)) ?? '';
+    const isNow = text(form, 'digest') === digestOf(from);
+    const after = cutRowAt(from, Number(text(form, 'line') ?? '0'));
+    const problem =
+      !isNow || after === from
+        ? 'The table has been changed meanwhile. Look at it below, and remove the line then.'
+        : await writeUnlessWrong(desk, [{ file: LIFE, text: after, from }]);
+    if (problem === null) return c.redirect('/life?told=saved', 303);
+    return show(c, { cells: new Map(), problems: [problem], laid: null }, isNow ? 422 : 409);
   });
 }
 
@@ -77,11 +101,7 @@ export function lifePages(app: Hono, desk: Desk): void {
 type Shown = {
   readonly cells: ReadonlyMap<string, string>;
   readonly problems: readonly string[];
-  readonly laid: {
-    readonly says: readonly string[];
-    readonly takeOut: boolean;
-    readonly deleteEmptied: boolean;
-  } | null;
+  readonly laid: { readonly takeOut: boolean; readonly deleteEmptied: boolean } | null;
 };
 
 async function lifePage({ state: held, token }: Desk, form: Shown): Promise<Html> {
@@ -91,14 +111,14 @@ async function lifePage({ state: held, token }: Desk, form: Shown): Promise<Html
   const own = pieces.filter(({ id }) => id !== EXAMPLE);
   const files = [{ file: LIFE, text }, { file: LEDGER, text: ledgerText }]; // prettier-ignore
   const life = readLife({ files }, named.pieces);
-  const events = [...boughtByLedger({ files }, life), ...life.events];
+  const all = [...boughtByLedger({ files }, life), ...life.events];
+  const events = all.filter(({ piece }) => piece !== EXAMPLE);
   const byPiece = new Map<string, LifeEvent[]>();
-  for (const event of events.filter(({ piece }) => piece !== EXAMPLE))
-    byPiece.set(event.piece, [...(byPiece.get(event.piece) ?? []), event]);
+  for (const event of events) byPiece.set(event.piece, [...(byPiece.get(event.piece) ?? []), event]);
   const courses = [...byPiece.values()].map(courseOf);
   const there = own.filter(({ fields }) => ['kept', 'lent'].includes(fields.status)).length;
   return html`${problemList(form.problems)} ${eventForm(held, token, digestOf(text), form)}
-    ${lentSection(courses, pieces)}
+    ${lentSection(courses, pieces)} ${writtenDown(held.records(), text, token)}
     <section>
       <h2>Year by year</h2>
       ${yearTable(
@@ -170,7 +190,8 @@ function takeOut(state: Desk['state'], said: string, laid: NonNullable<Shown['la
     >`;
   return html`<div class="problem" role="alert">
     <ul>
-      ${laid.says.map((says) => html`<li>${says}</li>`)}${only.length === 0 ? '' : html`<li>${onlyPieceOf(only)}</li>`}
+      ${exhibits.map(({ title }) => html`<li>It lies in the exhibit “${title}”, and what is no longer with you is not exhibited.</li>`)}
+      ${only.length === 0 ? '' : html`<li>${onlyPieceOf(only)}</li>`}
     </ul>
     ${exhibits.length === only.length ? '' : tick('take-out', laid.takeOut, 'Take it out of the exhibit as well')}
     ${

@@ -11,6 +11,8 @@ test.for([
   ['5 gbp', 500, 'GBP', ISO],
   ['US$ 19.99', 1999, 'USD', ISO],
   ['€1.234,50', 123_450, 'EUR', ISO],
+  ['38 Euro', 3800, 'EUR', 'the name of the currency, Council Regulation (EC) 974/98'],
+  ['12,50 euros', 1250, 'EUR', 'its plural in French and Spanish'],
   ['1,234.50 USD', 123_450, 'USD', ISO],
   ['£1,234', 123_400, 'GBP', ISO],
   ['£12,500', 1_250_000, 'GBP', 'common practice: a comma before three figures is of thousands in pounds and dollars'],
