@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { good, refuse } from '../core/outcome.ts';
@@ -48,7 +48,7 @@ const into = (what: Built): string => (what === 'site' ? out : `${out}-${what.re
 const served: { close?: () => Promise<void> } = {};
 const tools: DeskTools = {
   nextNumber,
-  into: (what) => relative(process.cwd(), into(what)) || '.',
+  into,
   build: (what, tell) =>
     new Promise((done) => {
       const more = what === 'site' ? [] : ['--copy', ...(what === 'copy' ? [] : ['--unlisted'])];

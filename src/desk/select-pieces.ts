@@ -4,6 +4,7 @@ import { parseDate } from '../core/dating/parse-date.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
+import { EXAMPLE } from '../catalogue/totals.ts';
 import { setStates } from '../publish/set-states.ts';
 import { linkedCabinet } from './linked-cabinet.ts';
 
@@ -36,7 +37,7 @@ export function selectPieces(records: Records, ledger: Ledger, selection: Select
   const shown = exhibit === undefined ? null : piecesShown(records, exhibit);
   const fits = records.pieces.filter(
     ({ id, fields }) =>
-      (pieces.length > 0 ? pieces.includes(id) : ['kept', 'lent'].includes(fields.status)) &&
+      (pieces.length > 0 ? pieces.includes(id) : id !== EXAMPLE && ['kept', 'lent'].includes(fields.status)) &&
       (tray === undefined || isIn(stored(id), tray.trim().toLowerCase())) &&
       (tag === undefined || fields.tags.includes(tag)) &&
       (inSet === null || inSet.has(id)) &&

@@ -155,7 +155,7 @@ test(
     await button('Make the set').click();
     await says('It has been made.');
     await shown()
-      .locator('#places', { hasText: /York:\s+filled/ })
+      .locator('#set-places', { hasText: /York:\s+filled/ })
       .waitFor();
     await lookAround();
 
@@ -194,7 +194,7 @@ test(
     await link('Lists, sets and exhibits').click();
     await link('A penny from every mint').click();
     await shown()
-      .locator('#places', { hasText: /York:\s+filled,\s+A better penny/ })
+      .locator('#set-places', { hasText: /York:\s+filled,\s+A better penny/ })
       .waitFor();
 
     for (const name of IS_LONG ? ['Totals', 'Tickets', 'Undo', 'New piece', 'Check and build'] : []) {

@@ -65,13 +65,16 @@ type Laid = {
   readonly held: ListFileOnDesk;
   readonly last: Last;
   readonly titles: ReadonlyMap<string, string>;
+  /** The pieces whose obverse has a photograph. */
+  readonly pictured: ReadonlySet<string>;
 };
 
 function exhibitPage(desk: Desk, held: ListFileOnDesk, problem: string | null, last: Last): Html {
   const { state } = desk;
   const records = state.records();
   const titles = new Map(records.pieces.map(({ id, fields }) => [id, fields.title]));
-  const laid: Laid = { desk, held, last, titles };
+  const pictured = new Set(records.pieces.flatMap(({ id, pictures }) => (pictures.some(({ face }) => face === 'obverse') ? [id] : []))); // prettier-ignore
+  const laid: Laid = { desk, held, last, titles, pictured };
   const cases = casesOf(held.facts);
   const now = foundIn(state, held.file);
   return html`${problem === null ? '' : html`<p class="problem" role="alert">${problem}</p>`}
@@ -147,7 +150,7 @@ function drawPiece({ piece, side, label }: PieceHeld, at: Spot, laid: Laid): Htm
   const button = (does: string, words: string): Html =>
     html`<button name="do" value="${does}" aria-label="${words}: ${title}" ${focus(laid, at, does)}>${words}</button>`;
   return html`<li draggable="true" data-at="${at.join('.')}">
-    <img src="/pieces/${piece}/obverse.webp?wide=96" alt="" width="48" height="48" loading="lazy" />
+    ${laid.pictured.has(piece) ? html`<img src="/pieces/${piece}/obverse.webp?wide=96" alt="" width="48" height="48" loading="lazy" />` : html`<span class="no-picture"></span>`}
     <div>
       <a href="/pieces/${piece}">${title}</a>
       ${doForm(laid, at, html`${button('earlier', 'Earlier')} ${button('later', 'Later')} ${button('take-out-piece', 'Take out')}`, 'steps')}
@@ -208,6 +211,6 @@ function remarksOf(records: Records, id: string): Html {
   const remarks = exhibitRemarks(alone(records, id), null);
   return html`<section aria-labelledby="remarks-head">
     <h2 id="remarks-head">Remarks</h2>
-    ${remarks.length === 0 ? html`<p>None.</p>` : html`<ul class="remarks">${remarks.map(({ says, source }) => html`<li>${says} <span class="says">(${source})</span></li>`)}</ul>`}
+    ${remarks.length === 0 ? html`<p>None.</p>` : html`<p class="says">A line that is wanted in the exhibit is a box under <a href="/lists/exhibits/${id}">Its title, statement, labels and books</a>; one that is wanted of a piece is on its own page.</p><ul class="remarks">${remarks.map(({ says, source }) => html`<li>${says} <span class="says">(${source})</span></li>`)}</ul>`}
   </section>`; // prettier-ignore
 }

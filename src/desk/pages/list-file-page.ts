@@ -71,6 +71,15 @@ function titleOf({ facts, id }: ListFileOnDesk): string {
   return typeof title === 'string' ? title : id;
 }
 
+/** What is wrong with a file as it is. */
+function problemsNow({ state }: Desk, { file, kind }: ListFileOnDesk): Html | '' {
+  const found = foundIn(state, file);
+  if (found.length === 0) return '';
+  return html`<ul class="problem">
+    ${found.map(({ field, says }) => html`<li>${field === null ? '' : `${labelOf(field, kind)}: `}${says}</li>`)}
+  </ul>`;
+}
+
 function listFileForm(desk: Desk, held: ListFileOnDesk, more: Partial<FormView> = {}): Html {
   const { state, token } = desk;
   const here = `/lists/${held.kind}/${held.id}`;
@@ -103,19 +112,13 @@ ${view.posted?.get('story') ?? held.story}</textarea>
       <p class="doing saving">
         <button class="main" type="submit">Save</button> <a href="${here}">Leave it as it was</a>
       </p>`,
-    { kind: held.kind, draft: here, ...(isSet ? { asks: '/places', shows: 'places' } : {}) },
+    { kind: held.kind, draft: here, ...(isSet ? { asks: '/places', shows: 'set-places' } : {}) },
   );
   return html`${view.isStale ? staleNote(held.text, here) : ''} ${problemsNote(view, `${here}/text`, held.kind)}
-    ${
-      foundIn(state, held.file).length === 0 || view.problems.length > 0
-        ? ''
-        : html`<ul class="problem">
-            ${foundIn(state, held.file).map(({ field, says }) => html`<li>${field === null ? '' : `${labelOf(field, held.kind)}: `}${says}</li>`)}
-          </ul>`
-    }
+    ${view.problems.length > 0 ? '' : problemsNow(desk, held)}
     <p class="doing">
       ${held.kind === 'exhibits' ? html`<a href="/exhibits/${held.id}">Cases and pieces</a>` : ''}
-      <a href="${here}/text">The file as text</a>
+      ${isSet ? html`<a href="#places-head">Its places</a>` : ''} <a href="${here}/text">The file as text</a>
       ${held.kind === 'cabinet' ? '' : html`<a href="/delete/${held.kind}/${held.id}">Delete this ${DELETABLE[held.kind]} …</a>`}
       <a href="/lists">All lists</a>
     </p>
@@ -124,8 +127,8 @@ ${view.posted?.get('story') ?? held.story}</textarea>
         ? html`<div class="sides">
             <section aria-label="The set">${form}</section>
             <section class="aside" aria-labelledby="places-head">
-              <h2 id="places-head">Its places</h2>
-              <div id="places" aria-live="polite">${setPlaces(state.records(), held.id, held.text)}</div>
+              <h2 id="places-head" tabindex="-1">Its places</h2>
+              <div id="set-places" aria-live="polite">${setPlaces(state.records(), held.id, held.text)}</div>
             </section>
           </div>`
         : form

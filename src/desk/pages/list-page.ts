@@ -152,7 +152,7 @@ export function listPage(state: CabinetState, rows: readonly Row[], asked: Asked
   const others = (found?.problems ?? []).filter(({ file }) => !file.startsWith('pieces/'));
   const facts = factsOf(state.ledger());
   return html` ${searchForm(asked, facts)}
-    ${rows.every(({ piece }) => piece.id === EXAMPLE) ? html`<p>There is no piece of your own yet. <a href="/new">Make the first one</a>. The example shows what a piece may have, and is never published; leave it, or delete its folder.</p>` : ''}
+    ${rows.every(({ piece }) => piece.id === EXAMPLE) ? html`<p>There is no piece of your own yet. <a href="/new">Make the first one</a>. The example shows what a piece may have, and is never published; leave it, or <a href="/delete/pieces/${EXAMPLE}">delete it</a>.</p>` : ''}
     <p class="count" role="status" id="count" data-again="${found === null ? 'yes' : 'no'}">
       ${chosen.length === rows.length ? `${rows.length === 1 ? 'One piece' : `${rows.length} pieces`}.` : `${chosen.length} of ${rows.length} pieces.`}
       ${found === null ? 'Checking the cabinet…' : found.problems.length === 0 ? 'No problems.' : `${found.problems.length === 1 ? 'One problem' : `${found.problems.length} problems`}.`}
@@ -194,7 +194,7 @@ function tableOf(drawn: readonly Row[], asked: Asked, found: Found, facts: reado
         <tr>
           <th scope="col" data-choose-all="Choose all on this page"><span class="for-listeners">Choose</span></th>
           ${asked.shows.map((name) => heading(name, asked, facts))}
-          <th scope="col">Problems and gaps</th>
+          <th scope="col" class="gaps">Problems and gaps</th>
         </tr>
       </thead>
       <tbody>
@@ -206,13 +206,18 @@ function tableOf(drawn: readonly Row[], asked: Asked, found: Found, facts: reado
               </td>
               ${asked.shows.map((name) => html`<td>${name === 'title' ? html`<a href="/pieces/${id}">${says[name] ?? id}</a>` : (says[name] ?? '')}</td>`)}
               <td>
-                ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">Missing: ${(wanted.get(id) ?? []).join('; ')}</p>`}
+                ${(problems.get(id) ?? []).map((says) => html`<p class="problem">${says}</p>`)}${(wanted.get(id) ?? []).length === 0 ? '' : html`<p class="says">Missing: ${fewOf(wanted.get(id) ?? [])}</p>`}
               </td>
             </tr>`,
         )}
       </tbody>
     </table>
   </div>`;
+}
+
+/** The first two of what is missing, and how many more: a row is no higher for a piece of which little is known. */
+function fewOf(wanted: readonly string[]): string {
+  return wanted.length <= 3 ? wanted.join('; ') : `${wanted.slice(0, 2).join('; ')} and ${wanted.length - 2} more`;
 }
 
 function searchForm(asked: Asked, facts: readonly Fact[]): Html {

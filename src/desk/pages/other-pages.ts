@@ -110,7 +110,10 @@ export function undoPage(runs: readonly Run[], token: string, problem: string | 
               ${new Date(run.when).toLocaleString('en-GB')}:
               ${run.kind === 'save' ? 'a save at the desk' : run.command}${run.isUndone ? ', undone' : ''}.
               ${run.files
-                .map(({ file }) => file)
+                .map(
+                  ({ file, before, after }) =>
+                    `${file}${after === null ? ' (deleted)' : before === null ? ' (new)' : ''}`,
+                )
                 .slice(0, 4)
                 .join(', ')}${run.files.length > 4 ? ` and ${run.files.length - 4} more` : ''}
             </p>

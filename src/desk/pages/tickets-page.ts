@@ -1,5 +1,6 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
+import { EXAMPLE } from '../../catalogue/totals.ts';
 import { FORBIDDEN, texts } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import type { Html } from '../frame.ts';
@@ -72,7 +73,11 @@ function selectionForm(
 ): Html {
   const { sets, exhibits, pieces: all } = state.records();
   const tags = [...new Set(all.flatMap(({ fields }) => fields.tags))].sort();
-  const trays = [...new Set(all.flatMap(({ id }) => trayOf(state.ledger().get(id)?.['storage'] ?? '')))].sort();
+  const trays = [
+    ...new Set(
+      all.filter(({ id }) => id !== EXAMPLE).flatMap(({ id }) => trayOf(state.ledger().get(id)?.['storage'] ?? '')),
+    ),
+  ].sort();
   const choose = (name: string, label: string, choices: readonly (readonly [string, string])[]): Html =>
     html`<div class="field">
       <label for="t-${name}">${label}</label
