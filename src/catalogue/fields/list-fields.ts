@@ -1,4 +1,4 @@
-import { NUMBERINGS } from '../../core/references/ranges.ts';
+import { LETTERINGS, NUMBERINGS } from '../../core/references/ranges.ts';
 import { LABEL_STANDS } from '../../core/cases/case-plan.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { GRID_FACTS } from '../../core/sets/grid.ts';
@@ -144,6 +144,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     pages: line('Pages', 'The pages, for an article.'),
     last: line('Last number', 'The last number printed in it, where it numbers straight through; a reference beyond it is told.'),
     numbers: choice('Numbers', 'straight: in one run; by-volume: afresh in each; with-strokes, with-hyphens: 44/5 and 84-7 are one number.', NUMBERINGS),
+    letters: choice('Letters', 'apart: 8a and 8A are two numbers; alike: one; empty: asked where they meet.', LETTERINGS),
     address: line('Address', 'Where it can be read.'),
     note: NOTE,
   },

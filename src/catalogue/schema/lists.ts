@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { parseDate } from '../../core/dating/parse-date.ts';
-import { NUMBERINGS } from '../../core/references/ranges.ts';
+import { LETTERINGS, NUMBERINGS } from '../../core/references/ranges.ts';
 import { parseFineness } from '../../core/metal/parse-fineness.ts';
 import { parseLength } from '../../core/measures/parse-length.ts';
 import { parseWeight } from '../../core/measures/parse-weight.ts';
@@ -124,6 +124,7 @@ export const workSchema = z.strictObject({
     .optional(),
   /** How it numbers: in one run; afresh in each volume; or by pairs with a stroke (`44/5`) or a hyphen (`84-7`). */
   numbers: z.enum(NUMBERINGS).optional(),
+  letters: z.enum(LETTERINGS).optional(),
   /** Where it can be read. */
   address: words.optional(),
   note: words.optional(),

@@ -7,5 +7,6 @@ export function citedWorks(works: Records['works']): readonly CitedWork[] {
     id,
     names: fields.short === undefined ? [] : [fields.short],
     ...(fields.numbers && { numbers: fields.numbers }),
+    ...(fields.letters && { letters: fields.letters }),
   }));
 }

@@ -13,7 +13,7 @@ import {
   VOLUME_BY_PART,
 } from './reference-words.ts';
 import { shown } from './ranges.ts';
-import type { Numbering } from './ranges.ts';
+import type { Lettering, Numbering } from './ranges.ts';
 import { plainVolume, volumeNumber } from './reference.ts';
 import type { CitedWork } from './reference.ts';
 
@@ -24,6 +24,7 @@ export type Head = {
   readonly edition?: number;
   readonly volume?: string;
   readonly numbers?: Numbering;
+  readonly letters?: Lettering;
   readonly rest: string;
 };
 
@@ -41,7 +42,7 @@ export function knownWork(text: string, works: readonly CitedWork[]): Head | 'ot
   let best: { head: Head; worth: number } | null = null;
   let otherEdition = false;
   for (const cited of works) {
-    const { id, numbers } = cited;
+    const { id, numbers, letters } = cited;
     for (const name of allNamesOf(cited)) {
       const match = name.base.exec(text);
       if (match === null || runsOn(match[0], text.slice(match[0].length))) continue;
@@ -58,7 +59,17 @@ export function knownWork(text: string, works: readonly CitedWork[]): Head | 'ot
         ...(name.volume !== undefined || volume === undefined ? {} : { volume }),
         ...(name.edition !== undefined || edition === undefined ? {} : { edition }),
       };
-      best = { worth, head: { work: id, named: match[0].trim(), ...more, ...(numbers && { numbers }), rest } };
+      best = {
+        worth,
+        head: {
+          work: id,
+          named: match[0].trim(),
+          ...more,
+          ...(numbers && { numbers }),
+          ...(letters && { letters }),
+          rest,
+        },
+      };
     }
   }
   return best?.head ?? (otherEdition ? 'other edition' : null);

@@ -7,6 +7,10 @@ import type { Outcome } from '../outcome.ts';
 export const NUMBERINGS = ['straight', 'by-volume', 'with-strokes', 'with-hyphens'] as const;
 export type Numbering = (typeof NUMBERINGS)[number];
 
+/** Whether a large and a small letter behind a figure make two numbers (`8a` and `8A`) or are two ways of printing one. */
+export const LETTERINGS = ['apart', 'alike'] as const;
+export type Lettering = (typeof LETTERINGS)[number];
+
 /** Books whose every number is an issue and a coin, separated by a stroke: `44/5` is one number. M. H. Crawford, *Roman Republican Coinage* (1974). */
 export const NUMBERED_BY_STROKE = /crawford|rrc/iu;
 /**

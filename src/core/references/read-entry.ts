@@ -92,7 +92,7 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
   if (!range.ok) return range;
   const nowhere = number === '' && inClass === undefined && said.page === undefined && said.plate === undefined;
   if (nowhere && stands !== 'unlisted') return refuse(`"${shown(text)}" names a work without a number. ${HOW}.`);
-  const { work, named, edition, volume } = head;
+  const { work, named, edition, volume, numbers, letters } = head;
   return good({
     text,
     work,
@@ -105,6 +105,8 @@ export function readEntry(text: string, books: Required<Books>): Outcome<Referen
     relation: stands,
     ...(doubtful || doubted === true ? { doubtful: true as const } : {}),
     ...said,
+    ...(numbers === undefined ? {} : { numbers }),
+    ...(letters === undefined ? {} : { letters }),
   });
 }
 

@@ -1,5 +1,5 @@
-import { asksAlone } from './ranges.ts';
-import type { Numbering } from './ranges.ts';
+import { asksAlone, splitRange } from './ranges.ts';
+import type { Lettering, Numbering } from './ranges.ts';
 
 /**
  * How a piece stands to the entry cited: it is a specimen of it, is like it, a variety of it, corrects it, is the very
@@ -33,6 +33,9 @@ export type Reference = {
   readonly rarity?: string;
   /** What else was said, in words: `bust left`. */
   readonly note?: string;
+  /** How the book numbers, where its file says so. */
+  readonly numbers?: Numbering;
+  readonly letters?: Lettering;
 };
 
 /** A book that may be cited, by its key and by the names lists use for it. */
@@ -41,6 +44,7 @@ export type CitedWork = {
   readonly names?: readonly string[];
   /** How it numbers, where its file says so. */
   readonly numbers?: Numbering;
+  readonly letters?: Lettering;
 };
 
 type Cited = Omit<Reference, 'text' | 'named'> & { readonly named?: string };
@@ -52,7 +56,8 @@ type Cited = Omit<Reference, 'text' | 'named'> & { readonly named?: string };
 export function formatReference(reference: Cited, title: string = reference.work): string {
   const { number, relation, to, edition, volume } = reference;
   const last = to === undefined ? number : `${number}–${to}`;
-  const literal = to === undefined && [title, reference.work].every((named) => asksAlone(number, named));
+  const literal =
+    to === undefined && !isPlainIn(reference) && [title, reference.work].every((named) => asksAlone(number, named));
   const printed = literal ? `no. ${last}` : last;
   const cited = [
     title,
@@ -75,6 +80,12 @@ export function formatReference(reference: Cited, title: string = reference.work
   ];
   const entry = cited.filter((part) => part !== '').join(' ') + after.join('');
   return relation === 'cf.' ? `cf. ${entry}` : entry;
+}
+
+/** Whether its own book reads a number with a stroke or a hyphen in it as one. */
+function isPlainIn({ number, numbers }: Cited): boolean {
+  const byStroke = numbers === 'with-strokes' && number.includes('/') && splitRange(number).to === undefined;
+  return byStroke || numbers === 'with-hyphens';
 }
 
 function ordinal(edition: number): string {
@@ -144,10 +155,13 @@ export function compareReferences(one: Cited, other: Cited): number {
   );
 }
 
-/** One writing of a number: letters small, no blanks, and its own points and strokes, for `10.18` is not `10/18`. */
+/**
+ * One writing of a number: no blanks, and its own points and strokes, for `10.18` is not `10/18`. Words are in small letters; a
+ * letter at a figure keeps its size, for in many books `8a` and `8A` are two numbers.
+ */
 export function plainNumber(number: string): string {
   return number
-    .toLowerCase()
+    .replace(/(?<![\p{L}\d])\p{L}+(?![\p{L}\d])/gu, (word) => word.toLowerCase())
     .replace(/[‐‑–—]/gu, '-')
     .replace(/(?<=\p{L})\s+(?=\p{L})|(?<=\d)\s+(?=\d)/gu, '~')
     .replace(/\s+/gu, '');
@@ -167,10 +181,20 @@ export function isEntry(stated: Cited, asked: Cited): 'yes' | 'maybe' | 'no' {
 
 /** Whether the numbers of one reference lie wholly (`yes`) or partly (`maybe`) in those of another. */
 function insideOf(stated: Cited, asked: Cited): 'yes' | 'maybe' | 'no' {
-  if (stated.to === undefined && asked.to === undefined)
-    return plainNumber(stated.number) === plainNumber(asked.number) ? 'yes' : 'no';
+  if (stated.to === undefined && asked.to === undefined) {
+    if (plainNumber(stated.number) === plainNumber(asked.number)) return 'yes';
+    if (!isOtherCase(stated, asked)) return 'no';
+    const letters = stated.letters ?? asked.letters;
+    return letters === undefined ? 'maybe' : letters === 'alike' ? 'yes' : 'no';
+  }
   const [low, high] = [stated.number, stated.to ?? stated.number];
   const [from, to] = [asked.number, asked.to ?? asked.number];
   if (compareInBook(high, from) < 0 || compareInBook(to, low) < 0) return 'no';
   return compareInBook(low, from) >= 0 && compareInBook(high, to) <= 0 ? 'yes' : 'maybe';
+}
+
+/** Whether two numbers differ in the size of a letter alone: `8a` and `8A`. */
+export function isOtherCase(one: Pick<Cited, 'number'>, other: Pick<Cited, 'number'>): boolean {
+  const [first, second] = [plainNumber(one.number), plainNumber(other.number)];
+  return first !== second && first.toLowerCase() === second.toLowerCase();
 }

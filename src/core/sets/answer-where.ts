@@ -1,7 +1,7 @@
 import { yearsInWords } from '../eras/years-in-words.ts';
 import { dayFromCivil } from '../calendars/civil.ts';
 import { parseReference } from '../references/parse-reference.ts';
-import { isEntry } from '../references/reference.ts';
+import { isEntry, isOtherCase } from '../references/reference.ts';
 import type { Reference } from '../references/reference.ts';
 import { FACT_WORDS, folded, parseAskedDie } from './facts.ts';
 import type { AskedDie, Facts, StatedDie } from './facts.ts';
@@ -118,7 +118,7 @@ function matchReferences({ references, referencesSure }: Facts, asked: readonly 
         inBook.map((stated): Match => {
           const is = isEntry(stated, one);
           if (is === 'no') return { is: 'no' };
-          if (is === 'maybe') return { is: 'maybe', clause: whyNear(stated) };
+          if (is === 'maybe') return { is: 'maybe', clause: whyNear(stated, one) };
           if (referencesSure === 'certain') return { is: 'yes' };
           return { is: 'maybe', clause: `the reference is only ${referencesSure}` };
         }),
@@ -127,7 +127,9 @@ function matchReferences({ references, referencesSure }: Facts, asked: readonly 
   );
 }
 
-function whyNear({ relation, doubtful, to, mayBe, disputed }: Facts['references'][number]): string {
+function whyNear(stated: Facts['references'][number], asked: Reference): string {
+  const { relation, doubtful, to, mayBe, disputed } = stated;
+  if (isOtherCase(stated, asked)) return `the number is ${stated.number}, and ${asked.number} may be another`;
   if (disputed === true) return 'the concordances contradict themselves on that number';
   if (mayBe === true) return 'the type is known no nearer than that';
   if (relation === 'cf.' || relation === 'var.') return 'the reference is given only as near (cf. or var.)';

@@ -1,3 +1,4 @@
+import type { Lettering } from '../references/ranges.ts';
 import { isEntry, plainNumber, plainVolume } from '../references/reference.ts';
 import type { HowSure } from '../sets/set-piece.ts';
 import { noSurer } from './inherit.ts';
@@ -16,6 +17,8 @@ export type Entry = {
   readonly number: string;
   readonly volume?: string | undefined;
   readonly to?: string | undefined;
+  /** Whether its book keeps `8a` apart from `8A`. */
+  readonly letters?: Lettering | undefined;
 };
 
 /** One line of a concordance. `type` names its series: `series/id`. */
@@ -40,6 +43,8 @@ export type Concordance = {
   readonly rows: readonly ConcordanceRow[];
   readonly byType: ReadonlyMap<string, readonly ConcordanceRow[]>;
   readonly byNumber: ReadonlyMap<string, readonly ConcordanceRow[]>;
+  /** The keys of numbers by their small letters. */
+  readonly folded: ReadonlyMap<string, readonly string[]>;
   readonly disagreements: readonly Disagreement[];
   /** The rows that name several numbers together: `1038-1039`. */
   readonly runs: readonly ConcordanceRow[];
@@ -89,7 +94,8 @@ export function concordanceOf(rows: readonly ConcordanceRow[]): Concordance {
     }
   }
   const runs = rows.filter(({ to }) => to !== undefined);
-  return { rows, byType, byNumber, disagreements, runs, disputed };
+  const folded = groupedBy([...byNumber.keys()], (key) => key.toLowerCase());
+  return { rows, byType, byNumber, folded, disagreements, runs, disputed };
 }
 
 function groupedBy<T>(all: readonly T[], by: (one: T) => string): ReadonlyMap<string, readonly T[]> {
@@ -125,11 +131,12 @@ export type ConcordedType = Concorded & {
  */
 export function concord(asked: Entry, all: Concordance): readonly ConcordedType[] {
   const found: ConcordedType[] = [];
-  const key = numberKey(asked);
+  const { key, isOtherCase } = keyIn(asked, all);
   const disputed = all.disputed.has(key);
   for (const row of all.byNumber.get(key) ?? []) {
     if (found.some(({ type }) => type === row.type)) continue;
-    found.push(reached(row.type, row.relation, row.sure, key, null, disputed, all));
+    const sure = isOtherCase ? noSurer(row.sure, 'possible') : row.sure;
+    found.push(reached(row.type, row.relation, sure, key, null, disputed, all));
   }
   for (const row of all.runs) {
     if (numberKey(row) === key || found.some(({ type }) => type === row.type)) continue;
@@ -146,6 +153,18 @@ export function concord(asked: Entry, all: Concordance): readonly ConcordedType[
     }
   }
   return found;
+}
+
+/**
+ * The key of a number in the lines; failing it, of the one that differs in the size of a letter alone, unless the book keeps such
+ * numbers apart. What follows through that one is only possible, unless the book takes them for one.
+ */
+function keyIn(asked: Entry, all: Concordance): { readonly key: string; readonly isOtherCase: boolean } {
+  const key = numberKey(asked);
+  if (all.byNumber.has(key) || asked.letters === 'apart') return { key, isOtherCase: false };
+  const others = all.folded.get(key.toLowerCase()) ?? [];
+  const [other = key] = others.length === 1 ? others : [];
+  return { key: other, isOtherCase: other !== key && asked.letters !== 'alike' };
 }
 
 /** Whether one number is one of a run that a book gives together. */

@@ -332,3 +332,42 @@ function readAll(text: string): readonly Reference[] {
   const outcome = parseReferences(text);
   return outcome.ok ? outcome.value : expect.fail(outcome.problem);
 }
+
+// In The Roman Imperial Coinage small letters mark varieties of a number, in other books large ones; from memory.
+describe('a letter at a figure', () => {
+  const book = (letters?: 'apart' | 'alike') => [
+    { id: 'ric', names: ['RIC'], ...(letters === undefined ? {} : { letters }) },
+  ];
+  const entry = (text: string, letters?: 'apart' | 'alike') => {
+    const read = parseReference(text, book(letters));
+    return read.ok ? read.value : expect.fail(read.problem);
+  };
+  test.for([
+    [undefined, 'RIC 8a', 'RIC 8A', 'maybe'],
+    ['apart', 'RIC 8a', 'RIC 8A', 'no'],
+    ['alike', 'RIC 8a', 'RIC 8A', 'yes'],
+    [undefined, 'RIC 8a', 'RIC 8a', 'yes'],
+    [undefined, 'RIC 8a', 'RIC 8b', 'no'],
+    ['apart', 'RIC LONDON 121a', 'RIC London 121a', 'yes'],
+    [undefined, 'RIC London 121A', 'RIC London 121a', 'maybe'],
+  ] as const)('in a book whose letters are %s, %s is %s: %s', ([letters, one, other, is]) => {
+    expect(isEntry(entry(one, letters), entry(other, letters))).toBe(is);
+  });
+});
+
+test('a number with a stroke is printed plain where its book numbers so', () => {
+  for (const [numbers, text] of [
+    ['with-strokes', 'Book 44/5'],
+    ['with-hyphens', 'Book 84-7'],
+  ] as const) {
+    const works = [{ id: 'book', names: ['Book'], numbers }];
+    const read = parseReference(text, works);
+    if (!read.ok) expect.fail(read.problem);
+    expect(formatReference(read.value, 'Book')).toBe(text);
+    expect(parseReference(formatReference(read.value, 'Book'), works)).toMatchObject({
+      ok: true,
+      value: { number: read.value.number },
+    });
+  }
+  expect(formatReference({ work: 'north', number: '44/5', relation: 'is' }, 'North')).toBe('North no. 44/5');
+});

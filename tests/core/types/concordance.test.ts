@@ -140,3 +140,25 @@ test('a number that several types of a series claim as their equal is told, and 
   expect(found[2]?.numbers.map(({ relation }) => relation)).toEqual([null]);
   expect(concord(asked('paper 1'), all).map(({ type }) => type)).toEqual(['other/1']);
 });
+
+describe('A number whose letter is of another size', () => {
+  const both = concordanceOf([
+    row('a/1', 'equal', 'ric 8a'),
+    row('a/2', 'equal', 'ric 8A'),
+    row('a/3', 'equal', 'ric 9a'),
+  ]);
+  const found = (number: string, letters?: 'apart' | 'alike') =>
+    concord({ work: 'ric', number, letters }, both).map(({ type, sure }) => [type, sure]);
+
+  test('is itself where the book has both, and nobody says that they contradict each other', () => {
+    expect(found('8a')).toEqual([['a/1', 'certain']]);
+    expect(found('8A')).toEqual([['a/2', 'certain']]);
+    expect(both.disagreements).toEqual([]);
+  });
+
+  test('is only possible where the book has one of them, unless its file says what it means', () => {
+    expect(found('9A')).toEqual([['a/3', 'possible']]);
+    expect(found('9A', 'alike')).toEqual([['a/3', 'certain']]);
+    expect(found('9A', 'apart')).toEqual([]);
+  });
+});
