@@ -3,7 +3,7 @@ import type { PrivacyRules } from './check-records.ts';
 import { linksIn, readFolder } from './files.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
-import { orderProblems, problem } from './problem.ts';
+import { gatherProblems, orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
 import type { Records } from './records.ts';
 
@@ -38,5 +38,5 @@ export async function checkCabinet(at: string, privacy: PrivacyRules, day = toda
     file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
   );
   const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy, day)];
-  return { records, problems: orderProblems(all), folder };
+  return { records, problems: gatherProblems(orderProblems(all)), folder };
 }

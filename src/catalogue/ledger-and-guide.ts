@@ -81,6 +81,7 @@ export function checkPrivate(records: Records, folder: CabinetFolder, day: strin
       date,
     }),
     ...checkGuidePlaces(records, folder),
+    ...checkPricesSeen(folder, date),
   ];
 }
 
@@ -94,6 +95,14 @@ export function checkShape(file: string, text: string): readonly Problem[] {
   const { headings, uneven, otherMark } = readCsv(text);
   if (otherMark !== null) return [problem('table-separator', { file, line: 1 }, otherMark)];
   return uneven.map(({ line, cells }) => problem('row-uneven', { file, line }, cells, headings.length));
+}
+
+/** Prices seen have columns of the keeper's own; none was seen on a day that is still to come. */
+function checkPricesSeen(folder: CabinetFolder, date: Column): readonly Problem[] {
+  const file = 'private/prices.csv';
+  const { headings } = readCsv(folder.files.find((held) => held.file === file)?.text ?? '');
+  const dated = headings.filter((heading) => /^(?:date|when|seen|sold)$/i.test(heading));
+  return checkTable(folder, file, headings, Object.fromEntries(dated.map((heading) => [heading, date])));
 }
 
 /** A guide price is for a place that its set has. */

@@ -37,6 +37,28 @@ export function orderProblems(problems: readonly Problem[]): readonly Problem[] 
   );
 }
 
+/** Lines of a table that are named one by one. */
+const LINES_NAMED = 5;
+
+/** In a table the same slip in the same column, many times over, is told once, with the lines it stands in. In file order. */
+export function gatherProblems(problems: readonly Problem[]): readonly Problem[] {
+  const groups = new Map<string, Problem[]>();
+  for (const one of problems) {
+    const isInTable = one.file.endsWith('.csv') && one.line !== null;
+    const key = JSON.stringify(isInTable ? [one.kind, one.file, one.field, one.says] : [groups.size]);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].flatMap(([first, ...more]) => {
+    if (first === undefined || more.length === 0) return first ?? [];
+    const named = more.slice(0, LINES_NAMED).map(({ line }) => String(line));
+    const others = more.length > LINES_NAMED ? ` and ${String(more.length - LINES_NAMED)} more` : '';
+    return {
+      ...first,
+      says: `${first.says} The same in line${more.length === 1 ? '' : 's'} ${named.join(', ')}${others}.`,
+    };
+  });
+}
+
 /** Two lines: where, then what to write instead. */
 export function formatProblem(found: Problem, folder: string): string {
   const where = [`${folder}/${found.file}${found.line === null ? '' : `:${found.line}`}`, found.field]

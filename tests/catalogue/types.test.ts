@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { linkRecords } from '../../src/catalogue/link.ts';
+import { gatherProblems } from '../../src/catalogue/problem.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { typeRemarks } from '../../src/catalogue/types/remarks.ts';
 import { typeNamed } from '../../src/catalogue/types/types-of.ts';
@@ -384,4 +385,55 @@ test('what a hidden piece is called may not be in a census', async () => {
     'hidden-in-text',
     'types/pence/specimens.csv',
   ]);
+});
+
+describe('One slip in a table of types', () => {
+  const rows = (cells: string): string =>
+    `id,broader,level,label,mint,date\n${['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'].map((id) => `${id},,class,Class ${id},${cells}\n`).join('')}`;
+  const foundIn = async (change: Change) => {
+    const found = problemsOf(
+      changed(await markedCabinet(), { ...SERIES, 'types/pence/concordance.csv': null, ...change }),
+    );
+    return gatherProblems(found.filter(({ file }) => file.startsWith('types/') || file.startsWith('private/')));
+  };
+
+  test('is told once, with the lines it stands in', async () => {
+    const found = await foundIn({ 'types/pence/types.csv': rows('plain-twon,sometime') });
+    expect(found).toMatchObject([
+      {
+        line: 2,
+        field: 'date',
+        says: expect.stringMatching(/The same in lines 3, 4, 5, 6, 7 and 2 more\.$/) as string,
+      },
+      {
+        line: 2,
+        field: 'mint',
+        says: expect.stringMatching(/The same in lines 3, 4, 5, 6, 7 and 2 more\.$/) as string,
+      },
+    ]);
+  });
+
+  test('and a fact that all share is told where they share it', async () => {
+    const series = SERIES['types/pence/series.yaml'].replace('shared: {', 'shared: { mint: plain-twon,');
+    const found = await foundIn({ 'types/pence/series.yaml': series, 'types/pence/types.csv': rows(',1280') });
+    expect(found).toMatchObject([{ file: 'types/pence/series.yaml', field: 'shared.mint' }]);
+    expect(found[0]?.says).not.toContain('The same');
+  });
+
+  test.for(['ruler: none', 'ruler: unknown', 'mint: none'])(
+    'a blank that all share, %s, names no file',
+    async (blank) => {
+      const series = SERIES['types/pence/series.yaml'].replace('shared: {', `shared: { ${blank},`);
+      expect(await foundIn({ 'types/pence/series.yaml': series, 'types/pence/types.csv': rows(',1280') })).toEqual([]);
+    },
+  );
+
+  test.for([
+    ['types/pence/types.csv', rows(',2030'), 'made-in-future'],
+    ['types/pence/concordance.csv', 'type,relation,reference,date\n3a,equal,plain-book 10,2030\n', 'date-in-future'],
+    ['types/pence/specimens.csv', 'type,specimen,date\n3a,York 1,2030-01\n', 'date-in-future'],
+    ['private/prices.csv', 'piece,price,date\nplain,5 GBP,2026-12-24\n', 'date-in-future'],
+  ] as const)('%s has no date that is still to come', async ([file, text, kind]) => {
+    expect((await foundIn({ [file]: text })).map((one) => one.kind)).toEqual([kind]);
+  });
 });

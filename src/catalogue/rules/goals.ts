@@ -1,7 +1,6 @@
 import { LEAST_POINTS } from '../../core/cases/label-checks.ts';
-import { namesInArea } from '../../core/eras/applies.ts';
 import { periodYears } from '../../core/eras/era-scheme.ts';
-import { folded } from '../../core/sets/facts.ts';
+import { folded, namesInArea } from '../../core/sets/facts.ts';
 import { placesOf } from '../../core/sets/places.ts';
 import { eraSchemeOf } from '../era-scheme.ts';
 import type { Problem } from '../problem.ts';

@@ -1,4 +1,4 @@
-import { folded } from '../../core/sets/facts.ts';
+import { folded, namesInArea } from '../../core/sets/facts.ts';
 import { parseReference } from '../../core/references/parse-reference.ts';
 import { citedWorks } from '../types/cited-works.ts';
 import { nearestName } from '../nearest.ts';
@@ -16,7 +16,7 @@ export function wordsOf(where: Asked | undefined, records: Records, spot: (field
   const { areas = [], realms = [] } = records.cabinet?.fields ?? {};
   const lists: readonly (readonly [keyof Asked, string, readonly string[]])[] = [
     ['kind', 'There is no kind', KINDS],
-    ['area', 'No mint lies in the area', [...records.mints.map(({ fields }) => fields.area), ...areas.map((one) => one.in)].filter(isSaid)],
+    ['area', 'No mint lies in the area', [...records.mints.map(({ fields }) => fields.area), ...areas.map((one) => one.in)].filter(isSaid).flatMap(namesInArea)],
     ['realm', 'No ruler has the realm', [...records.rulers.flatMap(({ fields }) => [fields.realm, ...fields.reigns.map(({ realm }) => realm)]), ...realms.map((one) => one.in)].filter(isSaid)],
   ];
   const unknown = lists.flatMap(([field, none, known]) =>

@@ -1,3 +1,5 @@
+import { isToCome } from '../../core/dating/interval.ts';
+import { parseDate } from '../../core/dating/parse-date.ts';
 import type { Rule } from './rule.ts';
 import { nearestName } from '../nearest.ts';
 import { isBlank } from '../schema/fields.ts';
@@ -12,7 +14,7 @@ import type { Place } from './rule.ts';
 import { nameOf } from './names.ts';
 
 /** Every table of a series can be read, names what is there, and has columns that something reads. */
-export const checkTypes: Rule = (records, place) => {
+export const checkTypes: Rule = (records, place, day) => {
   const { types, slips } = readTypes(records);
   return [
     ...slips.map(({ series, table, line, column, says }) => {
@@ -23,6 +25,7 @@ export const checkTypes: Rule = (records, place) => {
     ...types.series.flatMap((series) => [
       ...(series.whole ? checkColumns(series, place) : []),
       ...checkNamesIn(series, records, place),
+      ...checkDatesIn(series, place, day),
       ...checkSameObjects(series, records.named.pieces),
       ...series.fields.source.flatMap(({ work }, at) =>
         records.named.works.includes(work)
@@ -92,21 +95,44 @@ function checkSameObjects({ file, tables, specimens }: TypeSeries, pieces: reado
   );
 }
 
-/** A ruler, mint or denomination that a type names has a file; told once for each name. */
+/** A ruler, mint or denomination that a type names has a file; told once for each cell that says so. */
 function checkNamesIn(series: TypeSeries, records: Parameters<Rule>[0], place: Place): readonly Problem[] {
-  const told = new Set<string>();
-  return [...series.facts].flatMap(([id, facts]) =>
-    (['ruler', 'struck-for', 'mint', 'denomination'] as const).flatMap((field) => {
-      const spot = (): Spot => {
-        const by = series.types.get(id)?.says.get(field)?.by ?? null;
-        const rows = series.tables.types;
-        if (by === null || rows === undefined) return sharedSpot(series, field, place);
-        return { file: rows.file, line: rows.rows.find(({ cells }) => cells['id'] === by)?.line ?? 1, field };
-      };
-      return nameOf(field, facts[field], records, spot).filter((found) => {
-        const key = `${found.file} ${found.says}`;
-        return !told.has(key) && told.add(key);
-      });
-    }),
+  const found = [...series.facts].flatMap(([id, facts]) =>
+    (['ruler', 'struck-for', 'mint', 'denomination'] as const).flatMap((field) =>
+      nameOf(field, facts[field], records, () => factSpot(series, id, field, place)),
+    ),
   );
+  return toldOnce(found, ({ file, line, says }) => `${file} ${String(line)} ${says}`);
+}
+
+/** Where a fact of a type is stated: its own row, that of the type it comes from, or what all share. */
+function factSpot(series: TypeSeries, id: string, field: string, place: Place): Spot {
+  const by = series.types.get(id)?.says.get(field)?.by ?? null;
+  const rows = series.tables.types;
+  if (by === null || rows === undefined) return sharedSpot(series, field, place);
+  return { file: rows.file, line: rows.rows.find(({ cells }) => cells['id'] === by)?.line ?? 1, field };
+}
+
+function toldOnce(found: readonly Problem[], keyOf: (one: Problem) => string): readonly Problem[] {
+  const told = new Set<string>();
+  return found.filter((one) => !told.has(keyOf(one)) && told.add(keyOf(one)));
+}
+
+/** No type was struck, no number concorded and no specimen recorded on a day that is still to come. */
+function checkDatesIn(series: TypeSeries, place: Place, day: string): readonly Problem[] {
+  const struck = [...series.facts].flatMap(([id, { date }]) =>
+    date === undefined || isBlank(date) || !isToCome(date, day)
+      ? []
+      : [problem('made-in-future', factSpot(series, id, 'date', place), date.text, day)],
+  );
+  const recorded = (['concordance', 'specimens', 'rarities'] as const).flatMap((table) => {
+    const held = series.tables[table];
+    return (held?.rows ?? []).flatMap(({ line, cells: { date = '' } }) => {
+      const read = parseDate(date, { dateOf: 'event' });
+      const spot = { file: held?.file ?? series.file, line, field: 'date' };
+      return read.ok && isToCome(read.value, day) ? [problem('date-in-future', spot, date, day)] : [];
+    });
+  });
+  // A date that many types inherit is stated in one place.
+  return toldOnce([...struck, ...recorded], ({ file, line, field }) => `${file} ${String(line)} ${field ?? ''}`);
 }

@@ -15,6 +15,7 @@ export type UnreadCell = { readonly type: string | null; readonly column: string
 /** A field that holds fields of its own and has no column for each of them; a cell cannot. */
 const TOO_DEEP = ['makers'];
 const LISTS = ['ruler', 'struck-for'];
+const NAMES = [...LISTS, 'mint', 'denomination'];
 
 /** The columns in which a type may state what is true of its pieces: every field that is inherited. */
 export const FACT_COLUMNS: readonly string[] = Object.entries(PIECE_ROWS).flatMap(
@@ -50,7 +51,11 @@ export function factReader(reigns: readonly Reign[]): (column: string, text: str
 function readCell(shape: ReturnType<typeof pieceSchema>['shape'], column: string, text: string): ReturnType<Reader> {
   const [side = '', part = ''] = column.split(' ');
   const form = part === '' ? shape[column as keyof typeof shape] : shape[side as 'obverse'];
-  const blank = text === NOT_KNOWN ? 'unknown' : text === NOT_APPLICABLE ? 'none' : null;
+  // Names may be blank in the words of a piece's file too: shared: { ruler: none }.
+  const isWord = NAMES.includes(column);
+  const isUnknown = text === NOT_KNOWN || (isWord && text === 'unknown');
+  const isNone = text === NOT_APPLICABLE || (isWord && text === 'none');
+  const blank = isUnknown ? 'unknown' : isNone ? 'none' : null;
   const words = blank ?? (LISTS.includes(column) ? text.split(';').map((each) => each.trim()) : text);
   const read = form.safeParse(part === '' ? words : { [part]: words });
   // A field that knows no blanks is left empty by one, which stops the inheritance and says nothing else.

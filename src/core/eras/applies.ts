@@ -1,4 +1,4 @@
-import { folded, withWider } from '../sets/facts.ts';
+import { areasAround, folded } from '../sets/facts.ts';
 import type { Within } from '../sets/set-rule.ts';
 
 /** Where a piece was made and where it was found, as far as that is recorded; null where it is not. */
@@ -14,12 +14,6 @@ export type Whereabouts = {
   readonly found: string | null;
 };
 
-/** Every name in an area that is written from the narrow to the wide: `Yorkshire, England` is Yorkshire and England. */
-export function namesInArea(area: string): readonly string[] {
-  const parts = area.split(/[,;]/u).map((part) => part.trim().replace(/^(?:now|today) /u, ''));
-  return [...new Set([area, ...parts.filter((part) => part !== '')])];
-}
-
 /**
  * Whether a scheme applies to a piece: its mint or its find lies in one of the places named. `perhaps` when neither is known to,
  * and one of the two, at least, may. What is not recorded of a find is no doubt where the mint is known to lie elsewhere:
@@ -32,9 +26,9 @@ export function schemeApplies(
 ): 'yes' | 'perhaps' | 'no' {
   const wanted = new Set(places.map(folded));
   const isIn = (names: readonly string[]) =>
-    names.flatMap((name) => withWider(name, within)).some((name) => wanted.has(folded(name)));
-  const isMadeIn = made !== null && isIn([made.mint, ...(made.area === null ? [] : namesInArea(made.area))]);
-  if ((isMadeIn && made.sure !== 'possible') || (found !== null && isIn(namesInArea(found)))) return 'yes';
+    names.flatMap((name) => areasAround(name, within)).some((name) => wanted.has(folded(name)));
+  const isMadeIn = made !== null && isIn([made.mint, ...(made.area === null ? [] : [made.area])]);
+  if ((isMadeIn && made.sure !== 'possible') || (found !== null && isIn([found]))) return 'yes';
   const isMadeElsewhere = made !== null && made.area !== null && made.sure !== 'possible';
   return isMadeElsewhere ? 'no' : 'perhaps';
 }

@@ -56,6 +56,17 @@ export function withWider(name: string, within: readonly Within[] | undefined): 
   return names;
 }
 
+/** Every name in an area that is written from the narrow to the wide: `Yorkshire, England` is Yorkshire and England. */
+export function namesInArea(area: string): readonly string[] {
+  const parts = area.split(/[,;]/u).map((part) => part.trim().replace(/^(?:now|today) /u, ''));
+  return [...new Set([area, ...parts.filter((part) => part !== '')])];
+}
+
+/** An area, the areas its own name says it lies in, and the wider ones that the cabinet's list gives for any of them. */
+export function areasAround(area: string, within: readonly Within[] | undefined): readonly string[] {
+  return [...new Set(namesInArea(area).flatMap((name) => withWider(name, within)))];
+}
+
 /** Every name that lies within a wider one: what is said to be of England may be of County Durham. */
 function narrower(name: string, within: readonly Within[] = []): ReadonlySet<string> {
   const all = within.filter((one) => withWider(one.name, within).some((wider) => folded(wider) === folded(name)));
@@ -94,7 +105,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       issuer: of('issuer', [piece.issuer]),
       mint: of('mint', [piece.mint]),
       area: {
-        ...of('area', area === undefined ? [] : withWider(area, lists.areas), sure['area'] ?? sure['mint']),
+        ...of('area', area === undefined ? [] : areasAround(area, lists.areas), sure['area'] ?? sure['mint']),
         // Where the mint is known, its area is as near as it goes.
         ...(piece.area !== undefined && piece.mint === undefined ? { maybe: narrower(piece.area, lists.areas) } : {}),
       },

@@ -4,7 +4,7 @@ import type { Interval } from '../eras/era-scheme.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import { clashOf, clashWithin, namelessDie } from './clash.ts';
-import { folded, statesOtherwise, withWider } from './facts.ts';
+import { areasAround, folded, statesOtherwise, withWider } from './facts.ts';
 import type { Lists, PlaceWritten, SetRule, Where, Within } from './set-rule.ts';
 
 /** One position in a set, with everything a piece must be to stand in it beyond what the whole set asks. */
@@ -243,7 +243,7 @@ function mints({ where }: SetRule, lists: Lists): Lists['mints'] {
   return lists.mints
     .filter((mint) => where.mint === undefined || where.mint.includes(mint.id))
     .filter((mint) => where.not?.mint?.includes(mint.id) !== true)
-    .filter((mint) => where.area === undefined || among(mint.area, where.area, lists.areas))
+    .filter((mint) => where.area === undefined || liesIn(mint.area, where.area, lists.areas))
     .filter(
       (mint) =>
         where.date === undefined || mint.struck === undefined || mint.struck.some((span) => meets(span, where.date)),
@@ -289,6 +289,11 @@ function among(value: string | undefined, values: readonly string[] | undefined,
   const asked = values.map(folded);
   return value !== undefined && withWider(value, within).some((name) => asked.includes(folded(name)));
 } // prettier-ignore
+
+function liesIn(area: string | undefined, asked: readonly string[], within: readonly Within[] | undefined): boolean {
+  const wanted = asked.map(folded);
+  return area !== undefined && areasAround(area, within).some((name) => wanted.includes(folded(name)));
+}
 
 function meets(span: Interval, date: Interval | undefined): boolean {
   return date === undefined || (span.low <= date.high && date.low <= span.high);

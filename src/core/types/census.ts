@@ -10,6 +10,8 @@ export type Specimen = {
 
 /** Where one stands among those recorded: `2nd to 4th of 7`. `without`: how many of them nothing compares it with. */
 export type Standing = {
+  /** Whether it has a grade to be ranked by. */
+  readonly isGraded: boolean;
   readonly best: number;
   readonly worst: number;
   readonly of: number;
@@ -63,7 +65,8 @@ export function standingOf(
     else if (verdicts.some((verdict) => verdict === 'incomparable')) without += 1;
   }
   const of = others.length + 1;
-  return { best: better + 1, worst: of - worse, of, withoutComparison: without };
+  const isGraded = piece.grade !== null && piece.grade.low !== null;
+  return { isGraded, best: better + 1, worst: of - worse, of, withoutComparison: without };
 }
 
 function between(other: Graded | null, mine: Graded | null): 'better' | 'worse or equal' | 'open' | 'incomparable' {
@@ -82,9 +85,10 @@ export function ordinal(count: number): string {
   return `${String(count)}${ENDINGS[ORDINALS.select(count)] ?? 'th'}`;
 }
 
-/** `2nd to 4th of 7 recorded`; `the only one recorded`. */
-export function formatStanding({ best, worst, of }: Standing): string {
+/** `2nd to 4th of 7 recorded`; `the only one recorded`; `one of 7 recorded; it is not graded, so it is not ranked`. */
+export function formatStanding({ isGraded, best, worst, of }: Standing): string {
   if (of === 1) return 'the only one recorded';
+  if (!isGraded) return `one of ${String(of)} recorded; it is not graded, so it is not ranked`;
   const place = best === worst ? ordinal(best) : `${ordinal(best)} to ${ordinal(worst)}`;
   return `${place} of ${String(of)} recorded`;
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { namesInArea, schemeApplies } from '../../../src/core/eras/applies.ts';
+import { schemeApplies } from '../../../src/core/eras/applies.ts';
+import { namesInArea } from '../../../src/core/sets/facts.ts';
 import { placePiece } from '../../../src/core/eras/place-in-scheme.ts';
 import { eraScheme } from '../../published/era-schemes.ts';
 

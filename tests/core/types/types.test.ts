@@ -122,9 +122,21 @@ describe('A place in a census is an interval', () => {
     expect(after.withoutComparison).toBe(1);
   });
 
+  test.for([null, { ...grade(20), low: null, high: null, notGraded: 'cut' }])(
+    'a piece without a grade is not ranked',
+    (none) => {
+      const standing = standingOf({ name: 'mine', grade: none }, census);
+      expect(formatStanding(standing)).toBe('one of 7 recorded; it is not graded, so it is not ranked');
+    },
+  );
+
   test('said as a person would', () => {
-    expect(formatStanding({ best: 2, worst: 4, of: 7, withoutComparison: 0 })).toBe('2nd to 4th of 7 recorded');
-    expect(formatStanding({ best: 1, worst: 1, of: 1, withoutComparison: 0 })).toBe('the only one recorded');
+    expect(formatStanding({ isGraded: true, best: 2, worst: 4, of: 7, withoutComparison: 0 })).toBe(
+      '2nd to 4th of 7 recorded',
+    );
+    expect(formatStanding({ isGraded: true, best: 1, worst: 1, of: 1, withoutComparison: 0 })).toBe(
+      'the only one recorded',
+    );
     expect([1, 2, 3, 4, 11, 12, 13, 21, 22, 101, 111].map(ordinal)).toEqual([
       '1st',
       '2nd',

@@ -186,7 +186,9 @@ function censusOf(
       : mostShown(own).shown.flatMap((piece) => {
           const standing = standingOf({ name: piece.id, grade: piece.grade }, everyone);
           const open =
-            standing.withoutComparison === 0 ? '' : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
+            standing.withoutComparison === 0 || !standing.isGraded
+              ? ''
+              : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
           return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
         });
   return {
