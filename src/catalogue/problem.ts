@@ -40,7 +40,7 @@ export function orderProblems(problems: readonly Problem[]): readonly Problem[] 
 /** Lines of a table that are named one by one. */
 const LINES_NAMED = 5;
 
-/** In a table the same slip in the same column, many times over, is told once, with the lines it stands in. In file order. */
+/** In a table the same slip in the same column, many times over, is told once, with its lines. In file order. */
 export function gatherProblems(problems: readonly Problem[]): readonly Problem[] {
   const groups = new Map<string, Problem[]>();
   for (const one of problems) {

@@ -161,7 +161,7 @@ export function compareReferences(one: Cited, other: Cited): number {
  */
 export function plainNumber(number: string): string {
   return number
-    .replace(/(?<![\p{L}\d])\p{L}+(?![\p{L}\d])/gu, (word) => word.toLowerCase())
+    .replace(/(?<![\p{L}\d]|\d\s)\p{L}+(?![\p{L}\d])/gu, (word) => word.toLowerCase())
     .replace(/[‐‑–—]/gu, '-')
     .replace(/(?<=\p{L})\s+(?=\p{L})|(?<=\d)\s+(?=\d)/gu, '~')
     .replace(/\s+/gu, '');

@@ -243,7 +243,7 @@ function mints({ where }: SetRule, lists: Lists): Lists['mints'] {
   return lists.mints
     .filter((mint) => where.mint === undefined || where.mint.includes(mint.id))
     .filter((mint) => where.not?.mint?.includes(mint.id) !== true)
-    .filter((mint) => where.area === undefined || liesIn(mint.area, where.area, lists.areas))
+    .filter((mint) => among(mint.area, where.area, lists.areas, areasAround))
     .filter(
       (mint) =>
         where.date === undefined || mint.struck === undefined || mint.struck.some((span) => meets(span, where.date)),
@@ -284,16 +284,11 @@ function years({ title, where }: SetRule): Outcome<readonly SetPlace[]> {
 }
 
 /** Whether a name, or a wider one it lies within, is among those asked for. */
-function among(value: string | undefined, values: readonly string[] | undefined, within: readonly Within[] = []): boolean {
+function among(value: string | undefined, values: readonly string[] | undefined, within: readonly Within[] = [], around = withWider): boolean {
   if (values === undefined) return true;
   const asked = values.map(folded);
-  return value !== undefined && withWider(value, within).some((name) => asked.includes(folded(name)));
+  return value !== undefined && around(value, within).some((name) => asked.includes(folded(name)));
 } // prettier-ignore
-
-function liesIn(area: string | undefined, asked: readonly string[], within: readonly Within[] | undefined): boolean {
-  const wanted = asked.map(folded);
-  return area !== undefined && areasAround(area, within).some((name) => wanted.includes(folded(name)));
-}
 
 function meets(span: Interval, date: Interval | undefined): boolean {
   return date === undefined || (span.low <= date.high && date.low <= span.high);

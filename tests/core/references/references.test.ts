@@ -117,9 +117,8 @@ test.for(REFERENCE_QUESTIONS)('$text is asked about ($source)', ({ text, says })
 test.for(UNLISTED_WORDINGS)('$text is printed so that it reads back', ({ text }) => {
   const outcome = parseReferences(text);
   for (const one of outcome.ok ? outcome.value : []) {
-    const { text: _, named, ...said } = one;
-    const again = parseReferences(formatReference(one, named));
-    expect(again).toMatchObject({ ok: true, value: [said] });
+    const printed = formatReference(one, one.named);
+    expect(parseReferences(printed)).toMatchObject({ ok: true, value: [{ ...one, text: printed }] });
   }
 });
 
@@ -176,7 +175,8 @@ describe('Whether one entry is another', () => {
   };
   test.for([
     ['north 1018', 'north 1018', 'yes'],
-    ['North 1018 A', 'north 1018a', 'yes'],
+    ['North 1018 a', 'north 1018a', 'yes'],
+    ['North 1018 A', 'north 1018a', 'maybe'],
     ['north 10.18', 'north 10/18', 'no'],
     ['north 1018', 'north 1019', 'no'],
     ['north 1018', 'spink 1018', 'no'],
