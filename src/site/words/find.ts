@@ -69,5 +69,5 @@ export const findWords = {
   notGraded: 'not graded',
   noGrade: 'no grade recorded',
   unknown: (facet: FacetName) => (facet === 'mint' ? 'mint unknown' : facet === 'ruler' ? 'ruler unknown' : 'unknown'),
-  band: (low: number, high: number) => `${low} to ${high}`,
+  details: (grade: string) => `${grade}, with a problem`,
 } as const;

@@ -1,3 +1,5 @@
+import { yearsOf } from '../../../core/dating/interval.ts';
+import { summariseGrades } from '../../../core/grade/compare-grades.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { FacetName } from '../../find/record.ts';
 import { FACETS } from '../../find/record.ts';
@@ -6,27 +8,21 @@ import { onceFor } from '../../once-for.ts';
 import { slug } from '../../urls.ts';
 import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
+import { spanInWords } from '../charts/years.ts';
 
 /** A value of a facet, as it is in an address and on a page. */
 export type FacetValue = {
   readonly facet: FacetName;
   readonly value: string;
   readonly label: string;
-  /** What it belongs under: an era under its scheme. */
+  /** What it belongs under: an era under its scheme, a grade under its scale. */
   readonly group: string | null;
+  /** Its place among the values of its facet, where that is not by name. */
+  readonly rank?: number;
 };
 
 /** A value and the pieces that answer to it. */
 export type FacetList = FacetValue & { readonly pieces: readonly PublicPiece[] };
-
-// Bands of the numeric scale, cut where a French table of terms cuts it: B, TB, TTB, SUP, SPL and FDC.
-const BANDS = [
-  { low: 1, high: 14 },
-  { low: 15, high: 39 },
-  { low: 40, high: 54 },
-  { low: 55, high: 62 },
-  { low: 63, high: 70 },
-] as const;
 
 /** Every value a piece answers to. A doubtful one answers to all that it may be. */
 export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly FacetValue[] {
@@ -43,13 +39,13 @@ export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly Facet
         group: fields.title,
       })),
     ),
-    ...bandsOf(piece),
+    gradeOf(piece),
     { ...plain('kind', piece.kind), label: kindInWords(piece.kind) },
     ...piece.tags.map((tag) => ({ ...plain('tag', tag), label: tagInWords(tag) })),
   ];
 }
 
-/** Every value of every facet with its pieces, facets in their order, values by name; eras and grades in their own order. */
+/** Every value of every facet with its pieces, facets in their order, values by name; eras and grades in their own order, and no two alike. */
 export const facetLists = onceFor((cabinet: Cabinet): readonly FacetList[] => {
   const held = new Map<string, FacetValue & { pieces: PublicPiece[] }>();
   for (const piece of cabinet.listed) {
@@ -62,15 +58,16 @@ export const facetLists = onceFor((cabinet: Cabinet): readonly FacetList[] => {
     }
   }
   const periods = cabinet.lists.eras.flatMap(({ id, scheme }) => scheme.periods.map((period) => `${id}-${period.id}`));
-  const bands = BANDS.map(({ low }) => bandId(low));
-  const rank = ({ facet, value }: FacetValue): number =>
-    facet === 'era' ? periods.indexOf(value) : facet === 'grade' ? (bands.indexOf(value) + 99) % 99 : 0;
-  return [...held.values()].sort(
+  const rankOf = ({ facet, value, rank = 99 }: FacetValue): number =>
+    facet === 'era' ? periods.indexOf(value) : facet === 'grade' ? rank : 0;
+  const ordered = [...held.values()].sort(
     (one, other) =>
       FACETS.indexOf(one.facet) - FACETS.indexOf(other.facet) ||
-      rank(one) - rank(other) ||
+      (one.group ?? '').localeCompare(other.group ?? '', 'en') * Number(one.facet === 'grade') ||
+      rankOf(one) - rankOf(other) ||
       one.label.localeCompare(other.label, 'en', { numeric: true }),
   );
+  return distinguished(ordered, cabinet);
 });
 
 function named(facet: FacetName, held: readonly Named[] | Named | string | null): readonly FacetValue[] {
@@ -84,16 +81,30 @@ function plain(facet: FacetName, text: string): FacetValue {
   return { facet, value: slug(text), label: capital(text.replaceAll('-', ' ')), group: null };
 }
 
-function bandId(low: number): string {
-  return `from-${low}`;
+/** A grade by its words on its own scale: no table of words puts two scales in one order. */
+function gradeOf({ grade }: PublicPiece): FacetValue {
+  const as = (value: string, label: string): FacetValue => ({ facet: 'grade', value, label, group: null });
+  if (grade === null) return as('none', findWords.noGrade);
+  const { scales, details } = summariseGrades([grade]);
+  const [summary] = [...scales, ...details];
+  const row = summary?.rows[0];
+  if (summary === undefined || row === undefined) return as('not-graded', findWords.notGraded);
+  const label = details.length > 0 ? findWords.details(row.words) : row.words;
+  const value = slug(`${summary.scale ?? 'grade'} ${label.replaceAll('+', ' plus')}`);
+  return { facet: 'grade', value, label, group: summary.title, rank: row.low + row.high / 100 };
 }
 
-function bandsOf({ grade }: PublicPiece): readonly FacetValue[] {
-  const as = (value: string, label: string): FacetValue => ({ facet: 'grade', value, label, group: null });
-  if (grade === null) return [as('none', findWords.noGrade)];
-  const { low, high } = grade;
-  if (low === null || high === null) return [as('not-graded', findWords.notGraded)];
-  return BANDS.filter((band) => band.low <= high && band.high >= low).map((band) =>
-    as(bandId(band.low), findWords.band(band.low, band.high)),
-  );
+/** Lists of one facet that bear the same name, each with what distinguishes it. */
+function distinguished(lists: readonly FacetList[], { lists: all }: Cabinet): readonly FacetList[] {
+  const nameOf = ({ facet, group, label }: FacetValue): string => JSON.stringify([facet, group, label]);
+  const counts = new Map<string, number>();
+  for (const list of lists) counts.set(nameOf(list), (counts.get(nameOf(list)) ?? 0) + 1);
+  return lists.map((list) => {
+    if ((counts.get(nameOf(list)) ?? 0) < 2) return list;
+    const { facet, value } = list;
+    const reigns = facet === 'ruler' ? (all.rulers[value]?.fields.reigns ?? []) : [];
+    const years = reigns.map(({ from, to }) => spanInWords({ low: yearsOf(from).low, high: yearsOf(to).high }));
+    const area = facet === 'mint' ? all.mints[value]?.fields.area : undefined;
+    return { ...list, label: `${list.label} (${years.length > 0 ? years.join(', ') : (area ?? value)})` };
+  });
 }

@@ -130,12 +130,16 @@ function finite(value: number | undefined): number | null {
   return value !== undefined && Number.isFinite(value) ? value : null;
 }
 
+/** A piece with a problem sorts after every sound one: its grade speaks of wear alone. */
+const BELOW_SOUND = 100;
+
 function sortedBy({ years, grade, ...piece }: PublicPiece): FindRecord['by'] {
   const size = known(piece.size);
+  const gradeLow = grade?.low ?? null;
   return {
     date: finite(years?.low) ?? finite(years?.high),
     weight: known(piece.weight)?.grams ?? null,
     size: size === null ? null : sizeSpan(size).width,
-    grade: grade?.low ?? null,
+    grade: gradeLow === null ? null : piece.problem === null ? gradeLow : gradeLow - BELOW_SOUND,
   };
 }

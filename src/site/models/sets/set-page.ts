@@ -32,8 +32,11 @@ export type Told = {
   readonly insteadOf?: Link;
 };
 
+/** The first of what is told, and how much more there is. */
+export type ToldList = { readonly said: readonly Told[]; readonly more: number };
+
 /** Upgrades made, or open. */
-export type UpgradeGroup = { readonly lead: string; readonly upgrades: readonly Told[] };
+export type UpgradeGroup = ToldList & { readonly lead: string };
 
 export type SetPage = {
   readonly head: PageHead;
@@ -51,8 +54,8 @@ export type SetPage = {
   readonly pager: Pager | null;
   readonly grid: GridShown | null;
   readonly upgrades: readonly UpgradeGroup[];
-  readonly spares: readonly Told[];
-  readonly leftOut: readonly Told[];
+  readonly spares: ToldList;
+  readonly leftOut: ToldList;
   readonly wanted: readonly string[];
   readonly history: HistoryChart | null;
   readonly cite: Citation;
@@ -71,6 +74,7 @@ export type PlacesPage = {
 const ON_A_PAGE = 120;
 /** Pieces of which the same is said: so many are named, and the set's file of data names all. */
 const MOST_TOLD = 60;
+const MOST_LINES = 40;
 
 /** Every set by its id, for the addresses of its pages. */
 export function setIds(cabinet: Cabinet): readonly string[] {
@@ -161,11 +165,11 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     pager: places.pager,
     grid: gridShown(cabinet, id),
     upgrades: [
-      { lead: setsWords.upgradesMade, upgrades: upgrades(true) },
-      { lead: setsWords.upgradesOpen, upgrades: upgrades(false) },
-    ].filter((group) => group.upgrades.length > 0),
-    spares: told(cabinet, state.spares),
-    leftOut: told(cabinet, state.leftOut),
+      { lead: setsWords.upgradesMade, ...firstOf(upgrades(true)) },
+      { lead: setsWords.upgradesOpen, ...firstOf(upgrades(false)) },
+    ].filter(({ said }) => said.length > 0),
+    spares: firstOf(told(cabinet, state.spares)),
+    leftOut: firstOf(told(cabinet, state.leftOut)),
     wanted: state.wanted.map(({ label }) => label),
     history: historyChart(state),
     cite: setCitation(cabinet, state),
@@ -208,6 +212,10 @@ export function aimInWords(aim: string | undefined, scale = 'uk'): string | null
 function citedAs({ lists }: Cabinet, work: string): string {
   const fields = lists.works[work]?.fields;
   return fields?.short ?? fields?.title ?? work;
+}
+
+function firstOf(all: readonly Told[]): ToldList {
+  return { said: all.slice(0, MOST_LINES), more: Math.max(0, all.length - MOST_LINES) };
 }
 
 /** Gathers what is said alike of several pieces, in the order of the first of each. */
