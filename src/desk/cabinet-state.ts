@@ -70,15 +70,8 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       if (text === null) files.delete(file);
       else files.set(file, { file, text });
     if (changes.some(({ file }) => isPrivate(file))) kept = null;
-    const pieces = changes.map(({ file, text }) => (text === null ? folderIn(file) : pieceIn(file)));
     if (changes.some(({ file }) => file === LEDGER)) ledger = ledgerIn(files);
-    // What became of pieces says where each of them is: then all are read again.
-    const isNear = changes.every(({ file }, index) => (isPrivate(file) && file !== LIFE) || pieces[index] !== null);
-    if (!isNear) records = readCabinet(folder()).records;
-    else
-      for (const id of new Set(pieces))
-        if (id !== null && files.has(`pieces/${id}/piece.md`)) records = withPiece(records, readOne(files, id), id);
-        else if (id !== null) records = withoutPiece(records, id);
+    records = recordsAfter(records, files, changes) ?? readCabinet(folder()).records;
     checkSoon();
   }
 
@@ -115,6 +108,25 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
       return problemsAfter({ at, files, records, guard: kept }, changes);
     },
   }; // prettier-ignore
+}
+
+/** The records after a change of pieces and of what is private; null where everything must be read again. */
+function recordsAfter(
+  before: Records,
+  files: Files,
+  changes: readonly Pick<FileChange, 'file' | 'text'>[],
+): Records | null {
+  let records = before;
+  for (const { file, text } of changes) {
+    const id = text === null ? folderIn(file) : pieceIn(file);
+    // What became of pieces says where each of them is: then all are read again.
+    if (id === null && (!isPrivate(file) || file === LIFE)) return null;
+    if (id === null) continue;
+    records = files.has(`pieces/${id}/piece.md`)
+      ? withPiece(records, readOne(files, id), id)
+      : withoutPiece(records, id);
+  }
+  return records;
 }
 
 /** How often it is looked whether a stroke of another command has ended, and how long between, in milliseconds. */

@@ -28,6 +28,7 @@ import { picturePages } from './pages/picture-pages.ts';
 import { pieceRoutes } from './pages/piece-routes.ts';
 import { hasToken } from './serve-desk.ts';
 import { ticketRoutes } from './pages/tickets-page.ts';
+import { typesPages } from './pages/types-page.ts';
 import { totalsPages } from './pages/totals-page.ts';
 import type { DeskTools } from './tools.ts';
 
@@ -58,6 +59,7 @@ export function deskPages(state: CabinetState, token: string, tools: DeskTools):
   fileRoutes(app, desk);
   listFileRoutes(app, desk);
   exhibitRoutes(app, desk);
+  typesPages(app, desk);
   ticketRoutes(app, desk);
   undoRoutes(app, desk);
   picturePages(app, desk);

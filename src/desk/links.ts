@@ -5,5 +5,6 @@ export function linkTo(file: string): string {
   if (kind === 'cabinet.yaml') return '/lists/cabinet/cabinet';
   if (kind === 'exhibits') return `/exhibits/${id}`;
   if (file === 'private/life.csv') return '/life';
+  if (kind === 'types') return `/types/${id}`;
   return kind === 'private' ? '/' : `/lists/${kind}/${id.replace(/\.yaml$/, '')}`;
 }

@@ -22,7 +22,6 @@ export function problemsAfter(
 ): readonly Problem[] {
   const changed = new Set(changes.map(({ file }) => file));
   const changesPrivate = changes.some(({ file }) => isPrivate(file));
-  const ids = new Set(changes.map(({ file }) => pieceIn(file)));
   const touched = piecesTouched(changes, new Set(records.named.pieces));
   const gone = changes.flatMap(({ file, text }) => (text === null ? (nameIn(file) ?? []) : []));
   const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
@@ -34,16 +33,23 @@ export function problemsAfter(
     const names = text === null ? [] : gone.filter((name) => text.includes(name));
     return names.length > 0 && idsIn(text ?? '').some((id) => names.includes(id));
   };
+  // What is said of a type is said of its pieces.
+  const isOfType = changes.some(({ file }) => file.startsWith('types/'));
+  const typed = new Set(
+    records.pieces.flatMap(({ id, fields }) => (isOfType && fields.type !== undefined ? [id] : [])),
+  );
   const near = [...files.values()].filter((held) => {
     const [kind, id = ''] = held.file.split('/');
     if (tellsOfGone(held)) return true;
     // What is private in them is in the guard; what is wrong with them was told before.
     if (!changesPrivate && isPrivate(held.file) && held.file !== LIFE) return false;
     if (kind === 'exhibits') return shows(held);
-    return kind !== 'pieces' || hidden.has(id) || touched.has(id);
+    return kind !== 'pieces' || hidden.has(id) || touched.has(id) || typed.has(id);
   });
   const isAsked = new Set([
     ...changed,
+    ...near.flatMap(({ file }) => (isOfType && file.startsWith('types/') ? [file] : [])),
+    ...[...typed].map((id) => `pieces/${id}/piece.md`),
     ...near.flatMap((held) => (held.file.startsWith('exhibits/') || tellsOfGone(held) ? [held.file] : [])),
   ]);
   const problemsIn = (
@@ -57,20 +63,25 @@ export function problemsAfter(
     if (isGuarded) useGuard(folder, all, guard);
     return [...read.problems, ...checkAll(all, folder, PRIVACY, today())];
   };
-  const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
   const after = new Map(near.map((held) => [held.file, held]));
   for (const { file, text } of changes)
     if (text === null) after.delete(file);
     else after.set(file, { file, text });
   const { pieces } = records.named;
   const left = pieces.filter((id) => !gone.includes(id));
-  const now = [...problemsIn(inOrder(after), left, !changesPrivate), ...numbersTwice(after, records, ids)].filter(
+  const now = [...problemsIn(inOrder(after), left, !changesPrivate), ...numbersTwice(after, records, changes)].filter(
     ({ file }) => isAsked.has(file) && after.has(file),
   );
   // What was wrong before is asked only where something is wrong now, which halves the time of most saves.
   if (now.length === 0) return [];
-  const before = new Set(problemsIn(near, pieces, true).map(key));
-  const fresh = now.filter((one) => !before.has(key(one)));
+  return freshIn(now, problemsIn(near, pieces, true));
+}
+
+/** What is wrong now and was not before, each once. */
+function freshIn(now: readonly Problem[], before: readonly Problem[]): readonly Problem[] {
+  const key = ({ file, field, says }: Problem): string => `${file}\n${field}\n${says}`;
+  const told = new Set(before.map(key));
+  const fresh = now.filter((one) => !told.has(key(one)));
   return orderProblems([...new Map(fresh.map((one) => [key(one), one])).values()]);
 }
 
@@ -90,7 +101,10 @@ function piecesTouched(changes: readonly FileChange[], known: ReadonlySet<string
 
 /** The name of the thing whose own file this is. */
 function nameIn(file: string): string | null {
-  return /^(?:pieces|exhibits|types)\/([^/]+)\/(?:piece|exhibit)\.md$|^[a-z]+\/([^/]+)\.yaml$/.exec(file)?.slice(1).find((id) => id !== undefined) ?? null; // prettier-ignore
+  const [kind = '', id = '', own, more] = file.split('/');
+  if (own === undefined) return id.endsWith('.yaml') ? id.slice(0, -5) : null;
+  const isOwn = own === (kind === 'pieces' ? 'piece.md' : kind === 'exhibits' ? 'exhibit.md' : 'series.yaml');
+  return isOwn && more === undefined ? id : null;
 }
 
 /** Everything in a text that may be the name of a file. */
@@ -108,8 +122,8 @@ type Whole = {
 };
 
 /** A number that another piece has, whether or not that was read beside the change. */
-function numbersTwice(after: Files, records: Records, ids: ReadonlySet<string | null>): readonly Problem[] {
-  return [...ids].flatMap((id) => {
+function numbersTwice(after: Files, records: Records, changes: readonly FileChange[]): readonly Problem[] {
+  return [...new Set(changes.map(({ file }) => pieceIn(file)))].flatMap((id) => {
     const number = id === null ? null : (readOne(after, id)?.fields.number ?? null);
     const holder = records.pieces.find((piece) => piece.id !== id && piece.fields.number === number);
     if (number === null || holder === undefined) return [];

@@ -77,11 +77,9 @@ function deleteForm(
   problem: string | null,
 ): Html {
   const here = pageOf(kind, id);
-  const { goes, saidInPrivate, emptied, digest } = deletion;
-  const what = DELETABLE[kind];
   return html`${problem === null ? '' : html`<div class="problem" role="alert"><p>${problem}</p></div>`}
     <ul>
-      ${goes.map((says) => html`<li>${says}</li>`)}
+      ${deletion.goes.map((says) => html`<li>${says}</li>`)}
     </ul>
     ${
       inWay.length === 0
@@ -105,37 +103,37 @@ function deleteForm(
     ${
       inWay.length > 0
         ? html`<p><a href="${here}">Back, and delete nothing</a></p>`
-        : postForm(
-            `/delete/${kind}/${id}`,
-            token,
-            html`<input type="hidden" name="digest" value="${digest}" />
-              ${
-                saidInPrivate.length === 0
-                  ? ''
-                  : html`<p>What stays on this machine says of it:</p>
-                      <ul>
-                        ${saidInPrivate.map((says) => html`<li>${says}</li>`)}
-                      </ul>
-                      ${kind === 'pieces' ? KEEPS : html`<p>These lines go as well.</p>`}`
-              }
-              ${
-                emptied === null
-                  ? ''
-                  : html`<div class="problem">
-                      <p>${emptied.says}</p>
-                      <label class="tick"
-                        ><input type="checkbox" name="with-exhibits" value="yes" /> Delete
-                        ${emptied.titles.map((one) => `the exhibit “${one}”`).join(' and ')} as well</label
-                      >
-                    </div>`
-              }
-              <p class="doing">
-                <button class="main" type="submit">Delete this ${what}</button>
-                <a href="${here}">Back, and delete nothing</a>
-              </p>
-              <p class="says">It can be taken back under Undo for thirty days, photographs and all.</p>`,
-          )
+        : agreeForm(kind, id, deletion, token)
     }`;
+}
+
+/** What is to be said yes to, and the button. */
+function agreeForm(kind: Deletable, id: string, deletion: Deletion, token: string): Html {
+  const { saidInPrivate, emptied, digest } = deletion;
+  const said = html`<p>What stays on this machine says of it:</p>
+    <ul>
+      ${saidInPrivate.map((says) => html`<li>${says}</li>`)}
+    </ul>
+    ${kind === 'pieces' ? KEEPS : html`<p>These lines go as well.</p>`}`;
+  const exhibits = (only: NonNullable<Deletion['emptied']>): Html =>
+    html`<div class="problem">
+      <p>${only.says}</p>
+      <label class="tick"
+        ><input type="checkbox" name="with-exhibits" value="yes" /> Delete
+        ${only.titles.map((one) => `the exhibit “${one}”`).join(' and ')} as well</label
+      >
+    </div>`;
+  return postForm(
+    `/delete/${kind}/${id}`,
+    token,
+    html`<input type="hidden" name="digest" value="${digest}" />
+      ${saidInPrivate.length === 0 ? '' : said} ${emptied === null ? '' : exhibits(emptied)}
+      <p class="doing">
+        <button class="main" type="submit">Delete this ${DELETABLE[kind]}</button>
+        <a href="${pageOf(kind, id)}">Back, and delete nothing</a>
+      </p>
+      <p class="says">It can be taken back under Undo for thirty days, photographs and all.</p>`,
+  );
 }
 
 const KEEPS = html`<label class="tick"

@@ -73,7 +73,11 @@ export function fileRoutes(app: Hono, desk: Desk): void {
 function fileNamed({ named }: Records, kind: string, id: string): string | null {
   if (kind === 'cabinet' && id === 'cabinet') return 'cabinet.yaml';
   if (!Object.hasOwn(named, kind) || !named[kind as keyof typeof named].includes(id)) return null;
-  const inFolder = { pieces: `pieces/${id}/piece.md`, exhibits: `exhibits/${id}/exhibit.md` };
+  const inFolder = {
+    pieces: `pieces/${id}/piece.md`,
+    exhibits: `exhibits/${id}/exhibit.md`,
+    types: `types/${id}/series.yaml`,
+  };
   return Object.hasOwn(inFolder, kind) ? inFolder[kind as keyof typeof inFolder] : `${kind}/${id}.yaml`;
 }
 

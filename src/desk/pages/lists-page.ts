@@ -5,6 +5,7 @@ import type { CabinetState } from '../cabinet-state.ts';
 import { datalists, typesList } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
+import { seriesList } from './types-page.ts';
 import { newListForms } from './new-list-forms.ts';
 import type { Posted } from '../form/leaves.ts';
 import type { DeskTools } from '../tools.ts';
@@ -22,7 +23,7 @@ export function listsPage(state: CabinetState, token: string, problem: string | 
     new Map(records[list].map(({ id, fields }) => [id, 'title' in fields ? fields.title : fields.name]));
   return html`${problem === null ? '' : html`<p class="problem">${problem}</p>`}
     <p><a href="/lists/cabinet/cabinet">The cabinet itself: its title, its keeper, its address</a></p>
-    ${newListForms(state, token)}
+    ${newListForms(state, token)} ${seriesList(state, token)}
     ${LISTS.map(
       (list) =>
         html`<details class="group" ${['sets', 'exhibits'].includes(list) ? 'open' : ''}>
