@@ -9,8 +9,7 @@ export const DOUBTS = {
   'cut by the frame': 'The frame of the picture cuts the piece, so the whole picture is shown.',
   several: 'Several things could be the piece, so the whole picture is shown. Say where it is under Crop.',
   covered: 'Something lies on the rim of the piece, as a finger does, so the whole picture is shown.',
-  'in a holder':
-    'The piece lies in something with straight sides, so the whole picture is shown. Say where it is under Crop.',
+  'in a holder': 'The piece lies in a holder or a capsule, so the whole picture is shown. Say where it is under Crop.',
 } as const;
 
 export type Doubt = keyof typeof DOUBTS;

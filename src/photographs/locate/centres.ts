@@ -5,12 +5,10 @@ import { reduced } from './pixels.ts';
 export type Centre = { readonly x: number; readonly y: number; readonly radius: number; readonly votes: number };
 
 /** The longest side of the copy in which votes are counted, when one thing is sought and when many smaller ones are. */
-const SIDE = { one: 96, many: 200 };
+export const VOTES = { forOne: 96, forMany: 200 } as const;
 /** The smallest and largest radius, as a part of the shorter side; and into how many sizes they are divided. */
 const RADIUS = { least: 0.05, most: 0.52 };
 const SIZES = 16;
-/** More than so many centres are asked for when many things are sought. */
-const FEW = 8;
 /** How much steeper than usual round about (within so large a part of the shorter side) a pixel must be to vote. */
 const ROUND_ABOUT = 0.06;
 const STEEP = { least: 0.9, most: 3 };
@@ -24,8 +22,8 @@ const LOG = Float32Array.from({ length: 256 }, (_, value) => Math.log(value + DA
  * C. Kimme, D. Ballard and J. Sklansky, Communications of the ACM 18, 1975). A slope counts by how much steeper it is
  * than what is round about, so a pattern has few votes and a faint rim on a plain board has many.
  */
-export function centresIn(pixels: Pixels, most: number): readonly Centre[] {
-  const look = reduced(pixels, most > FEW ? SIDE.many : SIDE.one);
+export function centresIn(pixels: Pixels, most: number, side: number): readonly Centre[] {
+  const look = reduced(pixels, side);
   const times = pixels.width / look.width;
   const slopes = slopesOf(look);
   const shorter = Math.min(look.width, look.height);

@@ -1,8 +1,9 @@
 import type { Slack } from './best-path.ts';
 import { fitRound, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
-import { boxFill, edgeShapes, maskOutline } from './edge-shapes.ts';
-import { chanceAround, judgeRim } from './judge-rim.ts';
+import { edgeShapes, maskOutline } from './edge-shapes.ts';
+import { isPieceIn, isStraight, isStraightAbout, pieceInRing } from './holder.ts';
+import { chanceAround, judgeRim, shareCovered } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
@@ -16,8 +17,6 @@ export type FoundPiece = {
   readonly box: Box;
   readonly rim: FoundRim;
   readonly sure: number;
-  /** How much of the rim something covers, 0 to 1. */
-  readonly covered: number;
   readonly signs: Signs | null;
 };
 
@@ -28,7 +27,7 @@ export type FoundRim =
 
 /**
  * Why nothing is cut out of a picture: nothing stands out enough, or the frame cuts the piece, or several could be meant, or
- * something lies on it as a finger does, or it lies in something with straight sides, a holder or a slab.
+ * something lies on it as a finger does, or it lies in a holder, a slab or the ring of a capsule.
  */
 export type Doubt = 'unsure' | 'cut by the frame' | 'several' | 'covered' | 'in a holder';
 
@@ -39,16 +38,12 @@ export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt
 export const LOOK_AT = 320;
 /** From here on a second piece beside the one is taken for one: a pale one is no less there. */
 const ALSO = 0.15;
-/** A round thing in one with straight sides is a piece in a holder when it is so likely, and so unlike what is about it: a motif on a square piece is of one metal with it. */
-const HELD = { sure: 0.5, unlike: 0.5 };
 /** How much of what is enough serves where the keeper says the piece is. */
 const SAID = 0.8;
 
 /** A rim that may stray less than this from a round one is drawn evenly, and strays so much at most. */
 const EVEN = { from: 0.03, astray: 0.018 };
 
-/** How much of the box about it a thing with straight sides fills. */
-const STRAIGHT = 0.9;
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
 const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
 const BESIDE_OUTLINE: Slack = { inwards: 0.03, outwards: 0.03 };
@@ -63,6 +58,8 @@ export function findPiece(look: Pixels, straight = false, by = sureness): Findin
   const rounds = straight ? [] : meantFirst(roundPieces(look, 1, by), look);
   const [first, ...others] = rounds;
   const round = first === undefined ? undefined : withoutShadow(look, first, by);
+  const held = round === undefined ? null : pieceInRing(look, round, by);
+  if (held !== null) return { piece: asFound(held), doubt: 'in a holder' };
   if (round !== undefined && round.sure >= VERY_SURE) return settled(asFound(round), look, [round, ...others]);
   const [shape] = edgeShapes(look, 1);
   const byEdges = shape === undefined ? null : shapeFound(shape, look, straight, by);
@@ -72,9 +69,9 @@ export function findPiece(look: Pixels, straight = false, by = sureness): Findin
     const sure = Math.max(SURE_ENOUGH, round.sure, byEdges.sure);
     return settled({ ...(round.sure >= SURE_ENOUGH ? asFound(round) : byEdges), sure }, look, [round, ...others]);
   }
-  const isHeld = isStraightAbout(byEdges, round);
-  if (!straight && isHeld && round.sure >= HELD.sure && round.signs.unlike >= HELD.unlike && isLargeIn(byEdges, round))
-    return { piece: asFound(round), doubt: 'in a holder' };
+  const { rim } = byEdges;
+  const isHeld = rim.kind === 'outline' && byEdges.sure >= SURE_ENOUGH && isStraightAbout(rim.outline, round);
+  if (isHeld && isPieceIn(byEdges.box, round)) return { piece: asFound(round), doubt: 'in a holder' };
   const isOther = isHeld || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
   return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, [round, ...others]);
 }
@@ -128,7 +125,7 @@ export function findNear(look: Pixels, box: Box, least: number, straight: boolea
 }
 
 /** What two boxes have in common, as a part of what they cover together. */
-function inCommon(one: Box, other: Box): number {
+export function inCommon(one: Box, other: Box): number {
   const along = (a: number, aLength: number, b: number, bLength: number): number =>
     Math.max(0, Math.min(a + aLength, b + bLength) - Math.max(a, b));
   const both =
@@ -150,11 +147,11 @@ export function findPieces(look: Pixels, wanted: number): readonly FoundPiece[] 
   return found.slice(0, wanted).sort((one, other) => middle(one.box).x - middle(other.box).x);
 }
 
-function settled(piece: FoundPiece | null, look: Extent, rounds: readonly RoundPiece[]): Finding {
+function settled(piece: FoundPiece | null, look: Pixels, rounds: readonly RoundPiece[]): Finding {
   if (piece === null) return { piece, doubt: 'unsure' };
   if (touchesFrame(piece.box, look)) return { piece, doubt: 'cut by the frame' };
   if (piece.sure < SURE_ENOUGH) return { piece, doubt: 'unsure' };
-  if (piece.covered > 0) return { piece, doubt: 'covered' };
+  if (piece.rim.kind === 'outline' && shareCovered(look, piece.rim.outline) > 0) return { piece, doubt: 'covered' };
   const [first] = rounds;
   const others = rounds.filter(
     (one) => one.sure >= ALSO && !isCutOff(one, look) && first !== undefined && isBeside(one, first),
@@ -170,11 +167,11 @@ function areApart({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
   return Math.hypot(one.x - other.x, one.y - other.y) > 0.85 * (meanRadius(one) + meanRadius(other));
 }
 
-function asFound({ outline, slack, sure, signs, covered }: RoundPiece): FoundPiece {
+function asFound({ outline, slack, sure, signs }: RoundPiece): FoundPiece {
   const isEven = slack <= EVEN.from;
   const astray = isEven ? Math.min(slack, EVEN.astray) : slack;
   const rim = { kind: 'outline', outline, slack: { inwards: astray, outwards: astray, isEven } } as const;
-  return { box: outlineBox(outline), rim, sure, covered, signs };
+  return { box: outlineBox(outline), rim, sure, signs };
 }
 
 /** A silhouette as a piece; `recorded` when the piece's record says that it is of such a shape. */
@@ -184,21 +181,19 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: b
   // The frame is told by the silhouette: the rim was drawn in from it.
   const isCut = touchesFrame(grownBy(box, 2), look);
   if (seen === null)
-    return { box, rim: { kind: 'silhouette', mask, size }, sure: isWhole && !isCut ? SURE_ENOUGH : 0, covered: 0, signs: null }; // prettier-ignore
+    return { box, rim: { kind: 'silhouette', mask, size }, sure: isWhole && !isCut ? SURE_ENOUGH : 0, signs: null }; // prettier-ignore
   const refined = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
-  const isStraight = boxFill(refined) >= STRAIGHT;
-  const outline = isStraight ? refined : (asRound(refined) ?? refined);
-  const { covered, ...judgement } = judgeRim(look, outline);
+  const hasCorners = isStraight(refined);
+  const outline = hasCorners ? refined : (asRound(refined) ?? refined);
   const { oval, astray, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
-  const signs = { ...judgement, oval, astray: astray / mean };
+  const signs = { ...judgeRim(look, outline), oval, astray: astray / mean };
   const isPlain = isWhole && chanceAround(look, outline) < PLAIN;
-  const most = isStraight || boxFill(seen) >= STRAIGHT || recorded ? 0 : isPlain ? 1 : Infinity;
+  const most = hasCorners || isStraight(seen) || recorded ? 0 : isPlain ? 1 : Infinity;
   const sure = by({ ...signs, oval: Math.min(oval, most * UNEVEN.oval), astray: Math.min(signs.astray, most * UNEVEN.astray) }); // prettier-ignore
   return {
     box: isCut ? grownBy(box, 2) : outlineBox(outline),
     rim: { kind: 'outline', outline, slack: BESIDE_OUTLINE },
     sure: isPlain && (recorded || asRound(outline) !== null) ? Math.max(SURE_ENOUGH, sure) : sure,
-    covered,
     signs,
   };
 }
@@ -230,16 +225,4 @@ function agree({ rim, box }: FoundPiece, { outline }: RoundPiece): boolean {
 
 function middle({ left, top, width, height }: Box): { x: number; y: number } {
   return { x: left + width / 2, y: top + height / 2 };
-}
-
-/** Whether a thing has straight sides and the round one lies within it: a round on a square piece, and not a shadow's. */
-function isStraightAbout({ rim, sure }: FoundPiece, { outline: inner }: RoundPiece): boolean {
-  if (rim.kind !== 'outline' || sure < SURE_ENOUGH || boxFill(rim.outline) < STRAIGHT) return false;
-  const { outline } = rim;
-  return Math.hypot(outline.x - inner.x, outline.y - inner.y) < meanRadius(outline) - 0.8 * meanRadius(inner);
-}
-
-/** Whether a round thing takes up much of the one about it, as a piece does in its holder. */
-function isLargeIn({ box }: FoundPiece, { outline }: RoundPiece): boolean {
-  return meanRadius(outline) >= 0.25 * Math.min(box.width, box.height);
 }

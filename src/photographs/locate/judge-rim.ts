@@ -1,6 +1,5 @@
 import type { Outline } from './outline.ts';
 import { meanRadius, turns } from './outline.ts';
-import type { Evidence } from './rim-evidence.ts';
 import { rimEvidence } from './rim-evidence.ts';
 import type { Pixels } from './pixels.ts';
 import { channelsOf } from './pixels.ts';
@@ -9,8 +8,6 @@ import { channelsOf } from './pixels.ts';
 export type RimJudgement = {
   /** The mean evidence in the quarter of it where there is least. */
   readonly weakest: number;
-  /** How much of it something covers, as a finger does. */
-  readonly covered: number;
   /** How unlike the colours just within and just without are: 0 the same, 1 nothing in common. */
   readonly unlike: number;
   /** How much of it lies outside the picture. */
@@ -38,16 +35,8 @@ const JUST = { within: [0.87, 0.92], without: [1.09, 1.15] };
 
 /** Judges an outline in the picture it was found in. */
 export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {
-  const mean = meanRadius(outline);
-  const step = Math.max(0.5, mean / 64);
-  const on = alongRim(rimEvidence(pixels, outline, { from: -2 * step, to: 2 * step, step }));
   const unlike = unlikeness(coloursAt(pixels, outline, WITHIN), coloursAt(pixels, outline, WITHOUT));
-  return {
-    weakest: weakestOf(on),
-    covered: shareCovered(pixels, outline, on),
-    unlike,
-    outside: shareOutside(pixels, outline),
-  };
+  return { weakest: weakestOf(alongRim(pixels, outline)), unlike, outside: shareOutside(pixels, outline) };
 }
 
 /** The mean evidence further out, where there is no rim: what cloth or grain would give by chance. */
@@ -69,8 +58,9 @@ function weakestOf(on: Float32Array): number {
   );
 }
 
-/** How much of a rim is covered by something that lies on the piece and beyond it. */
-function shareCovered(pixels: Pixels, outline: Outline, on: Float32Array): number {
+/** How much of a rim is covered by something that lies on the piece and beyond it, as a finger does: 0 to 1. */
+export function shareCovered(pixels: Pixels, outline: Outline): number {
+  const on = alongRim(pixels, outline);
   const support = average(on);
   const rays = on.length;
   const ends = Array.from({ length: PARTS + 1 }, (_, part) => Math.round((part * rays) / PARTS));
@@ -120,8 +110,30 @@ function middleOf(values: readonly number[]): number {
   return values.toSorted((one, other) => one - other)[values.length >> 1] ?? 0;
 }
 
+/**
+ * How uneven the light is at these parts of the way to a rim, all round: its usual step from one ray to the next but one,
+ * and its usual departure from the mean, of its logarithm.
+ */
+export function unevenness(
+  pixels: Pixels,
+  outline: Outline,
+  parts: readonly number[],
+): { readonly step: number; readonly spread: number } {
+  const lights: number[] = [];
+  eachColour(pixels, outline, parts, 0, outline.radii.length, (light) => lights.push(light));
+  const mean = lights.reduce((sum, light) => sum + light, 0) / lights.length;
+  let [steps, squares] = [0, 0];
+  for (const [at, light] of lights.entries()) {
+    steps += Math.abs(light - (lights[at - 2] ?? light));
+    squares += (light - mean) ** 2;
+  }
+  return { step: steps / lights.length, spread: Math.sqrt(squares / lights.length) };
+}
+
 /** The most that speaks for a rim on each ray. */
-export function alongRim({ at, places }: Evidence): Float32Array {
+function alongRim(pixels: Pixels, outline: Outline): Float32Array {
+  const step = Math.max(0.5, meanRadius(outline) / 64);
+  const { at, places } = rimEvidence(pixels, outline, { from: -2 * step, to: 2 * step, step });
   return Float32Array.from({ length: at.length / places }, (_, ray) =>
     Math.max(...at.subarray(ray * places, (ray + 1) * places)),
   );

@@ -3,7 +3,7 @@ import { glanceAt } from '../render/open-photograph.ts';
 import type { Photograph } from '../render/open-photograph.ts';
 import type { PictureRequest } from '../render/picture-request.ts';
 import type { Doubt, Finding, FoundPiece } from './find-piece.ts';
-import { findNear, findPiece, LOOK_AT } from './find-piece.ts';
+import { findNear, findPiece, inCommon, LOOK_AT } from './find-piece.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import { release } from './pixels.ts';
 
@@ -44,6 +44,9 @@ export type FoundInCopy = {
 const SAME = 0.7;
 /** Board looked at round the keeper's box, as a part of its longer side. */
 const ROUND_ABOUT = 0.3;
+/** A piece smaller than this, as a part of the longer side, is looked at again with so much round about, in its own sides. */
+const SMALL = 0.16;
+const CLOSER = 1.5;
 
 const NONE = { rim: { kind: 'none' }, sure: 0, doubt: null, seems: null } as const;
 
@@ -52,18 +55,33 @@ export async function placePiece(photograph: Photograph, request: PictureRequest
   if (request.crop !== null) return placeByCrop(photograph, request, request.crop);
   const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
   if (request.shows === 'detail') return { ...NONE, how: 'whole', box: whole };
-  const { look, times } = await copyOf(photograph, whole);
-  const placed = placedBy(findPiece(look, request.shows === 'oblong face'), times, photograph);
-  release(look.rgb);
+  const placed = await placeInPart(photograph, whole, request.shows === 'oblong face');
   // An edge commonly runs from one side of its picture to the other.
   return request.shows === 'edge' && placed.how === 'whole' ? { ...NONE, how: 'whole', box: whole } : placed;
 }
 
-/** Where a piece lies by what was found in a copy with one pixel for so many of the photograph's. */
-export function placedBy({ piece, doubt }: Finding, times: number, photograph: Extent): Placed {
+/** Seeks the piece in a part of a photograph, and once more from near where it is small there: from afar a speck looks round. */
+async function placeInPart(photograph: Photograph, part: Box, isStraight: boolean): Promise<Placed> {
+  const { look, times } = await copyOf(photograph, part);
+  const finding = findPiece(look, isStraight);
+  release(look.rgb);
+  const placed = placedBy(finding, { ...part, times }, photograph);
+  const isSmall = Math.max(placed.box.width, placed.box.height) < SMALL * Math.max(part.width, part.height);
+  if (placed.how === 'whole' || !isSmall) return placed;
+  const again = await placeInPart(photograph, within(widened(placed.box, CLOSER), photograph), isStraight);
+  if (again.how === 'whole' ? again.seems !== null : inCommon(again.box, placed.box) >= SAME) return again;
+  return placedBy({ ...finding, doubt: 'unsure' }, { ...part, times }, photograph);
+}
+
+/** Where a piece lies by what was found in a copy of a part: its corner, and how many pixels go on one of the copy's. */
+export function placedBy(
+  { piece, doubt }: Finding,
+  { left, top, times }: Omit<FoundInCopy, 'piece'>,
+  photograph: Extent,
+): Placed {
   const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
   if (piece === null) return { ...NONE, how: 'whole', box: whole, doubt };
-  const copy = { piece, left: 0, top: 0, times };
+  const copy = { piece, left, top, times };
   const box = boxOf(copy);
   return doubt === null
     ? { how: 'found', box, rim: { kind: 'found', copy }, sure: piece.sure, doubt, seems: null }

@@ -1,7 +1,7 @@
 import type { RoundFit } from './best-path.ts';
 import { bestPath, fitRound } from './best-path.ts';
 import type { Centre } from './centres.ts';
-import { centresIn } from './centres.ts';
+import { centresIn, VOTES } from './centres.ts';
 import { judgeRim } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius } from './outline.ts';
@@ -16,8 +16,6 @@ export type RoundPiece = {
   readonly outline: Outline;
   readonly slack: number;
   readonly signs: Signs;
-  /** How much of the rim something covers, 0 to 1. */
-  readonly covered: number;
   readonly sure: number;
 };
 
@@ -40,6 +38,8 @@ const WITHIN_SHADOW = [
 ] as const;
 const SHADED = 0.3;
 const IN_SHADOW = 0.5;
+/** Where the rim of a piece in a ring is sought, in parts of the ring's radius. */
+const IN_RING = { from: 0.45, to: 0.9 };
 /** How much smaller the rim within a shadow is at most: less is the core of a piece of two metals. */
 export const LEAST_WITHIN = 0.84;
 /** How far apart two rims are one, in parts of the radius. */
@@ -50,18 +50,24 @@ const BEYOND = 5;
 /** What a place in or out costs the path. */
 const BEND = 0.25;
 
+/** Which rim round a centre is followed: the best, the outermost, or the one that votes were given for. */
+type Which = 'best' | 'outermost' | 'near';
+
 /** The nearly round things in a picture that most speaks for, best first. */
 export function roundPieces(look: Pixels, most: number, by: Sureness): readonly RoundPiece[] {
-  const centres = centresIn(look, most === 1 ? BESIDE.asked : 3 * most);
+  const side = most === 1 ? VOTES.forOne : VOTES.forMany;
+  const centres = centresIn(look, most === 1 ? BESIDE.asked : 3 * most, side);
   const least = (most === 1 ? WEAK.one : WEAK.many) * (centres[0]?.votes ?? 0);
   const first = (most === 1 ? centres.slice(0, CENTRES) : centres).filter(({ votes }) => votes >= least);
   const found: RoundPiece[] = [];
   for (const centre of first) addNew(found, look, centre, by);
   const [best] = bestFirst(found);
   if (most !== 1 || best === undefined) return bestFirst(found);
+  const [voted] = first;
+  if (voted !== undefined && isFarWithin(best.outline, voted)) addNew(found, look, voted, by, 'near');
   if (best.sure < SURE_ENOUGH)
     for (const { radius, ...centre } of [asCentre(best), ...first.slice(0, 1)])
-      addNew(found, look, { ...centre, radius: OUTER * radius }, by, true);
+      addNew(found, look, { ...centre, radius: OUTER * radius }, by, 'outermost');
   const beside = centres.filter((centre) => !first.includes(centre) && isBeside(centre, best.outline));
   for (const centre of beside.slice(0, BESIDE.most)) addNew(found, look, centre, by);
   return bestFirst(found);
@@ -72,14 +78,14 @@ function bestFirst(found: readonly RoundPiece[]): readonly RoundPiece[] {
 }
 
 /** Adds the rim that is found round a centre, unless it is found already. */
-function addNew(found: RoundPiece[], look: Pixels, centre: Centre, by: Sureness, isOutermost = false): void {
+function addNew(found: RoundPiece[], look: Pixels, centre: Centre, by: Sureness, which: Which = 'best'): void {
   const isKnown = (other: Centre): boolean =>
     found.some(({ outline }) => isSame(outline, outline.radii[0] ?? 0, other));
   // What lies within a rim that is very sure is its motif.
   const isMotif = found.some(({ outline, sure }) => sure >= VERY_SURE && liesWithin(centre, outline));
-  if (!isOutermost && (isMotif || isKnown(centre))) return;
-  const piece = followRim(look, centre, by, isOutermost);
-  if (piece !== null && !(isKnown(asCentre(piece)) && !isOutermost)) found.push(piece);
+  if (which === 'best' && (isMotif || isKnown(centre))) return;
+  const piece = followRim(look, centre, by, which);
+  if (piece !== null && !(isKnown(asCentre(piece)) && which !== 'outermost')) found.push(piece);
 }
 
 /** Whether a centre is that of a thing apart from this one and of about its size. */
@@ -87,6 +93,11 @@ function isBeside({ x, y, radius }: Centre, outline: Outline): boolean {
   const mean = meanRadius(outline);
   const isAlike = Math.min(mean, radius) >= BESIDE.alike * Math.max(mean, radius);
   return isAlike && Math.hypot(x - outline.x, y - outline.y) > 0.85 * (mean + radius);
+}
+
+/** Whether a rim lies so far within the circle most voted for that another must lie there: the core of two metals is round too. */
+function isFarWithin(outline: Outline, { x, y, radius }: Centre): boolean {
+  return Math.hypot(x - outline.x, y - outline.y) < 0.15 * radius && meanRadius(outline) < LEAST_WITHIN * radius;
 }
 
 function liesWithin({ x, y, radius }: Centre, outline: Outline): boolean {
@@ -106,12 +117,13 @@ export function followRim(
   look: Pixels,
   { x, y, radius }: Pick<Centre, 'x' | 'y' | 'radius'>,
   by: Sureness,
-  isOutermost = false,
+  which: Which = 'best',
 ): RoundPiece | null {
   let around = { x, y, radius };
   for (const [turn, { from, to }] of NEARER.entries()) {
+    if (which === 'near' && turn === 0) continue;
     const evidence = roundEvidence(look, around, { from, to }, turn === NEARER.length - 1);
-    if (isOutermost) forOutermost(evidence);
+    if (which === 'outermost') forOutermost(evidence);
     const fit = fitted(evidence, around.radius);
     if (!(fit.mean > 3) || fit.mean > 2 * Math.max(look.width, look.height)) return null;
     if (turn < NEARER.length - 1) {
@@ -147,8 +159,20 @@ export function withoutShadow(look: Pixels, piece: RoundPiece, by: Sureness): Ro
   return better.sure >= IN_SHADOW ? better : piece;
 }
 
+/** The round rim within a rim, as of a coin in the foam of its capsule, where there is one. */
+export function rimWithin(look: Pixels, { outline }: RoundPiece, by: Sureness): RoundPiece | null {
+  const { x, y, mean: radius } = evenFit(outline);
+  const around = { x: outline.x + x, y: outline.y + y, radius };
+  const { mean, radii, oval, astray } = fitted(roundEvidence(look, around, IN_RING, false), radius);
+  return mean > 3 ? judged(look, { x: around.x, y: around.y, radii }, { oval, astray: astray / mean }, by) : null;
+}
+
+function evenFit({ radii }: Outline): RoundFit {
+  return fitRound(radii, new Float64Array(radii.length).fill(1));
+}
+
 function isNear({ x, y, radius }: { x: number; y: number; radius: number }, outline: Outline): boolean {
-  const { x: dx, y: dy, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
+  const { x: dx, y: dy, mean } = evenFit(outline);
   return Math.hypot(outline.x + dx - x, outline.y + dy - y) + Math.abs(mean - radius) < SAME_RIM * radius;
 }
 
@@ -194,7 +218,6 @@ function forOutermost({ at, places }: Evidence): void {
 }
 
 function judged(look: Pixels, outline: Outline, bent: Pick<Signs, 'oval' | 'astray'>, by: Sureness): RoundPiece {
-  const { covered, ...judgement } = judgeRim(look, outline);
-  const signs = { ...judgement, ...bent };
-  return { outline, slack: Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * bent.astray)), signs, covered, sure: by(signs) };
+  const signs = { ...judgeRim(look, outline), ...bent };
+  return { outline, slack: Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * bent.astray)), signs, sure: by(signs) };
 }

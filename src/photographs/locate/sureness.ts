@@ -21,12 +21,12 @@ export type Weights = { readonly base: number } & Signs;
  * The weights are those of an earlier run over the same photographs than that of the figures; the program prints its own.
  */
 export const WEIGHTS: Weights = {
-  base: -1.12,
-  weakest: 3.81,
-  unlike: 3.28,
-  outside: -16.1,
-  oval: -87.47,
-  astray: -100.1,
+  base: -1.33,
+  weakest: 3.38,
+  unlike: 3.61,
+  outside: -13.57,
+  oval: -72.43,
+  astray: -126.59,
 };
 
 /** What is less sure than this is not cut out; and from here on nothing else is looked for that could be meant instead. */

@@ -86,7 +86,7 @@ export const BECAUSE: Readonly<Record<Doubt, string>> = {
   several: 'Several pieces lie in this photograph, and any of them could be the one meant.',
   covered: 'Something lies on the rim of the piece, as a finger does: lay it down and photograph it again.',
   'in a holder':
-    'The piece lies in something with straight sides, such as a holder, or is square itself. For a square piece write shape: square in piece.md.',
+    'The piece lies in something, such as a holder, a slab or a capsule, or is square itself. For a square piece write shape: square in piece.md.',
 };
 
 /** How many pixels across a piece is shown on its page; null when its size is not recorded. */

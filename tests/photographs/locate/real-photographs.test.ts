@@ -87,6 +87,25 @@ describe('what lies on a photograph besides the coin', () => {
     }
   });
 
+  test(
+    'the foam of a capsule is not taken for the piece, but round one worn as smooth as it',
+    { timeout: 120_000 },
+    async () => {
+      const wrong: string[] = [];
+      for (const { file } of TAKEN)
+        for (const [colour, part] of [
+          ['#1d1d1f', 1.4],
+          ['#808080', 1.3],
+          ['#f2f2ef', 1.25],
+        ] as const) {
+          const foam: Parameters<typeof withDrawn>[1] = (_, { x, y, r }) => `<circle cx="${x}" cy="${y}" r="${part * r}" fill="${colour}"/>`; // prettier-ignore
+          const { doubt, wide } = await withDrawn(file, foam, true);
+          if (doubt === null && wide > 0.06) wrong.push(`${file} ${colour} ${wide}`);
+        }
+      expect(wrong.length, wrong.join('; ')).toBeLessThanOrEqual(1);
+    },
+  );
+
   test('a hard shadow beside it is left out', { timeout: 120_000 }, async () => {
     const shadow: Parameters<typeof withDrawn>[1] = (_, { x, y, r }) =>
       `<circle cx="${x + 0.14 * r}" cy="${y + 0.1 * r}" r="${r}" fill="#000" opacity="0.5"/>`;
@@ -95,6 +114,15 @@ describe('what lies on a photograph besides the coin', () => {
       expect(doubt !== null || wide < 0.06, `${file} ${wide}`).toBe(true);
     }
   });
+});
+
+test('a piece that is small in its photograph is looked at from near, and found to two pixels', async () => {
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="2400" height="1800"><rect width="2400" height="1800" fill="#b9b2a6"/><circle cx="900" cy="700" r="110" fill="#6b4a2f"/></svg>'; // prettier-ignore
+  const rgb = await sharp(Buffer.from(svg)).removeAlpha().raw().toBuffer();
+  const size = { width: 2400, height: 1800 };
+  const { how, box } = await placePiece({ ...size, rgb, full: size }, ROUND);
+  expect(how).toBe('found');
+  for (const [is, drawn] of [[box.left, 790], [box.top, 590], [box.width, 220], [box.height, 220]] as const) expect(Math.abs(is - drawn)).toBeLessThan(2); // prettier-ignore
 });
 
 describe('a plate of 24 coins of irregular flan', () => {
