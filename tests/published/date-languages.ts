@@ -299,6 +299,30 @@ export const TURNS_AND_MONTHS = [
   ]),
 ];
 
+/** Found by texts written from memory with their meaning first, and then refused; the class of each. */
+export const WORDS_FOR_YEAR = [
+  ...by('common practice: Polish, Czech, Russian and Finnish museums', [
+    ['1546 r.', 1546, 1546],
+    ['w latach 1546-1572', 1546, 1572],
+    ['1533-1584 гг.', 1533, 1584],
+    ['около 1410 г.', 1410, 1410, 'about'],
+    ['после 1410', 1411, null],
+    ['kolem roku 1015', 1015, 1015, 'about'],
+    ['po roce 1300', 1301, null],
+    ['před rokem 1300', null, 1299],
+    ['v letech 1300-1310', 1300, 1310],
+    ['vuonna 1300', 1300, 1300],
+    ['noin 1300', 1300, 1300, 'about'],
+    ['odaterad', null, null],
+  ]),
+  ...by('common practice: Italian, Spanish, French and Dutch lists', [
+    ['primi del XVI secolo', 1501, 1534],
+    ['años 1470-1474', 1470, 1474],
+    ['années 1475-1480', 1475, 1480],
+    ['jaren 1470-1474', 1470, 1474],
+  ]),
+];
+
 /** A month, its days as ISO writes them. Dictionaries of each language, from memory; 7ber to Xber as old letters abbreviate. */
 export const MONTHS_BY_LANGUAGE = [
   ['sierpnia 1920', '1920-08'], ['srpen 1920', '1920-08'], ['srpnja 1920', '1920-07'], ['серпень 1920', '1920-08'],

@@ -99,7 +99,9 @@ function notUnderstood(text: string, reader: Reader): string {
   for (let kept = Math.min(words.length - 1, 6); kept > 0; kept -= 1) {
     const date = words.slice(0, kept).join(' ').replace(/[,;]$/, '');
     if (isDate(date)) {
-      return `"${date}" is a date, but "${words.slice(kept).join(' ')}" after it is not understood; write ${date} alone.`;
+      const left = words.slice(kept).join(' ');
+      if (/^\d{1,4}$/.test(date) && LIKE_AN_ERA.test(left)) return eraNotKnown(left, date);
+      return `"${date}" is a date, but "${left}" after it is not understood; write ${date} alone.`;
     }
   }
   const ruler = OF_A_RULER.exec(text)?.groups?.['name'];
@@ -110,11 +112,24 @@ function notUnderstood(text: string, reader: Reader): string {
 /** `14 Wilhelm II`: what looks like a year of a reign. */
 const OF_A_RULER = /^\d{1,2} (?<name>\p{Lu}[^\d]* [IVX]+|\p{Lu}\p{L}+\.(?: [IVX]+)?)$/u;
 
+/** A word, and a date behind it with its *about*. */
+const BEFORE_DATE = /^(?<word>\p{L}[^\d]*?)[ .,:]+(?<rest>(?:(?:c|ca|circa|um|vers|about)\.? ?)?\S*\d.*)$/u;
+/** Capitals beside a year: `BS 1992`, `1308 RY`. Without them the year would be another. */
+const LIKE_AN_ERA = /^\p{Lu}{2,4}\.?$/u;
+
+function eraNotKnown(sign: string, year: string): string {
+  return `"${sign}" beside ${year} may be the sign of an era that is not known here; write the year AD, or name the era.`;
+}
+
 /** Names the word before a date, or next to a number, that is none of an era, a month or a ruler known here. */
 function wordNotKnown(text: string, isDate: (words: string) => boolean): string | undefined {
-  const { word = '', rest = '' } = /^(?<word>\p{L}[^\d]*?)[ .,:]+(?<rest>\S*\d.*)$/u.exec(text)?.groups ?? {};
+  const { word = '', rest = '' } = BEFORE_DATE.exec(text)?.groups ?? {};
   if (word === '' || word.length > 40) return undefined;
-  if (isDate(rest)) return `"${rest}" is a date, but "${word}" before it is not understood; write ${rest} alone.`;
+  if (/^\d{1,4}$/.test(rest) && LIKE_AN_ERA.test(word)) return eraNotKnown(word, rest);
+  // A small word may turn the date round, as before and after do.
+  const unless = /^\p{Ll}/u.test(word) ? ' if the word changes nothing, or before, after or c. in its place' : '';
+  if (isDate(rest))
+    return `"${rest}" is a date, but "${word}" before it is not understood; write ${rest} alone${unless}.`;
   if (!/^\d{1,3}$/.test(rest)) return undefined;
   return `"${word}" is not the sign of an era, a month or a ruler known here; write the year AD, or spell it out.`;
 }

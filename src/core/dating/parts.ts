@@ -13,7 +13,7 @@ export const THIRDS: readonly (readonly string[])[] = [
     'early, beginning of, beginning, beg. of, start of, opening of, Anfang, Beginn, frühes, frühe, früh',
     'début, déb., in., in, ineunte, begin, vroege, vroeg, inizio, inizi, principio, principios, comienzos, inicios',
     'begyndelsen, begynnelsen, begyndelse, begynnelse, starten, inledning, alku, alkupuoli, tidlig, tidligt, tidlige, början, początek, początku, pocz., začátek, počátek, poč.',
-    'início, inícios, princípios, principis, начало, нач.',
+    'início, inícios, princípios, principis, начало, нач., primi, primi anni, primi decenni',
   ),
   listed(
     'mid, middle of, middle, Mitte, mittleres, milieu, mil., med., med, medio, mediante, midden, halverwege',
@@ -23,7 +23,7 @@ export const THIRDS: readonly (readonly string[])[] = [
   listed(
     'late, later, end of, end, ending of, close of, Ende, spätes, späte, spät, fin, ex., ex, exeunte',
     'eind, einde, laat, fine, finales, fines, slutningen, slutten, slutet, slutning, slutt, slut, loppu, loppupuoli, sent, sene, koniec, końca, końcu, kon., schyłek',
-    'konec, final, finais, fim, finals, конец, кон.',
+    'konec, final, finais, fim, finals, конец, кон., ultimi anni, ultimi decenni',
   ),
 ];
 

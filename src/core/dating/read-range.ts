@@ -211,6 +211,9 @@ const CHOICES = [
 /** `années 1640-1650`, `jaren 1640 en 1650`: years of ten, of which the second may be a year alone. */
 const DECADES_JOINED = new RegExp(`^${YEARS_OF} (?<first>\\d{3})0(?: ?[-/] ?| \\p{L}{1,3} )(?<last>\\d{3})0$`, 'iu');
 
+/** `años 1470-1474`: years that are no tens. */
+const YEARS_IN_RANGE = new RegExp(`^${YEARS_OF} (?!\\d{3}0 ?- ?\\d*0$)(?=\\d{4} ?- ?\\d{1,4}$)`, 'iu');
+
 function askOfDecades(text: string): Outcome<Reading> | undefined {
   const { first = '', last = '' } = DECADES_JOINED.exec(text)?.groups ?? {};
   if (first === '') return undefined;
@@ -269,7 +272,9 @@ export function readRange(text: string, readPoint: WordReader): Outcome<Reading>
   // Danish "fra" is from, Italian "fra" between.
   if (between || (BETWEEN_WORD.test(text) && !FROM_WORD.test(text))) return between;
   const words = text.replace(FROM_WORD, '');
-  return askOfDecades(words) ?? joined(text, words, [TO_WORDS, MARKS, BEFORE_ERA], readPoint);
+  return (
+    askOfDecades(words) ?? joined(text, words.replace(YEARS_IN_RANGE, ''), [TO_WORDS, MARKS, BEFORE_ERA], readPoint)
+  );
 }
 
 function joined(

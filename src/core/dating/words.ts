@@ -12,7 +12,7 @@ export const ABOUT = listed(
   'c., ca., ca, c, cir., circ., circa, cca, about, around, approx., approximately, roughly, near, ~, ±',
   'um, um das Jahr, etwa, ungefähr, gegen, zirka, rund, vers, environ, env., autour de, aux environs de',
   'verso il, verso, intorno al, intorno a, attorno al, hacia, alrededor de, cerca de, circiter, por volta de',
-  'omstreeks, ongeveer, rond, omkring, cirka, około, ok., kolem, około roku, cerca del, около, ок.',
+  'omstreeks, ongeveer, rond, omkring, cirka, około, ok., kolem, około roku, około r., kolem roku, kolem r., okolo, okolo roku, přibližně, noin, cerca del, около, ок.',
 );
 
 export const PERHAPS = listed(
@@ -26,7 +26,7 @@ export const PERHAPS = listed(
 export const ASIDE = listed(
   'the, in, the year, year, dated, the years, years, during, reign of the',
   "im Jahre, im Jahr, Jahr, das, dem, im, den, en, l'an, le, la, l'année, anno, A°, Ao, Ao., il, lo, nel, nell'anno",
-  'el, el año, en el año, het, het jaar, in het jaar',
+  'el, el año, en el año, het, het jaar, in het jaar, roku, rok, r., w roku, w, lata, w latach, v roce, v letech, léta, leta, vuonna, vuosina, в',
 );
 
 /** What was done in the year that follows: `struck 1279-81`. It is the date made, which is the one wanted. */
@@ -39,7 +39,7 @@ export const UNDATED = listed(
   'n.d., n. d., n/d, nd, no date, undated, date unknown, not dated, unknown',
   'o.J., o. J., o.O. u. J., ohne Jahr, ohne Jahresangabe, undatiert, s.d., s. d., s/d, sans date, non daté',
   's.a., s. a., sine anno, z.j., z. j., zonder jaar, zonder jaartal, ongedateerd, senza data, sin fecha, s/f, s.f., s. f.',
-  'uden år, uden årstal, u.å., utan år, bez daty, b.d., b. d., bez roku',
+  'uden år, uden årstal, u.å., utan år, odaterad, odat., udateret, udatert, bez daty, b.d., b. d., bez roku, sem data, без даты, б/д',
 );
 
 export const OR = listed('or, or else, oder, ou, vel, aut, o, oppure, eller, lub, albo');
@@ -80,7 +80,7 @@ export const BOUND_WORDS: readonly BoundWord[] = [
   {
     words: listed(
       'before, bef., ante, prior to, earlier than, pre, vor, avant, antes de, prima del, <, voor, vóór',
-      'prima di, anteriore al, anteriore a, anterior a, før, innan, przed',
+      'prima di, anteriore al, anteriore a, anterior a, før, innan, przed, przed rokiem, před, před rokem, ennen',
     ),
     fixes: 'latest',
     nameIsAllowed: false,
@@ -100,7 +100,7 @@ export const BOUND_WORDS: readonly BoundWord[] = [
   {
     words: listed(
       'after, aft., post, later than, nach, après, después de, dopo il, na, >',
-      'dopo, posteriore al, posteriore a, posterior a, efter, po',
+      'dopo, posteriore al, posteriore a, posterior a, efter, po, po roku, po roce, после, depois de, després de, jälkeen',
     ),
     fixes: 'earliest',
     nameIsAllowed: false,

@@ -73,6 +73,8 @@ export function withPlainEras(text: string): string {
 }
 
 /** Brackets of an editor round the whole, a full stop behind it, and his years behind those on the piece: `MDLXI [1561].` */
+/** `1546 r.`, `1533-1584 гг.`: Slavic lists put the word for *year* behind. */
+const YEAR_AFTER = /(?<=\d\d) ?(?:rr?\.|roku?|гг?\.|год[ыау]?|годов)$/u;
 const STOP_AFTER = /(?<=\d|[\])?])\.$/;
 const ROUND_ALL = /^\[([^[\]]*)\]$/;
 const TWICE_ROUND = /^\[(\[[^[\]]*\])\]$/;
@@ -80,7 +82,11 @@ const YEARS_BEHIND = /(?<=[^\s[(]) \[((?:[^[\]]*\D)?\d{3,4}(?:\D[^[\]]*)?)\]$/;
 
 /** A date without what an editor or a cataloguer put round it: `[[1790]]`, `[n.d.]`, `1583.`, `MDLXI [1561]`. */
 export function withoutEdition(text: string): string {
-  const words = text.replace(STOP_AFTER, '').replace(TWICE_ROUND, '$1').replace(YEARS_BEHIND, ' ($1)');
+  const words = text
+    .replace(YEAR_AFTER, '')
+    .replace(STOP_AFTER, '')
+    .replace(TWICE_ROUND, '$1')
+    .replace(YEARS_BEHIND, ' ($1)');
   const inner = ROUND_ALL.exec(words)?.[1] ?? '';
   return inner !== '' && !/\d/.test(inner) ? inner.trim() : words;
 }

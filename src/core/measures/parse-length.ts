@@ -21,7 +21,8 @@ const ONE = new RegExp(`^(${AMOUNT}) ?(.+?)$`);
 const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
 const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d]*?) ?(?:-| to ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
 /** What a list says before the figures, or after them. */
-const DIAMETER = /^(?:[Øø⌀∅]|diam(?:eter|\.)?|dia\.?|d\.)[: ]*(?=\d)| ?(?:diam(?:eter|\.)?|dia\.?)$/iu;
+const CALLED = ['diam(?:eter|etro|\\.)?', 'dia\\.?', 'd\\.', 'dm\\.?', 'durchmesser', 'diamètre', 'diámetro'].join('|');
+const DIAMETER = new RegExp(`^(?:[Øø⌀∅]|${CALLED})[: ]*(?=\\d)| ?(?:diam(?:eter|\\.)?|dia\\.?)$`, 'iu');
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 18.6 mm, 18.2-19.4 mm or 1.205 in.';
 

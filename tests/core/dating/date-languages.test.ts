@@ -8,13 +8,14 @@ import {
   REIGNS_WITH_YEARS,
   TURNS_AND_MONTHS,
   TWO_STYLES,
+  WORDS_FOR_YEAR,
 } from '../../published/date-languages.ts';
 import { readAs, refusalOf, UNDER_EDWARD_I } from './read-as.ts';
 
 const marks = ({ about, doubtful }: { about: boolean; doubtful: boolean }) =>
   [about ? 'about' : '', doubtful ? 'doubtful' : ''].filter((mark) => mark !== '').join(' ');
 
-test.for([...DATE_LANGUAGES, ...DATES_OF_DATABASES, ...TURNS_AND_MONTHS])(
+test.for([...DATE_LANGUAGES, ...DATES_OF_DATABASES, ...TURNS_AND_MONTHS, ...WORDS_FOR_YEAR])(
   '$write is $earliest to $latest, and what is printed reads back ($source)',
   (row) => {
     const dating = readAs(row.write);
@@ -70,6 +71,10 @@ test.for([
   ['15. prosince 1920', 'December (Czech and Croatian) or January (Slovene)'],
   ['15. srpna 1920', 'July (Slovene) or August (Czech)'],
   ['Herbstmonat 1648', 'write September 1648 or October 1648'],
+  ['class X, c. 1301-1310', 'write c. 1301-1310 alone'],
+  ['até 1557', 'write 1557 alone if the word changes nothing, or before, after or c. in its place'],
+  ['BS 1992', 'may be the sign of an era that is not known here'],
+  ['1308 RY', 'may be the sign of an era that is not known here'],
   ['Ol. 95, 5', 'of four years each'],
   ['Ol. 294', 'run from 1 to 293'],
 ] as const)('%s asks', ([text, says]) => {
