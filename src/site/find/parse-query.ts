@@ -66,9 +66,12 @@ function readLongest(words: readonly string[], at: number): { readonly term: Ter
   return null;
 }
 
+/** A bound whose year has no era: in a cabinet it would be asked about, and a visitor means AD. */
+const BARE_BOUND = /^(before|after|until|since|from) (\d{1,3})$/i;
+
 function dateIn(text: string): Way | null {
   if (!TELLS_DATE.test(text)) return null;
-  const date = parseDate(text);
+  const date = parseDate(text.replace(BARE_BOUND, '$1 AD $2'));
   return date.ok ? { by: 'years', span: yearsOf(date.value) } : null;
 }
 

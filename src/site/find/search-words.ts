@@ -87,7 +87,7 @@ function isBetter(one: Told, other: Told): boolean {
 }
 
 function answersBy(way: Way, index: Index): ReadonlyMap<number, Told> {
-  if (way.by === 'word') return recordsFor(way, index);
+  if (way.by === 'word') return withJoined(way, index);
   if (way.by === 'words') return way.words.map((word) => recordsFor({ word, exactly: true }, index)).reduce(inBoth);
   const found = new Map<number, Told>();
   for (const [at, record] of index.records.entries()) {
@@ -104,6 +104,24 @@ function ownSpan({ years, by }: FindRecord, measure: 'years' | 'weight' | 'size'
   if (measure === 'years') return years === null ? null : { low: years[0] ?? -Infinity, high: years[1] ?? Infinity };
   const value = by[measure];
   return value === null ? null : { low: value, high: value };
+}
+
+/** Letters that each half of two words written as one has at least. */
+const LEAST_HALF = 3;
+
+/** The records that hold a word, or, where none does as it is, both halves of it: `lovetoken` for love token. */
+function withJoined(way: { readonly word: string; readonly exactly: boolean }, index: Index): Map<number, Told> {
+  const found = recordsFor(way, index);
+  const { word, exactly } = way;
+  if (exactly || [...found.values()].some(({ similar }) => similar === null)) return found;
+  for (let at = LEAST_HALF; at <= word.length - LEAST_HALF; at += 1) {
+    const halves = [word.slice(0, at), word.slice(at)];
+    if (!halves.every((half) => index.vocabulary.has(half))) continue;
+    const [first, second] = halves.map((half) => recordsFor({ word: half, exactly: true }, index));
+    if (first === undefined || second === undefined) continue;
+    for (const [record, { score }] of inBoth(first, second)) found.set(record, { score: score / 3, similar: null });
+  }
+  return found;
 }
 
 /** The records that hold a word like this one, each with how like it is. */

@@ -68,6 +68,9 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
     piece.kind === 'unknown' ? null : piece.kind,
     ...names(piece.rulers),
     ...names(piece.struckFor),
+    // In one name and struck for another: what both ways of it are called.
+    ...(piece.struckFor.length > 0 ? ['posthumous', 'immobilised'] : []),
+    ...realmsOf(piece, lists),
     piece.issuer,
     mint?.name,
     mint?.area,
@@ -97,6 +100,11 @@ function textOf(piece: PublicPiece, { lists }: Cabinet): string {
   ]
     .filter((part) => part !== null && part !== undefined)
     .join(' ');
+}
+
+/** What the rulers of a piece ruled: `Ottoman Empire`. */
+function realmsOf({ rulers }: PublicPiece, { rulers: all }: Cabinet['lists']): readonly string[] {
+  return (known(rulers) ?? []).flatMap(({ id }) => all[id]?.fields.realm ?? []);
 }
 
 /** `half-crown` is also looked for as halfcrown. */
