@@ -25,6 +25,8 @@ function run(words: readonly string[], cwd: string): Run {
   const done = spawnSync(process.execPath, ['--disable-warning=ExperimentalWarning', '--import', code, ...words], {
     cwd,
     encoding: 'utf8',
+    // As every command of ours is started; the bare site has it too.
+    env: { ...process.env, NODE_COMPILE_CACHE: resolve('.cache/compiled') },
   });
   if (done.status !== 0) throw new Error(done.stdout + done.stderr);
   const [processor = NaN, memory = NaN] = done.stderr.trim().split('\n').at(-1)?.split(' ').map(Number) ?? [];
