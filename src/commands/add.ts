@@ -6,18 +6,20 @@ import type { Changes } from '../catalogue/keep/change-cabinet.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { Records } from '../catalogue/records.ts';
 import { reignsOf } from '../catalogue/reigns.ts';
-import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
+import type { Outcome } from '../core/outcome.ts';
 import { askForPiece, privateAnswer } from './add/ask-for-piece.ts';
 import { idOf, LISTED, newName, reignFrom, unknownName } from './add/names.ts';
 import type { Listed } from './add/names.ts';
 import { flagOf, ledgerWith, newId, nextNumber, pieceFile, problemsOfNew } from './add/new-piece.ts';
 import type { Answers, NewFile } from './add/new-piece.ts';
 import { QUESTIONS, readAloud } from './add/questions.ts';
-import { forgetUnfinished, keepUnfinished, readUnfinished } from './add/unfinished.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 import type { Consulted } from './read/consulted.ts';
+import { rm } from 'node:fs/promises';
+import { z } from 'zod';
+import { PRIVATE_FILE, readIfThere, writeWhole } from '../catalogue/keep/flush.ts';
 
 const HELP = `npm run add                         a new piece of the cabinet in content/, asked for step by step
 npm run add -- --title "Penny of Edward I" --kind coin --weight "1.38 g" …      the same from flags, without a question
@@ -195,4 +197,32 @@ function nameFromFlags(answers: Record<string, string | readonly string[]>, reco
     });
     if (names.length > 0) answers[listed] = listed === 'ruler' ? names : (names[0] ?? '');
   }
+}
+
+/** What was answered before somebody broke off, and the list files made on the way. */
+type Unfinished = { readonly answers: Answers; readonly made: readonly NewFile[] };
+
+const form = z.object({
+  answers: z.record(z.string(), z.union([z.string(), z.array(z.string())])),
+  made: z.array(z.object({ file: z.string(), text: z.string() })),
+});
+const placeIn = (cabinet: string): string => join(cabinet, 'private', 'add-unfinished.json');
+
+/** The piece that was broken off; null where there is none, or where its file cannot be read. */
+async function readUnfinished(cabinet: string): Promise<Unfinished | null> {
+  const text = await readIfThere(placeIn(cabinet));
+  if (text === null) return null;
+  try {
+    return form.safeParse(JSON.parse(text)).data ?? null;
+  } catch {
+    return null;
+  }
+}
+
+async function keepUnfinished(cabinet: string, unfinished: Unfinished): Promise<void> {
+  await writeWhole(placeIn(cabinet), JSON.stringify(unfinished, null, 1), PRIVATE_FILE);
+}
+
+async function forgetUnfinished(cabinet: string): Promise<void> {
+  await rm(placeIn(cabinet), { force: true });
 }

@@ -1,6 +1,6 @@
 import { placesOf } from '../core/money/currencies.ts';
-import { parseMoney, type Money } from '../core/money/money.ts';
-import { currencyOf } from './currency-signs.ts';
+import { parseMoney } from '../core/money/money.ts';
+import type { Money } from '../core/money/money.ts';
 import { spelledNumbers } from './spelled-numbers.ts';
 
 /** A sum of the ledger that must be found in nothing published. */
@@ -217,4 +217,57 @@ function isPriced(letters: string, { at, end, figures }: Amount, currency: strin
   if (isSigned(before, behind)) return true;
   if (isNamed(before, behind)) return PRICED.test(before) || !NO_PRICE.test(before);
   return value >= LARGE && PRICED.test(before) && ENDS.test(behind);
+}
+
+/** How a currency is written: signs on either side of an amount, and words, of which `pounds` may be a weight. */
+type Written = { readonly signs: string; readonly words?: string };
+
+/** In letters as `lettersOf` gives them. Signs as Unicode CLDR has them, narrow and wide; words are common usage. */
+const WRITTEN: Readonly<Record<string, Written>> = {
+  GBP: { signs: '£|uk£|stg|quid|sterling', words: 'pounds?(?! (?:of|in) (?:silver|gold|copper|metal|weight)| (?:weight|troy|tower))' },
+  EUR: { signs: '€|euros?' },
+  USD: { signs: '\\$|us\\$', words: 'dollars?|bucks' },
+  CAD: { signs: '\\$|ca?\\$', words: 'dollars?' },
+  AUD: { signs: '\\$|au?\\$', words: 'dollars?' },
+  NZD: { signs: '\\$|nz\\$', words: 'dollars?' },
+  HKD: { signs: '\\$|hk\\$', words: 'dollars?' },
+  CHF: { signs: 'sfrs?|fr', words: 'francs?|franken|franchi' },
+  DEM: { signs: 'dm|d mark', words: 'marks?' },
+  FRF: { signs: 'ff', words: 'francs?' },
+  JPY: { signs: '¥|円', words: 'yen' },
+  CNY: { signs: '¥|rmb|元', words: 'yuan' },
+  SEK: { signs: 's?kr', words: 'kronor' },
+  DKK: { signs: 'd?kr', words: 'kroner' },
+  NOK: { signs: 'n?kr', words: 'kroner' },
+  INR: { signs: '₹|rs', words: 'rupees' },
+  PLN: { signs: 'zl', words: 'zlot(?:ys?|ych)' },
+  CZK: { signs: 'kc', words: 'korun' },
+  HUF: { signs: 'ft', words: 'forint' },
+  NLG: { signs: 'h?fl', words: 'guilders?|gulden' },
+}; // prettier-ignore
+
+export type Currency = { readonly isSigned: Sides; readonly isNamed: Sides };
+/** Whether what stands before an amount, and what stands behind it, is this currency. */
+type Sides = (before: string, behind: string) => boolean;
+
+const known = new Map<string, Currency>();
+
+/** How to tell an amount in this currency, by its ISO 4217 code. */
+export function currencyOf(code: string): Currency {
+  const held = known.get(code);
+  if (held !== undefined) return held;
+  const { signs, words } = WRITTEN[code] ?? { signs: code.toLowerCase() };
+  const made = {
+    isSigned: sides(`${code.toLowerCase()}|${signs}`, '[.: ]{0,2}'),
+    // "The troy pound. 16 grains" is no amount of pounds.
+    isNamed: words === undefined ? () => false : sides(words, '[: ]{0,2}'),
+  };
+  known.set(code, made);
+  return made;
+}
+
+function sides(either: string, between: string): Sides {
+  const before = new RegExp(`(?<![\\p{L}\\d])(?:${either})${between}$`, 'u');
+  const behind = new RegExp(`^(?:[.,]? ?/? ?)(?:${either})(?![\\p{L}\\d])`, 'u');
+  return (left, right) => before.test(left) || behind.test(right);
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parseDate } from '../../src/core/dating/parse-date.ts';
-import { datesForOthers } from '../../src/publish/dates-for-others.ts';
+import { datesForOthers } from '../../src/publish/json-ld.ts';
 
 /**
  * What each format may say. Sources: schema.org dateCreated (Date: ISO 8601) and temporalCoverage (ISO 8601 interval, `..` for an

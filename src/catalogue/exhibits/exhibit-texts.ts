@@ -5,12 +5,13 @@ import type { Holder } from '../../core/cases/furniture.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';
 import type { Catalogue, Exhibit, Piece } from '../catalogue.ts';
 import type { ExhibitFields } from '../schema/exhibit.ts';
-import { known } from '../schema/fields.ts';
+import { known, isBlank } from '../schema/fields.ts';
+import type { Blank } from '../schema/fields.ts';
 import { labelText } from './label-text.ts';
-import { labelledPiece } from './labelled-piece.ts';
+import type { LabelledPiece } from './label-text.ts';
 
 /** A text of an exhibit and the way to the line it stands on; of a label, its piece. */
-export type ExhibitText = {
+type ExhibitText = {
   readonly is: 'title' | 'scope' | 'heading' | 'text' | 'label' | 'research' | 'statement';
   readonly words: string;
   readonly path: readonly (string | number)[];
@@ -20,7 +21,7 @@ export type ExhibitText = {
 };
 
 /** A piece shown, and the way to its line. */
-export type ExhibitPiece = { readonly piece: Piece; readonly path: readonly (string | number)[] };
+type ExhibitPiece = { readonly piece: Piece; readonly path: readonly (string | number)[] };
 
 /** An exhibit as it will be shown: its texts, its pieces, and its cases as they are to be laid. */
 export type ReadExhibit = {
@@ -125,4 +126,35 @@ export function roomOf(
     thickness: depthNeeded(thickness, holder),
     ...(holder === null ? {} : { holder: { is: holder, piece } }),
   };
+}
+
+/** A piece of the catalogue as a label may tell of it, for the checks; pages have it from `publicPiece`. */
+function labelledPiece({ fields, references }: Piece, lists: Catalogue): LabelledPiece {
+  const { ruler, mint, denomination } = fields;
+  return {
+    title: fields.title,
+    number: fields.number,
+    kind: fields.kind,
+    rulers: named(ruler, (ids) => [ids].flat().map((id) => ({ name: lists.rulers[id]?.fields.name ?? id }))),
+    issuer: fields.issuer ?? null,
+    mint: named(mint, (id) => ({ name: lists.mints[id]?.fields.name ?? id })),
+    makers: fields.makers ?? [],
+    denomination: named(denomination, (id) => ({ name: lists.denominations[id]?.fields.name ?? id })),
+    date: fields.date,
+    dated: fields.dated ?? null,
+    metal: fields.metal ?? null,
+    weight: fields.weight,
+    size: fields.diameter,
+    axis: fields.axis,
+    sure: fields.sure ?? {},
+    references: references.map((reference) => {
+      const work = lists.works[reference.work]?.fields;
+      return { ...reference, cited: work?.short ?? work?.author ?? work?.title ?? reference.work };
+    }),
+  };
+}
+
+function named<T, N>(value: T | Blank | undefined, of: (held: Exclude<T, Blank>) => N): N | Blank | null {
+  if (value === undefined) return null;
+  return isBlank(value) ? value : of(value as Exclude<T, Blank>);
 }

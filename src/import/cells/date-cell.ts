@@ -4,9 +4,8 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST } from '../../core/dating/words.ts';
 import { anyOf } from '../../core/dating/written-text.ts';
 import type { Settings } from '../columns/mapping.ts';
-import type { Cell, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
-import { besideYear } from './beside-year.ts';
+import type { Cell, Said } from './cell-result.ts';
 
 /** The date as the form reads it, or why it cannot be read; what stands beside a year is kept in a field that takes it, or told of. */
 export function readDate(cell: Cell, field: string): readonly Said[] {
@@ -186,4 +185,39 @@ function edtfOf(cell: Cell): Read {
   const read = datingOf(cell);
   const dating = read.ok ? parseDate(read.text) : null;
   return dating?.ok === true ? { ok: true, text: dating.value.edtf } : read;
+}
+
+/** What stands beside a year in one cell: `1931 D`, `1780 (restrike)`, `1872 (die 33)`. */
+type BesideYear =
+  /** A mint's letter, or the letters of its master, as they stand on the piece beside the year. */
+  | { readonly kind: 'letter'; readonly year: string; readonly asStands: string }
+  /** Struck again in later years with the old date on it. */
+  | { readonly kind: 'restrike'; readonly year: string; readonly word: string }
+  | { readonly kind: 'more'; readonly year: string; readonly text: string };
+
+const YEAR = '(\\d{4}(?:[-–/]\\d{1,4})?)';
+const LETTERS = '\\p{Lu}{1,3}\\*?|\\p{Lu}\\.(?:\\p{Lu}\\.){0,3}|\\p{Lu}-\\p{Lu}';
+const WITH_LETTER = new RegExp(`^${YEAR}(?: ?[-–] ?| ?)(?:\\(?(${LETTERS})\\)?)$`, 'u');
+const IN_BRACKETS = /^(\d{4}(?:[-–/]\d{1,4})?),? ?[([]([^)\]]*\p{L}[^)\]]*)[)\]]$/u;
+const AFTER_COMMA = /^(\d{4}(?:[-–/]\d{1,4})?)[,;] ?(\p{L}{3}.*)$/u;
+const RESTRIKES = `(?:(?:modern|later|official|mint) )?re-?strikes?, neupr[äa]gung, nachpr[äa]gung, np\\.?, refrappe, riconio,
+  reacuñaci[oó]n, naslag`;
+const RESTRIKE = new RegExp(`^(?:${RESTRIKES.split(/,\s*/).join('|')})$`, 'i');
+
+/** Letters that name an era or a calendar, and no mint. */
+const ERAS = new Set('AD BC CE BCE AH AM SE VS CS BE RS ME EE NS OS SH JE FE KE BS AS SS'.split(' '));
+
+/** The parts of such a cell; null for any other. A bracket with a year in it is no word beside one. */
+function besideYear(text: string): BesideYear | null {
+  const plain = text.replace(/\s+/g, ' ').trim();
+  const [, bracketed, inside] = IN_BRACKETS.exec(plain) ?? AFTER_COMMA.exec(plain) ?? [];
+  if (bracketed !== undefined && inside !== undefined && RESTRIKE.test(inside))
+    return { kind: 'restrike', year: bracketed, word: inside };
+  const [, year, letters] = WITH_LETTER.exec(plain) ?? [];
+  // In German lists NP is a Neuprägung: struck again.
+  if (year !== undefined && letters === 'NP') return { kind: 'restrike', year, word: letters };
+  if (year !== undefined && letters !== undefined && !ERAS.has(letters))
+    return { kind: 'letter', year, asStands: plain };
+  if (bracketed === undefined || inside === undefined || /\d{3}/.test(inside) || ERAS.has(inside)) return null;
+  return { kind: 'more', year: bracketed, text: inside };
 }

@@ -3,19 +3,21 @@ import type { Mapping, Meaning, Reading } from '../columns/mapping.ts';
 import { matchPattern } from '../columns/pattern.ts';
 import type { Found, Suits } from '../columns/pattern.ts';
 import { parseReading } from '../columns/parse-column-rule.ts';
-import type { Field } from '../columns/targets.ts';
 import { WITH_BLANKS } from '../columns/targets.ts';
+import type { Field } from '../columns/targets.ts';
 import { blankIn } from './blank.ts';
 import { readDate } from './date-cell.ts';
-import { readGrade } from './grade-cell.ts';
 import { readLedger } from './ledger-cell.ts';
 import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
 import { readMetal } from './metal-cell.ts';
 import { readNames } from './name-cell.ts';
 import { readReferences, readReferenceTo } from './reference-cell.ts';
-import type { Cell, Half, Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
+import type { Cell, Half, Said } from './cell-result.ts';
 import { CHOICES, readChoice, readList, readMakers, readSure } from './word-cell.ts';
+import { PROBLEM_NOT_SAID, SCALE_IDS } from '../../core/grade/grade.ts';
+import type { Grade } from '../../core/grade/grade.ts';
+import { parseGrade } from '../../core/grade/parse-grade.ts';
 
 /** All that the readings of a column make of one cell. Patterns are tried in turn, the first that fits the whole cell is taken. */
 export function readCell(cell: Cell, readings: readonly Reading[], heading: string, mapping: Mapping): readonly Said[] {
@@ -89,7 +91,7 @@ function waysOf(patterns: readonly Pattern[], text: string, suits: Suits): reado
 }
 
 /** Names a sheet is sure of, by the part they stand in: those of cells that only one pattern fits. */
-export type KnownParts = ReadonlyMap<string, ReadonlySet<string>>;
+type KnownParts = ReadonlyMap<string, ReadonlySet<string>>;
 
 /** What each pattern alone finds in the cells of a column, for telling a ruler from a mint where a cell fits both. */
 export function knownParts(texts: readonly string[], readings: readonly Reading[]): KnownParts {
@@ -243,4 +245,33 @@ function readWords(text: string, field: string): readonly Said[] {
   if (!path.endsWith('.legend')) return fact(path, text);
   const read = parseLegend(text);
   return read.ok ? fact(path, text) : unread(field, read.problem);
+}
+
+/**
+ * `VF-30 cleaned`: the grade as it was given, the scale where only one has it, and what ails the piece. A scale that the column or
+ * the keeper names for all rows goes first; without one, a word of several scales keeps them all.
+ */
+function readGrade({ text }: Cell, scale: string | undefined): readonly Said[] {
+  const named = SCALE_IDS.find((id) => id === scale);
+  const onNamed = named === undefined ? null : parseGrade(text, { scale: named });
+  const read = onNamed?.ok === true ? onNamed : parseGrade(text);
+  if (!read.ok) return unread('grade', read.problem);
+  const grade = read.value;
+  const problem = grade.problem === PROBLEM_NOT_SAID ? undefined : grade.problem;
+  const alone = problem === undefined ? null : withoutProblem(text, problem, grade);
+  return [
+    ...fact('grade', alone ?? text),
+    ...(grade.notGraded === undefined && grade.alsoOn === undefined ? fact('grade-scale', grade.scale) : []),
+    ...(alone === null || problem === undefined ? [] : fact('problem', problem)),
+  ];
+}
+
+/** The grade without its fault, where it stays the same grade; null when it does not. */
+function withoutProblem(text: string, problem: string, grade: Grade): string | null {
+  const at = text.toLowerCase().lastIndexOf(problem.toLowerCase());
+  if (at < 1) return null;
+  const rest = text.slice(at + problem.length).replace(/^[)\s]+/, '');
+  const alone = text.slice(0, at).replace(/[\s,;:(-]+$/, '');
+  const read = parseGrade(alone);
+  return rest === '' && read.ok && read.value.words === grade.words && read.value.problem === undefined ? alone : null;
 }

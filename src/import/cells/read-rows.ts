@@ -11,13 +11,12 @@ import { knownParts, readCell } from './read-cell.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
 import { FIELD_OF_HALF, joinHalves } from './halves.ts';
-import type { Mapping, Reading } from '../columns/mapping.ts';
+import type { Mapping, Reading, Settings } from '../columns/mapping.ts';
 import { isOwnTable } from '../columns/own-table.ts';
-import { settingsOf, skipRule } from '../columns/skip.ts';
 import { isField } from '../columns/targets.ts';
 
 /** A row that becomes no piece, and why. */
-export type SetAside = { readonly row: number; readonly text: string; readonly because: string };
+type SetAside = { readonly row: number; readonly text: string; readonly because: string };
 
 /**
  * Every row of a sheet as a draft of a piece, or set aside with the reason. What a cell says stands in a fact, a name,
@@ -254,4 +253,30 @@ function insideOf(held: Written | undefined): Readonly<Record<string, Written>> 
   return held === undefined || typeof held === 'string' || Array.isArray(held)
     ? {}
     : Object.fromEntries(Object.entries(held));
+}
+
+/** The reason a rule leaves a row out; null when none does. */
+function skipRule(row: SheetRow, keys: readonly string[], mapping: Mapping): string | null {
+  const rule = mapping.skip.find(({ column, is }) => saysIn(row, keys, column, is));
+  return rule === undefined ? null : `The mapping leaves out rows where ${rule.column} is "${rule.is}".`;
+}
+
+/** What the keeper settled, for this row: with the calendar its other columns say. */
+export function settingsOf(row: SheetRow, keys: readonly string[], { settings, calendars }: Mapping): Settings {
+  const rule = calendars.find(({ column, is }) => saysIn(row, keys, column, is));
+  if (rule === undefined) return settings;
+  const { years } = rule;
+  return { ...settings, calendar: years, ...(years === 'AD' || years === 'BC' || years === 'AH' ? { years } : {}) };
+}
+
+function saysIn(row: SheetRow, keys: readonly string[], column: string, is: string): boolean {
+  const at = keys.indexOf(column.replace(/\s+/g, ' ').trim());
+  return at !== -1 && fits(row.cells[at]?.text ?? '', is);
+}
+
+/** `*` stands for anything; capitals do not matter. */
+function fits(text: string, is: string): boolean {
+  const parts = is.toLowerCase().split('*');
+  const pattern = parts.map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('.*');
+  return new RegExp(`^${pattern}$`, 's').test(text.trim().toLowerCase());
 }

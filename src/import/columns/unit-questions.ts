@@ -1,5 +1,4 @@
 import { GRAIN } from '../../core/measures/units.ts';
-import { couldMeasure, couldWeigh, isThickAsACoin, middleOf } from './usual-measures.ts';
 import type { Field } from './targets.ts';
 import type { Choice, Question } from './question.ts';
 import type { ReadColumn } from './setting-questions.ts';
@@ -25,14 +24,14 @@ function lengths(): readonly Unit[] {
 }
 
 /** A column of bare figures whose heading names no unit, and the figures. */
-export type Unitless = {
+type Unitless = {
   readonly heading: string;
   readonly field: Measured;
   readonly figures: readonly (number | null)[];
 };
 
 /** The columns of weights and lengths in which most cells are bare figures, and no unit is said. */
-export function unitless(columns: readonly ReadColumn[]): readonly Unitless[] {
+function unitless(columns: readonly ReadColumn[]): readonly Unitless[] {
   return columns.flatMap(({ heading, readings, cells }) => {
     const field = readings.flatMap((reading) =>
       reading.kind === 'field' && reading.unit === undefined && isMeasured(reading.field) ? [reading.field] : [],
@@ -113,4 +112,30 @@ function isMeasured(field: Field): field is Measured {
 function figureOf(text: string): number | null {
   const plain = text.trim();
   return /^\d+(?:[.,]\d+)?$/.test(plain) ? Number(plain.replace(',', '.')) : null;
+}
+
+/**
+ * Whether the middle piece of a collection may weigh this many grams: from a farthing of Edward III (0.3 g) to a crown or dollar (31 g),
+ * and what lies between a little either way. Judged from the standards in the demo's list; a guess is shown, never taken.
+ */
+function couldWeigh(grams: number): boolean {
+  return grams >= 0.3 && grams <= 45;
+}
+
+/** Whether the middle piece may be this many millimetres across, or thick: coins lie between 8 and 50, medals go to 80; common practice. */
+function couldMeasure(field: string, millimetres: number): boolean {
+  return field === 'thickness' ? millimetres >= 0.3 && millimetres <= 8 : millimetres >= 8 && millimetres <= 80;
+}
+
+/**
+ * Whether grams over square millimetres make the thickness of a coin. A round of silver (10.49 g/cm³) 0.3 mm thick has 0.0025 g/mm², one of
+ * 4 mm 0.033; aluminium (2.7) and gold (19.3) widen this. Densities: CRC Handbook.
+ */
+function isThickAsACoin(gramsPerSquare: number): boolean {
+  return gramsPerSquare >= 0.0015 && gramsPerSquare <= 0.06;
+}
+
+/** The middle one in order; null for none. */
+export function middleOf(figures: readonly number[]): number | null {
+  return figures.toSorted((a, b) => a - b)[Math.floor(figures.length / 2)] ?? null;
 }

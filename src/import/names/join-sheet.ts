@@ -6,15 +6,16 @@ import { isBlank } from '../../catalogue/schema/fields.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, NamedInSheet, UnreadCell } from '../plan/draft.ts';
+import { joinNames } from './join-names.ts';
 import type { JoinedNames } from './join-names.ts';
 import type { KnownName, NameQuestion, NameUse, NewName } from './name.ts';
 import { withVolume } from './book-keys.ts';
-import { farApart } from './far-apart.ts';
-import { joinNames } from './join-names.ts';
 import { isSameRealm } from './split-rulers.ts';
+import { formatYears, yearsBetween } from './spans.ts';
 import type { Span } from './spans.ts';
-import { joinedTitle } from './joined-title.ts';
 import type { SaidOfLists } from './names-file.ts';
+import { grouped } from './grouped.ts';
+import { composeTitle } from '../plan/compose-title.ts';
 
 /** A draft whose names are those of list files; `unread` also tells of names that could mean several. */
 export type JoinedDraft = Omit<Draft, 'names' | 'titledBy'>;
@@ -207,4 +208,67 @@ function knownNames(records: Records): Known {
       reigns: [],
     })),
   };
+}
+
+/** A piece that stands in the name of a file of the list. */
+type InName = { readonly id: string; readonly name: string; readonly row: number; readonly made: Span | null };
+
+/** Nobody ruled as long as this; a name may outlive its bearer on coins, so it is told and no more. */
+const FAR = 100;
+
+/** A sentence for each name that stands for pieces a century and more apart. */
+function farApart(uses: readonly InName[]): readonly string[] {
+  return grouped(uses, ({ id }) => id).flatMap((some) => {
+    const dated = some.flatMap(({ made, ...one }) =>
+      made === null || made.high - made.low > FAR ? [] : [{ ...one, made }],
+    );
+    const first = dated.toSorted((a, b) => a.made.high - b.made.high)[0];
+    const last = dated.toSorted((a, b) => b.made.low - a.made.low)[0];
+    if (first === undefined || last === undefined) return [];
+    const years = yearsBetween(first.made, last.made);
+    if (years < FAR) return [];
+    const centuries = Math.floor(years / 100);
+    const apart = centuries === 1 ? 'a century and more' : `${centuries} centuries and more`;
+    return [
+      `${first.name} stands for pieces ${apart} apart: row ${first.row} (${formatYears(first.made)}) and row ${last.row} (${formatYears(last.made)}). If these are two, write the reign beside the name in the sheet, as in ${first.name} (1406-1437).`,
+    ];
+  });
+}
+
+/** A title composed anew with the names the lists use: *Edward I*, however the sheet spells him. Null when no part has anything. */
+function joinedTitle(
+  pattern: string,
+  { facts: read, names }: Draft,
+  joined: Readonly<Record<string, Written>>,
+  called: (kind: ListKind, id: string) => string | null,
+): string | null {
+  const named = (kind: ListKind, field: string, said: readonly NamedInSheet[]): readonly NamedInSheet[] => {
+    const ids = [joined[field] ?? []]
+      .flat()
+      .filter((id) => typeof id === 'string')
+      .filter((id) => id !== 'none' && id !== 'unknown');
+    return ids.length === 0 ? said : ids.map((id) => ({ name: called(kind, id) ?? id }));
+  };
+  const [mint] = named('mints', 'mint', names.mint === undefined ? [] : [names.mint]);
+  const [denomination] = named(
+    'denominations',
+    'denomination',
+    names.denomination === undefined ? [] : [names.denomination],
+  );
+  return composeTitle(pattern, byPath(read), {
+    ...(names.ruler === undefined ? {} : { ruler: named('rulers', 'ruler', names.ruler) }),
+    ...(mint === undefined ? {} : { mint }),
+    ...(denomination === undefined ? {} : { denomination }),
+  });
+}
+
+/** Facts by their paths: `obverse.design`. */
+function byPath(facts: Draft['facts']): ReadonlyMap<string, Written> {
+  return new Map(
+    Object.entries(facts).flatMap(([field, value]): readonly (readonly [string, Written])[] =>
+      typeof value === 'string' || Array.isArray(value)
+        ? [[field, value]]
+        : Object.entries(value).map(([inner, held]) => [`${field}.${inner}`, held]),
+    ),
+  );
 }

@@ -1,8 +1,8 @@
-import type { GridRow } from './grid.ts';
+import type { GridRow, Merge } from './grid.ts';
 import { filledCells } from './heading-row.ts';
 
 /** What the records of a sheet usually look like, for telling what stands between them. */
-export type UsualRows = {
+type UsualRows = {
   /** Cells that hold something in the middle one of all rows. */
   readonly width: number;
   /** By column: the shapes of the cells in rows that are about as wide as usual. */
@@ -31,11 +31,10 @@ const TOTALS = `grand[ -]?total, sub[ -]?totals?, totals?, sum, (?:zwischen|gesa
 const TOTAL = new RegExp(`^(?:${TOTALS.split(/,\s*/).join('|')})(?!\\p{L})`, 'iu');
 const RULE = /^[\s\-–—_=*#.~·•/|+]+$/u;
 
-export const HEADING_BETWEEN =
-  'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
+const HEADING_BETWEEN = 'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
 
 /** Why a row between the records is none of them; null for one that may be. */
-export function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAmongLast: boolean): string | null {
+function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAmongLast: boolean): string | null {
   const filled = filledCells(row.cells);
   const [first, ...others] = filled;
   if (first === undefined) return null;
@@ -66,4 +65,54 @@ const COUNTED = /^\d+ (?:pieces|coins|items|stück|münzen|pièces|monnaies|pezz
 /** `A-9` for `D-17`, `Aa 9` for `Box 2`. */
 function shapeOf(text: string): string {
   return text.replace(/\p{Lu}+/gu, 'A').replace(/\p{Ll}+/gu, 'a').replace(/\d+/g, '9').replace(/\s+/g, ' '); // prettier-ignore
+}
+
+const UNIT =
+  /^[([]?(g|gr|gm|gms|gram|grams|kg|mm|cm|in|inch|inches|h|oz|oz t|dwt|gn|ct|%|‰|£|€|\$|gbp|eur|usd|chf)[)\]]?\.?$/i;
+
+/** Why a row below the headings is no record of a piece; null for one that is. */
+export function whyNoRecord(
+  row: GridRow,
+  headings: ReadonlyMap<number, string>,
+  merges: readonly Merge[],
+  usual: UsualRows,
+  isAmongLast: boolean,
+): string | null {
+  const filled = filledCells(row.cells);
+  if (repeatsHeadings(row, headings)) return 'it repeats the headings';
+  const first = filled[0];
+  if (first === undefined) return null;
+  const across = merges.some(
+    ({ fromRow, toRow, fromColumn, toColumn }) =>
+      fromRow === row.row &&
+      toRow === row.row &&
+      fromColumn === first.column &&
+      toColumn - fromColumn + 1 >= headings.size / 2,
+  );
+  if (filled.length === 1 && across && headings.size > 1) return TITLE_ACROSS;
+  return whyBetween(row, usual, headings.size, isAmongLast);
+}
+
+const TITLE_ACROSS = 'it is a title that runs across the columns';
+
+/** Whether a row that is no record is the heading of those below it. */
+export function isHeadingBetween(because: string): boolean {
+  return because === TITLE_ACROSS || because === HEADING_BETWEEN;
+}
+
+/** Whether a row says what the headings say, and nothing else. */
+export function repeatsHeadings(row: GridRow, headings: ReadonlyMap<number, string>): boolean {
+  const filled = filledCells(row.cells);
+  const repeats = filled.filter(({ cell, column }) => alike(headings.get(column)) === alike(cell.text));
+  return repeats.length === filled.length && filled.length > Math.min(1, headings.size - 1);
+}
+
+function alike(text: string | undefined): string {
+  return (text ?? '').replace(/\s+/g, ' ').toLowerCase();
+}
+
+/** Whether a row says in which unit each column is (`g`, `mm`, `h`) and nothing else. */
+export function isRowOfUnits(row: GridRow): boolean {
+  const filled = filledCells(row.cells);
+  return filled.length > 0 && filled.every(({ cell }) => cell.value === undefined && UNIT.test(cell.text));
 }

@@ -1,12 +1,11 @@
-import { good, refuse, type Outcome } from '../../core/outcome.ts';
+import { good, refuse } from '../../core/outcome.ts';
+import type { Outcome } from '../../core/outcome.ts';
 import { formatColumn } from './column-letter.ts';
-import { usualRows } from './between-rows.ts';
-import { sayRows, type Grid, type GridRow } from './grid.ts';
+import { usualRows, isHeadingBetween, isRowOfUnits, repeatsHeadings, whyNoRecord } from './between-rows.ts';
+import { sayRows } from './grid.ts';
+import type { Grid, GridRow, Hanging } from './grid.ts';
 import { filledCells, findHeadingRow } from './heading-row.ts';
-import { hangingColumns } from './hanging.ts';
 import { LIMITS, tooManyCells } from './limits.ts';
-import { spreadMerges } from './merged.ts';
-import { isHeadingBetween, isRowOfUnits, repeatsHeadings, whyNoRecord } from './skipped-rows.ts';
 import type { Sheet, SheetCell, SheetColumn, SheetRemark, SheetRow } from './sheet.ts';
 
 const EMPTY: SheetCell = Object.freeze({ text: '' });
@@ -141,4 +140,89 @@ function remarksOnLengths(heading: GridRow | undefined, body: readonly GridRow[]
     remarks.push({ rows: shorter, says });
   }
   return remarks;
+}
+
+type HangingColumn = {
+  readonly column: SheetColumn;
+  /** By row. */
+  readonly texts: ReadonlyMap<number, string>;
+  readonly remark: SheetRemark;
+};
+
+/**
+ * What hangs on cells, in columns of its own after the last: where a piece was bought often stands in a comment alone,
+ * and a column can be mapped or left to the ledger like any other.
+ */
+function hangingColumns(grid: Pick<Grid, 'comments' | 'links'>, last: number): readonly HangingColumn[] {
+  const kinds = [
+    { heading: 'Comments on cells', what: 'comment', hanging: grid.comments },
+    { heading: 'Links of cells', what: 'link', hanging: grid.links },
+  ];
+  return kinds
+    .filter(({ hanging }) => hanging.length > 0)
+    .map(({ heading, what, hanging }, at) => {
+      const letter = formatColumn(last + 1 + at);
+      const rows = [...new Set(hanging.map(({ row }) => row))].sort((a, b) => a - b);
+      const count = hanging.length === 1 ? `One cell carries a ${what}` : `${hanging.length} cells carry ${what}s`;
+      return {
+        column: { letter, heading, isHidden: false },
+        texts: textsByRow(hanging),
+        remark: { rows, says: `${count}. They are in a column of their own, ${letter}, called ${heading}.` },
+      };
+    });
+}
+
+function textsByRow(hanging: readonly Hanging[]): ReadonlyMap<number, string> {
+  const texts = new Map<number, string>();
+  for (const { row, column, text } of hanging) {
+    const said = `${formatColumn(column)}: ${text}`;
+    const before = texts.get(row);
+    texts.set(row, before === undefined ? said : `${before}\n${said}`);
+  }
+  return texts;
+}
+
+/**
+ * Rows with the text of a cell that is merged over several of them in each, as a reader sees it. A figure or a sum stays
+ * in the first row alone: one price beside five rows is the price of the five, and five prices would be invented.
+ */
+function spreadMerges(
+  grid: Pick<Grid, 'merges'>,
+  rows: readonly GridRow[],
+): { readonly rows: readonly GridRow[]; readonly remarks: readonly SheetRemark[] } {
+  const downward = grid.merges.filter(({ fromRow, toRow }) => toRow > fromRow);
+  if (downward.length === 0) return { rows, remarks: [] };
+  const at = new Map(rows.map(({ row }, index) => [row, index]));
+  const spread = rows.map((row) => row);
+  const remarks: SheetRemark[] = [];
+  let filled = 0;
+  for (const { fromRow, toRow, fromColumn } of downward) {
+    const first = at.get(fromRow);
+    const cell = first === undefined ? undefined : rows[first]?.cells[fromColumn];
+    if (first === undefined || cell === undefined || cell.text === '') continue;
+    const covered: number[] = [];
+    for (let index = first + 1; index < rows.length && filled < LIMITS.cells; index += 1) {
+      const row = spread[index];
+      if (row === undefined || row.row > toRow) break;
+      covered.push(row.row);
+      if (isFigure(cell) || (row.cells[fromColumn]?.text ?? '') !== '') continue;
+      const cells = [...row.cells];
+      cells[fromColumn] = cell;
+      spread[index] = { ...row, cells };
+      filled += 1;
+    }
+    if (covered.length === 0) continue;
+    const where = `${formatColumn(fromColumn)}${fromRow}:${formatColumn(fromColumn)}${toRow}`;
+    remarks.push({
+      rows: [fromRow, ...covered],
+      says: isFigure(cell)
+        ? `${where} is one cell merged over several rows. Its figure is in row ${fromRow} alone; write it into the others if it is theirs too.`
+        : `${where} is one cell merged over several rows. Its text is read in each of them.`,
+    });
+  }
+  return { rows: spread, remarks };
+}
+
+function isFigure({ text, value }: SheetCell): boolean {
+  return value?.kind === 'number' || value?.kind === 'money' || /^[\s\d.,£€$]+$/.test(text);
 }

@@ -1,17 +1,14 @@
 import { copyFile, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
-import { dirname, join, relative, sep } from 'node:path';
+import { dirname, join, posix, relative, sep } from 'node:path';
 import { plainPage } from '../host-files.ts';
 import { classicScript, dataScript } from './classic-script.ts';
+import { fileMeant, FRONT, placeInHall, frontPage, wayTo, REST } from './places.ts';
 import type { HallPlan } from './places.ts';
-import { fileMeant, FRONT, placeInHall } from './places.ts';
-import { reachFromFront } from './reach.ts';
-import { readMe } from './read-me.ts';
-import type { ShownInHall } from './read-me.ts';
-import type { Use } from './rewrite-page.ts';
 import { rewritePage, rewriteStyle, rewriteRecords } from './rewrite-page.ts';
+import type { Use } from './rewrite-page.ts';
 
 /** How much a hall copy holds. */
-export type HallCopy = { readonly pages: number; readonly bytes: number };
+type HallCopy = { readonly pages: number; readonly bytes: number };
 
 /**
  * Makes a copy of a finished site that opens from a folder, without a server and without a network. It holds what can be
@@ -71,4 +68,98 @@ async function measure(folder: string): Promise<HallCopy> {
     pages: files.filter((file) => file.endsWith('.html')).length,
     bytes: sizes.reduce((all, one) => all + one, 0),
   };
+}
+
+/** What of a site can be reached from the page that a copy begins with, found while its files are gone through. */
+type Reach = {
+  /** The next file to go through; undefined when there is none left. */
+  readonly next: () => string | undefined;
+  /** The most that is asked of a file so far. */
+  readonly useOf: (file: string) => Use;
+  /** What to write in a file for an address found in it; from then on what it leads to is reached as well. */
+  readonly way: (from: string, address: string, use: Use) => string;
+};
+
+/** Beside the file of what can be found lies a folder of this name, with a file for each piece that can be laid side by side. */
+const COMPARED = 'pieces';
+
+/** Begins at the page that the copy begins with. `there` holds every file of the site. */
+function reachFromFront(there: ReadonlySet<string>, plan: HallPlan): Reach {
+  const uses = new Map<string, Use>();
+  const waiting: string[] = [];
+  const need = (file: string, use: Use): void => {
+    // What was only linked may turn out to be read by a script too; then it is gone through again and made for both.
+    if (uses.has(file) && (use === 'file' || uses.get(file) === use)) return;
+    uses.set(file, use);
+    waiting.push(file);
+  };
+  const needCompared = (): void => {
+    const files = [...uses.keys()];
+    const folders = new Set(files.filter((file) => uses.get(file) === 'read').map((file) => posix.dirname(file)));
+    for (const folder of folders)
+      for (const piece of piecesAmong(files)) {
+        const compared = `${folder}/${COMPARED}/${piece}.json`;
+        if (there.has(compared)) need(compared, 'read');
+      }
+  };
+  need(frontPage(plan.exhibit), 'file');
+  return {
+    next: () => {
+      if (waiting.length === 0) needCompared();
+      return waiting.pop();
+    },
+    useOf: (file) => uses.get(file) ?? 'file',
+    way: (from, address, use) => {
+      const meant = fileMeant(address, from, plan);
+      if (meant === null || !there.has(meant.file)) return address;
+      need(meant.file, use);
+      return wayTo(placeInHall(meant.file, plan), placeInHall(from, plan)) + meant.after;
+    },
+  };
+}
+
+/** The pieces whose own pages are among these files. */
+function piecesAmong(files: readonly string[]): readonly string[] {
+  return files.flatMap((file) => /^pieces\/([^/]+)\/index\.html$/.exec(file)?.[1] ?? []);
+}
+
+/** What the note in an offline copy says of it. */
+type ShownInHall = {
+  readonly title: string;
+  readonly cabinet: string;
+  /** What it shows on the web; null when it is not there. */
+  readonly address: string | null;
+  /** Whether it is the whole catalogue, without an exhibit before it, and whether pieces that are on no list are in it. */
+  readonly whole?: 'listed' | 'with unlisted';
+};
+
+/** The note that lies in a hall copy, for whoever is handed the folder: lines as every editor of plain text takes them. */
+function readMe({ title, cabinet, address, whole }: ShownInHall): string {
+  const lines = [
+    title,
+    whole === undefined ? `An exhibit from ${cabinet}, with its whole catalogue behind it.` : 'The whole catalogue.',
+    '',
+    `TO OPEN IT       Double-click ${FRONT}. It opens in the web browser.`,
+    '                 Nothing is installed and no network is needed.',
+    '',
+    'THE WHOLE SCREEN Press F11; on a Mac, Ctrl + Cmd + F. The same again ends it.',
+    '',
+    'TO FIND A PIECE  Choose Pieces at the top of any page. The name of the cabinet,',
+    '                 beside it, leads to the whole catalogue.',
+    '',
+    'AT TRUE SIZE     A screen has to be measured once, with a bank card, on the page',
+    '                 of any piece. Do it when you set up.',
+    '',
+    `TO COPY IT       Copy the whole folder. ${FRONT} needs the folder`,
+    `                 "${REST}" beside it.`,
+    '',
+    'WHAT IS IN IT    What the keeper publishes and nothing else. What was paid and where',
+    whole === 'with unlisted'
+      ? '                 things are kept is not in it. Pieces that are on no list on the web are.'
+      : '                 things are kept is not in it, nor is any piece that is on no list.',
+    ...(whole === 'with unlisted' ? ['                 It is for whom it was given to: do not pass it on.'] : []),
+    ...(address === null ? [] : ['', 'ON THE WEB', address]),
+    '',
+  ];
+  return lines.join('\r\n');
 }

@@ -1,14 +1,24 @@
-import type { ComparedPiece } from '../compare/record.ts';
-import { FACES, formatCompare, LAYINGS, MOST, otherWay, parseCompare, roundedLie, STRAIGHT } from '../compare/state.ts';
+import { fittingScale } from './compare/fitting-scale.ts';
+import type { ComparedPiece, ComparedFile } from '../compare/record.ts';
+import {
+  FACES,
+  formatCompare,
+  LAYINGS,
+  MOST,
+  otherWay,
+  parseCompare,
+  roundedLie,
+  STRAIGHT,
+  isId,
+} from '../compare/state.ts';
 import type { CompareState } from '../compare/state.ts';
 import { compareWords as words } from '../words/compare.ts';
 import { hearAdding } from './compare/add-piece.ts';
-import { fetchCompared } from './compare/fetch-compared.ts';
-import { fittingScale } from './compare/fitting-scale.ts';
 import { showAt } from './compare/lay-face.ts';
 import { layFacts } from './compare/lay-facts.ts';
 import { OneOverOther } from './compare/lay-over.ts';
 import { layPiece } from './compare/lay-piece.ts';
+import { readJson } from './read-json.ts';
 
 type Held = { readonly piece: ComparedPiece; readonly from: string };
 const STEP = 1.25;
@@ -216,3 +226,35 @@ class ComparePieces extends HTMLElement {
 }
 
 customElements.define('compare-pieces', ComparePieces);
+
+/** What came of asking for a piece; addresses in it are meant from the file it came in. */
+export type Asked =
+  | { readonly came: 'piece'; readonly piece: ComparedPiece; readonly from: string }
+  | { readonly came: 'nothing' | 'no answer' };
+
+const held = new Map<string, Promise<Asked>>();
+
+/** Asks for a piece by its id, once; `way` leads to the file of a piece, whose id takes the place of the star. */
+function fetchCompared(id: string, way: string): Promise<Asked> {
+  if (!isId(id)) return Promise.resolve({ came: 'nothing' });
+  const from = way.replace('*', id);
+  const known = held.get(id);
+  if (known !== undefined) return known;
+  const asked = ask(from).then((answer) => {
+    // What did not come for want of a connection may come another time.
+    if (answer.came === 'no answer') held.delete(id);
+    return answer;
+  });
+  held.set(id, asked);
+  return asked;
+}
+
+async function ask(from: string): Promise<Asked> {
+  try {
+    return { came: 'piece', piece: ((await readJson(from)) as ComparedFile).compared, from };
+  } catch (error) {
+    // From a folder there is no telling why a file does not come; it lies there or it does not.
+    const isMissing = location.protocol === 'file:' || (error instanceof Error && error.message === '404');
+    return { came: isMissing ? 'nothing' : 'no answer' };
+  }
+}

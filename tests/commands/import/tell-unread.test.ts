@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { UnreadCell } from '../../../src/import/plan/draft.ts';
-import { tellUnread, unreadGroups } from '../../../src/commands/import/tell-unread.ts';
+import { tellUnread, unreadGroups } from '../../../src/commands/import/tell-plan.ts';
 
 const cell = (row: number, heading: string, text: string, because: string): UnreadCell => ({
   row,

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { letterWidth } from '../../../src/core/cases/letter-widths.ts';
-import { lineHeight, lineText, setText, widthOfText } from '../../../src/core/cases/typeset-text.ts';
+import { letterWidth, lineHeight, lineText, setText, widthOfText } from '../../../src/core/cases/typeset-text.ts';
 
 const words = fc.array(fc.stringMatching(/^[a-zæþðA-Z0-9,.’-]{1,18}$/), { minLength: 1, maxLength: 60 });
 const points = fc.integer({ min: 8, max: 36 });

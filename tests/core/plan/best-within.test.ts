@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bestChoices, mostWithin } from '../../../src/core/plan/best-within.ts';
+import { bestChoices, mostWithin } from '../../../src/core/plan/plan-purchases.ts';
 import { byPlace, compareValue, NO_VALUE, withOffer } from '../../../src/core/plan/offer.ts';
 import type { Offer, Value } from '../../../src/core/plan/offer.ts';
 import { anyOffers } from './offers.ts';

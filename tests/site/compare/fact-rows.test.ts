@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { factRows } from '../../../src/site/compare/fact-rows.ts';
+import { factRows } from '../../../src/site/islands/compare/lay-facts.ts';
 import type { ComparedFact, ComparedPiece } from '../../../src/site/compare/record.ts';
 
 const face = { alt: '', wide: '', millimetres: 20, tall: '', look: '', says: '' };

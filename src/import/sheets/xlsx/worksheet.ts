@@ -1,13 +1,17 @@
-import { good, type Outcome } from '../../../core/outcome.ts';
+import { good } from '../../../core/outcome.ts';
+import type { Outcome } from '../../../core/outcome.ts';
 import { parseColumn } from '../column-letter.ts';
 import type { Grid, GridRow, Hanging, Merge } from '../grid.ts';
 import { LIMITS, tooManyCells, tooManyLetters, tooManyRows } from '../limits.ts';
-import { readPart, type Package, type Taken } from '../package/read-part.ts';
+import { readPart } from '../package/read-part.ts';
+import type { Package, Taken } from '../package/read-part.ts';
 import { DAMAGED } from '../package/zip.ts';
 import type { SheetCell } from '../sheet.ts';
-import { cellOf } from './cell-of.ts';
-import { textCollector } from './rich-text.ts';
-import { isOn, type Workbook } from './workbook.ts';
+import { textCollector, cellText, undoEscapes } from './rich-text.ts';
+import { isOn } from './workbook.ts';
+import type { Workbook } from './workbook.ts';
+import { numberFormat, showCell, showDated } from '../formats/show-cell.ts';
+import { parseIsoMoment } from '../formats/serial-day.ts';
 
 /** What stands in the XML of one worksheet; what hangs on it lies in parts of its own. */
 export type Worksheet = Pick<Grid, 'rows' | 'hiddenColumns' | 'merges'> & {
@@ -189,4 +193,32 @@ export function range(reference: string | undefined): Merge | null {
   const to = place(last ?? first);
   if (from === null || to === null) return null;
   return { fromRow: from.row, toRow: to.row, fromColumn: from.column, toColumn: to.column };
+}
+
+/** A cell as its XML has it (ECMA-376 part 1, 18.3.1.4). */
+export type RawCell = {
+  readonly type: string;
+  readonly style: number;
+  readonly value: string;
+  readonly inline: string;
+};
+
+const GENERAL = numberFormat('General');
+
+/** What a reader sees of a cell, and what the workbook knows it to be. */
+export function cellOf(raw: RawCell, { strings, formats, is1904 }: Workbook): SheetCell {
+  const { type, value } = raw;
+  if (type === 's') return { text: value.trim() === '' ? '' : (strings[Number(value)] ?? '') };
+  if (type === 'inlineStr') return { text: cellText(raw.inline) };
+  if (type === 'str') return { text: cellText(undoEscapes(value)) };
+  if (type === 'b')
+    return { text: value.trim() === '' ? '' : value.trim() === '1' || value.trim() === 'true' ? 'TRUE' : 'FALSE' };
+  if (type === 'e') return { text: value, value: { kind: 'error', says: value } };
+  const format = formats[raw.style] ?? GENERAL;
+  if (type === 'd') {
+    const moment = parseIsoMoment(value.trim());
+    return moment === null ? { text: value.trim() } : showDated(moment, format);
+  }
+  const number = value.trim() === '' ? Number.NaN : Number(value);
+  return Number.isFinite(number) ? showCell(number, format, is1904) : { text: cellText(value) };
 }

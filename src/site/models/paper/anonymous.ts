@@ -1,8 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { paperWords } from '../../words/paper.ts';
-import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
 import { piecesShown } from '../exhibit/shown-exhibit.ts';
-import { clearAll, withholding } from './without-name.ts';
+import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
 
 /** An exhibit with the keeper's name nowhere, and in sentences, none of which says the name, what was done about it. */
 export type Anonymous = {
@@ -72,4 +71,103 @@ function placeIn({ cases }: ShownExhibit, path: string): string | null {
   if (shown === undefined) return paperWords.inGroup(Number(one) + 1, Number(group) + 1);
   if (!field.startsWith('piece.')) return paperWords.inLabel(shown.key);
   return PRINTED.test(field.slice('piece.'.length)) ? paperWords.inPiece(shown.key) : null;
+}
+
+/** Where a form without a name has put other words in place of the keeper's, and where it has left a word of the name standing. */
+type Withheld = {
+  /** What the page may show: the same text with "the exhibitor" for the keeper. */
+  readonly clear: (text: string) => string;
+  /** The words of the name that were left alone when they stand alone, for they are also ordinary words or names in the lists. */
+  readonly kept: readonly string[];
+};
+
+/** Words before a name that go with it. From memory: the common English ones. */
+const STYLES = String.raw`(?:(?:Mr|Mrs|Ms|Miss|Dr|Prof|Professor|Sir|Dame|Lady|Lord|Rev)\.?\s+)`;
+const LETTER = String.raw`[\p{L}\p{M}\p{N}]`;
+const BEFORE = `(?<!${LETTER})`;
+const AFTER = `(?!${LETTER})`;
+
+/**
+ * Reads a keeper's name as a stranger would find it: whole, turned about ("Layerthorpe, Hester"), with initials, the surname
+ * alone, a given name alone. A part of the name that is also a word of `ordinary` (the names of rulers, mints and the like, or
+ * a word the exhibit uses uncapitalised) is only withheld as part of the whole name: a keeper named York may still write of York.
+ */
+export function withholding(keeper: string, ordinary: ReadonlySet<string>): Withheld {
+  const parts = keeper
+    .normalize('NFC')
+    .trim()
+    .split(/\s+/)
+    .filter((part) => part !== '');
+  const surname = parts.at(-1);
+  if (surname === undefined) return { clear: (text) => text, kept: [] };
+  const given = parts.slice(0, -1);
+  const alone = parts.filter((part) => part.replace(/\P{L}/gu, '').length > 1);
+  const kept = alone.filter((part) => ordinary.has(part.toLowerCase()));
+  const withheld = alone.filter((part) => !kept.includes(part));
+  const family = eitherCase(surname);
+  const givens = `(?:(?:${given.flatMap((part) => [eitherCase(part), `${initialOf(part)}\\.?`]).join('|')})[\\s.-]*)+`;
+  const isPlain = kept.includes(surname);
+  const whole = [
+    ...(given.length === 0 ? [] : [`${givens}${family}`, ...(isPlain ? [] : [String.raw`${family},\s*${givens}`])]),
+    `${STYLES}${family}`,
+    ...(given.length === 0 ? [] : [parts.map((part) => String.raw`${initialOf(part)}\.`).join(String.raw`\s?`)]),
+    ...withheld.map((part) => (part === surname ? `${family}s?` : eitherCase(part))),
+  ];
+  const pattern = new RegExp(
+    String.raw`(${BEFORE}[Tt]he\s+)?${BEFORE}${STYLES}?(?:${whole.join('|')})${AFTER}(['’]s${AFTER})?`,
+    'gu',
+  );
+  return {
+    clear: (text) =>
+      text
+        .normalize('NFC')
+        .replace(
+          pattern,
+          (found: string, article: string | undefined, own: string | undefined, at: number, all: string) => {
+            const opens = article?.startsWith('T') ?? /(?:^|[.!?]\s+)$/.test(all.slice(0, at));
+            const called = opens ? paperWords.theExhibitorOpening : paperWords.theExhibitor;
+            // "The Layerthorpe collection" is the exhibitor's.
+            const isOwner =
+              own !== undefined || (article !== undefined && /^\s+\p{L}/u.test(all.slice(at + found.length)));
+            return isOwner ? `${called}’s` : called;
+          },
+        ),
+    kept,
+  };
+}
+
+/** A part of a name as it is written, in capitals, or in small letters as in an address. */
+function eitherCase(part: string): string {
+  return `(?:${[...new Set([part, part.toUpperCase(), part.toLowerCase()])].map(escaped).join('|')})`;
+}
+
+function initialOf(part: string): string {
+  return escaped(Array.from(part)[0] ?? '');
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
+}
+
+/**
+ * Every text of plain data, cleared; `tell` hears where something was put in place of it. Ids stay as they are, for they name
+ * things and are not printed.
+ */
+function clearAll<T extends object>(from: T, clear: (text: string) => string, tell: (where: string) => void): T {
+  const copy = structuredClone(from);
+  const walk = (held: object, path: string): void => {
+    for (const key of Reflect.ownKeys(held)) {
+      if (typeof key !== 'string' || key === 'id') continue;
+      const value: unknown = Reflect.get(held, key);
+      const here = path === '' ? key : `${path}.${key}`;
+      if (typeof value === 'string') {
+        const cleared = clear(value);
+        if (cleared === value) continue;
+        Reflect.set(held, key, cleared);
+        tell(here);
+      } else if (typeof value === 'object' && value !== null) walk(value, here);
+    }
+  };
+  walk(copy, '');
+  return copy;
 }

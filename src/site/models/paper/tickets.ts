@@ -1,14 +1,15 @@
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { paperWords } from '../../words/paper.ts';
 import { extentOf, UNMEASURED } from '../shared/sizes.ts';
-import type { CellGrid } from './cells.ts';
 import { gridFor, layInCells } from './cells.ts';
+import type { CellGrid } from './cells.ts';
 import { FINE, moved } from './marks.ts';
-import type { CutOut, Paper, PaperSheet } from './paper.ts';
 import { layOnSheets } from './paper.ts';
-import type { TicketShape } from './ticket-face.ts';
+import type { CutOut, Paper, PaperSheet } from './paper.ts';
 import { ticketFace } from './ticket-face.ts';
-import { backFacts, frontFacts } from './ticket-facts.ts';
+import type { TicketShape } from './ticket-face.ts';
+import { dateOf, weightOf } from '../../../catalogue/exhibits/label-text.ts';
+import { formatReference } from '../../../core/references/reference.ts';
 
 /** What tickets are cut for; `across` in millimetres, null for each as wide as its own piece needs. */
 export type Holder = { readonly id: string; readonly shape: TicketShape; readonly across: number | null };
@@ -93,4 +94,38 @@ export function ticketFor(
       ],
     },
   };
+}
+
+/**
+ * The front of a ticket, in the order of the trade: number, ruler, denomination, mint, date; a piece without a ruler goes by its
+ * title. Common practice.
+ */
+function frontFacts(piece: PublicPiece): readonly string[] {
+  const ruler = namesOf(piece.rulers);
+  const what = nameOf(piece.denomination) ?? (ruler === null || piece.kind === 'unknown' ? null : piece.kind);
+  return facts([piece.number, ruler ?? (what === null ? piece.title : null), what, nameOf(piece.mint), dateOf(piece)]);
+}
+
+/** The back: number again, reference, metal and weight, axis. */
+function backFacts(piece: PublicPiece): readonly string[] {
+  const { axis, metal } = piece;
+  const hours = axis?.hours ?? null;
+  return facts([
+    piece.number,
+    ...piece.references.slice(0, 2).map((reference) => formatReference(reference, reference.cited)),
+    facts([metal === 'none' || metal === 'unknown' ? null : metal, weightOf(piece)]).join(', ') || null,
+    hours === null ? null : paperWords.axis(hours),
+  ]);
+}
+
+function facts(all: readonly (string | null)[]): readonly string[] {
+  return all.filter((fact) => fact !== null);
+}
+
+function namesOf(named: PublicPiece['rulers']): string | null {
+  return named === null || typeof named === 'string' ? null : named.map(({ name }) => name).join(', ');
+}
+
+function nameOf(named: { readonly name: string } | string | null): string | null {
+  return named === null || typeof named === 'string' ? null : named.name;
 }

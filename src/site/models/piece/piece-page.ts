@@ -12,7 +12,6 @@ import { facesShared, sharedFile } from '../../../photographs/cache/manifest.ts'
 import type { Board } from '../shared/board.ts';
 import { citationOf } from '../shared/citation.ts';
 import type { Citation } from '../shared/citation.ts';
-import { cautionsOf } from '../shared/cautions.ts';
 import { acrossClass, faceOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
@@ -163,4 +162,19 @@ function filesOf({ id, listed }: PublicPiece, { photographs }: Cabinet): PiecePa
   if (!listed) return [];
   const linked = { name: pieceWords.linked, to: urls.pieceJson(id) };
   return photographs[id] === undefined ? [linked] : [linked, { name: pieceWords.iiif, to: urls.iiif(id) }];
+}
+
+/** The cautions a piece calls for, none for most. */
+function cautionsOf(piece: PublicPiece): readonly CautionName[] {
+  const told = [piece.problem, piece.grade?.text, ...piece.treatments].join(' ');
+  const wasFound =
+    piece.found !== null || piece.provenance.some(({ how }) => /\bfind\b|\bfound\b|detect/i.test(how ?? ''));
+  const calls: readonly (readonly [CautionName, boolean])[] = [
+    ['copies', piece.kind === 'replica'],
+    ['counterfeits', piece.kind === 'counterfeit'],
+    ['finds', wasFound],
+    ['cleaning', /\b(?:(?:over)?clean(?:ed|ing)|polish(?:ed|ing)|whizzed|dipped)\b/i.test(told)],
+    ['lead', /\blead\b|pewter/i.test(piece.metal ?? '')],
+  ];
+  return calls.filter(([, isCalledFor]) => isCalledFor).map(([name]) => name);
 }

@@ -5,9 +5,8 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { rulersWords } from '../../words/rulers.ts';
-import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
-import { gapsIn } from './gaps.ts';
+import type { Board } from '../shared/board.ts';
 import { linkedRulerOf } from '../open-data/linked-lists.ts';
 import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
@@ -18,10 +17,10 @@ import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { spanOf } from './rulers-page.ts';
 import { pieceRow, timeLine } from '../charts/timed.ts';
-import { spanInWords } from '../charts/years.ts';
 import type { TimeLine, UndrawnRow } from '../charts/timed.ts';
+import { spanInWords } from '../charts/years.ts';
 
-export type ReignShown = {
+type ReignShown = {
   readonly years: string;
   readonly with: readonly Link[];
   readonly note: string | null;
@@ -136,4 +135,17 @@ function gapsInWords(reigns: readonly Interval[], pieces: readonly PublicPiece[]
   const taken = pieces.flatMap(({ years }) => (years === null ? [] : [years]));
   const years = [...new Set(reigns.flatMap((reign) => gapsIn(reign, taken)).map(spanInWords))];
   return years.length === 0 ? rulersWords.noGaps : rulersWords.gaps(years);
+}
+
+/** The years of a stretch that none of the others touches; whole years, both ends included. */
+export function gapsIn({ low, high }: Interval, taken: readonly Interval[]): readonly Interval[] {
+  const gaps: Interval[] = [];
+  let from = low;
+  for (const span of taken.toSorted((a, b) => (a.low < b.low ? -1 : a.low > b.low ? 1 : 0))) {
+    if (span.low > high) break;
+    if (span.low > from) gaps.push({ low: from, high: span.low - 1 });
+    from = Math.max(from, span.high + 1);
+  }
+  if (from <= high) gaps.push({ low: from, high });
+  return gaps;
 }

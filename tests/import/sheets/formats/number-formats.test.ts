@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { figureOf, shiftFigure } from '../../../../src/import/sheets/formats/figure.ts';
 import { numberFormat, showCell } from '../../../../src/import/sheets/formats/show-cell.ts';
-import { builtInFormat } from '../../../../src/import/sheets/formats/built-in.ts';
+import { builtInFormat } from '../../../../src/import/sheets/xlsx/workbook.ts';
 import FORMATS from '../../../published/sheets/number-formats.json' with { type: 'json' };
 
 const shown = (number: number, code: string, is1904 = false) => showCell(number, numberFormat(code), is1904);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { formatRecords, readRecords } from '../../../../src/import/sheets/text/records.ts';
-import { findSeparator, formatSeparator, parseSeparator } from '../../../../src/import/sheets/text/separator.ts';
+import { findSeparator, formatSeparator, parseSeparator } from '../../../../src/import/sheets/text/read-text.ts';
 import { headingsOf, problemOf, readFileOf, readOne, textsOf } from '../read-one.ts';
 
 test('titles stand aside, headings are found, rows keep the number a spreadsheet gives them', async () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
-import { fineTotals } from '../../../../src/site/models/measures/fine-totals.ts';
+import { fineTotals } from '../../../../src/site/models/measures/measures-page.ts';
 import { layOutWeights } from '../../../../src/site/models/measures/lay-out-weights.ts';
 import { seriesCharts } from '../../../../src/site/models/measures/series-charts.ts';
 import { weightCharts } from '../../../../src/site/models/measures/weight-rows.ts';

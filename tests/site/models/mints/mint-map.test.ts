@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clustersOf } from '../../../../src/site/models/mints/map/clusters.ts';
 import { landWithin } from '../../../../src/site/models/mints/map/land.ts';
-import { mintMap } from '../../../../src/site/models/mints/map/mint-map.ts';
-import { placeLabels } from '../../../../src/site/models/mints/map/place-labels.ts';
+import { mintMap, placeLabels } from '../../../../src/site/models/mints/map/mint-map.ts';
 
 /** Modern coordinates of the towns, from GeoNames (CC BY 4.0), to a hundredth of a degree; from memory. */
 const TOWNS = [

@@ -1,8 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
-import { withoutName } from '../../../../src/site/models/paper/anonymous.ts';
-import { withholding } from '../../../../src/site/models/paper/without-name.ts';
+import { withoutName, withholding } from '../../../../src/site/models/paper/anonymous.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 const cleared = (text: string, keeper = 'Hester Mary Layerthorpe', ordinary: readonly string[] = []) =>

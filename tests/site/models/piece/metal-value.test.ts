@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
-import { valueRows } from '../../../../src/site/models/piece/metal-value.ts';
+import { valueRows } from '../../../../src/site/models/piece/measures.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 let demo: Cabinet;

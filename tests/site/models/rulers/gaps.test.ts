@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gapsIn } from '../../../../src/site/models/rulers/gaps.ts';
+import { gapsIn } from '../../../../src/site/models/rulers/ruler-page.ts';
 
 const span = fc
   .tuple(fc.integer({ min: 1000, max: 1100 }), fc.integer({ min: 0, max: 30 }))
