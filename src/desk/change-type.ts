@@ -85,7 +85,7 @@ export function boxesOf(state: CabinetState, { series }: TypesOnDesk, id: string
       const said = says?.get(column);
       const text = row?.cells[column] ?? '';
       const by = said === undefined || text !== '' ? null : said.by === null ? 'the series' : said.by;
-      const otherwise = by === null || said === undefined ? null : `${said.text} (${by})`;
+      const otherwise = by === null || said === undefined ? null : `${said.text} (from ${by})`;
       return { column, name: `cell.${column.replaceAll(' ', '_')}`, row: facts, text, otherwise };
     });
 }

@@ -2,7 +2,6 @@ import { Hono } from 'hono';
 import { html } from 'hono/html';
 import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { faultSentence, tellFault } from '../catalogue/keep/fault-sentence.ts';
-import type { FiledPiece } from '../catalogue/records.ts';
 import { good, refuse } from '../core/outcome.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { asset } from './assets.ts';
@@ -20,8 +19,8 @@ import { exhibitRoutes } from './pages/exhibit-page.ts';
 import { fileRoutes, undoRoutes } from './pages/file-routes.ts';
 import { listFileRoutes } from './pages/list-file-page.ts';
 import { lifePages } from './pages/life-pages.ts';
-import { askedOf, factsOf, listPage, rowsOf } from './pages/list-page.ts';
-import type { Row } from './pages/list-page.ts';
+import { askedOf, factsOf, rowsKeeper } from './list-rows.ts';
+import { listPage } from './pages/list-page.ts';
 import { newPage } from './pages/lists-page.ts';
 import { seenChange } from './pages/other-pages.ts';
 import { picturePages } from './pages/picture-pages.ts';
@@ -112,10 +111,12 @@ async function writeChanges(state: CabinetState, changes: readonly FileChange[])
 
 function listRoutes(app: Hono, desk: Desk): void {
   const { state, token } = desk;
-  const kept = new WeakMap<FiledPiece, Row>();
+  const rows = rowsKeeper(state);
+  // Worked out while nobody waits for it.
+  rows().inOrder('number', false);
   app.get('/', async (c) => {
     const asked = askedOf(new URL(c.req.url).searchParams, factsOf(state.ledger()));
-    return desk.page(c, 'Pieces', listPage(state, rowsOf(state, kept), asked, token), 200, told(c));
+    return desk.page(c, 'Pieces', listPage(state, rows(), asked, token), 200, told(c));
   });
   app.post('/change', async (c) => {
     const form = await desk.form(c);

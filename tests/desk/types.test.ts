@@ -71,7 +71,7 @@ describe('the types of the demo', () => {
 
   test('say what is inherited, and what is wrong in the words of the check', async () => {
     const page = `/types/${SERIES}/lc-3b`;
-    expect((await desk.ask(page)).text).toContain('925/1000 (the series)');
+    expect((await desk.ask(page)).text).toContain('925/1000 (from the series)');
     const before = await bytes(FILE);
     const refused = await fill(page, { 'cell.broader': 'lc-99', 'cell.date': 'when it rained' });
     expect(refused.status).toBe(422);

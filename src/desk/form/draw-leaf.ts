@@ -19,6 +19,8 @@ export type Shown = {
   readonly called: (list: List, id: string) => string;
   /** What the type says where the piece is silent. */
   readonly otherwise?: (name: string) => string | null;
+  /** Who says so, where it is not the type of a piece. */
+  readonly otherwiseFrom?: string;
 };
 
 /** How many rows are drawn empty for what is new. */
@@ -76,7 +78,7 @@ function drawBox(box: Box, shown: Shown): Html {
     ${problems.length === 0 ? '' : html`<div id="${name}-wrong">${problems.map((says) => html`<p class="problem">${says}</p>`)}</div>`}
     ${problems.length > 0 || shown.posted?.get(`${name}.make`) === 'yes' ? makeTick(box, shown) : ''}
     <output class="read${read.ok ? '' : ' slip'}" id="${name}-read" for="${name}">${isTold ? '' : aloud}</output>
-    ${otherwise === null ? '' : html`<p class="says">From its type: <b>${otherwise}</b></p>`}
+    ${otherwise === null ? '' : html`<p class="says">${shown.otherwiseFrom ?? 'From its type'}: <b>${otherwise}</b></p>`}
   </div>`;
 }
 

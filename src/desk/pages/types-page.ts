@@ -147,7 +147,7 @@ function showSeries(
     <h2>Its types (${rows.length})</h2>
     ${rows.length === 0 ? html`<p>None yet.</p>` : ''}
     <ul class="types">
-      ${rows.map(({ cells: { id = '', label } }) => html`<li style="--depth: ${depth(id)}"><a href="/types/${series.id}/${id}">${label ?? id}</a> <span class="says">${id}</span></li>`)}
+      ${rows.map(({ cells: { id = '', label } }) => html`<li class="below-${Math.min(4, depth(id))}"><a href="/types/${series.id}/${id}">${label ?? id}</a> <span class="says">${id}</span></li>`)}
     </ul>
     <h2>A new type</h2>
     ${postForm(
@@ -187,6 +187,7 @@ function showType(
     aloud: (row, words) => (/^[?-]$/.test(words.trim()) ? good('') : aloudIn(records, row, words, { scale: null, ruler: null })), // prettier-ignore
     problems: (name) => problems.flatMap(({ file, field, says }) => (file === table.file && known.get(field ?? '')?.name === name ? [says] : [])), // prettier-ignore
     otherwise: (name) => boxes.find((one) => one.name === name)?.otherwise ?? null,
+    otherwiseFrom: 'Taken over',
   };
   const form = postForm(
     here,
