@@ -14,7 +14,7 @@ import { inFull, urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { openDataWords } from '../../words/open-data.ts';
 import { shownExhibit } from '../exhibit/shown-exhibit.ts';
-import { alone, ownOf, pieceNamed } from '../piece/around-piece.ts';
+import { alone, withOwn } from '../piece/around-piece.ts';
 import { altOf } from '../shared/alt.ts';
 import { extentOf, pictureWidth } from '../shared/sizes.ts';
 
@@ -80,10 +80,7 @@ export function withManifest(cabinet: Cabinet): readonly PublicPiece[] {
 /** A path for each of them. */
 export const manifestPaths = keyedBy(
   (cabinet) => withManifest(cabinet).map(({ id }) => ({ id })),
-  (cabinet, { id }) => {
-    const piece = pieceNamed(cabinet, id);
-    return { piece, own: ownOf(cabinet, piece) };
-  },
+  (cabinet, { id }) => withOwn(cabinet, id),
   ({ piece, own }) => manifestOf(alone(piece, own), piece),
 );
 

@@ -3,16 +3,13 @@ import type { Cabinet } from '../../cabinet.ts';
 import type { ComparedFile } from '../../compare/record.ts';
 import { keyedBy } from '../../keyed.ts';
 import { comparedOf } from '../compare/record-of.ts';
-import { alone, ownOf, pieceNamed } from '../piece/around-piece.ts';
+import { alone, withOwn } from '../piece/around-piece.ts';
 import { linkedData } from './linked.ts';
 
 /** A path for every piece that has a page. */
 export const pieceFilePaths = keyedBy(
   (cabinet) => cabinet.pieces.map(({ id }) => ({ id })),
-  (cabinet, { id }) => {
-    const piece = pieceNamed(cabinet, id);
-    return { piece, own: ownOf(cabinet, piece) };
-  },
+  (cabinet, { id }) => withOwn(cabinet, id),
   ({ piece, own }) => pieceFile(piece, alone(piece, own)),
 );
 

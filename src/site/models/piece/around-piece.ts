@@ -17,13 +17,17 @@ import type { SetRow } from './sets.ts';
  * digest of it is the key of both.
  */
 export type AroundPiece = {
-  readonly piece: PublicPiece;
-  /** What its file of data may ask of the cabinet. */
-  readonly own: Pick<Cabinet['lists'], 'cabinet' | 'eras' | 'rulers' | 'mints' | 'denominations'> &
-    Pick<Cabinet, 'photographs' | 'changed'>;
+  readonly base: PieceWithOwn;
   readonly related: readonly { readonly id: string; readonly title: string }[];
   readonly sets: readonly SetRow[];
   readonly neighbours: Board | null;
+};
+
+/** A piece, and what its file of data may ask of the cabinet. */
+export type PieceWithOwn = {
+  readonly piece: PublicPiece;
+  readonly own: Pick<Cabinet['lists'], 'cabinet' | 'eras' | 'rulers' | 'mints' | 'denominations'> &
+    Pick<Cabinet, 'photographs' | 'changed'>;
 };
 
 // More names would be a list to read.
@@ -40,8 +44,7 @@ const byId = onceFor(({ pieces }: Cabinet) => new Map(pieces.map((piece) => [pie
 
 export async function aroundPiece(cabinet: Cabinet, piece: PublicPiece): Promise<AroundPiece> {
   return {
-    piece,
-    own: ownOf(cabinet, piece),
+    base: withOwn(cabinet, piece.id),
     related: relatedTo(piece, cabinet.listed)
       .slice(0, MOST_RELATED)
       .map(({ id, title }) => ({ id, title })),
@@ -50,8 +53,20 @@ export async function aroundPiece(cabinet: Cabinet, piece: PublicPiece): Promise
   };
 }
 
+/** A piece with its own, by its id: put together and digested once for its page and its file. */
+export function withOwn(cabinet: Cabinet, id: string): PieceWithOwn {
+  const known = allWithOwn(cabinet).get(id);
+  if (known !== undefined) return known;
+  const piece = pieceNamed(cabinet, id);
+  const made = digestedOnce({ piece, own: ownOf(cabinet, piece) });
+  allWithOwn(cabinet).set(id, made);
+  return made;
+}
+
+const allWithOwn = onceFor((_: Cabinet) => new Map<string, PieceWithOwn>());
+
 /** What of the cabinet belongs to one piece: the records of the names it bears, its pictures, and what is the whole cabinet's. */
-export function ownOf({ lists, photographs, changed }: Cabinet, piece: PublicPiece): AroundPiece['own'] {
+function ownOf({ lists, photographs, changed }: Cabinet, piece: PublicPiece): PieceWithOwn['own'] {
   const rulers = [...(known(piece.rulers) ?? []), ...piece.struckFor].map(({ id }) => id);
   return {
     cabinet: digestedOnce(lists.cabinet),
@@ -65,7 +80,7 @@ export function ownOf({ lists, photographs, changed }: Cabinet, piece: PublicPie
 }
 
 /** The cabinet as if it held this piece alone and no more than is its own. */
-export function alone(piece: PublicPiece, { photographs, changed, ...lists }: AroundPiece['own']): Cabinet {
+export function alone(piece: PublicPiece, { photographs, changed, ...lists }: PieceWithOwn['own']): Cabinet {
   const types = { series: [], concordance: concordanceOf([]), holders: new Map() };
   return {
     lists: { ...lists, works: {}, sets: [], exhibits: [], types },

@@ -76,7 +76,7 @@ export const piecePaths = keyedBy(
 );
 
 /** Everything the page of a piece shows. */
-function piecePageOf({ piece, own, related, sets, neighbours }: AroundPiece): PiecePage {
+function piecePageOf({ base: { piece, own }, related, sets, neighbours }: AroundPiece): PiecePage {
   const cabinet = alone(piece, own);
   const { photographs } = cabinet;
   const eras = piece.years === null ? [] : eraRows(piece, cabinet);
