@@ -1,8 +1,4 @@
-/** The named characters of HTML that stand in a text for a sign that matters here. Source: WHATWG HTML, §13.5. */
-const NAMED: Readonly<Record<string, string>> = {
-  amp: '&', quot: '"', apos: "'", lt: '<', gt: '>', nbsp: ' ', ensp: ' ', emsp: ' ', thinsp: ' ', shy: '', zwnj: '', zwj: '',
-  pound: '£', euro: '€', yen: '¥', dollar: '$', comma: ',', period: '.', deg: '°', minus: '-', ndash: '-', mdash: '-', hyphen: '-',
-}; // prettier-ignore
+import { decodeHTML } from 'entities';
 
 /** What is not seen: soft hyphens, joiners, marks of direction. Source: Unicode 16, general category Cf. */
 const UNSEEN = /\p{Cf}|\u034f|[\ufe00-\ufe0f]/gu;
@@ -22,7 +18,12 @@ function withoutEscapes(text: string): string {
   return plain;
 }
 
-const seenRun = remembered((run) => run.replace(UNSEEN, '').normalize('NFKC'));
+const seenRun = remembered((run) =>
+  run
+    .replace(UNSEEN, '')
+    .normalize('NFKC')
+    .replace(/[\p{Pd}\u2212]/gu, '-'),
+);
 
 /** The same work on a run of letters, done once: a site has few of them, thousands of times each. */
 function remembered(work: (run: string) => string): (run: string) => string {
@@ -40,14 +41,9 @@ function remembered(work: (run: string) => string): (run: string) => string {
 const UNDOINGS: readonly (readonly [first: string, undo: (text: string) => string])[] = [
   ['\\', (text) => text.replace(/\\u([0-9a-f]{4})|\\x([0-9a-f]{2})/gi, (_, four?: string, two?: string) => String.fromCharCode(Number.parseInt(four ?? two ?? '', 16)))],
   ['\\', (text) => text.replace(/\\(?=["'/\\])/g, '')],
-  ['&', (text) => text.replace(/&(?:#(\d{1,7})|#x([0-9a-f]{1,6})|([a-z]{2,8}));/gi, namedLetter)],
+  ['&', decodeHTML],
   ['%', (text) => text.replace(/(?:%[0-9a-f]{2})+/gi, decoded)],
 ]; // prettier-ignore
-
-function namedLetter(whole: string, ten?: string, hex?: string, name?: string): string {
-  if (name !== undefined) return NAMED[name.toLowerCase()] ?? whole;
-  return letterOf(ten === undefined ? Number.parseInt(hex ?? '', 16) : Number(ten));
-}
 
 function decoded(escaped: string): string {
   try {
@@ -55,10 +51,6 @@ function decoded(escaped: string): string {
   } catch {
     return escaped;
   }
-}
-
-function letterOf(code: number): string {
-  return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
 }
 
 /**

@@ -1,3 +1,4 @@
+import { decodeHTMLAttribute } from 'entities';
 import { parse } from 'parse5';
 import type { DefaultTreeAdapterMap } from 'parse5';
 
@@ -70,8 +71,7 @@ export function lacksIn(page: string): string | null {
   if (at === -1) return 'content security policy';
   if (/<(?:script|link|style|img|base)\b/i.test(head.slice(0, at)))
     return 'content security policy before what it loads';
-  const policy =
-    /content="([^"]*)"/i.exec(head.slice(at))?.[1]?.replaceAll('&#39;', "'").replaceAll('&#x27;', "'") ?? '';
+  const policy = decodeHTMLAttribute(/content="([^"]*)"/i.exec(head.slice(at))?.[1] ?? '');
   const missing = RULES.find(([, rule]) => !rule.test(policy))?.[0];
   if (missing !== undefined) return missing;
   if (LAX.test(policy)) return 'strict content security policy';

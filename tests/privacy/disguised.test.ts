@@ -31,6 +31,8 @@ const DISGUISES: readonly (readonly [column: string, cell: string, text: string]
   ['storage', 'behind the boiler', '[x](https://example.org/?q=behind%20the+boiler)'],
   ['storage', 'behind the boiler', '[x](https://example.org/ "behind the boiler")'],
   ['storage', 'Käsekeller links', 'im Ka\u0308sekeller links'],
+  ['storage', 'Käsekeller links', 'im K&auml;sekeller&NewLine;links'],
+  ['storage', 'Čapkova skříň', 'kept in &Ccaron;apkova sk&rcaron;&iacute;&ncaron;'],
   ['storage', 'Schließfach 12', 'im SCHLIESSFACH 12'],
   ['storage', "Mother's wardrobe", 'in mother’s wardrobe'],
   ['seller', 'T. Jubbergate, by post', 'had from T. Jubbergate'],
