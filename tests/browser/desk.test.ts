@@ -67,7 +67,7 @@ const says = (words: string | RegExp) => shown().getByRole('main').getByText(wor
 const LOOKS = [
   [390, 'light', LEVELS],
   [1280, 'dark', IS_LONG ? LEVELS : COLOURS],
-  ...(IS_LONG ? ([[390, 'dark', LEVELS], [1280, 'light', LEVELS]] as const) : []),
+  ...(IS_LONG ? ([[390, 'dark', LEVELS], [820, 'light', LEVELS], [1280, 'light', LEVELS]] as const) : []),
 ] as const; // prettier-ignore
 
 /** No wider than its window, and nothing that WCAG 2.2 AA forbids. */
@@ -185,7 +185,7 @@ test(
     await lookAround(true);
     await button('Save').click();
     // What is sold is still in a case: that is said at once, and set right in the same save.
-    await says(/is sold and no longer with you/);
+    await says(/It lies in the exhibit “My pennies”/);
     await box('Take it out of the exhibit as well').check();
     await button('Save').click();
     await says('Saved.');
@@ -196,6 +196,34 @@ test(
     await shown()
       .locator('#set-places', { hasText: /York:\s+filled,\s+A better penny/ })
       .waitFor();
+
+    // What goes with a piece is told before it goes, and it comes back from Undo.
+    await link('Pieces').click();
+    await link('Penny 2').click();
+    await link('Delete this piece …').click();
+    await says('It is taken out of the exhibit “My pennies”.');
+    await lookAround();
+    await button('Delete this piece').click();
+    await says('Deleted. It can be taken back under Undo.');
+    await link('Undo').click();
+    await button('Undo').first().click();
+    await says('Undone.');
+
+    await link('Lists, sets and exhibits').click();
+    await shown()
+      .getByText(/^Series of types/)
+      .click();
+    await box('A new series of types called').fill('Pence of one reign');
+    await button('Make the series').click();
+    await box('Id').fill('3b');
+    await box('Label').fill('Class 3b');
+    await lookAround(true);
+    await button('Add the type').click();
+    await says('It has been made.');
+    await box('Metal').fill('silver');
+    await lookAround();
+    await button('Save').click();
+    await says('Saved.');
 
     for (const name of IS_LONG ? ['Totals', 'Tickets', 'Undo', 'New piece', 'Check and build'] : []) {
       await link(name).click();
