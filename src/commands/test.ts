@@ -4,7 +4,7 @@ import { readWords } from './parts/command-line.ts';
 import { missingPrograms } from './parts/missing-programs.ts';
 
 const HELP = `npm test                 everything: format, lint, types, dead code, tests, the demo built, looked through and opened
-npm test -- --only lint  one step: pages, markup, lint, format, unused, unit, oracle, commands, build, built, browser
+npm test -- --only lint  one step: pages, markup, lint, format, unused, unit, oracle, build, built, commands, browser
 `;
 
 type Step = readonly [name: string, words: readonly string[]];
@@ -23,15 +23,18 @@ const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
       ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
       ['unused', ['knip']],
       ['unit', ['vitest', 'run', '--project', 'unit']],
+      ['oracle', ['vitest', 'run', '--project', 'oracle']],
     ],
     [
       ['build', ['node', 'src/commands/build.ts']],
       ['built', ['vitest', 'run', '--project', 'built']],
     ],
   ],
-  [[['oracle', ['vitest', 'run', '--project', 'oracle']]], []],
-  [[['commands', ['vitest', 'run', '--project', 'commands']]], []],
-  [[['browser', ['vitest', 'run', '--project', 'browser']]], []],
+  // A browser waits for its page half of its time: what a command does fits in between.
+  [
+    [['commands', ['vitest', 'run', '--project', 'commands']]],
+    [['browser', ['vitest', 'run', '--project', 'browser']]],
+  ],
 ];
 
 const { values } = readWords(HELP, { only: { type: 'string' } });
@@ -66,8 +69,8 @@ process.exitCode = failed.length === 0 ? 0 : 1;
 
 async function run([name, [program = '', ...said]]: Step, isAlone: boolean): Promise<void> {
   const started = performance.now();
-  // Beside another step, tests keep to one core.
-  const words = program === 'vitest' && !isAlone ? [...said, '--maxWorkers', '1'] : said;
+  // Beside another step, tests keep to one core; two browsers at once do.
+  const words = program === 'vitest' && name !== 'browser' && !isAlone ? [...said, '--maxWorkers', '1'] : said;
   const own = program === 'node';
   const child = spawn(own ? process.execPath : 'npx', own ? words : ['--no-install', program, ...words], {
     stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
