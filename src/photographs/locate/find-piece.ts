@@ -38,6 +38,8 @@ export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt
 export const LOOK_AT = 320;
 /** From here on a second piece beside the one is taken for one: a pale one is no less there. */
 const ALSO = 0.15;
+/** From when on a round thing that the frame cuts is the piece, and what is round within it its core: so unlike are both sides of it. */
+const CUT_UNLIKE = 0.8;
 /** How much of what is enough serves where the keeper says the piece is. */
 const SAID = 0.8;
 
@@ -86,7 +88,9 @@ function meantFirst(rounds: readonly RoundPiece[], look: Extent): readonly Round
   const sure = rounds.filter((one) => one.sure >= SURE_ENOUGH);
   const whole = isCutOff(surest, look) ? sure.find((one) => isBeside(one, surest) && !isCutOff(one, look)) : undefined;
   const best = whole ?? surest;
-  const first = sure.find((one) => isAbout(one, best)) ?? best;
+  const isMeant = (one: RoundPiece): boolean =>
+    one.sure >= SURE_ENOUGH || (isCutOff(one, look) && one.signs.unlike >= CUT_UNLIKE);
+  const first = rounds.find((one) => isMeant(one) && isAbout(one, best)) ?? best;
   return [first, ...rounds.filter((one) => one !== first)];
 }
 
