@@ -227,7 +227,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
       z.string().regex(/^[1-9]\d*$/, 'This wants a whole number from 1.').transform(Number).optional(),
       {
         label: 'Prefer', control: 'line', seen: 'page', print: String, example: '1',
-        says: 'Your preference between equals in a set: 1 before 2.',
+        says: 'Your choice among the pieces that fit a place of a set: 1 before 2.',
       },
     ),
     'metal-value': row(z.enum(['yes', 'no']).optional(), {

@@ -168,3 +168,10 @@ export const REFERENCE_EXAMPLES: readonly { readonly write: string; readonly mea
   { write: 'ric-3 223-5', means: 'it is one of the numbers 223 to 225' },
   { write: 'ric-6 London 121a', means: 'a number under the heading London' },
 ];
+
+/** `north 1018` as a list prints it, under the short name of the book, `North 1018`; as it stands where no book is known by it. */
+export function numberInWords(text: string, works: readonly CitedWork[] = []): string {
+  const read = parseReference(text, works);
+  const short = read.ok ? works.find(({ id }) => id === read.value.work)?.names?.[0] : undefined;
+  return read.ok && short !== undefined ? formatReference(read.value, short) : text;
+}

@@ -2,9 +2,10 @@ import { assign } from './assign.ts';
 import type { Standing } from './assign.ts';
 import { candidatesOf, fitOf, openPlace } from './fits.ts';
 import type { Candidate, OpenPlace } from './fits.ts';
+import { isRuledOut } from './facts.ts';
 import type { SetPiece } from './set-piece.ts';
 import type { SetPlace } from './places.ts';
-import type { Lists, SetRule } from './set-rule.ts';
+import type { ListedType, Lists, SetRule } from './set-rule.ts';
 import type { SetState } from './set-state.ts';
 
 /** The places of a set, what fits each, and what stands in each. */
@@ -37,13 +38,30 @@ export function arrange(
         return fit.level === 'no' ? [] : [{ piece: candidate.piece, fit }];
       }),
     );
-  const leftOut = [...barred].filter(([piece]) => !fitted.has(piece)).sort(([a], [b]) => (a < b ? -1 : 1));
+  const types = typesAsked(rule, places, lists);
+  const cannotBe = new Set(
+    candidates.filter(({ facts }) => types !== null && isRuledOut(facts, types)).map(({ piece }) => piece.id),
+  );
+  const leftOut = [...barred]
+    .filter(([piece]) => !fitted.has(piece) && !cannotBe.has(piece))
+    .sort(([a], [b]) => (a < b ? -1 : 1));
   return {
     places,
     fitting,
     holders: assign(places, fitting, rule),
     leftOut: leftOut.map(([piece, because]) => ({ piece, because })),
   };
+}
+
+/** The types of which a piece must be one to fill any place of a set; null where some place asks for no type. */
+function typesAsked(rule: SetRule, places: readonly SetPlace[], { types = [] }: Lists): readonly ListedType[] | null {
+  if (rule['one-per'] === 'type' && rule.series !== undefined) {
+    return types.filter(({ series }) => series === rule.series);
+  }
+  const asked = places.filter(({ excused }) => excused === undefined).map(({ where }) => where.type);
+  if (asked.length === 0 || asked.some((names) => names === undefined)) return null;
+  const wanted = new Set(asked.flat());
+  return types.filter(({ names }) => names.some((name) => wanted.has(name)));
 }
 
 /**

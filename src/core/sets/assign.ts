@@ -11,11 +11,11 @@ export type Standing = { readonly piece: SetPiece; readonly fit: Fit };
 
 /**
  * What a piece is worth in a place, in falling order of importance: whether it fills the place for certain, or possibly, or
- * stands in; whether it stands in for certain; whether it has no problem; the ends of its grade, on the numeric scale and then
- * by the order of its labels; and the keeper's own preference.
+ * stands in; whether it stands in for certain; whether it has no problem; the keeper's own preference; and the ends of its
+ * grade, on the numeric scale and then by the order of its labels. Scales overlap, and the keeper has the pieces in hand.
  */
 export const SCORE_PARTS = [
-  'certain', 'possible', 'filler', 'sureFiller', 'sound', 'gradeLow', 'gradeHigh', 'labelLow', 'labelHigh', 'preferred',
+  'certain', 'possible', 'filler', 'sureFiller', 'sound', 'preferred', 'gradeLow', 'gradeHigh', 'labelLow', 'labelHigh',
 ] as const; // prettier-ignore
 export type ScorePart = (typeof SCORE_PARTS)[number];
 export type Score = Readonly<Record<ScorePart, number>>;
@@ -31,11 +31,11 @@ export function scoreOf({ piece, fit }: Standing): Score {
     filler: one(fit.level === 'filler'),
     sureFiller: one(fit.level === 'filler' && fit.sure),
     sound: one(!piece.details),
+    preferred: piece.prefer === undefined ? 0 : Math.max(1, 1000 - piece.prefer),
     gradeLow: piece.grade?.low ?? 0,
     gradeHigh: piece.grade?.high ?? 0,
     labelLow: piece.stated?.ranks?.[0]?.low ?? 0,
     labelHigh: piece.stated?.ranks?.[0]?.high ?? 0,
-    preferred: piece.prefer === undefined ? 0 : Math.max(1, 1000 - piece.prefer),
   };
 }
 

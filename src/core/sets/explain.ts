@@ -83,7 +83,7 @@ export function whyBetter(one: Standing, other: Standing): string {
   const [better, lesser] = namesOf(one.piece, other.piece);
   if (other.fit.level === 'filler' && one.fit.level !== 'filler') return `${lesser} has a problem`;
   const part = firstDifference(scoreOf(one), scoreOf(other));
-  if (part === null) return `${better} and ${lesser} are equal here, and ${better} comes first by id`;
+  if (part === null) return `${better} and ${lesser} are equal here, and the keeper has not said which is preferred`;
   const clear = one.piece.grade !== null && other.piece.grade !== null && isSurelyBetter(one.piece, other.piece);
   const byGrade = other.piece.grade === null ? `${better} is graded, and ${lesser} is not` : `${better} has the better grade`;
   const atLow = clear || other.piece.grade === null ? byGrade : `${byGrade} at the lower end`;

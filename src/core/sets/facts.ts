@@ -1,3 +1,4 @@
+import type { Interval } from '../eras/era-scheme.ts';
 import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import type { Fact, ListedType, Lists, Where, Within } from './set-rule.ts';
@@ -21,6 +22,8 @@ export type StatedDie = { readonly die: string; readonly sure: HowSure };
 
 export type Facts = {
   readonly stated: Readonly<Record<Exclude<Fact, 'references' | 'die'>, Stated>>;
+  /** The years it was made in, where that is certain. */
+  readonly made: Interval | null;
   readonly references: readonly StatedReference[];
   readonly referencesSure: HowSure;
   readonly dies: { readonly obverse: StatedDie | null; readonly reverse: StatedDie | null };
@@ -86,6 +89,25 @@ export function statesOtherwise({ states = {}, made }: ListedType, { date, not =
   );
 } // prettier-ignore
 
+/** A half of a penny is called a halfpenny, and is of a type of the penny. */
+const CUT = /cut|half|halve|quarter|fragment/u;
+
+/** Whether a piece that names no type is of none of these: what it states for certain is otherwise in every one of them. */
+export function isRuledOut({ stated, made }: Facts, types: readonly ListedType[]): boolean {
+  if (stated.type.values.size > 0 || (stated.type.maybe?.size ?? 0) > 0 || types.length === 0) return false;
+  const isCut = [...stated.shape.values].some((shape) => CUT.test(shape));
+  const telling = isCut ? (['ruler', 'mint'] as const) : (['ruler', 'mint', 'denomination'] as const);
+  return types.every(({ states = {}, made: theirs }) => {
+    if (made !== null && theirs !== undefined && (made.high < theirs.low || theirs.high < made.low)) return true;
+    return telling.some((fact) => {
+      const { values, sure, blank } = stated[fact];
+      const asked = states[fact] ?? [];
+      if (asked.length === 0 || sure !== 'certain' || (values.size === 0 && blank !== 'none')) return false;
+      return !asked.some((value) => values.has(folded(value)));
+    });
+  });
+}
+
 /** Everything a rule may ask of a piece. Its area is its mint's when it has none of its own, its realms are its rulers'. */
 export function factsOf(piece: SetPiece, lists: Lists): Facts {
   const { sure, blanks = {} } = piece;
@@ -118,6 +140,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       dynasty: of('dynasty', dynastiesOf(rulers, lists), sure['ruler']),
       realm: of('realm', realms.names, realms.changes ? 'possible' : sure['ruler']),
     },
+    made: (sure['date'] ?? 'certain') === 'certain' ? piece.interval : null,
     references: piece.references,
     referencesSure: sure['references'] ?? 'certain',
     dies: {

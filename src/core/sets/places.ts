@@ -5,6 +5,7 @@ import { good, refuse } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
 import { clashOf, clashWithin, namelessDie } from './clash.ts';
 import { areasAround, folded, statesOtherwise, withWider } from './facts.ts';
+import { numberInWords } from '../references/parse-reference.ts';
 import type { Lists, PlaceWritten, SetRule, Where, Within } from './set-rule.ts';
 
 /** One position in a set, with everything a piece must be to stand in it beyond what the whole set asks. */
@@ -42,11 +43,11 @@ function readPlace(written: PlaceWritten, rule: SetRule, lists: Lists): Outcome<
   if (written.where === undefined && !named.ok) return named;
   const where = written.where ?? (named.ok ? named.value.where : {});
   const clash = namelessDie(where) ?? clashOf(rule.where, where);
-  if (clash !== null) return refuse(`Nothing can fill the place ${written.is} of “${rule.title}”: ${clash}`);
-  return good({ id: written.is, label, where });
+  const printed = where.references?.[0] === label ? numberInWords(label, lists.works) : label;
+  if (clash === null) return good({ id: written.is, label: printed, where });
+  return refuse(`Nothing can fill the place ${written.is} of “${rule.title}”: ${clash}`);
 }
 
-/** What a bare id stands for under the rule. */
 function byId(id: string, rule: SetRule, lists: Lists): Outcome<SetPlace> {
   const unknown = (file: string) =>
     refuse(
@@ -90,7 +91,7 @@ function byId(id: string, rule: SetRule, lists: Lists): Outcome<SetPlace> {
     case 'area':
       return good({ id, label: id, where: { area: [id] } });
     case 'reference':
-      return good({ id, label: id, where: { references: [id] } });
+      return good({ id, label: numberInWords(id, lists.works), where: { references: [id] } });
     case 'die':
       return good({ id, label: id, where: { die: [id] } });
     case 'listed':
@@ -105,7 +106,6 @@ function rulerWhere(id: string, rule: SetRule): Where {
   return rule.count === 'struck-for' ? { 'struck-for': [id] } : { ruler: [id] };
 }
 
-/** A place for one year: `1887`, `44-bc`. */
 function yearPlace(year: number): SetPlace {
   const id = year > 0 ? String(year) : `${String(1 - year)}-bc`;
   return { id, label: formatYear(year), where: { date: { low: year, high: year } } };
@@ -114,7 +114,7 @@ function yearPlace(year: number): SetPlace {
 /** More years than any series of dated coins has; beyond it a rule is a slip of the pen. */
 const MOST_YEARS = 1000;
 
-/** Every place a rule yields from the list files: rulers by first reign, mints and areas by name, years in order. */
+/** Every place a rule yields: rulers by first reign, mints and areas by name, years in order. */
 function placesByRule(rule: SetRule, lists: Lists): Outcome<readonly SetPlace[]> {
   switch (rule['one-per']) {
     case 'ruler':

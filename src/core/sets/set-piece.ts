@@ -69,7 +69,7 @@ export type SetPiece = {
   readonly sure: Readonly<Partial<Record<string, HowSure | undefined>>>;
   /** Year of acquisition, as far as the keeper publishes it. */
   readonly acquired?: number | null | undefined;
-  /** The keeper's choice between equals: 1 before 2, and either before none. */
+  /** The keeper's choice among sound pieces that fit a place, before any grade: 1 before 2, and either before none. */
   readonly prefer?: number | undefined;
 };
 

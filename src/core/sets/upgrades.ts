@@ -9,8 +9,8 @@ import { gradedAs, gradeInWords, namesOf } from './set-piece.ts';
 
 /**
  * For every place, the spares its piece has displaced by being better (`made`), and the spares that may be better than its piece
- * (not made, and never certain: what is certainly better already stands there). A piece bought before the lesser one has not
- * displaced it.
+ * (not made, and never certain: what is certainly better already stands there, unless the keeper prefers another, who is then
+ * not urged). A piece bought before the lesser one has not displaced it.
  */
 export function upgradesOf(arrangement: Arrangement): readonly Upgrade[] {
   const standing = standsAt(arrangement);
@@ -47,6 +47,7 @@ function made(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[]
 function open(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[] {
   const [present, offered] = [from.piece.grade, to.piece.grade];
   if (to.fit.level === 'filler' || !present || !offered) return [];
+  if ((from.piece.prefer ?? Infinity) < (to.piece.prefer ?? Infinity)) return [];
   const verdict = verdictOn(to, from);
   if (verdict === 'cannot be compared' || verdict === 'not better') return [];
   if (verdict !== 'certainly better' && offered.high <= present.high) return [];

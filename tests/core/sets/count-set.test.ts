@@ -106,18 +106,27 @@ test('a piece fills any number of places where the rule lets it', () => {
 
 describe('between equals', () => {
   const london = { places: [{ is: 'london' }] };
-  test('the keeper’s preference decides, and never against a grade', () => {
+  test('the keeper’s preference decides, whatever the grades', () => {
     const pieces = [
       penny('a', { mint: 'london', ...graded(20) }),
       penny('b', { mint: 'london', prefer: 1, ...graded(20) }),
       penny('c', { mint: 'london', prefer: 2, ...graded(20) }),
     ];
     expect(count(london, pieces).places[0]).toMatchObject({ piece: 'b', others: ['c', 'a'] });
-    expect(count(london, [...pieces, penny('d', { mint: 'london', ...graded(25) })]).places[0]?.piece).toBe('d');
+    expect(count(london, [...pieces, penny('d', { mint: 'london', ...graded(25) })]).places[0]).toMatchObject({
+      piece: 'b',
+      because: 'Chosen before c: the keeper prefers b.',
+    });
   });
-  test('a grade that may reach higher comes first, and before any preference', () => {
+  test('but lets no problem piece before a sound one, nor a doubtful piece certain', () => {
+    const sound = penny('sound', { mint: 'london', ...graded(20) });
+    const holed = penny('holed', { mint: 'london', details: true, prefer: 1, ...graded(40) });
+    const doubtful = penny('doubtful', { mint: 'london', sure: { mint: 'probable' }, prefer: 1, ...graded(40) });
+    expect(count(london, [sound, holed, doubtful]).places[0]).toMatchObject({ piece: 'sound', state: 'filled' });
+  });
+  test('a grade that may reach higher comes first', () => {
     const pieces = [
-      penny('a', { mint: 'london', prefer: 1, ...graded(20, 30) }),
+      penny('a', { mint: 'london', ...graded(20, 30) }),
       penny('b', { mint: 'london', ...graded(20, 35) }),
     ];
     expect(count(london, pieces).places[0]).toMatchObject({
@@ -125,10 +134,10 @@ describe('between equals', () => {
       because: 'Chosen before a: the grade of b may reach higher.',
     });
   });
-  test('and then the id', () => {
+  test('and then nothing decides, which is said', () => {
     expect(count(london, [penny('b', { mint: 'london' }), penny('a', { mint: 'london' })]).places[0]).toMatchObject({
       piece: 'a',
-      because: 'Chosen before b: a and b are equal here, and a comes first by id.',
+      because: 'Chosen before b: a and b are equal here, and the keeper has not said which is preferred.',
     });
   });
 });
@@ -196,5 +205,29 @@ describe('upgrades', () => {
     expect(of(at('good', { acquired: 1990, ...graded(40) }), at('later', { acquired: 2000, ...graded(10) }))).toEqual(
       [],
     );
+  });
+});
+
+describe('a set of types', () => {
+  const types = [
+    { id: 'lc-3c', names: ['lc-3c', 'pence/lc-3c'], series: 'pence', label: 'Class 3c', level: null, leaf: true,
+      states: { ruler: ['edward-i'], denomination: ['penny'] }, made: { low: 1280, high: 1281 } },
+  ]; // prettier-ignore
+  const works = [{ id: 'north', names: ['North'] }];
+  const of = { 'one-per': 'type', series: 'pence', places: [{ is: 'lc-3c' }] } as const;
+  const leftOut = (pieces: readonly SetPiece[]) =>
+    countSet(rule({ ...of, where: { denomination: ['penny', 'halfpenny'] } }), pieces, { ...LISTS, types, works });
+  test('offers no piece that can be of none of them', () => {
+    const counted = leftOut([
+      penny('silent'),
+      penny('of-another', { rulers: ['edward-iv'], interval: { low: 1464, high: 1470 } }),
+      penny('of-nobody', { rulers: [], blanks: { ruler: 'none' } }),
+      penny('later', { rulers: [], interval: { low: 1300, high: 1301 } }),
+      penny('doubtful', { rulers: ['edward-iv'], sure: { ruler: 'possible' } }),
+      penny('cut', { denomination: 'halfpenny', shape: 'cut half' }),
+      penny('round-half', { denomination: 'halfpenny' }),
+    ]);
+    const left = counted.ok ? counted.value.leftOut.map(({ piece }) => piece) : [];
+    expect(left.toSorted()).toEqual(['cut', 'doubtful', 'silent']);
   });
 });
