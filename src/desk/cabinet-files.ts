@@ -6,6 +6,9 @@ import type { FiledPiece } from '../catalogue/records.ts';
 /** A text to be written in the place of the one it was made from; `from` is null for a new file, `text` for one that is to go. */
 export type FileChange = { readonly file: string; readonly text: string | null; readonly from: string | null };
 
+/** Where the private lines of pieces that were deleted are kept. */
+export const DELETED = 'private/deleted.csv';
+
 /** The files of a cabinet by their names. */
 export type Files = Map<string, CabinetFile>;
 

@@ -6,6 +6,7 @@ import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
 import { addRow, cutRows } from '../catalogue/write/edit-table.ts';
+import { DELETED } from './cabinet-files.ts';
 import type { FileChange } from './cabinet-files.ts';
 import { digestOf, LEDGER } from './cabinet-state.ts';
 import type { CabinetState } from './cabinet-state.ts';
@@ -40,7 +41,6 @@ export type Deletion = {
   readonly digest: string;
 };
 
-const DELETED = 'private/deleted.csv';
 const PRICES = 'private/prices.csv';
 const GUIDE = 'private/guide.csv';
 const TABLES = { [LEDGER]: 'The ledger', [LIFE]: 'Came and left', [PRICES]: 'Prices seen', [GUIDE]: 'Guide prices' };
@@ -156,6 +156,9 @@ export async function exhibitsGone(
   return { changes: [...files.flat(), ...list], letGo };
 }
 
+/** In a cabinet of more pieces it is not worked out what fills a place then, which takes many seconds. */
+const LARGE = 3000;
+
 /** What becomes of the places that a piece fills in sets. */
 function placesAfter(state: CabinetState, id: string): readonly string[] {
   const records = state.records();
@@ -166,6 +169,7 @@ function placesAfter(state: CabinetState, id: string): readonly string[] {
     const now = setStateOf(records, set.id, text);
     const place = now.ok ? now.value.places.find(({ piece }) => piece === id) : undefined;
     if (place === undefined) return [];
+    if (records.pieces.length > LARGE) return [`It fills the place ${place.label} of the set “${set.fields.title}”.`];
     const then = setStateOf(without, set.id, text);
     const after = then.ok ? then.value.places.find((one) => one.id === place.id)?.piece : undefined;
     const what = after === undefined ? 'nothing fills it then' : `“${titles.get(after) ?? after}” fills it then`;

@@ -9,7 +9,7 @@ import type { Records } from '../catalogue/records.ts';
 import { useGuard } from '../privacy/guard.ts';
 import type { PrivateGuard } from '../privacy/guard.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
-import { inOrder, isPrivate, pieceIn, readOne } from './cabinet-files.ts';
+import { DELETED, inOrder, isPrivate, pieceIn, readOne } from './cabinet-files.ts';
 import type { FileChange, Files } from './cabinet-files.ts';
 
 /**
@@ -21,7 +21,7 @@ export function problemsAfter(
   changes: readonly FileChange[],
 ): readonly Problem[] {
   const changed = new Set(changes.map(({ file }) => file));
-  const changesPrivate = changes.some(({ file }) => isPrivate(file));
+  const changesPrivate = changes.some((one) => isPrivate(one.file) && !onlyTakesAway(one));
   const touched = piecesTouched(changes, new Set(records.named.pieces));
   const gone = changes.flatMap(({ file, text }) => (text === null ? (nameIn(file) ?? []) : []));
   const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
@@ -75,6 +75,13 @@ export function problemsAfter(
   // What was wrong before is asked only where something is wrong now, which halves the time of most saves.
   if (now.length === 0) return [];
   return freshIn(now, problemsIn(near, pieces, true));
+}
+
+/** Whether a private table only loses lines, or holds those of pieces that are deleted: then nothing new is to be guarded. */
+function onlyTakesAway({ file, text, from }: FileChange): boolean {
+  if (file === DELETED) return true;
+  const lines = new Set((from ?? '').split('\n'));
+  return (text ?? '').split('\n').every((line) => lines.has(line));
 }
 
 /** What is wrong now and was not before, each once. */

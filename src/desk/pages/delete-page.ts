@@ -21,7 +21,7 @@ export function deletePages(app: Hono, desk: Desk): void {
     const said = { keepsPrivate: text(form, 'keeps-private') === 'yes', withExhibits: text(form, 'with-exhibits') === 'yes' }; // prettier-ignore
     // What was shown is what is agreed to: everything as it was, with the private lines kept and no exhibit deleted.
     const shown = await asked(desk, c, { keepsPrivate: true, withExhibits: false });
-    const found = await asked(desk, c, said);
+    const found = said.keepsPrivate && !said.withExhibits ? shown : await asked(desk, c, said);
     if (shown === null || found === null) return c.notFound();
     const { kind, id, deletion } = found;
     if (text(form, 'digest') !== shown.deletion.digest)
