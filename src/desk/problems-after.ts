@@ -25,7 +25,7 @@ export function problemsAfter(
   const touched = piecesTouched(changes, new Set(records.named.pieces));
   const gone = changes.flatMap(({ file, text }) => (text === null ? (nameIn(file) ?? []) : []));
   const hidden = new Set(records.pieces.filter(({ fields }) => fields.publish !== 'yes').map(({ id }) => id));
-  // A piece that is sold or hidden may stand in an exhibit, and a piece that is laid in one may be sold.
+  // A piece that is sold or hidden may be in an exhibit, and a piece that is laid in one may be sold.
   const shows = ({ file, text }: CabinetFile): boolean =>
     changed.has(file) || idsIn(text ?? '').some((id) => touched.has(id));
   // What names a thing that is to go: a story with a link to it, a price, a guide.

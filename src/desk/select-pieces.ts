@@ -13,7 +13,7 @@ export type Selection = {
   /** The beginning of the place it is kept in: `Cabinet S, tray 2`. */
   readonly tray?: string;
   readonly tag?: string;
-  /** The pieces that stand in a set's places. */
+  /** The pieces that are in a set's places. */
   readonly set?: string;
   readonly exhibit?: string;
   /** So many of those that came last, by the ledger. */

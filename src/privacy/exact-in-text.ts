@@ -52,7 +52,7 @@ function withoutFigures(spot: string): string {
   return spot.replace(/\d/g, '·');
 }
 
-/** What a sheet said of money, storage or a seller stands in no file but the ledger, also where it could not be read. */
+/** What a sheet said of money, storage or a seller is in no file but the ledger, also where it could not be read. */
 export const checkAsWritten: Rule = (records, place) =>
   records.pieces.flatMap(({ file, fields }) =>
     Object.keys(fields['as-written'] ?? {})

@@ -11,7 +11,7 @@ import type { Records } from '../catalogue/records.ts';
 /** Everything private in a cabinet, ready to be looked for in texts. */
 export type PrivateGuard = { readonly values: PrivateSearch; readonly sums: SumSearch };
 
-/** A private fact that stands in a text: where it is kept, and enough of it to know it again but not to learn it. */
+/** A private fact that is in a text: where it is kept, and enough of it to know it again but not to learn it. */
 export type PrivateFound = {
   readonly from: string;
   readonly column: string;
@@ -43,7 +43,7 @@ function makeGuard(folder: CabinetFolder, records: PublicRecords): PrivateGuard 
 
 /**
  * What is looked for in a built site. Single names are left out: the keeper's texts have been looked through for them, and a
- * name that stands in none of these and in the site is a word of the program's own, as *price* is beside a seller called Price.
+ * name that is in none of these and in the site is a word of the program's own, as *price* is beside a seller called Price.
  */
 export function builtGuardOf(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
   const { values, sums } = guardOf(folder, records);

@@ -33,7 +33,7 @@ function cellsOf(id: string, { file, rows }: NonNullable<Records['series'][numbe
   return { id, file, fields: {}, story: rows.flatMap(({ cells }) => Object.values(cells)).join('\n') };
 }
 
-/** A piece that is not published, or stands in no list, is named in no other text. */
+/** A piece that is not published, or is in no list, is named in no other text. */
 export const checkHidden: Rule = (records, place) => {
   const search = pieceSearch(records);
   return filesOf(records).flatMap(({ id: own, file, fields, story }) => {

@@ -5,7 +5,7 @@ import type { FiledPiece, Records } from '../catalogue/records.ts';
 
 type Told = { readonly id: string; readonly publish: 'no' | 'unlisted' };
 
-/** The pieces that stand in no list, ready to be looked for in texts. */
+/** The pieces that are in no list, ready to be looked for in texts. */
 export type PieceSearch = {
   /** By their ids, old ones too, where these can be told from other words. */
   readonly byId: ReadonlyMap<string, Told>;
@@ -49,17 +49,17 @@ function namesOf({ title, number }: FiledPiece['fields'], titles: readonly strin
   ];
 }
 
-/** Up to so many, each is sooner looked for by itself than a text is parted into words. */
+/** Up to so many, each is sooner looked for by itself than a text is split into words. */
 const FEW = 20;
 
-/** An id as it stands in an address or a list, whole. */
+/** An id as it is in an address or a list, whole. */
 const ID = /[a-z0-9]+(?:-[a-z0-9]+)*/g;
 /** Where an id stands that is too short or too plain a word to be looked for by itself. */
 const ADDRESSES = ['pieces/', 'photographs/', 'iiif/', 'compare/', '"id":"', '"id": "'];
 
 /**
  * The pieces in no list that a text tells of. `text` is without escapes; `letters` is what `lettersOf` gives, or nothing where
- * names are not looked for; beneath `pieces/` an address may begin with `../`.
+ * names are not looked for; below `pieces/` an address may begin with `../`.
  */
 export function piecesIn(search: PieceSearch, file: string, text: string, letters = ''): readonly Told[] {
   const { byId, plain, names, byName } = search;
@@ -84,7 +84,7 @@ export function piecesIn(search: PieceSearch, file: string, text: string, letter
   return [...found];
 }
 
-/** Those that stand in an address or at the beginning of a line of a table: the same as `stands` says, with the text read once. */
+/** Those that are in an address or at the beginning of a line of a table: the same as `stands` says, with the text read once. */
 function inAddresses(text: string, plain: PieceSearch['plain'], addresses: readonly string[]): readonly Told[] {
   const byName = new Map<string, Told[]>();
   for (const { name, told } of plain) byName.set(name, [...(byName.get(name) ?? []), told]);
@@ -96,7 +96,7 @@ function inAddresses(text: string, plain: PieceSearch['plain'], addresses: reado
   return found.flatMap(([, name = '']) => byName.get(name) ?? []);
 }
 
-/** Whether a name stands in a text with this before and after it, and as no part of a longer one. */
+/** Whether a name is in a text with this before and after it, and as no part of a longer one. */
 function stands(text: string, before: string, name: string, after: string): boolean {
   const word = `${before}${name}${after}`;
   for (let at = text.indexOf(word); at !== -1; at = text.indexOf(word, at + 1)) {

@@ -81,7 +81,7 @@ const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', 
 /** Elements that stand within a word or a sentence, and part nothing. */
 const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s small span strong sub sup time u wbr'.split(' ')); // prettier-ignore
 
-/** What a page says: its text without its elements, on which it may be parted, and then what stands in them. */
+/** What a page says: its text without its elements, on which it may be parted, and then what is in them. */
 export function pageText(html: string): string {
   const within: string[] = [];
   const seen = seenText(html, within);

@@ -2,7 +2,7 @@ import { decodeHTMLAttribute } from 'entities';
 import { parse } from 'parse5';
 import type { DefaultTreeAdapterMap } from 'parse5';
 
-/** What stands in a tag before one of its attributes: its other attributes, and of a text in quotation marks the whole. */
+/** What is in a tag before one of its attributes: its other attributes, and of a text in quotation marks the whole. */
 const WITHIN = String.raw`(?:[^>"']|"[^"]*"|'[^']*')*?`;
 const ELSEWHERE = String.raw`((?:https?:)?\/\/[^\s"'<>]+)`;
 const LOADERS = 'img|script|iframe|source|video|audio|track|embed|object|input|image|use|frame';

@@ -17,7 +17,7 @@ export function checkPrivateFiles({ files }: Pick<CabinetFolder, 'files'>): read
   });
 }
 
-/** The sheets in `private/` that are read by nobody: what stands in them is looked for nowhere. */
+/** The sheets in `private/` that are read by nobody: what is in them is looked for nowhere. */
 export function unreadSheets({ files }: Pick<CabinetFolder, 'files'>): readonly string[] {
   return files
     .map(({ file }) => file)

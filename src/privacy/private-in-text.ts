@@ -47,7 +47,7 @@ function privateLines(text: string, guard: PrivateGuard): readonly { readonly li
   }));
 }
 
-/** What stands in a text as it is, and as a reader will see it. */
+/** What is in a text as it is, and as a reader will see it. */
 function foundIn(text: string, guard: PrivateGuard): ReadonlyMap<string, Found> {
   const asIs = lettersOf(text);
   const seen = lettersOf(readMarkdown(text));
@@ -55,7 +55,7 @@ function foundIn(text: string, guard: PrivateGuard): ReadonlyMap<string, Found> 
   return new Map(found.map((one) => [`${one.from} ${one.line} ${one.column} ${one.hint}`, one]));
 }
 
-/** The line, counted from 1, on which something first stands in a text, by a question that is asked of stretches of it. */
+/** The line, counted from 1, on which something first is in a text, by a question that is asked of stretches of it. */
 function lineWhere(text: string, holds: (part: string) => boolean): number {
   const lines = text.split('\n');
   const within = (from: number, to: number): boolean => holds(lines.slice(from, to).join('\n'));

@@ -36,18 +36,18 @@ const LEDGER = 'private/ledger.csv';
 const DELETED = 'private/deleted.csv';
 /** Ends the heading under which import keeps a text that told something private: the text as a whole guards nothing. */
 export const WITHHELD = ' (not published)';
-/** The rows of a column of one's own in which a value may stand and still tell something; a category stands in more. */
+/** The rows of a column of one's own in which a value may stand and still tell something; a category is in more. */
 const FEW = 3;
 
 /**
  * Every value of the tables that can be recognised in a text, besides sums: at least five characters with a letter
  * or a sign among them; the parts of a place or a seller, between commas, from eight characters on (the name of a place where
  * a piece was found from five on), unless the cabinet names that place in public; a certificate's number from six figures on,
- * however it is parted and without its letters; and single names that are rare in the cabinet (`rare-names.ts`). What is itself
- * the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day stands in too many public facts.
+ * however it is split and without its letters; and single names that are rare in the cabinet (`rareOf`). What is itself
+ * the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day is in too many public facts.
  *
  * Notes, and columns of the keeper's own, may say what is public anyway. There a value, and each sentence of it, is looked for from
- * eight characters on, when it stands in few rows, and in no title, name, legend or other fact of a published piece or of a list.
+ * eight characters on, when it is in few rows, and in no title, name, legend or other fact of a published piece or of a list.
  * What `private/not-secret.csv` answers for is not looked for.
  */
 export function privateValues(folder: CabinetFolder, records: PublicRecords): readonly PrivateValue[] {
@@ -184,7 +184,7 @@ function publicPlaces({ pieces, mints }: PublicRecords): (place: string, exact: 
   return (place, exact) => [...others, ...(exact ? [] : areas)].some((name) => name.includes(place.toLowerCase()));
 }
 
-/** A word of a ledger that stands in more public files than this is common in this cabinet, and tells nothing. */
+/** A word of a ledger that is in more public files than this is common in this cabinet, and tells nothing. */
 const RARE = 3;
 /** Words that begin with a capital in some language and name nobody. */
 const NAMELESS = new Set(
@@ -210,7 +210,7 @@ function isNameless(word: string): boolean {
 }
 
 /**
- * Which of these words are rare in a cabinet: they stand in no title, legend, name of a list, fact of the trade or line of cabinet.yaml, and in
+ * Which of these words are rare in a cabinet: they are in no title, legend, name of a list, fact of the trade or line of cabinet.yaml, and in
  * at most three of its public files. A name that leaks does so in one text or two; a word of the cabinet's subject is all over it.
  */
 function rareOf(words: ReadonlySet<string>, folder: CabinetFolder, records: PublicRecords): (word: string) => boolean {

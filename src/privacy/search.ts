@@ -11,7 +11,7 @@ export type PrivateValue = {
 
 /** Private values ready to be looked for all at once, however many they are. */
 export type PrivateSearch = {
-  /** By the word of a value that the fewest of them have, and where it stands in the value. */
+  /** By the word of a value that the fewest of them have, and where it is in the value. */
   readonly byWord: ReadonlyMap<string, readonly { readonly found: PrivateValue; readonly before: number }[]>;
   /** Which digests of words are among them: a text has thousands of words, and hardly one of them is looked for. */
   readonly digests: Uint8Array;
@@ -85,7 +85,7 @@ function likelyWords(text: string, digests: Uint8Array): readonly number[] {
 }
 
 /**
- * The values that stand in a text of small letters, each with its first place there: the same as `whereStands` says of each, at
+ * The values that are in a text of small letters, each with its first place there: the same as `whereStands` says of each, at
  * the cost of reading the text once.
  */
 export function privateIn(small: string, { byWord, digests, wordless }: PrivateSearch): readonly FoundValue[] {
@@ -110,7 +110,7 @@ export function privateIn(small: string, { byWord, digests, wordless }: PrivateS
   return [...first.values()];
 }
 
-/** Where a value stands in a text of small letters, as itself and not within a longer word or number; -1 when it does not. */
+/** Where a value is in a text of small letters, as itself and not within a longer word or number; -1 when it is not. */
 export function whereStands(text: string, value: string): number {
   for (let at = text.indexOf(value); at !== -1; at = text.indexOf(value, at + 1)) {
     const before = text[at - 1] ?? ' ';

@@ -73,7 +73,7 @@ function figuresOf({ minor, currency }: Money): readonly string[] {
   return [all, ...(isWhole ? [all.slice(0, -places)] : []), ...(part.endsWith('0') ? [all.slice(0, -1)] : [])];
 }
 
-/** The sums that stand in a text, each with its first place there. `letters` is what `lettersOf` gives. */
+/** The sums that are in a text, each with its first place there. `letters` is what `lettersOf` gives. */
 export function sumsIn(
   letters: string,
   search: SumSearch,
@@ -109,7 +109,7 @@ function inMinor(search: SumSearch): ReadonlyMap<number, PrivateSum> {
 const OLD_MONEY = /(?:£ ?)?\d(?:[\d ,/¼½¾-]|(?<=[\d ¼½¾])(?:s|d|gns?|guineas?)\b\.?)*/y;
 const QUARTERS: Readonly<Record<string, string>> = { '1⁄4': ' ¼ ', '1⁄2': ' ½ ', '3⁄4': ' ¾ ' };
 
-/** Where the next figure stands in a text; -1 when there is none. */
+/** Where the next figure is in a text; -1 when there is none. */
 function digitFrom(text: string, from: number): number {
   for (let at = from; at < text.length; at += 1) if (isDigit(text.charCodeAt(at))) return at;
   return -1;
@@ -132,7 +132,7 @@ function goesOnAsOldMoney(text: string, end: number): boolean {
   return at < text.length && '/sdg'.includes(text.charAt(at));
 }
 
-/** What stands in old money in a text; a bare `2/6` may be a reference, and is sure only with the sign of a pound. */
+/** What is in old money in a text; a bare `2/6` may be a reference, and is sure only with the sign of a pound. */
 function* oldMoneyIn(
   letters: string,
 ): Generator<{ readonly at: number; readonly minor: number; readonly isSure: boolean }> {

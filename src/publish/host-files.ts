@@ -11,7 +11,7 @@ export type Hosted = {
   readonly stoodAt: readonly string[];
   /** Every address that was ever published, the home page (an empty one) included, and where each of them leads now. */
   readonly leads: ReadonlyMap<string, string | null>;
-  /** Addresses that stand in no list, and are named in none here. */
+  /** Addresses that are in no list, and are named in none here. */
   readonly unlisted: ReadonlySet<string>;
 };
 

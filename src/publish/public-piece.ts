@@ -34,7 +34,7 @@ export type PublicPiece = {
   readonly number: string;
   readonly title: string;
   readonly kind: PieceFields['kind'];
-  /** False for an unlisted piece: it has a page and stands in no list. */
+  /** False for an unlisted piece: it has a page and is in no list. */
   readonly listed: boolean;
   readonly status: PieceFields['status'];
   readonly rulers: readonly Named[] | Blank | null;

@@ -10,20 +10,13 @@ const SOURCE = readdirSync(join(ROOT, 'src'), { recursive: true, encoding: 'utf8
   .filter((file) => /\.(?:ts|astro|css|mjs)$/.test(file));
 const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
 
-/** Where only what a keeper reads is held to the words so far, and comments are not. */
-const MESSAGES_ALONE =
-  /^src\/(?:core\/(?:dating|sets|types)|import|photographs|catalogue\/types|privacy|publish|desk|commands\/import)\//;
-
 describe('plain words', () => {
   test.for(['README.md', 'content/README.md', 'DEVELOPERS.md', 'CHANGELOG.md'])('%s', (file) => {
     expect(wordsToReplace(textOf(file))).toEqual([]);
   });
 
   test('every file of src', () => {
-    const wrong = SOURCE.flatMap((file) => {
-      const text = textOf(file);
-      return wordsToReplace(MESSAGES_ALONE.test(file) ? withoutComments(text) : text).map((one) => `${file}:${one}`);
-    });
+    const wrong = SOURCE.flatMap((file) => wordsToReplace(textOf(file)).map((one) => `${file}:${one}`));
     expect(wrong).toEqual([]);
   });
 
@@ -36,11 +29,6 @@ describe('plain words', () => {
     expect(wordsToReplace(text)).toHaveLength(count);
   });
 });
-
-/** A source text with its comments blank; its lines stay. */
-function withoutComments(text: string): string {
-  return text.replace(/\/\*[\s\S]*?\*\//g, (one) => one.replace(/[^\n]/g, '')).replace(/^\s*\/\/.*$/gm, '');
-}
 
 /** Regular expressions of more than 120 signs in a TypeScript text, or in the scripts of a page. */
 function longPatterns(text: string): readonly string[] {

@@ -6,7 +6,7 @@ import { lineOf } from '../yaml.ts';
 import { TABLE_NAMES } from './series-tables.ts';
 import type { SeriesRow, SeriesRows, SeriesTable } from './series-tables.ts';
 
-/** The tables that stand in the folder of a series, or, for a small one, in its `series.yaml`. */
+/** The tables that are in the folder of a series, or, for a small one, in its `series.yaml`. */
 export function withTables(
   series: Filed<SeriesFields>,
   files: ReadonlyMap<string, CabinetFile>,

@@ -33,7 +33,7 @@ export type TypeSeries = FiledSeries & {
   readonly dieStates: readonly DieStateRow[];
 };
 
-/** Reads what stands in the tables of a series; everything that cannot be read is a slip, and the rest is kept. */
+/** Reads what is in the tables of a series; everything that cannot be read is a slip, and the rest is kept. */
 export function readSeries(
   series: FiledSeries,
   works: readonly CitedWork[],

@@ -46,7 +46,7 @@ function readLetters(text: string, context: DateContext): Outcome<Reading> | und
   return yearOfEra(BYZANTINE, String(cyrillic), context);
 }
 
-/** The years of the world that stand in letters on coins of Russia: to Peter's change of era on 1 January 1700. */
+/** The years of the world that are in letters on coins of Russia: to Peter's change of era on 1 January 1700. */
 const FIRST_IN_CYRILLIC = 6500;
 const LAST_BYZANTINE = 7208;
 /** AM 3761 contains the first days of AD 1. */

@@ -69,7 +69,7 @@ const MARKS = [
   { mark: 'about', found: / (?:or so|or thereabouts|ca\.|circa|\((?:circa|c\.|ca\.|about)\))$/i, leave: '' },
 ] as const;
 
-/** Marks may stand in any order, and each once on either side; who doubts more often than that writes no date. */
+/** Marks may be in any order, and each once on either side; who doubts more often than that writes no date. */
 const MOST_ROUNDS = 4;
 
 /** Takes "about" and "perhaps" off both ends of some words and puts them on what the rest is read as. */

@@ -8,7 +8,7 @@ import type { SetPlace } from './places.ts';
 import type { ListedType, Lists, SetRule } from './set-rule.ts';
 import type { SetState } from './set-state.ts';
 
-/** The places of a set, what fits each, and what stands in each. */
+/** The places of a set, what fits each, and what is in each. */
 export type Arrangement = {
   readonly places: readonly SetPlace[];
   /** Everything that fits, one list a place, by id. */

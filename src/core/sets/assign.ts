@@ -6,12 +6,12 @@ import type { SetPiece } from './set-piece.ts';
 import { ACCEPT } from './set-rule.ts';
 import type { SetRule } from './set-rule.ts';
 
-/** A piece that could stand in a place. */
+/** A piece that could be in a place. */
 export type Standing = { readonly piece: SetPiece; readonly fit: Fit };
 
 /**
  * What a piece is worth in a place, in falling order of importance: whether it fills the place for certain, or possibly, or
- * stands in; whether it stands in for certain; whether it has no problem; the keeper's own preference; and the ends of its
+ * is in; whether it is in for certain; whether it has no problem; the keeper's own preference; and the ends of its
  * grade, on the numeric scale and then by the order of its labels. Scales overlap, and the keeper has the pieces in hand.
  */
 export const SCORE_PARTS = [

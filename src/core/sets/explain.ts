@@ -47,7 +47,7 @@ function whyHere(holder: Standing, [best]: readonly Standing[], elsewhere: Reado
   return `Chosen before ${namesOf(best.piece, holder.piece)[0]}: ${whyBetter(holder, best)}.`;
 }
 
-/** Pieces that fit a place and stand in none, each with the place it fits best and what stands there instead. */
+/** Pieces that fit a place and are in none, each with the place it fits best and what stands there instead. */
 export function sparesOf(arrangement: Arrangement): SetState['spares'] {
   const standing = standsAt(arrangement);
   const spares = new Map<string, { at: number; places: number }>();

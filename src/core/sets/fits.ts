@@ -8,7 +8,7 @@ import { ACCEPT } from './set-rule.ts';
 import type { Accept, Lists, SetRule, Where } from './set-rule.ts';
 
 /**
- * How well a piece fits a place. `filler` stands in and does not count. For `no`, `barred` says whether the piece is what the
+ * How well a piece fits a place. `filler` is in and does not count. For `no`, `barred` says whether the piece is what the
  * place asks for and is kept out by one thing only, which `because` names.
  */
 export type Fit = {

@@ -80,7 +80,7 @@ function linesOf(
 ): readonly Line[] {
   if (fact === rule['one-per']) {
     const places = placesOf(rule, lists);
-    // Nothing can stand in an excused place, and its rule asks for nothing.
+    // Nothing can be in an excused place, and its rule asks for nothing.
     const open = places.ok ? places.value.filter(({ excused }) => excused === undefined) : [];
     return open.map(({ id, label, where }) => ({ value: id, label, where }));
   }

@@ -8,7 +8,7 @@ import { areasAround, folded, statesOtherwise, withWider } from './facts.ts';
 import { numberInWords } from '../references/parse-reference.ts';
 import type { Lists, PlaceWritten, SetRule, Where, Within } from './set-rule.ts';
 
-/** One position in a set, with everything a piece must be to stand in it beyond what the whole set asks. */
+/** One position in a set, with everything a piece must be to be in it beyond what the whole set asks. */
 export type SetPlace = {
   readonly id: string;
   readonly label: string;

@@ -52,7 +52,7 @@ export type OnePer =
 export type Accept = {
   /** `yes`: a piece made over from another may fill a place, also one of its host's ruler. */
   readonly altered: 'yes' | 'no';
-  /** What a piece with a problem does: stand in, fill like any other, or nothing. */
+  /** What a piece with a problem does: stand as a filler, fill like any other, or nothing. */
   readonly details: 'filler' | 'yes' | 'no';
   /** Whether an uncertain statement makes a possible place or none. */
   readonly uncertain: 'count-as-possible' | 'no';

@@ -17,7 +17,7 @@ export type Upgrade = {
   /** The better piece. */
   readonly to: string;
   readonly certain: boolean;
-  /** Whether the better piece already stands in the place and has displaced the other. */
+  /** Whether the better piece is already in the place and has displaced the other. */
   readonly made: boolean;
   readonly because: string;
 };

@@ -79,7 +79,7 @@ function isAt({ file, field }: Problem, name: string): boolean {
   return at === name || (at.startsWith(`${name}.`) && /^\d+$/.test(at.slice(name.length + 1)));
 }
 
-/** What stands in the way of a save, each under the name of its box; `text` is where the file can be edited as a text. */
+/** What is in the way of a save, each under the name of its box; `text` is where the file can be edited as a text. */
 export function problemsNote({ problems, unread }: FormView, text: string, kind: string): Html | '' {
   const told = [
     ...problems.map(({ field, file, says }) => ({

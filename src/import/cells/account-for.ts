@@ -25,7 +25,7 @@ export type Account = {
 
 type Place = 'inFields' | 'inLedger' | 'unread' | 'blanks' | 'leftOut' | 'inRowsSetAside' | 'lost';
 
-/** Looks every cell up in the drafts, by what stands in them and not by what the reader says it did. */
+/** Looks every cell up in the drafts, by what is in them and not by what the reader says it did. */
 export function accountFor(sheet: Sheet, drafts: readonly Draft[], mapping: Mapping): Account {
   const keys = columnKeys(sheet);
   const readings = readingsOf(sheet, mapping);

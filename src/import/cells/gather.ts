@@ -3,7 +3,7 @@ import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, UnreadCell } from '../plan/draft.ts';
 import type { Half, Said } from './cell-result.ts';
 
-/** What one cell said, with the heading and the text it stood in. */
+/** What one cell said, with the heading and the text it was in. */
 export type SaidBy = { readonly said: Said; readonly heading: string; readonly text: string };
 
 /** All that the cells of a row say, put together. The first to state a fact is kept, and a second that differs is told of. */

@@ -37,7 +37,7 @@ function ofToday({ calendar: _, ...settings }: Settings): Settings {
 
 const NAMES: ReadonlySet<string> = new Set(['piece', 'cost', 'value', 'insured', 'acquired']);
 
-/** A heading that would pass for a column of the ledger that wants more than words is told apart. */
+/** A heading that would pass for a column of the ledger that wants more than words is distinguished. */
 export function ownHeading(heading: string): string {
   return NAMES.has(heading.trim().toLowerCase()) ? `${heading.trim()} (as in the sheet)` : heading.trim();
 }

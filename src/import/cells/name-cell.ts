@@ -49,7 +49,7 @@ const GODS: ReadonlySet<string> = new Set(
   dionysus serapis sarapis isis concordia fortuna tyche pietas medusa pan silenus vulcan vesta cybele melqart baal britannia hibernia
   helvetia marianne justitia`.split(/\s+/),
 );
-/** Words that describe a side, and stand in no name. */
+/** Words that describe a side, and are in no name. */
 const DESCRIBING =
   'with|wit|mit|avec|con|struck|minted|issued|coined|engraved|showing|geprägt|frappée?|coniata?|bust|head|buste|tête|kopf|büste|in the name of';
 const PHRASE = new RegExp(`(?:^|\\s)(?:${DESCRIBING})(?=\\s|$)`, 'iu');

@@ -90,7 +90,7 @@ function waysOf(patterns: readonly Pattern[], text: string, suits: Suits): reado
   return fits.filter((one) => textsOf(one) === textsOf(first));
 }
 
-/** Names a sheet is sure of, by the part they stand in: those of cells that only one pattern fits. */
+/** Names a sheet is sure of, by the part they are in: those of cells that only one pattern fits. */
 type KnownParts = ReadonlyMap<string, ReadonlySet<string>>;
 
 /** What each pattern alone finds in the cells of a column, for telling a ruler from a mint where a cell fits both. */

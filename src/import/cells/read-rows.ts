@@ -19,7 +19,7 @@ import { isField } from '../columns/targets.ts';
 type SetAside = { readonly row: number; readonly text: string; readonly because: string };
 
 /**
- * Every row of a sheet as a draft of a piece, or set aside with the reason. What a cell says stands in a fact, a name,
+ * Every row of a sheet as a draft of a piece, or skipped with the reason. What a cell says is in a fact, a name,
  * the ledger or the list of cells that could not be read; no cell is dropped in silence (`accountFor` counts them).
  */
 export function readRows(
@@ -63,7 +63,7 @@ export function readRows(
 }
 
 /**
- * Reads a cell of the column at that place. Columns repeat themselves: a text that stood in its column before, read with the
+ * Reads a cell of the column at that place. Columns repeat themselves: a text that was in its column before, read with the
  * settings of the mapping alone, is not read again.
  */
 function onceForEachText(
@@ -179,7 +179,7 @@ function headingOf(all: readonly SaidBy[]): string {
 
 type Numbered = { readonly number: string; readonly told: readonly UnreadCell[] };
 
-/** The number as written; the second of the same number is told apart by a suffix, and told of. */
+/** The number as written; the second of the same number is distinguished by a suffix, and told of. */
 function numberOf(
   gathered: Gathered,
   row: number,

@@ -76,7 +76,7 @@ export function readChoice(text: string, field: string): readonly Said[] {
   return unread(field, `"${text}" is not one of the words this takes. Write ${Object.keys(known).join(', ')}.`);
 }
 
-/** Several words in a cell, parted by semicolons or, where there are none, by commas. */
+/** Several words in a cell, split by semicolons or, where there are none, by commas. */
 export function readList(text: string, field: string): readonly Said[] {
   const parts = text.split(text.includes(';') ? ';' : /[,\n]/).map((part) => part.trim());
   return [{ kind: 'more', field, values: parts.filter((part) => part !== '') }];
@@ -96,7 +96,7 @@ export function readMakers(text: string, role: string): readonly Said[] {
   return [{ kind: 'more', field: 'makers', values: makers }];
 }
 
-/** What somebody may have done for a piece. What else stands in brackets belongs to the name: `Oban (of York)`. */
+/** What somebody may have done for a piece. What else is in brackets belongs to the name: `Oban (of York)`. */
 const ROLES: ReadonlySet<string> = new Set([
   'maker', 'moneyer', 'engraver', 'die-sinker', 'die sinker', 'die-cutter', 'die cutter', 'medallist', 'medalist', 'artist',
   'designer', 'sculptor', 'modeller', 'mint master', 'mintmaster', 'mint-master', 'founder', 'caster', 'chaser', 'publisher',

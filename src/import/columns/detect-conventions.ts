@@ -56,7 +56,7 @@ export function tellsStriking(cells: readonly SheetCell[]): boolean {
   return told.length > 0 && told.length * 2 >= cells.length && old.length > 0;
 }
 
-/** Whether bare years below 1000, or below nought, stand in a column. */
+/** Whether bare years below 1000, or below nought, are in a column. */
 export function smallYears(cells: readonly SheetCell[]): {
   readonly bare: string | null;
   readonly minus: string | null;

@@ -33,7 +33,7 @@ export const SETTINGS = {
   alone: ['that year', 'from then'],
   /** What `gr` means beside a weight. */
   gr: ['grams', 'grains'],
-  /** What number a row without one is given; not settled, such rows are set aside. */
+  /** What number a row without one is given; not settled, such rows are skipped. */
   unnumbered: ['row'],
 } as const;
 export type Settings = {

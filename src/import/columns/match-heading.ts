@@ -10,7 +10,7 @@ import type { LedgerField } from './targets.ts';
 /** What a heading says by itself. */
 export type Matched = {
   readonly languages: readonly Language[];
-  /** The unit or currency that stands in it. */
+  /** The unit or currency that is in it. */
   readonly unit: string | null;
 } & (
   | { readonly kind: 'field'; readonly field: string }

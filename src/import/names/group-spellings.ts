@@ -6,7 +6,7 @@ import { hullOf, parseYears } from './spans.ts';
 import type { Span } from './spans.ts';
 
 /**
- * Spellings of one name, a ruler’s distinguished by reign, or else by realm and date, a place by its area; what nothing tells apart is in
+ * Spellings of one name, a ruler’s distinguished by reign, or else by realm and date, a place by its area; what nothing distinguishes is in
  * no cluster of several.
  */
 export function clustersOf(group: readonly Label[], areRulers: boolean): readonly (readonly Label[])[] {

@@ -261,7 +261,7 @@ function newName(kind: ListKind, id: string, labels: readonly Label[], namesFile
   };
 }
 
-/** The files of a list by each of their names, told apart by `keyOf`. */
+/** The files of a list by each of their names, distinguished by `keyOf`. */
 function indexed(
   known: readonly KnownName[],
   keyOf: (name: string) => string,

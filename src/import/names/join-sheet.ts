@@ -210,7 +210,7 @@ function knownNames(records: Records): Known {
   };
 }
 
-/** A piece that stands in the name of a file of the list. */
+/** A piece that is in the name of a file of the list. */
 type InName = { readonly id: string; readonly name: string; readonly row: number; readonly made: Span | null };
 
 /** Nobody ruled as long as this; a name may outlive its bearer on coins, so it is told and no more. */

@@ -3,7 +3,7 @@ import type { Label } from './labels.ts';
 import type { Span } from './spans.ts';
 import { parseYears, yearsBetween } from './spans.ts';
 
-/** A spelling of the names file, what stands in square brackets behind it apart: `James I [Scotland, 1424-1437]`. */
+/** A spelling of the names file, what is in square brackets behind it apart: `James I [Scotland, 1424-1437]`. */
 type Said = {
   readonly text: string;
   readonly name: string;
@@ -34,7 +34,7 @@ export function labelsSaid(
     .filter(([, mine]) => mine.length > 0);
 }
 
-/** The years that stand in spellings of a names file. */
+/** The years that are in spellings of a names file. */
 export function yearsSaid(spellings: readonly string[]): readonly Span[] {
   return spellings.flatMap((text) => parsed(text).years ?? []);
 }

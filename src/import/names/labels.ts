@@ -15,12 +15,12 @@ export type Label = {
   readonly realm: string | null;
   /** What parts it from others of the same name: `Scotland`, `1424-1437`; empty where nothing does. */
   readonly part: string;
-  /** The years the pieces were made in, those told apart by them alone. */
+  /** The years the pieces were made in, those distinguished by them alone. */
   readonly made: Span | null;
   readonly uses: number;
 };
 
-/** How a spelling stands in the names file: `Æthelred II (978-1016)`, or `James I [Scotland]` where several are told apart. */
+/** How a spelling is in the names file: `Æthelred II (978-1016)`, or `James I [Scotland]` where several are distinguished. */
 export function labelOf(use: NameUse, partOf: Parting): string {
   if (use.years !== undefined) return `${use.name} (${use.years})`;
   const part = partOf(use);

@@ -10,7 +10,7 @@ export type KnownName = {
   readonly realm?: string;
 };
 
-/** A name where it stands in the sheet, with the years its piece was made in. */
+/** A name where it is in the sheet, with the years its piece was made in. */
 export type NameUse = NamedInSheet & { readonly row: number; readonly made: Span | null };
 
 /** A file a name gets that has none yet. */
@@ -43,7 +43,7 @@ export type SaidNames = Readonly<Record<string, readonly string[]>>;
 
 /** Which names of one list are one, and which are nearly so. */
 export type Likeness = {
-  /** Names with one key are one, but for what a realm or a date tells apart. */
+  /** Names with one key are one, but for what a realm or a date distinguishes. */
   readonly same: (name: string) => string;
   /** Names that may be one, and are asked about. */
   readonly isNear: (one: string, other: string) => boolean;

@@ -11,7 +11,7 @@ const LONGEST_REIGN = 72;
 /** Pieces of two realms this many years apart may still be one ruler's, who had both. */
 const ONE_HAND = 10;
 
-/** What tells a use of a name apart from others of the same: `Scotland`, `1424-1437`, `Naples, 1816-1825`; empty where nothing is parted. */
+/** What tells a use of a name apart from others of the same: `Scotland`, `1424-1437`, `Naples, 1816-1825`; empty where there is nothing to tell. */
 export type Parting = (use: NameUse) => string;
 
 /**

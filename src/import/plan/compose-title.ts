@@ -33,7 +33,7 @@ function textOf(part: string, facts: ReadonlyMap<string, Written>, names: Draft[
   return typeof value === 'string' && value !== 'unknown' && value !== 'none' ? value : null;
 }
 
-/** A date as a ticket words it; what cannot be read there stands in no title. */
+/** A date as a ticket words it; what cannot be read there is in no title. */
 function dateInWords(date: Written | undefined, dated: Written | undefined): string | null {
   if (typeof date !== 'string') return null;
   // `1931 D` says more than 1931, and is how such a piece is called.

@@ -14,7 +14,7 @@ export type UnreadCell = {
 };
 
 /**
- * One row of a sheet, read by a mapping: what will stand in the piece's file and what in the ledger. Rulers, mints,
+ * One row of a sheet, read by a mapping: what will be in the piece's file and what in the ledger. Rulers, mints,
  * denominations and works are still names as the sheet has them; joining them to the list files comes after.
  */
 export type Draft = {

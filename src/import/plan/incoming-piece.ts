@@ -48,7 +48,7 @@ function keep(facts: Map<string, Written>, field: string, text: string): void {
 const NEEDED = new Set(['number', 'title', 'kind']);
 
 /**
- * A piece without a fact that `check` would refuse, which is kept as it was written, or, where it must not stand in a public file, in the
+ * A piece without a fact that `check` would refuse, which is kept as it was written, or, where it must not be in a public file, in the
  * ledger. Null when the piece cannot do without it, or when no fact is named.
  */
 export function withoutFact(
@@ -99,7 +99,7 @@ const READ: Readonly<Record<string, (cell: string) => boolean>> = {
 
 /**
  * What a row puts in the ledger, by the ledger's own headings. A column that nobody mapped keeps its heading; where that could be
- * taken for one that is read, it is told apart by words behind it. So is a cell that its column could not hold.
+ * taken for one that is read, words behind it say which it is. So is a cell that its column could not hold.
  */
 function ledgerCells(
   cells: Readonly<Record<string, string>>,

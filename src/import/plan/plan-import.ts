@@ -32,7 +32,7 @@ export type SheetToBring = {
   readonly drafts: readonly Draft[];
   readonly setAside: readonly RowSetAside[];
   readonly said: SaidOfLists;
-  /** What was brought in from this sheet the time before. */
+  /** What was imported from this sheet the time before. */
   readonly before: readonly BroughtIn[];
   readonly prefer: Preference;
   /** The cells of each row as they stand, by its number. */
@@ -69,7 +69,7 @@ export type ImportPlan = {
   readonly unread: readonly UnreadCell[];
   /** The ledger as it will be; null when it stays as it is. */
   readonly ledger: string | null;
-  /** Pieces brought in before whose row the sheet has no longer. */
+  /** Pieces imported before whose row the sheet has no longer. */
   readonly vanished: readonly BroughtIn[];
 };
 
@@ -249,7 +249,7 @@ function listFiles(created: {
 }
 
 /**
- * Of the new files those that a piece names which is written now. The others belonged to rows that are set aside, or to
+ * Of the new files those that a piece names which is written now. The others belonged to rows that are skipped, or to
  * pieces in which the keeper has taken the name out: a list that was removed so that it tells nothing stays removed.
  */
 function neededLists(lists: readonly NewList[], pieces: readonly PlacedPiece[]): readonly NewList[] {

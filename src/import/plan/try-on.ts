@@ -14,7 +14,7 @@ import type { PlacedPiece } from './piece-to-write.ts';
 export type Refused = {
   readonly field: string | null;
   readonly says: string;
-  /** Whether the fact may stand in no public file at all. */
+  /** Whether the fact may be in no public file at all. */
   readonly isSecret: boolean;
   readonly secret?: Secret;
 };

@@ -6,14 +6,14 @@ import { fileId, freeId } from '../../core/file-id.ts';
 /** Which piece a row is. */
 export type Identity =
   | { readonly kind: 'new'; readonly id: string }
-  /** Brought in before, and still there, perhaps under another name. */
+  /** Imported before, and still there, perhaps under another name. */
   | { readonly kind: 'again'; readonly id: string; readonly was: BroughtIn }
   /** There, and not from this sheet, unless it says the very same. */
   | { readonly kind: 'there'; readonly id: string }
-  /** Brought in before, and taken out of the cabinet by hand since. */
+  /** Imported before, and taken out of the cabinet by hand since. */
   | { readonly kind: 'gone'; readonly id: string };
 
-/** Which piece each draft is, in their order. An id once given stays: it is in what was brought in, and the folder has it. */
+/** Which piece each draft is, in their order. An id once given stays: it is in what was imported, and the folder has it. */
 export function identify(
   drafts: readonly JoinedDraft[],
   records: Records,

@@ -1,6 +1,6 @@
 import type { Written } from '../../catalogue/yaml.ts';
 
-/** A piece as it was last brought in from a sheet: what the next time is compared with. */
+/** A piece as it was last imported from a sheet: what the next time is compared with. */
 export type BroughtIn = {
   readonly id: string;
   readonly number: string;
@@ -17,7 +17,7 @@ export function formatBroughtIn(pieces: readonly BroughtIn[]): string {
   return pieces.map((piece) => `${JSON.stringify(piece)}\n`).join('');
 }
 
-/** The pieces of a file that `formatBroughtIn` wrote; a line that a hand has spoiled counts as never brought in. */
+/** The pieces of a file that `formatBroughtIn` wrote; a line that a hand has spoiled counts as never imported. */
 export function parseBroughtIn(text: string): readonly BroughtIn[] {
   return text.split('\n').flatMap((line) => {
     try {

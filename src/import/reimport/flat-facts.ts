@@ -8,7 +8,7 @@ const WITH_FIELDS = new Set(['obverse', 'reverse', 'edge', 'found', 'dies', 'sur
 /** Fields in which one value and a list of one say the same. */
 const ONE_OR_MORE = new Set(['ruler', 'struck-for', 'formerly']);
 
-/** Facts as they stand in a file, by path. */
+/** Facts as they are in a file, by path. */
 export function flatFacts(facts: Readonly<Record<string, Written>>): FlatFacts {
   const flat = new Map<string, Written>();
   for (const [field, value] of Object.entries(facts)) {

@@ -18,13 +18,13 @@ export type Merged = {
   readonly conflicts: readonly Conflict[];
   /** Fields that the sheet has no longer; they stay in the file. */
   readonly emptied: readonly string[];
-  /** What counts as brought in from now on. */
+  /** What counts as imported from now on. */
   readonly base: FlatFacts;
 };
 
 /**
- * What a sheet changes in a file since it was last brought in: a field that the sheet has changed and no hand has. `base` is what was
- * brought in then, `sheet` what the sheet says now, `file` what the file says now.
+ * What a sheet changes in a file since it was last imported: a field that the sheet has changed and no hand has. `base` is what was
+ * imported then, `sheet` what the sheet says now, `file` what the file says now.
  */
 export function mergeThreeWays(base: FlatFacts, sheet: FlatFacts, file: FlatFacts, prefer: Preference): Merged {
   const changes: { path: string; value: Written | null }[] = [];

@@ -23,7 +23,7 @@ export type SheetChoices = {
   readonly separator?: string;
   /** The name of the one sheet to read. Of workbooks. */
   readonly sheet?: string;
-  /** The row the headings stand in, the first being 1; 0 where there are none. Of every sheet that is read. */
+  /** The row the headings are in, the first being 1; 0 where there are none. Of every sheet that is read. */
   readonly headingRow?: number;
 };
 

@@ -14,7 +14,7 @@ const NO_HEADINGS: SheetRemark = {
   says: 'No row of headings was found. Name it, or give each column its field by its letter.',
 };
 
-/** A sheet with its headings and records told apart. A heading row given by the keeper is taken as given; 0 is none. */
+/** A sheet with its headings apart from its records. A heading row given by the keeper is taken as given; 0 is none. */
 export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
   const filled = grid.rows.filter(({ cells }) => filledCells(cells).length > 0);
   const chosen = headingRow ?? grid.statedHeadingRow ?? findHeadingRow(filled);
@@ -150,7 +150,7 @@ type HangingColumn = {
 };
 
 /**
- * What hangs on cells, in columns of its own after the last: where a piece was bought often stands in a comment alone,
+ * What hangs on cells, in columns of its own after the last: where a piece was bought often is in a comment alone,
  * and a column can be mapped or left to the ledger like any other.
  */
 function hangingColumns(grid: Pick<Grid, 'comments' | 'links'>, last: number): readonly HangingColumn[] {

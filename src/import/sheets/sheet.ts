@@ -39,7 +39,7 @@ export type SheetRemark = { readonly rows: readonly number[]; readonly says: str
 export type Sheet = {
   readonly name: string;
   readonly isHidden: boolean;
-  /** The row the headings stand in; 0 where the sheet has none. */
+  /** The row the headings are in; 0 where the sheet has none. */
   readonly headingRow: number;
   /** Columns that hold something; wholly empty ones are left out. Comments and links of cells have columns of their own, last. */
   readonly columns: readonly SheetColumn[];

@@ -17,7 +17,7 @@ const FACES: Readonly<Record<string, readonly string[]>> = {
 const CAMERA = /^(?=.*[a-z_])[a-z0-9_]{4}\d{4}(?:\s*\(\d+\))?$/;
 
 /**
- * Which piece and face a photograph shows, by its path below the folder that is brought in: the inventory number or the
+ * Which piece and face a photograph shows, by its path below the folder that is imported: the inventory number or the
  * id of a piece, in the file's name or in that of its folder, and a word for the face.
  */
 export function matchName(path: string, pieces: readonly KnownPiece[]): NameMatch {
@@ -48,7 +48,7 @@ function settled({ pieces, face }: Found, path: string): NameMatch {
     : { ok: false, because: `${path} could be of ${pieces.join(' or ')}. Write the number in full, with its noughts.` };
 }
 
-/** The longest id that stands in a name as itself. */
+/** The longest id that is in a name as itself. */
 function byId(name: string, pieces: readonly KnownPiece[]): Found | null {
   const plain = name.replace(/[\s_]+/g, '-');
   const at = (id: string): number => `-${plain}-`.indexOf(`-${id}-`);
@@ -59,7 +59,7 @@ function byId(name: string, pieces: readonly KnownPiece[]): Found | null {
   return { pieces: [found.id], face: faceIn(wordsOf(rest)) };
 }
 
-/** An inventory number that stands in a name as a word of its own, or with a word for the face at its end: `0123o`. */
+/** An inventory number that is in a name as a word of its own, or with a word for the face at its end: `0123o`. */
 function byNumber(name: string, pieces: readonly KnownPiece[]): Found | null {
   const words = wordsOf(name);
   for (const isSame of [exactly, withoutNoughts]) {

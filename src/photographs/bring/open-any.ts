@@ -17,7 +17,7 @@ type Decode = (picture: {
   readonly buffer: Uint8Array;
 }) => Promise<{ width: number; height: number; data: Uint8ClampedArray }>;
 
-/** Opens a photograph of any of the kinds that are brought in; HEIC through a package that may be absent. */
+/** Opens a photograph of any of the kinds that are imported; HEIC through a package that may be absent. */
 export async function openAny(
   file: string,
   heic: () => Promise<Decode | null> = heicDecoder,

@@ -72,7 +72,7 @@ function spreadDown(
   }
 }
 
-/** Joined pixels, and the box they stand in. */
+/** Joined pixels, and the box they are in. */
 export type Region = { readonly box: Box; readonly pixels: Int32Array };
 
 /** Every region of joined pixels that has at least so many. */

@@ -21,7 +21,7 @@ const TICKS = { every: 9, five: 14, ten: 22 } as const;
 const LARGEST = 16;
 
 /**
- * One picture of several pieces, on a board at one scale with a rule of its millimetres beneath; a JPEG that carries
+ * One picture of several pieces, on a board at one scale with a rule of its millimetres below; a JPEG that carries
  * nothing besides its pixels. At least one picture. `largest` is the most pixels a millimetre; without a rule, lengths may be
  * in any unit.
  */

@@ -53,7 +53,7 @@ export const PRIVATE: readonly Headings[] = [
   { to: 'notes', en: ['notes', 'note', 'remarks', 'comments', 'comment', 'private notes', 'memo', 'remark'], fr: ['remarques', 'remarque', 'commentaires', 'commentaire', 'notes', 'observations'], de: ['notizen', 'notiz', 'bemerkungen', 'bemerkung', 'anmerkungen', 'anmerkung', 'kommentar'], it: ['note', 'commenti', 'osservazioni', 'nota'], es: ['notas', 'comentarios', 'observaciones', 'nota'], nl: ['opmerkingen', 'notities', 'opmerking', 'aantekeningen'] },
 ]; // prettier-ignore
 
-/** A word that makes any heading it stands in private, whatever stands beside it; with the column of the ledger it is nearest to. */
+/** A word that makes any heading it is in private, whatever stands beside it; with the column of the ledger it is nearest to. */
 export const PRIVATE_WORDS: Readonly<Record<string, readonly string[]>> = {
   cost: ['paid', 'price', 'cost', 'prix', 'achat', 'preis', 'bezahlt', 'prezzo', 'pagato', 'acquisto', 'precio', 'compra', 'prijs', 'betaald', 'invoice', 'rechnung', 'facture', 'postage', 'premium', 'fees'],
   value: ['worth', 'valuation', 'estimate', 'schatzwert', 'stima', 'estimacion', 'taxatie', 'profit'],

@@ -59,7 +59,7 @@ function isMet({ sign, than }: { readonly sign: string; readonly than: number },
   return sign === '=' ? number === than : number !== than;
 }
 
-/** Sections part at semicolons that stand in no quotes, brackets or after a backslash; four at the most. */
+/** Sections part at semicolons that are in no quotes, brackets or after a backslash; four at the most. */
 function splitSections(code: string): readonly string[] {
   const sections = [''];
   for (const [part] of code.matchAll(/"[^"]*"?|[\\_*].|\[[^\]]*\]?|./gsu)) {

@@ -11,7 +11,7 @@ export type SheetMoment = {
   readonly weekday: number;
   /** Seconds since midnight, with fractions. */
   readonly seconds: number;
-  /** Whether the day stood in the calendar: not so 29 February 1900, which the 1900 system counts, nor 0 January. */
+  /** Whether the day was in the calendar: not so 29 February 1900, which the 1900 system counts, nor 0 January. */
   readonly isReal: boolean;
 };
 

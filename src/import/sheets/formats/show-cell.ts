@@ -98,7 +98,7 @@ const LANGUAGES: Readonly<Record<string, string>> = {
   '22': 'uk', '24': 'sl', '25': 'et', '26': 'lv', '27': 'lt', '02': 'bg',
 }; // prettier-ignore
 
-/** Whether a section of a format shows a day of a month of a year; `yyyy` alone shows a year, whatever lies beneath. */
+/** Whether a section of a format shows a day of a month of a year; `yyyy` alone shows a year, whatever lies below. */
 export function showsDay({ tokens }: FormatSection): boolean {
   const parts = tokens.filter((token) => token.kind === 'date');
   const has = (letter: string, most: number): boolean =>

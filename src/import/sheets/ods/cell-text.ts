@@ -43,7 +43,7 @@ function valueOf(type: string, value: string, currency: string, text: string): S
   return type === 'float' || type === 'percentage' || type === 'currency' ? { kind: 'number', figure } : null;
 }
 
-/** A date shown as `1279` or `May 2011` has a day beneath that nobody wrote; it is not told. */
+/** A date shown as `1279` or `May 2011` has a day below that nobody wrote; it is not told. */
 function showsDay(text: string, day: number): boolean {
   return new RegExp(`(^|\\D)0?${day}(\\D|$)`).test(text) && (text.match(/\d+|\p{L}{3,}/gu) ?? []).length >= 3;
 }

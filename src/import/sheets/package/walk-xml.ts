@@ -115,7 +115,7 @@ function decoderOf(bytes: Uint8Array): TextDecoder {
 
 type Scope = { readonly depth: number; readonly prefixes: ReadonlyMap<string, string> };
 
-/** Which vocabulary each name belongs to where one stands in the file (Namespaces in XML 1.0). */
+/** Which vocabulary each name belongs to where one is in the file (Namespaces in XML 1.0). */
 function namespaces() {
   const scopes: Scope[] = [{ depth: 0, prefixes: new Map() }];
   const known = new Map<string, string>();

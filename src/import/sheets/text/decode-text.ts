@@ -81,7 +81,7 @@ function wideWithoutMark(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
   return even > (even + odd) * 0.95 ? 'utf-16be' : null;
 }
 
-/** Whether nearly all bytes above 127 stand in sequences that UTF-8 has; a text in another encoding has hardly any. */
+/** Whether nearly all bytes above 127 are in sequences that UTF-8 has; a text in another encoding has hardly any. */
 function isMostlyUtf8(bytes: Uint8Array): boolean {
   const text = new TextDecoder('utf-8').decode(bytes.subarray(0, 8_000_000));
   let whole = 0;

@@ -134,7 +134,7 @@ function evennessOf(sample: string, separator: string): number {
   for (const { fields } of filled) byWidth.set(fields.length, (byWidth.get(fields.length) ?? 0) + 1);
   let best = 0;
   for (const [width, count] of byWidth) {
-    // A sign that stands in one row of two is more likely part of the words than between them.
+    // A sign that is in one row of two is more likely part of the words than between them.
     const share = count / filled.length;
     if (width > 1) best = Math.max(best, share * share * Math.log2(width + 1));
   }

@@ -49,7 +49,7 @@ export function weighEncodings(bytes: Uint8Array): Outcome<Weighed> {
   return good({ encoding: best.encoding, doubts });
 }
 
-/** Every byte above 127 that occurs, once each, and the lines they stand in, as many as are needed to weigh. */
+/** Every byte above 127 that occurs, once each, and the lines they are in, as many as are needed to weigh. */
 function highBytes(bytes: Uint8Array): { readonly used: Uint8Array; readonly lines: readonly Uint8Array[] } {
   const seen = new Set<number>();
   const lines: Uint8Array[] = [];

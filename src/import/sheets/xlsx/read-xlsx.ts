@@ -47,7 +47,7 @@ export function readXlsx(
   return good({ names: workbook.value.sheets.map(({ name }) => name), grids });
 }
 
-/** Addresses that cells lead to, where they do not stand in the cell's own text. */
+/** Addresses that cells lead to, where the cell's own text does not hold them. */
 function linksOf({ rows, links, linked }: Worksheet, relations: readonly Relation[]): readonly Hanging[] {
   const targets = new Map(relations.filter(({ isOutside }) => isOutside).map(({ id, target }) => [id, target]));
   const texts = new Map(rows.map(({ row, cells }) => [row, cells]));

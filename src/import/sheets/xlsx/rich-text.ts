@@ -5,7 +5,7 @@ export function undoEscapes(text: string): string {
 }
 
 /**
- * Collects the text of a string that may come in runs: what stands in `t`, but not in `rPh`, which tells how it is
+ * Collects the text of a string that may come in runs: what is in `t`, but not in `rPh`, which tells how it is
  * pronounced.
  */
 export function textCollector() {

@@ -13,7 +13,7 @@ import type { Workbook } from './workbook.ts';
 import { numberFormat, showCell, showDated } from '../formats/show-cell.ts';
 import { parseIsoMoment } from '../formats/serial-day.ts';
 
-/** What stands in the XML of one worksheet; what hangs on it lies in parts of its own. */
+/** What is in the XML of one worksheet; what hangs on it lies in parts of its own. */
 export type Worksheet = Pick<Grid, 'rows' | 'hiddenColumns' | 'merges'> & {
   /** The first row of its filter, which is the row of headings. */
   readonly filterRow: number | null;
