@@ -4,6 +4,7 @@ import { namedEra } from './bare-years.ts';
 import type { DateContext, Dating, Reading } from './dating.ts';
 import { readEdtf, refuseFormerEdtf } from './edtf.ts';
 import { readHyphened } from './shortened.ts';
+import { readInPeriod, readWithWeekday } from './read-beside.ts';
 import { readUnknownEnd } from './read-bound.ts';
 import { phraseReader } from './read-phrase.ts';
 import { reignNotKnown } from './read-regnal.ts';
@@ -85,7 +86,7 @@ function readWhole(text: string, reader: Reader): Outcome<Reading> | undefined {
   if (edtf && !/^\d{4}\/\d{4}-\d\d$/.test(text)) return edtf;
   const former = refuseFormerEdtf(text);
   if (former !== undefined) return refuse(former);
-  return readPhrase(text) ?? edtf;
+  return readPhrase(text) ?? readWithWeekday(text, readPhrase) ?? readInPeriod(text, readPhrase) ?? edtf;
 }
 
 /** Names the words that were left over, when what stands before them is a date. */

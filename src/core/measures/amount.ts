@@ -82,7 +82,7 @@ export function seen(text: string): string {
 
 /**
  * Text as the readers like it: one space between words, one kind of dash and of minus, figures and letters of one width,
- * no marks of direction, nothing at the ends.
+ * no marks of direction, nothing at the ends, and no mark that parts it from what a list has next.
  */
 export function tidy(text: string): string {
   return seen(text)
@@ -93,6 +93,7 @@ export function tidy(text: string): string {
     .replace(/[٫⁄∕]/g, (mark) => (mark === '٫' ? '.' : '/'))
     .replace(/\s+/g, ' ')
     .replace(/[‐‑‒–—―−﹣]/g, '-')
+    .replace(/ ?[;,] ?$/, '')
     .trim();
 }
 

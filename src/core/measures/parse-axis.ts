@@ -49,11 +49,18 @@ const NAMED: ReadonlyMap<string, number | null> = new Map<string, number | null>
   ['⇈', 12],
 ]);
 
+/** What a list says before the hour. */
+const NAMES = 'die[ -]?axis(?: measurement)?|axis|axe(?: des coins)?|asse|eje|stempelstellung|posición de cuños';
+const CALLED = new RegExp(`^(?:${NAMES})[.:= ]+(?=[\\divx])`, 'u');
+
 const ASK = 'Write a clock hour like 6h, or none for a piece with one face or cast.';
 
 /** Reads `6h`, `6`, `6 o'clock`, `180°`, `↑↓`, `medal alignment`, `none`. */
 export function parseAxis(text: string): Outcome<Axis> {
-  const words = tidy(text).toLowerCase();
+  const words = tidy(text)
+    .toLowerCase()
+    .replace(CALLED, '')
+    .replace(/(?<=\d)\.$/, '');
   const [, said, again] = TWICE.exec(words) ?? [];
   if (said !== undefined && again !== undefined) return readTwice(said, again, text);
   const named = NAMED.get(

@@ -8,8 +8,12 @@ import type { Interval } from './units.ts';
 export type Length = Interval & { readonly text: string };
 
 const UNITS: ReadonlyMap<string, number> = new Map([
-  ...['mm', 'mms', 'millimetre', 'millimetres', 'millimeter', 'millimeters'].map((name) => [name, 1] as const),
-  ...['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'].map((name) => [name, 10] as const),
+  ...'mm mms millimetre millimetres millimeter millimeters millimètre millimètres milímetro milímetros millimetro millimetri'
+    .split(' ')
+    .map((name) => [name, 1] as const),
+  ...'cm centimetre centimetres centimeter centimeters zentimeter centimètre centimètres centímetro centímetros centimetro centimetri'
+    .split(' ')
+    .map((name) => [name, 10] as const),
   ...['in', 'ins', 'inch', 'inches', '"', '″', '”', "''"].map((name) => [name, INCH] as const),
   ...['line', 'lines', 'english line', 'english lines'].map((name) => [name, LINE] as const),
   ...['paris line', 'paris lines', 'ligne', 'lignes', 'pariser linie', 'pariser linien'].map(
@@ -21,8 +25,10 @@ const ONE = new RegExp(`^(${AMOUNT}) ?(.+?)$`);
 const PRECISION = new RegExp(`^(.*?) ?(?:±|\\+/-|\\+-) ?(${AMOUNT}) ?(.*)$`);
 const RANGE = new RegExp(`^(${AMOUNT}) ?([^\\d]*?) ?(?:-| to ) ?(${AMOUNT}) ?([^\\d]+)$`, 'i');
 /** What a list says before the figures, or after them. */
-const CALLED = ['diam(?:eter|etro|\\.)?', 'dia\\.?', 'd\\.', 'dm\\.?', 'durchmesser', 'diamètre', 'diámetro'].join('|');
-const DIAMETER = new RegExp(`^(?:[Øø⌀∅]|${CALLED})[: ]*(?=\\d)| ?(?:diam(?:eter|\\.)?|dia\\.?)$`, 'iu');
+const NAMES = 'durchmesser|diamètre|diámetro';
+const CALLED = `diam(?:eter|etro|\\.)?|dia\\.?|d\\.|dm\\.?|${NAMES}`;
+const AFTER = `(?:in |de |di )?(?:diam(?:eter|etro|\\.)?|dia\\.?|${NAMES})`;
+const DIAMETER = new RegExp(`^(?:[Øø⌀∅]|${CALLED})[:= ]*(?=\\d)| ?${AFTER}$`, 'iu');
 const LONGEST = 80;
 const ASK = 'Write a number and its unit, like 18.6 mm, 18.2-19.4 mm or 1.205 in.';
 

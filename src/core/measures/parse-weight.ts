@@ -29,9 +29,12 @@ const STANDARD_AFTER = / \(([a-z]+)\)$/i;
 /** What a list puts before a weight and says nothing of it: `Wt: 1.41g`, `Gew. 1,41 g`. Brackets round the whole say no more. */
 const CALLED =
   'weight|wgt|wt|mass|masse|massa|masa|gewicht|gew|raugewicht|rauhgewicht|poids|pds|peso|vægt|vekt|vikt|waga|hmotnost|paino|вес';
-const LABEL = new RegExp(`^(?:${CALLED})(?:[.:=]| ?:)* ?(?=[\\dg½¼¾.])`, 'i');
+const LABEL = new RegExp(`^(?:${CALLED})(?:[.:=]| ?[:=])* ?(?=[\\dg½¼¾.])`, 'i');
+const LABEL_AFTER = /(?<=[a-z.]) (?:in weight|de poids|di peso|de peso)$/i;
 const IN_BRACKETS = /^[([]([^()[\]]+)[)\]]$/;
 /** `Peso g 1,41`: Italian and Spanish lists put the unit first. */
+/** There a point may part the thousands: `g 1.075` of a cast bronze is over a kilogram. */
+const FIRST_TWO_WAYS = /^(g|gm|grammi|gramos)\.? (\d{1,3})\.(\d{3})$/i;
 const UNIT_FIRST = new RegExp(`^(g|gr|gm|grammi|gramos)\\.? (${AMOUNT})$`, 'i');
 /** A weight that is not this piece's. */
 const NOT_OF_ONE = 'av average mean theoretical theor legal statutory standard nominal soll';
@@ -53,7 +56,11 @@ type Gr = 'grains' | 'grams' | 'asks';
  * pennyweight or an ounce, or where grams beside it agree; else it asks, unless `gr` says what it is.
  */
 export function parseWeight(text: string, options: WeightOptions = {}): Outcome<Weight> {
-  const said = tidy(text).replace(IN_BRACKETS, '$1').replace(LABEL, '').replace(UNIT_FIRST, '$2 $1');
+  const told = tidy(text).replace(IN_BRACKETS, '$1').replace(LABEL, '').replace(LABEL_AFTER, '');
+  const [, , whole = '', rest = ''] = FIRST_TWO_WAYS.exec(told) ?? [];
+  if (whole !== '' && whole !== '0')
+    return refuse(`The point in ${quoted(text)} can be read two ways. Write ${whole}.${rest} g, or ${whole}${rest} g.`);
+  const said = told.replace(UNIT_FIRST, '$2 $1');
   const words = said.replace(STANDARD_AFTER, ' $1');
   if (words === '' || words.length > LONGEST) return refuse(`${quoted(text)} is not a weight. ${ASK}`);
   if (OF_ANOTHER.test(words))

@@ -37,7 +37,7 @@ const ABOUT = /^(?:c|ca|circa|about|approx|approximately|etwa|env|environ|around
 const STANDARD = '(?<name>sterling|britannia)(?: silver)?';
 const FIGURE = '\\(?(?<figure>[\\d.,]+(?:/1000| ?[%‰])?)(?: fine)?\\)?';
 const NAMED_TWICE = [new RegExp(`^${FIGURE} ${STANDARD}$`, 'i'), new RegExp(`^${STANDARD}[,:]? ${FIGURE}$`, 'i')];
-const FINE_AFTER = /(?<=\d) (?:fine|fein|fin)$/i;
+const FINE_AFTER = /(?<=[\d%‰]) (?:fine|fein|fin)(?: (?:metal|silver|gold))?$/i;
 /** `15-lötig`, `22-carat`: no range. */
 const HYPHEN = /(?<=\d)-(?=l(?:ö|oe)th?ig|[ck]arat)/i;
 /** A law may count in odd parts, 1485/1664; a share this small of so many is a slip of the pen. */

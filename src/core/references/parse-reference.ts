@@ -34,7 +34,7 @@ export function parseReferences(
   text: string,
   { works = [], names = 'first word', lettered = false }: Books = {},
 ): Outcome<readonly Reference[]> {
-  const written = withPlainUnlisted(seen(text).trim(), works);
+  const written = withPlainUnlisted(plainly(seen(text).trim()), works);
   if (written === '') return refuse(`A reference is empty. ${HOW}.`);
   if (written.length > MOST)
     return refuse(`A reference is at most ${String(MOST)} characters; this has ${String(written.length)}. ${HOW}.`);
@@ -51,6 +51,17 @@ export function parseReferences(
   }
   return good(found);
 }
+
+/** Brackets round the whole, and the points of initials: `(R.I.C. 233.)` is `RIC 233`. */
+function plainly(text: string): string {
+  return text
+    .replace(/^[([]([^()[\]]+)[)\]][.,;]?$/u, (_, inner: string) => inner.trim().replace(/(?<=[\p{Lu}\d])\.$/u, ''))
+    .replace(INITIALS, (initials) => initials.replaceAll('.', ''))
+    .replace(/(?<=\s)S\.\s?(?=\d+,? (?:Nr|Kat)\b)/gu, 'p. ');
+}
+
+/** Three initials or more with a number behind them are a book; an author's have his name there. */
+const INITIALS = /(?<![\p{L}.])(?:\p{Lu}\.){3,}(?=\s*(?:[IVX]+\b|\d|[#–—-]|vol))/gu;
 
 /** A piece that no book has is in the books of what it is like an unlisted one. */
 function readOfNoBook(

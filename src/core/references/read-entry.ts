@@ -183,7 +183,7 @@ function noted({ note }: Beside, more: string): { note?: string } {
 
 /** A heading of the book, then the number: letters, figures and the marks between them, and a letter or a word that counts on. */
 const HEADING =
-  "(?:\\p{Lu}[\\p{L}\\p{M}.'’]*\\s+|(?:obv|rev|type|typ|group|series|issue|period|supp|suppl|addenda|add|die)\\.?\\s+){0,4}";
+  "(?:\\p{Lu}[\\p{L}\\p{M}.'’]*\\s+|[IVXLC]+[-./]\\d{1,2}\\s+(?=N[or])|(?:obv|rev|type|typ|group|series|issue|period|supp|suppl|addenda|add|die)\\.?\\s+){0,4}";
 const LAST = '\\s?[-–—]\\s?(?:\\p{Lu}[\\p{L}]+\\s)?[\\p{L}]{0,3}[\\p{L}\\p{N}./]+';
 const FIGURES = `(?:[\\p{L}*]{1,4}[.#/-]?)?\\d[\\p{L}\\d*†'’]*(?:[./:°+•-][\\p{L}\\p{N}*†]+|${LAST})*`;
 const COUNTING_ON =
@@ -191,7 +191,7 @@ const COUNTING_ON =
 const SIGN = '(?:[Nn](?:o|r|um)?[.#°º№]{1,2}\\s*|[#№°]\\s*|[Nn](?:o|r|um)\\s+(?=\\d))?';
 const NUMBER = new RegExp(`^-?${SIGN}(${HEADING}${FIGURES}${COUNTING_ON})`, 'u');
 /** A book may number by Roman figures or letters alone: `BMC VIII`. */
-const LETTERS = /^([IVXLC]{1,6}|\p{Lu})(?=\s*(?:$|[,;(?]))/u;
+const LETTERS = /^([IVXLC]{1,10}|\p{Lu})(?=\s*(?:$|[,;(?]))/u;
 
 function numberAt(said: Beside): Beside | null {
   if (said.number !== '') return null;
@@ -200,7 +200,9 @@ function numberAt(said: Beside): Beside | null {
   // `1018var`: the word is no part of the number.
   const joined = /^(.*\d)(?=(?:var|corr)\.?$)/iu.exec(match[1])?.[1] ?? match[1];
   const isOne = /^-?(?:[Nn](?:o|r|um)?[.#°º№]|№)/u.test(match[0]) || (match[0].includes('#') && joined.includes('/'));
-  const literal = isOne ? `#${joined}` : joined;
+  // `SNG Kopenhagen Nr. 31`: nor is the word for a number.
+  const plain = joined.replace(/(?<=\s)N(?:r|o|um)\.?\s*(?=\d)/u, '');
+  const literal = isOne ? `#${plain}` : plain;
   return { ...said, number: literal, rest: said.rest.slice(match[0].length - (match[1].length - joined.length)) };
 }
 
