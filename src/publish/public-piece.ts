@@ -20,6 +20,8 @@ export type PublicPicture = {
   readonly alt: string | null;
   readonly by: string | null;
   readonly licence: string | null;
+  /** Said of a drawing only; a picture is a photograph otherwise. */
+  readonly what?: 'drawing';
 };
 
 /** A type with its label and the title of its series, and for sets every name it goes by and may go by. */
@@ -204,5 +206,6 @@ function blankOf(value: unknown): Blank | null {
 
 function pictureOf(face: string, fields: PieceFields): PublicPicture {
   const credit = face === 'obverse' || face === 'reverse' || face === 'edge' ? fields.photographs?.[face] : undefined;
-  return { face, alt: credit?.alt ?? null, by: credit?.by ?? null, licence: credit?.licence ?? null };
+  const said = { face, alt: credit?.alt ?? null, by: credit?.by ?? null, licence: credit?.licence ?? null };
+  return credit?.what === 'drawing' ? { ...said, what: 'drawing' } : said;
 }

@@ -10,6 +10,7 @@ export const EVIDENCE = [
   'plate-match', 'museum-number', 'document', 'ticket', 'published', 'statement', 'inference',
 ] as const; // prettier-ignore
 const YES_NO = ['yes', 'no'] as const;
+const PICTURES = ['photograph', 'drawing'] as const;
 
 /** What stands on one side of a piece: `obverse`, `reverse`, `edge`. */
 export const SIDE = {
@@ -35,6 +36,10 @@ export const MAKER = {
 
 export const CREDIT = {
   by: row(words.optional(), { label: 'By', control: 'line', example: 'your name', says: 'Who took or drew it.' }),
+  what: row(z.enum(PICTURES).optional(), {
+    label: 'What it is', control: 'choice', choices: PICTURES, example: 'drawing',
+    says: 'What the picture is; a photograph where nothing is said.',
+  }),
   licence: row(words.optional(), {
     label: 'Licence', control: 'line', example: 'CC0-1.0', says: 'On what terms others may use it.',
   }),

@@ -58,13 +58,19 @@ function changeFrom(before: Measured, after: Measured): NonNullable<SeriesRow['c
       : null,
     said(diameter, 'smaller across', 'larger across'),
     said(thickness, 'thinner', 'thicker'),
-    said(fineness, 'baser', 'finer'),
+    fineness === null || way(fineness, 'alloyed', 'finer') !== 'finer'
+      ? said(fineness, 'baser', 'finer')
+      : finerBy(before, after),
   ].filter((part) => part !== null);
   const held =
     fineMetal === null
       ? 'the fine metal is not known'
-      : (said(fineMetal, 'less fine metal', 'more fine metal') ?? 'as much fine metal as before');
-  const because = `${[...(parts.length === 0 ? ['unchanged'] : parts), held].join('; ')}.`;
+      : fineMetal.low >= 2
+        ? `${timesAs(fineMetal)} as much fine metal`
+        : (said(fineMetal, 'less fine metal', 'more fine metal') ??
+          (isSame(fineMetal) ? 'as much fine metal as before' : 'about as much fine metal as before'));
+  const all = [weight, diameter, thickness, fineness].every((each) => each === null || isSame(each));
+  const because = `${[...(parts.length > 0 ? parts : [all ? 'unchanged' : 'no change beyond doubt']), held].join('; ')}.`;
   return { ways, fineMetal, because: because.charAt(0).toUpperCase() + because.slice(1) };
 }
 
@@ -87,8 +93,27 @@ function way<T extends Way>(change: Interval | null, less: T, more: T): T | null
 function said(change: Interval | null, less: string, more: string): string | null {
   if (change === null) return null;
   if (change.high < 1 - SAME) return `${less} by ${perCent(1 - change.high, 1 - change.low)}`;
-  if (change.low > 1 + SAME) return `${more} by ${perCent(change.low - 1, change.high - 1)}`;
-  return change.low < 1 - SAME || change.high > 1 + SAME ? `perhaps ${less} or ${more}` : null;
+  return change.low > 1 + SAME ? `${more} by ${perCent(change.low - 1, change.high - 1)}` : null;
+}
+
+/** `finer: 925/1000 instead of 333/1000`: nobody speaks of silver as finer by 177 per cent. */
+function finerBy(before: Measured, after: Measured): string | null {
+  const [from, to] = [before.standard.fineness, after.standard.fineness];
+  return from === null || to === null ? null : `finer: ${inThousand(to)} instead of ${inThousand(from)}`;
+}
+
+function inThousand({ low, high }: Interval): string {
+  const [a, b] = [writeAmount(1000 * low, 1), writeAmount(1000 * high, 1)];
+  return a === b ? `${a}/1000` : `${a} to ${b}/1000`;
+}
+
+function timesAs({ low, high }: Interval): string {
+  const [a, b] = [writeAmount(low, 1), writeAmount(high, 1)];
+  return a === b ? `${a} times` : `${a} to ${b} times`;
+}
+
+function isSame({ low, high }: Interval): boolean {
+  return low >= 1 - SAME && high <= 1 + SAME;
 }
 
 function perCent(low: number, high: number): string {

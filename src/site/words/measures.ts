@@ -53,7 +53,7 @@ export const measuresWords = {
   },
   fine: {
     title: 'Fine metal',
-    lead: 'The gold and the silver in the pieces that are here, as far as weight and fineness are recorded; weight times fineness, with the uncertainty of both. It does not say what any piece is worth.',
+    lead: 'The gold and the silver in the pieces that are here, as far as weight and fineness are recorded; weight times fineness, from the least it may be to the most. It does not say what any piece is worth.',
     metal: { gold: 'Gold', silver: 'Silver' },
     total: (grams: string, ounces: string): string => `${grams} g, which is ${ounces} troy ounces`,
     counted: (count: number): string => `in ${count === 1 ? '1 piece' : `${String(count)} pieces`}`,

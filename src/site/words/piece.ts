@@ -42,6 +42,7 @@ export const pieceWords = {
     kind: 'Kind',
     status: 'Status',
     ruler: 'In the name of',
+    noRuler: 'Ruler',
     struckFor: 'Struck for',
     issuer: 'Issuer',
     mint: 'Mint',
@@ -139,7 +140,10 @@ export const pieceWords = {
       : `The years of this piece, ${years}, under the periods of ${schemes} schemes.`,
   timeTable: { scheme: 'Scheme', says: 'This piece' },
   grains: (grains: string) => `${grains} grains`,
-  fineNote: (ounces: string) => `${ounces} troy ounces; weight times fineness, with the uncertainty of both`,
+  fineNote: (ounces: string, unsure: readonly string[]) =>
+    `${ounces} troy ounces; weight times fineness${unsure.length === 0 ? '' : `, with the uncertainty of ${unsure.length > 1 ? 'both' : `the ${unsure.join('')}`}`}`,
+  standardFineness: 'the fineness of the standard, not a measurement',
+  grams: (grams: string) => `${grams} g`,
   standardNote: (grams: string, source: string) => `standard of ${grams} g: ${source}`,
   percent: (low: number, high: number) =>
     low === high ? `${low} % of its weight` : `${low} to ${high} % of its weight`,
@@ -152,8 +156,8 @@ export const pieceWords = {
   next: 'next',
   linked: 'Linked data (JSON-LD)',
   iiif: 'Pictures (IIIF manifest)',
-  photographs: (by: string, licence: string | null) =>
-    licence === null ? `Photographs: ${by}.` : `Photographs: ${by}, ${licence}.`,
+  photographs: (by: string, licence: string | null, what?: 'drawing') =>
+    `${what === 'drawing' ? 'Drawings' : 'Photographs'}: ${by}${licence === null ? '' : `, ${licence}`}.`,
   lost: 'letters lost',
   trueSize: {
     show: 'Show at true size',

@@ -1,7 +1,7 @@
 export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers named on the pieces, reign by reign, and the rulers without a piece here.',
-  lead: 'The rulers named on the pieces, and the rulers between them without a piece here. A half-height bar is a joint reign; a broken outline is a reign without a piece.',
+  lead: 'The rulers named on the pieces, and others that this cabinet lists and has no piece of; it does not list everyone who ruled. A half-height bar is a joint reign; a broken outline is a reign without a piece.',
   none: 'There is no ruler yet.',
   noCoins: 'struck no coins',
   listOf: (realm: string): string => `The rulers of ${realm}`,
@@ -13,6 +13,7 @@ export const rulersWords = {
   reign: (name: string, at: number, of: number): string =>
     of === 1 ? name : `${name}, ${['first', 'second', 'third', 'fourth', 'fifth'][at] ?? `${String(at + 1)}th`} reign`,
   with: (names: string): string => `with ${names}`,
+  about: (years: string): string => `about ${years}`,
   and: (names: readonly string[]): string =>
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`,
   source: 'Source:',

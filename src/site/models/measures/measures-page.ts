@@ -62,12 +62,21 @@ export function fineTotals(pieces: readonly PublicPiece[]): readonly FineTotal[]
     return [
       {
         metal: fine.metal[metal],
-        total: fine.total(span(low, high, 1), span(low / TROY_OUNCE, high / TROY_OUNCE, 3)),
+        // One piece alone has the figures of its own page.
+        total:
+          known.length === 1
+            ? fine.total(nearest(low, high, 2), nearest(low / TROY_OUNCE, high / TROY_OUNCE, 4))
+            : fine.total(span(low, high, 1), span(low / TROY_OUNCE, high / TROY_OUNCE, 3)),
         counted: fine.counted(known.length),
         left: fine.left(ofIt.length - known.length),
       },
     ];
   });
+}
+
+function nearest(low: number, high: number, decimals: number): string {
+  const [a, b] = [low.toFixed(decimals), high.toFixed(decimals)];
+  return a === b ? a : `${a}–${b}`;
 }
 
 /** The low end rounded down and the high end up, so that the range holds what was computed. */

@@ -24,7 +24,7 @@ function statedRows(piece: PublicPiece): readonly Row[] {
     ...row(field.kind, piece.kind === 'coin' ? null : kindInWords(piece.kind), {
       doubt: sure('kind'),
     }),
-    ...named(field.ruler, piece.rulers, urls.ruler, sure('ruler')),
+    ...named(piece.rulers === 'none' ? field.noRuler : field.ruler, piece.rulers, urls.ruler, sure('ruler')),
     ...named(field.struckFor, piece.struckFor, urls.ruler, sure('struck-for')),
     ...row(field.issuer, piece.issuer === 'unknown' ? siteWords.unknown : piece.issuer, { doubt: sure('issuer') }),
     ...named(field.mint, piece.mint, urls.mint, sure('mint')),

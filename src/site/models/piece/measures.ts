@@ -2,6 +2,7 @@ import { known } from '../../../catalogue/schema/fields.ts';
 import { formatLength } from '../../../core/measures/parse-length.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
 import { formatWeight } from '../../../core/measures/parse-weight.ts';
+import type { Weight } from '../../../core/measures/parse-weight.ts';
 import { GRAIN, TROY_OUNCE } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';
 import { againstStandard } from '../../../core/metal/standards.ts';
@@ -29,7 +30,7 @@ export function measureRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[
 function measured(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const { weight, size, thickness, fineness, axis } = piece;
   return [
-    ...blankable(field.weight, weight, formatWeight, ({ grams }) => pieceWords.grains((grams / GRAIN).toFixed(1))),
+    ...blankable(field.weight, weight, formatWeight, inOtherUnit),
     ...standardRows(piece, cabinet),
     ...blankable(field.size, size, formatSize),
     ...blankable(field.thickness, thickness, formatLength),
@@ -38,9 +39,13 @@ function measured(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
       axis === null || axis === undefined ? null : axis.hours === null ? siteWords.none : `${axis.hours}h`,
     ),
     ...row(field.metal, capital(piece.metal ?? ''), { doubt: pieceWords.doubt[piece.sure.metal ?? 'certain'] }),
-    ...blankable(field.fineness, fineness, formatFineness, (held) =>
-      held.text === formatFineness(held) ? undefined : recordedAs(held.text),
-    ),
+    ...blankable(field.fineness, fineness, formatFineness, (held) => {
+      const notes = [
+        held.text === formatFineness(held) ? '' : recordedAs(held.text),
+        isOfStandard(piece, cabinet) ? pieceWords.standardFineness : '',
+      ].filter((note) => note !== '');
+      return notes.length === 0 ? undefined : notes.join('; ');
+    }),
     ...fineRows(piece),
     ...valueRows(piece, cabinet),
   ];
@@ -57,11 +62,42 @@ function blankable<T extends object>(
   return row(name, say(held), { note: note?.(held) });
 }
 
-function fineRows({ fineGrams }: PublicPiece): readonly Row[] {
+/** A weight in grains is told in grams as well, and one in grams in grains; every other unit in grams. */
+function inOtherUnit({ grams, unit }: Weight): string {
+  return unit === 'g' || unit === 'mg' || unit === 'kg'
+    ? pieceWords.grains((grams / GRAIN).toFixed(1))
+    : pieceWords.grams(grams.toFixed(2));
+}
+
+/** The books round the third of a third: two figures nearer than this are one. */
+const ROUNDED = 0.0005;
+
+/** Whether a fineness is, to the figure, that of the standard in force: an assay does not come out so. */
+export function isOfStandard({ years, ...piece }: PublicPiece, { lists }: Pick<Cabinet, 'lists'>): boolean {
+  const fineness = known(piece.fineness);
+  const denomination = lists.denominations[known(piece.denomination)?.id ?? ''];
+  if (fineness === null || denomination === undefined || years === null) return false;
+  return standardsOf(denomination).some(
+    (standard) =>
+      standard.fineness !== null &&
+      standard.years.low <= years.high &&
+      years.low <= standard.years.high &&
+      Math.abs(standard.fineness.low - fineness.low) < ROUNDED &&
+      Math.abs(standard.fineness.high - fineness.high) < ROUNDED &&
+      fineness.high - fineness.low < ROUNDED,
+  );
+}
+
+function fineRows({ fineGrams, ...piece }: PublicPiece): readonly Row[] {
   if (fineGrams === null) return [];
+  const [weight, fineness] = [known(piece.weight), known(piece.fineness)];
+  const unsure = [
+    weight !== null && weight.plusMinus !== null ? 'weight' : '',
+    fineness !== null && fineness.low !== fineness.high ? 'fineness' : '',
+  ].filter((part) => part !== '');
   const { low, high } = fineGrams;
   const ounces = range((low / TROY_OUNCE).toFixed(4), (high / TROY_OUNCE).toFixed(4));
-  return row(field.fine, `${range(low.toFixed(2), high.toFixed(2))} g`, { note: pieceWords.fineNote(ounces) });
+  return row(field.fine, `${range(low.toFixed(2), high.toFixed(2))} g`, { note: pieceWords.fineNote(ounces, unsure) });
 }
 
 function standardRows({ years, ...piece }: PublicPiece, { lists }: Cabinet): readonly Row[] {

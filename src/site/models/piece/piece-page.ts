@@ -154,7 +154,9 @@ function besideOf(piece: PublicPiece, related: AroundPiece['related']): PiecePag
 }
 
 function creditsOf({ pictures }: PublicPiece): readonly string[] {
-  const all = pictures.flatMap(({ by, licence }) => (by === null ? [] : [pieceWords.photographs(by, licence)]));
+  const all = pictures.flatMap(({ by, licence, what }) =>
+    by === null ? [] : [pieceWords.photographs(by, licence, what)],
+  );
   return [...new Set(all)];
 }
 

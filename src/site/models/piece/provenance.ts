@@ -16,7 +16,7 @@ export type ChainStep =
 export type Chain = { readonly line: string; readonly steps: readonly ChainStep[]; readonly proves: readonly string[] };
 
 /** Null when nothing is recorded. */
-export function chainOf({ provenance }: PublicPiece): Chain | null {
+export function chainOf({ provenance, ...piece }: PublicPiece): Chain | null {
   if (provenance.length === 0) return null;
   const chain = provenance.map(linkOf);
   const { links, gaps, earliestDocumented, before1970 } = analyseChain(chain);
@@ -27,8 +27,17 @@ export function chainOf({ provenance }: PublicPiece): Chain | null {
     steps: links.flatMap((link, at): readonly ChainStep[] =>
       gaps.some(({ after }) => after === at) ? [stepOf(link), { is: 'gap' }] : [stepOf(link)],
     ),
-    proves: [documented, pieceWords.before1970[before1970]],
+    proves: asksFor1970(piece) ? [documented, pieceWords.before1970[before1970]] : [documented],
   };
+}
+
+/**
+ * Whether it matters that a piece was known before the Convention of 1970: one that was found, or that may have been at least 250
+ * years old then, the age from which the law that carries it out counts an object as archaeological (19 U.S.C. 2601(2)(i)).
+ */
+export function asksFor1970({ kind, years, found }: Pick<PublicPiece, 'kind' | 'years' | 'found'>): boolean {
+  if (found !== null && found !== undefined) return true;
+  return kind !== 'replica' && kind !== 'paper' && (years === null || years.low <= 1970 - 250);
 }
 
 function linkOf({ when, how, from, to, evidence, source, says, ...answers }: PublicPiece['provenance'][number]): Link {

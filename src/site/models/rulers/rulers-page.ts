@@ -20,7 +20,7 @@ export type RulersPage = { readonly head: PageHead; readonly realms: readonly Re
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
   const all = Object.values(cabinet.lists.rulers);
-  const rulers = all.filter(hasReign).toSorted((a, b) => firstYear(a) - firstYear(b));
+  const rulers = all.filter(hasReign).toSorted((a, b) => firstYear(a) - firstYear(b) || compareDays(a, b));
   const reignless = all.filter((ruler) => !hasReign(ruler));
   const realms = gather(rulers, ({ fields }) => fields.realm ?? '');
   const small = new Set(realms.flatMap(({ key, all }) => (key === '' || all.length < ENOUGH ? all : [])));
@@ -73,7 +73,7 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   return {
     name: ruler.fields.name,
     href: urls.ruler(ruler.id),
-    years: ruler.fields.reigns.map((reign) => spanInWords(spanOf(reign))).join(', '),
+    years: ruler.fields.reigns.map(reignInWords).join(', '),
     note: [
       count === 0 && struckNone ? rulersWords.noCoins : countWords.piecesIfAny(count),
       ...(realm === undefined ? [] : [realm]),
@@ -90,6 +90,19 @@ type Reign = Ruler['fields']['reigns'][number];
 /** The years of a reign, from the earliest it may have begun to the latest it may have ended. */
 export function spanOf({ from, to }: Pick<Reign, 'from' | 'to'>): Interval {
   return { low: yearsOf(from).low, high: yearsOf(to).high };
+}
+
+/** `about AD 895–905` where either end is only about right. */
+function reignInWords(reign: Reign): string {
+  const years = spanInWords(spanOf(reign));
+  return reign.from.about || reign.to.about ? rulersWords.about(years) : years;
+}
+
+/** Within a year, whoever came to the throne on the earlier day; those known to the year alone stay as they came. */
+function compareDays(a: Ruler, b: Ruler): number {
+  const [one, other] = [a, b].map(({ fields }) => fields.reigns[0]?.from.from ?? '');
+  if (one === undefined || other === undefined || one.length < 7 || other.length < 7) return 0;
+  return one < other ? -1 : one > other ? 1 : 0;
 }
 
 function firstYear({ fields }: Ruler): number {

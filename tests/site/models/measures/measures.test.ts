@@ -31,7 +31,7 @@ describe('fine metal in the cabinet', () => {
   test('a sovereign holds 0.2354 troy ounce of fine gold', async () => {
     const { listed } = await cabinetWith({ ...NOTHING_ELSE, 'pieces/one/piece.md': piece('1', SOVEREIGN) });
     expect(fineTotals(listed)).toEqual([
-      { metal: 'Gold', total: '7.3–7.4 g, which is 0.235–0.236 troy ounces', counted: 'in 1 piece', left: '' },
+      { metal: 'Gold', total: '7.32 g, which is 0.2354 troy ounces', counted: 'in 1 piece', left: '' },
     ]);
   });
 
