@@ -3,6 +3,7 @@ import { readFolder } from '../catalogue/files.ts';
 import { exhibitRemarks } from '../catalogue/exhibits/exhibit-remarks.ts';
 import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts';
 import { linkRecords } from '../catalogue/link.ts';
+import { titleRemarks } from '../catalogue/rules/names.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
@@ -51,7 +52,8 @@ if (problems.length === 0) {
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
   process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
 }
-for (const remark of setRemarks(records)) process.stdout.write(`\n${cabinet.shown}/${remark}\n`);
+for (const remark of [...titleRemarks(records), ...setRemarks(records)])
+  process.stdout.write(`\n${cabinet.shown}/${remark}\n`);
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;
 
