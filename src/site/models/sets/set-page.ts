@@ -1,8 +1,9 @@
 import { isScaleId, SCALES } from '../../../core/grade/scales.ts';
-import type { SetState } from '../../../core/sets/set-state.ts';
+import type { PlaceState, SetState } from '../../../core/sets/set-state.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
+import { tied } from '../../words/no-break.ts';
 import { setsWords } from '../../words/sets.ts';
 import { keyedPaths } from '../../keyed.ts';
 import { gather } from '../shared/gather.ts';
@@ -56,7 +57,11 @@ export type SetPage = {
   readonly upgrades: readonly UpgradeGroup[];
   readonly spares: ToldList;
   readonly leftOut: ToldList;
+  /** The names of the empty places; of those with a piece that is to be bettered. */
   readonly wanted: readonly string[];
+  readonly toBetter: readonly string[];
+  /** The marks that occur here, with what each means. */
+  readonly marks: readonly { readonly state: PlaceState['state']; readonly mark: string; readonly says: string }[];
   readonly history: HistoryChart | null;
   readonly cite: Citation;
 };
@@ -153,8 +158,8 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     count,
     countMeans: countMeans(state),
     tally: tallyInWords(state),
-    rule: fields.rule ?? null,
-    note: fields.note ?? null,
+    rule: printed(fields.rule),
+    note: printed(fields.note),
     aim: aimInWords(fields.aim, fields['aim-scale']),
     sources: fields.source.map(({ work, pages }) => ({
       href: urls.work(work),
@@ -170,10 +175,16 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     ].filter(({ said }) => said.length > 0),
     spares: firstOf(told(cabinet, state.spares)),
     leftOut: firstOf(told(cabinet, state.leftOut)),
-    wanted: state.wanted.map(({ label }) => label),
+    wanted: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [label] : [])),
+    toBetter: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [] : [label])),
+    marks: setsWords.marks.filter((mark) => state.places.some((place) => place.state === mark.state)),
     history: historyChart(state),
     cite: setCitation(cabinet, state),
   };
+}
+
+function printed(text: string | undefined): string | null {
+  return text === undefined ? null : tied(text);
 }
 
 /** A set changes when its file does, and when one of its pieces does. */
