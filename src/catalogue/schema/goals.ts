@@ -89,7 +89,11 @@ export const setSchema = z.strictObject({
         // The number of a book names a place too: `north 1017`.
         words
           .regex(/^\S+ .*\d/, 'A place is an id, the number of a book like north 1017, or { is: york, where: { … } }.')
-          .transform((text): NumberedPlace => ({ is: folded(text), label: text, where: { references: [text] } })),
+          .transform((text): NumberedPlace => ({
+            is: folded(text),
+            label: text.charAt(0).toUpperCase() + text.slice(1),
+            where: { references: [text] },
+          })),
         z.strictObject({
           is: id,
           label: words.optional(),

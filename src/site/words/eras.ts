@@ -5,7 +5,7 @@ export const erasWords = {
   none: 'There is no era scheme yet.',
   schemes: 'The schemes',
   schemesSay:
-    'The periods of each scheme on one line of years. Where periods of a scheme overlap they are drawn above one another; where it has none, the line is empty.',
+    'The periods of each scheme on one line of years. Where periods of a scheme overlap they are drawn one below the other; where it has none, the line is empty.',
   tableScheme: 'Scheme',
   tablePeriod: 'Period',
   tableYears: 'Years',

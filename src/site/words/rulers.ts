@@ -18,7 +18,7 @@ export const rulersWords = {
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`,
   source: 'Source:',
   timeSays:
-    'Above, the reign: lighter where one ruled alone, half height where it was shared. Below, the pieces, each from its earliest to its latest possible year.',
+    'Above, the reign, at half height where it was shared. Below, the pieces, each from its earliest to its latest possible year.',
   groups: {
     own: 'In the name of this ruler',
     forOther: 'In this ruler’s name, struck for another',

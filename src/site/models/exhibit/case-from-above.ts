@@ -4,6 +4,7 @@ import type { Card } from '../../../core/cases/card.ts';
 import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
+import { tied } from '../../words/no-break.ts';
 import type { Mark } from '../paper/marks.ts';
 import { textMarks } from '../paper/marks.ts';
 import type { FaceView, Metal } from '../shared/face.ts';
@@ -79,5 +80,7 @@ function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {
 
 function cardIn({ lines, points }: Card, box: Box): CardInCase {
   const [left, top] = [box.left + CARD_MARGIN, box.top + CARD_MARGIN];
-  return { box, marks: textMarks(lines, left, top, points, { width: box.width - 2 * CARD_MARGIN }) };
+  // Seen on a screen with the apostrophes of a book; broken into lines as it is printed.
+  const printed = lines.map((line) => line.map((run) => ({ ...run, text: tied(run.text) })));
+  return { box, marks: textMarks(printed, left, top, points, { width: box.width - 2 * CARD_MARGIN }) };
 }

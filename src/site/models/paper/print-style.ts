@@ -28,7 +28,7 @@ export function printStyle(paper: Paper, parts: readonly PaperPart[]): string {
   const most = Math.max(0, ...grids.map(({ grid }) => (grid === null ? 0 : cellsOf(grid))));
   return [
     `@layer tokens,base,components,page;@page{size:${paper.width}mm ${paper.height}mm;margin:0}`,
-    `:root{--paper-width:${paper.width}mm;--paper-height:${paper.height}mm}`,
+    `:root{--paper-width:${paper.width}mm;--paper-height:${paper.height}mm;--paper-shape:${paper.width}/${paper.height};--paper-across:${paper.height}/${paper.width}}`,
     '@layer page{',
     '.is-spare,.cells use{display:none}',
     ...parts.map(

@@ -5,6 +5,7 @@ import { storyHtml } from '../../markdown.ts';
 import { urls } from '../../urls.ts';
 import type { CautionName } from '../../words/cautions.ts';
 import { capital } from '../../words/capital.ts';
+import { tied } from '../../words/no-break.ts';
 import { compareWords } from '../../words/compare.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
@@ -155,7 +156,7 @@ function besideOf(piece: PublicPiece, related: AroundPiece['related']): PiecePag
 
 function creditsOf({ pictures }: PublicPiece): readonly string[] {
   const all = pictures.flatMap(({ by, licence, what }) =>
-    by === null ? [] : [pieceWords.photographs(by, licence, what)],
+    by === null ? [] : [tied(pieceWords.photographs(by, licence, what))],
   );
   return [...new Set(all)];
 }
