@@ -30,7 +30,6 @@ export const exhibitWords = {
   labelsOnKey: 'The labels are on a key; their numbers are next to the pieces.',
   caseSeen: (name: string) => `${name}, seen from above`,
   enlarge: 'Enlarge the case',
-  whole: 'Show the whole case',
   planKey: 'The key',
   fits: 'Everything fits.',
   bibliography: 'Bibliography',

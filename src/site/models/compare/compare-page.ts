@@ -6,13 +6,15 @@ import { MOST } from '../../compare/state.ts';
 import { urls } from '../../urls.ts';
 import { compareWords } from '../../words/compare.ts';
 import { siteWords } from '../../words/site.ts';
+import type { FaceView } from '../shared/face.ts';
+import { leadingFace } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
 import { worthComparing } from './worth-comparing.ts';
 
 /** Pieces worth laying side by side: why, where each is told of, and where they lie together. */
 export type Suggestion = {
   readonly because: string;
-  readonly pieces: readonly { readonly title: string; readonly to: string }[];
+  readonly pieces: readonly { readonly title: string; readonly to: string; readonly face: FaceView }[];
   readonly together: { readonly name: string; readonly to: string };
 };
 
@@ -29,7 +31,7 @@ export type ComparePage = {
 const SUGGESTED = 8;
 
 export async function comparePage(): Promise<ComparePage> {
-  const { listed } = await loadCabinet();
+  const { listed, photographs } = await loadCabinet();
   return {
     head: {
       title: compareWords.title,
@@ -45,7 +47,11 @@ export async function comparePage(): Promise<ComparePage> {
         const few = pieces.slice(0, MOST);
         return {
           because: because === 'die' ? compareWords.sameDie : sameTypeIn(pieces),
-          pieces: few.map(({ id, title }) => ({ title, to: urls.piece(id) })),
+          pieces: few.map((piece) => ({
+            title: piece.title,
+            to: urls.piece(piece.id),
+            face: leadingFace(piece, photographs),
+          })),
           together: { name: compareWords.these(few.length), to: urls.compare(...few.map(({ id }) => id)) },
         };
       }),

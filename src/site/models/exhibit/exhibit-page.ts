@@ -16,7 +16,7 @@ import type { CaseFromAbove } from './case-from-above.ts';
 import { caseFromAbove } from './case-from-above.ts';
 import { exhibitCitation, headOf } from './exhibit-head.ts';
 import { setCase } from './typeset-case.ts';
-import type { ShownCase, ShownExhibit, ShownGroup } from './shown-exhibit.ts';
+import type { ShownCase, ShownExhibit, ShownGroup, ShownPiece } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
 import { workLine } from './work-line.ts';
 
@@ -168,14 +168,7 @@ function headingOf({ number, title }: ShownCase): string {
 }
 
 function groupView({ title, text, pieces }: ShownGroup, id: string, { photographs }: Cabinet): GroupView {
-  const laid = pieces.map(({ piece, faces, label }) => ({
-    href: urls.piece(piece.id),
-    title: tied(piece.title),
-    line: ticketLine(piece),
-    label: tied(label),
-    labelNames: label.includes(piece.title),
-    faces: faces.map((face) => faceOf(piece, face, photographs)),
-  }));
+  const laid = pieces.map((shown) => laidOut(shown, photographs));
   return {
     id,
     title: tied(title),
@@ -183,6 +176,18 @@ function groupView({ title, text, pieces }: ShownGroup, id: string, { photograph
     boardName: exhibitWords.boardName(title),
     across: acrossClass(laid.map(({ faces }) => faces)),
     pieces: laid,
+  };
+}
+
+/** A piece of an exhibit as it lies on a board, in the faces that the exhibit shows. */
+export function laidOut({ piece, faces, label }: ShownPiece, photographs: Cabinet['photographs']): LaidOut {
+  return {
+    href: urls.piece(piece.id),
+    title: tied(piece.title),
+    line: ticketLine(piece),
+    label: tied(label),
+    labelNames: label.includes(piece.title),
+    faces: faces.map((face) => faceOf(piece, face, photographs)),
   };
 }
 

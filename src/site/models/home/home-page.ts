@@ -8,15 +8,18 @@ import { homeWords } from '../../words/home.ts';
 import { tied } from '../../words/no-break.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
-import type { CaseFromAbove } from '../exhibit/case-from-above.ts';
-import { caseFromAbove } from '../exhibit/case-from-above.ts';
-import { sharingPictureSays } from '../exhibit/sharing-picture.ts';
-import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
+import type { LaidOut } from '../exhibit/exhibit-page.ts';
+import { laidOut } from '../exhibit/exhibit-page.ts';
+import { groupsInTurn, sharingPictureSays } from '../exhibit/sharing-picture.ts';
+import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../exhibit/shown-exhibit.ts';
-import { setCase } from '../exhibit/typeset-case.ts';
+import { acrossClass } from '../shared/face.ts';
+import { exhibitWords } from '../../words/exhibits.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { linkedHomeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
+import { placesShown } from '../sets/place-shown.ts';
+import type { PlaceShown } from '../sets/place-shown.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
 
 export type SetLine = {
@@ -24,6 +27,8 @@ export type SetLine = {
   readonly title: string;
   readonly count: string;
   readonly wanted: string;
+  /** Its first places, drawn small. */
+  readonly places: readonly PlaceShown[];
 };
 
 export type HomePage = {
@@ -36,7 +41,10 @@ export type HomePage = {
     readonly href: string;
     /** The way on from the case shown here to the whole. */
     readonly onward: string;
-    readonly figure: CaseFromAbove;
+    /** A dozen of its pieces, from every part of it, in its order; one face of each. */
+    readonly pieces: readonly LaidOut[];
+    readonly across: string;
+    readonly boardName: string;
   } | null;
   readonly sets: readonly SetLine[];
   /** The newest pieces that are kept and photographed. */
@@ -44,7 +52,9 @@ export type HomePage = {
 };
 
 const NEWEST = 12;
+const ON_SHOW = 12;
 const WANTED = 4;
+const DRAWN = 10;
 
 export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();
@@ -62,7 +72,7 @@ export async function homePageOf(): Promise<HomePage> {
     about,
     all: homeWords.all(countWords.pieces(house.listed.length)),
     onShow: exhibit === null ? null : onShowOf(house, exhibit),
-    sets: setStatesOf(house).map(setLineOf),
+    sets: setStatesOf(house).map((state) => setLineOf(house, state)),
     newest: await newestOf(house),
   };
 }
@@ -74,16 +84,22 @@ function exhibitOnShow(house: Cabinet): ShownExhibit | null {
   return exhibit === undefined ? null : shownExhibit(house, exhibit);
 }
 
-/** The first case of the exhibit. */
-function onShowOf(house: Cabinet, exhibit: ShownExhibit): HomePage['onShow'] {
-  const { id, title, cases, label } = exhibit;
-  const [first] = cases;
-  if (first === undefined) return null;
+/** The pieces of the exhibit that a visitor sees first. */
+function onShowOf({ photographs }: Cabinet, exhibit: ShownExhibit): HomePage['onShow'] {
+  const { id, title, cases } = exhibit;
+  if (cases.length === 0) return null;
+  const isPictured = ({ piece }: ShownPiece): boolean => photographs[piece.id] !== undefined;
+  const chosen = groupsInTurn(exhibit).filter(isPictured).slice(0, ON_SHOW);
+  const pieces = chosen
+    .toSorted((a, b) => a.key - b.key)
+    .map((shown) => laidOut({ ...shown, faces: shown.faces.slice(0, 1) }, photographs));
   return {
     title: tied(title),
     href: urls.exhibit(id),
     onward: homeWords.onward(piecesShown(exhibit).length, cases.length),
-    figure: caseFromAbove(setCase(first, label), house.photographs),
+    pieces,
+    across: acrossClass(pieces.map(({ faces }) => faces)),
+    boardName: exhibitWords.boardName(title),
   };
 }
 
@@ -113,7 +129,8 @@ function wholeInWords(filled: SetState['filled'], of: number): string {
   return filled.low === of ? homeWords.complete : homeWords.doubtful(of - filled.low);
 }
 
-function setLineOf({ id, title, filled, of, wanted }: SetState): SetLine {
+function setLineOf(house: Cabinet, state: SetState): SetLine {
+  const { id, title, filled, of, wanted } = state;
   const empty = wanted.filter(({ why }) => why === 'empty').map(({ label }) => label);
   return {
     href: urls.set(id),
@@ -121,5 +138,6 @@ function setLineOf({ id, title, filled, of, wanted }: SetState): SetLine {
     count: countWords.filled(filled, of),
     wanted:
       empty.length > 0 ? homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED) : wholeInWords(filled, of),
+    places: placesShown(house, state, 0, DRAWN),
   };
 }

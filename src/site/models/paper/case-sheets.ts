@@ -47,7 +47,11 @@ function overviewSheet(set: SetCase, { tiles }: Tiling, paper: Paper): PaperShee
   );
   const half = Math.ceil(entries.length / 2);
   const marks: readonly Mark[] = [
-    ...moved([...smallCaseDrawing(set, scale), ...tiles.flatMap((tile) => tileMarks(tile, scale))], left, 0),
+    ...moved(
+      [...smallCaseDrawing(set, scale), ...tiles.flatMap((tile) => tileMarks(tile, scale, drawnIn(set)))],
+      left,
+      0,
+    ),
     ...textMarks(says, 0, inside.height / scale + 4, POINTS),
     ...textMarks(entries.slice(0, half).flat(), 0, listFrom, POINTS),
     ...textMarks(entries.slice(half).flat(), wide + GUTTER, listFrom, POINTS),
@@ -60,23 +64,48 @@ function reduced(inside: { readonly width: number; readonly height: number }, wi
   return Math.max(1, Math.ceil(2 * Math.max(inside.width / width, inside.height / height)) / 2);
 }
 
+/** The places of all that is drawn in a case. */
+function drawnIn({ groups }: SetCase): readonly Box[] {
+  return groups.flatMap(({ headingBox, text, cells }) => [
+    headingBox,
+    ...(text === null ? [] : [text.box]),
+    ...cells.flatMap(({ labelBox, faces }) => [labelBox, ...faces.map(({ box, holder }) => holder?.box ?? box)]),
+  ]);
+}
+
+/** The room of the number of a sheet, and how far it stays from the edges, in millimetres. */
+const NUMBER = { width: 5, height: 2.4, edge: 1 } as const;
+
+/** Where the number of a sheet lies on nothing that is drawn: at a corner or, where none is free, along the foot; in millimetres. */
+function numberPlace(tile: Box, taken: readonly Box[]): { readonly x: number; readonly y: number } {
+  const [left, right] = [tile.left + NUMBER.edge, tile.left + tile.width - NUMBER.edge - NUMBER.width];
+  const [foot, head] = [tile.top + tile.height - NUMBER.edge, tile.top + NUMBER.edge + NUMBER.height];
+  const along = [0.25, 0.5, 0.75].map((share) => left + share * (right - left));
+  const places = [foot, head].flatMap((y) => [left, right, ...along].map((x) => ({ x, y })));
+  const isFree = ({ x, y }: { readonly x: number; readonly y: number }): boolean =>
+    taken.every(
+      (box) =>
+        x + NUMBER.width < box.left ||
+        x > box.left + box.width ||
+        y < box.top ||
+        y - NUMBER.height > box.top + box.height,
+    );
+  return places.find(isFree) ?? { x: left, y: foot };
+}
+
 /** The edges of a sheet in the overview, with its row and column. */
-function tileMarks({ row, column, box, hasMarks }: Tile, scale: number): readonly Mark[] {
-  const small = {
-    left: box.left / scale,
-    top: box.top / scale,
-    width: box.width / scale,
-    height: box.height / scale,
-  };
+function tileMarks({ row, column, box, hasMarks }: Tile, scale: number, drawn: readonly Box[]): readonly Mark[] {
+  const reducedBox = ({ left, top, width, height }: Box): Box => ({
+    left: left / scale,
+    top: top / scale,
+    width: width / scale,
+    height: height / scale,
+  });
+  const small = reducedBox(box);
+  const { x, y } = numberPlace(small, drawn.map(reducedBox));
   return [
     { kind: 'frame', box: small, weight: FINE, dashed: true, name: 'tile' },
-    textMark(
-      hasMarks ? `${row}.${column}` : paperWords.blankTile(row, column),
-      small.left + 1,
-      small.top + small.height - 1,
-      6,
-      { face: 'sans' },
-    ),
+    textMark(hasMarks ? `${row}.${column}` : paperWords.blankTile(row, column), x, y, 6, { face: 'sans' }),
   ];
 }
 

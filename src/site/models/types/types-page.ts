@@ -6,14 +6,22 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import { filedUnder } from '../shared/gather.ts';
+import type { FaceView } from '../shared/face.ts';
+import { leadingFace } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
 import { furtherPages } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
 
 export type TypesPage = {
   readonly head: PageHead;
-  readonly series: readonly (Link & { readonly says: string; readonly note: string | null })[];
+  readonly series: readonly (Link & {
+    readonly says: string;
+    readonly note: string | null;
+    readonly faces: readonly FaceView[];
+  })[];
 };
+
+const SHOWN = 10;
 
 export function typesPage(cabinet: Cabinet): TypesPage {
   return {
@@ -23,6 +31,9 @@ export function typesPage(cabinet: Cabinet): TypesPage {
       name: series.fields.title,
       says: typesWords.series(leafIds(series).length, piecesOfSeries(cabinet, series.id).length),
       note: series.fields.note ?? null,
+      faces: piecesOfSeries(cabinet, series.id)
+        .slice(0, SHOWN)
+        .map((piece) => leadingFace(piece, cabinet.photographs)),
     })),
   };
 }
