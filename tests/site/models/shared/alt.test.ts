@@ -14,7 +14,7 @@ const pieceOf = (id: string): (typeof pieces)[number] => {
 describe('a photograph in words', () => {
   test('tells the face, the design and the legend with its reading', () => {
     expect(altOf(pieceOf('william-iii-sixpence'), 'obverse')).toBe(
-      'The obverse of Sixpence of William III, York, 1696. Laureate and draped bust of the king to right, y below. Legend: GVLIELMVS III DEI GRA, that is, Gulielmus tertius Dei gratia.',
+      'The obverse of Sixpence of William III, York, 1696. First laureate and draped bust of the king to right, y below. Legend: GVLIELMVS III DEI GRA, that is, Gulielmus tertius Dei gratia.',
     );
   });
 
@@ -22,7 +22,7 @@ describe('a photograph in words', () => {
     const piece = pieceOf('william-iii-sixpence');
     const picture = { face: 'obverse', by: null, licence: null };
     expect(altOf({ ...piece, pictures: [{ ...picture, alt: 'A worn king.' }] }, 'obverse')).toBe('A worn king.');
-    expect(altOf({ ...piece, pictures: [{ ...picture, alt: null }] }, 'obverse')).toContain('Laureate');
+    expect(altOf({ ...piece, pictures: [{ ...picture, alt: null }] }, 'obverse')).toContain('First laureate');
   });
 
   test('of a detail says whose it is', () => {
