@@ -225,8 +225,6 @@ class ComparePieces extends HTMLElement {
   }
 }
 
-customElements.define('compare-pieces', ComparePieces);
-
 /** What came of asking for a piece; addresses in it are meant from the file it came in. */
 export type Asked =
   | { readonly came: 'piece'; readonly piece: ComparedPiece; readonly from: string }
@@ -258,3 +256,6 @@ async function ask(from: string): Promise<Asked> {
     return { came: isMissing ? 'nothing' : 'no answer' };
   }
 }
+
+// Last of all: a piece that the address names is asked for as soon as the element is known.
+customElements.define('compare-pieces', ComparePieces);
