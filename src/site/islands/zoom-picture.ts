@@ -192,8 +192,6 @@ function otherThan(link: HTMLAnchorElement | null): HTMLAnchorElement | null {
   return document.querySelector<HTMLAnchorElement>(`a[data-look="${other}"]`);
 }
 
-customElements.define('look-closer', LookCloser);
-
 /** What hands do to a picture under a glass. Points are measured from the middle of the glass. */
 type PointerGestures = {
   readonly move: (by: Point) => void;
@@ -258,3 +256,5 @@ function followPointer(glass: HTMLElement, { move, bring, tap }: PointerGestures
 const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 const half = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
 const between = (from: Point, to: Point): Point => ({ x: to.x - from.x, y: to.y - from.y });
+
+customElements.define('look-closer', LookCloser);
