@@ -7,7 +7,7 @@ export function yearsInWords({ low, high }: Interval): string {
   if (low === -Infinity && high === Infinity) return 'any year';
   if (low === -Infinity) return `before ${formatYear(high + 1)}`;
   if (high === Infinity) return `after ${formatYear(low - 1)}`;
-  // From 1000 on both years are written out, as the periods of a scheme are published.
-  if (low < 1000) return formatYears(low, high);
-  return low === high ? formatYear(low) : `${formatYear(low)}–${formatYear(high)}`;
+  if (low <= 0) return formatYears(low, high);
+  // Both years are written out, as the periods of a scheme are published; what is AD is said once.
+  return low === high ? formatYear(low) : `${formatYear(low)}–${String(high)}`;
 }

@@ -43,7 +43,6 @@ export const setsWords = {
   ] satisfies readonly { state: PlaceState['state']; mark: string; says: string }[],
   toCite: 'Cite this set',
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
-  marksTitle: 'What the marks mean',
   grid: 'By two facts',
   gridSays: (rows: string, columns: string): string =>
     `The pieces that fit, ${rows} by ${columns}. An empty cell says only that nothing is here, not that such a piece was ever made.`,

@@ -109,7 +109,7 @@ describe('a cell', () => {
     ['date', '03/04/1911', 'day or the month'],
     ['date', '268', 'any era'],
     ['date', '12/3/98', 'year of two figures'],
-    ['date', '1752 NS', 'is not understood'],
+    ['date', '1752 NS', 'may be the sign of an era'],
     ['date', '1640 (1641)', 'may give the year on the piece'],
     ['weight', '4.05 gr', 'grams or grains'],
     ['weight in g', '3,456', 'two ways'],

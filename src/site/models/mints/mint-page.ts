@@ -55,10 +55,6 @@ export const mintPaths = keyedBy(
   withMap,
 );
 
-export async function mintPage(cabinet: Cabinet, id: string): Promise<MintPage> {
-  return withMap({ page: await withoutMap(cabinet, id), around: mintsAround(cabinet, id) });
-}
-
 async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
   const mint = cabinet.lists.mints[id];
   if (mint === undefined) throw new Error(`There is no mint ${id}.`);
