@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
+import { recoverCabinet } from '../../src/catalogue/keep/change-cabinet.ts';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
 import { folderTexts } from '../catalogue/keep/folder-texts.ts';
@@ -182,6 +183,8 @@ test('Killed in the middle and begun again, it comes to the same as one that was
   expect(await ended).toBe('SIGKILL');
   const left = readdirSync(pieces).length;
   expect(left).toBeLessThan(600);
+  // As every command begins.
+  await recoverCabinet(broken.at, () => undefined);
   expect((await checkCabinet(broken.at, PRIVACY)).problems).toEqual([]);
   expect((await run(broken.words, '--write')).status).toBe(0);
   const parts = (name: string): boolean => !/\.unfinished$/.test(name);
