@@ -1,7 +1,8 @@
 /*
  * Texts of three kinds of outside source that had not been used before: open data of museums, finds reports, and printed books and
- * catalogues of coins. They were drawn by rule and not by eye: of the two open data sets every sixth and every fourth distinct
- * shape of date (figures made equal), of the others the dates, references and measures in the order in which the pages give them.
+ * catalogues of coins. The two open data sets were drawn by rule, every sixth and every fourth distinct shape of date (figures made
+ * equal); the others are from pages that a search gave, copied by hand in the order of each page and not complete, a few with their
+ * clause cut short.
  * What a specialist takes each for was written beside it before any was tried. `allowed`: readings, joined by ` or `; `asks` where
  * a question or a refusal is right. None may be read as anything else.
  *
