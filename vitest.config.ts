@@ -25,6 +25,9 @@ const COMMANDS = [
   'tests/privacy/{git,leaks,picture-segments}.test.ts',
 ];
 
+/** What wants a built site. */
+const BUILT = ['tests/built/**', 'tests/browser/**'];
+
 /** `npx vitest run --project unit tests/a/b.test.ts` runs that file whatever its group. */
 const isNamed = process.argv.some((word) => word.startsWith('tests/'));
 
@@ -50,12 +53,12 @@ export default defineConfig({
           ...small,
           name: 'unit',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/built/**', 'tests/browser/**', ...(isNamed ? [] : [...ORACLE, ...COMMANDS])],
+          exclude: [...BUILT, ...(isNamed ? [] : [...ORACLE, ...COMMANDS])],
           // Modules are loaded once a worker and not once a file: half of the time was spent on loading them.
           isolate: isNamed,
         },
       },
-      { test: { ...small, name: 'oracle', include: ORACLE, exclude: COMMANDS } },
+      { test: { ...small, name: 'oracle', include: ORACLE, exclude: [...COMMANDS, ...BUILT] } },
       { test: { ...small, name: 'commands', include: COMMANDS } },
       {
         test: {

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { availableParallelism } from 'node:os';
 import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
 import { missingPrograms } from './parts/missing-programs.ts';
@@ -7,70 +8,78 @@ const HELP = `npm test                 everything: format, lint, types, dead cod
 npm test -- --only lint  one step: pages, markup, lint, format, unused, unit, oracle, build, built, commands, browser
 `;
 
-type Step = readonly [name: string, words: readonly string[]];
+type Step = {
+  readonly name: string;
+  readonly words: readonly string[];
+  /** The step whose result this one reads. */
+  readonly after?: string;
+};
 
-/** What is tried, in the order of the rows; the two columns of a row go on side by side, as each keeps one core busy. */
-const ROWS: readonly (readonly [readonly Step[], readonly Step[]])[] = [
-  [
-    [
-      // The pages first: this makes the declarations of the collections, which the linter reads.
-      [
-        'pages',
-        ['astro', 'check', '--minimumFailingSeverity', 'hint', '--tsconfig', 'tests/house/pages.tsconfig.json'],
-      ],
-      ['markup', ['eslint', '--max-warnings', '0', 'src']],
-      ['lint', ['oxlint']],
-      ['format', ['prettier', '--check', '--log-level', 'warn', '.']],
-      ['unused', ['knip']],
-      ['unit', ['vitest', 'run', '--project', 'unit']],
-      ['oracle', ['vitest', 'run', '--project', 'oracle']],
-    ],
-    [
-      ['build', ['node', 'src/commands/build.ts']],
-      ['built', ['vitest', 'run', '--project', 'built']],
-    ],
-  ],
-  // A browser waits for its page half of its time: what a command does fits in between.
-  [
-    [['commands', ['vitest', 'run', '--project', 'commands']]],
-    [['browser', ['vitest', 'run', '--project', 'browser']]],
-  ],
+/** All that is tried, the longest first, so that only short ones are left at the end. */
+const STEPS: readonly Step[] = [
+  { name: 'build', words: ['node', 'src/commands/build.ts'] },
+  { name: 'commands', words: ['vitest', 'run', '--project', 'commands'] },
+  // This makes the declarations of the collections, which the linter reads.
+  {
+    name: 'pages',
+    words: ['astro', 'check', '--minimumFailingSeverity', 'hint', '--tsconfig', 'tests/house/pages.tsconfig.json'],
+  },
+  { name: 'browser', words: ['vitest', 'run', '--project', 'browser'], after: 'build' },
+  { name: 'built', words: ['vitest', 'run', '--project', 'built'], after: 'build' },
+  { name: 'oracle', words: ['vitest', 'run', '--project', 'oracle'] },
+  { name: 'lint', words: ['oxlint'], after: 'pages' },
+  { name: 'unit', words: ['vitest', 'run', '--project', 'unit'] },
+  { name: 'format', words: ['prettier', '--check', '--log-level', 'warn', '.'] },
+  { name: 'markup', words: ['eslint', '--max-warnings', '0', 'src'] },
+  { name: 'unused', words: ['knip'] },
 ];
 
 const { values } = readWords(HELP, { only: { type: 'string' } });
-const isChosen = ([name]: Step): boolean => values.only === undefined || name === values.only;
-const chosen = ROWS.flat(2).filter(isChosen);
+const chosen = STEPS.filter(({ name }) => values.only === undefined || name === values.only);
 if (chosen.length === 0) {
   process.stderr.write(`There is no step ${String(values.only)}. ${HELP}`);
   process.exit(1);
 }
 const missing = missingPrograms(
-  chosen.map(([name]) => name),
+  chosen.map(({ name }) => name),
   process.env,
 );
 if (missing !== null) {
   process.stderr.write(`${missing}\n`);
   process.exit(1);
 }
+// One more than there are cores: a browser waits for its page, and a command for its disk, half of their time.
+const cores = availableParallelism();
+const waiting = [...chosen];
+const unfinished = new Set(chosen.map(({ name }) => name));
 const failed: string[] = [];
-for (const row of ROWS) {
-  const columns = row.map((steps) => steps.filter(isChosen));
-  // Alone, a step shows what it does as it does it; beside another it tells it at its end, so that the two do not mix.
-  const isAlone = columns.filter(({ length }) => length > 0).length < 2;
-  await Promise.all(
-    columns.map(async (steps) => {
-      for (const step of steps) await run(step, isAlone);
-    }),
-  );
-}
+await new Promise<void>((end) => {
+  beginWhatMay();
+  /** Asked again whenever a step has ended. */
+  function beginWhatMay(): void {
+    if (unfinished.size === 0) end();
+    while (unfinished.size - waiting.length <= cores) {
+      const next = waiting.find(({ after }) => after === undefined || !unfinished.has(after));
+      if (next === undefined) return;
+      waiting.splice(waiting.indexOf(next), 1);
+      void run(next, chosen.length === 1).then((passed) => {
+        if (!passed) failed.push(next.name);
+        unfinished.delete(next.name);
+        beginWhatMay();
+      });
+    }
+  }
+});
 process.stdout.write(`${chosen.length - failed.length} passed, ${failed.length} failed\n`);
 if (failed.length > 0) process.stdout.write(`Failed: ${failed.join(', ')}\n`);
 process.exitCode = failed.length === 0 ? 0 : 1;
 
-async function run([name, [program = '', ...said]]: Step, isAlone: boolean): Promise<void> {
+/** Alone, a step shows what it does as it does it; beside others it tells it at its end, so that they do not mix. */
+async function run({ name, words: [program = '', ...said] }: Step, isAlone: boolean): Promise<boolean> {
   const started = performance.now();
-  // Beside another step, tests keep to one core; two browsers at once do.
-  const words = program === 'vitest' && name !== 'browser' && !isAlone ? [...said, '--maxWorkers', '1'] : said;
+  // Beside other steps, tests keep to half of the cores; two browsers at once do.
+  const half = String(Math.max(1, Math.floor(cores / 2)));
+  const words = program === 'vitest' && name !== 'browser' && !isAlone ? [...said, '--maxWorkers', half] : said;
   const own = program === 'node';
   const child = spawn(own ? process.execPath : 'npx', own ? words : ['--no-install', program, ...words], {
     stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
@@ -86,5 +95,5 @@ async function run([name, [program = '', ...said]]: Step, isAlone: boolean): Pro
   process.stdout.write(Buffer.concat(told));
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   process.stdout.write(`${status === 0 ? 'passed' : 'FAILED'}  ${name}  ${seconds} s\n\n`);
-  if (status !== 0) failed.push(name);
+  return status === 0;
 }
