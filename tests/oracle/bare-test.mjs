@@ -11,10 +11,15 @@ const [before, beforeOne, after] = [[], [], []];
 export const beforeAll = (work) => void before.push(work);
 export const beforeEach = (work) => void beforeOne.push(work);
 export const afterAll = (work) => void after.push(work);
-const each = (put) => (rows) => (name, work) => {
-  for (const [at, row] of rows.entries()) put(`${name} (row ${at + 1})`, () => work(row));
-};
-export const test = (name, work) => void tests.push([name, work]);
+const each =
+  (put) =>
+  (rows) =>
+  (name, ...rest) => {
+    const work = rest.find((one) => typeof one === 'function');
+    for (const [at, row] of rows.entries()) put(`${name} (row ${at + 1})`, () => work(row));
+  };
+/** What a test is allowed, such as its time, may stand on either side of it and does not matter here. */
+export const test = (name, ...rest) => void tests.push([name, rest.find((one) => typeof one === 'function')]);
 test.for = each(test);
 export const describe = (_, body) => void body();
 describe.for = each(describe);
@@ -79,7 +84,22 @@ export function expect(value) {
         },
       ]),
     );
-  return { ...made(false), not: made(true) };
+  /** Of a promise: what it comes to, or the error that it ends in, as something that throws it. */
+  const awaited = (settle) =>
+    Object.fromEntries(
+      Object.keys(MATCHERS).map((name) => [name, async (...wanted) => expect(await settle())[name](...wanted)]),
+    );
+  const rejected = async () => {
+    try {
+      await value;
+    } catch (error) {
+      return () => {
+        throw error;
+      };
+    }
+    throw new Error('it does not reject');
+  };
+  return { ...made(false), not: made(true), resolves: awaited(() => value), rejects: awaited(rejected) };
 }
 const asking = (isSo) => (part) => ({ [asks]: (value) => isSo(value, part) });
 expect.anything = asking((value) => value !== null && value !== undefined);

@@ -11,6 +11,9 @@ const { file, texts, tests, again, from } = workerData;
 const addressOf = (path) => pathToFileURL(join(process.cwd(), path)).href;
 const BARE = addressOf('tests/oracle/bare-test.mjs');
 const AGAIN = again.map(addressOf);
+/** What the runner of tests sets for every module; the variables of the process stand beside it, so that a test may change them. */
+Object.assign(process.env, { MODE: 'test', DEV: '1', PROD: '', SSR: '1', BASE_URL: '/' });
+const ENVIRONMENT = 'import.meta.env = globalThis.process.env; ';
 const stripped = new Map();
 let turn = 0;
 
@@ -27,7 +30,7 @@ registerHooks({
     if (!isMutant && !stripped.has(plain))
       stripped.set(plain, stripTypeScriptTypes(readFileSync(fileURLToPath(plain), 'utf8')));
     const source = isMutant ? stripTypeScriptTypes(texts[turn]) : stripped.get(plain);
-    return { format: 'module', source, shortCircuit: true };
+    return { format: 'module', source: ENVIRONMENT + source, shortCircuit: true };
   },
 });
 
