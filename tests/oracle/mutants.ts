@@ -4,7 +4,7 @@
  * does nothing. No file is changed.
  *
  *     node tests/oracle/mutants.ts                      every mutant of every file
- *     node tests/oracle/mutants.ts --every 4            a sample
+ *     node tests/oracle/mutants.ts --every 4            a sample; --first 1, 2 and 3 are the other three quarters
  *     node tests/oracle/mutants.ts --file sums --told   of one file, with the test that noticed each
  *     node tests/oracle/mutants.ts --tests 1            against the likeliest test file alone, which is quicker and misses more
  */
@@ -137,6 +137,7 @@ function tryAll(file: string, texts: readonly (string | null)[], tests: readonly
 const { values } = parseArgs({
   options: {
     every: { type: 'string', default: '1' },
+    first: { type: 'string', default: '0' },
     tests: { type: 'string', default: '99' },
     file: { type: 'string' },
     told: { type: 'boolean' },
@@ -145,9 +146,9 @@ const { values } = parseArgs({
 const say = (line: string): boolean => process.stdout.write(`${line}\n`);
 const sum = { tried: 0, survived: 0 };
 for (const [files, tests] of GUARDS)
-  for (const file of files.filter((one) => values.file === undefined || one.includes(values.file))) {
+  for (const file of files.filter((one) => values.file === undefined || basename(one, '.ts') === values.file)) {
     const source = readFileSync(file, 'utf8');
-    const mutants = mutantsOf(source).filter((_, at) => at % Number(values.every) === 0);
+    const mutants = mutantsOf(source).filter((_, at) => at % Number(values.every) === Number(values.first));
     const texts = mutants.map(({ from, to, text }) => source.slice(0, from) + text + source.slice(to));
     const [without, ...noticed] = await tryAll(file, [null, ...texts], tests.slice(0, Number(values.tests)));
     if (without !== null) throw new Error(`The tests of ${file} fail without a mutant: ${String(without)}`);
