@@ -26,9 +26,8 @@ import { seenChange } from './pages/other-pages.ts';
 import { picturePages } from './pages/picture-pages.ts';
 import { pieceRoutes } from './pages/piece-routes.ts';
 import { hasToken } from './serve-desk.ts';
-import { ticketRoutes } from './pages/tickets-page.ts';
+import { ticketRoutes, totalsPages } from './pages/tickets-page.ts';
 import { typesPages } from './pages/types-page.ts';
-import { totalsPages } from './pages/totals-page.ts';
 import type { DeskTools } from './tools.ts';
 
 /** The pages of the desk over one cabinet. */

@@ -1,7 +1,6 @@
-import { COUNTED } from './counted.ts';
+import { COUNTED, dateKind, gradeKind } from './dated.ts';
 import { NOTHING } from './consulted.ts';
 import type { Consulted } from './consulted.ts';
-import { dateKind, gradeKind } from './dated.ts';
 import type { Kind } from './kind.ts';
 import { MEASURED } from './measured.ts';
 import { concordKind } from './concorded.ts';

@@ -1,13 +1,250 @@
 import { good } from '../outcome.ts';
 import type { Outcome } from '../outcome.ts';
-import { arrange } from './arrange.ts';
-import { explainPlaces, sparesOf, wantedOf } from './explain.ts';
-import { filledNow, historyOf } from './history.ts';
+import { arrange, standsAt } from './arrange.ts';
 import { placesOf } from './places.ts';
 import type { SetPiece } from './set-piece.ts';
 import type { Lists, SetRule } from './set-rule.ts';
-import type { SetState } from './set-state.ts';
-import { upgradesOf } from './upgrades.ts';
+import type { SetState, Count, Upgrade, PlaceState, Wanted } from './set-state.ts';
+import type { Arrangement } from './arrange.ts';
+import { seatOf, compareStanding, firstDifference, scoreOf } from './assign.ts';
+import { growingMatching } from './heaviest-matching.ts';
+import type { Edge } from './heaviest-matching.ts';
+import { compareGrades } from '../grade/compare-grades.ts';
+import type { Verdict, Graded } from '../grade/compare-grades.ts';
+import type { Standing, ScorePart } from './assign.ts';
+import type { SetPlace } from './places.ts';
+import { gradedAs, gradeInWords, namesOf, nameOf } from './set-piece.ts';
+
+const STATES = { certain: 'filled', possible: 'possible', filler: 'filler' } as const;
+
+/** Every place with its state, the piece in it, the others that could stand there, and why it is so. */
+export function explainPlaces(arrangement: Arrangement): readonly PlaceState[] {
+  const elsewhere = standsAt(arrangement);
+  return arrangement.places.map((place, at): PlaceState => {
+    const { id, label, excused } = place;
+    if (excused !== undefined) return { id, label, state: 'excused', because: excused };
+    const fitting = arrangement.fitting[at] ?? [];
+    const holder = arrangement.holders[at] ?? null;
+    const others = fitting
+      .filter(({ piece }) => piece.id !== holder?.piece.id)
+      .toSorted((a, b) => compareStanding(b, a));
+    const listed = others.length === 0 ? {} : { others: others.map(({ piece }) => piece.id) };
+    if (holder === null || holder.fit.level === 'no') {
+      return { id, label, state: 'wanted', ...listed, because: whyEmpty(others, elsewhere) };
+    }
+    const because = [holder.fit.because, whyHere(holder, others, elsewhere)].filter((part) => part !== '').join(' ');
+    return { id, label, state: STATES[holder.fit.level], piece: holder.piece.id, ...listed, because };
+  });
+}
+
+function whyEmpty([best]: readonly Standing[], elsewhere: ReadonlyMap<string, SetPlace>): string {
+  if (best === undefined) return 'Nothing in the cabinet fits.';
+  const stands = elsewhere.get(best.piece.id);
+  const would =
+    best.fit.level === 'possible' ? 'may fit' : best.fit.level === 'filler' ? 'could be a filler' : 'would fit';
+  return `${nameOf(best.piece)} ${would}, and is needed for ${stands?.label ?? 'another place'}.`;
+}
+
+function whyHere(holder: Standing, [best]: readonly Standing[], elsewhere: ReadonlyMap<string, SetPlace>): string {
+  if (best === undefined) return 'The only piece that fits.';
+  const stands = elsewhere.get(best.piece.id);
+  if (compareStanding(holder, best) < 0 && stands)
+    return `${namesOf(best.piece, holder.piece)[0]} would be better here, and is needed for ${stands.label}.`;
+  return `Chosen before ${namesOf(best.piece, holder.piece)[0]}: ${whyBetter(holder, best)}.`;
+}
+
+/** Pieces that fit a place and are in none, each with the place it fits best and what stands there instead. */
+export function sparesOf(arrangement: Arrangement): SetState['spares'] {
+  const standing = standsAt(arrangement);
+  const spares = new Map<string, { at: number; places: number }>();
+  for (const [at, fitting] of arrangement.fitting.entries()) {
+    for (const one of fitting) {
+      if (standing.has(one.piece.id)) continue;
+      const known = spares.get(one.piece.id);
+      const before = known && arrangement.fitting[known.at]?.find(({ piece }) => piece.id === one.piece.id);
+      const better = before === undefined || compareStanding(one, before) > 0;
+      spares.set(one.piece.id, { at: better ? at : (known?.at ?? at), places: (known?.places ?? 0) + 1 });
+    }
+  }
+  return [...spares]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([piece, { at, places }]) => ({ piece, because: whySpare(arrangement, piece, at, places) }));
+}
+
+function whySpare({ places, fitting, holders }: Arrangement, id: string, at: number, count: number): string {
+  const label = places[at]?.label ?? '';
+  const spare = fitting[at]?.find(({ piece }) => piece.id === id);
+  const holder = holders[at];
+  const more = count === 1 ? '' : ` Of the ${String(count)} places it fits, none is left for it.`;
+  if (!spare || !holder) return `Fits ${label}.${more}`;
+  const may =
+    spare.fit.level === 'possible' ? 'May fit' : spare.fit.level === 'filler' ? 'Could be a filler for' : 'Fits';
+  const [name] = namesOf(holder.piece, spare.piece);
+  const why = compareStanding(holder, spare) > 0 ? whyBetter(holder, spare) : `${name} can stand nowhere else`;
+  return `${may} ${label}, where ${name} stands: ${why}.${more}`;
+}
+
+/** Why the first, which stands better, does: a clause that names whom it speaks of. */
+export function whyBetter(one: Standing, other: Standing): string {
+  const [better, lesser] = namesOf(one.piece, other.piece);
+  if (other.fit.level === 'filler' && one.fit.level !== 'filler') return `${lesser} has a problem`;
+  const part = firstDifference(scoreOf(one), scoreOf(other));
+  if (part === null) return `${better} and ${lesser} are equal here, and the keeper has not said which is preferred`;
+  const clear = one.piece.grade !== null && other.piece.grade !== null && isSurelyBetter(one.piece, other.piece);
+  const byGrade = other.piece.grade === null ? `${better} is graded, and ${lesser} is not` : `${better} has the better grade`;
+  const atLow = clear || other.piece.grade === null ? byGrade : `${byGrade} at the lower end`;
+  const reasons: Readonly<Record<ScorePart, string>> = {
+    certain: `${lesser} fits only possibly`,
+    possible: `${lesser} does not fill the place`,
+    filler: `${lesser} cannot be a filler`,
+    sureFiller: `${lesser} is only possibly a filler`,
+    sound: `${lesser} has a problem`,
+    gradeLow: atLow,
+    gradeHigh: `the grade of ${better} may reach higher`,
+    labelLow: byGrade,
+    labelHigh: `the grade of ${better} may reach higher`,
+    preferred: `the keeper prefers ${better}`,
+  };
+  return reasons[part];
+} // prettier-ignore
+
+function isSurelyBetter(one: SetPiece, other: SetPiece): boolean {
+  return compareGrades(gradedAs(one), gradedAs(other)).verdict === 'certainly better';
+}
+
+/** What to look for: empty places, then places held by a filler or only possibly, then places surely below the aim. No prices. */
+export function wantedOf(
+  { holders }: Arrangement,
+  states: readonly PlaceState[],
+  aim: Graded | null,
+): readonly Wanted[] {
+  const wanted = states.flatMap((place, at): readonly Wanted[] => {
+    const { id, label, state, because = '' } = place;
+    if (state === 'wanted') return [{ place: id, label, why: 'empty', because }];
+    if (state === 'filler') return [{ place: id, label, why: 'filler', because: 'A problem piece is a filler here.' }];
+    if (state === 'possible') return [{ place: id, label, why: 'possible', because }];
+    const piece = holders[at]?.piece;
+    if (state === 'excused' || aim === null || piece?.grade == null) return [];
+    if (compareGrades(aim, gradedAs(piece)).verdict !== 'certainly better') return [];
+    const held = 'The piece that stands here is below the grade aimed at.';
+    return [{ place: id, label, why: 'below the aim', because: held }];
+  });
+  return ORDER.flatMap((why) => wanted.filter((one) => one.why === why));
+}
+
+const ORDER = ['empty', 'filler', 'possible', 'below the aim'] as const;
+
+/**
+ * For every place, the spares its piece has displaced by being better (`made`), and the spares that may be better than its piece
+ * (not made, and never certain: what is certainly better already stands there, unless the keeper prefers another, who is then
+ * not urged). A piece bought before the lesser one has not displaced it.
+ */
+export function upgradesOf(arrangement: Arrangement): readonly Upgrade[] {
+  const standing = standsAt(arrangement);
+  return arrangement.places.flatMap((place, at) => {
+    const holder = arrangement.holders[at];
+    if (!holder) return [];
+    const spares = (arrangement.fitting[at] ?? []).filter(({ piece }) => !standing.has(piece.id));
+    return spares.flatMap((spare) => [...made(place, spare, holder), ...open(place, holder, spare)]);
+  });
+}
+
+function made(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[] {
+  const later = (to.piece.acquired ?? Infinity) >= (from.piece.acquired ?? -Infinity);
+  if (!later || from.fit.level === 'possible') return [];
+  const [better, lesser] = namesOf(to.piece, from.piece);
+  const pair = { place: place.id, from: from.piece.id, to: to.piece.id, made: true };
+  if (from.fit.level === 'filler' && to.fit.level === 'certain') {
+    const because = `${better} fills the place, in which ${lesser}, which has a problem, could only be a filler.`;
+    return [{ ...pair, certain: true, because }];
+  }
+  const [less, more] = [from.piece.grade, to.piece.grade];
+  if (!less || !more) return [];
+  const verdict = verdictOn(to, from);
+  if (verdict === 'cannot be compared') return [];
+  const certain = verdict === 'certainly better' && to.fit.level !== 'possible';
+  const isOrMay = verdict === 'certainly better' ? 'is' : 'may be';
+  const because = `The grade of ${better}, ${gradeInWords(to.piece)}, ${isOrMay} above that of ${lesser}, ${gradeInWords(from.piece)}.`;
+  if (verdict === 'certainly better') return [{ ...pair, certain, because }];
+  const notWorse = more.low >= less.low && more.high >= less.high;
+  if (!notWorse || (more.low === less.low && more.high === less.high)) return [];
+  return [{ ...pair, certain: false, because }];
+}
+
+function open(place: SetPlace, from: Standing, to: Standing): readonly Upgrade[] {
+  const [present, offered] = [from.piece.grade, to.piece.grade];
+  if (to.fit.level === 'filler' || !present || !offered) return [];
+  if ((from.piece.prefer ?? Infinity) < (to.piece.prefer ?? Infinity)) return [];
+  const verdict = verdictOn(to, from);
+  if (verdict === 'cannot be compared' || verdict === 'not better') return [];
+  if (verdict !== 'certainly better' && offered.high <= present.high) return [];
+  const [better, lesser] = namesOf(to.piece, from.piece);
+  const may = to.fit.sure
+    ? ''
+    : `, if ${better} belongs here (${to.fit.because.replace(/\.$/, '').replace(/^The /, 'the ')})`;
+  const because = `The grade of ${better}, ${gradeInWords(to.piece)}, may be above that of ${lesser}, ${gradeInWords(from.piece)}${may}.`;
+  return [{ place: place.id, from: from.piece.id, to: to.piece.id, certain: false, made: false, because }];
+}
+
+/** Whether one is better than the other, by all that is known of both grades. */
+function verdictOn(one: Standing, other: Standing): Verdict {
+  return compareGrades(gradedAs(one.piece), gradedAs(other.piece)).verdict;
+}
+
+/** A piece in one of its seats, with the places it fills from there for certain, and those it fills if it is what it may be. */
+type Seat = { readonly acquired: number; readonly certain: number[]; readonly possible: number[] };
+
+/**
+ * The count as it would have stood at the end of each year, with the pieces that are here now and were here then; pieces without
+ * a year of acquisition come in at the end, under the year null. Low is the most places that can be filled for certain; high the
+ * most that any arrangement could fill if every doubtful piece were what it may be, so the two are matchings of their own.
+ */
+export function historyOf(arrangement: Arrangement, rule: SetRule): SetState['history'] {
+  const seats = seatsOf(arrangement, rule).toSorted((a, b) => a.acquired - b.acquired);
+  const places = arrangement.places.length;
+  const low = mostPlaces(seats.map(({ certain }) => certain), places);
+  const high = mostPlaces(seats.map(({ possible }) => possible), places);
+  const history: { year: number | null; filled: Count }[] = [];
+  for (const [at, { acquired }] of seats.entries()) {
+    // Only the last piece of a year closes it.
+    if (seats[at + 1]?.acquired === acquired) continue;
+    const filled = { low: low[at] ?? 0, high: high[at] ?? 0 };
+    const before = history.at(-1)?.filled ?? { low: 0, high: 0 };
+    if (filled.low !== before.low || filled.high !== before.high)
+      history.push({ year: Number.isFinite(acquired) ? acquired : null, filled });
+  }
+  return history;
+} // prettier-ignore
+
+/** Where a set stands: the end of its history. */
+export function filledNow(history: SetState['history']): Count {
+  return history.at(-1)?.filled ?? { low: 0, high: 0 };
+}
+
+/** How many places the first seat can fill, the first two, and so on. */
+function mostPlaces(seats: readonly (readonly number[])[], places: number): readonly number[] {
+  const rows = seats.map((each) => each.map((column): Edge => ({ column, weight: [1] })));
+  return Array.from(
+    growingMatching(rows, places, 1),
+    (matching) => matching.filter((column) => column !== null).length,
+  );
+}
+
+/** Whoever fills a place for certain or possibly; fillers count in neither and are left out. */
+function seatsOf({ places, fitting }: Arrangement, rule: SetRule): readonly Seat[] {
+  const seats = new Map<string, Seat>();
+  for (const [column, place] of places.entries()) {
+    for (const { piece, fit } of fitting[column] ?? []) {
+      if (fit.level !== 'certain' && fit.level !== 'possible') continue;
+      const key = JSON.stringify([piece.id, seatOf(place, column, piece, rule)]);
+      const seat = seats.get(key) ?? { acquired: piece.acquired ?? Infinity, certain: [], possible: [] };
+      seat.possible.push(column);
+      if (fit.level === 'certain') seat.certain.push(column);
+      seats.set(key, seat);
+    }
+  }
+  return [...seats.values()];
+}
 
 /**
  * How far a set has come with these pieces. Refuses a rule that yields no place, names one twice, or asks of a place what the

@@ -14,7 +14,9 @@ import type { Html } from '../frame.ts';
 import { linkedCabinet } from '../linked-cabinet.ts';
 import { readListFile } from '../save-list-file.ts';
 import type { ListFileOnDesk } from '../save-list-file.ts';
-import { drawCase } from './case-plan.ts';
+import type { CaseFromAbove, FaceInCase } from '../../site/models/exhibit/case-from-above.ts';
+import { exhibitWords } from '../../site/words/exhibits.ts';
+import { drawMarks } from '../draw-marks.ts';
 
 /** The cases of an exhibit: pieces laid and moved, with the plan of each case and its remarks beside it. */
 export function exhibitRoutes(app: Hono, desk: Desk): void {
@@ -213,4 +215,37 @@ function remarksOf(records: Records, id: string): Html {
     <h2 id="remarks-head">Remarks</h2>
     ${remarks.length === 0 ? html`<p>None.</p>` : html`<p class="says">A line that is wanted in the exhibit is a box under <a href="/lists/exhibits/${id}">Its title, statement, labels and books</a>; one that is wanted of a piece is on its own page.</p><ul class="remarks">${remarks.map(({ says, source }) => html`<li>${says} <span class="says">(${source})</span></li>`)}</ul>`}
   </section>`; // prettier-ignore
+}
+
+/** The frame of a case, in its own millimetres. */
+const FRAME = 5;
+
+/** A case from above: every piece, heading and label at its place and of its size, in millimetres. */
+export function drawCase(figure: CaseFromAbove): Html {
+  const { width, height } = figure;
+  const cards = [...figure.cards, ...figure.pieces.map(({ label }) => label)];
+  return html`<figure class="plan">
+    <svg viewBox="${-FRAME} ${-FRAME} ${width + 2 * FRAME} ${height + 2 * FRAME}" role="img" aria-label="${exhibitWords.caseSeen(figure.name)}">
+      <rect class="case-frame" x="${-FRAME}" y="${-FRAME}" width="${width + 2 * FRAME}" height="${height + 2 * FRAME}" />
+      <rect class="ground" width="${width}" height="${height}" />
+      ${cards.map(({ box, marks }) => html`<g class="card"><rect x="${box.left}" y="${box.top}" width="${box.width}" height="${box.height}" />${drawMarks(marks)}</g>`)}
+      ${figure.pieces.flatMap(({ faces }) => faces.map(drawFace))}
+    </svg>
+    <figcaption>${figure.says}
+      ${figure.misfits.length === 0 ? exhibitWords.fits : html`<ul class="problem">${figure.misfits.map((says) => html`<li>${says}</li>`)}</ul>`}
+      ${figure.key.length === 0 ? '' : html`<details><summary>${exhibitWords.planKey}</summary><ul>${figure.key.map((line) => html`<li>${line}</li>`)}</ul></details>`}
+    </figcaption>
+  </figure>`; // prettier-ignore
+}
+
+function drawFace({ box: { left, top, width, height }, round, metal }: FaceInCase): Html {
+  return round
+    ? html`<ellipse
+        class="${metal}"
+        cx="${left + width / 2}"
+        cy="${top + height / 2}"
+        rx="${width / 2}"
+        ry="${height / 2}"
+      />`
+    : html`<rect class="${metal}" x="${left}" y="${top}" width="${width}" height="${height}" />`;
 }

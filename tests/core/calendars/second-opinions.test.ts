@@ -1,12 +1,10 @@
 import { expect, test } from 'vitest';
 import { yearsOfEra } from '../../../src/core/calendars/counted-years.ts';
-import { gregorianFromDay } from '../../../src/core/calendars/civil.ts';
+import { gregorianFromDay, dayFromJulian, dayFromGregorian } from '../../../src/core/calendars/civil.ts';
 import { hebrewYear } from '../../../src/core/calendars/hebrew.ts';
 import { hijriYear } from '../../../src/core/calendars/hijri.ts';
 import { JAPANESE_ERAS } from '../../../src/core/calendars/reign-titles.ts';
-import { dayFromJulian } from '../../../src/core/calendars/civil.ts';
-import { dayFromGregorian } from '../../../src/core/calendars/civil.ts';
-import { BRANCHES, cyclePlaceOfYear, STEMS } from '../../../src/core/calendars/cycles.ts';
+import { BRANCHES, cyclePlaceOfYear, STEMS } from '../../../src/core/dating/read-cycle.ts';
 
 /*
  * Second opinions come from ICU, the Unicode library behind Intl, and from the engine's own Date for the Gregorian

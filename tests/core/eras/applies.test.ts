@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { schemeApplies } from '../../../src/core/eras/applies.ts';
+import { schemeApplies, placePiece } from '../../../src/core/eras/place-in-scheme.ts';
 import { namesInArea } from '../../../src/core/sets/facts.ts';
-import { placePiece } from '../../../src/core/eras/place-in-scheme.ts';
 import { eraScheme } from '../../published/era-schemes.ts';
 
 // Which place lies in which is geography; that a scheme for finds covers what was found and not what was struck elsewhere is common practice.

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { matchName } from '../../../src/photographs/bring/match-name.ts';
+import { matchName } from '../../../src/photographs/bring/plan-bringing.ts';
 
 const PIECES = [
   { id: 'york-penny', number: '0123' },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rewritePage, rewriteStyle, rewriteRecords } from '../../../src/publish/offline-copy/rewrite-page.ts';
+import { rewritePage, rewriteStyle, rewriteRecords } from '../../../src/publish/offline-copy/make-offline-copy.ts';
 
 const inFolder = (address: string): string => (address.startsWith('/') ? `..${address}` : address);
 const whole = (body: string, head = ''): string => `<!DOCTYPE html><html lang="en"><head>${head}</head><body>${body}</body></html>`; // prettier-ignore
