@@ -1,7 +1,8 @@
 import { checkAll } from './check-records.ts';
 import type { PrivacyRules } from './check-records.ts';
-import { linksIn, readFolder } from './files.ts';
+import { linksIn } from './files.ts';
 import type { CabinetFolder } from './files.ts';
+import { readBetweenStrokes } from './keep/journal.ts';
 import type { Problem } from './problem.ts';
 import { gatherProblems, orderProblems, problem } from './problem.ts';
 import { readCabinet } from './read-cabinet.ts';
@@ -28,7 +29,7 @@ export function today(): string {
 
 /** Reads a cabinet and finds every problem its texts have on a day, in file order. */
 export async function checkCabinet(at: string, privacy: PrivacyRules, day = today()): Promise<CheckedCabinet> {
-  const folder = await readFolder(at);
+  const folder = await readBetweenStrokes(at);
   if (folder === null)
     return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)], folder: { at, files: [] } };
   const { records, problems } = readCabinet(folder);

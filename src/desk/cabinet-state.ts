@@ -1,14 +1,12 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { setTimeout as later } from 'node:timers/promises';
 import { Worker } from 'node:worker_threads';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
-import { readFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
-import { openEntries, strokesOfOthers } from '../catalogue/keep/journal.ts';
+import { readBetweenStrokes, strokesOfOthers } from '../catalogue/keep/journal.ts';
 import { LIFE } from '../catalogue/life.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
@@ -56,7 +54,7 @@ export async function openCabinet(at: string, { pause = 1000 } = {}): Promise<Ca
   // What a killed command left is taken back before anything is shown, and not only by the first save.
   await recoverCabinet(at);
   let seen = await strokesOfOthers(at);
-  const first = await readFolder(at);
+  const first = await readBetweenStrokes(at);
   if (first === null) return null;
   let files = byName(first);
   let records = readCabinet(first).records;
@@ -127,26 +125,6 @@ function recordsAfter(
       : withoutPiece(records, id);
   }
   return records;
-}
-
-/** How often it is looked whether a stroke of another command has ended, and how long between, in milliseconds. */
-const [LOOKS, BETWEEN] = [20, 50];
-
-/**
- * A cabinet as it is before a stroke of another command or after it: in the middle of one, a row of the ledger has no piece yet. What
- * a killed command left open stays so until the next one takes it back, and is not waited for longer than a second.
- */
-async function readBetweenStrokes(at: string): Promise<CabinetFolder | null> {
-  const stateNow = async (): Promise<string> => `${(await openEntries(at)).join(' ')}|${await strokesOfOthers(at)}`;
-  for (let look = 1; ; look += 1) {
-    const before = await stateNow();
-    const isLast = look === LOOKS;
-    if (before.startsWith('|') || isLast) {
-      const read = await readFolder(at);
-      if (isLast || before === (await stateNow())) return read;
-    }
-    await later(BETWEEN);
-  }
 }
 
 /** Checks the whole cabinet in a thread of its own, `pause` milliseconds after the last change. */

@@ -1,6 +1,9 @@
 import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
+import { setTimeout as later } from 'node:timers/promises';
+import { readFolder } from '../files.ts';
+import type { CabinetFolder } from '../files.ts';
 import { makeFolder } from './fault-sentence.ts';
 import {
   digestOf,
@@ -14,6 +17,7 @@ import {
   removeIfEmpty,
 } from './flush.ts';
 import { writeWhole } from './flush.ts';
+import { isHeld } from './lock.ts';
 
 /** A command's work, or one save at the desk. */
 export type EntryKind = 'command' | 'save';
@@ -104,6 +108,27 @@ export async function strokesOfOthers(at: string): Promise<string> {
     .filter((name) => !name.endsWith(OPEN) && !name.includes(own))
     .sort()
     .join(' ');
+}
+
+/** How often it is looked whether a stroke has ended, how long between in milliseconds, and for how long where its writer lives. */
+const [LOOKS, BETWEEN, LONGEST] = [20, 50, 2400];
+
+/**
+ * A cabinet as it is before a stroke of another command or after it, and null where there is none: in the middle of one, a private
+ * row has no piece yet. What a killed command left open stays so until the next one takes it back, and is waited for no longer
+ * than a second; one that lives is waited for.
+ */
+export async function readBetweenStrokes(at: string): Promise<CabinetFolder | null> {
+  const namesNow = (): Promise<string[]> => readdir(journalOf(at)).catch((): string[] => []);
+  for (let look = 1; ; look += 1) {
+    const before = (await namesNow()).sort().join(' ');
+    const isLast = look >= LONGEST || (look >= LOOKS && !(await isHeld(lockOf(at))));
+    if (!before.includes(OPEN) || isLast) {
+      const read = await readFolder(at);
+      if (isLast || before === (await namesNow()).sort().join(' ')) return read;
+    }
+    await later(BETWEEN);
+  }
 }
 
 /** What was in a file before a stroke. */
