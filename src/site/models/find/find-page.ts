@@ -112,7 +112,7 @@ async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' |
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
     all: pieces.length,
-    board: await boardOf(shown),
+    board: await boardOf(shown, undefined, pieces),
     pager,
   };
 }

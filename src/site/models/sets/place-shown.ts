@@ -4,8 +4,8 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { setsWords } from '../../words/sets.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
-import { faceOf, leadingFace } from '../shared/face.ts';
 import { extentOf, UNMEASURED, widthClass } from '../shared/sizes.ts';
+import { tellingFace, toldByReverse } from '../shared/telling-face.ts';
 import type { FaceView } from '../shared/face.ts';
 
 /** Something named that has a page. */
@@ -32,12 +32,11 @@ const OTHERS_NAMED = 4;
 export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = Infinity): readonly PlaceShown[] {
   const held = (id: string | undefined): PublicPiece | undefined => listedPiece(cabinet, id ?? '');
   const onePer = cabinet.lists.sets.find(({ id }) => id === state.id)?.fields['one-per'];
-  // A mint is named on the reverse.
-  const faceIn = (piece: PublicPiece): FaceView =>
-    onePer === 'mint' && piece.faces !== 'uniface'
-      ? faceOf(piece, 'reverse', cabinet.photographs)
-      : leadingFace(piece, cabinet.photographs);
-  const well = widthClass(usualWidth(state.places.flatMap(({ piece }) => held(piece) ?? [])));
+  const all = state.places.flatMap(({ piece }) => held(piece) ?? []);
+  // A mint is named on the reverse; types of one king are mostly told by the obverse.
+  const byReverse = onePer === 'mint' ? new Set(all) : onePer === 'type' ? new Set<PublicPiece>() : toldByReverse(all);
+  const faceIn = (piece: PublicPiece): FaceView => tellingFace(piece, byReverse, cabinet.photographs);
+  const well = widthClass(usualWidth(all));
   return state.places.slice(from, to).map((place) => {
     const piece = held(place.piece);
     const others = place.others ?? [];

@@ -6,7 +6,8 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { boardWords } from '../../words/board.ts';
 import type { FaceView } from './face.ts';
-import { acrossClass, leadingFace } from './face.ts';
+import { acrossClass } from './face.ts';
+import { tellingFace, toldByReverse } from './telling-face.ts';
 import { ticketLine } from './ticket.ts';
 
 /** One piece on a board of many: a face, and the few words that lie under it. */
@@ -24,9 +25,11 @@ export type LaidPiece = {
 /** Pieces laid on one board, at the one scale; `across` is as wide as the widest of them. */
 export type Board = { readonly laid: readonly LaidPiece[]; readonly across: string };
 
-/** A piece as it lies without a note, made once for each: it lies on the boards of its ruler, mint, metal, era … */
-const laidIn = onceFor(({ photographs }: Cabinet) =>
-  onceFor((piece: PublicPiece): LaidPiece => {
+/** A piece as it lies without a note, made once for each face: it lies on the boards of its ruler, mint, metal, era … */
+const laidIn = onceFor((cabinet: Cabinet) => ({ usual: laidBy(cabinet, false), byReverse: laidBy(cabinet, true) }));
+
+function laidBy({ photographs }: Cabinet, byReverse: boolean): (piece: PublicPiece) => LaidPiece {
+  return onceFor((piece: PublicPiece): LaidPiece => {
     const { id, title, status } = piece;
     return digestedOnce({
       id,
@@ -34,19 +37,24 @@ const laidIn = onceFor(({ photographs }: Cabinet) =>
       title,
       line: ticketLine(piece),
       note: boardWords.status(status),
-      face: leadingFace(piece, photographs),
+      face: tellingFace(piece, new Set(byReverse ? [piece] : []), photographs),
     });
-  }),
-);
+  });
+}
 
-/** Lays pieces on a board in the order given; `noteOf` may add a line to any of them. */
+/** Which pieces show their reverse in lists that hold these. */
+const byReverseIn = onceFor(toldByReverse);
+
+/** Lays pieces on a board in the order given; `noteOf` may add a line to any of them; `among` is the list they are of. */
 export async function boardOf(
   pieces: readonly PublicPiece[],
   noteOf: (piece: PublicPiece) => string | null = () => null,
+  among: readonly PublicPiece[] = pieces,
 ): Promise<Board> {
-  const laidOf = laidIn(await loadCabinet());
+  const { usual, byReverse } = laidIn(await loadCabinet());
+  const told = byReverseIn(among);
   const laid = pieces.map((piece) => {
-    const plain = laidOf(piece);
+    const plain = told.has(piece) ? byReverse(piece) : usual(piece);
     const note = noteOf(piece);
     return note === null ? plain : { ...plain, note };
   });

@@ -1,0 +1,48 @@
+import { known } from '../../../catalogue/schema/fields.ts';
+import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
+import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { fold } from '../../find/fold.ts';
+import { faceOf, leadingFace } from './face.ts';
+import type { FaceView } from './face.ts';
+import { gather } from './gather.ts';
+
+/**
+ * The pieces among these that are told apart by their reverse: the obverse is of the same design as another's, in the
+ * same name and denomination, and what stands on the reverse is not the same. So pence of one king show their mints.
+ */
+export function toldByReverse(pieces: readonly PublicPiece[]): ReadonlySet<PublicPiece> {
+  const alike = gather(
+    pieces.filter((piece) => piece.faces !== 'uniface' && designOf(piece.obverse) !== ''),
+    obverseOf,
+  );
+  return new Set(
+    alike.flatMap(({ all }) => (new Set(all.map(({ reverse }) => reverseOf(reverse))).size > 1 ? all : [])),
+  );
+}
+
+/** The face of a piece on a board of these: its reverse where that is what tells it from another, else the usual one. */
+export function tellingFace(
+  piece: PublicPiece,
+  byReverse: ReadonlySet<PublicPiece>,
+  photographs: PhotographManifest,
+): FaceView {
+  const isSeen = (photographs[piece.id] ?? []).some(({ face }) => face === 'reverse');
+  return byReverse.has(piece) && isSeen ? faceOf(piece, 'reverse', photographs) : leadingFace(piece, photographs);
+}
+
+type Side = PublicPiece['obverse'];
+
+function obverseOf({ rulers, denomination, obverse }: PublicPiece): string {
+  const ids = (known(rulers) ?? []).map(({ id }) => id);
+  return JSON.stringify([ids, known(denomination)?.id ?? null, designOf(obverse)]);
+}
+
+/** A design without its particulars: `Crowned facing bust, a star above` is a crowned facing bust. */
+function designOf(side: Side): string {
+  return fold(side?.design ?? '').split(/[,;(]/)[0] ?? '';
+}
+
+/** A legend by its letters alone, for breaks and marks are the cutter's; and the design. */
+function reverseOf(side: Side): string {
+  return `${fold(side?.legend?.text ?? '').replace(/[^\p{L}\p{N}]/gu, '')} ${designOf(side)}`;
+}
