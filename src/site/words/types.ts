@@ -41,8 +41,12 @@ export const typesWords = {
   series: (types: number, pieces: number): string =>
     `${String(types)} types, ${pieces === 0 ? 'no piece here' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
   source: 'After',
-  tree: 'The types',
+  tree: 'All types',
   board: 'The pieces here',
+  tray: (title: string): string => `${title}: a well for each type`,
+  traySays: 'A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.',
+  noneHere: 'none here',
+  notes: 'What the list rests on',
   page: (page: number): string => `page ${String(page)}`,
   more: (count: number): string => `and ${String(count)} more.`,
   allTypes: (count: number): string => `All ${String(count)} are among the types of the series.`,

@@ -69,10 +69,10 @@ describe('A series of 550 types', () => {
     cabinet = await largeCabinet();
   });
 
-  test('is cut into pages on which every type stands, under the types it belongs to', async () => {
+  test('is cut into pages on which every type stands, under the types it belongs to', () => {
     const all = [1, ...pages(furtherSeriesPaths(cabinet))];
     expect(all).toEqual([1, 2, 3]);
-    const shown = await Promise.all(all.map((page) => seriesPage(cabinet, 'many', page)));
+    const shown = all.map((page) => seriesPage(cabinet, 'many', page));
     for (const { tree, pager } of shown) {
       expect(namesIn(tree).length).toBeLessThanOrEqual(202);
       expect(pager?.pages.map(({ to }) => to)).toEqual(['/types/many/', '/types/many/page/2/', '/types/many/page/3/']);

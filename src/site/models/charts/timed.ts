@@ -2,6 +2,7 @@ import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { urls } from '../../urls.ts';
+import type { FaceView } from '../shared/face.ts';
 import { dateInWords } from '../shared/ticket.ts';
 import { barOf, scaleOver, ticksOf } from './time-scale.ts';
 import type { TimeBar, TimeScale, TimeTick } from './time-scale.ts';
@@ -19,6 +20,8 @@ export type TimeRow = {
   readonly href: string | null;
   readonly years: string;
   readonly note: string | null;
+  /** A piece of it, drawn small before its name. */
+  readonly face?: FaceView | null;
   readonly bars: readonly DrawnBar[];
 };
 

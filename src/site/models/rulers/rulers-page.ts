@@ -6,6 +6,7 @@ import { urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
 import { countWords } from '../../words/counts.ts';
 import { rulersWords } from '../../words/rulers.ts';
+import { leadingFace } from '../shared/face.ts';
 import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
 import { piecesOfRuler } from './pieces-of-ruler.ts';
@@ -61,7 +62,14 @@ const ENOUGH = 3;
 function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
   if (rows.length === 0) return [];
   // Rulers without a known reign are listed without a line of years.
-  const bare = rows.map((row) => ({ name: row.name, href: row.href, years: row.years, note: row.note, bars: [] }));
+  const bare = rows.map((row) => ({
+    name: row.name,
+    href: row.href,
+    years: row.years,
+    note: row.note,
+    face: row.face ?? null,
+    bars: [],
+  }));
   return [{ realm, name, line: timeLine(rows) ?? { ticks: [], behind: [], rows: bare } }];
 }
 
@@ -69,6 +77,11 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
   const count = own.length + forOther.length + inOther.length;
   const { reigns } = ruler.fields;
+  const pictured = [...own, ...inOther, ...forOther].filter(({ id }) => cabinet.photographs[id] !== undefined);
+  // A piece that may be another's stands for a ruler only where nothing else does.
+  const seen =
+    pictured.find(({ sure }) => [sure.ruler, sure['struck-for']].every((how) => (how ?? 'certain') === 'certain')) ??
+    pictured[0];
   const struckNone = reigns.length > 0 && reigns.every(({ coins }) => coins === false);
   return {
     name: ruler.fields.name,
@@ -78,6 +91,7 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
       count === 0 && struckNone ? rulersWords.noCoins : countWords.piecesIfAny(count),
       ...(realm === undefined ? [] : [realm]),
     ].join(' · '),
+    face: seen === undefined ? null : leadingFace(seen, cabinet.photographs),
     spans: ruler.fields.reigns.map((reign) => ({
       span: spanOf(reign),
       kind: count === 0 ? 'gap' : reign.with === undefined ? 'sure' : 'joint',

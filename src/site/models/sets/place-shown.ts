@@ -26,6 +26,11 @@ export type PlaceShown = {
   readonly because: string | null;
 };
 
+/** A well on a board, with a slip under it; `to` is where it leads, if not to its piece. */
+export type TrayPlace = Pick<PlaceShown, 'id' | 'label' | 'state' | 'says' | 'piece' | 'well'> & {
+  readonly to?: string;
+};
+
 const OTHERS_NAMED = 4;
 
 /** All places of a set, or those from one on to before another. */
@@ -55,7 +60,7 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
 }
 
 /** The middle one of the widths of these pieces, in millimetres. */
-function usualWidth(pieces: readonly PublicPiece[]): number {
+export function usualWidth(pieces: readonly PublicPiece[]): number {
   const widths = pieces.flatMap((piece) => extentOf(piece)?.width ?? []).sort((a, b) => a - b);
   return widths[Math.floor(widths.length / 2)] ?? UNMEASURED.width;
 }

@@ -2,17 +2,13 @@ import { lineOf } from '../../../core/types/series.ts';
 import type { SeriesType } from '../../../core/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
-import { pieceWords } from '../../words/piece.ts';
 import { typesWords } from '../../words/types.ts';
-import type { Board } from '../shared/board.ts';
-import { boardOf } from '../shared/board.ts';
 import { linkedSeriesOf } from '../open-data/linked-lists.ts';
 import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
-import { mostShown } from '../shared/most-shown.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import type { Link } from '../sets/place-shown.ts';
+import type { Link, TrayPlace } from '../sets/place-shown.ts';
 import {
   foundSeries,
   leafIds,
@@ -21,6 +17,8 @@ import {
   seriesIds,
   seriesTrail,
   titleOfPage,
+  topsOf,
+  typeWells,
 } from './types-page.ts';
 
 /** A type in the tree of its series, with those under it. */
@@ -34,7 +32,8 @@ export type SeriesPage = {
   readonly sources: readonly (Link & { readonly pages: string | null })[];
   readonly ways: readonly Link[];
   readonly tree: readonly TypeBranch[];
-  readonly board: Board | null;
+  /** A well for each type that has none under it, or a piece known no nearer. */
+  readonly wells: readonly TrayPlace[];
   readonly pager: Pager | null;
 };
 
@@ -49,21 +48,15 @@ export function furtherSeriesPaths(cabinet: Cabinet): { params: { series: string
   );
 }
 
-export async function seriesPage(cabinet: Cabinet, id: string, page = 1): Promise<SeriesPage> {
+export function seriesPage(cabinet: Cabinet, id: string, page = 1): SeriesPage {
   const series = foundSeries(cabinet, id);
   const pieces = piecesOfSeries(cabinet, id);
-  const labels = new Map(
-    pieces.map((piece): [string, string | null] => {
-      const type = piece.types.find((one) => one.series === id);
-      return [
-        piece.id,
-        type === undefined ? null : [pieceWords.doubt[type.sure], type.label].filter((part) => part !== '').join(' '),
-      ];
-    }),
-  );
   const says = typesWords.series(leafIds(series).length, pieces.length);
-  const tops = [...series.types.values()].filter(({ broader }) => broader === null).map((type) => type.id);
+  const tops = topsOf(series);
   const { shown, pager } = cutPage(inOrder(series.types, tops), page, ON_A_PAGE, (at) => urls.series(id, at));
+  const isLeaf = (type: string): boolean => series.types.get(type)?.narrower.length === 0;
+  const holdsOwn = (type: string): boolean =>
+    pieces.some(({ types }) => types.some((one) => one.series === id && one.id === type));
   // What a page begins with stands under the types it belongs to.
   const named = new Set(shown.flatMap((type) => lineOf(series.types, type).map((above) => above.id)));
   const branch = (type: string): TypeBranch => {
@@ -100,10 +93,11 @@ export async function seriesPage(cabinet: Cabinet, id: string, page = 1): Promis
     ],
     tree: tops.filter((type) => named.has(type)).map(branch),
     pager,
-    board:
-      pieces.length === 0 || page !== 1
-        ? null
-        : await boardOf(mostShown(pieces).shown, (piece) => labels.get(piece.id) ?? null),
+    wells: typeWells(
+      cabinet,
+      series,
+      shown.filter((type) => isLeaf(type) || holdsOwn(type)),
+    ),
   };
 }
 

@@ -6,22 +6,25 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import { filedUnder } from '../shared/gather.ts';
-import type { FaceView } from '../shared/face.ts';
 import { leadingFace } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
 import { furtherPages } from '../shared/pager.ts';
-import type { Link } from '../sets/place-shown.ts';
+import { widthClass } from '../shared/sizes.ts';
+import { usualWidth } from '../sets/place-shown.ts';
+import type { Link, TrayPlace } from '../sets/place-shown.ts';
 
 export type TypesPage = {
   readonly head: PageHead;
   readonly series: readonly (Link & {
     readonly says: string;
     readonly note: string | null;
-    readonly faces: readonly FaceView[];
+    readonly wells: readonly TrayPlace[];
+    readonly more: string | null;
   })[];
 };
 
-const SHOWN = 10;
+/** Wells of a series among others. */
+const SHOWN = 24;
 
 export function typesPage(cabinet: Cabinet): TypesPage {
   return {
@@ -31,11 +34,38 @@ export function typesPage(cabinet: Cabinet): TypesPage {
       name: series.fields.title,
       says: typesWords.series(leafIds(series).length, piecesOfSeries(cabinet, series.id).length),
       note: series.fields.note ?? null,
-      faces: piecesOfSeries(cabinet, series.id)
-        .slice(0, SHOWN)
-        .map((piece) => leadingFace(piece, cabinet.photographs)),
+      wells: typeWells(cabinet, series, topsOf(series).slice(0, SHOWN)),
+      more: topsOf(series).length > SHOWN ? typesWords.more(topsOf(series).length - SHOWN) : null,
     })),
   };
+}
+
+/** The types under no other. */
+export function topsOf({ types }: TypeSeries): readonly string[] {
+  return [...types.values()].filter(({ broader }) => broader === null).map(({ id }) => id);
+}
+
+/** A well for each of these types, with a piece of it, or of one under it, where there is one: one that is surely so first. */
+export function typeWells(cabinet: Cabinet, series: TypeSeries, ids: readonly string[]): readonly TrayPlace[] {
+  const well = widthClass(usualWidth(piecesOfSeries(cabinet, series.id)));
+  return ids.map((id) => {
+    const all = piecesOfType(cabinet, series.id, id);
+    const isSure = (piece: PublicPiece): boolean =>
+      piece.types.some((type) => type.series === series.id && type.sure === 'certain');
+    const isSeen = (piece: PublicPiece): boolean => cabinet.photographs[piece.id] !== undefined;
+    const piece = [isSeen, () => true].flatMap((may) => all.filter((one) => isSure(one) && may(one)))[0] ?? all[0];
+    const to = urls.type(series.id, id);
+    return {
+      id,
+      label: series.types.get(id)?.label ?? id,
+      state: piece === undefined ? 'wanted' : isSure(piece) ? 'filled' : 'possible',
+      says: piece === undefined ? typesWords.noneHere : typesWords.here(all.length, all.filter(isSure).length),
+      piece:
+        piece === undefined ? null : { href: to, name: piece.title, face: leadingFace(piece, cabinet.photographs) },
+      well,
+      to,
+    };
+  });
 }
 
 export function leafIds(series: TypeSeries): readonly string[] {
