@@ -4,8 +4,14 @@ import type { FacetName, FindRecord } from './record.ts';
 import type { FindState, Sort } from './state.ts';
 import type { WordSearch } from './search-words.ts';
 
-/** A piece that answers, with the legend that did where one was sought, and the word where only one spelled nearly so did. */
-export type Found = { readonly record: FindRecord; readonly legend: string | null; readonly similar: string | null };
+/** A piece that answers, with the legend that did where one was sought, the word where only one spelled nearly so did, and why. */
+export type Found = {
+  readonly record: FindRecord;
+  readonly legend: string | null;
+  readonly similar: string | null;
+  /** Its words by which it answers, folded. */
+  readonly by: readonly string[];
+};
 
 export type Answer = {
   readonly found: readonly Found[];
@@ -48,11 +54,18 @@ function soughtIn(records: readonly FindRecord[], search: WordSearch, { words, l
   const byWords = words === '' ? null : search(words);
   const byLegend = legend === '' ? null : legendsLike(legend, records);
   return records.flatMap((record, at) => {
-    const told = byWords === null ? { score: 0, similar: null } : byWords.get(at);
+    const told = byWords === null ? { score: 0, similar: null, by: [] } : byWords.get(at);
     const matched = byLegend === null ? null : byLegend.get(record.id);
     if (told === undefined || matched === undefined) return [];
     return [
-      { record, at, legend: matched?.legend ?? null, similar: told.similar, score: told.score + (matched?.score ?? 0) },
+      {
+        record,
+        at,
+        legend: matched?.legend ?? null,
+        similar: told.similar,
+        by: told.by,
+        score: told.score + (matched?.score ?? 0),
+      },
     ];
   });
 }

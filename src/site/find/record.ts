@@ -2,6 +2,12 @@
 export const FACETS = ['ruler', 'mint', 'denomination', 'metal', 'era', 'grade', 'kind', 'tag'] as const;
 export type FacetName = (typeof FACETS)[number];
 
+/** What is told of a piece, in the order in which a word of it is a reason: a word is of the first that has it. */
+export const PARTS = [
+  'title', 'number', 'ruler', 'mint', 'denomination', 'maker', 'reference', 'legend', 'fact', 'story',
+] as const; // prettier-ignore
+export type Part = (typeof PARTS)[number];
+
 /** How the face of a found piece is laid: by a picture, or as a plain disc. */
 export type FoundFace =
   | { readonly wide: string; readonly src: string; readonly width: number; readonly height: number }
@@ -17,6 +23,8 @@ export type FindRecord = {
   readonly face: FoundFace;
   /** Every word it can be found by, folded, separated by spaces. */
   readonly words: string;
+  /** How many of those words, from the first on, are of each of `PARTS`. */
+  readonly parts: readonly number[];
   /** The years it may have been made in, null where an end is open; null when undated. */
   readonly years: readonly [low: number | null, high: number | null] | null;
   /** Its legends as read, obverse first. */

@@ -4,8 +4,11 @@ import { parseQuery } from './parse-query.ts';
 import type { Span, Term, Way } from './parse-query.ts';
 import type { FindRecord } from './record.ts';
 
-/** How a record answers: how well, 0 (worst) to 1 (best), and by which word when only by one spelled nearly so. */
-export type Told = { readonly score: number; readonly similar: string | null };
+/**
+ * How a record answers: how well, 0 (worst) to 1 (best), by which word when only by one spelled nearly so, and by which of
+ * its words in all.
+ */
+export type Told = { readonly score: number; readonly similar: string | null; readonly by: readonly string[] };
 
 /** For a text, how each record that answers it does so, by its place in the list of records. */
 export type WordSearch = (text: string) => ReadonlyMap<number, Told>;
@@ -53,7 +56,11 @@ function inBoth(one: ReadonlyMap<number, Told>, other: ReadonlyMap<number, Told>
   for (const [at, told] of other) {
     const before = one.get(at);
     if (before === undefined) continue;
-    both.set(at, { score: before.score + told.score, similar: before.similar ?? told.similar });
+    both.set(at, {
+      score: before.score + told.score,
+      similar: before.similar ?? told.similar,
+      by: [...before.by, ...told.by],
+    });
   }
   return both;
 }
@@ -95,7 +102,7 @@ function answersBy(way: Way, index: Index): ReadonlyMap<number, Told> {
     if (own === null || own.low > way.span.high || own.high < way.span.low) continue;
     // The narrower what both say, the better they agree.
     const width = Math.min(1e4, Math.max(own.high, way.span.high) - Math.min(own.low, way.span.low));
-    found.set(at, { score: DATED / (1 + Math.log10(1 + width)), similar: null });
+    found.set(at, { score: DATED / (1 + Math.log10(1 + width)), similar: null, by: [] });
   }
   return found;
 }
@@ -119,7 +126,8 @@ function withJoined(way: { readonly word: string; readonly exactly: boolean }, i
     if (!halves.every((half) => index.vocabulary.has(half))) continue;
     const [first, second] = halves.map((half) => recordsFor({ word: half, exactly: true }, index));
     if (first === undefined || second === undefined) continue;
-    for (const [record, { score }] of inBoth(first, second)) found.set(record, { score: score / 3, similar: null });
+    for (const [record, { score, by }] of inBoth(first, second))
+      found.set(record, { score: score / 3, similar: null, by });
   }
   return found;
 }
@@ -134,7 +142,7 @@ function recordsFor(
     for (const at of known.in) {
       const weighed = titles[at]?.has(known.word) === true ? score * IN_TITLE : score;
       if (weighed > (found.get(at)?.score ?? 0))
-        found.set(at, { score: weighed, similar: isSimilar ? known.word : null });
+        found.set(at, { score: weighed, similar: isSimilar ? known.word : null, by: [known.word] });
     }
   }
   return found;

@@ -1,4 +1,5 @@
 import type { Found } from '../find/choose.ts';
+import { cutAtWords, reasonsFor } from '../find/reason.ts';
 import type { FoundFace } from '../find/record.ts';
 import { findWords } from '../words/find.ts';
 import { tied } from '../words/no-break.ts';
@@ -8,7 +9,7 @@ import { tied } from '../words/no-break.ts';
  * meant from `records`, the file that named them.
  */
 export function layFound(
-  { record, legend, similar }: Found,
+  { record, legend, similar, by }: Found,
   patterns: HTMLTemplateElement,
   records: string,
 ): Element | null {
@@ -20,15 +21,27 @@ export function layFound(
   line.setAttribute('data-piece', record.id);
   for (const link of line.querySelectorAll('a')) link.href = new URL(record.to, records).href;
   const title = line.querySelector('.title');
-  if (title !== null) title.textContent = tied(record.title);
+  title?.replaceChildren(
+    ...cutAtWords(tied(record.title), by).map(({ text, isMeant }) => (isMeant ? marked(text) : text)),
+  );
   const [said, note] = line.querySelectorAll('.line');
   if (said !== undefined) said.textContent = record.line;
-  const noted = similar !== null ? findWords.similarTo(similar) : (legend ?? record.note);
+  const reason = findWords.reason(reasonsFor(record, by));
+  const noted =
+    similar !== null
+      ? findWords.similarTo(similar)
+      : (legend ?? ([record.note, reason].filter((said) => said !== null).join('; ') || null));
   if (note !== undefined && noted !== null) note.textContent = noted;
   else note?.remove();
   const face = line.querySelector('.face');
   if (face !== null) layFace(face, record.face, records);
   return line;
+}
+
+function marked(text: string): HTMLElement {
+  const mark = document.createElement('mark');
+  mark.textContent = text;
+  return mark;
 }
 
 /** Gives an empty face of the page's own, a picture or a disc, what a record says of it. */

@@ -1,4 +1,5 @@
-import type { FacetName } from '../find/record.ts';
+import type { Reason } from '../find/reason.ts';
+import type { FacetName, Part } from '../find/record.ts';
 import type { Sort } from '../find/state.ts';
 
 const FACET: Readonly<Record<FacetName, string>> = {
@@ -10,6 +11,19 @@ const FACET: Readonly<Record<FacetName, string>> = {
   grade: 'Grade',
   kind: 'Kind',
   tag: 'Tag',
+};
+
+const PART: Readonly<Record<Part, string>> = {
+  title: 'Title',
+  number: 'Number',
+  ruler: 'Ruler',
+  mint: 'Mint',
+  denomination: 'Denomination',
+  maker: 'Maker',
+  reference: 'Reference',
+  legend: 'Legend or design',
+  fact: 'Facts',
+  story: 'Story',
 };
 
 const SORT: Readonly<Record<Sort, string>> = {
@@ -60,6 +74,9 @@ export const findWords = {
         : `${findWords.found(found, all)}, then ${similar} with a similar spelling`,
   /** What is announced when the order changes. */
   sorted: (said: string, sort: Sort | null): string => (sort === null ? said : `${said}, sorted by ${SORT[sort]}`),
+  /** Why a piece was found that does not say so in its title: `Mint: york`. */
+  reason: (reasons: readonly Reason[]): string | null =>
+    reasons.length === 0 ? null : reasons.map(({ part, words }) => `${PART[part]}: ${words.join(', ')}`).join('; '),
   similarTo: (word: string) => `similar spelling: ${word}`,
   none: 'No results. Use fewer words or filters, or clear all.',
   more: 'Show more',

@@ -4,6 +4,7 @@ import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { choose } from '../../../src/site/find/choose.ts';
+import { cutAtWords, reasonsFor } from '../../../src/site/find/reason.ts';
 import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
@@ -93,5 +94,29 @@ describe('words as people type them', () => {
     expect(found('vespasain').exact).toEqual([]);
     expect(found('vespasain').similar).toContain('vespasian-denarius');
     expect(found('"vespasain"')).toEqual({ exact: [], similar: [] });
+  });
+});
+
+// What is expected is in the pieces' own files.
+describe('a result says why it is one', () => {
+  const why = (words: string, id: string): unknown => {
+    const one = choose(records, search, parseState(`?words=${encodeURIComponent(words)}`)).found.find(({ record }) => record.id === id); // prettier-ignore
+    return one && { marked: cutAtWords(one.record.title, one.by).flatMap(({ text, isMeant }) => (isMeant ? [text] : [])), reasons: reasonsFor(one.record, one.by) }; // prettier-ignore
+  };
+
+  test('by the words of its title, which are marked', () => {
+    expect(why('york penny', 'york-penny-3b')).toEqual({ marked: ['Penny', 'York'], reasons: [] });
+    expect(why('aethelstan', 'athelstan-york-penny')).toEqual({ marked: ['Æthelstan'], reasons: [] });
+  });
+
+  test('or by what of it holds the word', () => {
+    expect(why('osaka', 'meiji-sen')).toEqual({ marked: [], reasons: [{ part: 'mint', words: ['osaka'] }] });
+    expect(why('sheriff', 'meiji-sen')).toBeUndefined();
+    expect(why('burdale', 'meiji-sen')).toBeUndefined();
+    expect(why('penny eboraci', 'york-penny-3b')).toEqual({
+      marked: ['Penny'],
+      reasons: [{ part: 'legend', words: ['eboraci'] }],
+    });
+    expect(why('tickets', 'york-penny-3b')).toEqual({ marked: [], reasons: [{ part: 'story', words: ['tickets'] }] }); // prettier-ignore
   });
 });

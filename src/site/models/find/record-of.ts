@@ -5,8 +5,8 @@ import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { wordsOf } from '../../find/fold.ts';
-import { FACETS } from '../../find/record.ts';
-import type { FindRecord, FoundFace } from '../../find/record.ts';
+import { FACETS, PARTS } from '../../find/record.ts';
+import type { FindRecord, FoundFace, Part } from '../../find/record.ts';
 import { boardOf } from '../shared/board.ts';
 import { lookOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
@@ -32,7 +32,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         line,
         note,
         face: foundFace(face),
-        words: wordsOf(textOf(piece, cabinet)).join(' '),
+        ...wordsByPart(piece, cabinet),
         years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],
         legends: [piece.obverse, piece.reverse, piece.edge].flatMap((side) => side?.legend?.text ?? []),
         facets: Object.fromEntries(facets.filter(([, held]) => held?.length !== 0)) as FindRecord['facets'],
@@ -50,56 +50,75 @@ export function foundFace(face: FaceView): FoundFace {
   return { wide: face.wide, tall: face.tall, look: lookOf(face) };
 }
 
-/** Everything public that a visitor may remember a piece by. */
-function textOf(piece: PublicPiece, { lists }: Cabinet): string {
+/** Everything public that a visitor may remember a piece by, part by part. */
+function textOf(
+  piece: PublicPiece,
+  { lists }: Cabinet,
+): Readonly<Record<Part, readonly (string | null | undefined)[]>> {
   const names = (held: readonly { id: string; name: string }[] | string | null): readonly string[] =>
     held === null || typeof held === 'string'
       ? []
       : held.flatMap(({ id, name }) => [name, ...(lists.rulers[id]?.fields['other-names'] ?? [])]);
-  const mint = piece.mint === null || typeof piece.mint === 'string' ? null : piece.mint;
-  const sides = [piece.obverse, piece.reverse, piece.edge].flatMap((side) => [
-    side?.legend?.text,
-    side?.reading,
-    side?.design,
-  ]);
-  return [
-    piece.title,
-    piece.number,
-    piece.kind === 'unknown' ? null : piece.kind,
-    ...names(piece.rulers),
-    ...names(piece.struckFor),
+  const mint = known(piece.mint);
+  return {
+    title: [piece.title],
+    number: [piece.number],
     // In one name and struck for another: what both ways of it are called.
-    ...(piece.struckFor.length > 0 ? ['posthumous', 'immobilised'] : []),
-    ...realmsOf(piece, lists),
-    piece.issuer,
-    mint?.name,
-    mint?.area,
-    ...(mint === null ? [] : (lists.mints[mint.id]?.fields.names ?? []).map(({ name }) => name)),
-    ...piece.makers.map(({ name }) => name),
-    piece.denomination === null || typeof piece.denomination === 'string' ? null : piece.denomination.name,
-    piece.dated,
-    piece.metal,
-    piece.problem,
-    piece.altered?.host,
-    piece.found?.area,
-    ...piece.treatments,
-    ...piece.peculiarities,
-    ...piece.tags,
-    ...piece.references.flatMap((reference) => referenceWords(reference, lists)),
-    ...joined(piece.denomination),
-    ...piece.types.flatMap(({ series, id, label }) => [
-      id,
-      label,
-      // It is found by any number of its type, also by one that covers more than the type.
-      ...numbersOf(lists.types, { series, id })
-        .filter(({ relation }) => relation !== 'narrower' && relation !== 'overlaps')
-        .flatMap(({ reference }) => referenceWords(cited(reference, lists), lists)),
+    ruler: [
+      ...names(piece.rulers),
+      ...names(piece.struckFor),
+      ...(piece.struckFor.length > 0 ? ['posthumous', 'immobilised'] : []),
+      ...realmsOf(piece, lists),
+      piece.issuer,
+    ],
+    mint: [
+      mint?.name,
+      mint?.area,
+      ...(mint === null ? [] : (lists.mints[mint.id]?.fields.names ?? []).map(({ name }) => name)),
+    ],
+    denomination: [known(piece.denomination)?.name, ...joined(piece.denomination)],
+    maker: piece.makers.map(({ name }) => name),
+    reference: [
+      ...piece.references.flatMap((reference) => referenceWords(reference, lists)),
+      ...piece.types.flatMap(({ series, id, label }) => [
+        id,
+        label,
+        // It is found by any number of its type, also by one that covers more than the type.
+        ...numbersOf(lists.types, { series, id })
+          .filter(({ relation }) => relation !== 'narrower' && relation !== 'overlaps')
+          .flatMap(({ reference }) => referenceWords(cited(reference, lists), lists)),
+      ]),
+    ],
+    legend: [piece.obverse, piece.reverse, piece.edge].flatMap((side) => [
+      side?.legend?.text,
+      side?.reading,
+      side?.design,
     ]),
-    ...sides,
-    piece.story,
-  ]
-    .filter((part) => part !== null && part !== undefined)
-    .join(' ');
+    fact: [
+      piece.kind === 'unknown' ? null : piece.kind,
+      piece.dated,
+      piece.metal,
+      piece.problem,
+      piece.altered?.host,
+      piece.found?.area,
+      ...piece.treatments,
+      ...piece.peculiarities,
+      ...piece.tags,
+    ],
+    story: [piece.story],
+  };
+}
+
+/** The words of a piece, each once, those of its first part first; and how many are of each part. */
+function wordsByPart(piece: PublicPiece, cabinet: Cabinet): Pick<FindRecord, 'words' | 'parts'> {
+  const text = textOf(piece, cabinet);
+  const all = new Set<string>();
+  const parts = PARTS.map((part) => {
+    const before = all.size;
+    for (const word of wordsOf(text[part].filter((one) => typeof one === 'string').join(' '))) all.add(word);
+    return all.size - before;
+  });
+  return { words: [...all].join(' '), parts };
 }
 
 /** What the rulers of a piece ruled: `Ottoman Empire`. */
