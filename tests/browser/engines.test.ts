@@ -62,14 +62,14 @@ describe.each(ENGINES)('in %s', (name) => {
 
   test('a piece that is turned over lies in its place, reverse up, and no other reverse beside it', async () => {
     await page.open(`${address}pieces/${PENNY}/`);
-    await isTrue(`document.querySelector('turn-over button')`);
+    await isTrue(`document.querySelector('[data-turn-over]')`);
     await isTrue(`[...document.querySelectorAll('turn-over img')].every((img) => img.complete)`);
     const [front, beside] = [await boxOf('[data-face="obverse"] .turns'), await boxOf('[data-face="reverse"] .turns')];
     const height = await page.read<number>('document.documentElement.scrollHeight');
     const obverse = await seen(front, 120);
     // The keeper's axis of this penny is 6h: the reverse comes up upside down.
     const reverse = await seen(beside, 120, 180);
-    await page.press('turn-over button');
+    await page.press('[data-turn-over]');
     await isTrue(`document.getAnimations().length === 0 && document.querySelector('.turned')`);
     const after = await boxOf('[data-face="obverse"] .behind');
     expect(after.x + after.width / 2).toBeCloseTo(front.x + front.width / 2, 0);
@@ -80,7 +80,7 @@ describe.each(ENGINES)('in %s', (name) => {
     expect(unlikeness(empty, await seen(beside, 120, 90)), 'only words where the reverse lay').toBeLessThan(40);
     expect(await page.read<string>(`getComputedStyle(document.querySelector('[data-face="reverse"] img')).visibility`)).toBe('hidden'); // prettier-ignore
     expect(await page.read<number>('document.documentElement.scrollHeight'), 'nothing moved').toBe(height);
-    await page.press('turn-over button');
+    await page.press('[data-turn-over]');
     await isTrue(`document.getAnimations().length === 0 && !document.querySelector('.turned')`);
     expect(unlikeness(await seen(front, 120), obverse)).toBeLessThan(2);
   });

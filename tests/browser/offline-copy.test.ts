@@ -141,7 +141,7 @@ describe('the hall copy, opened from a folder with the network off', () => {
 
   test('turns a piece over, and lays it at true size once the screen is measured', async () => {
     const page = await openAt('catalogue/pieces/york-penny-3b/index.html');
-    await page.locator('turn-over button').first().click();
+    await page.locator('[data-turn-over]').first().click();
     expect(await page.locator('turn-over .turned').count()).toBe(1);
     await page.locator('true-size [data-show]').click();
     await page.locator('true-size input').fill('4');

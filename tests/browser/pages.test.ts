@@ -169,7 +169,7 @@ describe('turning a piece over', () => {
     await page.goto(`${site.address}pieces/york-penny-3b/`);
     const says = page.locator('turn-over output');
     const reverse = page.locator('turn-over [data-face="obverse"] .behind');
-    await page.locator('turn-over button').focus();
+    await page.locator('[data-turn-over]').focus();
     await page.keyboard.press('Enter');
     expect(await says.innerText()).toContain('the top of the reverse comes up at 6 o’clock');
     expect(await reverse.getAttribute('aria-hidden')).toBe('false');

@@ -10,9 +10,9 @@ class TurnOver extends HTMLElement {
     const beside = this.querySelector('[data-face="reverse"]');
     const reverse = beside?.querySelector('.turns > *') ?? null;
     const caption = this.querySelector<HTMLElement>('[data-face="obverse"] figcaption');
-    const place = this.querySelector('[data-turn-here]');
+    const button = document.querySelector<HTMLButtonElement>('[data-turn-over]');
     const otherCaption = beside?.querySelector('figcaption')?.cloneNode(true);
-    if (front === null || obverse === null || reverse === null || caption === null || place === null) return;
+    if (front === null || obverse === null || reverse === null || caption === null || button === null) return;
     if (!(otherCaption instanceof HTMLElement)) return;
     const { turn = '', back = '', turned = '' } = this.dataset;
 
@@ -21,11 +21,7 @@ class TurnOver extends HTMLElement {
     behind.ariaHidden = 'true';
     behind.append(reverse.cloneNode(true));
 
-    const button = document.createElement('button');
     const says = document.createElement('output');
-    button.type = 'button';
-    button.className = 'worded plain';
-    button.textContent = turn;
     const turnOver = (isTurned: boolean): void => {
       if (isTurned === front.classList.contains('turned')) return;
       if (!behind.isConnected) {
@@ -43,7 +39,7 @@ class TurnOver extends HTMLElement {
       otherCaption.hidden = !isTurned;
     };
     button.addEventListener('click', () => turnOver(!front.classList.contains('turned')));
-    place.append(button);
+    button.removeAttribute('data-waits');
     // Said where the reverse lay, so that nothing on the page moves.
     beside?.append(says);
   }

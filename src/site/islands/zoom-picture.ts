@@ -178,11 +178,12 @@ function linkMeant(pressed: EventTarget | null): HTMLAnchorElement | null {
   if (!(pressed instanceof Element)) return null;
   const link = pressed.closest<HTMLAnchorElement>('a[data-look]');
   if (link !== null) return link;
-  return pressed instanceof HTMLImageElement
-    ? (pressed
-        .closest('figure[data-face]')
-        ?.querySelector<HTMLAnchorElement>('figcaption:not([hidden]) a[data-look]') ?? null)
-    : null;
+  const caption =
+    pressed instanceof HTMLImageElement
+      ? pressed.closest('figure[data-face]')?.querySelector('figcaption:not([hidden])')
+      : null;
+  if (!(caption instanceof HTMLElement)) return null;
+  return document.querySelector<HTMLAnchorElement>(`a[data-look="${CSS.escape(caption.dataset['of'] ?? '')}"]`);
 }
 
 /** From the obverse to the reverse and back; null from an edge or a detail. */

@@ -29,6 +29,7 @@ export const exhibitWords = {
   caseSays: (kind: CaseKind, size: string) => `${KINDS[kind]}, inside ${size}; everything is to scale.`,
   labelsOnKey: 'The labels are on a key; their numbers are next to the pieces.',
   caseSeen: (name: string) => `${name}, seen from above`,
+  whereInCase: (at: number, of: number) => `Where this lies in the case: group ${String(at)} of ${String(of)}`,
   enlarge: 'Enlarge the case',
   planKey: 'The key',
   fits: 'Everything fits.',

@@ -1,15 +1,18 @@
 import type { PublicPiece } from '../../publish/public-piece.ts';
 
-const FACE: Readonly<Partial<Record<string, string>>> = {
-  obverse: 'The obverse',
-  reverse: 'The reverse',
-  edge: 'The edge',
-};
+/** What a cast bar and a cut scrap have in place of an obverse and a reverse. */
+const OF_A_LUMP: Readonly<Partial<Record<string, string>>> = { obverse: 'upper face', reverse: 'under face' };
+
+/** A face by its name in a sentence. */
+function called(face: string, { kind }: Pick<PublicPiece, 'kind'>): string {
+  return (kind === 'ingot' || kind === 'hacksilver' ? OF_A_LUMP[face] : undefined) ?? face;
+}
 
 const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 /** What a face is called, and what is said where there is no photograph of it. */
 export const faceWords = {
+  called,
   name: (face: string) => face.replace(/^detail-/, 'detail: ').replaceAll('-', ' '),
   /** A photograph in words, for those who do not see it: whose face, what is on it, and what is written there. */
   alt: (face: string, piece: PublicPiece) => {
@@ -17,7 +20,9 @@ export const faceWords = {
     const legend = side?.legend?.text;
     const reading = side?.reading;
     return [
-      `${FACE[face] ?? 'A detail'} of ${piece.title}.`,
+      side === null && face !== 'obverse' && face !== 'reverse' && face !== 'edge'
+        ? `A detail of ${piece.title}.`
+        : `The ${called(face, piece)} of ${piece.title}.`,
       side?.design === undefined ? '' : sentence(side.design),
       legend === undefined ? '' : sentence(`Legend: ${legend}${reading === undefined ? '' : `, that is, ${reading}`}`),
     ]
@@ -26,9 +31,11 @@ export const faceWords = {
   },
   small: 'A small photograph: it is soft at this size.',
   whole: 'The whole photograph: not to scale.',
-  noPhotograph: (face: string, piece: PublicPiece) => `The ${face} of ${piece.title}: no photograph.`,
+  noPhotograph: (face: string, piece: PublicPiece) =>
+    `The ${called(face, piece)} of ${piece.title}: no photograph${piece.status === 'lent' ? ', for it is lent' : ''}.`,
   noPhotographShort: 'No photograph yet',
-  blank: (face: string, piece: PublicPiece) => `The ${face} of ${piece.title} is blank.`,
+  lentShort: 'lent',
+  blank: (face: string, piece: PublicPiece) => `The ${called(face, piece)} of ${piece.title} is blank.`,
   blankShort: 'Blank',
   unmeasured: 'Size not recorded: drawn at 20 mm.',
 } as const;

@@ -8,7 +8,6 @@ import type { ComparedFace, ComparedFact, ComparedPiece } from '../../compare/re
 import { urls } from '../../urls.ts';
 import { kindInWords } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
-import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { ticketLine } from '../shared/ticket.ts';
 import { faceOf, lookOf } from '../shared/face.ts';
@@ -41,8 +40,7 @@ function comparedFace(piece: PublicPiece, face: string, manifest: PhotographMani
     const { pictures, width, height } = laid;
     return { alt, wide, millimetres, pictures, width, height };
   }
-  const says = laid.shown === 'blank' ? faceWords.blankShort : faceWords.noPhotographShort;
-  return { alt, wide, millimetres, tall: laid.tall, look: lookOf(laid), says };
+  return { alt, wide, millimetres, tall: laid.tall, look: lookOf(laid), says: laid.says };
 }
 
 /** What is told otherwise or is no likeness: the kind, which a coin's page leaves unsaid, where it is now, what it was gathered under. */

@@ -9,7 +9,7 @@ import type { Mark } from '../paper/marks.ts';
 import { textMarks } from '../paper/marks.ts';
 import type { FaceView, Metal } from '../shared/face.ts';
 import { faceOf } from '../shared/face.ts';
-import type { LaidFace, SetCase, SetCell } from './typeset-case.ts';
+import type { LaidFace, SetCase, SetCell, SetGroup } from './typeset-case.ts';
 
 /** A card as it lies in the case: its place, and its lines of text. */
 export type CardInCase = { readonly box: Box; readonly marks: readonly Mark[] };
@@ -37,6 +37,8 @@ export type CaseFromAbove = {
   readonly height: number;
   readonly cards: readonly CardInCase[];
   readonly pieces: readonly PieceInCase[];
+  /** Where each group lies, heading and all, in the order of the groups. */
+  readonly groups: readonly Box[];
   /** For whoever lays the case, and for no visitor. */
   readonly misfits: readonly string[];
   /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
@@ -56,10 +58,21 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
       cardIn(heading, headingBox),
       ...(text === null ? [] : [cardIn(text.card, text.box)]),
     ]),
+    groups: set.groups.map(placeOf),
     pieces: set.groups.flatMap(({ cells }) => cells.map((cell) => pieceIn(cell, photographs))),
     misfits: set.misfits.map(({ says }) => says),
     key: set.key.map(({ key, says }) => `${key}. ${says}`),
   };
+}
+
+/** The smallest box that holds a group. */
+function placeOf({ headingBox, text, cells }: SetGroup): Box {
+  const boxes = [headingBox, ...(text === null ? [] : [text.box]), ...cells.flatMap(({ labelBox, faces }) => [labelBox, ...faces.map(({ box }) => box)])]; // prettier-ignore
+  const left = Math.min(...boxes.map((box) => box.left));
+  const top = Math.min(...boxes.map((box) => box.top));
+  const right = Math.max(...boxes.map((box) => box.left + box.width));
+  const foot = Math.max(...boxes.map((box) => box.top + box.height));
+  return { left, top, width: right - left, height: foot - top };
 }
 
 function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: PhotographManifest): PieceInCase {

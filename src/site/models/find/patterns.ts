@@ -36,6 +36,8 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       alt: '',
       outline: 'round',
       metal: 'stuff',
+      says: '',
+      away: null,
       unmeasured: false,
     },
   },

@@ -8,14 +8,16 @@ import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { afterType } from './after-type.ts';
-import { row } from './row.ts';
+import { isIdle, row } from './row.ts';
 import type { Row } from './row.ts';
 
 const { field, doubt, recordedAs } = pieceWords;
 
 /** What a piece is and how sure that is, in the order of a ticket. */
 export function attributionRows(piece: PublicPiece): readonly Row[] {
-  return statedRows(piece).map((each) => afterType(each, piece));
+  return statedRows(piece)
+    .filter((each) => !isIdle(each, piece))
+    .map((each) => afterType(each, piece));
 }
 
 function statedRows(piece: PublicPiece): readonly Row[] {

@@ -1,6 +1,8 @@
 import { isLatinReading } from '../../../core/legends/suggest-reading.ts';
 import type { Legend, Script } from '../../../core/legends/parse-legend.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { capital } from '../../words/capital.ts';
+import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
 
 /** A face in words: its legend as cut, the legend written out, and the picture. */
@@ -26,7 +28,7 @@ export function sidesOf(piece: PublicPiece): readonly SideInWords[] {
     const lang = legend === undefined ? undefined : LANGS[legend.script];
     return [
       {
-        name: pieceWords.faceName[face],
+        name: capital(faceWords.called(face, piece)),
         legend: legend ?? null,
         lang: lang ?? null,
         reading: reading ?? null,

@@ -13,7 +13,7 @@ import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { standardsOf } from '../measures/weight-rows.ts';
 import { afterType } from './after-type.ts';
-import { row } from './row.ts';
+import { isIdle, row } from './row.ts';
 import type { Row } from './row.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { fineMetal, metalValue, notAsStruck } from '../../../core/metal/fine-metal.ts';
@@ -24,7 +24,9 @@ const { field, range, recordedAs } = pieceWords;
 
 /** What a piece measures, what metal it holds, and how it stands to the standard it was struck to. */
 export function measureRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
-  return measured(piece, cabinet).map((each) => afterType(each, piece));
+  return measured(piece, cabinet)
+    .filter((each) => !isIdle(each, piece))
+    .map((each) => afterType(each, piece));
 }
 
 function measured(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {

@@ -7,6 +7,7 @@ import type { CautionName } from '../../words/cautions.ts';
 import { capital } from '../../words/capital.ts';
 import { tied } from '../../words/no-break.ts';
 import { compareWords } from '../../words/compare.ts';
+import { faceWords } from '../../words/faces.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
 import { facesShared, sharedFile } from '../../../photographs/cache/manifest.ts';
@@ -41,6 +42,8 @@ import type { Ticket } from '../shared/ticket.ts';
 export type PiecePage = {
   readonly head: PageHead;
   readonly faces: { readonly obverse: FaceView; readonly reverse: FaceView };
+  /** What each of the two is called. */
+  readonly called: { readonly obverse: string; readonly reverse: string };
   /** Clock hours; null when it has no axis or none is recorded. */
   readonly axis: number | null;
   /** Size classes of both faces in one row, margins included. */
@@ -85,6 +88,7 @@ function piecePageOf({ base: { piece, own }, related, sets, neighbours }: Around
   return {
     head: headOf(piece, cabinet),
     faces,
+    called: { obverse: faceWords.called('obverse', piece), reverse: faceWords.called('reverse', piece) },
     across: acrossClass([[faces.obverse, faces.reverse]]),
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),

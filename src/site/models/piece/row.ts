@@ -1,3 +1,4 @@
+import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { siteWords } from '../../words/site.ts';
 
 /** A fact on a page: its name, its value, and where it leads. */
@@ -29,4 +30,9 @@ export function row(
       note: rest.note,
     },
   ];
+}
+
+/** Whether a row says only that something does not apply, of a piece of which nobody would expect it: the mint of an ingot. */
+export function isIdle({ values }: Row, { kind }: Pick<PublicPiece, 'kind'>): boolean {
+  return kind !== 'coin' && kind !== 'unknown' && values.every(({ text }) => text === siteWords.none);
 }

@@ -42,12 +42,16 @@ export type FaceView =
       readonly tall: string;
       readonly outline: 'round' | 'oblong';
       readonly metal: Metal;
+      /** Why there is no picture, in a word or three. */
+      readonly says: string;
+      /** Said on the disc however small it is: `lent`. */
+      readonly away: string | null;
     });
 
 export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
 
 // Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
-const HINT = { piece: 12, onPhone: 6, board: 5 } as const;
+const HINT = { piece: 14, onPhone: 6, board: 5 } as const;
 
 /** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
 export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
@@ -64,6 +68,8 @@ export function faceOf(piece: PublicPiece, face: string, manifest: PhotographMan
     outline: isRound(piece) ? 'round' : 'oblong',
     metal: metalOf(piece.metal),
     unmeasured: extentOf(piece) === null,
+    says: isBlankBack ? faceWords.blankShort : faceWords.noPhotographShort,
+    away: piece.status === 'lent' && !isBlankBack ? faceWords.lentShort : null,
     alt: isBlankBack ? faceWords.blank(face, piece) : faceWords.noPhotograph(face, piece),
   };
 }

@@ -7,7 +7,7 @@ import type { FaceView } from './face.ts';
 import { gather } from './gather.ts';
 
 /**
- * The pieces among these that are told apart by their reverse: the obverse is of the same design as another's, in the
+ * The pieces among these that only the reverse distinguishes: the obverse is of the same design as another's, in the
  * same name and denomination, and what stands on the reverse is not the same. So pence of one king show their mints.
  */
 export function toldByReverse(pieces: readonly PublicPiece[]): ReadonlySet<PublicPiece> {

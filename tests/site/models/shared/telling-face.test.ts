@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { toldByReverse } from '../../../../src/site/models/shared/telling-face.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
-// The designs and legends of the demo's pieces are those of published types; that pence of one king are told apart by the
+// The designs and legends of the demo's pieces are those of published types; that pence of one king are distinguished by the
 // mint on the reverse is common practice of every printed catalogue.
 const { listed } = await wholeCabinet('content');
 const among = (...ids: readonly string[]): readonly string[] =>
