@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import ts from 'typescript';
@@ -40,6 +41,21 @@ function longPatterns(text: string): readonly string[] {
   look(ts.createSourceFile('a.ts', text, ts.ScriptTarget.Latest));
   return found;
 }
+
+test('every file that DEVELOPERS.md names is there', () => {
+  const there = execFileSync('git', ['ls-files', '-co', '--exclude-standard'], { cwd: ROOT, encoding: 'utf8' }).split(
+    '\n',
+  );
+  const named = [
+    ...textOf('DEVELOPERS.md').matchAll(/`((?:tests\/[\w./-]+)|(?:[\w./[\]-]+\.(?:ts|astro|css|mjs)))`/g),
+  ].map(([, name = '']) => name);
+  expect(named.length).toBeGreaterThan(100);
+  const isThere = (name: string): boolean =>
+    there.some((file) =>
+      [name, `${name}.test.ts`].some((whole) => `/${file}`.endsWith(`/${whole}`) || file.startsWith(name)),
+    );
+  expect(named.filter((name) => !isThere(name))).toEqual([]);
+});
 
 describe('files that can be read in a sitting', () => {
   test('no file of src has more than 300 lines', () => {
