@@ -36,6 +36,8 @@ const small = {
   setupFiles: ['tests/same-draw.ts'],
   // Every core: left to itself one is kept free, which on a machine of two is half.
   maxWorkers: '100%',
+  // Modules are loaded once a worker and not once a file: half of the time was spent on loading them.
+  isolate: isNamed,
   // A command that a test starts is at its first line in 0.2 s and not in 0.5.
   env: { NODE_COMPILE_CACHE: resolve('.cache/compiled') },
 };
@@ -54,8 +56,6 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: [...BUILT, ...(isNamed ? [] : [...ORACLE, ...COMMANDS])],
-          // Modules are loaded once a worker and not once a file: half of the time was spent on loading them.
-          isolate: isNamed,
         },
       },
       { test: { ...small, name: 'oracle', include: ORACLE, exclude: [...COMMANDS, ...BUILT] } },

@@ -78,13 +78,14 @@ test.for([
   'a '.repeat(50_000),
   "'".repeat(100_000),
   'x 1'.repeat(30_000),
-])('a text of 100,000 characters (%#) takes less than five milliseconds of processor', (text) => {
+])('a text of 100,000 characters (%#) takes less than 50 milliseconds of processor', (text) => {
+  // What grows with the square of the length would take seconds.
   for (const parse of [
     parseLegend,
     parseMoney,
     (long: string) => parseReference(long, []),
     (long: string) => parseRarity(long),
   ]) {
-    expect(processorMilliseconds(() => void parse(text))).toBeLessThan(5);
+    expect(processorMilliseconds(() => void parse(text))).toBeLessThan(50);
   }
 });
