@@ -63,9 +63,21 @@ export async function infoOf({ file }: Printed): Promise<ReadonlyMap<string, str
 
 /** The text of one sheet, or of all, in reading order, with single spaces. */
 export async function textOf({ file }: Printed, sheet?: number): Promise<string> {
-  // In the order of the file itself, which is that of a screen reader; a sheet laid across has its lines in no other.
-  const { stdout } = await run('pdftotext', ['-raw', ...pages(sheet), file, '-'], LARGE);
-  return stdout.replace(/\s+/g, ' ');
+  const all = await once(`${file} text`, async () => {
+    // In the order of the file itself, which is that of a screen reader; a sheet laid across has its lines in no other.
+    const { stdout } = await run('pdftotext', ['-raw', file, '-'], LARGE);
+    return stdout.split('\f');
+  });
+  return (sheet === undefined ? all.join(' ') : (all[sheet - 1] ?? '')).replace(/\s+/g, ' ');
+}
+
+const done = new Map<string, Promise<unknown>>();
+
+/** What was read of a file is read once, however many tests ask. */
+function once<T>(name: string, read: () => Promise<T>): Promise<T> {
+  const held = done.get(name) ?? read();
+  done.set(name, held);
+  return held as Promise<T>;
 }
 
 /** The fonts of a PDF, and whether each is embedded. */
@@ -91,7 +103,7 @@ export type PrintedWord = {
 };
 
 export async function wordsOf({ file, across, width }: Printed, sheet: number): Promise<readonly PrintedWord[]> {
-  const { stdout } = await run('pdftotext', ['-bbox', ...pages(sheet), file, '-'], LARGE);
+  const { stdout } = await run('pdftotext', ['-bbox', ...only(sheet), file, '-'], LARGE);
   const word = /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*?)<\/word>/g;
   return [...stdout.matchAll(word)].map(([, ...found]) => {
     const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = found.slice(0, 4).map((points) => Number(points) * POINT);
@@ -156,13 +168,13 @@ export async function codesOn({ file }: Printed, sheet: number): Promise<readonl
 
 async function pictureOf(file: string, sheet: number): Promise<string> {
   const into = `${file}-${sheet}`;
-  await run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...pages(sheet), file, into]);
+  await once(into, () =>
+    run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...only(sheet), file, into]),
+  );
   return `${into}.png`;
 }
 
-function pages(sheet?: number): readonly string[] {
-  return sheet === undefined ? [] : ['-f', String(sheet), '-l', String(sheet)];
-}
+const only = (sheet: number): readonly string[] => ['-f', String(sheet), '-l', String(sheet)];
 
 /** The longest stroke along the foot of every sheet, 8 mm from its edge, in millimetres. `height` is that of the upright paper. */
 export async function rulesOf({ file, across, width }: Printed, height: number): Promise<readonly number[]> {
