@@ -1,14 +1,19 @@
 import type { Layer } from '../relief.ts';
-import { bar, bothSides, box, crescent, dot, fill, leaf, stroke } from '../shapes.ts';
+import { bar, bothSides, box, crescent, dot, fill, leaf, place, stroke } from '../shapes.ts';
 
 /** A facing crowned bust from a few punches, as on the pennies from the twelfth century to the fifteenth. About 300 high, its middle at 0,0. */
 export type FacingBust = {
-  /** `fleurs` is the crown of 1279; `beads` the plain band of pellets of the short-cross penny; `none` a bare head. */
-  readonly crown?: 'fleurs' | 'beads' | 'arched' | 'none';
+  /**
+   * `fleurs` is the crown of 1280, pearls on the points between its fleurs; `first` that of 1279, on a straight band; `spears` has spear-heads
+   * for the pearls; `spread` those, and side fleurs that curve outwards; `beads` the plain band of pellets of the short-cross penny; `none` a bare head. */
+  readonly crown?: 'fleurs' | 'first' | 'spears' | 'spread' | 'beads' | 'arched' | 'none';
   /** `locks` falls in two waves, `curls` stands in rings at each side. */
   readonly hair?: 'locks' | 'curls' | 'bushy';
   readonly beard?: boolean;
-  readonly bust?: 'drapery' | 'bare' | 'none';
+  /** `wedges`, `segment` and `hollowed` are the drapery by which the classes of Edward I are known. */
+  readonly bust?: 'drapery' | 'wedges' | 'segment' | 'hollowed' | 'bare' | 'none';
+  /** How long the face is and how wide, against the usual: `[1.1, 0.9]` is long and narrow. */
+  readonly face?: readonly [long: number, wide: number];
   /** A pellet or a letter on the breast. */
   readonly breast?: string;
 };
@@ -19,13 +24,18 @@ export function facingBust({
   beard = false,
   bust = 'drapery',
   breast = '',
+  face: [long, wide] = [1, 1],
 }: FacingBust = {}): Layer[] {
-  const face = fill('M-78 -88Q-84 -10 -64 46Q-40 98 0 106Q40 98 64 46Q84 -10 78 -88Z');
+  const shaped = (draw: string): string =>
+    long === 1 && wide === 1
+      ? draw
+      : `<g transform="translate(0 ${-92 * (1 - long)}) scale(${wide} ${long})">${draw}</g>`;
+  const face = shaped(fill('M-78 -88Q-84 -10 -64 46Q-40 98 0 106Q40 98 64 46Q84 -10 78 -88Z'));
   return [
     ...(bust === 'none' ? [] : neck(bust)),
     { draw: face, height: 15, round: 62 },
     { draw: HAIR[hair], height: 13, round: 11 },
-    { draw: features(), height: 11, round: 7 },
+    { draw: shaped(features()), height: 11, round: 7 },
     ...(beard ? [{ draw: bearded(), height: 9, round: 6 }] : []),
     ...(crown === 'none' ? [] : [{ draw: CROWNS[crown], height: 14, round: 9 }]),
     ...(breast === '' ? [] : [{ draw: breast, height: 11, round: 7, mode: 'over' as const }]),
@@ -74,7 +84,30 @@ const fleur = (x: number, y: number, turn: number, size: number): string =>
 
 const band = fill('M-96 -112Q0 -136 96 -112L92 -90Q0 -114 -92 -90Z');
 
+const spear = (x: number, turn: number): string =>
+  place(leaf(0, -164, 40, 13, 90) + bar(0, -124, 0, -156, 7, 9, 5), x, 0, 1, turn);
+
 const CROWNS = {
+  first:
+    fill('M-98 -120L98 -120L94 -92L-94 -92Z') +
+    fleur(0, -142, 0, 1.12) +
+    fleur(-84, -134, -10, 0.92) +
+    fleur(84, -134, 10, 0.92) +
+    bothSides(bar(44, -124, 46, -160, 7, 12, 5) + dot(46, -168, 8)),
+  spears:
+    band +
+    fleur(0, -142, 0, 1.12) +
+    fleur(-88, -128, -20, 0.92) +
+    fleur(88, -128, 20, 0.92) +
+    spear(-30, -8) +
+    spear(30, 8),
+  spread:
+    band +
+    fleur(0, -138, 0, 1.05) +
+    fleur(-104, -118, -48, 1.1) +
+    fleur(104, -118, 48, 1.1) +
+    spear(-34, -12) +
+    spear(34, 12),
   fleurs:
     band +
     fleur(0, -142, 0, 1.12) +
@@ -100,7 +133,7 @@ const CROWNS = {
     [-76, -40, 0, 40, 76].map((x) => dot(x, -122 + (x * x) / 400, 8)).join(''),
 } as const;
 
-function neck(kind: 'drapery' | 'bare'): Layer[] {
+function neck(kind: Exclude<FacingBust['bust'], 'none' | undefined>): Layer[] {
   const throat = fill('M-36 80L36 80Q40 130 66 150L-66 150Q-40 130 -36 80Z');
   if (kind === 'bare') {
     const breast = fill(
@@ -108,6 +141,11 @@ function neck(kind: 'drapery' | 'bare'): Layer[] {
     );
     return [{ draw: breast, height: 12, round: 34 }];
   }
+  if (kind !== 'drapery')
+    return [
+      { draw: throat, height: 10, round: 26 },
+      { draw: DRAPERY[kind], height: 13, round: 10 },
+    ];
   const collar = crescent(0, 96, 86, 68, 20, 160, 22, 0.5);
   const folds =
     bothSides(bar(58, 160, 150, 196, 12, 26) + bar(40, 182, 112, 232, 11, 24) + fill('M150 178L182 200L140 218Z')) +
@@ -118,6 +156,12 @@ function neck(kind: 'drapery' | 'bare'): Layer[] {
     { draw: collar + folds, height: 12, round: 10 },
   ];
 }
+
+const DRAPERY = {
+  wedges: bothSides(fill('M14 178L112 170L130 198L70 224Z')),
+  segment: crescent(0, 20, 176, 190, 36, 144, 30, 0.7),
+  hollowed: fill('M-138 190Q-96 158 -52 164Q-30 196 0 196Q30 196 52 164Q96 158 138 190L116 214Q0 242 -116 214Z'),
+} as const;
 
 function bearded(): string {
   return (

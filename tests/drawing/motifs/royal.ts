@@ -35,6 +35,50 @@ export function royalShield(arched = false): Layer[] {
   ];
 }
 
+const castle = box(-30, 8, 60, 30) + [-30, -8, 14].map((x) => box(x, -24, 16, 34) + box(x - 3, -32, 22, 9)).join('');
+const lionUp = place(lion, 0, 0, 0.95, -38);
+
+/** The arms of a king of England by marriage: Castile and Leon quartered on the left, France and England on the right. */
+export function impaledShield(): Layer[] {
+  const body = 'M-150 -180L150 -180L150 20Q146 130 0 190Q-146 130 -150 20Z';
+  const spain =
+    place(castle, -114, -118, 0.85) +
+    place(lionUp, -40, -118, 0.8) +
+    place(lionUp, -108, 40, 0.8) +
+    place(castle, -40, 56, 0.85);
+  const england =
+    [
+      [24, -130],
+      [56, -130],
+      [40, -70],
+    ]
+      .map(([x = 0, y = 0]) => place(lily, x, y, 0.8))
+      .join('') +
+    [-136, -96, -56].map((y) => place(lion, 112, y, 0.62)).join('') +
+    [32, 68, 104].map((y) => place(lion, 40, y, 0.62)).join('') +
+    [
+      [94, 34],
+      [126, 34],
+      [106, 84],
+    ]
+      .map(([x = 0, y = 0]) => place(lily, x, y, 0.75))
+      .join('');
+  return [
+    { draw: fill(body), height: 7, mode: 'over', round: 12 },
+    {
+      draw:
+        stroke(body, 13) +
+        box(-6, -180, 12, 366) +
+        box(-150, -4, 300, 8) +
+        box(-79, -180, 7, 320) +
+        box(74, -180, 7, 320),
+      height: 10,
+      round: 6,
+    },
+    { draw: spain + england, height: 9, round: 5 },
+  ];
+}
+
 /** A cross fourchée behind a shield, to the edge of the piece. */
 export function crossBehind(reach: number): string {
   return round(

@@ -95,17 +95,37 @@ export const QUATREFOIL: Layer = {
 
 const star: string = place(round(bar(0, 0, 0, -32, 7, 7, 4), 6) + dot(0, 0, 11), 0, 208);
 
+/** What each class shows of the crown and the drapery, as `types.csv` of the demo says of it. */
+const CLASS = {
+  '1c': { crown: 'first', bust: 'wedges' },
+  '3b': { crown: 'fleurs', bust: 'segment' },
+  '3c': { crown: 'spears', bust: 'hollowed' },
+  '3e': { crown: 'spears', bust: 'hollowed', face: [1.08, 0.86] },
+  '3g': { crown: 'spread', bust: 'hollowed', face: [0.9, 0.88] },
+  '4a': { crown: 'spread', bust: 'hollowed', face: [0.9, 0.88] },
+  '9b': { crown: 'spears', bust: 'wedges', face: [0.92, 0.9], breast: star },
+} as const satisfies Readonly<Record<string, FacingBust>>;
+
 export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   'edward-i-london-penny': {
-    obverse: edwardObverse({ strike: { x: 4, y: 2, turn: 2 }, surface: { wear: 0.3 } }),
+    obverse: edwardObverse({ bust: CLASS['1c'], strike: { x: 4, y: 2, turn: 2 }, surface: { wear: 0.3 } }),
     reverse: longCrossReverse({ strike: { x: -6, y: 4, turn: -3 }, surface: { wear: 0.3 } }),
   },
   'edward-i-canterbury-penny': {
-    obverse: edwardObverse({ strike: { x: -8, y: 6, turn: -5 }, surface: { wear: 0.5, weak: 0.5, tone: 0.65 } }),
+    obverse: edwardObverse({
+      bust: CLASS['4a'],
+      strike: { x: -8, y: 6, turn: -5 },
+      surface: { wear: 0.5, weak: 0.5, tone: 0.65 },
+    }),
     reverse: longCrossReverse({ strike: { x: 8, y: 0, turn: 6 }, surface: { wear: 0.5, weak: 0.5, tone: 0.65 } }),
   },
   'edward-i-bristol-penny': {
-    obverse: edwardObverse({ strike: { x: 2, y: -8, turn: 3 }, surface: { wear: 0.34, tone: 0.7 }, metal: 'grey' }),
+    obverse: edwardObverse({
+      bust: CLASS['3g'],
+      strike: { x: 2, y: -8, turn: 3 },
+      surface: { wear: 0.34, tone: 0.7 },
+      metal: 'grey',
+    }),
     reverse: longCrossReverse({ strike: { x: 6, y: 8, turn: -2 }, surface: { wear: 0.34, tone: 0.7 }, metal: 'grey' }),
   },
   'edward-i-bury-penny': {
@@ -118,6 +138,7 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   },
   'edward-i-chester-penny': {
     obverse: edwardObverse({
+      bust: CLASS['3g'],
       strike: { x: 0, y: 8, turn: -2 },
       surface: { wear: 0.58, scratches: 0.7 },
       flan: { holes: [[8, -338, 34]] },
@@ -125,11 +146,12 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
     reverse: longCrossReverse({ strike: { x: 0, y: -6, turn: 4 }, surface: { wear: 0.6, scratches: 0.7 } }),
   },
   'edward-i-durham-penny': {
-    obverse: edwardObverse({ strike: { x: 6, y: 0, turn: -4 }, surface: { wear: 0.34 } }),
+    obverse: edwardObverse({ bust: CLASS['3g'], strike: { x: 6, y: 0, turn: -4 }, surface: { wear: 0.34 } }),
     reverse: longCrossReverse({ strike: { x: -4, y: -8, turn: 2 }, surface: { wear: 0.36 } }),
   },
   'edward-i-lincoln-penny': {
     obverse: edwardObverse({
+      bust: CLASS['3c'],
       strike: { x: 64, y: -38, turn: 9 },
       surface: { wear: 0.48 },
       flan: { across: 500, down: 486 },
@@ -137,19 +159,23 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
     reverse: longCrossReverse({ strike: { x: -54, y: -30, turn: -8 }, surface: { wear: 0.48 } }),
   },
   'edward-i-newcastle-penny': {
-    obverse: edwardObverse({ strike: { x: -4, y: 4, turn: 4 }, surface: { wear: 0.3, tone: 0.4 } }),
+    obverse: edwardObverse({ bust: CLASS['3e'], strike: { x: -4, y: 4, turn: 4 }, surface: { wear: 0.3, tone: 0.4 } }),
     reverse: longCrossReverse({ strike: { x: 4, y: -4, turn: -5 }, surface: { wear: 0.32, tone: 0.4 } }),
   },
   'york-penny-3b': {
-    obverse: edwardObverse({ strike: { x: 6, y: -4, turn: -3 }, surface: { wear: 0.28, tone: 0.6, weak: 0.35 } }),
+    obverse: edwardObverse({
+      bust: CLASS['3b'],
+      strike: { x: 6, y: -4, turn: -3 },
+      surface: { wear: 0.28, tone: 0.6, weak: 0.35 },
+    }),
     reverse: longCrossReverse({ strike: { x: -4, y: 6, turn: 3 }, surface: { wear: 0.28, tone: 0.6, weak: 0.35 } }),
   },
   'york-penny-9b': {
-    obverse: edwardObverse({ strike: { x: -6, y: 2, turn: 5 }, surface: { wear: 0.34 }, bust: { breast: star } }),
+    obverse: edwardObverse({ strike: { x: -6, y: 2, turn: 5 }, surface: { wear: 0.34 }, bust: CLASS['9b'] }),
     reverse: longCrossReverse({ strike: { x: 10, y: 8, turn: -6 }, surface: { wear: 0.55, weak: 0.6 } }),
   },
   'york-archbishop-penny': {
-    obverse: edwardObverse({ strike: { x: 2, y: 4, turn: -5 }, surface: { wear: 0.26, tone: 0.5 } }),
+    obverse: edwardObverse({ bust: CLASS['3e'], strike: { x: 2, y: 4, turn: -5 }, surface: { wear: 0.26, tone: 0.5 } }),
     reverse: longCrossReverse({
       strike: { x: 0, y: -4, turn: 4 },
       surface: { wear: 0.26, tone: 0.5 },

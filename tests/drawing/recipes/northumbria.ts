@@ -12,7 +12,7 @@ const thick = { edge: 44, thick: 30 } as const;
 /** A styca is a thick little lump of copper alloy with a word round a cross. */
 function styca(
   surface: Partial<Surface>,
-  own: { turn?: number; ring?: boolean; over?: number; cracks?: readonly [number, number][] } = {},
+  own: { turn?: number; ring?: boolean; over?: number; cracks?: readonly [number, number][]; isBrown?: boolean } = {},
 ): (inscription: Inscription) => Face {
   return ({ parts: [text = ''], hand }) =>
     hammered(
@@ -24,7 +24,7 @@ function styca(
         ...(own.ring === true ? [{ draw: beads(160, 8, 19), height: 14, round: 17 }] : []),
       ],
       {
-        metal: 'styca',
+        metal: own.isBrown === true ? 'dark' : 'styca',
         strike: { x: (own.turn ?? 0) * 3, y: 10, turn: own.turn ?? 0, scale: 1.04 },
         flan: { shape: 'round', uneven: 0.026, ...thick, ...(own.cracks === undefined ? {} : { cracks: own.cracks }) },
         surface: {
@@ -96,8 +96,8 @@ export const NORTHUMBRIA: Readonly<Record<string, Recipes>> = {
       ),
   },
   'eanred-styca': {
-    obverse: styca({ wear: 0.45 }, { turn: 4 }),
-    reverse: styca({ wear: 0.5, weak: 0.5 }, { turn: -6, ring: true }),
+    obverse: styca({ wear: 0.45 }, { turn: 4, isBrown: true }),
+    reverse: styca({ wear: 0.5, weak: 0.5 }, { turn: -6, ring: true, isBrown: true }),
   },
   'aethelred-styca': {
     obverse: styca({ wear: 0.24, corrosion: 0.08 }, { turn: -3 }),

@@ -92,7 +92,9 @@ export const ROME: Readonly<Record<string, Recipes>> = {
             height: 11,
             round: 8,
           },
-          { draw: inLine('BRITANNIA', PUNCHES.roman, 0, 340, 74, hand), height: 3, round: 7 },
+          // Of the name only the last letter is left.
+          { draw: inLine('BRITANNI', PUNCHES.roman, -34, 340, 74, hand), height: 0.7, round: 7 },
+          { draw: inLine('A', PUNCHES.roman, 236, 340, 74, hand), height: 9, round: 7 },
           ...moved(britannia(), 0, 0, 1.05),
         ],
         {

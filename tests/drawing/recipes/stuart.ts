@@ -15,6 +15,9 @@ const sign = (text: string, x: number, y: number, high: number, hand: Inscriptio
   round: 7,
 });
 
+/** The y of 1696, a small letter whose tail goes below its line; the punches have capitals alone. */
+const SMALL_Y = place(stroke('M-20 -22L0 8', 9) + stroke('M20 -22L0 8L-9 24Q-14 32 -24 30', 8), 0, 412);
+
 /** A sixpence of the York mint under William. */
 function sixpence(
   surface: Partial<Surface>,
@@ -28,7 +31,11 @@ function sixpence(
           ...toothed(),
           ...rim(text, 'milled', hand, { foot: 388, height: 66, from: 212, over: 296, space: 60 }),
           ...moved(head({ hair: 'long', wear: 'laurel', bust: 'drapery' }), 6, -26, 1.3),
-          { draw: inLine(own.mark, PUNCHES.milled, 0, 414, own.mark === 'y' ? 50 : 62, hand), height: 10, round: 5 },
+          {
+            draw: own.mark === 'y' ? SMALL_Y : inLine(own.mark, PUNCHES.milled, 0, 414, 62, hand),
+            height: 10,
+            round: 5,
+          },
         ],
         { metal, surface },
       ),

@@ -4,7 +4,7 @@ import type { Face } from '../draw-face.ts';
 import { inLine } from '../lettering.ts';
 import { facingBust } from '../motifs/facing.ts';
 import { head } from '../motifs/heads.ts';
-import { crossBehind, CROWN, rose, royalShield } from '../motifs/royal.ts';
+import { crossBehind, CROWN, rose, impaledShield, royalShield } from '../motifs/royal.ts';
 import type { Layer } from '../relief.ts';
 import { bar, dot, fill, oval, place, round, stroke } from '../shapes.ts';
 import { PUNCHES } from '../skeletons.ts';
@@ -132,7 +132,7 @@ export const TUDOR: Readonly<Record<string, Recipes>> = {
           ...ringed,
           ...rim(text, 'tudor', hand, { ...legend, foot: 384, height: 84, from: 10, over: 342 }),
           { draw: oval(0, 30, 200, 216), height: 7, round: 12, mode: 'over' },
-          ...moved(royalShield(true), 0, 26, 0.86),
+          ...moved(impaledShield(), 0, 26, 0.86),
           {
             draw:
               `<ellipse cx="0" cy="30" rx="204" ry="222" fill="none" stroke="#fff" stroke-width="14"/>` +
