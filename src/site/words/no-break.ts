@@ -11,10 +11,15 @@ const TOGETHER = [
 /** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `won't`. The sign of a legend, `R'`, is another. */
 const APOSTROPHE = /(?<=\p{Ll})'(?=(?:s|t|d|m|ll|re|ve)(?!\p{L}))/gu;
 
+/** A text with the apostrophes of a book. */
+export function withApostrophes(text: string): string {
+  return text.replace(APOSTROPHE, '’');
+}
+
 /**
  * A text in which a line does not end between a king's name and his numeral, with the apostrophes of a book. For what is
  * shown only, never for files of data.
  */
 export function tied(text: string): string {
-  return TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text).replace(APOSTROPHE, '’');
+  return withApostrophes(TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text));
 }

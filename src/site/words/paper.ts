@@ -3,8 +3,9 @@ export const paperWords = {
   forms: 'Print and set up',
   description: 'The forms of an exhibit, to be printed at true size.',
   heading: (exhibit: string) => `${exhibit}: the forms to print`,
+  lead: 'Tick what to print, and print it from the menu of your browser, or with Ctrl P (⌘ P on a Mac): the sheets below are what comes out.',
+  howToPrint: 'At true size, and on which paper',
   how: (paper: string) => [
-    'Tick what is to be printed this time. The sheets below change with the ticks, and what you see is what is printed: from the menu of your browser, or with Ctrl P (⌘ P on a Mac).',
     `In the window that opens choose ${paper}, 100 % (“actual size”), no margins, and no headers or footers. The line at the foot of every sheet must be 100 mm long: hold a ruler to it before you cut.`,
     `Begin on plain ${paper} with the plans and the set-up list. Put the joined sheets of a plan into the empty case: they show where everything goes.`,
     'Then put in white card of 160 to 250 g for the title, headings, labels, tickets and books.',

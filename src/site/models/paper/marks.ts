@@ -2,6 +2,7 @@ import type { Box } from '../../../core/cases/case-plan.ts';
 import type { Run, SetLine } from '../../../core/cases/typeset-text.ts';
 import { lineHeight, lineText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
+import { withApostrophes } from '../../words/no-break.ts';
 
 /**
  * What is drawn on paper, in millimetres from the upper left corner. A line of text stands on its baseline and is never broken
@@ -77,7 +78,10 @@ type How = {
 };
 
 export function textMark(text: string | SetLine, x: number, y: number, points: number, how: How = {}): Mark {
-  const line = typeof text === 'string' ? [{ text }] : text;
+  const line = (typeof text === 'string' ? [{ text }] : text).map((run) => ({
+    ...run,
+    text: withApostrophes(run.text),
+  }));
   return {
     kind: 'text',
     x,

@@ -63,6 +63,7 @@ export type PartView = {
 export type PrintPage = {
   readonly bare: BarePage;
   readonly heading: string;
+  readonly lead: string;
   readonly how: readonly string[];
   readonly back: { readonly href: string; readonly name: string };
   readonly others: readonly { readonly href: string; readonly name: string }[];
@@ -86,6 +87,7 @@ export function printPage(cabinet: Cabinet, exhibit: Exhibit, form: Form): Print
       policy: policyFor(style),
     },
     heading,
+    lead: paperWords.lead,
     how: paperWords.how(paper.name),
     back: { href: urls.exhibit(exhibit.id), name: paperWords.back },
     others: FORMS.filter((other) => other !== form).map((other) => ({

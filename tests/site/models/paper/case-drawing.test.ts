@@ -4,6 +4,7 @@ import type { SetCase } from '../../../../src/site/models/exhibit/typeset-case.t
 import { setCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
 import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { smallCaseDrawing } from '../../../../src/site/models/paper/case-drawing.ts';
+import { withApostrophes } from '../../../../src/site/words/no-break.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 /** Millimetres in a point: 1/72 inch. */
@@ -27,7 +28,7 @@ test.for([1, 2, 5, 6])(
       const marks = smallCaseDrawing(one, scale);
       const names = marks.flatMap((mark) => (mark.kind === 'text' && mark.face === 'book' ? [mark] : []));
       expect(names.map(({ line }) => lineText(line)).join(' ')).toBe(
-        one.groups.map(({ group }) => group.title).join(' '),
+        one.groups.map(({ group }) => withApostrophes(group.title)).join(' '),
       );
       const lying = marks.flatMap((mark) =>
         (mark.kind === 'frame' || mark.kind === 'oval') && mark.name !== 'case' ? [mark.box] : [],

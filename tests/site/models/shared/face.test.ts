@@ -23,11 +23,11 @@ const photograph = (width: number): FacePictures => {
   };
 };
 
-// A page lays a piece at 12 pixels a millimetre at most (`--piece-most` in tokens.css): a penny of 18.6 mm takes 223.2.
+// A page lays a piece at 14 pixels a millimetre at most (`--piece-most` in tokens.css): a penny of 18.6 mm takes 260.4.
 test.for([
   { width: 160, isSoft: true },
-  { width: 222, isSoft: true },
-  { width: 224, isSoft: false },
+  { width: 259, isSoft: true },
+  { width: 262, isSoft: false },
   { width: 1280, isSoft: false },
 ])('a photograph of $width pixels is soft on the page of a penny: $isSoft', ({ width, isSoft }) => {
   const penny = pieces.find(({ id }) => id === 'york-penny-3b');

@@ -20,6 +20,8 @@ type MapDot = {
   readonly href: string;
   readonly name: string;
   readonly isHeld: boolean;
+  /** Its area grows with the pieces here. */
+  readonly r: number;
   readonly label: PlacedLabel;
 };
 
@@ -72,9 +74,15 @@ export function mintMap(mints: readonly Sited[], width: number): MintMap | null 
       href: mint.href,
       name: mint.name,
       isHeld: mint.pieces > 0,
+      r: radiusOf(mint.pieces),
       label: labels[index] ?? null,
     })),
   };
+}
+
+/** A dot as large as twenty-five pieces make it is the largest. */
+function radiusOf(pieces: number): number {
+  return tenth(3 + 1.6 * Math.sqrt(Math.min(25, pieces)));
 }
 
 /** What of the earth the drawing shows, with a margin, so that the cut lies outside it. */
