@@ -1,7 +1,7 @@
 // Cabinets of growing size against a bare site of Astro with as many pages of the same weight, made in the same run: from nothing,
 // and after one edit. Writes results.md. SIZES=100,1000,10000 chooses the sizes, ROUNDS=3 how often each is built.
-import { spawnSync } from 'node:child_process';
-import { appendFileSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { appendFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { cpus, release, tmpdir, totalmem } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import process from 'node:process';
@@ -11,26 +11,55 @@ import { writeLargeCabinet } from './large-cabinet.ts';
 const SIZES = (process.env['SIZES'] ?? '100,1000').split(',').map(Number);
 const ROUNDS = Number(process.env['ROUNDS'] ?? 3);
 
-/** One run: seconds by the clock and of the processor, and the most memory it had, in megabytes. */
+/** One run: seconds by the clock and of the processor, and the most memory its processes had at once, in megabytes. */
 type Run = { readonly clock: number; readonly processor: number; readonly memory: number; readonly said: string };
 
-const TELLS = `process.on('exit', () => {
+// Each process of a run writes a line: what it took of the processor, and the most memory it ever had.
+const TELLS = `import { appendFileSync } from 'node:fs';
+process.on('exit', () => {
   const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
-  process.stderr.write('\\n' + (userCPUTime + systemCPUTime) / 1e6 + ' ' + maxRSS / 1024);
+  appendFileSync(process.env.BENCH_TOLD, (userCPUTime + systemCPUTime) / 1e6 + ' ' + maxRSS / 1024 + '\\n');
 });`;
 
-function run(words: readonly string[], cwd: string): Run {
+async function run(words: readonly string[], cwd: string): Promise<Run> {
+  const told = join(mkdtempSync(join(tmpdir(), 'bench-told-')), 'told.txt');
   const from = performance.now();
-  const code = `data:text/javascript,${encodeURIComponent(TELLS)}`;
-  const done = spawnSync(process.execPath, ['--disable-warning=ExperimentalWarning', '--import', code, ...words], {
+  const child = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', ...words], {
     cwd,
-    encoding: 'utf8',
-    // As every command of ours is started; the bare site has it too.
-    env: { ...process.env, NODE_COMPILE_CACHE: resolve('.cache/compiled') },
+    env: {
+      ...process.env,
+      BENCH_TOLD: told,
+      NODE_OPTIONS: `--import data:text/javascript,${encodeURIComponent(TELLS)}`,
+      // As every command of ours is started; the bare site has it too.
+      NODE_COMPILE_CACHE: resolve('.cache/compiled'),
+    },
   });
-  if (done.status !== 0) throw new Error(done.stdout + done.stderr);
-  const [processor = NaN, memory = NaN] = done.stderr.trim().split('\n').at(-1)?.split(' ').map(Number) ?? [];
-  return { clock: (performance.now() - from) / 1000, processor, memory, said: done.stdout };
+  let most = 0;
+  const watch = setInterval(() => {
+    most = Math.max(most, memoryOf(child.pid ?? 0));
+  }, 100);
+  let [said, faults] = ['', ''];
+  child.stdout.on('data', (part: Buffer) => (said += part.toString()));
+  child.stderr.on('data', (part: Buffer) => (faults += part.toString()));
+  const status = await new Promise((ended) => child.on('close', ended));
+  clearInterval(watch);
+  if (status !== 0) throw new Error(said + faults);
+  const clock = (performance.now() - from) / 1000;
+  const lines = readFileSync(told, 'utf8').trim().split('\n');
+  const each = lines.map((line) => line.split(' ').map(Number));
+  const processor = each.reduce((sum, [seconds = 0]) => sum + seconds, 0);
+  return { clock, processor, memory: Math.max(most, ...each.map(([, memory = 0]) => memory)), said };
+}
+
+/** What a process and those it started have of memory now, in megabytes; 0 where the system does not tell. */
+function memoryOf(pid: number): number {
+  try {
+    const kilobytes = Number(/^VmRSS:\s*(\d+)/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1] ?? 0);
+    const children = readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').split(' ').filter(Boolean);
+    return children.reduce((sum, child) => sum + memoryOf(Number(child)), kilobytes / 1024);
+  } catch {
+    return 0;
+  }
 }
 
 const middle = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? NaN;
@@ -68,7 +97,7 @@ for (const size of SIZES) {
   const [cabinet, bare] = [join(at, 'cabinet'), join(at, 'bare')];
   writeLargeCabinet(cabinet, 'content', { pieces: size });
   const site = resolve('dist-bench');
-  const build = (): Run =>
+  const build = (): Promise<Run> =>
     run(['src/commands/build.ts', '--cabinet', cabinet, '--out', site, '--address', 'https://example.org/many/'], '.');
   const taken: Record<'ours' | 'oursEdit' | 'bare' | 'bareEdit', Run[]> = {
     ours: [],
@@ -80,16 +109,18 @@ for (const size of SIZES) {
   for (let round = 0; round < ROUNDS; round += 1) {
     rmSync(site, { recursive: true, force: true });
     rmSync(bare, { recursive: true, force: true });
-    taken.ours.push(build());
+    // Nothing is left of an earlier build, what was bundled neither.
+    rmSync('.cache/program', { recursive: true, force: true });
+    taken.ours.push(await build());
     weight ??= weigh(site);
     appendFileSync(join(cabinet, 'pieces/piece-7/piece.md'), `\nSeen again, ${round}.\n`);
-    const edited = build();
+    const edited = await build();
     if (!/, \d+ pages as they were/.test(edited.said)) throw new Error('No page was taken from the last site.');
     taken.oursEdit.push(edited);
     writeBareSite(bare, size, weight.page);
-    taken.bare.push(run(['build.mjs'], bare));
+    taken.bare.push(await run(['build.mjs'], bare));
     writePages(bare, size, weight.page, `round ${round}`);
-    taken.bareEdit.push(run(['build.mjs'], bare));
+    taken.bareEdit.push(await run(['build.mjs'], bare));
   }
   const told = (of: Run[], by: 'clock' | 'processor' | 'memory', places = 1): string =>
     middle(of.map((one) => one[by])).toFixed(places);
@@ -107,7 +138,7 @@ writeFileSync(
   'tests/benchmarks/results.md',
   `# Size, against a bare site
 
-\`npm run bench -- --only against-bare\`; medians of ${ROUNDS} on ${processor?.model ?? 'an unknown processor'}, ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GB, ${process.platform} ${release()}, Node ${process.version}. Clock times are ours and, in brackets, those of the bare site: as many pages of the weight of ours, made by Astro alone with its own cache. The ratios are of the time of the processor, for the clock also tells of what else the machine does.
+\`npm run bench -- --only against-bare\`; medians of ${ROUNDS} on ${processor?.model ?? 'an unknown processor'}, ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GB, ${process.platform} ${release()}, Node ${process.version}. Clock times are ours and, in brackets, those of the bare site: as many pages of the weight of ours, made by Astro alone with its own cache. From nothing is without what an earlier build had bundled. Memory is the most that all processes of a build had at once. The ratios are of the time of the processor, of all processes of a build, for the clock also tells of what else the machine does.
 
 | pieces | from nothing, s | ratio | one edit, s | ratio | memory, MB | files | MB | heaviest pages |
 |---|---|---|---|---|---|---|---|---|

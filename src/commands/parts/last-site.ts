@@ -3,7 +3,6 @@ import { lstatSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import type { Clean } from '../../privacy/inspect-built.ts';
-import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import { writeWhole } from '../../catalogue/keep/flush.ts';
 import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
 import { linkOrCopy } from '../../photographs/cache/link-photographs.ts';
@@ -79,33 +78,17 @@ export function isAsRemembered({ files }: LastSite, now: Clean, { taken }: Kept)
 export type Kept = { readonly taken: Set<string>; readonly keys: Map<string, string> };
 
 /**
- * Has Astro make only the pages whose keys are new. The others are taken from the last site, which is in the folder `from`,
- * as hard links. Whether their bytes are still those that were remembered is for the inspection to say, which reads them.
+ * Whether a page is as it was in the last site, which is in the folder `from`: then it is taken from there, as a hard link.
+ * Whether its bytes are still those that were remembered is for the inspection to say, which reads them.
  */
-export function keepPages(last: LastSite | null, from: string, into: string, { taken, keys }: Kept): AstroIntegration {
-  const isTaken = (file: string, key: string): boolean => {
+export function takenFrom(last: LastSite | null, from: string, into: string, { taken, keys }: Kept) {
+  return (file: string, key: string): boolean => {
+    keys.set(file, key);
     if (last?.files[file]?.[1] !== key || !isFile(join(from, file))) return false;
     mkdirSync(dirname(join(into, file)), { recursive: true });
     linkOrCopy(join(from, file), join(into, file));
     taken.add(file);
     return true;
-  };
-  const setPrerenderer = (usual: AstroPrerenderer): AstroPrerenderer => ({
-    ...usual,
-    getStaticPaths: async () =>
-      (await usual.getStaticPaths()).filter(({ pathname, route, cacheKey }) => {
-        const path = pathname.replace(/^\/+|\/+$/g, '');
-        const file = route.type === 'page' ? join(path, 'index.html') : path;
-        // Of two routes to one page Astro takes the first.
-        if (taken.has(file)) return false;
-        if (cacheKey === undefined || keys.has(file)) return true;
-        keys.set(file, cacheKey);
-        return !isTaken(file, cacheKey);
-      }),
-  });
-  return {
-    name: 'keep-pages',
-    hooks: { 'astro:build:start': (build) => build.setPrerenderer(setPrerenderer) },
   };
 }
 

@@ -3,7 +3,6 @@ import { existsSync } from 'node:fs';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
-import type { AstroInlineConfig } from 'astro';
 import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
 import type { LastingAddresses } from '../../catalogue/addresses.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
@@ -30,14 +29,15 @@ import {
   cleanIn,
   forgetSite,
   isAsRemembered,
-  keepPages,
   lastSiteOf,
   programDigest,
   readLastSite,
   rememberSite,
+  takenFrom,
 } from './last-site.ts';
 import type { Kept, LastSite } from './last-site.ts';
 import { leaveOldAddresses } from './old-addresses.ts';
+import { bundledPages, makePages } from './pages-program.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -101,7 +101,7 @@ export async function makeSite(
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   const { inside, outside } = forwardPages(hosted);
   const growing: Growing = {
-    astro: { site: origin, base, outDir: grows, cacheDir: cacheFolder('astro', cabinet.at, into) },
+    bundled: await bundledPages(programDigest(origin, base), origin, base),
     grows,
     into,
     pictures,
@@ -144,7 +144,8 @@ function tilesWanted({ cabinet, pieces }: Records, at: string): Growing['tiles']
 
 /** Where a site grows, and what it is made of besides the cabinet that was handed over. */
 type Growing = {
-  readonly astro: AstroInlineConfig;
+  /** The folder of the bundled pages. */
+  readonly bundled: string;
   readonly grows: string;
   readonly into: string;
   readonly pictures: string;
@@ -168,11 +169,11 @@ async function growFrom(last: LastSite | null, growing: Growing): Promise<Grown>
 }
 
 async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
-  const { astro, grows, into, pictures, tiles, hosted, texts, inspect } = growing;
+  const { bundled, grows, into, pictures, tiles, hosted, texts, inspect } = growing;
   await rm(grows, { recursive: true, force: true });
   const kept: Kept = { taken: new Set(), keys: new Map() };
   try {
-    await makePages({ ...astro, integrations: [keepPages(last, into, grows, kept)] });
+    await makePages(bundled, grows, takenFrom(last, into, grows, kept));
     await linkPhotographs(pictures, grows);
     if (tiles !== null) await linkTiles(tiles.pieces, { made: pictures, store: tiles.store, built: grows });
     leaveOldAddresses(grows, hosted);
@@ -210,18 +211,6 @@ function whereAllLeads(
 export async function putText(file: string, text: string): Promise<void> {
   await mkdir(dirname(file), { recursive: true });
   await writeFile(file, text);
-}
-
-/** Has Astro make the pages of the cabinet that was handed over. */
-async function makePages(config: AstroInlineConfig): Promise<void> {
-  // Astro takes variables of these names for its own settings; a shell or a test runner may have set them.
-  for (const name of ['SITE', 'BASE_URL', 'ASSETS_PREFIX', 'DEV', 'PROD', 'MODE', 'SSR'])
-    Reflect.deleteProperty(process.env, name);
-  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
-  // Astro takes any other word here for a site in the making, whose pages let the tool's own scripts in.
-  process.env['NODE_ENV'] = 'production';
-  const { build } = await import('astro');
-  await build({ ...config, logLevel: 'error' });
 }
 
 /** Inspects what grew; when anything private is in it, removes it and says what and where. */

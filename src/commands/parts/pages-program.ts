@@ -1,0 +1,128 @@
+import { execFile } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cp, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import process from 'node:process';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
+import type { RouteData } from 'astro';
+import type { StaticPathsApp } from 'astro/runtime/prerender/static-paths.js';
+import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+
+/** A route's page, and the styles that its head refers to. */
+export type StyledPage = {
+  readonly key: string;
+  readonly route: RouteData;
+  readonly component: string;
+  readonly styles: readonly unknown[];
+};
+
+/** What was bundled: the module to begin with, and the styles of every page. */
+export type PagesProgram = { readonly entry: string; readonly pages: readonly StyledPage[] };
+
+/** In the folder of a program: the bundled pages, the files that are in every site, and what is told of both. */
+export const PARTS = { program: 'program', files: 'files', told: 'pages.json' } as const;
+
+/** The app of Astro in a bundle of pages, as its own builder uses it. */
+type PagesApp = StaticPathsApp & {
+  readonly routeCache: { readonly clearAll: () => void };
+  readonly setInternals: (internals: unknown) => void;
+  readonly setOptions: (options: unknown) => void;
+  readonly render: (request: Request, options: { readonly routeData: RouteData }) => Promise<Response>;
+};
+
+/** A page that is due: the route that makes it, its address on the web, and its file. */
+type DuePage = { readonly route: RouteData; readonly address: URL; readonly file: string };
+
+const DAY = 24 * 3600 * 1000;
+const PROGRAMS = resolve('.cache/program');
+
+/**
+ * The folder of the bundled pages for this place on the web, kept under the digest of the program. It is bundled only when no
+ * build of this digest did it before: that takes as long as making some thousand pages.
+ */
+export async function bundledPages(digest: string, site: string, base: string): Promise<string> {
+  const folder = join(PROGRAMS, digest);
+  if (existsSync(join(folder, PARTS.told))) return folder;
+  const coming = `${folder}.${process.pid}`;
+  await rm(coming, { recursive: true, force: true });
+  await mkdir(coming, { recursive: true });
+  try {
+    const bundler = fileURLToPath(new URL('bundle-pages.ts', import.meta.url));
+    const words = ['--disable-warning=ExperimentalWarning', bundler, coming, site, base];
+    await promisify(execFile)(process.execPath, words, { maxBuffer: 2 ** 26 });
+    // Two builds at once: the other's is as good.
+    await rename(coming, folder).catch(() => undefined);
+  } finally {
+    await rm(coming, { recursive: true, force: true });
+  }
+  await forgetOlder(digest);
+  return folder;
+}
+
+/** Removes what was bundled of other programs; not at once, for a build that goes on may still read of it. */
+async function forgetOlder(digest: string): Promise<void> {
+  for (const name of await readdir(PROGRAMS)) {
+    const old = await stat(join(PROGRAMS, name)).catch(() => null);
+    if (name !== digest && old !== null && Date.now() - old.mtimeMs > DAY)
+      await rm(join(PROGRAMS, name), { recursive: true, force: true });
+  }
+}
+
+/** How many pages are under way at once: those with pictures wait for them. */
+const AT_ONCE = 8;
+
+/**
+ * Makes the pages of the cabinet that was handed over, in the folder `into`, by what was bundled of them. `isTaken` is asked of
+ * each page that has a key, and may answer that the page is there already.
+ */
+export async function makePages(
+  bundled: string,
+  into: string,
+  isTaken: (file: string, key: string) => boolean,
+): Promise<void> {
+  await cp(join(bundled, PARTS.files), into, { recursive: true });
+  const app = await appOf(bundled);
+  const { base, site = '' } = app.manifest;
+  const seen = new Set<string>();
+  const due: DuePage[] = [];
+  for (const { pathname, route, cacheKey } of await new StaticPaths(app).getAll()) {
+    const path = pathname.replace(/^\/+|\/+$/g, '');
+    const file = fileOf(path, route);
+    // Of two routes to one page Astro takes the first.
+    if (seen.has(file)) continue;
+    seen.add(file);
+    if (cacheKey !== undefined && isTaken(file, cacheKey)) continue;
+    const address = `${base}${path}${route.type === 'page' && path !== '' ? '/' : ''}`;
+    due.push({ route, address: new URL(address, site), file: join(into, file) });
+  }
+  const queue = due.values();
+  const makeNext = async (): Promise<void> => {
+    for (const page of queue) await makePage(app, page);
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, makeNext));
+}
+
+/** The bundled app, as Astro's own builder would begin with it. */
+async function appOf(bundled: string): Promise<PagesApp> {
+  const { entry, pages } = JSON.parse(readFileSync(join(bundled, PARTS.told), 'utf8')) as PagesProgram;
+  const { app } = (await import(pathToFileURL(join(bundled, PARTS.program, entry)).href)) as { readonly app: PagesApp };
+  const write = ({ message }: { readonly message: string }): void => void process.stderr.write(`${message}\n`);
+  app.setInternals({ pagesByKeys: new Map(pages.map((page) => [page.key, page])) });
+  app.setOptions({ settings: { scripts: [] }, logger: { options: { destination: { write } } } });
+  // Another cabinet may have been made by it in this process.
+  app.routeCache.clearAll();
+  return app;
+}
+
+async function makePage(app: PagesApp, { route, address, file }: DuePage): Promise<void> {
+  const made = await app.render(new Request(address), { routeData: route });
+  if (made.body === null) return;
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, Buffer.from(await made.arrayBuffer()));
+}
+
+function fileOf(path: string, { type }: RouteData): string {
+  if (type !== 'page') return path;
+  return path === '404' ? '404.html' : join(path, 'index.html');
+}
