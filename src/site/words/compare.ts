@@ -12,7 +12,7 @@ export const compareWords = {
   sameDie: 'share a die',
   sameType: 'have the same number in a book',
   sameTypeOfMints: (mints: string): string => `have the same number in a book and are of different mints, ${mints}`,
-  these: (count: number) => `these ${COUNTS[count] ?? String(count)}`,
+  these: (count: number) => `Compare these ${COUNTS[count] ?? String(count)}`,
   nothing: 'No pieces chosen yet. Choose one.',
   lies: (count: number) => (count === 1 ? 'One piece chosen; add another.' : `${count} pieces at one scale.`),
   missing: (ids: readonly string[]) =>

@@ -14,6 +14,8 @@ export const erasWords = {
   disagreementsLead:
     'A name in quotation marks is a period that several schemes know and give different years. The pieces under it fall in it by one scheme and not, or not wholly, by another.',
   noCommonName: (years: string): string => `Pieces of ${years}`,
+  nameless: (count: number): string =>
+    count === 1 ? 'One group of years under different names' : `${String(count)} groups of years under different names`,
   noDisagreements: 'The schemes agree about every piece here.',
   over: (pieces: string): string => `Concerns ${pieces}`,
   source: 'Source:',

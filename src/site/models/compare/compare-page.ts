@@ -7,14 +7,14 @@ import { urls } from '../../urls.ts';
 import { compareWords } from '../../words/compare.ts';
 import { siteWords } from '../../words/site.ts';
 import type { FaceView } from '../shared/face.ts';
-import { leadingFace } from '../shared/face.ts';
+import { tellingFace, toldByReverse } from '../shared/telling-face.ts';
 import type { PageHead } from '../shared/head.ts';
 import { worthComparing } from './worth-comparing.ts';
 
-/** Pieces worth laying side by side: why, where each is told of, and where they lie together. */
+/** Pieces worth laying side by side: why, and where they lie together. */
 export type Suggestion = {
   readonly because: string;
-  readonly pieces: readonly { readonly title: string; readonly to: string; readonly face: FaceView }[];
+  readonly pieces: readonly { readonly title: string; readonly face: FaceView }[];
   readonly together: { readonly name: string; readonly to: string };
 };
 
@@ -45,12 +45,12 @@ export async function comparePage(): Promise<ComparePage> {
       .slice(0, SUGGESTED)
       .map(({ because, pieces }) => {
         const few = pieces.slice(0, MOST);
+        const byReverse = toldByReverse(few);
         return {
           because: because === 'die' ? compareWords.sameDie : sameTypeIn(pieces),
           pieces: few.map((piece) => ({
             title: piece.title,
-            to: urls.piece(piece.id),
-            face: leadingFace(piece, photographs),
+            face: tellingFace(piece, byReverse, photographs),
           })),
           together: { name: compareWords.these(few.length), to: urls.compare(...few.map(({ id }) => id)) },
         };

@@ -35,6 +35,8 @@ export type SchemeLine = Link & {
 /** One thing the schemes disagree about, what each says, and the pieces it is over. */
 export type SchemeDisagreement = {
   readonly title: string;
+  /** Whether it is about a name that several schemes know; else about years. */
+  readonly isNamed: boolean;
   readonly claims: readonly (Link & { readonly says: string })[];
   /** How many pieces, in words. */
   readonly over: string;
@@ -96,6 +98,7 @@ function disagreementsOf({ listed, lists }: Cabinet): readonly SchemeDisagreemen
     const { shown, more } = mostShown(pieces);
     return {
       title: one.name === null ? erasWords.noCommonName(yearsOver(pieces)) : `“${one.name}”`,
+      isNamed: one.name !== null,
       claims: one.claims.map(({ scheme, says }) => ({
         href: urls.era(scheme),
         name: schemes.find(({ id }) => id === scheme)?.title ?? scheme,
