@@ -41,7 +41,7 @@ export const typesWords = {
   series: (types: number, pieces: number): string =>
     `${String(types)} types, ${pieces === 0 ? 'no piece here' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
   source: 'After',
-  tree: 'All types',
+  tree: 'All types as a list',
   board: 'The pieces here',
   tray: (title: string): string => `${title}: a well for each type`,
   traySays: 'A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.',

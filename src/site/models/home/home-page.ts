@@ -52,7 +52,7 @@ export type HomePage = {
 };
 
 const NEWEST = 12;
-const ON_SHOW = 12;
+const ON_SHOW = 14;
 const WANTED = 4;
 const DRAWN = 10;
 

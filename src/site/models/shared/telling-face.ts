@@ -37,9 +37,15 @@ function obverseOf({ rulers, denomination, obverse }: PublicPiece): string {
   return JSON.stringify([ids, known(denomination)?.id ?? null, designOf(obverse)]);
 }
 
-/** A design without its particulars: `Crowned facing bust, a star above` is a crowned facing bust. */
+/** What befell a piece after it was made is no part of its design. */
+const LATER =
+  /[,;] (?:an? |two |three )?(?:holes?|nicks?|creases?|scratch\w*|graffit\w*|mount\w*|countermark\w*)\b[^,;]*/g;
+
 function designOf(side: Side): string {
-  return fold(side?.design ?? '').split(/[,;(]/)[0] ?? '';
+  return fold(side?.design ?? '')
+    .replace(LATER, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
 }
 
 /** A legend by its letters alone, for breaks and marks are the cutter's; and the design. */

@@ -24,6 +24,8 @@ describe('on a board', () => {
 
   test('a piece alone of its obverse keeps it, whatever lies beside it', () => {
     expect(among('edward-i-london-penny', 'edward-i-counterfeit', 'henry-vi-york-penny', 'lead-token')).toEqual([]);
+    // With the sword and without it: the obverse is what tells.
+    expect(among('st-peter-sword', 'st-peter-swordless')).toEqual([]);
     expect(among('severus-denarius', 'caracalla-denarius', 'vespasian-denarius')).toEqual([]);
   });
 });

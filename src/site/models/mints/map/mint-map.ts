@@ -60,7 +60,7 @@ export function mintMap(mints: readonly Sited[], width: number): MintMap | null 
     return point === null ? [] : [{ mint, x: tenth(point[0]), y: tenth(point[1]) }];
   });
   const labels = placeLabels(
-    at.map(({ mint, x, y }) => ({ x, y, name: mint.name })),
+    at.map(({ mint, x, y }) => ({ x, y, name: mint.name, r: radiusOf(mint.pieces) })),
     { width, height, ...(width > WIDE ? WIDE_NAME : CLOSE_NAME) },
   );
   return {
@@ -149,7 +149,7 @@ function tenth(value: number): number {
 }
 
 /** A dot on a map with a name to be written beside it, in the units of the drawing. */
-type Dot = { readonly x: number; readonly y: number; readonly name: string };
+type Dot = { readonly x: number; readonly y: number; readonly name: string; readonly r?: number };
 
 /** Where a name begins or ends; null where there is no room for it. */
 type PlacedLabel = {
@@ -163,13 +163,18 @@ export type Frame = { readonly width: number; readonly height: number; readonly 
 type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 
 const CLEAR = 9;
+/** The radius of a dot that has one piece, about. */
+const USUAL = 4.5;
 
 /**
  * Finds room for each name to the right of its dot, to the left, above or below, without covering a dot or another name or
  * leaving the frame. Names are tried in the order given, so the more important come first.
  */
 export function placeLabels(dots: readonly Dot[], frame: Frame): readonly PlacedLabel[] {
-  const taken: Box[] = dots.map(({ x, y }) => ({ left: x - 6, right: x + 6, top: y - 6, bottom: y + 6 }));
+  const taken: Box[] = dots.map(({ x, y, r = USUAL }) => {
+    const half = r + 1.5;
+    return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+  });
   return dots.map((dot, at) => {
     const own = taken[at];
     for (const { label, box } of choicesOf(dot, frame)) {
@@ -182,7 +187,10 @@ export function placeLabels(dots: readonly Dot[], frame: Frame): readonly Placed
   });
 }
 
-function choicesOf({ x, y, name }: Dot, { letter, line }: Frame): readonly { label: PlacedLabel; box: Box }[] {
+function choicesOf(
+  { x, y, name, r = USUAL }: Dot,
+  { letter, line }: Frame,
+): readonly { label: PlacedLabel; box: Box }[] {
   const width = name.length * letter;
   const at = (anchor: 'start' | 'middle' | 'end', dx: number, dy: number): { label: PlacedLabel; box: Box } => {
     const from = anchor === 'start' ? x + dx : anchor === 'end' ? x + dx - width : x + dx - width / 2;
@@ -193,10 +201,11 @@ function choicesOf({ x, y, name }: Dot, { letter, line }: Frame): readonly { lab
     };
   };
   const half = line * 0.3;
+  const clear = CLEAR + Math.max(0, r - USUAL);
   return [
-    at('start', CLEAR, half), at('end', -CLEAR, half), at('middle', 0, -CLEAR), at('middle', 0, CLEAR + line * 0.7),
-    at('start', CLEAR * 0.7, -CLEAR * 0.6), at('start', CLEAR * 0.7, CLEAR + half), at('end', -CLEAR * 0.7, -CLEAR * 0.6),
-    at('end', -CLEAR * 0.7, CLEAR + half),
+    at('start', clear, half), at('end', -clear, half), at('middle', 0, -clear), at('middle', 0, clear + line * 0.7),
+    at('start', clear * 0.7, -clear * 0.6), at('start', clear * 0.7, clear + half), at('end', -clear * 0.7, -clear * 0.6),
+    at('end', -clear * 0.7, clear + half),
   ]; // prettier-ignore
 }
 
