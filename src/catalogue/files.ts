@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import { lstat, readdir, readFile, stat } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
@@ -24,8 +25,8 @@ export async function readFolder(at: string): Promise<CabinetFolder | null> {
     .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .filter((path) => !path.startsWith(JOURNAL) && !path.split('/').some((part) => SKIPPED.test(part)))
     .sort();
-  const files = await Promise.all(paths.map(async (file) => ({ file, text: await readText(at, file) })));
-  return { at, files };
+  // One after the other and at once: of many small files, waiting for each takes five times the time of reading it.
+  return { at, files: paths.map((file) => ({ file, text: readText(at, file) })) };
 }
 
 /** What is in a folder and below it; null when it is none, or may not be read. */
@@ -55,11 +56,13 @@ async function isLink(path: string): Promise<boolean> {
   return found?.isSymbolicLink() ?? false;
 }
 
-async function readText(at: string, file: string): Promise<string | null> {
+const UTF_8 = new TextDecoder('utf-8', { fatal: true });
+
+function readText(at: string, file: string): string | null {
   if (!TEXT.test(file)) return null;
-  const bytes = await readFile(join(at, file));
+  const bytes = readFileSync(join(at, file));
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return UTF_8.decode(bytes);
   } catch {
     return null;
   }

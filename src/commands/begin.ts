@@ -89,7 +89,7 @@ const withLists =
     )));
 
 const files = await filesOfNewCabinet({ title, keeper, language, currency, address: address || null, withLists });
-await makeFolder(into);
+makeFolder(into);
 const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (changes) => {
   for (const { file, text } of files) await changes.create(file, text);
   return good(files.length);

@@ -10,6 +10,7 @@ import {
   flushAll,
   flushFolder,
   forAll,
+  isThere,
   placeNew,
   PRIVATE_FILE,
   PRIVATE_FOLDER,
@@ -153,11 +154,11 @@ async function mustBeThere(at: string): Promise<void> {
     );
   if (!(await isFolder(at))) throw new Refusal(`There is no cabinet at ${relative(process.cwd(), at) || '.'}.`);
   const inside = join(at, 'private');
-  const isThere = await lstat(inside).then(
+  const isNamed = await lstat(inside).then(
     () => true,
     () => false,
   );
-  if (isThere && !(await isFolder(inside)))
+  if (isNamed && !(await isFolder(inside)))
     throw new Refusal(
       'private is no folder that can be opened. Bring back the disk it lies on, or remove what has this name.',
     );
@@ -185,7 +186,7 @@ function changesOf(at: string, staged: Map<string, Staged>): Changes {
     staged.delete(file);
     if (after === before) return;
     const mode = found?.mode ?? (file.startsWith('private/') ? PRIVATE_FILE : null);
-    const unfinished = what === null ? null : await writeBeside(path, what, mode);
+    const unfinished = what === null ? null : writeBeside(path, what, mode);
     staged.set(file, { file, before, after, unfinished });
   };
   return {
@@ -244,8 +245,10 @@ async function backOut(at: string, placed: ReadonlySet<string>, because: unknown
 
 async function place(at: string, { file, before, after, unfinished }: Staged): Promise<void> {
   const path = pathIn(at, file);
-  if (before === null && unfinished !== null)
-    return placeNew(unfinished, path, file.startsWith('private/') ? PRIVATE_FOLDER : undefined);
+  if (before === null && unfinished !== null) {
+    placeNew(unfinished, path, file.startsWith('private/') ? PRIVATE_FOLDER : undefined);
+    return;
+  }
   const now = await fileAt(path);
   if (now === null || digestOf(now.bytes) !== before)
     throw new Refusal(`${file} has been changed while this was being done. Try again.`);
@@ -256,7 +259,7 @@ async function place(at: string, { file, before, after, unfinished }: Staged): P
 /** Removes what was staged and did not come to its place. */
 async function throwAway(at: string, staged: readonly Staged[]): Promise<void> {
   for (const { unfinished } of staged) {
-    if (unfinished === null) continue;
+    if (unfinished === null || !isThere(unfinished)) continue;
     // What stays is swept by the next command.
     await rm(unfinished, { force: true }).catch(() => undefined);
     await removeIfEmpty(dirname(unfinished), at);

@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdirSync } from 'node:fs';
 import { basename, dirname, relative, sep } from 'node:path';
 import process from 'node:process';
 
@@ -63,14 +63,14 @@ export function isCode(error: unknown, code: string): boolean {
 }
 
 /** Makes a folder and those it lies in; the first that was made, if any. What is thrown says why it could not be made. */
-export async function makeFolder(folder: string, mode?: number): Promise<string | undefined> {
+export function makeFolder(folder: string, mode?: number): string | undefined {
   try {
-    return await mkdir(folder, { recursive: true, ...(mode === undefined ? {} : { mode }) });
+    return mkdirSync(folder, { recursive: true, ...(mode === undefined ? {} : { mode }) });
   } catch (error) {
     if (!isCode(error, 'ENOENT') || dirname(folder) === folder) throw error;
     // Of a disk that cannot be written to, Node says that the folder is not there; made by itself, it says why.
-    const first = await makeFolder(dirname(folder), mode);
-    await mkdir(folder, mode);
+    const first = makeFolder(dirname(folder), mode);
+    mkdirSync(folder, mode);
     return first ?? folder;
   }
 }

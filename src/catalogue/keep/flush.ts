@@ -1,8 +1,20 @@
 import { createHash } from 'node:crypto';
-import { constants } from 'node:fs';
-import { copyFile, link, open, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
+import {
+  chmodSync,
+  closeSync,
+  constants,
+  copyFileSync,
+  fsync,
+  linkSync,
+  openSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { copyFile, link, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
+import { promisify } from 'node:util';
 import { isCode, makeFolder } from './fault-sentence.ts';
 import { isRunning } from './holder.ts';
 
@@ -18,8 +30,14 @@ export function digestOf(what: string | Uint8Array): string {
   return createHash('sha256').update(what).digest('hex');
 }
 
+/** Whether something has this name. */
+export function isThere(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false }) !== undefined;
+}
+
 /** The bytes and mode of a file; null when there is none. */
 export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array; readonly mode: number } | null> {
+  if (!isThere(path)) return null;
   try {
     return { bytes: await readFile(path), mode: (await stat(path)).mode & 0o777 };
   } catch (error) {
@@ -32,51 +50,52 @@ export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array
  * Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. Where its folder is not
  * there yet, it lies in the nearest one that is: a folder is made only when it gets its file. The name.
  */
-export async function writeBeside(path: string, what: string | Uint8Array, mode: number | null): Promise<string> {
-  const { folder, within } = await nearestFolder(dirname(path));
+export function writeBeside(path: string, what: string | Uint8Array, mode: number | null): string {
+  const { folder, within } = nearestFolder(dirname(path));
   const name = [...within, basename(path)].join(DOWN);
   const short = name.length <= 200 ? name : `${name.slice(0, 130)}${digestOf(name).slice(0, 64)}`;
   const unfinished = join(folder, `.${short}.${process.pid}.unfinished`);
-  const file = await open(unfinished, 'w', mode ?? 0o666);
+  const file = openSync(unfinished, 'w', mode ?? 0o666);
   try {
-    await file.writeFile(what);
-    if (mode !== null) await file.chmod(mode).catch(() => undefined);
+    writeFileSync(file, what);
+    if (mode !== null) setMode(unfinished, mode);
   } catch (error) {
-    await file.close();
-    await rm(unfinished, { force: true });
+    rmSync(unfinished, { force: true });
     throw error;
+  } finally {
+    closeSync(file);
   }
-  await file.close();
   return unfinished;
 }
 
-/** The folder itself where it is there, or the nearest one above it, and the steps down from that. */
-async function nearestFolder(path: string): Promise<{ readonly folder: string; readonly within: readonly string[] }> {
-  const within: string[] = [];
-  for (let folder = path; ; folder = dirname(folder)) {
-    const isThere = await stat(folder).then(
-      () => true,
-      (error: unknown) => {
-        if (isCode(error, 'ENOENT') && dirname(folder) !== folder) return false;
-        throw error;
-      },
-    );
-    if (isThere) return { folder, within };
-    within.unshift(basename(folder));
+/** Some disks know no modes. */
+function setMode(path: string, mode: number): void {
+  try {
+    chmodSync(path, mode);
+  } catch {
+    return;
   }
 }
 
+/** The folder itself where it is there, or the nearest one above it, and the steps down from that. */
+function nearestFolder(path: string): { readonly folder: string; readonly within: readonly string[] } {
+  const within: string[] = [];
+  let folder = path;
+  for (; !isThere(folder) && dirname(folder) !== folder; folder = dirname(folder)) within.unshift(basename(folder));
+  return { folder, within };
+}
+
 /** Gives a written file its name where nothing has that name yet, in a folder made for it; throws EEXIST where something has. */
-export async function placeNew(unfinished: string, path: string, mode?: number): Promise<void> {
-  await makeFolder(dirname(path), mode);
+export function placeNew(unfinished: string, path: string, mode?: number): void {
+  makeFolder(dirname(path), mode);
   try {
-    await link(unfinished, path);
+    linkSync(unfinished, path);
   } catch (error) {
     if (isCode(error, 'EEXIST')) throw error;
     // A disk that knows no links; where the file is there already, this fails as well.
-    await copyFile(unfinished, path, constants.COPYFILE_EXCL);
+    copyFileSync(unfinished, path, constants.COPYFILE_EXCL);
   }
-  await rm(unfinished, { force: true });
+  rmSync(unfinished, { force: true });
 }
 
 /** A second name for the same bytes, or a copy where the other place is on another disk. */
@@ -107,14 +126,16 @@ export async function forAll<T>(all: Iterable<T>, work: (one: T) => Promise<void
   await Promise.all(Array.from({ length: AT_ONCE }, worker));
 }
 
-/** Brings written files down to the disk. */
+const sync = promisify(fsync);
+
+/** Brings written files down to the disk. Of the steps for each, only this one is slow, and is done for many at once. */
 export async function flushAll(paths: Iterable<string>): Promise<void> {
   await forAll(paths, async (path) => {
-    const file = await open(path, 'r+');
+    const file = openSync(path, 'r+');
     try {
-      await file.sync();
+      await sync(file);
     } finally {
-      await file.close();
+      closeSync(file);
     }
   });
 }
@@ -122,9 +143,9 @@ export async function flushAll(paths: Iterable<string>): Promise<void> {
 /** Brings the names in a folder down to the disk, where the system has a way to. */
 export async function flushFolder(folder: string): Promise<void> {
   try {
-    const opened = await open(folder, 'r');
-    await opened.sync().catch(() => undefined);
-    await opened.close();
+    const opened = openSync(folder, 'r');
+    await sync(opened).catch(() => undefined);
+    closeSync(opened);
   } catch {
     // Windows opens no folders and flushes names by itself.
   }
@@ -132,10 +153,10 @@ export async function flushFolder(folder: string): Promise<void> {
 
 /** Writes a file whole or not at all, down to the disk. For what is no part of a cabinet's journal. */
 export async function writeWhole(path: string, what: string | Uint8Array, mode: number | null = null): Promise<void> {
-  const unfinished = await writeBeside(path, what, mode);
+  const unfinished = writeBeside(path, what, mode);
   try {
     await flushAll([unfinished]);
-    await makeFolder(dirname(path), mode === PRIVATE_FILE ? PRIVATE_FOLDER : undefined);
+    makeFolder(dirname(path), mode === PRIVATE_FILE ? PRIVATE_FOLDER : undefined);
     await rename(unfinished, path);
   } finally {
     await rm(unfinished, { force: true });

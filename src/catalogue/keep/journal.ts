@@ -65,7 +65,7 @@ export function newEntryId(when: number, command: string): string {
 
 /** Makes `private/` and its journal where they are missing; git leaves alone what is made so. */
 export async function makeJournal(at: string): Promise<void> {
-  const made = await makeFolder(journalOf(at), PRIVATE_FOLDER);
+  const made = makeFolder(journalOf(at), PRIVATE_FOLDER);
   if (made !== undefined && !made.startsWith(journalOf(at)))
     await writeWhole(join(at, 'private', '.gitignore'), '*\n', PRIVATE_FILE);
 }
@@ -177,7 +177,7 @@ export async function takeBack(at: string, name: string, only?: ReadonlySet<stri
       await rm(path, { force: true });
       await removeIfEmpty(dirname(path), at);
     } else {
-      await makeFolder(dirname(path));
+      makeFolder(dirname(path));
       await moveTo(join(folder, String(index)), path);
     }
   }

@@ -64,7 +64,7 @@ export async function isHeld(folder: string): Promise<boolean> {
 async function take({ folder, thing, wait = WAIT, tell }: Lock, who: string): Promise<Outcome<string>> {
   const began = Date.now();
   let isTold = false;
-  await makeFolder(folder, 0o700);
+  makeFolder(folder, 0o700);
   for (;;) {
     const top = await highest(folder);
     const state = top === 0 ? 'free' : await stateOf(join(folder, String(top)));

@@ -36,7 +36,7 @@ export function readLastSite(store: string, madeBy: string): LastSite | null {
 }
 
 export async function rememberSite(store: string, site: LastSite): Promise<void> {
-  await makeFolder(store);
+  makeFolder(store);
   await writeWhole(memory(store), JSON.stringify(site));
 }
 

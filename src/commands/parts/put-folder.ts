@@ -19,7 +19,7 @@ const besides = (into: string): { readonly coming: string; readonly going: strin
  */
 export async function putFolder(finished: string, into: string): Promise<void> {
   const { coming, going } = besides(into);
-  await makeFolder(dirname(into));
+  makeFolder(dirname(into));
   try {
     await rename(finished, coming);
   } catch {

@@ -87,21 +87,32 @@ for (const name of CHANGES) {
     return atOnce(...words);
   };
 }
-const openReal = fs.promises.open;
-fs.promises.open = async (path, flags, mode) => {
-  if (!WRITES.test(String(flags ?? 'r'))) return openReal(path, flags, mode);
-  reached('open', path);
-  const file = await openReal(path, flags, mode);
-  const { writeFile, sync } = file;
-  file.writeFile = async (what, ...words) => {
-    reached('write', path, () => putHalf(file.fd, what));
-    return writeFile.call(file, what, ...words);
-  };
-  file.sync = async () => {
-    reached('sync', path);
-    return sync.call(file);
-  };
+/** The files open for writing, by their numbers. */
+const opened = new Map();
+const { openSync: openReal, closeSync: closeReal, fsync: syncReal, writeFileSync: writeReal } = fs;
+fs.openSync = (path, flags, mode) => {
+  const isWritten = WRITES.test(String(flags ?? 'r'));
+  if (isWritten) reached('open', path);
+  const file = openReal(path, flags, mode);
+  if (isWritten) opened.set(file, path);
   return file;
+};
+fs.closeSync = (file) => {
+  opened.delete(file);
+  closeReal(file);
+};
+fs.writeFileSync = (file, what, ...words) => {
+  if (opened.has(file)) reached('write', opened.get(file), () => putHalf(file, what));
+  return writeReal(file, what, ...words);
+};
+fs.fsync = (file, done) => {
+  try {
+    reached('sync', opened.get(file));
+  } catch (error) {
+    done(error);
+    return;
+  }
+  syncReal(file, done);
 };
 syncBuiltinESMExports();
 
