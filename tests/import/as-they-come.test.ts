@@ -176,8 +176,21 @@ describe('a list with private columns that repeat public words', () => {
     const { plan, problems, folder } = await imported(CSV, MAPPING);
     expect(problems).toEqual([]);
     expect(plan.secrets).toEqual([{ column: 'seller', field: 'title', rows: [3] }]);
-    expect(plan.pieces.map(({ id }) => id)).toEqual(['1']);
+    expect(plan.pieces.map(({ id }) => id)).toEqual(['1', '2']);
     expect(pieceOf(folder, '1')).toContain('references: [n 1018, s 1380]');
+    expect(/^title: (.*)$/m.exec(pieceOf(folder, '2'))?.[1]).toBe('Coin 2');
+    expect(textOf(folder, 'private/ledger.csv')).toContain('Groat bought at Hal of Nowhere 12');
+  });
+
+  test('two private values in one text take the text out once, and the row stays', async () => {
+    const { plan, problems, folder } = await imported(
+      'No,Title,About,Found at,From\n1,Penny,"Found by Oddwick mill, bought of Fenwright the smith.",Oddwick mill,Fenwright the smith\n',
+      'always: { kind: coin }\ncolumns: { No: number, Title: title, About: story, Found at: ledger find-spot, From: ledger seller }\n',
+    );
+    expect([problems, plan.setAside]).toEqual([[], []]);
+    expect(pieceOf(folder, '1')).not.toMatch(/Oddwick|Fenwright/);
+    expect(textOf(folder, 'private/ledger.csv')).toContain('Found by Oddwick mill, bought of Fenwright the smith.');
+    expect(plan.secrets.map(({ column }) => column).sort()).toEqual(['find-spot', 'seller']);
   });
 
   test('a column that guards nothing holds nothing back, in import and check alike', async () => {

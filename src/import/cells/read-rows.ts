@@ -6,7 +6,7 @@ import type { Sheet, SheetRow } from '../sheets/sheet.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, UnreadCell } from '../plan/draft.ts';
 import { columnKeys, readingsOf } from '../columns/column-key.ts';
-import { composeTitle } from '../plan/compose-title.ts';
+import { composeTitle, plainTitle } from '../plan/compose-title.ts';
 import { knownParts, readCell } from './read-cell.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
@@ -220,7 +220,7 @@ function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, ma
   const kind = facts.get('kind') ?? 'unknown';
   const given = facts.get('title');
   const composed = given === undefined ? composeTitle(mapping.title, facts, names) : null;
-  const title = given ?? composed ?? `${capital(kind)} ${number}`;
+  const title = given ?? composed ?? plainTitle(typeof kind === 'string' ? kind : '', number);
   return {
     row,
     ...(id === null ? {} : { id }),
@@ -231,12 +231,6 @@ function draftOf(row: number, gathered: Gathered, { number, told }: Numbered, ma
     ledger: Object.fromEntries(ledger),
     unread: [...unread, ...told],
   };
-}
-
-/** `Coin weight`; what is of no known kind is a piece. */
-function capital(word: Written): string {
-  const text = typeof word === 'string' && word !== 'other' && word !== 'unknown' ? word.replaceAll('-', ' ') : 'piece';
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `obverse.legend` as a field inside `obverse`. */

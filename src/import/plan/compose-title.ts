@@ -41,3 +41,9 @@ function dateInWords(date: Written | undefined, dated: Written | undefined): str
   const read = parseDate(date);
   return read.ok ? formatDate(read.value) : null;
 }
+
+/** `Coin weight 12`; what is of no known kind is a piece. */
+export function plainTitle(kind: string, number: string): string {
+  const text = kind === '' || kind === 'other' || kind === 'unknown' ? 'piece' : kind.replaceAll('-', ' ');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)} ${number}`;
+}

@@ -5,6 +5,7 @@ import type { FlatFacts } from '../reimport/flat-facts.ts';
 import type { UnreadCell } from './draft.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
 import { WITHHELD } from '../../privacy/private-values.ts';
+import { plainTitle } from './compose-title.ts';
 import { numberOf } from './which-piece.ts';
 import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseMoney } from '../../core/money/money.ts';
@@ -44,6 +45,15 @@ function keep(facts: Map<string, Written>, field: string, text: string): void {
   if (held !== text) facts.set(path, typeof held === 'string' ? `${held} · ${text}` : text);
 }
 
+/** The fact that a problem names, or the story for a problem that names none; null when the piece has it not, or no longer. */
+export function factNamed({ facts, story }: IncomingPiece, field: string | null): string | null {
+  const steps = (field ?? '').split('.');
+  const path = [steps.slice(0, 2).join('.'), steps[0] ?? ''].find((one) => facts.has(one));
+  return path ?? ((field ?? '') === '' && story !== '' ? STORY : null);
+}
+
+const STORY = 'story';
+
 /** Facts that a piece cannot do without; what cannot be read of them sets the whole row aside. */
 const NEEDED = new Set(['number', 'title', 'kind']);
 
@@ -57,14 +67,13 @@ export function withoutFact(
   because: string,
   isSecret: boolean,
 ): IncomingPiece | null {
-  const steps = (field ?? '').split('.');
-  const path = [steps.slice(0, 2).join('.'), steps[0] ?? ''].find((one) => piece.facts.has(one));
-  if (path === undefined && isSecret && piece.story !== '' && (field === null || field === ''))
-    return { ...withoutText(piece, 'story', piece.story, because), story: '' };
-  if (path === undefined || NEEDED.has(path)) return null;
+  const path = factNamed(piece, field);
+  if (path === STORY && isSecret) return { ...withoutText(piece, STORY, piece.story, because), story: '' };
+  if (path === 'title' && isSecret) return withPlainTitle(piece, because);
+  if (path === null || path === STORY || NEEDED.has(path)) return null;
   const value = piece.facts.get(path) ?? '';
   const facts = new Map(piece.facts);
-  const at = Number(steps[1]);
+  const at = Number((field ?? '').split('.')[1]);
   const list: readonly Written[] = Array.isArray(value) ? (value as readonly Written[]) : [];
   const one = Number.isInteger(at) ? list[at] : undefined;
   if (one !== undefined && list.length > 1) facts.set(path, list.toSpliced(at, 1));
@@ -73,6 +82,14 @@ export function withoutFact(
   if (isSecret) return { ...withoutText(piece, path, text, because), facts };
   if (!path.startsWith('as-written.')) keep(facts, path, text);
   return { ...piece, facts, unread: [...piece.unread, { row: piece.row, heading: path, text, because, field: path }] };
+}
+
+/** A piece is named by its kind and number where its title would tell what is private; null when it is so named already. */
+function withPlainTitle(piece: IncomingPiece, because: string): IncomingPiece | null {
+  const [was = '', kind = ''] = [piece.facts.get('title'), piece.facts.get('kind')].map((one) => asText(one ?? ''));
+  const title = plainTitle(kind, piece.number);
+  if (was === title) return null;
+  return { ...withoutText(piece, 'title', was, because), facts: new Map([...piece.facts, ['title', title]]) };
 }
 
 function withoutText(piece: IncomingPiece, field: string, text: string, because: string): IncomingPiece {
@@ -119,10 +136,17 @@ function ledgerCells(
   return kept;
 }
 
+/** What a sheet's headings became; thousands of rows have the same few dozen. */
+const OWN_HEADINGS = new Map<string, string>();
+
 /** A heading for a column of the keeper's own. */
 export function ownHeading(heading: string): string {
+  const known = OWN_HEADINGS.get(heading);
+  if (known !== undefined) return known;
   const name = heading.replace(/\s+/gu, ' ').trim();
-  return isOwnColumn(name) ? name : `${name} (in the sheet)`.trim();
+  const own = isOwnColumn(name) ? name : `${name} (in the sheet)`.trim();
+  OWN_HEADINGS.set(heading, own);
+  return own;
 }
 
 export function isLedgerColumn(name: string): boolean {
