@@ -15,11 +15,24 @@ export type CsvTable = {
   readonly otherMark: 'semicolons' | 'tabs' | null;
 };
 
+/** The tables read last: a large ledger is asked for by a dozen rules in turn. */
+const READ_LAST: { readonly text: string; readonly table: CsvTable }[] = [];
+const KEPT = 4;
+
 /**
  * Reads one of our own tables: its mark is the comma, whatever a row holds. Blank rows are no rows; a heading that stands twice
  * has a number the second time.
  */
 export function readCsv(text: string): CsvTable {
+  const before = READ_LAST.find((one) => one.text === text);
+  if (before !== undefined) return before.table;
+  const table = readTable(text);
+  READ_LAST.unshift({ text, table });
+  READ_LAST.length = Math.min(READ_LAST.length, KEPT);
+  return table;
+}
+
+function readTable(text: string): CsvTable {
   const plain = withLineFeeds(text.replace(/^\uFEFF/, ''));
   const { data } = Papa.parse<string[]>(plain, { delimiter: ',', newline: '\n' });
   const [first = [], ...records] = data;
@@ -36,9 +49,7 @@ export function readCsv(text: string): CsvTable {
     if (cells.some((cell) => cell.trim() !== '')) {
       const more = cells.slice(headings.length).some((cell) => cell.trim() !== '');
       if (more || cells.length < headings.length) uneven.push({ line, cells: cells.length });
-      const kept = cells
-        .slice(0, headings.length)
-        .map((cell, at): [string, string] => [headings[at] ?? '', unguarded(cell)]);
+      const kept = headings.slice(0, cells.length).map((heading, at) => [heading, unguarded(cells[at] ?? '')] as const);
       rows.push(Object.fromEntries(kept));
       lines.push(line);
     }
@@ -52,12 +63,12 @@ export function readCsv(text: string): CsvTable {
 /** Lines ended alike, whichever programs have written them; a line end within quotation marks belongs to its cell. */
 function withLineFeeds(text: string): string {
   if (!text.includes('\r')) return text;
-  return text.replace(/"(?:[^"]|"")*"|\r\n?/g, (run) => (run.startsWith('"') ? run : '\n'));
+  return text.replace(/"[^"]*(?:""[^"]*)*"|\r\n?/g, (run) => (run.startsWith('"') ? run : '\n'));
 }
 
 /** The lines a record takes: one, and one more for each line end within its cells. */
 function linesIn(cells: readonly string[]): number {
-  return cells.reduce((lines, cell) => lines + cell.split(/\r\n?|\n/).length - 1, 1);
+  return cells.reduce((lines, cell) => (/[\r\n]/.test(cell) ? lines + cell.split(/\r\n?|\n/).length - 1 : lines), 1);
 }
 
 /**

@@ -21,8 +21,22 @@ export function gradeOf(fields: PieceFields): Outcome<Grade> | null {
     return refuse(
       `There is no grade scale called "${scale}". Write ${SCALE_IDS.slice(0, -1).join(', ')} or ${SCALE_IDS.at(-1) ?? ''}.`,
     );
-  return parseGrade(fields.grade, {
+  return readOnce(fields.grade, scale, fields.problem);
+}
+
+/** Grades that were read before: a cabinet of thousands has a few dozen, and several rules ask for each. */
+const READ_BEFORE = new Map<string, Outcome<Grade>>();
+const KEPT = 10_000;
+
+function readOnce(words: string, scale: ScaleId | undefined, problem: string | undefined): Outcome<Grade> {
+  const key = JSON.stringify([words, scale, problem]);
+  const before = READ_BEFORE.get(key);
+  if (before !== undefined) return before;
+  const read = parseGrade(words, {
     ...(scale === undefined ? {} : { scale }),
-    ...(fields.problem === undefined ? {} : { problem: fields.problem }),
+    ...(problem === undefined ? {} : { problem }),
   });
+  if (READ_BEFORE.size >= KEPT) READ_BEFORE.clear();
+  READ_BEFORE.set(key, read);
+  return read;
 }

@@ -150,9 +150,9 @@ const rows = readRows(sheet, mapping, records.rulers.map(rulerOfDates));
 const namesText = await readIfThere(pathIn(cabinet.at, places.names));
 const said = namesText === null ? null : parseNames(namesText);
 if (said?.ok === false) endWith(`${shown(places.names)} · ${said.problem}`);
-const readBefore = async (): Promise<readonly BroughtIn[]> =>
-  parseBroughtIn((await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '');
-const before = await readBefore();
+const readBefore = async (): Promise<string> => (await readIfThere(pathIn(cabinet.at, places.broughtIn))) ?? '';
+const beforeText = await readBefore();
+const before = parseBroughtIn(beforeText);
 const earlier = before.length === 0 ? await earlierImport(folder, rows.drafts) : null;
 const lent = await lentLists(cabinet.at);
 let takesOffers = values.lists === true;
@@ -231,12 +231,13 @@ if (!isWanted) {
 } else {
   const outcome = await changeCabinet(cabinet.at, { command: 'npm run import' }, async (changes) => {
     const now = await readFolder(cabinet.at);
-    const isSame = now !== null && hasSameTexts(now, folder);
+    const textNow = await readBefore();
+    const isSame = now !== null && textNow === beforeText && hasSameTexts(now, folder);
     if (now === null || (!isSame && !isSaid))
       return refuse(
         'The cabinet was changed while you looked at this. Nothing was written: run the same command again.',
       );
-    const beforeNow = isSame ? before : await readBefore();
+    const beforeNow = isSame ? before : parseBroughtIn(textNow);
     const planned = isSame ? plan : planOn(now, beforeNow);
     await writeImport({ changes, places, plan: planned, sheet, before: beforeNow, tell: progressLine('Pieces') });
     return good(planned.pieces.filter(({ state }) => state !== 'same').map(({ id }) => id));
@@ -247,8 +248,8 @@ if (!isWanted) {
   say(
     `\n${written} ${written === 1 ? 'piece' : 'pieces'} written to ${cabinet.shown}. Now: npm run check -- --cabinet ${quoted(cabinet.shown)}\nTo take it back: npm run import -- --undo --cabinet ${quoted(cabinet.shown)}`,
   );
-  const after = await readFolder(cabinet.at);
-  const held = after === null || records.series.length === 0 ? null : readCabinet(after).records;
+  const after = records.series.length === 0 ? null : await readFolder(cabinet.at);
+  const held = after === null ? null : readCabinet(after).records;
   if (held !== null) {
     say('\nTypes that follow for what was written:');
     await offerTypes(cabinet.at, { ...held, pieces: held.pieces.filter(({ id }) => ids.has(id)) }, false);

@@ -62,7 +62,9 @@ if (command === undefined || !/^[a-z-]+$/.test(command) || !existsSync(join(HERE
 }
 const node = isNewEnough(process.versions.node) ? process.execPath : privateNode();
 const path = `${dirname(node)}${process.platform === 'win32' ? ';' : ':'}${process.env.PATH ?? ''}`;
-const child = spawn(node, ['--disable-warning=ExperimentalWarning', join(HERE, `${command}.ts`), ...rest], {
+// Room for what is made and soon thrown away: with the 16 MB that Node gives, a large sheet takes a fifth longer.
+const words = ['--disable-warning=ExperimentalWarning', '--max-semi-space-size=64'];
+const child = spawn(node, [...words, join(HERE, `${command}.ts`), ...rest], {
   stdio: 'inherit',
   // Two arenas, not eight a core: glibc gives back little of what decoded photographs leave in them.
   env: {

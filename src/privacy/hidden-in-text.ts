@@ -36,6 +36,7 @@ function cellsOf(id: string, { file, rows }: NonNullable<Records['series'][numbe
 /** A piece that is not published, or is in no list, is named in no other text. */
 export const checkHidden: Rule = (records, place) => {
   const search = pieceSearch(records);
+  if (search.byId.size + search.plain.length === 0) return [];
   return filesOf(records).flatMap(({ id: own, file, fields, story }) => {
     const isOwn = (id: string): boolean => file.startsWith('pieces/') && id === own;
     const told = (text: string) =>

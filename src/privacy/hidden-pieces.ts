@@ -24,7 +24,10 @@ export function pieceSearch({ pieces }: Pick<Records, 'pieces'>): PieceSearch {
   const byId = new Map<string, Told>();
   const plain: { name: string; told: Told }[] = [];
   const byName = new Map<string, Told>();
-  const titles = pieces.filter(({ fields }) => fields.publish === 'yes').map(({ fields }) => lettersOf(fields.title));
+  const isAny = pieces.some(({ fields }) => fields.publish !== 'yes');
+  const titles = isAny
+    ? pieces.filter(({ fields }) => fields.publish === 'yes').map(({ fields }) => lettersOf(fields.title))
+    : [];
   for (const { id, fields } of pieces) {
     if (fields.publish === 'yes') continue;
     const told = { id, publish: fields.publish };

@@ -1,4 +1,5 @@
 import { decodeHTML } from 'entities';
+import type { CabinetFile } from '../catalogue/files.ts';
 
 /** What is not seen: soft hyphens, joiners, marks of direction. Source: Unicode 16, general category Cf. */
 const UNSEEN = /\p{Cf}|\u034f|[\ufe00-\ufe0f]/gu;
@@ -62,6 +63,26 @@ export function lettersOf(text: string): string {
     .toLowerCase()
     .replace(FOREIGN, plainRun)
     .replace(/[\t-\r_+-][\s_+-]*| [\s_+-]+/g, ' ');
+}
+
+/** The text of a file in the form in which texts are compared: as it is, and as a reader will see it. */
+export type FileLetters = { readonly asIs: string; readonly seen: string };
+
+const LETTERS = new WeakMap<CabinetFile, FileLetters>();
+
+/** Made once for a file: an import looks through thousands of them round after round. */
+export function lettersOfFile(file: CabinetFile): FileLetters {
+  const known = LETTERS.get(file);
+  if (known !== undefined) return known;
+  const letters = lettersOfText(file.text ?? '');
+  LETTERS.set(file, letters);
+  return letters;
+}
+
+export function lettersOfText(text: string): FileLetters {
+  const asIs = lettersOf(text);
+  const seen = lettersOf(readMarkdown(text));
+  return { asIs, seen: seen === asIs ? asIs : seen };
 }
 
 /** Signs beyond ASCII as those within it, as far as they are the same to a reader. */

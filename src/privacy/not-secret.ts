@@ -19,23 +19,24 @@ export type Answered = (column: string, value: string) => boolean;
  */
 export function answeredIn(folder: CabinetFolder): Answered {
   const { rows } = readCsv(folder.files.find(({ file }) => file === NOT_SECRET)?.text ?? '');
-  const answers = rows.map((row) => ({
-    column: (row['column'] ?? '').trim(),
-    letters: lettersOf(row['value'] ?? ''),
-    sum: sumOf(row['value'] ?? ''),
-    isWhole: (row['value'] ?? '').trim() === '*',
-  }));
-  if (answers.length === 0) return () => false;
+  const byColumn = new Map<string, Answer[]>();
+  for (const row of rows) {
+    const [column, value] = [(row['column'] ?? '').trim(), row['value'] ?? ''];
+    const answer = { letters: lettersOf(value), sum: sumOf(value), isWhole: value.trim() === '*' };
+    byColumn.set(column, [...(byColumn.get(column) ?? []), answer]);
+  }
   return (column, value) => {
+    const answers = byColumn.get(column);
+    if (answers === undefined) return false;
     const letters = lettersOf(value).trim();
     const sum = MONEY.includes(column) ? sumOf(value) : null;
     return answers.some(
-      (one) =>
-        one.column === column &&
-        (one.isWhole || whereStands(one.letters, letters) !== -1 || (sum !== null && one.sum === sum)),
+      (one) => one.isWhole || whereStands(one.letters, letters) !== -1 || (sum !== null && one.sum === sum),
     );
   };
 }
+
+type Answer = { readonly letters: string; readonly sum: string | null; readonly isWhole: boolean };
 
 function sumOf(text: string): string | null {
   const money = parseMoney(text, { dollar: 'USD' });

@@ -70,6 +70,7 @@ export function amountsInCell(column: string, cell: string, currency: string): r
 /** A note as a whole, and each of its sentences that says something by itself. */
 export function sentencesOf(cell: string): readonly string[] {
   const whole = cell.trim();
+  if (!/[.;!?\n]/.test(whole)) return [whole];
   const sentences = whole.split(/(?<=[.;!?])\s+|\n/).map((one) => one.replace(/[.;!?]+$/, '').trim());
   return [...new Set([whole, ...sentences.filter((one) => one.split(/\s+/).length >= 3)])];
 }

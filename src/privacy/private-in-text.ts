@@ -1,10 +1,11 @@
 import { ADDRESSES } from '../catalogue/addresses.ts';
-import type { CabinetFolder } from '../catalogue/files.ts';
+import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { PrivateFound, PrivateGuard } from './guard.ts';
 import { guardOf, guarded } from './guard.ts';
-import { lettersOf, readMarkdown } from './letters.ts';
+import { lettersOf, lettersOfFile, lettersOfText } from './letters.ts';
+import type { FileLetters } from './letters.ts';
 import type { Records } from '../catalogue/records.ts';
 
 /** A private fact in a text or the name of a file that will be published. */
@@ -23,9 +24,9 @@ export function exposedIn(records: Records, folder: CabinetFolder): readonly Exp
       ({ file }) =>
         file !== ADDRESSES && !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)),
     )
-    .flatMap(({ file, text }) => [
-      ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
-      ...privateLines(text ?? '', guard).map(({ line, found }) => ({ ...found, file, at: line })),
+    .flatMap((held) => [
+      ...guarded(lettersOf(held.file), guard).map((found) => ({ ...found, file: held.file, at: null })),
+      ...privateLines(held, guard).map(({ line, found }) => ({ ...found, file: held.file, at: line })),
     ]);
 }
 
@@ -40,17 +41,18 @@ export function checkPrivateInText(records: Records, folder: CabinetFolder): rea
 
 type Found = ReturnType<typeof guarded>[number];
 
-function privateLines(text: string, guard: PrivateGuard): readonly { readonly line: number; readonly found: Found }[] {
-  return [...foundIn(text, guard)].map(([key, found]) => ({
+function privateLines(
+  held: CabinetFile,
+  guard: PrivateGuard,
+): readonly { readonly line: number; readonly found: Found }[] {
+  return [...foundIn(lettersOfFile(held), guard)].map(([key, found]) => ({
     found,
-    line: lineWhere(text, (part) => foundIn(part, guard).has(key)),
+    line: lineWhere(held.text ?? '', (part) => foundIn(lettersOfText(part), guard).has(key)),
   }));
 }
 
 /** What is in a text as it is, and as a reader will see it. */
-function foundIn(text: string, guard: PrivateGuard): ReadonlyMap<string, Found> {
-  const asIs = lettersOf(text);
-  const seen = lettersOf(readMarkdown(text));
+function foundIn({ asIs, seen }: FileLetters, guard: PrivateGuard): ReadonlyMap<string, Found> {
   const found = [...guarded(asIs, guard), ...(seen === asIs ? [] : guarded(seen, guard))];
   return new Map(found.map((one) => [`${one.from} ${one.line} ${one.column} ${one.hint}`, one]));
 }

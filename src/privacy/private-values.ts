@@ -1,6 +1,5 @@
 import { parseMoneyRange } from '../core/money/money-range.ts';
 import { readCsv } from '../catalogue/csv.ts';
-import type { CsvTable } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import {
   amountsInCell,
@@ -13,7 +12,7 @@ import {
   wholesOf,
   COMMON,
 } from './private-cells.ts';
-import { lettersOf } from './letters.ts';
+import { lettersOf, lettersOfFile } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
 import { privateIn, searchFor } from './search.ts';
 import type { PrivateValue } from './search.ts';
@@ -55,41 +54,60 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
   const names = listNames(records);
   const isAnswered = answeredIn(folder);
   const values = new Map<string, PrivateValue>();
-  const own = new Map<string, PrivateValue>();
+  const own: PrivateValue[] = [];
   const single: PrivateValue[] = [];
-  const tables = tablesIn(folder);
-  const times = new Map(tables.map(({ from, rows }) => [from, timesIn(rows, (column) => isOwn(from, column))]));
-  for (const { from, column, cell, line } of cellsIn(tables)) {
-    const spot = { from, column, line };
-    if (from !== GUIDE)
-      for (const name of namesInCell(column, cell))
-        if (!isPublic(name, false)) single.push({ value: name.toLowerCase(), ...spot, isName: true });
-    const isFew = (value: string): boolean => (times.get(from)?.get(`${column} ${value}`) ?? 0) <= FEW;
-    if (isOwn(from, column)) {
-      for (const value of sentencesOf(cell).filter((one) => one.length >= 8 && saysMuch(one)))
-        if (isFew(value.toLowerCase())) own.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
-      continue;
+  for (const { from, column, isOwn, cells } of columnsIn(folder)) {
+    const notes = new Map<string, { rows: number; line: number }>();
+    for (const { cell, line } of cells) {
+      const spot = { from, column, line };
+      if (from !== GUIDE)
+        for (const name of namesInCell(column, cell))
+          if (!isPublic(name, false) && !isAnswered(column, name))
+            single.push({ value: name.toLowerCase(), ...spot, isName: true });
+      if (isOwn)
+        for (const value of sentencesOf(cell)) {
+          if (value.length < 8 || !saysMuch(value)) continue;
+          const rows = notes.get(value.toLowerCase())?.rows ?? 0;
+          notes.set(value.toLowerCase(), { rows: rows + 1, line });
+        }
+      else
+        for (const value of tellingIn(column, cell, isPublic))
+          if (!names.has(value) && !isAnswered(column, value)) values.set(value, { value, ...spot });
     }
-    const telling = [
-      ...wholesOf(column, cell).filter(tells),
-      ...partsOf(column, cell).filter((part, at) => tells(part) && !isPublic(part, column === 'find-spot' && at === 0)),
-      ...(column === 'certificate' ? certificatesIn(cell) : []),
-    ].filter((value) => !names.has(value.toLowerCase()));
-    for (const value of telling) values.set(value.toLowerCase(), { value: value.toLowerCase(), ...spot });
+    for (const [value, { rows, line }] of notes)
+      if (rows <= FEW && !isAnswered(column, value)) own.push({ value, from, column, line });
   }
+  for (const one of rareNames(single, folder, records)) if (!values.has(one.value)) values.set(one.value, one);
+  const said = saidIn(records, own);
+  const notes = new Map(own.map((one) => [one.value, one]));
+  return [
+    ...values.values(),
+    ...[...notes.values()].filter(({ value }) => !said.has(lettersOf(value).trim()) && !values.has(value)),
+  ];
+}
+
+/** What tells something in a cell of a column with a meaning of its own, in small letters. */
+function tellingIn(column: string, cell: string, isPublic: IsPublic): readonly string[] {
+  return [
+    ...wholesOf(column, cell).filter(tells),
+    ...partsOf(column, cell).filter((part, at) => tells(part) && !isPublic(part, column === 'find-spot' && at === 0)),
+    ...(column === 'certificate' ? certificatesIn(cell) : []),
+  ].map((value) => value.toLowerCase());
+}
+
+/** Of single names those that are rare in the cabinet; a word in many rows of a column of the keeper's own is a category. */
+function rareNames(
+  single: readonly PrivateValue[],
+  folder: CabinetFolder,
+  records: PublicRecords,
+): readonly PrivateValue[] {
   const isRare = rareOf(new Set(single.map(({ value }) => lettersOf(value))), folder, records);
   const rows = new Map<string, number>();
   for (const { column, value } of single) rows.set(`${column} ${value}`, (rows.get(`${column} ${value}`) ?? 0) + 1);
-  for (const one of single) {
-    // A word in many rows of a column of the keeper's own is a category.
-    const isCategory = isOwn(one.from, one.column) && (rows.get(`${one.column} ${one.value}`) ?? 0) > FEW;
-    if (!values.has(one.value) && !isCategory && isRare(lettersOf(one.value))) values.set(one.value, one);
-  }
-  const said = saidIn(records, [...own.values()]);
-  return [
-    ...values.values(),
-    ...[...own.values()].filter(({ value }) => !said.has(lettersOf(value).trim()) && !values.has(value)),
-  ].filter(({ column, value }) => !isAnswered(column, value));
+  return single.filter(
+    ({ from, column, value }) =>
+      !(isOwn(from, column) && (rows.get(`${column} ${value}`) ?? 0) > FEW) && isRare(lettersOf(value)),
+  );
 }
 
 /** Every sum in the ledger and the guide, and in notes and columns of the keeper's own, that is written as one. */
@@ -102,13 +120,14 @@ export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
       from: GUIDE, column, line: lines[index] ?? 0, written: `${row[column] ?? ''} ${row['currency'] ?? currency}`,
     })),
   ); // prettier-ignore
-  const others = cellsIn(tablesIn(folder)).flatMap(({ cell, ...spot }) =>
-    MONEY.includes(spot.column)
-      ? [{ ...spot, written: cell }]
-      : isOwn(spot.from, spot.column)
-        ? amountsInCell(spot.column, cell, currency).map((written) => ({ ...spot, written }))
-        : [],
-  );
+  const others = columnsIn(folder).flatMap(({ from, column, isOwn: isNotes, cells }) => {
+    if (MONEY.includes(column)) return cells.map(({ cell, line }) => ({ from, column, line, written: cell }));
+    return !isNotes
+      ? []
+      : cells.flatMap(({ cell, line }) =>
+          amountsInCell(column, cell, currency).map((written) => ({ from, column, line, written })),
+        );
+  });
   return [...others, ...guide].flatMap(({ written, from, column, line }) => {
     const read = parseMoneyRange(written, { dollar: 'USD' });
     if (!read.ok || isAnswered(column, written)) return [];
@@ -119,22 +138,36 @@ export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
   });
 }
 
-type Table = { readonly from: string; readonly left: readonly string[] } & Pick<CsvTable, 'rows' | 'lines'>;
-type Cell = { readonly from: string; readonly column: string; readonly cell: string; readonly line: number };
+/** A column of a private table, and those of its cells that hold something, with their lines. */
+type Column = {
+  readonly from: string;
+  readonly column: string;
+  /** Whether it may say what is public anyway. */
+  readonly isOwn: boolean;
+  readonly cells: readonly { readonly cell: string; readonly line: number }[];
+};
 
-function tablesIn(folder: CabinetFolder): readonly Table[] {
-  return Object.entries(PUBLIC_COLUMNS).map(([from, left]) => ({ from, left, ...readCsv(textOf(folder, from)) }));
-}
+const COLUMNS = new WeakMap<CabinetFolder, readonly Column[]>();
 
-/** The cells of tables, but for those that name what is public anyway. */
-function cellsIn(tables: readonly Table[]): readonly Cell[] {
-  return tables.flatMap(({ from, left, rows, lines }) =>
-    rows.flatMap((row, index) =>
-      Object.entries(row)
-        .filter(([column, cell]) => !left.includes(column) && !column.endsWith(WITHHELD) && cell.trim() !== '')
-        .map(([column, cell]) => ({ from, column, cell, line: lines[index] ?? 0 })),
-    ),
-  );
+/** The columns of the tables, but for those that name what is public anyway. */
+function columnsIn(folder: CabinetFolder): readonly Column[] {
+  const known = COLUMNS.get(folder);
+  if (known !== undefined) return known;
+  const columns = Object.entries(PUBLIC_COLUMNS).flatMap(([from, left]) => {
+    const { headings, rows, lines } = readCsv(textOf(folder, from));
+    return headings
+      .filter((column) => !left.includes(column) && !column.endsWith(WITHHELD))
+      .map((column) => ({
+        from,
+        column,
+        isOwn: isOwn(from, column),
+        cells: rows
+          .map((row, at) => ({ cell: row[column] ?? '', line: lines[at] ?? 0 }))
+          .filter(({ cell }) => cell.trim() !== ''),
+      }));
+  });
+  COLUMNS.set(folder, columns);
+  return columns;
 }
 
 function textOf(folder: CabinetFolder, file: string): string {
@@ -157,24 +190,11 @@ function isLedgerColumn(column: string): boolean {
   return LEDGER_COLUMNS.some((known) => known === column);
 }
 
-function timesIn(
-  rows: readonly Readonly<Record<string, string>>[],
-  isOwn: (column: string) => boolean,
-): ReadonlyMap<string, number> {
-  const times = new Map<string, number>();
-  for (const row of rows)
-    for (const [column, cell] of Object.entries(row)) {
-      if (!isOwn(column)) continue;
-      for (const value of sentencesOf(cell)) {
-        const key = `${column} ${value.toLowerCase()}`;
-        times.set(key, (times.get(key) ?? 0) + 1);
-      }
-    }
-  return times;
-}
+/** Whether the cabinet itself names a place in public; `exact` where it is the exact part of a spot. */
+type IsPublic = (place: string, exact: boolean) => boolean;
 
 /** Whether the cabinet itself names a place in public: a mint, a region, and, unless it is the `exact` part of a spot, an area of a find. */
-function publicPlaces({ pieces, mints }: PublicRecords): (place: string, exact: boolean) => boolean {
+function publicPlaces({ pieces, mints }: PublicRecords): IsPublic {
   const small = (names: readonly string[]): readonly string[] => names.map((name) => name.toLowerCase());
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const areas = small(shown.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])));
@@ -197,8 +217,11 @@ const NAMELESS = new Set(
 /** Columns whose every word with a capital may be a name; elsewhere the first word of a sentence is left. */
 const NAMING = ['seller', 'find-spot', 'storage'];
 
+const CAPITAL = /\p{Lu}/u;
+
 /** The words of a cell that may be the name of a person or a place: five letters or more, with a capital. */
 function namesInCell(column: string, cell: string): readonly string[] {
+  if (!CAPITAL.test(cell)) return [];
   const words = [...cell.matchAll(/(?<![\p{L}\p{N}-])\p{Lu}[\p{L}’'-]{4,}(?!\p{N})/gu)].filter(
     ({ index }) => NAMING.includes(column) || !/(?:^|[.!?:;“"(])\s*$/.test(cell.slice(0, index)),
   );
@@ -216,16 +239,17 @@ function isNameless(word: string): boolean {
 function rareOf(words: ReadonlySet<string>, folder: CabinetFolder, records: PublicRecords): (word: string) => boolean {
   if (words.size === 0) return () => false;
   const cabinet = folder.files.find(({ file }) => file === 'cabinet.yaml')?.text ?? '';
-  const said = new Set(wordsIn(`${publicWords(records)}\n${cabinet}`));
+  const said = new Set(wordsOf(lettersOf(`${publicWords(records)}\n${cabinet}`)));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   const counts = new Map<string, number>();
-  for (const { file, text } of folder.files) {
-    if (text === null || file.startsWith('private/') || hidden.some((start) => file.startsWith(start))) continue;
-    for (const word of new Set(wordsIn(text))) if (words.has(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
+  for (const held of folder.files) {
+    if (held.file.startsWith('private/') || hidden.some((start) => held.file.startsWith(start))) continue;
+    for (const word of new Set(wordsOf(lettersOfFile(held).asIs)))
+      if (words.has(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
   }
   return (word) => !said.has(word) && (counts.get(word) ?? 0) <= RARE;
 }
 
-function wordsIn(text: string): readonly string[] {
-  return lettersOf(text).match(/[\p{L}']+/gu) ?? [];
+function wordsOf(letters: string): readonly string[] {
+  return letters.match(/[\p{L}']+/gu) ?? [];
 }

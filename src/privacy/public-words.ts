@@ -10,7 +10,17 @@ const SAID = [
 ] as const; // prettier-ignore
 
 /** Every fact of the published pieces and of the lists, in small letters: words that are public by the keeper's own wish. */
-export function publicWords({ pieces, rulers, mints, denominations, works }: PublicRecords): string {
+export function publicWords(records: PublicRecords): string {
+  const known = SAID_BEFORE.get(records);
+  if (known !== undefined) return known;
+  const words = wordsOf(records);
+  SAID_BEFORE.set(records, words);
+  return words;
+}
+
+const SAID_BEFORE = new WeakMap<PublicRecords, string>();
+
+function wordsOf({ pieces, rulers, mints, denominations, works }: PublicRecords): string {
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const said = [
     ...shown.map(({ id }) => id),

@@ -208,7 +208,8 @@ function changed(facts: Written | null, path: readonly string[], value: Written 
 
 /** Whether two facts say the same, whatever the order of their fields. */
 export function isSame(a: Written | null | undefined, b: Written | null | undefined): boolean {
-  return canonical(a) === canonical(b);
+  const isPlain = typeof a === 'string' || a === undefined || typeof b === 'string' || b === undefined;
+  return isPlain ? a === b : canonical(a) === canonical(b);
 }
 
 function canonical(value: Written | null | undefined): string {

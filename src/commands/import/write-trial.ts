@@ -204,5 +204,6 @@ function rowInWords(row: TrialRow): string {
 }
 
 function escaped(text: string): string {
+  if (!/[&<>"]/.test(text)) return text;
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }

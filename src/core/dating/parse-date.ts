@@ -95,6 +95,23 @@ const TOO_LONG = `The date is too long to be one; write a date such as ${EXAMPLE
 export function parseDate(text: string, context: DateContext = {}): Outcome<Dating> {
   // Before a sign of it is read: the way a long text is refused must not grow with the text.
   if (text.length > LONGEST) return refuse(TOO_LONG);
+  const { dateOf, hyphen, negative, era, realm, accessions, reigns = NO_REIGNS } = context;
+  const read = READ_BEFORE.get(reigns) ?? new Map<string, Outcome<Dating>>();
+  const key = JSON.stringify([text, dateOf, hyphen, negative, era, realm, accessions]);
+  const before = read.get(key);
+  if (before !== undefined) return before;
+  const outcome = readDate(text, context);
+  if (read.size >= KEPT) read.clear();
+  READ_BEFORE.set(reigns, read.set(key, outcome));
+  return outcome;
+}
+
+/** Dates that were read before, by the reigns that they might name: a list of thousands has a few hundred, many times over. */
+const READ_BEFORE = new WeakMap<object, Map<string, Outcome<Dating>>>();
+const NO_REIGNS = {};
+const KEPT = 10_000;
+
+function readDate(text: string, context: DateContext): Outcome<Dating> {
   const plain = withWholeFigures(withPlainEras(withoutEdition(plainText(text))));
   if (plain === '') return refuse(`The date is empty; write one such as ${EXAMPLES}, or leave the field out.`);
   const strict = STRICT.exec(plain)?.groups?.['edtf'];

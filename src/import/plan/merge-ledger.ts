@@ -29,26 +29,30 @@ export function mergeLedger(text: string | null, changes: readonly LedgerChange[
     (name, at, all) => all.indexOf(name) === at,
   );
   const at = headings.indexOf('piece');
-  const line = (cells: readonly string[]): string =>
-    `${Papa.unparse([[...cells]], { newline: end, header: false })}${end}`;
+  const lines = (rows: readonly (readonly string[])[]): string =>
+    `${Papa.unparse(
+      rows.map((cells) => [...cells]),
+      { newline: end, header: false },
+    )}${end}`;
   const byPiece = new Map<string, number>();
   const parsed = records.map((record) => cellsOf(record));
   for (const [index, cells] of parsed.entries()) if (index > 0) byPiece.set((cells[at] ?? '').trim(), index);
   const out = [...records];
   if (columns.length > headings.length)
-    out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${line(columns.map(guarded))}`;
+    out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${lines([columns.map(guarded)])}`;
+  const added: (readonly string[])[] = [];
   for (const { piece, cells } of changes) {
     const index = byPiece.get(piece);
     const held = index === undefined ? [] : (parsed[index] ?? []);
     const row = columns.map((name, column) =>
       Object.hasOwn(cells, name) ? guarded(cells[name] ?? '') : name === 'piece' ? piece : (held[column] ?? ''),
     );
-    if (index === undefined) out.push(line(row));
-    else out[index] = line(row);
+    if (index === undefined) added.push(row);
+    else out[index] = lines([row]);
   }
-  const last = records.length - 1;
-  if (out.length > records.length && !(out[last] ?? '').endsWith('\n')) out[last] = `${out[last] ?? ''}${end}`;
-  return out.join('');
+  if (added.length === 0) return out.join('');
+  const before = out.join('');
+  return `${before}${before === '' || before.endsWith('\n') ? '' : end}${lines(added)}`;
 }
 
 /** A CSV in its records, each with its line end; a line end between quotation marks parts nothing. */

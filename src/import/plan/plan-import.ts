@@ -25,7 +25,7 @@ import { placePiece } from './piece-to-write.ts';
 import { tryOn } from './try-on.ts';
 import type { Refused, TriedOn } from './try-on.ts';
 import type { IncomingPiece } from './incoming-piece.ts';
-import { incomingPiece, withoutFact } from './incoming-piece.ts';
+import { factNamed, incomingPiece, withoutFact } from './incoming-piece.ts';
 
 /** A sheet read by its mapping, and what the keeper has said about it. */
 export type SheetToBring = {
@@ -181,10 +181,13 @@ function placingOf(
 function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly SecretQuestion[] {
   const told = new Map<string, { column: string; field: string; rows: Set<number> }>();
   const tries = new Map<number, number>();
-  let doubtful = [...placing.placed.values()];
-  for (let round = 1; round <= ROUNDS && doubtful.length > 0; round += 1) {
-    const ledger = mergedLedger(onto.ledger, [...placing.placed.values()]);
-    const refused = tryOn({ ...onto, pieces: [...placing.placed.values()], ledger });
+  const tried = new Set<PlacedPiece>();
+  for (let round = 1, refusals = 1; round <= ROUNDS && refusals > 0; round += 1) {
+    const pieces = [...placing.placed.values()];
+    const anew = new Set(pieces.filter((piece) => !tried.has(piece)));
+    for (const piece of anew) tried.add(piece);
+    const refused = tryOn({ ...onto, pieces, anew, ledger: mergedLedger(onto.ledger, pieces) });
+    refusals = refused.size;
     for (const [row, problems] of refused) {
       tries.set(row, (tries.get(row) ?? 0) + 1);
       for (const { field, secret } of problems) {
@@ -196,7 +199,6 @@ function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly Secre
       }
       takeOut(placing, row, problems, (tries.get(row) ?? 0) >= TRIES || round === ROUNDS);
     }
-    doubtful = refused.size === 0 ? [] : [...placing.placed.values()];
   }
   return [...told.values()]
     .map(({ column, field, rows }) => ({ column, field, rows: [...rows].sort((a, b) => a - b) }))
@@ -205,14 +207,24 @@ function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly Secre
 
 /** Takes what was refused out of a piece, or sets its row aside when it cannot do without it. */
 function takeOut(placing: Placing, row: number, problems: readonly Refused[], isLast: boolean): void {
-  let piece: IncomingPiece | null = placing.incoming.get(row) ?? null;
-  for (const { field, says, isSecret } of problems)
-    piece = piece === null ? null : withoutFact(piece, field, says, isSecret);
+  const was = placing.incoming.get(row);
+  let piece: IncomingPiece | null = was ?? null;
+  // The last of a list first, so that the places of the others stay; what is told twice of a fact takes it out once.
+  for (const { field, says, isSecret } of problems.toSorted(byPlaceInList)) {
+    if (was === undefined || piece === null) break;
+    const isOut = factNamed(was, field) !== null && factNamed(piece, field) === null;
+    if (!isOut) piece = withoutFact(piece, field, says, isSecret);
+  }
   if (piece !== null && !isLast) placing.place(piece, placing.tried(row));
   else {
     placing.placed.delete(row);
     placing.aside(row, problems[0]?.says ?? '');
   }
+}
+
+function byPlaceInList(a: Refused, b: Refused): number {
+  const [one, other] = [a.field ?? '', b.field ?? ''].map((field) => Number(/\.(\d+)/.exec(field)?.[1] ?? -1));
+  return (other ?? -1) - (one ?? -1);
 }
 
 /** A sentence for each new or changed piece dated outside the reigns of its ruler; it is written all the same. */

@@ -29,6 +29,8 @@ export type TriedOn = {
   readonly records: Records;
   readonly lists: readonly NewFile[];
   readonly pieces: readonly PlacedPiece[];
+  /** The pieces that no earlier round has looked at as they are; without it, all. What is private is looked for in every one. */
+  readonly anew?: ReadonlySet<PlacedPiece>;
   /** The day it is, `2026-11-30`. */
   readonly day: string;
   /** The ledger as it will be; null when it stays. */
@@ -44,6 +46,7 @@ export function tryOn({
   pieces,
   ledger,
   day,
+  anew,
 }: TriedOn): ReadonlyMap<number, readonly Refused[]> {
   const rows = new Map(pieces.map(({ file, row }) => [file, row]));
   const before = folder.files.filter(({ file }) => !file.startsWith('pieces/') && !file.startsWith('private/import/'));
@@ -67,10 +70,12 @@ export function tryOn({
     const row = rows.get(file);
     if (row !== undefined) refused.set(row, [...(refused.get(row) ?? []), one]);
   };
+  const files = anew === undefined ? null : new Set([...anew].map(({ file }) => file));
+  const looked = { ...read.records, pieces: read.records.pieces.filter(({ file }) => files?.has(file) ?? true) };
   const found = [
     ...read.problems,
-    ...checkRecords(read.records, tried, PRIVACY, day, place),
-    ...checkExactLocations(read.records, tried),
+    ...checkRecords(looked, tried, PRIVACY, day, place),
+    ...checkExactLocations(looked, tried),
   ];
   for (const { file, field, says, kind } of found) tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
   const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');

@@ -103,8 +103,10 @@ export function isHeadingBetween(because: string): boolean {
 /** Whether a row says what the headings say, and nothing else. */
 export function repeatsHeadings(row: GridRow, headings: ReadonlyMap<number, string>): boolean {
   const filled = filledCells(row.cells);
-  const repeats = filled.filter(({ cell, column }) => alike(headings.get(column)) === alike(cell.text));
-  return repeats.length === filled.length && filled.length > Math.min(1, headings.size - 1);
+  return (
+    filled.length > Math.min(1, headings.size - 1) &&
+    filled.every(({ cell, column }) => alike(headings.get(column)) === alike(cell.text))
+  );
 }
 
 function alike(text: string | undefined): string {
