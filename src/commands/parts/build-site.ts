@@ -56,7 +56,10 @@ async function buildInto(request: BuildRequest, into: string): Promise<Outcome<B
   if (!made.ok) return made;
   const { grown, folder, records, photographs, base, inspected, taken, remember, address, outside } = made.value;
   await putFolder(grown, into);
-  await remember();
+  // The site is in its place. Without what is remembered of it the next build only takes longer.
+  await remember().catch((error: unknown) => {
+    if (faultSentence(error) === null) throw error;
+  });
   const forwarded = await putForward(outside, request.forward ?? null, address);
   const kept = request.isKept === true && request.address === null ? await keepAddresses(records, folder) : null;
   const published = records.pieces.filter(({ fields }) => fields.publish !== 'no').length;

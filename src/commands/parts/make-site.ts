@@ -205,7 +205,9 @@ function whereAllLeads(
   const unlisted = records.pieces
     .filter(({ fields }) => fields.publish === 'unlisted')
     .map(({ id }) => `pieces/${id}/`);
-  return { leads, unlisted: new Set(unlisted), stoodAt };
+  // In an order of their own: the list in the cabinet, which the build itself writes, has another than the pieces.
+  const ordered = new Map([...leads].toSorted(([one], [other]) => (one < other ? -1 : 1)));
+  return { leads: ordered, unlisted: new Set(unlisted), stoodAt };
 }
 
 export async function putText(file: string, text: string): Promise<void> {

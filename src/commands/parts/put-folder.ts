@@ -30,7 +30,7 @@ export async function putFolder(finished: string, into: string): Promise<void> {
       await rm(coming, { recursive: true, force: true });
       throw error;
     }
-    await rm(finished, { recursive: true, force: true });
+    await rm(finished, { recursive: true, force: true }).catch(() => undefined);
   }
   const wasThere = await isThere(into);
   if (wasThere) await rename(into, going);
@@ -40,7 +40,8 @@ export async function putFolder(finished: string, into: string): Promise<void> {
     if (wasThere) await rename(going, into);
     throw error;
   }
-  await rm(going, { recursive: true, force: true });
+  // The new one is in its place: what stays of the old one is for the next start to remove.
+  await rm(going, { recursive: true, force: true }).catch(() => undefined);
 }
 
 /** Sets right what a command left that was killed while it put a folder in its place. */
