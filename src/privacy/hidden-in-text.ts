@@ -63,14 +63,22 @@ export const checkHidden: Rule = (records, place) => {
 export const checkPaths: Rule = (records, place) =>
   filesOf(records).flatMap(({ file, fields, story }) => [
     ...textsIn(fields, [], LEFT).flatMap(({ path, text }) => {
-      const what = machinePathIn(unescaped(text), null);
+      const what = pathIn(text);
       return what === null ? [] : [problem('path-in-text', place(file, path), what)];
     }),
     ...story.split('\n').flatMap((line) => {
-      const what = machinePathIn(unescaped(line), null);
+      const what = pathIn(line);
       return what === null ? [] : [problem('path-in-text', place(file, [], line), what)];
     }),
   ]);
+
+/** What a link in Markdown or of a page leads to, where that is in the private folder. */
+const PRIVATE_LINK = /(?:\]\(<?|\bhref\s*=\s*["']?)(?:[^\s)"'>:]*\/)?private\//i;
+
+function pathIn(text: string): string | null {
+  const plain = unescaped(text);
+  return machinePathIn(plain, null) ?? (PRIVATE_LINK.test(plain) ? 'a file of the private folder' : null);
+}
 
 /** A text in the fields of a file, and the way to it. */
 export type Text = { readonly path: readonly (string | number)[]; readonly text: string };

@@ -35,18 +35,16 @@ export function certificatesIn(cell: string): readonly string[] {
     const plain = number.replace(/[^\p{L}\d]/gu, '');
     if ((plain.match(/\d/g) ?? []).length < 6 && !(plain.length >= 6 && /\p{L}/u.test(plain) && /\d{3}/.test(plain)))
       return [];
-    if (!/^\d+$/.test(plain)) return [number, plain, ...plainFigures(plain)];
-    const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
-    const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
-    // Two groups of four may be the years from and to.
-    return [
-      number,
-      plain,
-      byThree,
-      byThree.replaceAll(' ', ','),
-      ...(/^[12]\d{3} [12]\d{3}$/.test(byFour) ? [] : [byFour]),
-    ];
+    return [number, plain, ...plainFigures(plain).flatMap(partedFigures)];
   });
+}
+
+/** Figures in the ways they may be parted; two groups of four may be the years from and to. */
+function partedFigures(plain: string): readonly string[] {
+  const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
+  const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
+  const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
+  return [plain, byThree, byThree.replaceAll(' ', ','), ...(isYears ? [] : [byFour])];
 }
 
 /** The figures of a number without its letters, where there are six or more together. */

@@ -6,8 +6,11 @@ import { problem } from '../catalogue/problem.ts';
 /** The tables of `private/` that are read, and so can be guarded. */
 const TABLES = ['ledger', 'guide', 'prices', 'fees', 'indices', 'life', 'deleted', 'not-secret'];
 /** What the program writes there, and what it keeps for itself. */
-const OWN = /^private\/(inventory\.csv$|(import|desk|undo)\/)/;
+const OWN = /^private\/((inventory|tickets|photographs|plan)\.\w+$|(import|desk|undo)\/)/;
 const SHEET = /\.(csv|tsv|txt|xlsx?|xlsm|ods|numbers)$/i;
+/** What else may hold a table: other programs' files, lists written as texts, and copies that programs leave beside a sheet. */
+const LISTED = /\.(tab|xlsb|xltx?|xml|fods|sxc|wk[1-4s]|dif|slk|json|docx?|odt|rtf|html?|mdb|accdb|dbf|db|sqlite3?)$/i;
+const COPY = /(?:~|\.(?:bak|old|orig|save|tmp|csv\.\w+))$/i;
 
 /** A file that is nearly a table of `private/` is read by nobody, and nothing in it is guarded: `Ledger.csv`, `ledger.xlsx`. */
 export function checkPrivateFiles({ files }: Pick<CabinetFolder, 'files'>): readonly Problem[] {
@@ -21,7 +24,8 @@ export function checkPrivateFiles({ files }: Pick<CabinetFolder, 'files'>): read
 export function unreadSheets({ files }: Pick<CabinetFolder, 'files'>): readonly string[] {
   return files
     .map(({ file }) => file)
-    .filter((file) => file.startsWith('private/') && SHEET.test(file) && !OWN.test(file))
+    .filter((file) => file.startsWith('private/') && !OWN.test(file))
+    .filter((file) => SHEET.test(file) || LISTED.test(file) || COPY.test(file))
     .filter((file) => !isTable(file) && meantBy(file) === null);
 }
 

@@ -63,7 +63,7 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
       if (from !== GUIDE)
         for (const name of namesInCell(column, cell))
           if (!isPublic(name, false) && !isAnswered(column, name))
-            single.push({ value: name.toLowerCase(), ...spot, isName: true });
+            for (const value of formsOf(column, name.toLowerCase())) single.push({ value, ...spot, isName: true });
       if (isOwn)
         for (const value of sentencesOf(cell)) {
           if (value.length < 8 || !saysMuch(value)) continue;
@@ -226,6 +226,11 @@ function namesInCell(column: string, cell: string): readonly string[] {
     ({ index }) => NAMING.includes(column) || !/(?:^|[.!?:;“"(])\s*$/.test(cell.slice(0, index)),
   );
   return words.map(([word]) => word).filter((word) => !isNameless(word.toLowerCase()));
+}
+
+/** A name, and of a seller's the whole family: *the Brocklebanks*. */
+function formsOf(column: string, name: string): readonly string[] {
+  return (column === 'seller' || column === 'with') && !name.endsWith('s') ? [name, `${name}s`] : [name];
 }
 
 function isNameless(word: string): boolean {

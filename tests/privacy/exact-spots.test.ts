@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exactSpotIn } from '../../src/privacy/exact-spots.ts';
+import { exactSpotIn, houseIn } from '../../src/privacy/exact-spots.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
 
 const PENNY = 'pieces/plain-penny/piece.md';
@@ -39,6 +39,34 @@ const SPOTS: readonly (readonly [source: string, text: string])[] = [
   ['the address of a map', '[m](https://example.org/?mlat=53.95812&mlon=-1.08034)'],
   ['the address of a map, RFC 3986', '[m](https://example.org/?q=53.95812%2C-1.08034)'],
   ['the address of a map', 'https://example.org/place/!3d53.95812!4d-1.08034'],
+  ['ISO 6709, in words', '53 deg 57 min 29 sec N, 1 deg 4 min 49 sec W'],
+  ['ISO 6709, in words', '53 degrees 57.487 minutes north'],
+  ['ISO 6709, in words behind figures', '53.9581 north, 1.0803 west'],
+  ['ISO 6709, in German', '53,9581° nördl. Br., 9,0803° östl. L.'],
+  ['ISO 6709, in Spanish', '53 grados 57 min 29 seg norte, o 53° 57′ 29″ norte'],
+  ['ISO 6709, a wrong ring for degrees', '53º57′29″N'],
+  ['ISO 6709, letters for signs', '53d57m29s N 1d04m49s W'],
+  ['ISO 6709, colons', '53:57:29 N, 1:04:49 W'],
+  ['ISO 6709, run together', '535729N 0010449W'],
+  ['ISO 6709, annex H', '+53.95812-001.08034/'],
+  ['ISO 6709, commas in both', '53,95812; -1,08034'],
+  ['receivers, without primes', 'N 53° 57.487 W 001° 04.820'],
+  ['UTM with a nought', '32U 0612345 5967890'],
+  ['UTM by its name', 'UTM 32 612345/5967890'],
+  ['the Dutch grid by its name', 'RD 121687, 487484'],
+  ['the French grid by its name', 'Lambert 93: 652381, 6862047'],
+  ['the Swedish grid by its name', 'SWEREF99 6580822 674032'],
+  ['the German grid by its name', 'Gauss-Krüger 3456789 5678901'],
+  ['the Irish grid by its name', 'TM65 O 159 346'],
+  ['swisstopo, LV95, named', 'E 2600123 N 1200456'],
+  ['a plan, by its axes', 'X=460300 Y=452300'],
+  ['Ordnance Survey, in blanks', 'S E 603 523'],
+  ['open location code, in small letters', '9c5wxw5c+2f'],
+  ['three words behind a name', 'w3w: stone.river.lamp'],
+  ['three words in a link', 'https://w3w.example/stone.river.lamp'],
+  ['geohash', 'geohash gcx4k1s7'],
+  ['IARU locator', 'locator IO93LW12'],
+  ['a postcode in small letters', 'yo24 1ab'],
 ];
 
 test.for(SPOTS)('%s: “%s” is too exact to be published', ([, text]) => {
@@ -58,7 +86,36 @@ const NONE = [
   'Mintage 2 345 678 / 1 934 567 pieces; st 1834 1835; sp 1234 5678',
   '2345+67 and MCC+RX, +EDWR ANGL',
   'turned by 15 30 N, 12 degrees; axis 6h',
+  'turned by 180° 18.25 mm across, 90 degrees north of the cross',
+  'die e1 2nd state, s4 3rd, pe1 4pp and n2 5dr',
+  'a grid of 12 by 14; RD 12, 14; Irish 6d of 1805',
+  'v3.stone.river of the text; mp3 one.two; www.example.org/one.two.html',
+  '1 1/2 d, 2m 3s of film, 12:30:45',
+  '1,2345 of 2,3',
 ];
+
+/** Houses as people of several countries write them, and what only looks like one. The forms are common usage; the places invented. */
+const HOUSES: readonly (readonly [text: string, isHouse: boolean])[] = [
+  ['14 Low Petergate Lane', true],
+  ['14 Low Petergate Ln.', true],
+  ['12, High St.', true],
+  ['Hauptstr. 12', true],
+  ['Musterweg 5a', true],
+  ['Storgatan 5', true],
+  ['12 bis, rue de la Paix', true],
+  ['12 rue d’Orient', true],
+  ['Via Roma 5', true],
+  ['Calle Mayor n.º 12', true],
+  ['ul. Długa 5', true],
+  ['50 Pence St Helena', false],
+  ['2 Pence of King Edward', false],
+  ['Calle de los Reyes', false],
+  ['Rue 12 is worn', false],
+  ['the High Street, 1797', false],
+];
+test.for(HOUSES)('“%s” is a house: %s', ([text, isHouse]) => {
+  expect(houseIn(`Look at ${text} now.`) !== null).toBe(isHouse);
+});
 
 test.for(NONE)('“%s” names no exact spot', (text) => {
   expect(exactSpotIn(text)).toBeNull();

@@ -27,12 +27,15 @@ async function telling(row: string, story: string, more: Readonly<Record<string,
 const TOLD: readonly (readonly [row: string, story: string, found: boolean])[] = [
   [',,,,From Tolland,,,,,', 'Old Tolland let me have it.', true],
   [',,,,"Brocklebank, Marjorie",,,,,', 'She was a Brocklebank.', true],
+  [',,,,"Brocklebank, Marjorie",,,,,', 'The Brocklebanks had it for long.', true],
   [',,,,"Brocklebank, Marjorie",,,,,', 'A plain story of a king.', false],
   [',,,,ditto,,,,,', 'The reverse is ditto.', false],
   [',,,,Dealer,,,,,', 'A dealer sold it.', false],
   [',,,tray 1,,,,,,', 'It lies in Tray 1.', true],
   [',,,BANK,,,,,,', 'A bank token.', false],
   [',,,,,,AB-1234567,,,', 'Certified as 1234567 they say.', true],
+  [',,,,,,AB-1234567,,,', 'Certified as AB 1234 567.', true],
+  [',,,,,,AB-1234567,,,', 'Certified as 1 234 567, they say.', true],
   [',,,,,"Kettle Bottom, Wetwang",,,,', 'It came from Kettle Bottom.', true],
   [',,,,,,,,Swapped near Brocklehurst one night.,', 'I walked through Brocklehurst once.', true],
   [',,,,,,,,Wonderful strike.,', 'A wonderful strike indeed? Wonderful!', false],
@@ -141,11 +144,24 @@ describe('files of private/', () => {
     expect(unreadSheets(files(name))).toHaveLength(name === 'legder.csv' ? 1 : 0);
   }); // prettier-ignore
   test('those that are read, and what the program writes, are not; a sheet that nobody reads is', () => {
-    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'import/a/rows.csv', 'plan.md'];
+    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'inventory.html', 'tickets.html', 'photographs.html', 'import/a/rows.csv', 'plan.md'];
     expect([...checkPrivateFiles(files(...known)), ...unreadSheets(files(...known))]).toEqual([]);
+    for (const copy of ['ledger (1).csv', 'Copy of ledger.csv', 'ledger_old.csv', 'sub/ledger.csv', 'ledger.csv.bak', 'ledger.csv~', '~$ledger.xlsx', 'ledger.docx', 'ledger.json', 'coins.fods', 'coins.accdb'])
+      expect([...unreadSheets(files(copy)), ...checkPrivateFiles(files(copy))]).toHaveLength(1);
     expect(unreadSheets(files('old coins.xlsx', 'letter.pdf', 'sub/x.ods'))).toEqual(['private/old coins.xlsx', 'private/sub/x.ods']);
   });
 }); // prettier-ignore
+
+// A link to what is private shows nothing, but tells that it is there, and is dead on the site.
+test.for([
+  ['See [my list](../../private/ledger.csv).', true],
+  ['See [my list](</private/ledger.csv>).', true],
+  ['See <a href="private/ledger.csv">it</a>.', true],
+  ['See [the museum](https://example.org/private/collection).', false],
+  ['From a private collection (in private/public talk).', false],
+] as const)('a link into the private folder: %s', async ([story, found]) => {
+  expect(await telling(',,,,,,,,,', story)).toEqual(found ? ['path-in-text'] : []);
+});
 
 describe('a picture in a story', () => {
   test.for([
