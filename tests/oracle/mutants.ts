@@ -30,8 +30,12 @@ const GUARDS: readonly (readonly [files: readonly string[], tests: readonly stri
   guards('src/privacy', 'letters search guard', tested('privacy', 'disguised hidden-pieces private-values leaks inspect-built')),
   guards('src/privacy', 'picture-segments', tested('privacy', 'picture-segments inspect-built')),
   guards('src/privacy', 'git', tested('privacy', 'git')),
-  guards('src/publish', 'public-piece public-facts set-piece set-states', [...tested('publish', 'public-piece public-facts there-and-back'), ...testsIn('tests/site/models/open-data')]),
-  guards('src/publish', 'exhibit-json-ld identifiers iiif json-ld licences pieces-csv xml', [...tested('publish', 'there-and-back dates-for-others'), ...testsIn('tests/site/models/open-data')]),
+  guards('src/publish', 'public-piece public-facts', [...tested('publish', 'public-piece public-facts there-and-back tables'), ...tested('site/models/open-data', 'open-data linked manifests records')]),
+  guards('src/publish', 'set-piece set-states', ['tests/core/sets/cabinets.test.ts', 'tests/catalogue/types.test.ts', ...testsIn('tests/site/models/sets')]),
+  guards('src/publish', 'pieces-csv', [...tested('publish', 'there-and-back tables'), ...tested('site/models/open-data', 'records open-data')]),
+  guards('src/publish', 'json-ld', [...tested('publish', 'dates-for-others'), ...tested('site/models/open-data', 'linked linked-vocabulary')]),
+  guards('src/publish', 'iiif', tested('site/models/open-data', 'manifests linked')),
+  guards('src/publish', 'exhibit-json-ld identifiers licences xml', tested('site/models/open-data', 'linked linked-vocabulary feed manifests pages-of-site xml-rules records')),
 ]; // prettier-ignore
 /** What may come to such a file by its imports. */
 const AGAIN = ['src/privacy/', 'src/publish/', 'src/site/', 'tests/'];
