@@ -10,7 +10,7 @@ import type { KnownName, Likeness, NameQuestion, NameUse, NewName, SaidNames } f
 import type { Parting } from './split-rulers.ts';
 import { areaPartingOf, isSameRealm, partingOf } from './split-rulers.ts';
 import { spelledAlike } from './ruler-key.ts';
-import { overlaps, yearsBetween } from './spans.ts';
+import { formatYears, hullOf, overlaps, yearsBetween } from './spans.ts';
 import type { Span } from './spans.ts';
 
 export type JoinedNames = {
@@ -220,10 +220,20 @@ function chosen(use: NameUse, all: readonly Meant[], kind: ListKind): { id: stri
   const inReign = made === null ? [] : meant.filter(({ spans }) => spans.some((span) => overlaps(span, made)));
   const [one] = inReign;
   if (one !== undefined && inReign.length === 1) return { id: one.id };
-  const ids = meant.map(({ id }) => id);
-  return {
-    because: `${ids.length} ${kind} are called ${use.name}, and nothing here says which. Write ${ids.join(' or ')}.`,
-  };
+  return { because: whichOf(use.name, meant, kind) };
+}
+
+/** `York (mints) stands for …`: each with what tells it from the others, the earliest first. */
+function whichOf(name: string, meant: readonly Meant[], kind: ListKind): string {
+  const each = meant
+    .map(({ id, realm, spans }) => ({ id, span: hullOf(spans), realm }))
+    .toSorted((a, b) => (a.span?.low ?? 0) - (b.span?.low ?? 0))
+    .map(({ id, span, realm }) => {
+      const told = [realm ?? '', span === null ? '' : formatYears(span)].filter((one) => one !== '');
+      return told.length === 0 ? id : `${id} (${told.join(', ')})`;
+    });
+  const what = { rulers: 'rulers', mints: 'mints', denominations: 'denominations', works: 'books' }[kind];
+  return `Nothing in this row says which of ${each.length} ${what} called ${name} is meant: ${each.join(', ')}. Write one of these, as it stands before the brackets, in the cell.`;
 }
 
 function asMeant({ id, reigns, realm }: KnownName): Meant {

@@ -10,6 +10,7 @@ import { joinNames } from './join-names.ts';
 import type { JoinedNames } from './join-names.ts';
 import type { KnownName, NameQuestion, NameUse, NewName } from './name.ts';
 import { withVolume } from './book-keys.ts';
+import { byPerson } from './persons.ts';
 import { isSameRealm } from './split-rulers.ts';
 import { formatYears, yearsBetween } from './spans.ts';
 import type { Span } from './spans.ts';
@@ -32,11 +33,12 @@ type Known = { readonly [kind in ListKind]: readonly KnownName[] };
 type Joined = { readonly [kind in ListKind]: JoinedNames };
 
 /** Joins every name in the drafts to the list files. */
-export function joinSheet(drafts: readonly Draft[], records: Records, said: SaidOfLists): JoinedSheet {
+export function joinSheet(fromSheet: readonly Draft[], records: Records, said: SaidOfLists): JoinedSheet {
+  const known = knownNames(records);
+  const drafts = byPerson(fromSheet, known.rulers, said.rulers);
   const made = new Map(drafts.map(({ row, facts }) => [row, madeIn(facts['date'])]));
   const uses = (name: (draft: Draft) => readonly NamedInSheet[]): readonly NameUse[] =>
     drafts.flatMap((draft) => name(draft).map((one) => useOf(one, draft, made)));
-  const known = knownNames(records);
   // Only a table of our own has the names of folders, and names files where others write names.
   const namesFiles = drafts.some(({ id }) => id !== undefined);
   const join = (kind: ListKind, name: (draft: Draft) => readonly NamedInSheet[]): JoinedNames =>

@@ -16,7 +16,10 @@ export function likenessOf(kind: ListKind, labels: readonly Label[], known: read
     return {
       same,
       isNear: (one, other) =>
-        (inEnglish(one) === inEnglish(other) || isLetterApart(plain(one), plain(other))) && same(one) !== same(other),
+        same(one) !== same(other) &&
+        (inEnglish(one) === inEnglish(other) ||
+          isLetterApart(plain(one), plain(other)) ||
+          inEnglish(withoutBrackets(one)) === inEnglish(withoutBrackets(other))),
     };
   }
   if (kind === 'works') return booksAlike([...labels.map(({ name }) => name), ...known.flatMap(({ names }) => names)]);
@@ -35,6 +38,11 @@ function isLetterApart(a: string, b: string): boolean {
 }
 
 const NUMERAL = / [ivxl]+$/;
+
+/** `Octavian (Augustus)` may be the `Octavian` of other rows. */
+function withoutBrackets(name: string): string {
+  return name.replace(/\s*[([][^()[\]]*[)\]]$/, '');
+}
 
 function remembered(keyOf: (name: string) => string): (name: string) => string {
   const keys = new Map<string, string>();

@@ -115,7 +115,7 @@ describe('two rulers of one name', () => {
     const { idOf } = joinNames('rulers', usesOf([['Æthelred II']]), [ENGLAND, NORTHUMBRIA], {});
     expect(use === undefined ? null : idOf(use)).toEqual({
       because:
-        '2 rulers are called Æthelred II, and nothing here says which. Write aethelred-ii or aethelred-ii-of-northumbria.',
+        'Nothing in this row says which of 2 rulers called Æthelred II is meant: aethelred-ii-of-northumbria (841-849), aethelred-ii (978-1016). Write one of these, as it stands before the brackets, in the cell.',
     });
   });
 });
