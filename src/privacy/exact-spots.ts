@@ -106,8 +106,12 @@ export function houseIn(text: string): string | null {
   return null;
 }
 
+/** A figure, a stroke, or what either may be written as: most texts have none. */
+const MAY_HOLD = /[\p{N}/&%\\]/u;
+
 /** Words in which a place stands that is too exact to be published; null when there is none. */
 export function exactSpotIn(text: string): string | null {
+  if (!MAY_HOLD.test(text)) return null;
   // A dash before a figure is a minus.
   const plain = withSigns(
     unescaped(text)
@@ -142,8 +146,12 @@ const SIGNS: readonly (readonly [words: RegExp, sign: string])[] = [
   ),
 ];
 
+/** What every such word stands behind; a quick look saves seven slow ones. */
+const ANGLED = /\d ?(?:[°'"]|deg|gra|,? ?(?:n[oö]r|s[ouü]|east|östl|est|west|o[ue]|ov))/i;
+
 /** An angle in words as it is written in signs. */
 function withSigns(text: string): string {
+  if (!ANGLED.test(text)) return text;
   return SIGNS.reduce((plain, [words, sign]) => plain.replace(words, sign), text);
 }
 
