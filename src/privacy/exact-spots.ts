@@ -112,12 +112,7 @@ const MAY_HOLD = /[\p{N}/&%\\]/u;
 /** Words in which a place stands that is too exact to be published; null when there is none. */
 export function exactSpotIn(text: string): string | null {
   if (!MAY_HOLD.test(text)) return null;
-  // A dash before a figure is a minus.
-  const plain = withSigns(
-    unescaped(text)
-      .replace(/[\u2212\u2013](?=\d)/g, '-')
-      .replace(/\\/g, ''),
-  );
+  const plain = withSigns(unescaped(text).replace(/\\/g, ''));
   const pair = PAIR.exec(plain);
   if (pair !== null && !isMeasures(pair)) return pair[0];
   for (const spot of [...SPOTS, POSTCODE, SMALL_POSTCODE]) {

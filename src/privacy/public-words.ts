@@ -9,7 +9,7 @@ const SAID = [
   'obverse', 'reverse', 'edge', 'tags',
 ] as const; // prettier-ignore
 
-/** Every fact of the published pieces and of the lists, in small letters: words that are public by the keeper's own wish. */
+/** Every fact of the published pieces and of the lists: words that are public by the keeper's own wish. */
 export function publicWords(records: PublicRecords): string {
   const known = SAID_BEFORE.get(records);
   if (known !== undefined) return known;
@@ -30,7 +30,7 @@ function wordsOf({ pieces, rulers, mints, denominations, works }: PublicRecords)
     ...mints.map(({ fields }) => fields.area ?? ''),
     ...works.flatMap(({ fields }) => [fields.author ?? '', fields.series ?? '']),
   ];
-  return [...new Set(said)].join('\n').toLowerCase();
+  return [...new Set(said)].join('\n');
 }
 
 /** Every name in the lists, in small letters. */

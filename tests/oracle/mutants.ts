@@ -6,6 +6,7 @@
  *     node tests/oracle/mutants.ts                      every mutant of every file
  *     node tests/oracle/mutants.ts --every 4            a sample; --first 1, 2 and 3 are the other three quarters
  *     node tests/oracle/mutants.ts --file sums --told   of one file, with the test that noticed each
+ *     node tests/oracle/mutants.ts --file sums --only '.trim removed'    of those the ones that are told of with these words
  *     node tests/oracle/mutants.ts --tests 1            against the likeliest test file alone, which is quicker and misses more
  */
 import { readdirSync, readFileSync } from 'node:fs';
@@ -144,6 +145,7 @@ const { values } = parseArgs({
     first: { type: 'string', default: '0' },
     tests: { type: 'string', default: '99' },
     file: { type: 'string' },
+    only: { type: 'string' },
     told: { type: 'boolean' },
   },
 });
@@ -152,13 +154,16 @@ const sum = { tried: 0, survived: 0 };
 for (const [files, tests] of GUARDS)
   for (const file of files.filter((one) => values.file === undefined || basename(one, '.ts') === values.file)) {
     const source = readFileSync(file, 'utf8');
-    const mutants = mutantsOf(source).filter((_, at) => at % Number(values.every) === Number(values.first));
+    const toldOf = ({ from, to, what }: Mutant): string =>
+      `${basename(file)}:${source.slice(0, from).split('\n').length} ${what}: ${source.slice(from, to).replace(/\s+/g, ' ').slice(0, 90)}`;
+    const mutants = mutantsOf(source)
+      .filter((_, at) => at % Number(values.every) === Number(values.first))
+      .filter((mutant) => toldOf(mutant).includes(values.only ?? ''));
     const texts = mutants.map(({ from, to, text }) => source.slice(0, from) + text + source.slice(to));
     const [without, ...noticed] = await tryAll(file, [null, ...texts], tests.slice(0, Number(values.tests)));
     if (without !== null) throw new Error(`The tests of ${file} fail without a mutant: ${String(without)}`);
-    for (const [at, { from, to, what }] of mutants.entries()) {
-      const line = source.slice(0, from).split('\n').length;
-      const told = `${basename(file)}:${line} ${what}: ${source.slice(from, to).replace(/\s+/g, ' ').slice(0, 90)}`;
+    for (const [at, mutant] of mutants.entries()) {
+      const told = toldOf(mutant);
       if (noticed[at] === null) say(`SURVIVED ${told}`);
       else if (values.told === true) say(`${told}\n    ${String(noticed[at])}`);
     }

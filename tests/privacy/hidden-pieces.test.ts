@@ -100,12 +100,13 @@ test('what only a piece that is not published names is told of, and what another
     'rulers/second-king.yaml': 'name: Second\n',
     'mints/second-town.yaml': 'name: Second\n',
     'denominations/second.yaml': 'name: second\n',
-    'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*$/m, names),
+    'pieces/hidden-noble/piece.md': (text: string) => text.replace(/^ruler: .*\nmint: .*$/m, names),
   });
   const named = async (names: string) => namedByHiddenOnly(readCabinet(changed(await markedCabinet(), change(names))).records);
   expect(await named('ruler: [plain-king, second-king]')).toEqual(['rulers/second-king']);
   expect(await named('ruler: plain-king\nstruck-for: second-king')).toEqual(['rulers/second-king']);
   expect(await named('ruler: plain-king\ndenomination: second')).toEqual(['denominations/second']);
+  expect(await named('ruler: plain-king\nmint: second-town')).toEqual(['mints/second-town']);
   expect(await named('ruler: plain-king')).toEqual([]);
   const { records } = readCabinet(await markedCabinet());
   const hidden = records.pieces.find(({ fields }) => fields.publish === 'no')?.fields;

@@ -62,6 +62,23 @@ test('a word of the ledger that is all over the public texts is the cabinet’s 
   expect(problemsOf(folder).map(({ kind }) => kind)).not.toContain('private-in-text');
 });
 
+test('a name of the ledger in the name of a file is told of, by that name', async () => {
+  const row = `${HEAD}\nplain-penny,,,,,From Tolland,,,,,\n`;
+  const folder = changed(await markedCabinet(), { [LEDGER]: row, 'works/from-tolland.yaml': 'title: X\n' });
+  expect(problemsOf(folder).map(({ kind, file, line }) => [kind, file, line])).toEqual([
+    ['private-in-name', 'works/from-tolland.yaml', null],
+  ]);
+});
+
+test('what stands in several lines is told of at the first', async () => {
+  const row = `${HEAD}\nplain-penny,,,,,From Tolland,,,,,\n`;
+  const story = 'Old Tolland had it.\n\nA line.\n\nOld Tolland again.\n';
+  const penny = (await markedCabinet()).files.find(({ file }) => file === PENNY)?.text ?? '';
+  const folder = changed(await markedCabinet(), { [LEDGER]: row, [PENNY]: (text) => `${text}\n${story}` });
+  const [told] = problemsOf(folder).filter(({ kind }) => kind === 'private-in-text');
+  expect(told?.line).toBe(`${penny}\n`.split('\n').length);
+});
+
 describe('guide prices', () => {
   test('are looked for as sums are, with their currency', async () => {
     const folder = await markedCabinet();
@@ -140,11 +157,13 @@ test('an area that is the most exact part of the find spot is told of; the paris
 describe('files of private/', () => {
   const files = (...names: readonly string[]) => ({ files: names.map((file) => ({ file: `private/${file}`, text: null })) });
   test.for(['Ledger.csv', 'ledger.CSV', 'ledger.xlsx', 'LEDGER.ods', 'ledgers.csv', 'legder.csv', 'Guide.csv', 'not_secret.csv', 'ledger.csv.txt'])('%s is told of', (name) => {
-    expect(checkPrivateFiles(files(name))).toHaveLength(name === 'legder.csv' ? 0 : 1);
+    const told = checkPrivateFiles(files(name));
+    expect(told).toHaveLength(name === 'legder.csv' ? 0 : 1);
+    for (const { says } of told) expect(says).toContain(`Nothing reads ${name},`);
     expect(unreadSheets(files(name))).toHaveLength(name === 'legder.csv' ? 1 : 0);
   }); // prettier-ignore
   test('those that are read, and what the program writes, are not; a sheet that nobody reads is', () => {
-    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'inventory.html', 'tickets.html', 'photographs.html', 'import/a/rows.csv', 'plan.md'];
+    const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'inventory.html', 'tickets.html', 'photographs.html', 'import/a/rows.csv', 'plan.md', 'deleted.csv'];
     expect([...checkPrivateFiles(files(...known)), ...unreadSheets(files(...known))]).toEqual([]);
     for (const copy of ['ledger (1).csv', 'Copy of ledger.csv', 'ledger_old.csv', 'sub/ledger.csv', 'ledger.csv.bak', 'ledger.csv~', '~$ledger.xlsx', 'ledger.docx', 'ledger.json', 'coins.fods', 'coins.accdb'])
       expect([...unreadSheets(files(copy)), ...checkPrivateFiles(files(copy))]).toHaveLength(1);
@@ -194,7 +213,7 @@ describe('a page', () => {
     ['otherwise escaped ones', page(GOOD.replaceAll("'", '&#x27;')), null],
     ['another meta before it', page(GOOD, undefined, '<meta name="viewport" content="width=device-width">'), null],
     ['no end of its head', page(GOOD).replace('</head>', ''), null],
-    ['a policy far down, and no end of its head', page(null, `<!--${'x'.repeat(4000)}--><meta http-equiv="Content-Security-Policy" content="${GOOD}"><meta name="referrer" content="no-referrer">`).replace('</head>', ''), 'content security policy'],
+    ['a policy far down, and no end of its head', page(null, undefined, `<!--${'x'.repeat(4000)}--><meta http-equiv="Content-Security-Policy" content="${GOOD}">`).replace('</head>', ''), 'content security policy'],
   ] as const)('with %s', ([, html, lacks]) => {
     if (lacks === null) expect(lacksIn(html)).toBeNull();
     else expect(lacksIn(html)).toContain(lacks);
@@ -212,6 +231,7 @@ describe('a page', () => {
     ['a.html', '<img src="/photographs/a/b.webp">', false],
     ['a.html', '<img alt="a > b" src="//example.org/a.jpg">', true],
     ['a.html', '<p style="background:url(//example.org/a.png)">', true],
+    ['a.html', '<style>a{background:url(//example.org/a.png)}</style><p style="color:red">', true],
     ['a.html', '<input value="<link rel=stylesheet href=//example.org/a>">', false],
     ['a.html', '<img alt="one src=https://example.org/a.jpg" src="/b.webp">', false],
     ['a.html', '<p>&lt;p style="background:url(//example.org/a.png)"></p>', false],

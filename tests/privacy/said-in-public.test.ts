@@ -23,6 +23,10 @@ const PUBLIC: readonly (readonly [where: string, change: Readonly<Record<string,
   ['a tag', fact('tags: [Brocklehurst]')],
   ['a legend', fact('obverse: { legend: BROCKLEHURST }')],
   ['a design', fact('reverse: { design: The arms of Brocklehurst }')],
+  ['a metal', fact('metal: Brocklehurst brass')],
+  ['a way of making', fact('made: Brocklehurst press')],
+  ['a problem', fact('problem: Brocklehurst scratch')],
+  ['a reference', fact('references: ["plain-book Brocklehurst 7"]')],
   ['an edge', fact('edge: { legend: BROCKLEHURST }')],
   ['a ruler', { 'rulers/brocklehurst.yaml': 'name: Brocklehurst\n' }],
   ['a ruler by another name', { 'rulers/x.yaml': 'name: X\nother-names: [Brocklehurst]\n' }],
@@ -128,6 +132,24 @@ test.for(ROWS)('%s', async ([, ledger, story, told]) => {
     [PENNY]: (text) => `${text}\n${story}\n`,
   });
   expect(problemsOf(folder).some(({ kind }) => kind === 'private-in-text')).toBe(told);
+});
+
+test.for([
+  ['the area of a mint', 'mints/x.yaml', 'name: X\narea: Vale of Brocklehurst\n'],
+  ['another name of a mint', 'mints/x.yaml', 'name: X\nnames: [{ name: Vale of Brocklehurst }]\n'],
+  ['the name of a denomination', 'denominations/x.yaml', 'name: Vale of Brocklehurst\n'],
+] as const)('a note that is %s tells nothing', async ([, file, text]) => {
+  const told = async (change: Readonly<Record<string, string>>) =>
+    problemsOf(
+      changed(await markedCabinet(), {
+        ...change,
+        'private/ledger.csv':
+          'piece,notes\nplain-penny,the vale of brocklehurst in 1905\nplain-penny,Vale of Brocklehurst\n',
+        [PENNY]: (story: string) => `${story}\nIt speaks of the vale of Brocklehurst.\n`,
+      }),
+    ).filter(({ kind }) => kind === 'private-in-text').length;
+  expect(await told({})).toBe(1);
+  expect(await told({ [file]: text })).toBe(0);
 });
 
 test('an area of a find is public only where its piece is', async () => {
