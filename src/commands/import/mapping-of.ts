@@ -39,8 +39,11 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   if (text !== null) {
     const read = parseMapping(text);
     if (!read.ok) return refuse(`${shown} · ${read.problem}`);
-    const open = notAnswered(openQuestions(sheet, read.value), records);
-    return good({ mapping: read.value, isNew: false, asked: questionsInWords(open) });
+    const { mapping, found, questions } = openQuestions(sheet, read.value);
+    const told = Object.entries(found).map(
+      ([name, value]) => `Found in the cells and used: ${name}: ${value}. Write another under read: if it is not so.`,
+    );
+    return good({ mapping, isNew: false, asked: [...told, ...questionsInWords(notAnswered(questions, records))] });
   }
   if (isGiven) return refuse(`There is no mapping ${shown}. Leave --mapping out, and one is suggested.`);
   const { mapping, questions } = suggestMapping(sheet, {
@@ -92,7 +95,7 @@ function questionsInWords(questions: readonly Question[]): readonly string[] {
 }
 
 /** `Date: date under columns:`; what is to be written where. */
-function changeInWords({ columns = [], settings = {}, always = {}, sections }: Change): string {
+function changeInWords({ columns = [], settings = {}, always = {}, sections, words = {} }: Change): string {
   const line = (name: string, value: Written, part: string): string =>
     `${formatInLine({ [name]: value }).slice(2, -2)} under ${part}:`;
   return [
@@ -103,5 +106,6 @@ function changeInWords({ columns = [], settings = {}, always = {}, sections }: C
     ...Object.entries(settings).map(([name, value]) => line(name, value, 'read')),
     ...Object.entries(always).map(([name, value]) => line(name, value, 'always')),
     ...(sections === undefined ? [] : [`sections: ${sections} on a line of its own`]),
+    ...Object.entries(words).map(([field, table]) => line(field, table, 'words')),
   ].join(' and ');
 }

@@ -6,6 +6,16 @@ import { shorten } from './tell-columns.ts';
 /** Columns that are told; the rest is counted. */
 const TOLD = 20;
 
+type Looked = { readonly form: RegExp; readonly mark: RegExp };
+const SUM: Looked = {
+  form: /^[£€$]? ?\d[\d.,' ]*(?:[£€$p]|[A-Z]{2,3}|,-)?$/,
+  mark: /[£€$]|\d (?:EUR|DM|GBP|USD|CHF)\b|,-/,
+};
+const DAY: Looked = {
+  form: /^(?:\d{1,2}[./-]\d{1,2}[./-]\d{2,4}|\d{4}-\d\d-\d\d|(?:\d{1,2}\.? )?\p{L}{3,9}\.? \d{2,4}|(?:19|20)\d\d)$/u,
+  mark: /^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}$|^\d{4}-\d\d-\d\d$|^\d{1,2}\.? \p{L}+\.? (?:19|20)\d\d$/u,
+};
+
 /** What the cells of a column look like, with what it may be good for; the first that fits. */
 const LOOKS: readonly {
   readonly fits: (texts: readonly string[], distinct: number) => boolean;
@@ -17,12 +27,20 @@ const LOOKS: readonly {
   { fits: every(/^(?:c\.? ?|ca\.? ?)?-?\d{3,4}(?:\s*[-–/]\s*\d{1,4})?$/), says: 'years: date, date from or date to', worth: 9 },
   { fits: every(/^\d+[.,]\d+(?: ?g)?$/), says: 'figures with a fraction: weight or diameter', worth: 9 },
   { fits: every(/^\d{1,3}$/), says: 'whole figures: diameter, axis, or pages', worth: 3 },
+  { fits: mostly(SUM), says: 'sums: ledger cost or ledger value (private)', worth: 7 },
+  { fits: mostly(DAY), says: 'days: ledger acquired (private)', worth: 7 },
   { fits: every(/^[\d\s.,£€$-]+$/), says: 'figures', worth: 2 },
   { fits: (texts) => texts.filter((text) => text.length > 60).length * 2 > texts.length, says: 'sentences: story, obverse design, reverse design or ledger notes', worth: 6 },
   { fits: (texts, distinct) => distinct * 4 <= texts.length, says: 'words that repeat: ruler, realm, mint, mint area, issuer, denomination, kind, metal or tags', worth: 8 },
   { fits: (texts, distinct) => distinct === texts.length && texts.every((text) => /\d/.test(text)), says: 'a number for each row: number, references or ledger certificate', worth: 4 },
   { fits: () => true, says: 'words', worth: 5 },
 ]; // prettier-ignore
+
+/** Whether four in five are so, and one at least bears the mark of it. */
+function mostly({ form, mark }: Looked): (texts: readonly string[]) => boolean {
+  return (texts) =>
+    texts.some((text) => mark.test(text)) && texts.filter((text) => form.test(text)).length * 5 >= texts.length * 4;
+}
 
 function every(form: RegExp): (texts: readonly string[]) => boolean {
   return (texts) => texts.every((text) => form.test(text));

@@ -23,6 +23,19 @@ const MEANT: ReadonlyMap<string, Meaning> = new Map(
   ),
 );
 
+/** Words and marks for what is in the row above, in the languages of the sheets. */
+const AS_ABOVE: ReadonlySet<string> = new Set([
+  'ditto', 'do', 'dto', 'idem', 'id', 'same', 'same as above', 'as above', 'as before', 'see above', 'desgl', 'dgl', 'desgleichen',
+  'dasselbe', 'wie oben', 'wie vor', 'wie vorher', 'wie zuvor', 's.o', 'comme ci-dessus', 'ci-dessus', 'le même', 'come sopra', 'c.s',
+  'lo mismo', 'igual', 'als boven', 'idem dito', '"', '″', '〃', '„', '“', '”', "''", ',,', '-"-', '- " -', "-''-", '-„-', '" "',
+]); // prettier-ignore
+
+/** Whether a cell says no more than that it is as the one above. */
+export function isAsAbove(text: string): boolean {
+  const word = text.trim().toLowerCase();
+  return AS_ABOVE.has(word) || (/\.$/.test(word) && AS_ABOVE.has(word.slice(0, -1)));
+}
+
 /** Which blank a cell is; null when it says something. The keeper's own words go first. */
 export function blankIn(text: string, own: Readonly<Record<string, Meaning>>): Meaning | null {
   const word = text.trim().toLowerCase();

@@ -144,12 +144,12 @@ function slashedDay(text: string, { days, short }: Settings): Day | null {
   const year = written.length === 4 ? written : shortYear(written, short);
   if (year === null)
     return {
-      because: `"${text}" has a year of two figures. Say in the mapping which years are meant, short: 1930-2029 under read:, or write the year with four.`,
+      because: `"${text}" has a year of two figures. Write short: 1930-2029 (or 1900-1999) under read: in the mapping, or the year with four figures.`,
     };
   const [dayThen, monthThen] = [`${year}-${two(second)}-${two(first)}`, `${year}-${two(first)}-${two(second)}`];
   if (dayFirst === null)
     return {
-      because: `"${text}" may be ${dayThen} or ${monthThen}. Say in the mapping whether the day or the month comes first, or write the year first.`,
+      because: `"${text}" may be ${dayThen} or ${monthThen}. Write days: day first (or month first) under read: in the mapping, or the year first.`,
     };
   return { iso: dayFirst ? dayThen : monthThen };
 }

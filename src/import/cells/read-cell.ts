@@ -5,7 +5,7 @@ import type { Found, Suits } from '../columns/pattern.ts';
 import { parseReading } from '../columns/parse-column-rule.ts';
 import { WITH_BLANKS } from '../columns/targets.ts';
 import type { Field } from '../columns/targets.ts';
-import { blankIn } from './blank.ts';
+import { blankIn, isAsAbove } from './blank.ts';
 import { readDate } from './date-cell.ts';
 import { readLedger } from './ledger-cell.ts';
 import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
@@ -27,6 +27,14 @@ export function readCell(cell: Cell, readings: readonly Reading[], heading: stri
     return unread(
       nameOf(readings),
       `The sheet itself could not work this cell out and says ${cell.value.says}. Fix the formula, or type the value.`,
+    );
+  const isSaid = readings.some(
+    (reading) => reading.kind === 'field' && meantBy(cell.text, mapping.words[reading.field]) !== null,
+  );
+  if (!isPrivate && !isSaid && blankIn(cell.text, mapping.blanks) === null && isAsAbove(cell.text))
+    return unread(
+      nameOf(readings),
+      `"${cell.text}" points to the row above, which may be another by now. Write out what it stands for.`,
     );
   const patterns = readings.filter((reading) => reading.kind === 'pattern');
   const whole = readings

@@ -6,17 +6,75 @@ import { fact, unread } from './cell-result.ts';
 type Choice = Readonly<Record<string, readonly string[]>>;
 
 const KIND_WORDS: Choice = {
-  coin: ['coins', 'monnaie', 'pièce', 'münze', 'muenze', 'moneta', 'moneda', 'munt', 'm'],
-  token: ['tokens', 'token', 'notgeld', 'wertmarke', 'marke', 'gettone', 'ficha', 'penning'],
-  medal: ['medals', 'médaille', 'medaille', 'medaglia', 'medalla', 'plaquette', 'medallion'],
-  jeton: ['jetons', 'rechenpfennig', 'jetón', 'rekenpenning', 'counter'],
+  coin: [
+    'coins',
+    'monnaie',
+    'monnaies',
+    'pièce',
+    'pièces',
+    'münze',
+    'münzen',
+    'muenze',
+    'muenzen',
+    'moneta',
+    'monete',
+    'moneda',
+    'monedas',
+    'munt',
+    'munten',
+    'm',
+  ],
+  token: [
+    'tokens',
+    'notgeld',
+    'wertmarke',
+    'wertmarken',
+    'marke',
+    'marken',
+    'gettone',
+    'gettoni',
+    'ficha',
+    'fichas',
+    'penning',
+  ],
+  medal: [
+    'medals',
+    'médaille',
+    'médailles',
+    'medaille',
+    'medaillen',
+    'medaglia',
+    'medaglie',
+    'medalla',
+    'medallas',
+    'plaquette',
+    'medallion',
+  ],
+  jeton: ['jetons', 'rechenpfennig', 'rechenpfennige', 'jetón', 'rekenpenning', 'counter'],
   ingot: ['lingot', 'barren', 'lingotto', 'lingote', 'baar', 'bar'],
   hacksilver: ['hack silver', 'hacksilber'],
   'coin-weight': ['coin weight', 'poids monétaire', 'münzgewicht', 'peso monetale', 'ponderal', 'muntgewicht'],
   pattern: ['essai', 'probe', 'prova', 'ensayo', 'proefslag'],
   replica: ['copy', 'copie', 'kopie', 'copia', 'réplique', 'replik', 'réplica'],
   counterfeit: ['forgery', 'fake', 'faux', 'fälschung', 'falso', 'vals', 'vervalsing'],
-  paper: ['banknote', 'billet', 'geldschein', 'banconota', 'billete', 'bankbiljet', 'note'],
+  paper: [
+    'banknote',
+    'banknotes',
+    'paper money',
+    'billet',
+    'billets',
+    'geldschein',
+    'geldscheine',
+    'banknoten',
+    'banconota',
+    'banconote',
+    'billete',
+    'billetes',
+    'bankbiljet',
+    'bankbiljetten',
+    'note',
+    'notes',
+  ],
   other: ['autre', 'sonstiges', 'altro', 'otro', 'overig'],
   unknown: [],
 };
@@ -74,6 +132,17 @@ export function readChoice(text: string, field: string): readonly Said[] {
   const found = Object.entries(known).find(([one, others]) => one === word || others.includes(word))?.[0];
   if (found !== undefined) return fact(field, found);
   return unread(field, `"${text}" is not one of the words this takes. Write ${Object.keys(known).join(', ')}.`);
+}
+
+/** The kinds that a text names in any of its words: `Halfpenny token`, `Tokens & medals`. */
+export function kindsIn(text: string): readonly string[] {
+  const words = ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}]+/gu, ' ')
+    .trim()} `;
+  return [...BY_KIND]
+    .filter(([kind]) => kind !== 'other' && kind !== 'unknown')
+    .flatMap(([kind, names]) => (names.some((name) => name.length > 3 && words.includes(` ${name} `)) ? [kind] : []));
 }
 
 /** Several words in a cell, split by semicolons or, where there are none, by commas. */

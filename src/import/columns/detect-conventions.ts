@@ -103,10 +103,15 @@ export function bareSumIn(cells: readonly SheetCell[]): string | null {
   return cells.find(({ text, value }) => value?.kind !== 'money' && /^[\d.,'’\s]+[-–]*$/.test(text))?.text ?? null;
 }
 
-/** Whether every row has a figure of its own, as inventory numbers are. */
+/** Whether nearly every row has a short text of its own with a figure in it, as inventory numbers are; a line of totals has none. */
 export function numbersEachRow(cells: readonly SheetCell[]): boolean {
-  const texts = cells.map(({ text }) => text);
-  return texts.every((text) => text !== '') && new Set(texts).size === texts.length;
+  const texts = cells.map(({ text }) => text).filter((text) => text !== '');
+  return (
+    texts.length > 0 &&
+    texts.length >= cells.length * 0.95 &&
+    new Set(texts).size === texts.length &&
+    texts.every((text) => text.length <= 24 && /\d/.test(text))
+  );
 }
 
 /** `VF (20)` is a grade, `1.38 g` a weight: what the cells of a column nobody knows look like. */

@@ -96,9 +96,10 @@ export function matchHeading(heading: string): Matched {
   const row = rowOf(heading) ?? rowOf(bare);
   if (row === undefined) {
     const column = privateBy(heading);
-    return column === null
-      ? { kind: 'not known', languages: [], unit }
-      : { kind: 'ledger', column, languages: [], unit };
+    if (column !== null) return { kind: 'ledger', column, languages: [], unit };
+    return REFERENCES.test(heading)
+      ? { kind: 'field', field: 'references', languages: [], unit }
+      : { kind: 'not known', languages: [], unit };
   }
   const { languages, to } = row;
   if (row.kind === 'ledger' && isLedgerField(to)) return { kind: 'ledger', column: to, languages, unit };
@@ -128,6 +129,9 @@ function withoutUnit(heading: string): { readonly bare: string; readonly unit: s
   const language = /^(.*?)[\s_](?:en|fr|de|it|es|nl)$/i.exec(heading.trim())?.[1];
   return { bare: bracketed ?? language ?? heading, unit: null };
 }
+
+/** A word that makes a column one of references, whatever is beside it: `Spink / other refs`, `Lit. (Jaeger)`. */
+const REFERENCES = /(?<!\p{L})(?:refs?|references?|referenz(?:en)?|zitate?|lit|literatur|bibliographie)(?!\p{L})/iu;
 
 /** A private word anywhere in a heading nobody knows whole. */
 function privateBy(heading: string): LedgerField | null {

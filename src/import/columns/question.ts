@@ -7,6 +7,8 @@ export type Change = {
   readonly settings?: Settings;
   readonly always?: Readonly<Partial<Record<Field, string>>>;
   readonly sections?: Field;
+  /** What words of the sheet stand for, by field. */
+  readonly words?: Mapping['words'];
 };
 
 export type Choice = { readonly answer: string; readonly change: Change };
@@ -39,5 +41,6 @@ export function answer(mapping: Mapping, { change }: Choice): Mapping {
     settings: { ...mapping.settings, ...change.settings },
     always: { ...mapping.always, ...change.always },
     sections: change.sections ?? mapping.sections,
+    words: { ...mapping.words, ...change.words },
   };
 }

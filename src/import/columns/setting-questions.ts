@@ -1,6 +1,6 @@
 import type { SheetCell } from '../sheets/sheet.ts';
 import type { Reading, Settings } from './mapping.ts';
-import type { Change, Question } from './question.ts';
+import type { Change, Choice, Question } from './question.ts';
 import {
   bareSumIn,
   daysIn,
@@ -9,6 +9,7 @@ import {
   filled,
   grIn,
   hyphensIn,
+  numbersEachRow,
   shortDayIn,
   smallYears,
 } from './detect-conventions.ts';
@@ -95,19 +96,30 @@ export function wholeQuestions(columns: readonly ReadColumn[], rows: number): re
     readings.some((reading) => reading.kind === 'field' && reading.field === 'number'),
   );
   const missing = numbers === undefined ? rows : numbers.cells.filter(({ text }) => text === '').length;
+  // A column that numbers each row may be what numbers the pieces.
+  const candidate =
+    numbers === undefined
+      ? columns.find(({ readings, cells }) => readings.every(isUnnamed) && numbersEachRow(cells))
+      : undefined;
   const kinds = ['coin', 'token', 'medal', 'jeton', 'paper'].map((kind) => ({
-    answer: `${kind}s`,
+    answer: kind === 'paper' ? 'paper money' : `${kind}s`,
     change: { always: { kind } },
   }));
   return [
-    ...asking(
-      missing > 0,
-      'unnumbered',
-      `${missing} ${missing === 1 ? 'row has' : 'rows have'} no inventory number. May they be numbered after their row?`,
-      [['yes, row-17', { unnumbered: 'row' }]],
-      '',
-      'Such rows are skipped.',
-    ),
+    ...(missing === 0
+      ? []
+      : [
+          {
+            id: 'unnumbered',
+            asks: `${missing} ${missing === 1 ? 'row has' : 'rows have'} no inventory number. What numbers ${missing === 1 ? 'it' : 'them'}?`,
+            choices: [
+              ...(candidate === undefined ? [] : [numberedBy(candidate.heading)]),
+              { answer: 'the row they are in: row-17', change: { settings: { unnumbered: 'row' as const } } },
+            ],
+            example: '',
+            otherwise: 'Such rows are skipped.',
+          },
+        ]),
     ...(has('kind')
       ? []
       : [
@@ -120,6 +132,15 @@ export function wholeQuestions(columns: readonly ReadColumn[], rows: number): re
           },
         ]),
   ];
+}
+
+function isUnnamed(reading: Reading): boolean {
+  return reading.kind === 'ledger' && reading.column === undefined;
+}
+
+function numberedBy(heading: string): Choice {
+  const readings = [{ kind: 'field' as const, field: 'number' as const }];
+  return { answer: `the column "${heading}"`, change: { columns: [{ heading, readings }] } };
 }
 
 function asking(

@@ -1,7 +1,8 @@
 import type { Sheet } from '../sheets/sheet.ts';
 import { columnKeys, readingsOf } from './column-key.ts';
+import { kindsIn } from '../cells/word-cell.ts';
 import { erasIn, saysKinds } from './detect-conventions.ts';
-import type { Language, Mapping } from './mapping.ts';
+import type { Language, Mapping, Settings } from './mapping.ts';
 import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
 import type { Question } from './question.ts';
@@ -55,19 +56,32 @@ export function suggestMapping(
   };
 }
 
-/** Headings between the rows, of which one at least is a kind in the words of the form: `TOKENS`. */
+/** Headings between the rows, of which one at least names a kind: `TOKENS`, `Tokens & medals`. Each gets its word, to be looked at. */
 function sectionQuestion({ setAside }: Sheet): readonly Question[] {
   const headings = setAside.filter(({ isHeading }) => isHeading === true).map(({ text }) => text);
-  if (!saysKinds(headings.filter((text) => saysKinds([{ text }])).map((text) => ({ text })))) return [];
+  if (headings.every((text) => kindsIn(text).length === 0)) return [];
+  const others = headings.filter((text) => !saysKinds([{ text }]));
+  const words = Object.fromEntries(others.map((text) => [text, kindOfHeading(text)]));
   return [
     {
       id: 'sections',
-      asks: 'Do the headings between the rows say what sort of objects stand below them?',
-      choices: [{ answer: 'yes, of every row that does not say it itself', change: { sections: 'kind' } }],
+      asks: 'Do the headings between the rows say what sort of objects are below them?',
+      choices: [
+        {
+          answer: 'yes, of every row that does not say it itself',
+          change: { sections: 'kind', ...(others.length === 0 ? {} : { words: { kind: words } }) },
+        },
+      ],
       example: headings.join(', '),
       otherwise: 'Such headings say nothing of the rows.',
     },
   ];
+}
+
+/** The one kind a heading names; one that names none is over coins, as `ROMAN` is, and one of several is not known. */
+function kindOfHeading(text: string): string {
+  const [only = 'coin', ...more] = kindsIn(text);
+  return more.length > 0 ? 'unknown' : only;
 }
 
 /** A column of grades with the scale that its words settle: `TTB` makes French of `SPL`, which is Italian too. */
@@ -78,8 +92,14 @@ function withScale(column: ReadColumn): ReadColumn {
   return scale === null ? column : { ...column, readings: [{ ...reading, unit: scale }] };
 }
 
-/** What a mapping that is there still leaves to ask: units and scales of grades that neither it nor the sheet says. */
-export function openQuestions(sheet: Sheet, mapping: Mapping): readonly Question[] {
+/**
+ * What a mapping that is there still leaves to ask, and it with what the cells settle where it is silent: a column that was named
+ * since may hold days or years that nobody has asked of yet.
+ */
+export function openQuestions(
+  sheet: Sheet,
+  mapping: Mapping,
+): { readonly mapping: Mapping; readonly found: Settings; readonly questions: readonly Question[] } {
   const readings = readingsOf(sheet, mapping);
   const columns = columnKeys(sheet).map((heading, at) => ({
     heading,
@@ -87,7 +107,22 @@ export function openQuestions(sheet: Sheet, mapping: Mapping): readonly Question
     cells: sheet.rows.map(({ cells }) => cells[at] ?? { text: '' }),
   }));
   const isScaled = mapping.always['grade-scale'] !== undefined;
-  return [...unitQuestions(columns), ...(isScaled ? [] : gradeQuestions(columns))];
+  const settled = settle(columns);
+  const isSaid = (name: string): boolean => Object.hasOwn(mapping.settings, name);
+  const found = Object.fromEntries(Object.entries(settled.settings).filter(([name]) => !isSaid(name)));
+  const isOpen = ({ id }: Question): boolean =>
+    id === 'kind' ? mapping.always.kind === undefined && mapping.sections !== 'kind' : !isSaid(id);
+  return {
+    mapping: { ...mapping, settings: { ...found, ...mapping.settings } },
+    found,
+    questions: [
+      ...unitQuestions(columns),
+      ...(isScaled ? [] : gradeQuestions(columns)),
+      ...settled.questions.filter(isOpen),
+      ...wholeQuestions(columns, sheet.rows.length).filter(isOpen),
+      ...(mapping.sections === null ? sectionQuestion(sheet) : []),
+    ],
+  };
 }
 
 /** Fields that several columns may fill together. */

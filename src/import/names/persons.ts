@@ -20,6 +20,16 @@ const PORTRAYED: ReadonlySet<string> = new Set(
 
 const NUMERAL = /^(?=[ivx])x{0,2}(?:ix|iv|v?i{0,3})\.?$/i;
 
+/** Roman emperors and Caesars, by the names that lists of coins use. Common practice. */
+const EMPERORS: ReadonlySet<string> = new Set(
+  `augustus tiberius caligula claudius nero galba otho vitellius vespasian titus domitian nerva trajan hadrian commodus pertinax caracalla geta
+  macrinus diadumenian elagabalus maximinus gordian pupienus balbinus philip decius herennius hostilian gallus volusian aemilian valerian
+  gallienus saloninus postumus victorinus tetricus aurelian tacitus florian probus carus numerian carinus diocletian maximian carausius allectus
+  constantius galerius severus maxentius licinius crispus constans magnentius decentius julian jovian valens gratian eugenius arcadius honorius
+  theodosius majorian anthemius zeno anastasius justin justinian tiberius heraclius vespasianus titus domitianus traianus hadrianus diocletianus
+  maximianus valerianus aurelianus septimius marcus lucius antoninus`.split(/\s+/),
+);
+
 type Split = { readonly names: readonly NamedInSheet[]; readonly asked: string | null };
 
 /**
@@ -91,7 +101,7 @@ function isPersonal(name: string): boolean {
   const words = plainLetters(name).split(/\s+/);
   const [first = ''] = words;
   const isNumbered = words.length > 1 && NUMERAL.test(words.at(-1) ?? '');
-  return isFirstName(first) || PORTRAYED.has(first) || isNumbered;
+  return isFirstName(first) || PORTRAYED.has(first) || EMPERORS.has(first) || isNumbered;
 }
 
 function remembered(split: (name: string) => Split): (name: string) => Split {

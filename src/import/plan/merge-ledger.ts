@@ -18,7 +18,7 @@ export function isLedger(text: string | null): boolean {
 
 /**
  * A ledger with cells put in: rows of new pieces come last, columns it has not come behind its own. Rows that nothing changes in stay
- * byte for byte. The ledger is one that `isLedger` allows.
+ * byte for byte, but for the commas of columns that are new. The ledger is one that `isLedger` allows.
  */
 export function mergeLedger(text: string | null, changes: readonly LedgerChange[]): string {
   const begun = text === null || text.trim() === '' ? `\uFEFF${LEDGER_COLUMNS.join(',')}\r\n` : text;
@@ -37,9 +37,10 @@ export function mergeLedger(text: string | null, changes: readonly LedgerChange[
   const byPiece = new Map<string, number>();
   const parsed = records.map((record) => cellsOf(record));
   for (const [index, cells] of parsed.entries()) if (index > 0) byPiece.set((cells[at] ?? '').trim(), index);
-  const out = [...records];
-  if (columns.length > headings.length)
-    out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${lines([columns.map(guarded)])}`;
+  // A new column has a cell, empty, in every row that is there.
+  const more = ','.repeat(columns.length - headings.length);
+  const out = records.map((record) => (record.trim() === '' ? record : record.replace(/(?=\r?\n?$)/, more)));
+  if (more !== '') out[0] = `${begun.startsWith('\uFEFF') ? '\uFEFF' : ''}${lines([columns.map(guarded)])}`;
   const added: (readonly string[])[] = [];
   for (const { piece, cells } of changes) {
     const index = byPiece.get(piece);

@@ -6,6 +6,8 @@ import { oddMeasures } from '../../catalogue/odd-measures.ts';
 import type { Records } from '../../catalogue/records.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { Written } from '../../catalogue/yaml.ts';
+import { kindsIn } from '../cells/word-cell.ts';
+import { grouped } from '../names/grouped.ts';
 import type { PlacedPiece } from './piece-to-write.ts';
 
 /** A sentence for each weight and diameter of new and changed pieces that can hardly be right; they are written all the same. */
@@ -34,6 +36,22 @@ export function oddCells(
       );
       return odd.map(({ field, says }) => `row ${row}, ${headings.get(field) ?? field}: ${says}`);
     });
+}
+
+/** A sentence for each kind that titles name and the pieces so called are not: a sheet of coins may have tokens in it. */
+export function oddKinds(pieces: readonly PlacedPiece[]): readonly string[] {
+  const found = pieces.flatMap(({ row, state, base: { facts } }) => {
+    const [kind, named] = [words(facts['kind']) ?? '', kindsIn(words(facts['title']) ?? '')];
+    const isOdd = state !== 'same' && kind !== 'unknown' && named.length > 0 && !named.includes(kind);
+    return isOdd ? [{ row, kind, named: named.join(' or ') }] : [];
+  });
+  return grouped(found, ({ kind, named }) => `${kind} ${named}`).map((some) => {
+    const rows = some.slice(0, 12).map(({ row }) => String(row));
+    const more = some.length > 12 ? ` and ${some.length - 12} more` : '';
+    const { named = '', kind = '' } = some[0] ?? {};
+    const titles = some.length === 1 ? 'the title names' : 'the titles name';
+    return `${some.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}${more}: ${titles} a ${named}, and the kind is ${kind}. Give the rows a column of kinds, or change the files once they are written.`;
+  });
 }
 
 function words(written: Written | undefined): string | undefined {

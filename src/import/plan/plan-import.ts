@@ -19,7 +19,7 @@ import { newListFile } from '../names/new-list-file.ts';
 import { identify } from './which-piece.ts';
 import type { Identity } from './which-piece.ts';
 import { isLedger, ledgerRows, mergeLedger } from './merge-ledger.ts';
-import { oddCells } from './odd-cells.ts';
+import { oddCells, oddKinds } from './odd-cells.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
 import { tryOn } from './try-on.ts';
@@ -100,7 +100,12 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     questions: joined.questions,
     offers,
     secrets,
-    remarks: [...joined.remarks, ...oddCells(pieces, records, sheet.headings), ...outside(pieces, folder, lists, read)],
+    remarks: [
+      ...joined.remarks,
+      ...oddKinds(pieces),
+      ...oddCells(pieces, records, sheet.headings),
+      ...outside(pieces, folder, lists, read),
+    ],
     setAside: placing.setAside.toSorted((a, b) => a.row - b.row),
     unread: pieces
       .flatMap(({ row }) => placing.incoming.get(row)?.unread ?? [])

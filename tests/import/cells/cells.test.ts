@@ -106,7 +106,11 @@ describe('a cell', () => {
   });
 
   test.each([
-    ['date', '03/04/1911', 'day or the month'],
+    ['date', '03/04/1911', 'days: day first'],
+    ['mint', 'dto.', 'row above'],
+    ['ruler', 'wie vor', 'row above'],
+    ['denomination', '″', 'row above'],
+    ['issuer', 'as above', 'row above'],
     ['date', '268', 'any era'],
     ['date', '12/3/98', 'year of two figures'],
     ['date', '1752 NS', 'may be the sign of an era'],

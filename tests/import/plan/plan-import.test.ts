@@ -67,6 +67,21 @@ Told.
     expect(problemsOf(folder)).toEqual([]);
   });
 
+  test('a column that the ledger gets has its cell in every row that is there', () => {
+    const onto = changed(EMPTY, { 'private/ledger.csv': 'piece,notes\r\nolder,"two\nlines"\r\n\r\nlast,\r\n' });
+    const { folder } = bring([draft(2, {}, { ledger: { Fach: 'B 7' } })], onto);
+    expect(textOf(folder, 'private/ledger.csv')).toBe(
+      'piece,notes,Fach\r\nolder,"two\nlines",\r\n\r\nlast,,\r\na-2,,B 7\r\n',
+    );
+  });
+
+  test('titles that name another kind than the piece is are told of', () => {
+    const { plan } = bring([draft(2, { title: 'Halfpenny token' }), draft(3, { title: 'Sou, bronze' })]);
+    expect(plan.remarks).toEqual([
+      'row 2: the title names a token, and the kind is coin. Give the rows a column of kinds, or change the files once they are written.',
+    ]);
+  });
+
   test('what could not be read stands as it was written, and is told of; a private cell goes to the ledger', () => {
     const unread = [
       { row: 2, heading: 'Gewicht', text: 'ca. 3?', because: 'Write 3 g.', field: 'weight' },
