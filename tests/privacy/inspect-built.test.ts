@@ -5,7 +5,7 @@ import process from 'node:process';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { inspectBuilt } from '../../src/privacy/inspect-built.ts';
+import { inspectAgain, inspectBuilt } from '../../src/privacy/inspect-built.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
@@ -76,6 +76,43 @@ test('the folder of the cabinet is found wherever it lies on the machine, and an
   const site = await built({ 'a.json': '["/srv/kept/coins/pieces"]', 'b.html': page('see noble-of-old') });
   const found = await inspectBuilt(site, records, { ...folder, at: '/srv/kept/coins' });
   expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-path a.json', 'leak-unpublished b.html']);
+});
+
+/** What a cabinet may come to keep private, or to hide, after a site was found clean; what the site has said all along. */
+const SECRET_NOW: readonly (readonly [what: string, change: Readonly<Record<string, string | ((text: string) => string)>>, kind: string])[] = [
+  ['a text of the ledger', { 'private/ledger.csv': 'piece,storage\nplain-penny,under the floorboard\n' }, 'leak-private'],
+  ['signs without a letter', { 'private/ledger.csv': 'piece,storage\nplain-penny,#*#*#*#\n' }, 'leak-private'],
+  ['a sum', { 'private/ledger.csv': 'piece,cost\nplain-penny,77.35 GBP\n' }, 'leak-private'],
+  ['a sum in another currency', { 'private/ledger.csv': 'piece,cost\nplain-penny,66.35 EUR\n' }, 'leak-private'],
+  ['a sum with other figures', { 'private/ledger.csv': 'piece,cost\nplain-penny,66.45 GBP\n' }, 'leak-private'],
+  ['a hidden piece', { 'pieces/old-medal/piece.md': (text) => text.replace(/^kind:/m, 'publish: no\nkind:') }, 'leak-unpublished'],
+  ['an unlisted piece', { 'pieces/old-medal/piece.md': (text) => text.replace(/^kind:/m, 'publish: unlisted\nkind:') }, 'leak-unlisted'],
+  ['the name of the keeper', { 'cabinet.yaml': (text) => text.replace(/^keeper:.*$/m, 'keeper: Ada Foss') }, 'leak-keeper'],
+]; // prettier-ignore
+test.for(SECRET_NOW)('a file that was found clean is looked through again for %s', async ([, change, kind]) => {
+  const before = changed(await markedCabinet(), { 'private/ledger.csv': 'piece,cost\nplain-penny,66.35 GBP\n' });
+  const said = 'It lay under the floorboard #*#*#*#, for 77.35 GBP or 66.45 GBP or 66.35 EUR, as the Medal of a plain occasion.';
+  const site = await built({ 'a.html': page(said), 'exhibits/a/print/anonymous/index.html': page('by Ada Foss') });
+  const first = await inspectAgain(site, readCabinet(before).records, before, null);
+  expect(first.problems).toEqual([]);
+  const unchanged = await inspectAgain(site, readCabinet(before).records, before, first.clean);
+  expect(unchanged).toEqual(first);
+  const after = changed(before, change);
+  const again = await inspectAgain(site, readCabinet(after).records, after, first.clean);
+  expect(again.problems.map((one) => one.kind)).toEqual([kind]);
+  expect(again.problems).toEqual(await inspectBuilt(site, readCabinet(after).records, after));
+}); // prettier-ignore
+
+test('the order of rows in a ledger is nothing to what was found clean', async () => {
+  const ledger = (...rows: readonly string[]) => ({
+    'private/ledger.csv': ['piece,cost,storage', ...rows, ''].join('\n'),
+  });
+  const rows = ['plain-penny,66.35 GBP,under the floorboard', 'old-medal,12.50 GBP,behind the boiler'];
+  const [one, other] = [ledger(...rows), ledger(...rows.toReversed())].map((change) => changed(CABINET, change));
+  if (one === undefined || other === undefined) expect.fail();
+  const site = await built({ 'a.html': page('x') });
+  const first = await inspectAgain(site, readCabinet(one).records, one, null);
+  expect((await inspectAgain(site, readCabinet(other).records, other, null)).clean).toEqual(first.clean);
 });
 
 test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s that carries a place', async (format) => {

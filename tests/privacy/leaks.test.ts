@@ -52,6 +52,22 @@ test.for(TOLD)('a ledger row %s and “%s”: told, %s', async ([row, story, fou
   expect((await telling(row, story)).includes('private-in-text')).toBe(found);
 });
 
+test('what is found is told by where it is kept, and by no more of it than its ends', async () => {
+  const row = 'plain-penny,85 GBP,,,Box #9!,"– From Tolland, by the mill –",,,,,';
+  const folder = changed(await markedCabinet(), { [LEDGER]: `${HEAD}\n\n${row}\n` });
+  const found = guarded(lettersOf('In Box #9! from Tolland, by the mill, for £85.'), guardOf(folder, readCabinet(folder).records));
+  const spot = { from: LEDGER, line: 3 };
+  expect(found).toEqual([
+    { ...spot, column: 'storage', hint: 'b… (7 signs)' },
+    { ...spot, column: 'seller', hint: 'f…l (25 signs)' },
+    { ...spot, column: 'cost', hint: 'a sum of money' },
+  ]);
+}); // prettier-ignore
+
+test('a cell of dashes and blanks guards nothing', async () => {
+  expect(await telling(',,,— — — —,_________,,,,,', 'A story of — — — — and _________.')).toEqual([]);
+});
+
 test('a word of the ledger that is all over the public texts is the cabinet’s subject, and tells nothing', async () => {
   const row = ',,,,From Tolland,,,,,';
   const stories = ['pieces/old-medal/piece.md', 'pieces/unlisted-groat/piece.md', 'exhibits/small-show/exhibit.md'];
