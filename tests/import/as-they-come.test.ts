@@ -226,6 +226,8 @@ columns:
     // Gods are on coins and strike none: common practice.
     ['Litra with head of Apollo', { denomination: 'litra', obverse: { design: 'head of Apollo' } }, []],
     ['Stater of Macedonia with head of Herakles', {}, ['denomination', 'ruler']],
+    ['Litra with bust of Arethusa; struck at Syracuse', {}, ['obverse design']],
+    ['"Litra with Herakles, issued by the city"', {}, ['obverse design']],
     ['Coin with head of Trajan', { ruler: 'trajan' }, ['denomination']],
     ['"Coin of Apamea on the Orontes, Apamea"', { mint: 'apamea' }, ['ruler']],
   ] as const)('%s', async ([title, facts, asked]) => {

@@ -71,7 +71,9 @@ function readParts(
     const { parts, asked } = settledWay(found, cell.known);
     return [
       ...parts.flatMap(({ part, text }) =>
-        readPart(part, text).map((each) => (each.kind === 'unread' ? { ...each, text: each.text ?? text } : each)),
+        (saysMoreThanDesign(part, text) ?? readPart(part, text)).map((each) =>
+          each.kind === 'unread' ? { ...each, text: each.text ?? text } : each,
+        ),
       ),
       ...asked.map(({ text, names }): Said => ({
         kind: 'unread',
@@ -84,6 +86,19 @@ function readParts(
   if (hasPlace) return [];
   const tried = patterns.map(({ pattern }) => pattern).join(' or ');
   return unread('pattern', `"${cell.text}" does not fit ${tried}. Add a pattern that it fits to the mapping.`);
+}
+
+/** Words that begin what is said of the whole piece, behind its design: `bust of Majorianus, struck at Arles`. */
+const OF_PIECE =
+  /[,;] (?:struck|issued|minted|coined|engraved|geprägt|ausgegeben|frappée?|émise?|coniat[ao]|acuñad[ao])(?!\p{L})/iu;
+
+/** Why the rest of a text is no design alone; null where it may be one. */
+function saysMoreThanDesign(part: string, text: string): readonly Said[] | null {
+  if (!part.endsWith('design') || !OF_PIECE.test(text)) return null;
+  return unread(
+    part,
+    `"${text}" says more than the design. Add a pattern for it to the mapping, such as {${part}}, struck at {mint}, or write the design alone.`,
+  );
 }
 
 /** The first pattern that fits, with those that part the cell at the same places under other names; null when none fits. */
