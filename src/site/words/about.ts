@@ -27,7 +27,7 @@ export const aboutWords = {
   readings: 'How dates, grades, weights and legends are read here',
   privateTitle: 'What is not here',
   private:
-    'What a piece cost, what it may be worth, for how much it is insured, where it is kept, from whom it was bought, and where exactly it was found. These facts are in a folder of their own. The program that makes this site reads it only to make sure that none of it is published.',
+    'What a piece cost, what it may be worth, for how much it is insured, where it is kept, and where exactly it was found; nor from whom it was bought, unless the keeper tells it in the history of the piece. These facts are in a folder of their own. The program that makes this site reads it only to make sure that none of it is published.',
   cautionsTitle: 'Cautions',
   cautionsLead:
     'These are short and are not legal advice. Law differs from country to country and changes: ask the local authority, a museum, a conservator or a licensed valuer.',

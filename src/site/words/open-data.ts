@@ -51,7 +51,8 @@ export const openDataWords = {
     ['millimetres', 'The size as two numbers, across and down.'],
     ['fine', 'Grams of fine metal, lowest and highest; left out where weight or fineness is not known.'],
   ],
-  notHere: 'Not included: prices, storage, sellers, exact find spots, and pieces the keeper does not publish.',
+  notHere:
+    'Not included: prices and values, storage, exact find spots, sellers that no history of a piece names, and pieces the keeper does not publish.',
   facts: 'Facts are free to use. Please cite this catalogue if they help you.',
   pictures: 'The licence of each photograph is given on its page and in its manifest.',
   noAddress:

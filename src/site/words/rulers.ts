@@ -1,7 +1,8 @@
 export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers named on the pieces, reign by reign, and the rulers without a piece here.',
-  lead: 'The rulers named on the pieces, and others that this cabinet lists and has no piece of; it does not list everyone who ruled. A half-height bar is a joint reign; a broken outline is a reign without a piece.',
+  lead: 'The rulers named on the pieces, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
+  bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece.',
   none: 'There is no ruler yet.',
   noCoins: 'struck no coins',
   listOf: (realm: string): string => `The rulers of ${realm}`,

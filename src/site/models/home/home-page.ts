@@ -29,6 +29,8 @@ export type SetLine = {
   readonly wanted: string;
   /** Its first places, drawn small. */
   readonly places: readonly PlaceShown[];
+  /** How many places are not drawn. */
+  readonly more: number;
 };
 
 export type HomePage = {
@@ -54,7 +56,7 @@ export type HomePage = {
 const NEWEST = 12;
 const ON_SHOW = 14;
 const WANTED = 4;
-const DRAWN = 10;
+const DRAWN = 5;
 
 export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();
@@ -139,5 +141,6 @@ function setLineOf(house: Cabinet, state: SetState): SetLine {
     wanted:
       empty.length > 0 ? homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED) : wholeInWords(filled, of),
     places: placesShown(house, state, 0, DRAWN),
+    more: Math.max(0, state.places.length - DRAWN),
   };
 }

@@ -1,4 +1,5 @@
 import { gather } from '../shared/gather.ts';
+import { DOT_WIDTH } from './weight-rows.ts';
 import type { WeightChart, WeightDot, WeightRow } from './weight-rows.ts';
 
 /** A column of a histogram; hollow for pieces whose weight is not to be compared without a thought. */
@@ -50,9 +51,9 @@ export function layOutWeights({ rows, isLong }: WeightChart): LaidWeights {
   return { rows: laid, base: bottom, height: bottom + FOOT };
 }
 
-/** For every place on the line a solid column, and on it a hollow one. */
+/** For every place as wide as a dot a solid column, and on it a hollow one. */
 function columnsOf({ dots }: WeightRow, line: number, perPiece: number): readonly WeightColumn[] {
-  return gather(dots, ({ x }) => x).flatMap(({ key: x, all }) => {
+  return gather(dots, ({ x }) => Math.round(x / DOT_WIDTH) * DOT_WIDTH).flatMap(({ key: x, all }) => {
     const hollow = all.filter(({ isHollow }) => isHollow).length * perPiece;
     const solid = all.length * perPiece - hollow;
     return [

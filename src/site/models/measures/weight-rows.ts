@@ -46,8 +46,8 @@ type Weighed = {
 
 /** Fewer weighed pieces make no picture. */
 const ENOUGH = 3;
-/** Dots within a fortieth of the width lie above one another. */
-const BINS = 40;
+/** In per cent of the width of a chart: dots nearer than this lie above one another. */
+export const DOT_WIDTH = 2.5;
 const MIDDLE = 2;
 
 /** One chart for each denomination of which enough pieces were weighed, the fullest first. */
@@ -187,15 +187,21 @@ function bandOf(standard: Standard | undefined, scale: Interval): WeightRow['ban
   return { x: shareAlong(scale, grams.low), width: widthAlong(scale, grams) };
 }
 
+/** Each dot at its own weight, on the lowest level where it touches none. */
 function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightDot[] {
-  const heights = new Map<number, number>();
-  return weighed.map(({ piece, grams, standards }) => {
-    const x = shareAlong(scale, (grams.low + grams.high) / MIDDLE);
-    const bin = Math.round((x * BINS) / 100);
-    const stack = heights.get(bin) ?? 0;
-    heights.set(bin, stack + 1);
-    return { x: Math.round((10_000 * bin) / BINS) / 100, stack, isHollow: standards.length > 1 || hasLost(piece) };
-  });
+  const lastOn: number[] = [];
+  return weighed
+    .map(({ piece, grams, standards }) => ({
+      x: Math.round(100 * shareAlong(scale, (grams.low + grams.high) / MIDDLE)) / 100,
+      isHollow: standards.length > 1 || hasLost(piece),
+    }))
+    .toSorted((a, b) => a.x - b.x)
+    .map((dot) => {
+      const free = lastOn.findIndex((last) => dot.x - last >= DOT_WIDTH);
+      const stack = free < 0 ? lastOn.length : free;
+      lastOn[stack] = dot.x;
+      return { ...dot, stack };
+    });
 }
 
 function hasLost(piece: PublicPiece): boolean {

@@ -95,7 +95,8 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
     groups: await Promise.all(
       groups.map(async ({ title, pieces }) => ({
         title,
-        board: await boardOf(mostShown(pieces).shown, noteOf),
+        // The first shows the king whatever the others show.
+        board: await boardOf(mostShown(pieces).shown, noteOf, mostShown(pieces).shown.slice(1)),
         more: mostShown(pieces).more,
       })),
     ),

@@ -31,13 +31,15 @@ const laidIn = onceFor((cabinet: Cabinet) => ({ usual: laidBy(cabinet, false), b
 function laidBy({ photographs }: Cabinet, byReverse: boolean): (piece: PublicPiece) => LaidPiece {
   return onceFor((piece: PublicPiece): LaidPiece => {
     const { id, title, status } = piece;
+    const face = tellingFace(piece, new Set(byReverse ? [piece] : []), photographs);
     return digestedOnce({
       id,
       href: urls.piece(id),
       title,
       line: ticketLine(piece),
-      note: boardWords.status(status),
-      face: tellingFace(piece, new Set(byReverse ? [piece] : []), photographs),
+      // What lies here without a photograph because it is lent says so on its disc.
+      note: status === 'lent' && face.shown !== 'photograph' ? null : boardWords.status(status),
+      face,
     });
   });
 }

@@ -6,6 +6,7 @@ import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { boardWords } from '../../words/board.ts';
 import { capital } from '../../words/capital.ts';
+import { pieceWords } from '../../words/piece.ts';
 import { ticketWords } from '../../words/ticket.ts';
 
 /** The small note that lies with a piece. A line that is not known is left out; an unknown one says so. */
@@ -43,10 +44,14 @@ export function ticketOf(piece: PublicPiece): Ticket {
   };
 }
 
-/** A ticket in one line, for what lies under a picture that names the piece: `1280–81, 1.38 g`. */
+/** A ticket in one line, for what lies under a picture that names the piece: `1280–81, 1.38 g`; in grams, so that neighbours compare. */
 export function ticketLine(piece: PublicPiece): string {
   const weight = known(piece.weight);
-  return [dateInWords(piece), ...(weight === null ? [] : [formatWeight(weight)])].join(', ');
+  if (weight === null) return dateInWords(piece);
+  const inGrams = ['g', 'mg', 'kg'].includes(weight.unit)
+    ? formatWeight(weight)
+    : pieceWords.grams(weight.grams.toFixed(2));
+  return `${dateInWords(piece)}, ${inGrams}`;
 }
 
 /** The date of a piece for a visitor; a blank in words. */
