@@ -1,13 +1,13 @@
 const SMALL = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' '); // prettier-ignore
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const VALUES: ReadonlyMap<string, number> = new Map([
-  ['a', 1],
   ...SMALL.map((word, index) => [word, index + 1] as const),
   ...TENS.map((word, index) => [word, (index + 2) * 10] as const),
   ['hundred', 100],
   ['thousand', 1000],
 ]);
-const WORD = [...VALUES.keys()].filter((word) => word !== 'a').join('|');
+const WORD = [...VALUES.keys()].join('|');
+// "A hundred" is one: a multiplier without a number before it counts once.
 const RUN = new RegExp(`\\b(?:a )?(?:${WORD})(?:,? (?:and )?(?:${WORD}))*\\b`, 'g');
 
 /** The numbers spelled in English words in a text of plain letters: "twelve hundred and fifty", from ten on. */

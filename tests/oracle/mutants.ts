@@ -23,7 +23,7 @@ const guards = (folder: string, files: string, tests: readonly string[]) =>
 /** The files, and the tests that should notice, the likeliest first. */
 const GUARDS: readonly (readonly [files: readonly string[], tests: readonly string[]])[] = [
   guards('src/privacy', 'exact-spots machine-paths', tested('privacy', 'exact-spots every-text leaks inspect-built disguised private-values')),
-  guards('src/privacy', 'page-policy private-files not-secret public-words privacy', tested('privacy', 'leaks said-in-public private-values inspect-built')),
+  guards('src/privacy', 'page-policy private-files not-secret public-words privacy', tested('privacy', 'leaks said-in-public exact-spots private-values inspect-built')),
   guards('src/privacy', 'private-values private-cells sums spelled-numbers', tested('privacy', 'private-values disguised leaks inspect-built')),
   guards('src/privacy', 'private-in-text', tested('privacy', 'disguised private-values leaks')),
   guards('src/privacy', 'hidden-in-text exact-in-text', tested('privacy', 'every-text inspect-built disguised leaks')),

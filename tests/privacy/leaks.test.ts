@@ -178,6 +178,10 @@ describe('files of private/', () => {
     for (const { says } of told) expect(says).toContain(`Nothing reads ${name},`);
     expect(unreadSheets(files(name))).toHaveLength(name === 'legder.csv' ? 1 : 0);
   }); // prettier-ignore
+  test('are told of by check beside everything else', async () => {
+    const folder = changed(await markedCabinet(), { 'private/Guide.csv': 'set,place\n' });
+    expect(problemsOf(folder).map(({ kind }) => kind)).toEqual(['private-misspelt']);
+  });
   test('those that are read, and what the program writes, are not; a sheet that nobody reads is', () => {
     const known = ['ledger.csv', 'guide.csv', 'life.csv', 'prices.csv', 'fees.csv', 'indices.csv', 'not-secret.csv', 'inventory.csv', 'inventory.html', 'tickets.html', 'photographs.html', 'import/a/rows.csv', 'plan.md', 'deleted.csv'];
     expect([...checkPrivateFiles(files(...known)), ...unreadSheets(files(...known))]).toEqual([]);
