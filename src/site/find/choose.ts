@@ -2,6 +2,7 @@ import { findLegends } from '../../core/legends/match-mask.ts';
 import { FACETS } from './record.ts';
 import type { FacetName, FindRecord } from './record.ts';
 import type { FindState, Sort } from './state.ts';
+import { wordSearch } from './search-words.ts';
 import type { WordSearch } from './search-words.ts';
 
 /** A piece that answers, with the legend that did where one was sought, the word where only one spelled nearly so did, and why. */
@@ -18,6 +19,14 @@ export type Answer = {
   /** For each facet, how many pieces each value would leave: those that answer everything asked of other facets. */
   readonly counts: Readonly<Record<FacetName, ReadonlyMap<string, number>>>;
 };
+
+/** What answers whatever is asked of these records, in the order asked for. */
+export type Finder = (state: FindState) => Answer;
+
+export function finderOf(records: readonly FindRecord[]): Finder {
+  const search = wordSearch(records);
+  return (state) => choose(records, search, state);
+}
 
 /** The pieces that answer what was asked, in the order asked for. */
 export function choose(records: readonly FindRecord[], search: WordSearch, state: FindState): Answer {

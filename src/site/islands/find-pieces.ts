@@ -1,9 +1,6 @@
-import { choose } from '../find/choose.ts';
-import type { Answer, Found } from '../find/choose.ts';
+import type { Answer, Finder, Found } from '../find/choose.ts';
 import { FACETS } from '../find/record.ts';
 import type { FindRecord } from '../find/record.ts';
-import { wordSearch } from '../find/search-words.ts';
-import type { WordSearch } from '../find/search-words.ts';
 import { asksAnything, formatState, parseState } from '../find/state.ts';
 import type { FindState } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
@@ -11,6 +8,8 @@ import { layFound } from './lay-found.ts';
 import { readJson } from './read-json.ts';
 
 const AT_ONCE = 96;
+/** How many found pieces are among the first that a visitor sees. */
+const SOON = 4;
 /** How long nothing is typed, in milliseconds, before the address says what is asked: a browser lets it be written only so often. */
 const WRITTEN_AFTER = 300;
 
@@ -20,7 +19,7 @@ const WRITTEN_AFTER = 300;
  */
 class FindPieces extends HTMLElement {
   #form: HTMLFormElement | null = null;
-  #loading: Promise<{ records: readonly FindRecord[]; search: WordSearch }> | null = null;
+  #loading: Promise<{ all: number; find: Finder }> | null = null;
   #whole: readonly Element[] = [];
   #says = '';
   /** The counts of the whole list, as the page came with them. */
@@ -50,6 +49,8 @@ class FindPieces extends HTMLElement {
     this.#worn?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
     this.querySelector('[data-lists]')?.remove();
 
+    // Whoever begins to fill the form will ask. Should this fail, asking tries again and says so.
+    form.addEventListener('focusin', () => this.#getReady(), { once: true });
     let waiting = 0;
     form.addEventListener('input', (event) => {
       const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
@@ -111,12 +112,11 @@ class FindPieces extends HTMLElement {
   async #answer(state: FindState): Promise<void> {
     const turn = (this.#turn += 1);
     try {
-      this.#loading ??= this.#load();
-      const { records, search } = await this.#loading;
+      const { all, find } = await this.#loaded();
       if (turn !== this.#turn) return;
-      const answer = choose(records, search, state);
+      const answer = find(state);
       this.#lay(answer.found);
-      this.#tell(state, answer, records.length);
+      this.#tell(state, answer, all);
     } catch {
       this.#loading = null;
       this.#layWhole();
@@ -124,16 +124,30 @@ class FindPieces extends HTMLElement {
     }
   }
 
-  async #load(): Promise<{ records: readonly FindRecord[]; search: WordSearch }> {
-    const records = (await readJson(this.#records)) as readonly FindRecord[];
-    return { records, search: wordSearch(records) };
+  #getReady(): void {
+    this.#loaded().catch(() => {
+      this.#loading = null;
+    });
+  }
+
+  /** What finds, and the records in which: neither is fetched before somebody is about to ask, and then both at once. */
+  #loaded(): Promise<{ all: number; find: Finder }> {
+    this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records)]).then(
+      ([{ finderOf }, read]) => {
+        const records = read as readonly FindRecord[];
+        return { all: records.length, find: finderOf(records) };
+      },
+    );
+    return this.#loading;
   }
 
   #lay(found: readonly Found[]): void {
     const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
     const list = this.querySelector('[data-board] ul');
     if (patterns === null || list === null) return;
-    list.replaceChildren(...found.slice(0, this.#shown).flatMap((one) => layFound(one, patterns, this.#records) ?? []));
+    list.replaceChildren(
+      ...found.slice(0, this.#shown).flatMap((one, at) => layFound(one, patterns, this.#records, at < SOON) ?? []),
+    );
     this.#toggle('[data-board]', found.length > 0);
     this.#toggle('[data-more]', found.length > this.#shown);
     this.#toggle('[data-pager]', false);

@@ -6,12 +6,13 @@ import { tied } from '../words/no-break.ts';
 
 /**
  * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are
- * meant from `records`, the file that named them.
+ * meant from `records`, the file that named them. What is among the `soon` ones has its picture fetched at once.
  */
 export function layFound(
   { record, legend, similar, by }: Found,
   patterns: HTMLTemplateElement,
   records: string,
+  soon: boolean,
 ): Element | null {
   const isPictured = 'src' in record.face;
   const pattern = patterns.content.querySelectorAll('li')[isPictured ? 0 : 1];
@@ -34,6 +35,10 @@ export function layFound(
   if (note !== undefined && noted !== null) note.textContent = noted;
   else note?.remove();
   const face = line.querySelector('.face');
+  if (soon && face instanceof HTMLImageElement) {
+    face.loading = 'eager';
+    face.fetchPriority = 'high';
+  }
   if (face !== null) layFace(face, record.face, records);
   return line;
 }
