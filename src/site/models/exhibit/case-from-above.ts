@@ -88,7 +88,7 @@ function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {
   if (face.shown !== 'photograph') return { box, round, holder, metal: face.metal, picture: null };
   const [width, height] = [face.millimetres, (face.millimetres * face.height) / face.width];
   const [left, top] = [box.left + (box.width - width) / 2, box.top + (box.height - height) / 2];
-  return { box, round, holder, metal: 'stuff', picture: { src: face.small, box: { left, top, width, height } } };
+  return { box, round, holder, metal: 'stuff', picture: { src: face.tiny, box: { left, top, width, height } } };
 }
 
 function cardIn({ lines, points }: Card, box: Box): CardInCase {

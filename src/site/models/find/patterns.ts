@@ -15,6 +15,7 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       alt: '',
       src: 'data:,',
       small: '',
+      tiny: '',
       srcset: '',
       pictures: [],
       hints: { piece: '', board: '' },

@@ -21,8 +21,9 @@ export type FaceView =
   | (Laid & {
       readonly shown: 'photograph';
       readonly src: string;
-      /** A file just large enough for a board. */
+      /** A file just large enough for a board, and one for a case seen whole. */
       readonly small: string;
+      readonly tiny: string;
       readonly srcset: string;
       /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
       readonly hints: { readonly piece: string; readonly board: string };
@@ -51,7 +52,7 @@ export type FaceView =
 export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
 
 // Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
-const HINT = { piece: 14, onPhone: 6, board: 5 } as const;
+const HINT = { piece: 14, onPhone: 6, board: 5, case: 4.5 } as const;
 
 /** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
 export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
@@ -95,7 +96,7 @@ function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse
 function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
   const across = pictureWidth(piece, pictures);
   const largest = pictures.webp.at(-1) ?? pictures.jpeg;
-  const middle = pictures.webp.find((made) => made.width >= across * HINT.piece) ?? largest;
+  const atLeast = (width: number): FacePictures['jpeg'] => pictures.webp.find((made) => made.width >= width) ?? largest;
   const address = ({ file }: { file: string }): string => urls.photograph(piece.id, file);
   return {
     face: pictures.face,
@@ -104,8 +105,9 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     millimetres: across,
     unmeasured: extentOf(piece) === null,
     alt: altOf(piece, pictures.face),
-    src: address(middle),
-    small: address(pictures.webp.find((made) => made.width >= 1.5 * across * HINT.board) ?? largest),
+    src: address(atLeast(across * HINT.piece)),
+    small: address(atLeast(1.5 * across * HINT.board)),
+    tiny: address(atLeast(across * HINT.case)),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
     hints: {
       piece: `(max-width: 640px) ${Math.round(across * HINT.onPhone)}px, ${Math.round(across * HINT.piece)}px`,
