@@ -1,5 +1,7 @@
 import { checkAll } from './check-records.ts';
 import type { PrivacyRules } from './check-records.ts';
+import { NOT_EARLIER } from './earlier.ts';
+import type { Earlier } from './earlier.ts';
 import { linksIn } from './files.ts';
 import type { CabinetFolder } from './files.ts';
 import { readBetweenStrokes } from './keep/journal.ts';
@@ -27,17 +29,22 @@ export function today(): string {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
-/** Reads a cabinet and finds every problem its texts have on a day, in file order. */
-export async function checkCabinet(at: string, privacy: PrivacyRules, day = today()): Promise<CheckedCabinet> {
+/** Reads a cabinet and finds every problem its texts have on a day, in file order; what is known of them from `earlier` is not worked out again. */
+export async function checkCabinet(
+  at: string,
+  privacy: PrivacyRules,
+  day = today(),
+  earlier: Earlier = NOT_EARLIER,
+): Promise<CheckedCabinet> {
   const folder = await readBetweenStrokes(at);
   if (folder === null)
     return { records: NOTHING, problems: [problem('cabinet-missing', { file: '' }, at)], folder: { at, files: [] } };
-  const { records, problems } = readCabinet(folder);
+  const { records, problems } = readCabinet(folder, earlier);
   // The demo's private figures are invented and are kept in the repository on purpose.
   const tracked = records.cabinet?.fields.demo === 'yes' ? [] : await privacy.inGit(at);
   const links = (await linksIn(at)).flatMap(({ file, isFolder }) =>
     file !== 'private' ? [problem('file-linked', { file })] : isFolder ? [] : [problem('private-away', { file })],
   );
-  const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy, day)];
+  const all = [...tracked, ...links, ...problems, ...checkAll(records, folder, privacy, day, earlier)];
   return { records, problems: gatherProblems(orderProblems(all)), folder };
 }

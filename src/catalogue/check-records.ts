@@ -1,4 +1,6 @@
 import { checkAddresses } from './addresses.ts';
+import { NOT_EARLIER } from './earlier.ts';
+import type { Earlier } from './earlier.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';
@@ -20,7 +22,7 @@ import { checkTypes } from './rules/types.ts';
 export type PrivacyRules = {
   readonly rules: readonly Rule[];
   /** Private values in the texts and names of files. */
-  readonly inTexts: (records: Records, folder: CabinetFolder) => readonly Problem[];
+  readonly inTexts: (records: Records, folder: CabinetFolder, earlier: Earlier) => readonly Problem[];
   /** Private files that git has, or would take. */
   readonly inGit: (at: string) => Promise<readonly Problem[]>;
 };
@@ -51,8 +53,9 @@ export function checkRecords(
   privacy: PrivacyRules,
   day: string,
   place: Place = placesIn(folder),
+  earlier: Earlier = NOT_EARLIER,
 ): readonly Problem[] {
-  return [...RULES, ...privacy.rules].flatMap((rule) => rule(records, place, day));
+  return [...RULES, ...privacy.rules].flatMap((rule) => rule(records, place, day, earlier));
 }
 
 /** Finds everything wrong with records that were read: between them, in the ledger and the guide, and what is private in them. */
@@ -61,12 +64,13 @@ export function checkAll(
   folder: CabinetFolder,
   privacy: PrivacyRules,
   day: string,
+  earlier: Earlier = NOT_EARLIER,
 ): readonly Problem[] {
   return [
-    ...checkRecords(records, folder, privacy, day),
+    ...checkRecords(records, folder, privacy, day, placesIn(folder), earlier),
     ...checkPrivate(records, folder, day),
     ...checkLife(records, folder, day),
     ...checkAddresses(records, folder),
-    ...privacy.inTexts(records, folder),
+    ...privacy.inTexts(records, folder, earlier),
   ];
 }

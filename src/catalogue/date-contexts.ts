@@ -10,6 +10,13 @@ const HIJRI_PAIR = /^date:.*\d *(?:\/|r\.? ?y\b|regnal)/im;
 
 type PieceSchema = ReturnType<typeof pieceSchema>;
 
+const names = new WeakMap<object, string>();
+
+/** What a schema of pieces was made of: the same text, the same schema. Undefined for any other schema. */
+export function madeOf(schema: object): string | undefined {
+  return names.get(schema);
+}
+
 /**
  * The schema of a piece by the text of its facts: what is known of the ruler it names settles dates with two readings,
  * and the cabinet says what `gr` is. Pieces of one realm share a schema, and while no reign changes it is the same from one reading of the cabinet to the
@@ -36,6 +43,7 @@ export function pieceSchemas(): (
       const key = JSON.stringify(context);
       const schema = schemas.get(key) ?? pieceSchema({ ...context, reigns }, gr);
       schemas.set(key, schema);
+      names.set(schema, `${named} ${key}`);
       return schema;
     };
   };

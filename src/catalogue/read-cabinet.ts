@@ -1,7 +1,9 @@
 import type { z } from 'zod';
 import { ADDRESSES } from './addresses.ts';
 import { onScaleOf } from './grade-of.ts';
-import { pieceSchemas } from './date-contexts.ts';
+import { madeOf, pieceSchemas } from './date-contexts.ts';
+import { NOT_EARLIER } from './earlier.ts';
+import type { Earlier } from './earlier.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
 import { isReserved, LONGEST_NAME } from '../core/file-id.ts';
@@ -31,15 +33,15 @@ const FOLDER = /^(pieces|exhibits|types)\/([^/]+)\/([^/]+)$/;
 const PICTURE = /^(obverse|reverse|edge|detail-[a-z0-9-]+)\.(jpe?g|png|tiff?|webp|avif)$/i;
 
 /** Reads every file of a cabinet against its schema, and says everything that is wrong with any of them. */
-export function readCabinet(folder: CabinetFolder): ReadCabinet {
-  return cabinetReader()(folder);
+export function readCabinet(folder: CabinetFolder, earlier: Earlier = NOT_EARLIER): ReadCabinet {
+  return cabinetReader(earlier)(folder);
 }
 
 /** Reads a cabinet time and again; a file that is the same object as before is not read anew. */
-export function cabinetReader(): (folder: CabinetFolder) => ReadCabinet {
+export function cabinetReader(earlier: Earlier = NOT_EARLIER): (folder: CabinetFolder) => ReadCabinet {
   const known: KnownFiles = new WeakMap();
   const pieceSchemaFor = pieceSchemas();
-  return (folder) => readWith(folder, known, pieceSchemaFor);
+  return (folder) => readWith(folder, { known, earlier }, pieceSchemaFor);
 }
 
 /** What came of reading a file, and the schema it was read against. */
@@ -55,15 +57,20 @@ type Reading = {
   readonly files: readonly CabinetFile[];
   readonly texts: ReadonlyMap<string, CabinetFile>;
   readonly known: KnownFiles;
+  readonly earlier: Earlier;
   readonly problems: Problem[];
 };
 
 /** The text of a file that is read against a schema: its facts, the line they begin on, and the story below them. */
 type Halves = { readonly facts: string; readonly factsFrom: number; readonly story: string };
 
-function readWith(folder: CabinetFolder, known: KnownFiles, pieceSchemaFor: PieceSchemas): ReadCabinet {
+function readWith(
+  folder: CabinetFolder,
+  before: Pick<Reading, 'known' | 'earlier'>,
+  pieceSchemaFor: PieceSchemas,
+): ReadCabinet {
   const { files } = folder;
-  const reading: Reading = { files, texts: new Map(files.map((held) => [held.file, held])), known, problems: [] };
+  const reading: Reading = { ...before, files, texts: new Map(files.map((held) => [held.file, held])), problems: [] };
   for (const { file, text } of files) {
     if (isText(file) && text === null) reading.problems.push(problem('file-not-utf-8', { file }));
     else if (!isKnown(file)) reading.problems.push(unknownFile(file));
@@ -146,12 +153,21 @@ function onceRead<T>(
     reading.problems.push(...before.read.problems);
     return before.read.filed as readonly Filed<T>[];
   }
-  const problems: Problem[] = [];
-  const read = filed(schema, id, held.file, halves, problems);
-  reading.known.set(held, { schema, read: { filed: read, problems } });
-  reading.problems.push(...problems);
-  return read;
+  const work = (): ReadFile => {
+    const problems: Problem[] = [];
+    return { filed: filed(schema, id, held.file, halves, problems), problems };
+  };
+  const made = madeOf(schema);
+  // Pieces are many, and what their schema depends on is known. What is not published is kept nowhere.
+  const read =
+    made === undefined ? work() : reading.earlier.once(['read', made, held.file, held.text ?? ''], work, isPublished);
+  reading.known.set(held, { schema, read });
+  reading.problems.push(...read.problems);
+  return read.filed as readonly Filed<T>[];
 }
+
+const isPublished = ({ filed, problems }: ReadFile): boolean =>
+  problems.length === 0 && filed.every(({ fields }) => (fields as PieceFields).publish !== 'no');
 
 function seriesIn({ files, texts, problems }: Reading): Records['series'] {
   return foldersOf(files, 'types').flatMap((id) => {

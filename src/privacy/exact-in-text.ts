@@ -1,13 +1,15 @@
+import { NOT_EARLIER } from '../catalogue/earlier.ts';
+import type { Earlier } from '../catalogue/earlier.ts';
 import type { Rule } from '../catalogue/rules/rule.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
-import { filesOf, textsIn } from './hidden-in-text.ts';
+import { inEachFile, textsIn } from './hidden-in-text.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Records } from '../catalogue/records.ts';
 import { placesIn } from '../catalogue/rules/rule.ts';
 import { exactSpotIn, houseIn } from './exact-spots.ts';
-import { answeredIn, PLACE } from './not-secret.ts';
+import { answeredIn, NOT_SECRET, PLACE } from './not-secret.ts';
 
 /** Fields whose figures are numbers in a list or a book, and no places. */
 const NUMBERED = new Set(['number', 'references', 'dies', 'identifiers', 'address']);
@@ -16,14 +18,19 @@ const NUMBERED = new Set(['number', 'references', 'dies', 'identifiers', 'addres
 const TOLD = ['about', 'scope', 'cases'];
 
 /** What names an exact spot in public text is for the ledger. Where a mint stood is no find. */
-export function checkExactLocations(records: Records, folder: CabinetFolder): readonly Problem[] {
+export function checkExactLocations(
+  records: Records,
+  folder: CabinetFolder,
+  earlier: Earlier = NOT_EARLIER,
+): readonly Problem[] {
   const place = placesIn(folder);
   const isAnswered = answeredIn(folder);
   const spotIn = (text: string, isStory: boolean): string | null => {
     const spot = exactSpotIn(text) ?? (isStory ? houseIn(text) : null);
     return spot === null || isAnswered(PLACE, spot) ? null : spot;
   };
-  return filesOf(records).flatMap(({ file, fields, story }) => [
+  const answers = folder.files.find(({ file }) => file === NOT_SECRET)?.text ?? '';
+  return inEachFile(records, ['exact', answers], earlier, ({ file, fields, story }) => [
     ...textsIn(fields, [], NUMBERED).flatMap(({ path, text }): readonly Problem[] => {
       const spot = spotIn(text, TOLD.includes(String(path[0])));
       return spot === null ? [] : [problem('spot-too-exact', place(file, path), withoutFigures(spot))];

@@ -59,7 +59,8 @@ export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
   const amounts = [...sums].flatMap(([figures, all]) =>
     all.map(({ money }) => [figures, money.minor, money.currency].join(' ')),
   );
-  return [[...new Set(valuesIn(values).map(({ value }) => value))].sort(), [...new Set(amounts)].sort()];
+  const wanted = valuesIn(values).map(({ value, isName }) => (isName === true ? `${value}, a name` : value));
+  return [[...new Set(wanted)].sort(), [...new Set(amounts)].sort()];
 }
 
 /** The private facts in a text; `letters` is what `lettersOf` gives. */

@@ -1,7 +1,13 @@
+import { hash } from 'node:crypto';
+import { homedir } from 'node:os';
+import process from 'node:process';
+import { NOT_EARLIER } from '../catalogue/earlier.ts';
+import type { Earlier } from '../catalogue/earlier.ts';
 import type { Rule } from '../catalogue/rules/rule.ts';
 import { lettersOf, readMarkdown, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
+import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
 
@@ -9,7 +15,7 @@ import type { Records } from '../catalogue/records.ts';
 const LEFT = new Set(['as-written', 'piece']);
 
 /** Every file whose texts are published. */
-export function filesOf({ pieces, cabinet, series, ...lists }: Records) {
+function filesOf({ pieces, cabinet, series, ...lists }: Records) {
   const { rulers, mints, denominations, eras, sets, exhibits, works } = lists;
   const tables = series.flatMap((one) => Object.values(one.tables).map((table) => cellsOf(one.id, table)));
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
@@ -33,11 +39,30 @@ function cellsOf(id: string, { file, rows }: NonNullable<Records['series'][numbe
   return { id, file, fields: {}, story: rows.flatMap(({ cells }) => Object.values(cells)).join('\n') };
 }
 
+type PublishedFile = ReturnType<typeof filesOf>[number];
+
+/** The problems of every published file by itself: `asked` is all that they depend on besides what the file says. */
+export function inEachFile(
+  records: Records,
+  asked: readonly string[],
+  earlier: Earlier,
+  problemsOf: (file: PublishedFile) => readonly Problem[],
+): readonly Problem[] {
+  return filesOf(records).flatMap((one) => {
+    const says = [...asked, one.id, one.file, one.story, JSON.stringify(one.fields)];
+    return earlier.once(says, () => problemsOf(one), isNone);
+  });
+}
+
+const isNone = (found: readonly Problem[]): boolean => found.length === 0;
+
 /** A piece that is not published, or is in no list, is named in no other text. */
-export const checkHidden: Rule = (records, place) => {
+export const checkHidden: Rule = (records, place, _, earlier = NOT_EARLIER) => {
   const search = pieceSearch(records);
-  if (search.byId.size + search.plain.length === 0) return [];
-  return filesOf(records).flatMap(({ id: own, file, fields, story }) => {
+  const { byId, plain, byName } = search;
+  if (byId.size + plain.length + byName.size === 0) return [];
+  const asked = hash('sha256', JSON.stringify([[...byId], plain, [...byName]]), 'base64url');
+  return inEachFile(records, ['hidden', asked], earlier, ({ id: own, file, fields, story }) => {
     const isOwn = (id: string): boolean => file.startsWith('pieces/') && id === own;
     const told = (text: string) =>
       piecesIn(search, file, unescaped(text), `${lettersOf(text)}\n${lettersOf(readMarkdown(text))}`).filter(
@@ -60,8 +85,8 @@ export const checkHidden: Rule = (records, place) => {
 };
 
 /** No text names a folder of a machine: it tells whose it is, and where the cabinet's files lie. */
-export const checkPaths: Rule = (records, place) =>
-  filesOf(records).flatMap(({ file, fields, story }) => [
+export const checkPaths: Rule = (records, place, _, earlier = NOT_EARLIER) =>
+  inEachFile(records, ['paths', homedir(), process.cwd()], earlier, ({ file, fields, story }) => [
     ...textsIn(fields, [], LEFT).flatMap(({ path, text }) => {
       const what = pathIn(text);
       return what === null ? [] : [problem('path-in-text', place(file, path), what)];

@@ -26,9 +26,9 @@ import { checkPrivateInText } from './private-in-text.ts';
 /** The rules against exposure, as the catalogue takes them. */
 export const PRIVACY: PrivacyRules = {
   rules: [checkAsWritten, checkHidden, checkPaths],
-  inTexts: (records, folder) => [
-    ...checkPrivateInText(records, folder),
-    ...checkExactLocations(records, folder),
+  inTexts: (records, folder, earlier) => [
+    ...checkPrivateInText(records, folder, earlier),
+    ...checkExactLocations(records, folder, earlier),
     ...checkPrivateFiles(folder),
   ],
   inGit: checkTracked,

@@ -1,9 +1,12 @@
+import { hash } from 'node:crypto';
 import { ADDRESSES } from '../catalogue/addresses.ts';
+import { NOT_EARLIER } from '../catalogue/earlier.ts';
+import type { Earlier } from '../catalogue/earlier.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { PrivateFound, PrivateGuard } from './guard.ts';
-import { guardOf, guarded } from './guard.ts';
+import { guardOf, guarded, lookedFor } from './guard.ts';
 import { lettersOf, lettersOfFile, lettersOfText } from './letters.ts';
 import type { FileLetters } from './letters.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -16,23 +19,30 @@ export type Exposed = PrivateFound & {
 };
 
 /** What the ledger and the guide keep and the texts or names of files tell, where it can still be taken out. */
-export function exposedIn(records: Records, folder: CabinetFolder): readonly Exposed[] {
+export function exposedIn(records: Records, folder: CabinetFolder, earlier: Earlier = NOT_EARLIER): readonly Exposed[] {
   const guard = guardOf(folder, records);
+  const asked = hash('sha256', JSON.stringify(lookedFor(guard)), 'base64url');
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   return folder.files
     .filter(
       ({ file }) =>
         file !== ADDRESSES && !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)),
     )
-    .flatMap((held) => [
-      ...guarded(lettersOf(held.file), guard).map((found) => ({ ...found, file: held.file, at: null })),
-      ...privateLines(held, guard).map(({ line, found }) => ({ ...found, file: held.file, at: line })),
-    ]);
+    .flatMap((held) => {
+      const { file, text } = held;
+      const work = (): readonly Exposed[] => [
+        ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
+        ...privateLines(held, guard).map(({ line, found }) => ({ ...found, file, at: line })),
+      ];
+      return earlier.once(['private', asked, file, text ?? ''], work, isNothing);
+    });
 }
 
+const isNothing = (found: readonly unknown[]): boolean => found.length === 0;
+
 /** The same as problems. */
-export function checkPrivateInText(records: Records, folder: CabinetFolder): readonly Problem[] {
-  return exposedIn(records, folder).map(({ file, at, hint, column, from, line }) =>
+export function checkPrivateInText(records: Records, folder: CabinetFolder, earlier: Earlier): readonly Problem[] {
+  return exposedIn(records, folder, earlier).map(({ file, at, hint, column, from, line }) =>
     at === null
       ? problem('private-in-name', { file }, hint, column, from, line)
       : problem('private-in-text', { file, line: at }, hint, column, from, line),
