@@ -1,8 +1,12 @@
-import type { APIRoute, GetStaticPaths } from 'astro';
-import { loadCabinet } from '../../../site/cabinet.ts';
+import type { APIRoute, InferGetStaticPropsType } from 'astro';
+import { keyedPaths } from '../../../site/keyed.ts';
 import { setRecords } from '../../../site/models/open-data/records.ts';
 
-export const getStaticPaths = (async () =>
-  setRecords(await loadCabinet()).map((set) => ({ params: { id: set.id }, props: { set } }))) satisfies GetStaticPaths;
+export const getStaticPaths = keyedPaths(
+  (cabinet) => setRecords(cabinet).map(({ id }) => ({ id })),
+  (cabinet, { id }) => setRecords(cabinet).find((set) => set.id === id),
+);
 
-export const GET: APIRoute = ({ props }) => Response.json(props['set']);
+type Props = InferGetStaticPropsType<typeof getStaticPaths>;
+
+export const GET: APIRoute<Props> = async ({ props }) => Response.json(await props.page());

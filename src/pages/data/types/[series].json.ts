@@ -1,9 +1,13 @@
-import type { APIRoute, GetStaticPaths } from 'astro';
-import { loadCabinet } from '../../../site/cabinet.ts';
+import type { APIRoute, InferGetStaticPropsType } from 'astro';
+import { keyedPaths } from '../../../site/keyed.ts';
 import { keyFile } from '../../../site/models/types/key-page.ts';
 import { seriesWithKey } from '../../../site/models/types/types-page.ts';
 
-export const getStaticPaths = (async () =>
-  seriesWithKey(await loadCabinet()).map((series) => ({ params: { series } }))) satisfies GetStaticPaths;
+export const getStaticPaths = keyedPaths(
+  (cabinet) => seriesWithKey(cabinet).map((series) => ({ series })),
+  (cabinet, { series }) => keyFile(cabinet, series),
+);
 
-export const GET: APIRoute = async ({ params }) => Response.json(keyFile(await loadCabinet(), params['series'] ?? ''));
+type Props = InferGetStaticPropsType<typeof getStaticPaths>;
+
+export const GET: APIRoute<Props> = async ({ props }) => Response.json(await props.page());

@@ -74,6 +74,17 @@ export type ExhibitPage = {
   readonly forms: readonly FormLink[];
 };
 
+/** Every exhibit has pages. */
+export function exhibitIds({ lists }: Cabinet): readonly { readonly id: string }[] {
+  return lists.exhibits.map(({ id }) => ({ id }));
+}
+
+export function exhibitOf({ lists }: Cabinet, id: string): Exhibit {
+  const found = lists.exhibits.find((exhibit) => exhibit.id === id);
+  if (found === undefined) throw new Error(`There is no exhibit ${id}.`);
+  return found;
+}
+
 export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
   const shown = shownExhibit(cabinet, exhibit);
   const { title, scope, keeper, statement, abbreviations, bibliography, furtherReading, research, acknowledgements } =

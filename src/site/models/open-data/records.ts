@@ -4,6 +4,7 @@ import { csvwMetadata, piecesCsv } from '../../../publish/pieces-csv.ts';
 import { publicFacts } from '../../../publish/public-facts.ts';
 import type { PublicFacts } from '../../../publish/public-facts.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { onceFor } from '../../once-for.ts';
 import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
@@ -40,8 +41,8 @@ export type SetRecord = Pick<
 };
 
 /** Every set as its file gives it, in the order of the sets. */
-export function setRecords(cabinet: Cabinet): readonly SetRecord[] {
-  return setStatesOf(cabinet).map(({ id, title, of, filled, excused, places, spares, upgrades, leftOut }) => ({
+export const setRecords = onceFor((cabinet: Cabinet): readonly SetRecord[] =>
+  setStatesOf(cabinet).map(({ id, title, of, filled, excused, places, spares, upgrades, leftOut }) => ({
     id,
     address: inFull(urls.set(id)),
     title,
@@ -52,5 +53,5 @@ export function setRecords(cabinet: Cabinet): readonly SetRecord[] {
     spares,
     upgrades,
     leftOut,
-  }));
-}
+  })),
+);

@@ -20,6 +20,12 @@ export const FORMS = [
 ] as const;
 export type Form = (typeof FORMS)[number];
 
+export function formAt(at: string): Form {
+  const found = FORMS.find((form) => form.at === at);
+  if (found === undefined) throw new Error(`Nothing is printed as ${at}.`);
+  return found;
+}
+
 /** A page without a script and without the frame of the site: what its head says. */
 export type BarePage = {
   readonly language: string;
