@@ -1,5 +1,5 @@
 import { hash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { lstatSync, readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join, relative, sep } from 'node:path';
@@ -41,12 +41,15 @@ export async function inspectBuilt(
   return (await inspectAgain(built, records, cabinet, null)).problems;
 }
 
-/** What an inspection found clean: digests of the files by their paths, and one of all that was looked for. */
-export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, string> };
+/** The bytes of a file as a digest, and its length and when it was last written: a file of the same stamp has not changed. */
+export type Looked = { readonly bytes: string; readonly stamp: string };
+
+/** What an inspection found clean: the files by their paths, and a digest of all that was looked for. */
+export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, Looked> };
 
 /**
- * As `inspectBuilt`, but a file of the same path and the same bytes as one that was found clean of the very same things is not
- * looked through again. Every byte is read in any case, and every name of a file is looked at.
+ * As `inspectBuilt`, but a file that was found clean of the very same things is not read again when it was not written since, and
+ * not looked through again when its bytes are the same. Every name of a file is looked at in any case.
  */
 export async function inspectAgain(
   built: string,
@@ -61,8 +64,8 @@ export async function inspectAgain(
   const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
   const own = records.pieces.flatMap(({ id, fields }) => (fields.publish === 'yes' ? [] : [[id, fields.formerly]]));
   const of = digestOf(guard, search, [own, withdrawn, keeper, cabinet.at]);
-  const known = before?.of === of ? before.files : new Map<string, string>();
-  const digests = new Map<string, string>();
+  const known = before?.of === of ? before.files : new Map<string, Looked>();
+  const looked = new Map<string, Looked>();
   const entries = await readdir(built, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => entry.isFile())
@@ -78,16 +81,27 @@ export async function inspectAgain(
     for (const { id, publish } of piecesIn(search, '', named))
       if (publish === 'no') problems.push(problem('leak-unpublished', { file }, id));
     // Waiting for each of thousands of small files would take several times as long as reading it.
+    const stamp = stampOf(path);
+    const knownAs = known.get(file);
+    if (knownAs?.stamp === stamp) {
+      looked.set(file, knownAs);
+      continue;
+    }
     const bytes = readFileSync(path);
     const digest = hash('sha256', bytes, 'base64url');
-    digests.set(file, digest);
-    if (known.get(file) === digest) continue;
+    looked.set(file, { bytes: digest, stamp });
+    if (knownAs?.bytes === digest) continue;
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, bytes));
     else if (TEXT.test(file)) {
       problems.push(...inspectText(file, bytes.toString('utf8'), guard, { search, formerly, keeper }, cabinet.at));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
-  return { problems: orderProblems(problems), clean: { of, files: digests } };
+  return { problems: orderProblems(problems), clean: { of, files: looked } };
+}
+
+function stampOf(path: string): string {
+  const { size, mtimeMs } = lstatSync(path);
+  return `${size} ${mtimeMs}`;
 }
 
 /** A digest of everything a file is looked through for: of the same digest, the same file is as clean as it was. */

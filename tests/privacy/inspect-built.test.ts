@@ -227,3 +227,23 @@ test('a word of the program is no leak where a seller has it as a name, and the 
   const found = await inspectBuilt(site, records, folder);
   expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-private b.html']);
 });
+
+test('what was found clean is looked through again when it was written since, or when something else is private', async () => {
+  const { records } = readCabinet(CABINET);
+  const site = await built({ 'index.html': page('a plain text'), 'about/index.html': page('in the bank box') });
+  const first = await inspectAgain(site, records, CABINET, null);
+  expect(first.problems).toEqual([]);
+  expect((await inspectAgain(site, records, CABINET, first.clean)).problems).toEqual([]);
+
+  // The same length, written a moment later.
+  await writeFile(join(site, 'index.html'), page('hidden-noble'));
+  const written = await inspectAgain(site, records, CABINET, first.clean);
+  expect(written.problems.map(({ kind, file }) => [kind, file])).toEqual([['leak-unpublished', 'index.html']]);
+  await writeFile(join(site, 'index.html'), page('a plain text'));
+
+  const more = changed(CABINET, {
+    'private/ledger.csv': (text: string) => text.replace('MARK-STORAGE bank box', 'in the bank box'),
+  });
+  const told = await inspectAgain(site, readCabinet(more).records, { ...more, at: CABINET.at }, first.clean);
+  expect(told.problems.map(({ kind, file }) => [kind, file])).toEqual([['leak-private', 'about/index.html']]);
+});

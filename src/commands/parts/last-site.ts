@@ -7,8 +7,8 @@ import { writeWhole } from '../../catalogue/keep/flush.ts';
 import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
 import { linkOrCopy } from '../../photographs/cache/link-photographs.ts';
 
-/** What is remembered of one file of a built site: a digest of its bytes and, of a page that has one, its key. */
-type Remembered = readonly [bytes: string, key?: string];
+/** What is remembered of one file of a built site: a digest of its bytes, its stamp and, of a page that has one, its key. */
+type Remembered = readonly [bytes: string, stamp: string, key?: string];
 
 /**
  * What is remembered of the site that was last built into a folder. It holds no text: the pages themselves are in that folder.
@@ -47,13 +47,16 @@ export function forgetSite(store: string): void {
 
 /** What of a remembered site was found clean. */
 export function cleanIn({ cleanOf, files }: LastSite): Clean {
-  return { of: cleanOf, files: new Map(Object.entries(files).map(([file, [bytes]]) => [file, bytes])) };
+  return {
+    of: cleanOf,
+    files: new Map(Object.entries(files).map(([file, [bytes, stamp]]) => [file, { bytes, stamp }])),
+  };
 }
 
 export function lastSiteOf(madeBy: string, { of, files }: Clean, { keys }: Kept): LastSite {
-  const remembered = [...files].map(([file, bytes]): [string, Remembered] => {
+  const remembered = [...files].map(([file, { bytes, stamp }]): [string, Remembered] => {
     const key = keys.get(file);
-    return [file, key === undefined ? [bytes] : [bytes, key]];
+    return [file, key === undefined ? [bytes, stamp] : [bytes, stamp, key]];
   });
   return { madeBy, cleanOf: of, files: Object.fromEntries(remembered) };
 }
@@ -69,7 +72,7 @@ export function isAsRemembered({ files }: LastSite, now: Clean, { taken }: Kept)
       .sort()
       .join('\n');
   return (
-    [...taken].every((file) => now.files.get(file) === files[file]?.[0]) &&
+    [...taken].every((file) => now.files.get(file)?.bytes === files[file]?.[0]) &&
     (taken.size === 0 || shared(now.files.keys()) === shared(Object.keys(files)))
   );
 }
@@ -84,7 +87,7 @@ export type Kept = { readonly taken: Set<string>; readonly keys: Map<string, str
 export function takenFrom(last: LastSite | null, from: string, into: string, { taken, keys }: Kept) {
   return (file: string, key: string): boolean => {
     keys.set(file, key);
-    if (last?.files[file]?.[1] !== key || !isFile(join(from, file))) return false;
+    if (last?.files[file]?.[2] !== key || !isFile(join(from, file))) return false;
     mkdirSync(dirname(join(into, file)), { recursive: true });
     linkOrCopy(join(from, file), join(into, file));
     taken.add(file);
@@ -99,12 +102,19 @@ function isFile(path: string): boolean {
 /** Everything a page is made by besides the cabinet: the whole program and its packages, Node, and the manners of the machine. */
 const PROGRAM = ['src', 'public', 'package.json', 'package-lock.json', 'astro.config.mjs', 'tsconfig.json'];
 
-/** A digest of the program in this folder, and of where a site is to stand. */
+let program: string | undefined;
+
+/** A digest of the program in this folder, read once by a command, and of where a site is to stand. */
 export function programDigest(...where: readonly string[]): string {
+  program ??= hash('sha256', JSON.stringify(partsOfProgram()), 'base64url');
+  return hash('sha256', JSON.stringify([program, ...where]), 'base64url');
+}
+
+function partsOfProgram(): readonly string[] {
   const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
-  const parts = [...where, process.version, process.versions['icu'] ?? '', locale, timeZone];
-  for (const path of PROGRAM.flatMap(filesUnder)) parts.push(path, hash('sha256', readFileSync(path), 'base64url'));
-  return hash('sha256', JSON.stringify(parts), 'base64url');
+  const files = PROGRAM.flatMap(filesUnder);
+  const digests = files.flatMap((path) => [path, hash('sha256', readFileSync(path), 'base64url')]);
+  return [process.version, process.versions['icu'] ?? '', locale, timeZone, ...digests];
 }
 
 function filesUnder(path: string): readonly string[] {

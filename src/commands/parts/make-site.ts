@@ -1,6 +1,6 @@
 import { today } from '../../catalogue/check-cabinet.ts';
 import { existsSync } from 'node:fs';
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
 import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
@@ -76,9 +76,34 @@ function listAll(records: Records): Records {
  * `into`. `mayNot` can still refuse, once the cabinet has been read, with a sentence.
  */
 export async function makeSite(
-  { cabinet, address, withUnlisted = false }: SiteRequest,
+  request: SiteRequest,
   into: string,
   mayNot: (records: Records, folder: CabinetFolder) => string | null = () => null,
+): Promise<Outcome<MadeSite>> {
+  // The pages are bundled beside the check, where an address can be read that both will agree on.
+  const ends = new AbortController();
+  const where = addressOf(request.address ?? (await addressSaid(request.cabinet.at)));
+  const bundling = where.ok ? bundledPages(where.value.origin, where.value.base, ends.signal) : Promise.resolve('');
+  const bundled = bundling.catch(() => '');
+  try {
+    return await checkAndMake(request, into, mayNot, bundled);
+  } finally {
+    ends.abort();
+    await bundled;
+  }
+}
+
+/** What `address` in cabinet.yaml says at first sight; null where it says nothing. */
+async function addressSaid(at: string): Promise<string | null> {
+  const text = await readFile(join(at, 'cabinet.yaml'), 'utf8').catch(() => '');
+  return /^address: *["']?([^\s"']+)/m.exec(text)?.[1] ?? null;
+}
+
+async function checkAndMake(
+  { cabinet, address, withUnlisted = false }: SiteRequest,
+  into: string,
+  mayNot: (records: Records, folder: CabinetFolder) => string | null,
+  bundling: Promise<unknown>,
 ): Promise<Outcome<MadeSite>> {
   const { records, problems, folder } = await checkWhole(cabinet.at, withUnlisted ? listAll : undefined);
   const refusal = mayNot(records, folder);
@@ -101,7 +126,7 @@ export async function makeSite(
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   const { inside, outside } = forwardPages(hosted);
   const growing: Growing = {
-    bundled: await bundledPages(programDigest(origin, base), origin, base),
+    bundled: await bundling.then(() => bundledPages(origin, base)),
     grows,
     into,
     pictures,

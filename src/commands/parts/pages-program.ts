@@ -8,6 +8,7 @@ import { promisify } from 'node:util';
 import type { RouteData } from 'astro';
 import type { StaticPathsApp } from 'astro/runtime/prerender/static-paths.js';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
+import { programDigest } from './last-site.ts';
 
 /** A route's page, and the styles that its head refers to. */
 export type StyledPage = {
@@ -38,10 +39,11 @@ const DAY = 24 * 3600 * 1000;
 const PROGRAMS = resolve('.cache/program');
 
 /**
- * The folder of the bundled pages for this place on the web, kept under the digest of the program. It is bundled only when no
- * build of this digest did it before: that takes as long as making some thousand pages.
+ * The folder of the bundled pages for this place on the web, kept under the digest of the program. They are bundled only when no
+ * build of this digest did it before, for that takes as long as making some thousand pages; `signal` ends it.
  */
-export async function bundledPages(digest: string, site: string, base: string): Promise<string> {
+export async function bundledPages(site: string, base: string, signal?: AbortSignal): Promise<string> {
+  const digest = programDigest(site, base);
   const folder = join(PROGRAMS, digest);
   if (existsSync(join(folder, PARTS.told))) return folder;
   const coming = `${folder}.${process.pid}`;
@@ -50,7 +52,7 @@ export async function bundledPages(digest: string, site: string, base: string): 
   try {
     const bundler = fileURLToPath(new URL('bundle-pages.ts', import.meta.url));
     const words = ['--disable-warning=ExperimentalWarning', bundler, coming, site, base];
-    await promisify(execFile)(process.execPath, words, { maxBuffer: 2 ** 26 });
+    await promisify(execFile)(process.execPath, words, { maxBuffer: 2 ** 26, ...(signal !== undefined && { signal }) });
     // Two builds at once: the other's is as good.
     await rename(coming, folder).catch(() => undefined);
   } finally {

@@ -25,7 +25,7 @@ export async function putFolder(finished: string, into: string): Promise<void> {
   } catch {
     try {
       // Another disk: a folder cannot be renamed across.
-      await cp(finished, coming, { recursive: true });
+      await cp(finished, coming, { recursive: true, preserveTimestamps: true });
     } catch (error) {
       await rm(coming, { recursive: true, force: true });
       throw error;
