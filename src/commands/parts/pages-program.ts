@@ -1,12 +1,12 @@
 import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cp, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
 import type { RouteData } from 'astro';
-import type { StaticPathsApp } from 'astro/runtime/prerender/static-paths.js';
+import type { PathWithRoute, StaticPathsApp } from 'astro/runtime/prerender/static-paths.js';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
 import { programDigest } from './last-site.ts';
 
@@ -25,8 +25,7 @@ export type PagesProgram = { readonly entry: string; readonly pages: readonly St
 export const PARTS = { program: 'program', files: 'files', told: 'pages.json' } as const;
 
 /** The app of Astro in a bundle of pages, as its own builder uses it. */
-type PagesApp = StaticPathsApp & {
-  readonly routeCache: { readonly clearAll: () => void };
+type PagesApp = Required<StaticPathsApp> & {
   readonly setInternals: (internals: unknown) => void;
   readonly setOptions: (options: unknown) => void;
   readonly render: (request: Request, options: { readonly routeData: RouteData }) => Promise<Response>;
@@ -85,24 +84,42 @@ export async function makePages(
 ): Promise<void> {
   await cp(join(bundled, PARTS.files), into, { recursive: true });
   const app = await appOf(bundled);
-  const { base, site = '' } = app.manifest;
   const seen = new Set<string>();
-  const due: DuePage[] = [];
-  for (const { pathname, route, cacheKey } of await new StaticPaths(app).getAll()) {
-    const path = pathname.replace(/^\/+|\/+$/g, '');
-    const file = fileOf(path, route);
-    // Of two routes to one page Astro takes the first.
-    if (seen.has(file)) continue;
-    seen.add(file);
-    if (cacheKey !== undefined && isTaken(file, cacheKey)) continue;
-    const address = `${base}${path}${route.type === 'page' && path !== '' ? '/' : ''}`;
-    due.push({ route, address: new URL(address, site), file: join(into, file) });
+  // Route by route: what the pages of one show is forgotten before the next.
+  for (const route of app.manifest.routes) {
+    const due = (await pathsOf(app, route)).flatMap((path): readonly DuePage[] => {
+      const page = duePage(app, path, into);
+      const file = relative(into, page.file).split(sep).join('/');
+      // Of two routes to one page Astro takes the first.
+      if (seen.has(file)) return [];
+      seen.add(file);
+      return path.cacheKey !== undefined && isTaken(file, path.cacheKey) ? [] : [page];
+    });
+    const queue = due.values();
+    const makeNext = async (): Promise<void> => {
+      for (const page of queue) await makePage(app, page);
+    };
+    await Promise.all(Array.from({ length: AT_ONCE }, makeNext));
+    app.routeCache.clearAll();
   }
-  const queue = due.values();
-  const makeNext = async (): Promise<void> => {
-    for (const page of queue) await makePage(app, page);
-  };
-  await Promise.all(Array.from({ length: AT_ONCE }, makeNext));
+}
+
+/** The paths of one route. */
+function pathsOf(app: PagesApp, route: PagesApp['manifest']['routes'][number]): Promise<readonly PathWithRoute[]> {
+  const { manifest, routeCache } = app;
+  const alone = { ...manifest, routes: [route] };
+  const paths = new StaticPaths({
+    manifest: alone,
+    routeCache,
+    getComponentByRoute: (data) => app.getComponentByRoute(data),
+  });
+  return paths.getAll();
+}
+
+function duePage({ manifest }: PagesApp, { pathname, route }: PathWithRoute, into: string): DuePage {
+  const path = pathname.replace(/^\/+|\/+$/g, '');
+  const address = `${manifest.base}${path}${route.type === 'page' && path !== '' ? '/' : ''}`;
+  return { route, address: new URL(address, manifest.site ?? ''), file: join(into, fileOf(path, route)) };
 }
 
 /** The bundled app, as Astro's own builder would begin with it. */

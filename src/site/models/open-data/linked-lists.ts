@@ -10,6 +10,7 @@ import {
   linkedType,
 } from '../../../publish/linked-lists.ts';
 import type { LinkedWhole } from '../../../publish/linked-lists.ts';
+import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { inFull, urls } from '../../urls.ts';
 import { openDataWords } from '../../words/open-data.ts';
@@ -33,7 +34,6 @@ export function linkedMintOf({ lists }: Cabinet, id: string): object | undefined
 export function linkedSetOf(cabinet: Cabinet, id: string): object | undefined {
   const state = setStatesOf(cabinet).find((one) => one.id === id);
   if (state === undefined) return undefined;
-  const titles = new Map(cabinet.listed.map((piece) => [piece.id, piece.title]));
   const filled = state.places.flatMap((place) => (place.state === 'filled' ? (place.piece ?? []) : []));
   const set = {
     page: inFull(urls.set(id)),
@@ -42,7 +42,7 @@ export function linkedSetOf(cabinet: Cabinet, id: string): object | undefined {
     picture: setOnBoard(cabinet, id).length === 0 ? null : inFull(urls.setPicture(id)),
     pieces: [...new Set(filled)].map((piece) => ({
       page: inFull(urls.piece(piece)),
-      title: titles.get(piece) ?? piece,
+      title: listedPiece(cabinet, piece)?.title ?? piece,
     })),
   };
   return linkedSet(set, wholeOf(cabinet));
