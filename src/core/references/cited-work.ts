@@ -32,6 +32,8 @@ export type Head = {
 type Name = {
   readonly work: string;
   readonly base: RegExp;
+  /** The plain letter or figure that it begins with, small; empty where that is another sign. */
+  readonly first: string;
   readonly length: number;
   readonly volume?: string;
   readonly edition?: number;
@@ -41,9 +43,12 @@ type Name = {
 export function knownWork(text: string, works: readonly CitedWork[]): Head | 'other edition' | null {
   let best: { head: Head; worth: number } | null = null;
   let otherEdition = false;
+  const first = firstOf(text);
   for (const cited of works) {
     const { id, numbers, letters } = cited;
     for (const name of allNamesOf(cited)) {
+      // Most names begin with another letter: a quick look saves a slow one.
+      if (name.first !== first && name.first !== '' && first !== '') continue;
       const match = name.base.exec(text);
       if (match === null || runsOn(match[0], text.slice(match[0].length))) continue;
       const isCounted = numbers === 'by-volume' || COUNTED_BY_VOLUME.test(match[0].trim());
@@ -73,6 +78,10 @@ export function knownWork(text: string, works: readonly CitedWork[]): Head | 'ot
     }
   }
   return best?.head ?? (otherEdition ? 'other edition' : null);
+}
+
+function firstOf(text: string): string {
+  return /^[a-z\d]/i.exec(text)?.[0].toLowerCase() ?? '';
 }
 
 /** The patterns of a book's names, made once for each book: a cabinet has thousands of references. */
@@ -120,7 +129,8 @@ function nameOf(work: string, name: string): Name {
   });
   // D. & H. for D&H.
   const stop = /&\s*\p{L}$/u.test(name) ? '\\.?' : '';
-  return { work, base: new RegExp(`^${source.join('')}${stop}`, 'iu'), length: name.length };
+  const base = new RegExp(`^${source.join('')}${stop}`, 'iu');
+  return { work, base, first: firstOf(name.trim()), length: name.length };
 }
 
 const RAISED = /^[¹²³⁴⁵⁶⁷⁸⁹]/u;
