@@ -48,7 +48,7 @@ export function earlierIn(store: string, program: string): Earlier & { readonly 
     },
     keep: async () => {
       if (!isNew && now.size === before.size) return;
-      await makeFolder(store);
+      makeFolder(store);
       await writeWhole(file, serialize({ program, answers: now }), 0o600);
     },
   };
