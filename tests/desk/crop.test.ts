@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Crop } from '../../src/catalogue/crop.ts';
 import { runsOf, undoRun } from '../../src/catalogue/keep/undo.ts';
+import { findInFile } from '../../src/desk/look-at-photograph.ts';
 import { turnedCrop } from '../../src/desk/pages/crop-pages.ts';
 import { openTestDesk } from './open-desk.ts';
 import type { TestDesk } from './open-desk.ts';
@@ -32,6 +33,11 @@ async function send(words: Readonly<Record<string, string>>) {
   const form = untouchedForm((await desk.ask(PAGE)).text, FORM);
   for (const [name, value] of Object.entries(words)) form.set(name, value);
   return desk.ask(FORM, form);
+}
+/** A plain disc that is small in a large picture, where it was drawn. */
+async function smallDisc(file: string): Promise<void> {
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="2400" height="1800"><rect width="2400" height="1800" fill="#b9b2a6"/><circle cx="900" cy="700" r="110" fill="#6b4a2f"/></svg>'; // prettier-ignore
+  await sharp(Buffer.from(svg)).removeAlpha().jpeg().toFile(file);
 }
 const facts = () => readFile(join(desk.at, 'pieces/plain-penny/piece.md'), 'utf8');
 const picture = () => readFile(join(desk.at, 'pieces/plain-penny/obverse.jpg'));
@@ -77,4 +83,17 @@ test('four turns of a box come back to it', () => {
   const [wide, high] = [1600, 1200];
   const turns = [high, wide, high, wide];
   expect(turns.reduce<Crop>((now, one) => turnedCrop(now, one), box)).toEqual(box);
+});
+
+test("the desk sees a piece where the site's step does, also one that is small in its photograph", async () => {
+  const file = join(await mkdtemp(join(tmpdir(), 'small-')), 'small.jpg');
+  await smallDisc(file);
+  const found = await findInFile(file, { crop: null, shows: 'round face', ratio: 1 });
+  expect([found?.wide, found?.high, found?.doubt]).toEqual([2400, 1800, null]);
+  // In hundredths of the sides: from 790 and 590, 220 across, to two pixels.
+  const drawn = { left: 32.9, top: 32.8, width: 9.2, height: 12.2 };
+  for (const [name, is] of Object.entries(drawn)) expect(Math.abs((found?.box?.[name as 'left'] ?? 0) - is), name).toBeLessThan(0.15); // prettier-ignore
+  // A detail is not cut out, so no box is shown.
+  expect(await findInFile(file, { crop: null, shows: 'detail', ratio: 1 })).toMatchObject({ box: null, doubt: null });
+  expect(await findInFile(`${file}.none`, { crop: null, shows: 'detail', ratio: 1 })).toBeNull();
 });

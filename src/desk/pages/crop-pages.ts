@@ -12,12 +12,10 @@ import { copyAll, turned } from '../copy-photographs.ts';
 import { FORBIDDEN, pieceNamed, text, writeUnlessWrong } from '../desk.ts';
 import type { Desk } from '../desk.ts';
 import type { Html } from '../frame.ts';
-import { DOUBTS, findInFile } from '../look-at-photograph.ts';
+import { DOUBTS } from '../look-at-photograph.ts';
 import type { FoundInFile } from '../look-at-photograph.ts';
 import { isFields } from '../form/leaves.ts';
 import type { Fields } from '../form/leaves.ts';
-
-export const foundIn = findInFile;
 
 /** A photograph with the box round its piece, which is dragged on it or written in figures; and a button that turns it. */
 export function cropForm(piece: FiledPiece, face: string, token: string, found: FoundInFile | null): Html {
@@ -29,9 +27,11 @@ export function cropForm(piece: FiledPiece, face: string, token: string, found: 
       ? 'The box you drew is what is cut out.'
       : box !== null
         ? 'The box shows where the piece was found.'
-        : found?.doubt == null
+        : found === null
           ? 'The photograph cannot be read.'
-          : DOUBTS[found.doubt];
+          : found.doubt === null
+            ? 'The whole picture is shown.'
+            : DOUBTS[found.doubt];
   return html`<figure>
     <div class="crop" data-crop="crop-${face}" data-found="${box === null ? '' : formatCrop({ ...box, unit: '%' })}">
       <img

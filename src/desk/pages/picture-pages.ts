@@ -10,9 +10,11 @@ import type { Outcome } from '../../core/outcome.ts';
 import { openAny } from '../../photographs/bring/open-any.ts';
 import { tidyCopy } from '../../photographs/bring/tidy-copy.ts';
 import { twoFaces } from '../../photographs/bring/two-faces.ts';
-import { DOUBTS, findInPixels } from '../look-at-photograph.ts';
+import { requestFor } from '../../photographs/render/picture-request.ts';
+import { DOUBTS, findInFile, findInPixels } from '../look-at-photograph.ts';
+import type { FoundInFile } from '../look-at-photograph.ts';
 import { copyAll, turned } from '../copy-photographs.ts';
-import { cropForm, cropRoutes, foundIn } from './crop-pages.ts';
+import { cropForm, cropRoutes } from './crop-pages.ts';
 import type { Box } from '../../photographs/locate/pixels.ts';
 import { FORBIDDEN, text, told } from '../desk.ts';
 import type { Desk } from '../desk.ts';
@@ -62,7 +64,10 @@ function shownRoutes(app: Hono, { state, token, page }: Desk, waiting: ReadonlyM
   app.get('/pieces/:id/photographs', async (c) => {
     const piece = state.records().pieces.find(({ id }) => id === c.req.param('id'));
     if (piece === undefined) return c.notFound();
-    const found = await Promise.all(piece.pictures.map(({ file }) => foundIn(join(state.at, file))));
+    const found: (FoundInFile | null)[] = [];
+    // One after another: a photograph is large while it is looked at.
+    for (const { face, file } of piece.pictures)
+      found.push(await findInFile(join(state.at, file), requestFor(piece, face)));
     const shown = html`<p><a href="/pieces/${piece.id}">Back to the piece</a></p>
       <div class="faces">
         ${piece.pictures.map(({ face }, index) => cropForm(piece, face, token, found[index] ?? null))}
@@ -215,7 +220,7 @@ async function lookAt(
 async function remarksOn(copy: Uint8Array): Promise<readonly string[]> {
   const { data, info } = await sharp(copy).removeAlpha().raw().toBuffer({ resolveWithObject: true });
   const { channels } = await sharp(copy).greyscale().stats();
-  const { box, doubt } = findInPixels({ width: info.width, height: info.height, rgb: data });
+  const { box, doubt } = await findInPixels({ width: info.width, height: info.height, rgb: data });
   const side = Math.min(box?.width ?? info.width, box?.height ?? info.height);
   return [
     ...(Math.min(info.width, info.height) < LEAST

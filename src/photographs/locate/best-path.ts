@@ -62,6 +62,8 @@ export type RoundFit = {
   readonly radii: Float64Array;
   /** The usual distance of the given radii from it, in the same unit. */
   readonly astray: number;
+  /** The share of the given radii that lie on it. */
+  readonly onIt: number;
 };
 
 const TERMS = 5;
@@ -72,12 +74,17 @@ const ROUNDS = 6;
 const ROUNDER = 0.1;
 /** Beyond so many times the usual distance, and so much of the radius, a ray is not heard. */
 const UNHEARD = { times: 3.5, part: 0.006 };
+/** How near to the curve a ray lies on it, as a part of the mean: under one place of a path. */
+const ON_IT = 0.012;
+/** The least that the radii of an outline are exact to, in pixels. */
+const COARSE_STEP = 0.6;
 
 /**
  * The nearly round curve through most of these radii: mean, middle and one oval, as the first terms of a Fourier series,
- * by least squares in which what lies far off is not heard (A. Beaton and J. Tukey, Technometrics 16, 1974).
+ * by least squares in which what lies far off is not heard (A. Beaton and J. Tukey, Technometrics 16, 1974). `step` is what
+ * the radii are exact to.
  */
-export function fitRound(radii: Float64Array, weights: Float64Array): RoundFit {
+export function fitRound(radii: Float64Array, weights: Float64Array, step = 0): RoundFit {
   const rays = radii.length;
   const terms = termsOf(rays);
   const fitted = new Float64Array(rays);
@@ -97,7 +104,15 @@ export function fitRound(radii: Float64Array, weights: Float64Array): RoundFit {
     heard = weights.map((weight, ray) => weight * Math.max(0, 1 - ((off[ray] ?? 0) / reach) ** 2) ** 2);
   }
   const [mean = 0, x = 0, y = 0, along = 0, across = 0] = found;
-  return { x, y, mean, oval: Math.hypot(along, across) / mean, radii: fitted, astray };
+  const near = Math.max(ON_IT * mean, step);
+  const on = radii.filter((radius, ray) => Math.abs(radius - (fitted[ray] ?? 0)) < near);
+  const oval = Math.hypot(along, across) / mean;
+  return { x, y, mean, oval, radii: fitted, astray, onIt: on.length / rays };
+}
+
+/** The same through an outline, every ray of it heard alike. */
+export function evenFit({ radii }: Pick<Outline, 'radii'>): RoundFit {
+  return fitRound(radii, new Float64Array(radii.length).fill(1), COARSE_STEP);
 }
 
 function termsOf(rays: number): readonly Float64Array[] {

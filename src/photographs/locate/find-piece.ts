@@ -1,5 +1,5 @@
 import type { Slack } from './best-path.ts';
-import { fitRound, refineRim } from './best-path.ts';
+import { evenFit, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
 import { edgeShapes, maskOutline } from './edge-shapes.ts';
 import { isPieceIn, isStraight, isStraightAbout, pieceInRing } from './holder.ts';
@@ -51,7 +51,8 @@ const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
 const BESIDE_OUTLINE: Slack = { inwards: 0.03, outwards: 0.03 };
 /** Of a plain board chance gives less than this; there an unbroken silhouette may be uneven, and no more than this is held against it. */
 const PLAIN = 0.25;
-const UNEVEN = { oval: 0.02, astray: 0.008 };
+const ANY_SHAPE = { oval: 0, onIt: 1 };
+const UNEVEN = { oval: 0.02, onIt: 0.75 };
 /** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
 const ALIKE = 0.6;
 
@@ -189,11 +190,11 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: b
   const refined = refineRim(look, seen, BY_EDGES, COARSE_RAYS);
   const hasCorners = isStraight(refined);
   const outline = hasCorners ? refined : (asRound(refined) ?? refined);
-  const { oval, astray, mean } = fitRound(outline.radii, new Float64Array(outline.radii.length).fill(1));
-  const signs = { ...judgeRim(look, outline), oval, astray: astray / mean };
+  const { oval, onIt } = evenFit(refined);
+  const signs = { ...judgeRim(look, outline), oval, onIt };
   const isPlain = isWhole && chanceAround(look, outline) < PLAIN;
-  const most = hasCorners || isStraight(seen) || recorded ? 0 : isPlain ? 1 : Infinity;
-  const sure = by({ ...signs, oval: Math.min(oval, most * UNEVEN.oval), astray: Math.min(signs.astray, most * UNEVEN.astray) }); // prettier-ignore
+  const allowed = hasCorners || isStraight(seen) || recorded ? ANY_SHAPE : isPlain ? UNEVEN : null;
+  const sure = by(allowed === null ? signs : { ...signs, oval: Math.min(oval, allowed.oval), onIt: Math.max(onIt, allowed.onIt) }); // prettier-ignore
   return {
     box: isCut ? grownBy(box, 2) : outlineBox(outline),
     rim: { kind: 'outline', outline, slack: BESIDE_OUTLINE },
@@ -204,7 +205,7 @@ function shapeFound({ mask, box, isWhole }: EdgeShape, look: Pixels, recorded: b
 
 /** The nearly round rim that most of an outline lies on, also where a shadow draws a part of it out; null when it is none. */
 function asRound({ x, y, radii }: Outline): Outline | null {
-  const fit = fitRound(radii, new Float64Array(radii.length).fill(1));
+  const fit = evenFit({ radii });
   const isRound = fit.astray < Math.max(0.008 * fit.mean, 0.6) && fit.oval < 0.03;
   // The fitted middle lies a little off: its radii are seen from where the outline's are.
   return isRound ? { x, y, radii: fit.radii } : null;

@@ -6,8 +6,6 @@ import { channelsOf } from './pixels.ts';
 
 /** What speaks for and against a rim, each 0 to 1. */
 export type RimJudgement = {
-  /** The mean evidence in the quarter of it where there is least. */
-  readonly weakest: number;
   /** How unlike the colours just within and just without are: 0 the same, 1 nothing in common. */
   readonly unlike: number;
   /** How much of it lies outside the picture. */
@@ -36,7 +34,7 @@ const JUST = { within: [0.87, 0.92], without: [1.09, 1.15] };
 /** Judges an outline in the picture it was found in. */
 export function judgeRim(pixels: Pixels, outline: Outline): RimJudgement {
   const unlike = unlikeness(coloursAt(pixels, outline, WITHIN), coloursAt(pixels, outline, WITHOUT));
-  return { weakest: weakestOf(alongRim(pixels, outline)), unlike, outside: shareOutside(pixels, outline) };
+  return { unlike, outside: shareOutside(pixels, outline) };
 }
 
 /** The mean evidence further out, where there is no rim: what cloth or grain would give by chance. */
@@ -44,18 +42,6 @@ export function chanceAround(pixels: Pixels, outline: Outline): number {
   const mean = meanRadius(outline);
   const step = Math.max(1, mean / 32);
   return average(rimEvidence(pixels, outline, { from: CHANCE.from * mean, to: CHANCE.to * mean, step }).at);
-}
-
-/** The mean of the least shown quarter of a rim, in parts that are long beside a letter. */
-function weakestOf(on: Float32Array): number {
-  const parts = Array.from({ length: PARTS }, (_, part) =>
-    average(on.subarray(Math.round((part * on.length) / PARTS), Math.round(((part + 1) * on.length) / PARTS))),
-  );
-  return average(
-    Float32Array.from(parts)
-      .sort()
-      .subarray(0, PARTS / 4),
-  );
 }
 
 /** How much of a rim is covered by something that lies on the piece and beyond it, as a finger does: 0 to 1. */

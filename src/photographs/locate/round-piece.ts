@@ -1,5 +1,5 @@
 import type { RoundFit } from './best-path.ts';
-import { bestPath, fitRound } from './best-path.ts';
+import { bestPath, evenFit, fitRound } from './best-path.ts';
 import type { Centre } from './centres.ts';
 import { centresIn, VOTES } from './centres.ts';
 import { judgeRim } from './judge-rim.ts';
@@ -133,7 +133,7 @@ export function followRim(
       continue;
     }
     const outline = { x: around.x, y: around.y, radii: fit.radii };
-    return judged(look, outline, { oval: fit.oval, astray: fit.astray / fit.mean }, by);
+    return judged(look, outline, fit, by);
   }
   return null;
 }
@@ -145,16 +145,17 @@ export function followRim(
 export function withoutShadow(look: Pixels, piece: RoundPiece, by: Sureness): RoundPiece {
   let around = { x: piece.outline.x, y: piece.outline.y, radius: meanRadius(piece.outline) };
   let inner: Outline | null = null;
-  let bent = { oval: 0, astray: 0 };
+  let bent: RoundFit | null = null;
   for (const { from, to } of WITHIN_SHADOW) {
     const evidence = roundEvidence(look, around, { from, to }, true);
-    const { x, y, mean, radii, oval, astray } = fitted(evidence, around.radius);
+    const fit = fitted(evidence, around.radius);
+    const { x, y, mean, radii } = fit;
     if (!(mean > 3) || mean > 1.05 * meanRadius(piece.outline)) return piece;
     inner = { x: around.x, y: around.y, radii };
-    bent = { oval, astray: astray / mean };
+    bent = fit;
     around = { x: around.x + x, y: around.y + y, radius: mean };
   }
-  if (inner === null || isNear(around, piece.outline)) return piece;
+  if (inner === null || bent === null || isNear(around, piece.outline)) return piece;
   if (around.radius < LEAST_WITHIN * meanRadius(piece.outline)) return piece;
   if (passedSupport(look, inner) <= passedSupport(look, piece.outline)) return piece;
   const better = judged(look, inner, bent, by);
@@ -165,12 +166,8 @@ export function withoutShadow(look: Pixels, piece: RoundPiece, by: Sureness): Ro
 export function rimWithin(look: Pixels, { outline }: RoundPiece, by: Sureness): RoundPiece | null {
   const { x, y, mean: radius } = evenFit(outline);
   const around = { x: outline.x + x, y: outline.y + y, radius };
-  const { mean, radii, oval, astray } = fitted(roundEvidence(look, around, IN_RING, false), radius);
-  return mean > 3 ? judged(look, { x: around.x, y: around.y, radii }, { oval, astray: astray / mean }, by) : null;
-}
-
-function evenFit({ radii }: Outline): RoundFit {
-  return fitRound(radii, new Float64Array(radii.length).fill(1));
+  const fit = fitted(roundEvidence(look, around, IN_RING, false), radius);
+  return fit.mean > 3 ? judged(look, { x: around.x, y: around.y, radii: fit.radii }, fit, by) : null;
 }
 
 function isNear({ x, y, radius }: { x: number; y: number; radius: number }, outline: Outline): boolean {
@@ -219,7 +216,7 @@ function forOutermost({ at, places }: Evidence): void {
   }
 }
 
-function judged(look: Pixels, outline: Outline, bent: Pick<Signs, 'oval' | 'astray'>, by: Sureness): RoundPiece {
-  const signs = { ...judgeRim(look, outline), ...bent };
-  return { outline, slack: Math.min(0.1, Math.max(0.02, 0.01 + 2.5 * bent.astray)), signs, sure: by(signs) };
+function judged(look: Pixels, outline: Outline, { oval, onIt, astray, mean }: RoundFit, by: Sureness): RoundPiece {
+  const signs = { ...judgeRim(look, outline), oval, onIt };
+  return { outline, slack: Math.min(0.1, Math.max(0.02, 0.01 + (2.5 * astray) / mean)), signs, sure: by(signs) };
 }

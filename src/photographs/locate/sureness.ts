@@ -1,11 +1,11 @@
-/** What is measured of a rim to tell how sure it is; `RimJudgement` has the first three. */
+/** What is measured of a rim to tell how sure it is; `RimJudgement` has the first two. */
 export type Signs = {
-  readonly weakest: number;
   readonly unlike: number;
   readonly outside: number;
-  /** How far it is from a circle, and how far the path it was drawn through strays from it, as parts of its radius. */
+  /** How far it is from a circle, as a part of its radius. */
   readonly oval: number;
-  readonly astray: number;
+  /** How much of the path it was drawn through lies on it, 0 to 1: what cloth or letters give by chance wanders about. */
+  readonly onIt: number;
 };
 
 /** How sure a rim with these signs is, 0 to 1. */
@@ -22,12 +22,11 @@ export type Weights = { readonly base: number } & Signs;
  * others, a little.
  */
 export const WEIGHTS: Weights = {
-  base: -1.49,
-  weakest: 2.76,
-  unlike: 4.46,
-  outside: -15.09,
-  oval: -81.44,
-  astray: -123.94,
+  base: -8.18,
+  unlike: 5.41,
+  outside: -17.21,
+  oval: -22.1,
+  onIt: 7.95,
 };
 
 /** What is less sure than this is not cut out; and from here on nothing else is looked for that could be meant instead. */
@@ -36,14 +35,13 @@ export const VERY_SURE = 0.9;
 
 /** The rule with these weights: the likelihood that a rim is the true one. */
 export function surenessBy(weights: Weights): Sureness {
-  return ({ weakest, unlike, outside, oval, astray }) => {
+  return ({ unlike, outside, oval, onIt }) => {
     const odds =
       weights.base +
-      weights.weakest * weakest +
       weights.unlike * unlike +
       weights.outside * outside +
       weights.oval * oval +
-      weights.astray * astray;
+      weights.onIt * onIt;
     return 1 / (1 + Math.exp(-odds));
   };
 }

@@ -27,7 +27,7 @@ const NEARLY = 1.1;
 const NOTHING = 99;
 const TAKEN = 'as taken';
 
-const SIGNS = ['weakest', 'unlike', 'outside', 'oval', 'astray'] as const;
+const SIGNS = ['unlike', 'outside', 'oval', 'onIt'] as const;
 
 type Measured = { readonly kind: string; readonly signs: Signs; readonly off: number };
 type Verdict = { readonly kind: string; readonly says: 'right' | 'whole' | 'wrong'; readonly sure: number; readonly doubt: string | null }; // prettier-ignore
@@ -85,8 +85,8 @@ function fitted(lessons: readonly Measured[]): Weights {
   const { base, weights } = fitLogistic(
     lessons.map(({ signs, off: by }) => ({ values: SIGNS.map((name) => signs[name]), isSo: by < NEARLY })),
   );
-  const [weakest = 0, unlike = 0, outside = 0, oval = 0, astray = 0] = weights;
-  return { base, weakest, unlike, outside, oval, astray };
+  const [unlike = 0, outside = 0, oval = 0, onIt = 0] = weights;
+  return { base, unlike, outside, oval, onIt };
 }
 
 /** How a photograph and its variants are cut out by a rule that was not fitted to anything on their background. */
