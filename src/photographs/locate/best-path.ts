@@ -62,7 +62,7 @@ export type RoundFit = {
   readonly radii: Float64Array;
   /** The usual distance of the given radii from it, in the same unit. */
   readonly astray: number;
-  /** The share of the given radii that lie on it. */
+  /** The share of the given radii that lie on it, and have any weight: where nothing speaks for a rim a path is even too. */
   readonly onIt: number;
 };
 
@@ -76,6 +76,8 @@ const ROUNDER = 0.1;
 const UNHEARD = { times: 3.5, part: 0.006 };
 /** How near to the curve a ray lies on it, as a part of the mean: under one place of a path. */
 const ON_IT = 0.012;
+/** The weight of a ray from which something speaks for it. */
+const SPEAKS = 0.15;
 /** The least that the radii of an outline are exact to, in pixels. */
 const COARSE_STEP = 0.6;
 
@@ -105,7 +107,9 @@ export function fitRound(radii: Float64Array, weights: Float64Array, step = 0): 
   }
   const [mean = 0, x = 0, y = 0, along = 0, across = 0] = found;
   const near = Math.max(ON_IT * mean, step);
-  const on = radii.filter((radius, ray) => Math.abs(radius - (fitted[ray] ?? 0)) < near);
+  const on = radii.filter(
+    (radius, ray) => (weights[ray] ?? 0) > SPEAKS && Math.abs(radius - (fitted[ray] ?? 0)) < near,
+  );
   const oval = Math.hypot(along, across) / mean;
   return { x, y, mean, oval, radii: fitted, astray, onIt: on.length / rays };
 }

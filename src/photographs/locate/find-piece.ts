@@ -49,7 +49,7 @@ const EVEN = { from: 0.03, astray: 0.018 };
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
 const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
 const BESIDE_OUTLINE: Slack = { inwards: 0.03, outwards: 0.03 };
-/** Of a plain board chance gives less than this; there an unbroken silhouette may be uneven, and no more than this is held against it. */
+/** Of a plain board chance gives less than this; there an unbroken silhouette may be uneven, and no more than this is held against it; nothing against one whose shape is recorded or has corners. */
 const PLAIN = 0.25;
 const ANY_SHAPE = { oval: 0, onIt: 1 };
 const UNEVEN = { oval: 0.02, onIt: 0.75 };
@@ -75,7 +75,10 @@ export function findPiece(look: Pixels, straight = false, by = sureness): Findin
   const { rim } = byEdges;
   const isHeld = rim.kind === 'outline' && byEdges.sure >= SURE_ENOUGH && isStraightAbout(rim.outline, round);
   if (isHeld && isPieceIn(byEdges.box, round)) return { piece: asFound(round), doubt: 'in a holder' };
-  const isOther = isHeld || (round.sure < SURE_ENOUGH && byEdges.sure > round.sure);
+  // What is round within an unbroken silhouette that is sure enough, and is not very sure itself, is a motif.
+  const isMotif = shape?.isWhole === true && rim.kind === 'outline' && isAbout(rim, round);
+  const isSurer = byEdges.sure > round.sure && round.sure < SURE_ENOUGH;
+  const isOther = isHeld || isSurer || (isMotif && byEdges.sure >= SURE_ENOUGH);
   return isOther ? settled(byEdges, look, []) : settled(asFound(round), look, [round, ...others]);
 }
 
@@ -106,7 +109,7 @@ function isBeside(one: RoundPiece, other: RoundPiece): boolean {
 }
 
 /** Whether a round thing lies about another one, and is not the edge of its shadow. */
-function isAbout({ outline }: RoundPiece, { outline: inner }: RoundPiece): boolean {
+function isAbout({ outline }: Pick<RoundPiece, 'outline'>, { outline: inner }: RoundPiece): boolean {
   const [mean, within] = [meanRadius(outline), meanRadius(inner)];
   return within < LEAST_WITHIN * mean && Math.hypot(outline.x - inner.x, outline.y - inner.y) < 0.1 * mean;
 }

@@ -19,7 +19,7 @@ const HELD = { sure: 0.5, unlike: 0.5, least: 0.25 };
 const RING = { step: 0.065, spread: 0.2 };
 const EVENER = [
   { by: 0.4, sure: 0.85 },
-  { by: 0.75, sure: 0.97 },
+  { by: 0.75, sure: 0.99 },
 ];
 /** Where both are looked at: in the ring as parts of its breadth, and in the piece as parts of the radius. */
 const ACROSS = [0.3, 0.375, 0.45, 0.525, 0.6, 0.675, 0.75];

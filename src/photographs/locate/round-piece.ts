@@ -40,8 +40,8 @@ const SHADED = 0.3;
 const IN_SHADOW = 0.5;
 /** How much less sure the rim within a shadow may be than the shadow's edge: a true one is no worse a rim. */
 const LESS_SURE = 0.01;
-/** Where the rim of a piece in a ring is sought, in parts of the ring's radius. */
-const IN_RING = { from: 0.45, to: 0.9 };
+/** Where the rim of a piece in a ring is sought, in parts of the ring's radius; what is found at the end of that is the ring's own. */
+const IN_RING = { from: 0.45, to: 0.9, least: 0.015 };
 /** How much smaller the rim within a shadow is at most: less is the core of a piece of two metals. */
 export const LEAST_WITHIN = 0.84;
 /** How far apart two rims are one, in parts of the radius. */
@@ -167,7 +167,8 @@ export function rimWithin(look: Pixels, { outline }: RoundPiece, by: Sureness): 
   const { x, y, mean: radius } = evenFit(outline);
   const around = { x: outline.x + x, y: outline.y + y, radius };
   const fit = fitted(roundEvidence(look, around, IN_RING, false), radius);
-  return fit.mean > 3 ? judged(look, { x: around.x, y: around.y, radii: fit.radii }, fit, by) : null;
+  if (!(fit.mean > 3) || fit.mean > (IN_RING.to - IN_RING.least) * radius) return null;
+  return judged(look, { x: around.x, y: around.y, radii: fit.radii }, fit, by);
 }
 
 function isNear({ x, y, radius }: { x: number; y: number; radius: number }, outline: Outline): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseCrop } from '../../../src/catalogue/crop.ts';
 import { cutOut } from '../../../src/photographs/render/cut-out.ts';
-import { findPieces, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
+import { findPiece, findPieces, LOOK_AT } from '../../../src/photographs/locate/find-piece.ts';
 import type { Photograph } from '../../../src/photographs/render/open-photograph.ts';
 import type { Box } from '../../../src/photographs/locate/pixels.ts';
 import { reduced } from '../../../src/photographs/locate/pixels.ts';
@@ -46,7 +46,7 @@ function empty(width: number, height: number): Photograph {
 
 describe('the piece in a photograph', () => {
   test(
-    'middle and size are found within 2 per cent in 57 of 60 drawn scenes, and the others are shown whole',
+    'middle and size are found within 2 per cent in 58 of 60 drawn scenes, and the others are shown whole',
     { timeout: 240_000 },
     async () => {
       const off: { name: string; by: number }[] = [];
@@ -67,8 +67,8 @@ describe('the piece in a photograph', () => {
       }
       expect(pieces).toBeGreaterThanOrEqual(60);
       expect(off).toEqual([]);
-      // Lead and silver as light as their board along a half of the rim, and a ruler against it.
-      expect(whole.length, whole.join('; ')).toBeLessThanOrEqual(3);
+      // Lead as light as its board along a half of the rim, and a ruler against it.
+      expect(whole.length, whole.join('; ')).toBeLessThanOrEqual(2);
     },
   );
 
@@ -78,6 +78,17 @@ describe('the piece in a photograph', () => {
       how: 'whole',
       box: { left: 0, top: 0, width: 300, height: 200 },
     });
+  });
+
+  test('is not made up where a board only grows darker to its corners, without a step anywhere', () => {
+    for (const dusk of [0.5, 0.8, 1]) {
+      const board = empty(320, 240);
+      board.rgb.forEach((_, at) => {
+        const [x, y] = [Math.floor(at / 3) % 320, Math.floor(at / 960)];
+        board.rgb[at] = Math.round(200 - 200 * dusk * (((x - 130) / 320) ** 2 + ((y - 110) / 240) ** 2));
+      });
+      expect(findPiece(board).doubt, String(dusk)).not.toBeNull();
+    }
   });
 
   test('is one, where the other thing is a small scale', async () => {
