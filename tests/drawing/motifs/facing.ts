@@ -7,9 +7,9 @@ export type FacingBust = {
    * `fleurs` is the crown of 1280, pearls on the points between its fleurs; `first` that of 1279, on a straight band; `spears` has spear-heads
    * for the pearls; `spread` those, and side fleurs that curve outwards; `beads` the plain band of pellets of the short-cross penny; `none` a bare head. */
   readonly crown?: 'fleurs' | 'first' | 'spears' | 'spread' | 'beads' | 'arched' | 'none';
-  /** `locks` falls in two waves, `curls` stands in rings at each side. */
-  readonly hair?: 'locks' | 'curls' | 'bushy';
-  readonly beard?: boolean;
+  /** `locks` falls in two waves, `strands` in three; `curls` stands in three rings at each side, `two-curls` in two about a pellet. */
+  readonly hair?: 'locks' | 'curls' | 'two-curls' | 'strands' | 'bushy';
+  readonly beard?: boolean | 'full' | 'small';
   /** `wedges`, `segment` and `hollowed` are the drapery by which the classes of Edward I are known. */
   readonly bust?: 'drapery' | 'wedges' | 'segment' | 'hollowed' | 'bare' | 'none';
   /** How long the face is and how wide, against the usual: `[1.1, 0.9]` is long and narrow. */
@@ -36,7 +36,7 @@ export function facingBust({
     { draw: face, height: 15, round: 62 },
     { draw: HAIR[hair], height: 13, round: 11 },
     { draw: shaped(features()), height: 11, round: 7 },
-    ...(beard ? [{ draw: bearded(), height: 9, round: 6 }] : []),
+    ...(beard === false ? [] : [{ draw: BEARDS[beard === true ? 'usual' : beard], height: 9, round: 6 }]),
     ...(crown === 'none' ? [] : [{ draw: CROWNS[crown], height: 14, round: 9 }]),
     ...(breast === '' ? [] : [{ draw: breast, height: 11, round: 7, mode: 'over' as const }]),
   ];
@@ -64,6 +64,22 @@ const HAIR = {
       dot(106, 5, 7) +
       stroke('M96 44A22 22 0 1 1 88 84', 11) +
       dot(104, 64, 6),
+  ),
+  'two-curls': bothSides(
+    stroke('M92 -74A33 33 0 1 1 92 -14A30 30 0 1 1 120 -66', 12) +
+      stroke('M88 10A33 33 0 1 1 84 68A30 30 0 1 1 114 16', 12) +
+      dot(108, -44, 12) +
+      dot(102, 40, 12),
+  ),
+  strands: bothSides(
+    [0, 1, 2]
+      .map((at) =>
+        stroke(
+          `M${74 + at * 20} ${-92 + at * 4}Q${96 + at * 26} -40 ${78 + at * 27} ${2 + at * 4}Q${64 + at * 26} 50 ${88 + at * 27} ${98 - at * 12}Q${98 + at * 27} ${112 - at * 12} ${108 + at * 25} ${98 - at * 12}`,
+          12,
+        ),
+      )
+      .join(''),
   ),
   bushy: bothSides(
     [0, 1, 2, 3]
@@ -163,10 +179,24 @@ const DRAPERY = {
   hollowed: fill('M-138 190Q-96 158 -52 164Q-30 196 0 196Q30 196 52 164Q96 158 138 190L116 214Q0 242 -116 214Z'),
 } as const;
 
-function bearded(): string {
+/** Strokes along the jaw, so many to a side and so long. */
+function bearded(times: number, long: number): string {
+  const apart = 64 / times;
   return (
     bothSides(
-      [0, 1, 2, 3].map((at) => bar(64 - at * 16, 44 + at * 15, 72 - at * 17, 72 + at * 15, 6, 11, 5)).join(''),
-    ) + bar(0, 88, 0, 118, 7, 12, 5)
+      Array.from({ length: times }, (_, at) => {
+        const [x, y] = [64 - at * apart, 44 + at * apart * 0.94];
+        return bar(x, y, x + 8 * (1 - at / times), y + long, 6, 11, 5);
+      }).join(''),
+    ) + bar(0, 88, 0, 90 + long, 7, 12, 5)
   );
 }
+
+const BEARDS = {
+  usual:
+    bothSides(
+      [0, 1, 2, 3].map((at) => bar(64 - at * 16, 44 + at * 15, 72 - at * 17, 72 + at * 15, 6, 11, 5)).join(''),
+    ) + bar(0, 88, 0, 118, 7, 12, 5),
+  full: bearded(6, 50) + bothSides(bar(16, 66, 44, 66, 6, 8)),
+  small: bothSides(dot(20, 100, 7) + dot(40, 84, 6)) + dot(0, 104, 7),
+} as const;

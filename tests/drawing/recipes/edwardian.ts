@@ -22,7 +22,16 @@ type Own = {
   readonly bust?: FacingBust;
   readonly extra?: readonly Layer[];
   readonly pellets?: string;
+  /** How this class cuts its N, where it is not round. */
+  readonly letterN?: keyof typeof CUTS_OF_N;
 };
+
+const CUTS_OF_N = { roman: 'ɴ', reversed: 'И', unbarred: 'ǁ' } as const;
+
+/** A legend with the N of its class. */
+function withN(text: string, { letterN }: Own): string {
+  return letterN === undefined ? text : text.replaceAll('N', CUTS_OF_N[letterN]);
+}
 
 /** The obverse settled in 1279: crowned, facing, between two rings of beads. */
 export function edwardObverse(own: Own = {}): (inscription: Inscription) => Face {
@@ -31,7 +40,7 @@ export function edwardObverse(own: Own = {}): (inscription: Inscription) => Face
       [
         inner,
         outer,
-        ...rim(text, 'lombardic', hand, { foot: 322, height: 124, space: 16 }),
+        ...rim(withN(text, own), 'lombardic', hand, { foot: 322, height: 124, space: 16 }),
         ...moved(facingBust(own.bust), 0, 12, 1.22),
         ...(own.extra ?? []),
       ],
@@ -46,7 +55,7 @@ export function longCrossReverse(own: Own = {}): (inscription: Inscription) => F
       [
         inner,
         outer,
-        ...quartered(fourWords(text), 'lombardic', hand, { foot: 322, height: 124 }),
+        ...quartered(fourWords(withN(text, own)), 'lombardic', hand, { foot: 322, height: 124 }),
         { draw: longCross(), height: 15, round: 17, mode: 'over' },
         { draw: own.pellets ?? threePellets(), height: 20, round: 36 },
         ...(own.extra ?? []),
@@ -100,7 +109,7 @@ const CLASS = {
   '1c': { crown: 'first', bust: 'wedges' },
   '3b': { crown: 'fleurs', bust: 'segment' },
   '3c': { crown: 'spears', bust: 'hollowed' },
-  '3e': { crown: 'spears', bust: 'hollowed', face: [1.08, 0.86] },
+  '3e': { crown: 'spears', bust: 'hollowed', face: [1.16, 0.8], hair: 'strands' },
   '3g': { crown: 'spread', bust: 'hollowed', face: [0.9, 0.88] },
   '4a': { crown: 'spread', bust: 'hollowed', face: [0.9, 0.88] },
   '9b': { crown: 'spears', bust: 'wedges', face: [0.92, 0.9], breast: star },
@@ -108,16 +117,26 @@ const CLASS = {
 
 export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   'edward-i-london-penny': {
-    obverse: edwardObverse({ bust: CLASS['1c'], strike: { x: 4, y: 2, turn: 2 }, surface: { wear: 0.3 } }),
-    reverse: longCrossReverse({ strike: { x: -6, y: 4, turn: -3 }, surface: { wear: 0.3 } }),
+    obverse: edwardObverse({
+      letterN: 'reversed',
+      bust: CLASS['1c'],
+      strike: { x: 4, y: 2, turn: 2 },
+      surface: { wear: 0.3 },
+    }),
+    reverse: longCrossReverse({ letterN: 'reversed', strike: { x: -6, y: 4, turn: -3 }, surface: { wear: 0.3 } }),
   },
   'edward-i-canterbury-penny': {
     obverse: edwardObverse({
+      letterN: 'roman',
       bust: CLASS['4a'],
       strike: { x: -8, y: 6, turn: -5 },
       surface: { wear: 0.5, weak: 0.5, tone: 0.65 },
     }),
-    reverse: longCrossReverse({ strike: { x: 8, y: 0, turn: 6 }, surface: { wear: 0.5, weak: 0.5, tone: 0.65 } }),
+    reverse: longCrossReverse({
+      letterN: 'roman',
+      strike: { x: 8, y: 0, turn: 6 },
+      surface: { wear: 0.5, weak: 0.5, tone: 0.65 },
+    }),
   },
   'edward-i-bristol-penny': {
     obverse: edwardObverse({
@@ -164,6 +183,7 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
   },
   'york-penny-3b': {
     obverse: edwardObverse({
+      letterN: 'roman',
       bust: CLASS['3b'],
       strike: { x: 6, y: -4, turn: -3 },
       surface: { wear: 0.28, tone: 0.6, weak: 0.35 },
@@ -171,7 +191,12 @@ export const EDWARDIAN: Readonly<Record<string, Recipes>> = {
     reverse: longCrossReverse({ strike: { x: -4, y: 6, turn: 3 }, surface: { wear: 0.28, tone: 0.6, weak: 0.35 } }),
   },
   'york-penny-9b': {
-    obverse: edwardObverse({ strike: { x: -6, y: 2, turn: 5 }, surface: { wear: 0.34 }, bust: CLASS['9b'] }),
+    obverse: edwardObverse({
+      letterN: 'unbarred',
+      strike: { x: -6, y: 2, turn: 5 },
+      surface: { wear: 0.34 },
+      bust: CLASS['9b'],
+    }),
     reverse: longCrossReverse({ strike: { x: 10, y: 8, turn: -6 }, surface: { wear: 0.55, weak: 0.6 } }),
   },
   'york-archbishop-penny': {

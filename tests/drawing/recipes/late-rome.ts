@@ -4,7 +4,7 @@ import { inLine } from '../lettering.ts';
 import { altarOfMemory, sun } from '../motifs/gods.ts';
 import { head } from '../motifs/heads.ts';
 import { wolf } from '../motifs/beasts.ts';
-import { bar, box, dot, round } from '../shapes.ts';
+import { bar, box, dot, oval, round } from '../shapes.ts';
 import { PUNCHES } from '../skeletons.ts';
 import type { Layer } from '../relief.ts';
 
@@ -161,7 +161,9 @@ export const LATE_ROME: Readonly<Record<string, Recipes>> = {
           ...moved(wolf(), 0, 20, 1.2),
           star(-90, -260),
           star(90, -260),
-          { draw: inLine('TRP', PUNCHES.roman, 0, 340, 92, hand), height: 11, round: 7 },
+          { draw: inLine('TR', PUNCHES.roman, -42, 340, 92, hand), height: 11, round: 7 },
+          // The crust over what should follow.
+          { draw: oval(78, 336, 62, 46, -12) + oval(112, 352, 40, 34), height: 8, mode: 'over', round: 22 },
           { draw: box(-260, 262, 520, 9), height: 8, round: 4 },
         ],
         {

@@ -113,11 +113,13 @@ export const LATER_MEDIEVAL: Readonly<Record<string, Recipes>> = {
     }),
   },
   'henry-vi-york-penny': {
-    obverse: edwardObverse({
-      strike: { x: 4, y: 6, turn: 3, scale: 1.02 },
-      surface: { wear: 0.44 },
-      extra: [{ draw: mullet(-190, -150) + mullet(190, -150), height: 13, round: 8 }],
-    }),
+    // The stops are a rosette and a mascle, which a legend has no signs for.
+    obverse: ({ parts: [text = ''], hand }) =>
+      edwardObverse({
+        strike: { x: 4, y: 6, turn: 3, scale: 1.02 },
+        surface: { wear: 0.44 },
+        extra: [{ draw: mullet(-190, -150) + mullet(190, -150), height: 13, round: 8 }],
+      })({ parts: [text.replace('·', '✿').replace('·', '◇')], hand }),
     reverse: longCrossReverse({
       strike: { x: 4, y: -6, turn: -4, scale: 1.02 },
       surface: { wear: 0.44 },
@@ -143,7 +145,7 @@ export const LATER_MEDIEVAL: Readonly<Record<string, Recipes>> = {
   },
   'edward-iv-york-groat': {
     obverse: groatObverse(
-      [{ draw: fourLeaves(-164, 110) + fourLeaves(164, 110), height: 14, round: 9 }],
+      [{ draw: fourLeaves(-152, 178) + fourLeaves(152, 178), height: 14, round: 9 }],
       {
         strike: { x: 10, y: -6, turn: -5, scale: 1.07 },
         surface: { wear: 0.52 },

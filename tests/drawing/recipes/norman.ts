@@ -4,6 +4,7 @@ import type { Face } from '../draw-face.ts';
 import { inLine } from '../lettering.ts';
 import { threePellets } from '../motifs/crosses.ts';
 import { facingBust } from '../motifs/facing.ts';
+import type { FacingBust } from '../motifs/facing.ts';
 import { crossMoline, saxonBust, voidedCross } from '../motifs/saxon.ts';
 import { fourWords } from './edwardian.ts';
 import { bar, crossPattee, dot, leaf, place, ring, round } from '../shapes.ts';
@@ -21,14 +22,14 @@ const pommee = place(dot(0, 0, 20) + round(dot(0, -44, 26) + bar(0, 0, 0, -40, 1
 const smallSaltire = place(crossPattee(0, 0, 56, 15, 40), 0, 0, 1, 45);
 
 /** The short-cross penny: the old king's head, whoever is reigning. */
-function shortCrossObverse(own: Own, bearded = true): (inscription: Inscription) => Face {
+function shortCrossObverse(own: Own, bust: FacingBust = {}): (inscription: Inscription) => Face {
   return ({ parts: [text = 'hENRICVS REX'], hand }) =>
     hammered(
       [
         inner,
         outer,
         ...rim(text, 'lombardic', hand, { foot: 314, height: 132, from: 40, over: 312 }),
-        ...moved(facingBust({ crown: 'beads', hair: 'curls', beard: bearded, bust: 'none' }), 22, 40, 1.6),
+        ...moved(facingBust({ crown: 'beads', hair: 'curls', beard: true, bust: 'none', ...bust }), 22, 40, 1.6),
         { draw: sceptre(-236, -14), height: 14, round: 8 },
       ],
       own,
@@ -170,11 +171,14 @@ export const NORMAN: Readonly<Record<string, Recipes>> = {
       ),
   },
   'short-cross-richard-york': {
-    obverse: shortCrossObverse({ strike: { x: 6, y: 0, turn: -3 }, surface: { wear: 0.36 } }),
+    obverse: shortCrossObverse({ strike: { x: 6, y: 0, turn: -3 }, surface: { wear: 0.36 } }, { beard: 'full' }),
     reverse: shortCrossReverse({ strike: { x: -6, y: 6, turn: 5 }, surface: { wear: 0.36 } }),
   },
   'short-cross-john-york': {
-    obverse: shortCrossObverse({ strike: { x: -4, y: 4, turn: 2 }, surface: { wear: 0.26, tone: 0.5 } }),
+    obverse: shortCrossObverse(
+      { strike: { x: -4, y: 4, turn: 2 }, surface: { wear: 0.26, tone: 0.5 } },
+      { hair: 'two-curls', beard: 'small' },
+    ),
     reverse: shortCrossReverse({ strike: { x: 4, y: -4, turn: -6 }, surface: { wear: 0.28, tone: 0.5 } }),
   },
   'short-cross-cut-half-york': {

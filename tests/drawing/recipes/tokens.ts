@@ -3,7 +3,7 @@ import type { Recipes } from '../die.ts';
 import { inLine } from '../lettering.ts';
 import { saintMichael } from '../motifs/riders.ts';
 import { CROWN, rose } from '../motifs/royal.ts';
-import { bar, beads, box, crescent, dot, fill, leaf, place, ring, round, stroke } from '../shapes.ts';
+import { bar, beads, box, crescent, dot, fill, leaf, oval, place, ring, round, stroke } from '../shapes.ts';
 import { PUNCHES } from '../skeletons.ts';
 
 const lily =
@@ -153,7 +153,7 @@ export const TOKENS: Readonly<Record<string, Recipes>> = {
         flan: { shape: 'square', across: 486, down: 480, uneven: 0.008, edge: 34, thick: 26, snips: [] },
         surface: { wear: 0.6, weak: 0.3, grain: 0.4, pits: 0.6, scratches: 0.9, bent: 0.2, tone: 0.8, dirt: 0.5 },
       }),
-    reverse: ({ hand }) =>
+    reverse: () =>
       hammered(
         [
           { draw: ring(0, 0, 436, 13), height: 9, round: 7 },
@@ -165,11 +165,11 @@ export const TOKENS: Readonly<Record<string, Recipes>> = {
             round: 30,
           },
           {
-            draw: inLine('I', PUNCHES.roman, -270, 40, 130, hand) + inLine('R', PUNCHES.roman, 270, 40, 130, hand),
+            draw: oval(-274, 40, 26, 58, 6) + oval(262, 22, 44, 36) + oval(280, 74, 30, 26),
             height: 4,
-            round: 9,
+            round: 44,
+            soft: true,
           },
-          { draw: place(CROWN, 0, -330, 0.7), height: 11, round: 8 },
         ],
         {
           metal: 'brass',
