@@ -29,12 +29,29 @@ const UNFINISHED = /\.([^/\\]+)\.\d+\.unfinished$/;
 /** What the program keeps for itself is named by its folder. */
 const OWN = /(private[/\\](undo|\.lock))[/\\].*$/;
 
+/** Faults by their numbers, which compiled programs tell alone. Source: errno(3) of Linux and macOS. */
+const NUMBERED: Readonly<Record<string, string>> = {
+  13: 'EACCES',
+  28: 'ENOSPC',
+  30: 'EROFS',
+  69: 'EDQUOT',
+  122: 'EDQUOT',
+};
+
+/** The code of a fault of the disk within what another program said of it; null where it says none. */
+function codeIn(message: string): string | null {
+  const number = /\(os error (\d+)\)/.exec(message)?.[1];
+  return (
+    (number === undefined ? null : NUMBERED[number]) ?? /\b(ENOSPC|EDQUOT|EROFS|EACCES): /.exec(message)?.[1] ?? null
+  );
+}
+
 /** A sentence for what the machine refuses and a keeper can see to; null for a fault of the program. */
 export function faultSentence(error: unknown): string | null {
   if (!(error instanceof Error)) return null;
   const { code, path } = error as NodeJS.ErrnoException;
   const name = path?.replace(OWN, '$1').replace(UNFINISHED, (_, file: string) => file.replaceAll('~', sep));
-  const says = code === undefined ? undefined : SENTENCES[code];
+  const says = SENTENCES[code ?? ''] ?? SENTENCES[codeIn(error.message) ?? ''];
   if (says === undefined) return error.cause === undefined ? null : faultSentence(error.cause);
   return says(name === undefined ? 'A file or folder' : relative(process.cwd(), name) || '.');
 }

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import process from 'node:process';
 import { expect, test } from 'vitest';
-import { tellFault } from '../../../src/catalogue/keep/fault-sentence.ts';
+import { faultSentence, tellFault } from '../../../src/catalogue/keep/fault-sentence.ts';
 
 test('a fault of the program says how to report it, and nothing of what it was about', () => {
   const error = new TypeError('cannot read Marjorie Brocklebank of undefined');
@@ -27,4 +27,19 @@ test('what nobody catches ends a command with that, and no stack trace', () => {
   expect(status).toBe(2);
   expect(stderr).toContain('fault    SyntaxError');
   expect(stderr).not.toMatch(/secret|^\s+at .*\(/m);
+});
+
+// What a bundler and a process of Node's own say in their messages alone; the numbers are those of errno(3).
+test.for([
+  ['Failed to write file in /x/a.mjs\n\nCaused by:\n    No space left on device (os error 28)', 'no room left'],
+  ['Command failed: node x\nError: ENOSPC: no space left on device, write', 'no room left'],
+  ['Read-only file system (os error 30)', 'cannot be written to'],
+  ['Permission denied (os error 13)', 'may not be opened or written'],
+] as const)('a fault of the disk that is told in words alone is a sentence: %s', ([message, says]) => {
+  expect(faultSentence(new Error(message))).toContain(says);
+  expect(faultSentence(Object.assign(new Error(message), { code: 1 }))).toContain(says);
+});
+test('a number of another kind, and words beside a code, are no fault of the disk', () => {
+  expect(faultSentence(new Error('No such thing (os error 2)'))).toBeNull();
+  expect(faultSentence(new Error('The piece ENOSPC is not there.'))).toBeNull();
 });
