@@ -9,7 +9,15 @@ export const COMMON: ReadonlySet<string> = new Set(
     'album anonymous auction aunt bank bought boxes brother cabinet collection collector common damaged dealer ditto drawer ' +
     'envelope estate exchange fair father field folder found friend garden gentleman gift grandfather grandmother house idem ' +
     'inherited library market mother office online postal present private river saturday shelf shop sleeve small stall stored ' +
-    'street study sunday swapped trade tray uncle unknown various vault widow woods'
+    'street study sunday swapped trade tray uncle unknown various vault widow woods ' +
+    // The same in German, French, Italian, Spanish and Dutch.
+    'auktion bekannter bekannte borse erbe erbschaft erbstuck flohmarkt freund geerbt geschenk geschenkt handler kasten laden markt messe ' +
+    'munzborse nachlass privat sammlung sammler schachtel schublade schuhkarton tante tausch tresor trodel unbekannt onkel verein ' +
+    'achat album ami boite bourse brocante cadeau coffre collection commerce don echange famille foire heritage herite inconnu marchand ' +
+    'marche oncle particulier plateau prive salon succession tiroir vente ' +
+    'acquisto asta cassaforte eredita fiera mercato mercatino regalo scambio scatola zio zia ' +
+    'amigo caja cajon compra feria herencia mercado regalo subasta tienda ' +
+    'beurs doos erfenis familie geschonken kluis lade markt rommelmarkt ruil veiling vriend'
   ).split(' '),
 );
 
@@ -78,9 +86,13 @@ export function saysMuch(value: string): boolean {
   return tells(value) && (/\d|.\p{Lu}/u.test(value) || value.split(/\s+/).length >= 3);
 }
 
-/** Without an article and the stop at its end. */
+/** Without an article, accents and the stop at its end. */
 function bare(value: string): string {
-  return value.toLowerCase().replace(/^(?:an?|the|my|in|at) |[.!]+$/g, '');
+  return value
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/^(?:an?|the|my|in|at) |[.!]+$/g, '');
 }
 
 /** Whether a value can be told from others: no bare figure or day, and no single common word. */

@@ -193,6 +193,24 @@ describe('a list with private columns that repeat public words', () => {
     expect(plan.secrets.map(({ column }) => column).sort()).toEqual(['find-spot', 'seller']);
   });
 
+  test('what another file of the cabinet tells is told in the trial, as check tells it; a common word is no secret', async () => {
+    const onto = changed(EMPTY, {
+      'eras/wheldrake.yaml':
+        'title: Wheldrake heritage\nsource: mine\nend-years: shared\nperiods: [{ id: a, name: A, from: 1, to: 2 }]\n',
+    });
+    const csv = (shop: string) => `No,Title,Shop\n1,Penny,${shop}\n`;
+    const mapping = 'always: { kind: coin }\ncolumns: { No: number, Title: title, Shop: ledger seller }\n';
+    const told = async (shop: string) => {
+      const { plan, problems } = await imported(csv(shop), mapping, onto);
+      return [
+        plan.remarks.filter((one) => one.includes('eras/wheldrake.yaml')).length,
+        problems.some((one) => one.includes('seller')),
+      ];
+    };
+    expect(await told('Wheldrake')).toEqual([1, true]);
+    expect(await told('héritage')).toEqual([0, false]);
+  });
+
   test('a column that guards nothing holds nothing back, in import and check alike', async () => {
     const answered = changed(EMPTY, { 'private/not-secret.csv': 'column,value,date\nseller,*,2026-11-29\n' });
     const { plan, problems } = await imported(CSV, MAPPING, answered);

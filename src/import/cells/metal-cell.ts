@@ -37,8 +37,6 @@ export function readMetal(text: string): readonly Said[] {
   const sure: readonly Said[] = doubtful ? fact('sure.metal', 'possible') : [];
   const figures = plain.replace(',', '.');
   if (!/\p{L}/u.test(plain) && parseFineness(figures).ok) return fact('fineness', figures);
-  const alloy = alloyIn(plain);
-  if (alloy !== null) return [...fact('metal', alloy.metal), ...fact('fineness', alloy.fineness), ...sure];
   const known = metalNamed(plain);
   if (known !== null) return [...fact('metal', known), ...sure];
   const [, before, metalAfter] = /^([\d.,/ ]+(?:‰|%|ct|fine)?) ?(\p{L}.*)$/iu.exec(plain) ?? [];
@@ -47,24 +45,6 @@ export function readMetal(text: string): readonly Said[] {
   const fineness = (before ?? after ?? '').trim().replace(',', '.');
   if (metal === null || !parseFineness(fineness).ok) return [...fact('metal', plain), ...sure];
   return [...fact('metal', metal), ...fact('fineness', fineness), ...sure];
-}
-
-const NOBLE: ReadonlySet<string> = new Set(['gold', 'silver', 'platinum']);
-
-/** The noble metal of an alloy whose parts make a whole: `625 Silber; 375 Kupfer`, `90% silver, 10% copper`; null for any other text. */
-function alloyIn(text: string): { readonly metal: string; readonly fineness: string } | null {
-  const parts = text.split(/\s*[;/+&]\s*|,\s+|\s+(?:und|and|et|y|e|en)\s+/u).map((part) => {
-    const [, figures = '', sign = '', word = ''] =
-      /^(\d+(?:[.,]\d+)?) ?(%|‰)? ?(\p{L}[\p{L}-]*)$/u.exec(part.trim()) ?? [];
-    return { share: Number(figures.replace(',', '.')), sign, metal: metalNamed(word) };
-  });
-  const whole = parts.reduce((sum, { share }) => sum + share, 0);
-  const [only, ...more] = parts.filter(({ metal }) => metal !== null && NOBLE.has(metal));
-  const isWhole =
-    Math.abs(whole - 1000) < 0.01 || (Math.abs(whole - 100) < 0.01 && parts.every(({ sign }) => sign === '%'));
-  if (parts.length < 2 || !isWhole || parts.some(({ metal, share }) => metal === null || share === 0)) return null;
-  if (only?.metal == null || more.length > 0) return null;
-  return { metal: only.metal, fineness: `${only.share}${only.sign === '%' ? '%' : ''}` };
 }
 
 export function metalNamed(text: string): string | null {

@@ -22,8 +22,8 @@ import { isLedger, ledgerRows, mergeLedger } from './merge-ledger.ts';
 import { oddCells, oddKinds } from './odd-cells.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
-import { tryOn } from './try-on.ts';
-import type { Refused, TriedOn } from './try-on.ts';
+import { inOtherFile, tryOn } from './try-on.ts';
+import type { Refused, ToldElsewhere, TriedOn } from './try-on.ts';
 import type { IncomingPiece } from './incoming-piece.ts';
 import { factNamed, incomingPiece, withoutFact } from './incoming-piece.ts';
 
@@ -90,7 +90,14 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
   for (const draft of joined.drafts) placing.place(incomingPiece(draft, sheet.always), placing.tried(draft.row));
-  const secrets = settle(placing, { read, folder, records, lists, ledger: placing.ledger, day: sheet.day });
+  const { secrets, elsewhere } = settle(placing, {
+    read,
+    folder,
+    records,
+    lists,
+    ledger: placing.ledger,
+    day: sheet.day,
+  });
   placing.compare();
   const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
   const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
@@ -101,6 +108,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     offers,
     secrets,
     remarks: [
+      ...elsewhere.map(inOtherFile),
       ...joined.remarks,
       ...oddKinds(pieces),
       ...oddCells(pieces, records, sheet.headings),
@@ -183,15 +191,20 @@ function placingOf(
  * Tries the pieces on the cabinet and takes out what is refused, until nothing is: what is taken out goes to the ledger, and may
  * make a secret of what another piece says. Returns which private columns the sheet would have told of.
  */
-function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly SecretQuestion[] {
+function settle(
+  placing: Placing,
+  onto: Omit<TriedOn, 'pieces'>,
+): { readonly secrets: readonly SecretQuestion[]; readonly elsewhere: readonly ToldElsewhere[] } {
   const told = new Map<string, { column: string; field: string; rows: Set<number> }>();
   const tries = new Map<number, number>();
   const tried = new Set<PlacedPiece>();
+  let others: readonly ToldElsewhere[] = [];
   for (let round = 1, refusals = 1; round <= ROUNDS && refusals > 0; round += 1) {
     const pieces = [...placing.placed.values()];
     const anew = new Set(pieces.filter((piece) => !tried.has(piece)));
     for (const piece of anew) tried.add(piece);
-    const refused = tryOn({ ...onto, pieces, anew, ledger: mergedLedger(onto.ledger, pieces) });
+    const { refused, elsewhere } = tryOn({ ...onto, pieces, anew, ledger: mergedLedger(onto.ledger, pieces) });
+    others = elsewhere;
     refusals = refused.size;
     for (const [row, problems] of refused) {
       tries.set(row, (tries.get(row) ?? 0) + 1);
@@ -205,9 +218,10 @@ function settle(placing: Placing, onto: Omit<TriedOn, 'pieces'>): readonly Secre
       takeOut(placing, row, problems, (tries.get(row) ?? 0) >= TRIES || round === ROUNDS);
     }
   }
-  return [...told.values()]
+  const secrets = [...told.values()]
     .map(({ column, field, rows }) => ({ column, field, rows: [...rows].sort((a, b) => a - b) }))
     .sort((a, b) => b.rows.length - a.rows.length);
+  return { secrets, elsewhere: others };
 }
 
 /** Takes what was refused out of a piece, or sets its row aside when it cannot do without it. */

@@ -22,6 +22,14 @@ export type Refused = {
 /** The private cell that a public text tells: its column, and the piece it is of, where the ledger says so. */
 export type Secret = { readonly column: string; readonly piece: string | null };
 
+/** A private column that a file which is no piece of the sheet tells. */
+export type ToldElsewhere = { readonly column: string; readonly file: string };
+
+/** What is said of a private column that a file of the cabinet tells which is no piece of the sheet. */
+export function inOtherFile({ column, file }: ToldElsewhere): string {
+  return `The private column "${column}" keeps a word that is in ${file} too, which is published, and check will ask about it. Change that file, or write ${column}, the word and today's date in private/not-secret.csv.`;
+}
+
 export type TriedOn = {
   /** Reads a cabinet, and of what it read before only what has changed. */
   readonly read: (folder: CabinetFolder) => ReadCabinet;
@@ -37,17 +45,14 @@ export type TriedOn = {
   readonly ledger: string | null;
 };
 
-/** What `check` would say of new and changed pieces once they are in the cabinet, by row. */
-export function tryOn({
-  read: readAgain,
-  folder,
-  records,
-  lists,
-  pieces,
-  ledger,
-  day,
-  anew,
-}: TriedOn): ReadonlyMap<number, readonly Refused[]> {
+/**
+ * What `check` would say of new and changed pieces once they are in the cabinet, by row; and which private columns other files of
+ * the cabinet tell.
+ */
+export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger, day, anew }: TriedOn): {
+  readonly refused: ReadonlyMap<number, readonly Refused[]>;
+  readonly elsewhere: readonly ToldElsewhere[];
+} {
   const rows = new Map(pieces.map(({ file, row }) => [file, row]));
   const before = folder.files.filter(({ file }) => !file.startsWith('pieces/') && !file.startsWith('private/import/'));
   const others = ledger === null ? before : before.filter(({ file }) => file !== 'private/ledger.csv');
@@ -78,20 +83,22 @@ export function tryOn({
     ...checkExactLocations(looked, tried),
   ];
   for (const { file, field, says, kind } of found) tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
+  const elsewhere = new Map<string, ToldElsewhere>();
   const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');
   for (const { file, at, column, from, line } of exposedIn(
     { ...read.records, pieces: joined(records, read.records) },
     tried,
   )) {
     const secret = { column, piece: from === 'private/ledger.csv' ? (pieceAt.get(line) ?? null) : null };
-    if (at === null)
+    if (!rows.has(file)) elsewhere.set(`${column} ${file}`, { column, file });
+    else if (at === null)
       tell(file, { field: 'folder', says: secretIn('the name of its folder', secret), isSecret: false, secret });
     else {
       const field = fieldAt(texts.get(file) ?? '', at);
       tell(file, { field, says: secretIn(field ?? 'the story', secret), isSecret: true, secret });
     }
   }
-  return refused;
+  return { refused, elsewhere: [...elsewhere.values()] };
 }
 
 /** Says where a private cell is told, and what to write, without the cell. */

@@ -69,6 +69,8 @@ test.for([
   ['What I gave', 'ledger cost'],
   ['Where it lives', 'ledger storage'],
   ['Von wem', 'ledger seller'],
+  ['Acheté à', 'ledger seller'],
+  ['Remarques perso', 'ledger notes'],
   ['Wann gekauft', 'ledger acquired'],
   ['Liegt in', 'ledger storage'],
   ['Wert heute', 'ledger value'],

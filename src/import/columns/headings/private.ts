@@ -33,7 +33,7 @@ export const PRIVATE: readonly Headings[] = [
   {
     to: 'seller',
     en: ['seller', 'dealer', 'bought from', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought where', 'where purchased', 'where acquired'],
-    fr: ['vendeur', 'marchand', 'achete chez', 'fournisseur', 'vente'],
+    fr: ['vendeur', 'marchand', 'achete chez', 'achete a', 'a qui', 'chez qui', 'fournisseur', 'vente'],
     de: ['verkaufer', 'handler', 'gekauft bei', 'bezugsquelle', 'lieferant', 'auktion', 'auktionshaus', 'erworben von', 'von wem', 'woher', 'gekauft von', 'quelle'],
     it: ['venditore', 'commerciante', 'acquistato da', 'fornitore', 'asta'],
     es: ['vendedor', 'comerciante', 'comprado a', 'proveedor', 'subasta'],
@@ -44,7 +44,7 @@ export const PRIVATE: readonly Headings[] = [
   {
     to: 'acquired',
     en: ['acquired', 'date acquired', 'purchase date', 'date bought', 'bought', 'purchased', 'date purchased', 'date of purchase', 'acquisition date', 'acquisition', 'bought on', 'date of acquisition', 'year bought', 'when bought', 'bought when'],
-    fr: ['date d achat', 'date d acquisition', 'acquisition', 'achete le'],
+    fr: ['date d achat', 'date d acquisition', 'acquisition', 'achete le', 'quand achete'],
     de: ['kaufdatum', 'erworben', 'erwerbsdatum', 'gekauft am', 'gekauft', 'ankaufsdatum', 'erwerbung', 'datum des kaufs', 'einkaufsdatum', 'wann gekauft', 'gekauft wann'],
     it: ['data acquisto', 'data di acquisto', 'acquistato', 'acquisto', 'data d acquisto'],
     es: ['fecha de compra', 'adquirido', 'fecha de adquisicion', 'adquisicion', 'comprado', 'fecha compra'],
@@ -63,5 +63,5 @@ export const PRIVATE_WORDS: Readonly<Record<string, readonly string[]>> = {
   'find-spot': ['findspot', 'fundort', 'trouvaille', 'ritrovamento', 'hallazgo', 'vindplaats', 'grid', 'latitude', 'longitude', 'coordinates'],
   certificate: ['certificate', 'certificat', 'zertifikat', 'certificato', 'certificado', 'certificaat', 'cert'],
   acquired: ['acquired', 'purchased', 'bought'],
-  notes: ['notes', 'private', 'secret', 'confidential'],
+  notes: ['notes', 'private', 'privat', 'prive', 'perso', 'personnel', 'secret', 'confidential'],
 }; // prettier-ignore
