@@ -38,8 +38,6 @@ const WITHIN_SHADOW = [
 ] as const;
 const SHADED = 0.3;
 const IN_SHADOW = 0.5;
-/** How much less sure the rim within a shadow may be than the shadow's edge: a true one is no worse a rim. */
-const LESS_SURE = 0.01;
 /** Where the rim of a piece in a ring is sought, in parts of the ring's radius; what is found at the end of that is the ring's own. */
 const IN_RING = { from: 0.45, to: 0.9, least: 0.015 };
 /** How much smaller the rim within a shadow is at most: less is the core of a piece of two metals. */
@@ -159,7 +157,8 @@ export function withoutShadow(look: Pixels, piece: RoundPiece, by: Sureness): Ro
   if (around.radius < LEAST_WITHIN * meanRadius(piece.outline)) return piece;
   if (passedSupport(look, inner) <= passedSupport(look, piece.outline)) return piece;
   const better = judged(look, inner, bent, by);
-  return better.sure >= Math.max(IN_SHADOW, piece.sure - LESS_SURE) ? better : piece;
+  // A true rim is no worse a rim than the edge of its shadow.
+  return better.sure >= Math.max(IN_SHADOW, piece.sure) ? better : piece;
 }
 
 /** The round rim within a rim, as of a coin in the foam of its capsule, where there is one. */
