@@ -75,3 +75,13 @@ test('a garbled ledger, guide or other table of private/ is told of by its lines
     { numRuns: RUNS },
   );
 }, 7_200_000);
+
+test.for(['title', 'short', 'author'])('a book with a %s of 40,000 letters is no fault of the program', (field) => {
+  const folder = changed(whole, {
+    'works/long-book.yaml': `title: Long\n${field}: plain${'x'.repeat(40_000)}\n`.replace(
+      /^title: Long\n(?=title)/,
+      '',
+    ),
+  });
+  for (const { says } of problemsOf(folder)) expect(says).toMatch(/\S.*[.”")]$/su);
+});

@@ -84,6 +84,8 @@ function firstOf(text: string): string {
   return /^[a-z\d]/i.exec(text)?.[0].toLowerCase() ?? '';
 }
 
+/** Nobody cites a book by more letters than this, and no pattern can be made of tens of thousands. */
+const LONGEST = 1000;
 /** The patterns of a book's names, made once for each book: a cabinet has thousands of references. */
 const patterns = new WeakMap<CitedWork, readonly Name[]>();
 
@@ -91,7 +93,8 @@ function allNamesOf(cited: CitedWork): readonly Name[] {
   const known = patterns.get(cited);
   if (known !== undefined) return known;
   const { id, names = [] } = cited;
-  const made = [nameOf(id, id), ...names.flatMap((each) => namesOf(id, each))];
+  const short = [id, ...names].filter(({ length }) => length <= LONGEST);
+  const made = short.flatMap((each, at) => (at === 0 && each === id ? [nameOf(id, id)] : namesOf(id, each)));
   patterns.set(cited, made);
   return made;
 }
