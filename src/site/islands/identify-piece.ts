@@ -7,8 +7,7 @@ import { typesWords } from '../words/types.ts';
 import { button, CANNOT_TELL, element, labelOf, likely, likelyBroader, openKey } from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
-import { candidateList, pairView } from './identify/remaining.ts';
-import type { Pair } from './identify/remaining.ts';
+import { candidateList, differenceView } from './identify/remaining.ts';
 import { readJson } from './read-json.ts';
 
 const words = typesWords.ask;
@@ -24,7 +23,8 @@ class IdentifyPiece extends HTMLElement {
   /** Every answer as it would be written, in the order given; `?` where nobody could tell. */
   #said: ReadonlyMap<string, string> = new Map();
   #asking: string | null = null;
-  #pair: Pair | null = null;
+  /** The type that the likeliest is compared with, where one was chosen. */
+  #other: string | null = null;
 
   connectedCallback(): void {
     for (const box of this.querySelectorAll('[data-strict], [data-rarity]'))
@@ -130,16 +130,23 @@ class IdentifyPiece extends HTMLElement {
     this.#showQuestion(found);
     this.#showAnswers();
     const faces = this.querySelector<HTMLTemplateElement>('template');
-    const pair = pairView(
-      open,
-      found,
-      this.#pair,
-      (chosen) => (this.#pair = chosen),
-      (id) => this.#ask(id),
-    );
+    const difference =
+      answers.size === 0
+        ? null
+        : differenceView(
+            open,
+            found,
+            this.#other,
+            (other) => {
+              this.#other = other;
+              this.#render();
+              this.#part('remaining').querySelector<HTMLElement>('h3')?.focus();
+            },
+            (id) => this.#ask(id),
+          );
     this.#part('remaining').replaceChildren(
       ...candidateList(open, found, answers.size, faces),
-      ...(pair === null ? [] : [pair]),
+      ...(difference === null ? [] : [difference]),
     );
   }
 

@@ -33,6 +33,20 @@ function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'st
   }
 }
 
+/** A share of 1, in the words of everyday: each with the least share that is called so. */
+const LEFT = [
+  [0.9, 'nearly all'],
+  [0.7, 'about three quarters'],
+  [0.58, 'about two thirds'],
+  [0.42, 'about half'],
+  [0.29, 'about a third'],
+  [0.22, 'about a quarter'],
+] as const;
+
+function leftOf(share: number): string {
+  return LEFT.find(([least]) => share >= least)?.[1] ?? `about one in ${String(Math.round(1 / share))}`;
+}
+
 /** Phrases of the pages of types. */
 export const typesWords = {
   title: 'Types',
@@ -66,7 +80,7 @@ export const typesWords = {
   numbers: 'Numbers in the books',
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',
-  rarity: 'Published rarity',
+  rarity: 'Rarity',
   census: 'Known pieces',
   censusLead:
     'As recorded, and the pieces here with them. A grade is somebody’s opinion, so a place among them is a stretch and not a number.',
@@ -75,8 +89,9 @@ export const typesWords = {
     count === 1 ? 'One of them cannot be compared with it.' : `${String(count)} of them cannot be compared with it.`,
   notGraded: 'grade not recorded',
   sameObject: 'the same piece as',
-  after: (label: string): string => `as ${label}`,
-  wholeSeries: 'as the whole series',
+  ownRows: 'Its own',
+  after: (label: string): string => `As ${label}`,
+  wholeSeries: 'As the whole series',
   relation: RELATION,
   column: {
     type: 'Type',
@@ -126,8 +141,9 @@ export const typesWords = {
     nothingLeft: 'Every type is put out by some answer. Take one back, or leave the strict manner.',
     sureEnough: 'There is enough to tell',
     nothingMore: 'No further question would tell much',
-    why: (bits: string, seen: string): string => `Worth ${bits} bit of what is still open${seen}.`,
-    seen: (share: number): string => `; can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
+    why: (bits: number, seen: string): string =>
+      `The answer usually leaves ${leftOf(2 ** -bits)} of what is still possible${seen}.`,
+    seen: (share: number): string => `; it can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
     cannotTell: 'I cannot tell',
     couldNotTell: 'could not be told',
     answer: 'Answer',
@@ -140,7 +156,7 @@ export const typesWords = {
     change: 'Change',
     takeBack: 'Take back',
     restart: 'Begin again',
-    remaining: 'What remains',
+    remaining: 'Still possible',
     share: (probability: number): string =>
       probability >= 0.995
         ? 'over 99 %'
@@ -155,11 +171,11 @@ export const typesWords = {
     rarity: 'Commoner types count for more, by their published rarity',
     greedy:
       'The next question is always the one that tells most by itself; a cleverer order might need one fewer. Any answer may be a mistake, so a type is only less likely for it.',
-    differ: 'How two of them differ',
-    differFrom: 'Between ',
-    differTo: 'and ',
+    differ: (one: string, other: string): string => `How ${one} and ${other} differ`,
+    differBy: (one: string, shown: string, other: string, others: string): string =>
+      `${shown} in ${one}, ${others} in ${other}.`,
+    differOthers: (one: string): string => `${one} and another:`,
     differNot: 'No character of this key separates them.',
-    differSame: 'Choose two different types.',
     sometimes: (label: string): string => `${label} (in some specimens)`,
     look: 'Answer this',
     more: (count: number): string => `and ${String(count)} more, less likely`,

@@ -206,12 +206,15 @@ describe('The page of a type of the demo', () => {
 
   test('says of each fact whose word it is, in words and not in the signs of a format', async () => {
     const { facts, characters } = await typePage(demo, 'edward-i-pence', 'lc-10cf');
-    const row = (name: string) => facts.find((one) => one.name === name);
+    const row = (name: string) => facts.flatMap(({ rows }) => rows).find((one) => one.name === name);
+    const from = (name: string, groups: typeof facts) =>
+      groups.find(({ rows }) => rows.some((one) => one.name === name))?.from;
     expect(row('Date')?.values).toMatchObject([{ text: 'from about 1305 to 1310' }]);
-    expect(row('Metal')).toMatchObject({ values: [{ text: 'Silver' }], note: 'as the whole series' });
+    expect(row('Metal')).toMatchObject({ values: [{ text: 'Silver' }] });
+    expect([from('Metal', facts), from('Date', facts)]).toEqual(['As the whole series', 'Its own']);
     // Struck under Edward I and Edward II alike, so the series' ruler is not inherited.
     expect(row('Ruler')?.values).toEqual([{ text: 'Not known', to: undefined, isBlank: false }]);
-    expect(characters.find(({ name }) => name === 'The crown')).toMatchObject({ note: 'as Class 10' });
+    expect(from('The crown', characters)).toBe('As Class 10');
   });
 
   // Two recorded specimens, and two pieces of the demo that no line names: four objects.

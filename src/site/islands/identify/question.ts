@@ -44,7 +44,7 @@ export function questionForm(
   form.append(field, problem, buttons);
   if (asked.gain !== null) {
     const seen = character.seen < 1 ? words.seen(character.seen) : '';
-    form.append(element('p', words.why(asked.gain.toFixed(2), seen), 'plain quiet'));
+    form.append(element('p', words.why(asked.gain, seen), 'plain quiet'));
   }
   form.addEventListener('submit', (event) => {
     event.preventDefault();

@@ -93,75 +93,56 @@ function pieceFace(
   return link;
 }
 
-/** Two types set against each other: what each shows of every character in which they differ. */
-export type Pair = readonly [string, string];
-
-/** The choice of two among the likely, and what distinguishes them; null while there is one alone. */
-export function pairView(
+/**
+ * How the likeliest type differs from another, in sentences: at first the next, or whichever is chosen. Null before
+ * anything is answered and while there is one alone.
+ */
+export function differenceView(
   open: OpenKey,
   found: Identification,
-  chosen: Pair | null,
-  choose: (pair: Pair) => void,
+  chosen: string | null,
+  choose: (other: string) => void,
   ask: (character: string) => void,
 ): HTMLElement | null {
-  const ids = likely(found).map(({ id }) => id);
-  const [first, second] = ids;
-  if (first === undefined || second === undefined) return null;
-  const keep = chosen?.every((id) => ids.includes(id)) === true;
-  let pair: Pair = keep ? chosen : [first, second];
+  const [one, ...others] = likely(found).map(({ id }) => id);
+  const other = others.find((id) => id === chosen) ?? others[0];
+  if (one === undefined || other === undefined) return null;
   const view = document.createElement('section');
-  const table = document.createElement('div');
-  const show = (): void => table.replaceChildren(...difference(open, pair, found, ask));
-  const select = (at: 0 | 1): HTMLElement => {
-    const control = document.createElement('select');
-    control.append(...ids.map((id) => new Option(labelOf(open, id), id, false, id === pair[at])));
-    control.addEventListener('change', () => {
-      pair = at === 0 ? [control.value, pair[1]] : [pair[0], control.value];
-      choose(pair);
-      show();
-    });
-    const label = element('label', at === 0 ? words.differFrom : words.differTo, 'plain');
-    label.append(control);
-    return label;
-  };
-  const chooser = element('p', '', 'choices');
-  chooser.append(select(0), select(1));
-  show();
-  view.append(element('h3', words.differ), chooser, table);
+  const heading = element('h3', words.differ(labelOf(open, one), labelOf(open, other)));
+  heading.tabIndex = -1;
+  view.append(heading, ...differences(open, [one, other], found, ask));
+  const rest = others.filter((id) => id !== other);
+  if (rest.length === 0) return view;
+  const line = element('p', words.differOthers(labelOf(open, one)), 'choices plain');
+  line.append(...rest.map((id) => button(labelOf(open, id), () => choose(id))));
+  view.append(line);
   return view;
 }
 
-function difference(
+function differences(
   open: OpenKey,
-  [one, other]: Pair,
+  [one, other]: readonly [string, string],
   found: Identification,
   ask: (character: string) => void,
 ): readonly HTMLElement[] {
   const differing = separations(open.key, one, other);
-  if (differing.length === 0) return [element('p', one === other ? words.differSame : words.differNot)];
-  const table = element('table', '', 'plain');
-  const head = table.createTHead().insertRow();
-  for (const name of [typesWords.column.character, labelOf(open, one), labelOf(open, other)]) {
-    const cell = element('th', name);
-    cell.scope = 'col';
-    head.append(cell);
-  }
-  const body = table.createTBody();
-  const shownBy = (id: string) => open.key.types.find((type) => type.id === id)?.shown ?? [];
+  if (differing.length === 0) return [element('p', words.differNot)];
+  const list = element('ul', '', 'differences');
   for (const { character, always } of differing) {
     const at = open.file.characters.findIndex(({ id }) => id === character.id);
-    const row = body.insertRow();
-    const name = element('th', always ? character.label : words.sometimes(character.label));
-    name.scope = 'row';
+    const shown = (id: string): string =>
+      typesWords.shown(open.key.types.find((type) => type.id === id)?.shown[at] ?? { shows: 'unknown' }, character);
+    const line = element('li', `${always ? character.label : words.sometimes(character.label)}: `);
+    line.append(
+      element('span', words.differBy(labelOf(open, one), shown(one), labelOf(open, other), shown(other)), 'said'),
+    );
     // What was not yet answered may be asked from here.
     if (found.questions.some((question) => question.character === character.id))
-      name.append(
+      line.append(
         ' ',
         button(words.look, () => ask(character.id)),
       );
-    row.append(name);
-    for (const id of [one, other])
-      row.insertCell().textContent = typesWords.shown(shownBy(id)[at] ?? { shows: 'unknown' }, character);
+    list.append(line);
   }
-  return [table];
+  return [list];
 }

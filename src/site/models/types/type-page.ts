@@ -43,13 +43,16 @@ export type SpecimenShown = {
   readonly sameAs: string | null;
 };
 
+/** Rows that come from one place: the type itself, one above it, or the whole series. */
+export type RowsFrom = { readonly from: string; readonly rows: readonly Row[] };
+
 export type TypePage = {
   readonly head: PageHead;
   readonly title: string;
   readonly level: string | null;
   readonly note: string | null;
-  readonly facts: readonly Row[];
-  readonly characters: readonly Row[];
+  readonly facts: readonly RowsFrom[];
+  readonly characters: readonly RowsFrom[];
   readonly numbers: readonly NumberShown[];
   readonly rarity: readonly Row[];
   readonly specimens: readonly SpecimenShown[];
@@ -82,8 +85,8 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     title: type.label,
     level: type.level,
     note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
-    facts: factRows(cabinet, series, type),
-    characters: characterRows(series, type),
+    facts: bySource(factRows(cabinet, series, type)),
+    characters: bySource(characterRows(series, type)),
     numbers: numbersShown(cabinet, seriesId, id),
     rarity: (series.rarities.get(id) ?? []).flatMap(({ printed, scale, source, date }) =>
       row(scale, printed, { note: [source, date].filter((part) => part !== null).join(', ') || undefined }),
@@ -110,6 +113,18 @@ async function boardOfType(pieces: readonly PublicPiece[], copies: readonly Publ
 function inheritedFrom(series: TypeSeries, type: SeriesType, said: Said): string | undefined {
   if (said.by === type.id) return undefined;
   return said.by === null ? typesWords.wholeSeries : typesWords.after(series.types.get(said.by)?.label ?? said.by);
+}
+
+/** Rows under the source that each names, the type's own first, the whole series last. */
+function bySource(rows: readonly Row[]): readonly RowsFrom[] {
+  const from = ({ note }: Row): string => note ?? typesWords.ownRows;
+  const place = (name: string): number => (name === typesWords.ownRows ? 0 : name === typesWords.wholeSeries ? 2 : 1);
+  return [...new Set(rows.map(from))]
+    .toSorted((one, other) => place(one) - place(other))
+    .map((name) => ({
+      from: name,
+      rows: rows.filter((one) => from(one) === name).map((one) => ({ ...one, note: undefined })),
+    }));
 }
 
 const NAMED = { ruler: 'rulers', 'struck-for': 'rulers', mint: 'mints', denomination: 'denominations' } as const;
