@@ -28,18 +28,21 @@ export const erasWords = {
   schemeSays: (title: string): string =>
     `The periods of “${title}”, and under them every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.`,
   pieces: 'The pieces, period by period',
-  share: (share: number | null): string | null =>
-    share === null
-      ? 'share of its years not known'
-      : share === 1
-        ? null
-        : share < 0.005
-          ? 'under 1 % of its years'
-          : `${String(Math.round(share * 100))} % of its years`,
+  /** How many of a piece's years fall in a period; null where they all do. A year shared by two periods is half in each. */
+  share: (share: number | null, years: number): string | null => {
+    if (share === null) return 'share of its years not known';
+    if (share === 1) return null;
+    const inside = share * years;
+    if (inside < 1) return years === 1 ? 'half of its year' : `less than 1 of its ${String(years)} years`;
+    const isWhole = Math.abs(inside - Math.round(inside)) < 1e-6;
+    return `${isWhole ? '' : 'about '}${String(Math.round(inside))} of its ${String(years)} years`;
+  },
   outside: 'Outside every period',
   undated: 'Undated',
   notApplicable: 'Made elsewhere: the scheme does not apply',
   appliesTo: (places: readonly string[]): string => `Applies to pieces made or found in: ${places.join(', ')}.`,
   perhaps: 'if it was made or found where the scheme applies',
+  perhapsMark: '*',
+  perhapsNote: '* Only if it was made or found where the scheme applies, which is not known.',
   othersDisagree: 'Where the schemes disagree',
 } as const;

@@ -14,7 +14,7 @@ export const mintsWords = {
   since: (year: string): string => `from ${year}`,
   struck: 'Struck coins',
   noNames: 'years not recorded',
-  made: 'The pieces through time',
+  made: 'The pieces on a line of years',
   board: 'The pieces',
   nothing: 'The cabinet has no piece of this mint.',
   unsure: (how: string): string => `mint ${how}`,

@@ -15,7 +15,7 @@ import { packedBars } from '../charts/packed-bars.ts';
 import { scaleOver, ticksOf } from '../charts/time-scale.ts';
 import { pieceRow, timeLine } from '../charts/timed.ts';
 import { byYears } from '../charts/years.ts';
-import type { TimeLine } from '../charts/timed.ts';
+import type { TimeLine, UndrawnRow } from '../charts/timed.ts';
 
 /** A period and the pieces whose years it touches; `line` is null when there is none. */
 export type PeriodShown = {
@@ -24,6 +24,8 @@ export type PeriodShown = {
   readonly years: string | null;
   readonly note: string | null;
   readonly count: string;
+  /** A long list is folded on a phone. */
+  readonly isLong: boolean;
   readonly line: TimeLine | null;
   /** Pieces left off a long list. */
   readonly more: number;
@@ -31,10 +33,15 @@ export type PeriodShown = {
   readonly all: string;
 };
 
+/** A part of the words of a source, with the address it is a link to. */
+export type SourcePart = { readonly text: string; readonly to: string | null };
+
 export type EraPage = {
   readonly head: PageHead;
   readonly title: string;
-  readonly source: string;
+  readonly source: readonly SourcePart[];
+  /** What the mark on some pieces means; null where there is none. */
+  readonly footnote: string | null;
   readonly region: string | null;
   readonly appliesTo: string | null;
   readonly note: string | null;
@@ -43,6 +50,9 @@ export type EraPage = {
   readonly table: ChartTable;
   readonly periods: readonly PeriodShown[];
 };
+
+/** Pieces of a period above which its list is folded on a phone. */
+const LONG = 8;
 
 export function eraIds({ lists }: Cabinet): readonly string[] {
   return lists.eras.map(({ id }) => id);
@@ -58,13 +68,14 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
   const periods = scheme.periods.map((period) => {
     const here = placed(period.id);
     const { shown, more } = mostShown(here);
-    const rows = shown.map((piece) => pieceRow(piece, noteOf(piece.eras[id], period.id)));
+    const rows = shown.map((piece) => rowOf(piece, piece.eras[id], period.id));
     return {
       id: period.id,
       name: period.name,
       years: yearsInWords(periodYears(period)),
       note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
       count: countWords.pieces(here.length),
+      isLong: here.length > LONG,
       line: here.length === 0 ? null : timeLine(rows),
       more,
       all: urls.facet('era', `${id}-${period.id}`),
@@ -78,7 +89,8 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
       trail: [{ name: erasWords.title, href: urls.eras() }],
     },
     title: fields.title,
-    source: fields.source,
+    source: sourceParts(fields.source),
+    footnote: pieces.some((piece) => piece.eras[id]?.applies === 'perhaps') ? erasWords.perhapsNote : null,
     region: fields.region ?? null,
     appliesTo:
       scheme.appliesTo === undefined
@@ -111,11 +123,28 @@ const UNPLACED = [
   { id: 'undated', name: erasWords.undated, state: 'unknown' },
 ] as const;
 
-/** What is said of a piece in a period: the share of its years, and whether the scheme applies only perhaps. */
-function noteOf(placing: EraPlacing | undefined, period: string): string | null {
-  const share = erasWords.share(placing?.periods.find((one) => one.id === period)?.share ?? null);
-  const notes = [share, placing?.applies === 'perhaps' ? erasWords.perhaps : null].filter((note) => note !== null);
-  return notes.length === 0 ? null : notes.join('; ');
+/** A piece in a period: how many of its years are in it, and a mark where the scheme applies only perhaps. */
+function rowOf(piece: PublicPiece, placing: EraPlacing | undefined, period: string): UndrawnRow {
+  const years = piece.years === null ? 0 : piece.years.high - piece.years.low + 1;
+  const share = erasWords.share(placing?.periods.find((one) => one.id === period)?.share ?? null, years);
+  const row = pieceRow(piece, share);
+  return placing?.applies === 'perhaps' ? { ...row, years: `${row.years}${erasWords.perhapsMark}` } : row;
+}
+
+const ADDRESS = /https?:\/\/[^\s,;]+/;
+
+/** A source with its first address taken out of the words: what stands before it is what the link is called. */
+function sourceParts(source: string): readonly SourcePart[] {
+  const address = ADDRESS.exec(source)?.[0];
+  if (address === undefined) return [{ text: source, to: null }];
+  const [before = '', after = ''] = source.split(address);
+  const parts = before.replace(/[\s,;:]+$/, '').split(/(?<=; )/);
+  const named = parts.at(-1) ?? '';
+  return [
+    { text: parts.slice(0, -1).join(''), to: null },
+    { text: named === '' ? address : named, to: address },
+    { text: after, to: null },
+  ].filter(({ text }) => text !== '');
 }
 
 function chartOf(cabinet: Cabinet, scheme: Parameters<typeof eraBands>[0]): SchemesChart | null {
@@ -132,6 +161,16 @@ function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): rea
   const rows = shown.map((piece) => pieceRow(piece));
   const line = timeLine(rows) ?? { ticks: [], behind: [], rows: rows.map((row) => ({ ...row, bars: [] })) };
   return [
-    { id, name, years: null, note: null, count: countWords.pieces(pieces.length), line, more, all: urls.pieces() },
+    {
+      id,
+      name,
+      years: null,
+      note: null,
+      count: countWords.pieces(pieces.length),
+      isLong: pieces.length > LONG,
+      line,
+      more,
+      all: urls.pieces(),
+    },
   ];
 }
