@@ -29,6 +29,9 @@ export type PieceInCase = {
   readonly label: CardInCase;
 };
 
+/** A group: its place, its name, and the room that its heading and text leave for the name in large letters. */
+export type GroupInCase = Box & { readonly title: string; readonly room: Box | null };
+
 /** A case as it is seen from above, in millimetres from its upper left corner, inside its frame. */
 export type CaseFromAbove = {
   readonly name: string;
@@ -38,7 +41,7 @@ export type CaseFromAbove = {
   readonly cards: readonly CardInCase[];
   readonly pieces: readonly PieceInCase[];
   /** Where each group lies, heading and all, in the order of the groups. */
-  readonly groups: readonly Box[];
+  readonly groups: readonly GroupInCase[];
   /** For whoever lays the case, and for no visitor. */
   readonly misfits: readonly string[];
   /** What labels on a key say, where the plan has put them there; empty when they lie by their pieces. */
@@ -58,7 +61,11 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
       cardIn(heading, headingBox),
       ...(text === null ? [] : [cardIn(text.card, text.box)]),
     ]),
-    groups: set.groups.map(placeOf),
+    groups: set.groups.map((group) => ({
+      ...placeOf(group),
+      title: tied(group.group.title),
+      room: roomOf(group, inside.width),
+    })),
     pieces: set.groups.flatMap(({ cells }) => cells.map((cell) => pieceIn(cell, photographs))),
     misfits: set.misfits.map(({ says }) => says),
     key: set.key.map(({ key, says }) => `${key}. ${says}`),
@@ -73,6 +80,20 @@ function placeOf({ headingBox, text, cells }: SetGroup): Box {
   const right = Math.max(...boxes.map((box) => box.left + box.width));
   const foot = Math.max(...boxes.map((box) => box.top + box.height));
   return { left, top, width: right - left, height: foot - top };
+}
+
+/** Height of the letters of a group's name on a case drawn small, and the room one of them takes, in widths of the case. */
+export const NAME_SIZE = 0.036;
+const LETTER = NAME_SIZE * 0.47;
+
+/** The place of a group's heading and text, where its name in large letters fits there; null where it would lie on pieces. */
+function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number): Box | null {
+  const foot = text === null ? headingBox.top + headingBox.height : text.box.top + text.box.height;
+  const width = Math.max(headingBox.width, text?.box.width ?? 0);
+  const box = { left: headingBox.left, top: headingBox.top, width, height: foot - headingBox.top };
+  const longest = Math.max(...title.split(/\s/).map((word) => word.length)) * LETTER * across;
+  const lines = Math.ceil((title.length * LETTER * across * 1.15) / width);
+  return longest <= width && lines * NAME_SIZE * across <= box.height ? box : null;
 }
 
 function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: PhotographManifest): PieceInCase {
