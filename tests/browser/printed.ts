@@ -37,6 +37,8 @@ export async function printed(
   for (const [id, value] of Object.entries(chosen))
     if (value === false) await page.uncheck(`#${id}`);
     else await page.selectOption(`#${id}`, typeof value === 'number' ? { index: value - 1 } : value);
+  // A screen shows the first sheet of each kind alone.
+  await page.emulateMedia({ media: 'print' });
   const figures = await page
     .locator('main figure')
     .evaluateAll((all) =>

@@ -6,6 +6,7 @@ export const openDataWords = {
   lead: 'Download everything the pages show in one file, for a spreadsheet, a program or another catalogue.',
   whole: 'The whole catalogue',
   pieceByPiece: 'Piece by piece',
+  pieceFiles: (count: number) => `The files of ${count === 1 ? 'one piece' : `${count} pieces`}`,
   setBySet: 'Set by set',
   terms: 'Terms of use',
   piecesJson: 'pieces.json',

@@ -29,6 +29,8 @@ export const paperWords = {
   ruleSays: 'Not 100 mm? Print again at 100 % (“actual size”).',
   sheet: (number: number, of: number) => `Sheet ${number} of ${of}`,
   furtherSheet: 'Continued',
+  furtherSheets: (count: number) =>
+    `Show ${count === 1 ? 'one more sheet' : `${count} more sheets`} of this here; all are printed`,
   onSheet: (exhibit: string, name: string) => `${exhibit}. ${name}`,
   tooLarge: (width: number, height: number) =>
     `Cut off here: this is ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet. Shorten the text or make the label narrower.`,
