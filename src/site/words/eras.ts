@@ -32,16 +32,16 @@ export const erasWords = {
   share: (share: number | null, years: number): string | null => {
     if (share === null) return 'share of its years not known';
     if (share === 1) return null;
-    const inside = share * years;
-    if (inside < 1) return years === 1 ? 'half of its year' : `less than 1 of its ${String(years)} years`;
-    const isWhole = Math.abs(inside - Math.round(inside)) < 1e-6;
-    return `${isWhole ? '' : 'about '}${String(Math.round(inside))} of its ${String(years)} years`;
+    const halves = Math.round(share * years * 2);
+    const inside = `${halves === 1 ? '' : String(Math.floor(halves / 2))}${halves % 2 === 1 ? '½' : ''}`;
+    return years === 1 ? 'half of its year' : `${inside} of its ${String(years)} years`;
   },
   outside: 'Outside every period',
   undated: 'Undated',
   notApplicable: 'Made elsewhere: the scheme does not apply',
   appliesTo: (places: readonly string[]): string => `Applies to pieces made or found in: ${places.join(', ')}.`,
   perhaps: 'if it was made or found where the scheme applies',
+  unfold: (pieces: string): string => `The ${pieces}`,
   perhapsMark: '*',
   perhapsNote: '* Only if it was made or found where the scheme applies, which is not known.',
   othersDisagree: 'Where the schemes disagree',

@@ -83,8 +83,8 @@ function placeOf({ headingBox, text, cells }: SetGroup): Box {
 }
 
 /** Height of the letters of a group's name on a case drawn small, and the room one of them takes, in widths of the case. */
-export const NAME_SIZE = 0.036;
-const LETTER = NAME_SIZE * 0.47;
+export const NAME_SIZE = 0.034;
+const LETTER = NAME_SIZE * 0.42;
 
 /** The place of a group's heading and text, where its name in large letters fits there; null where it would lie on pieces. */
 function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number): Box | null {
@@ -92,7 +92,7 @@ function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number
   const width = Math.max(headingBox.width, text?.box.width ?? 0);
   const box = { left: headingBox.left, top: headingBox.top, width, height: foot - headingBox.top };
   const longest = Math.max(...title.split(/\s/).map((word) => word.length)) * LETTER * across;
-  const lines = Math.ceil((title.length * LETTER * across * 1.15) / width);
+  const lines = Math.ceil((title.length * LETTER * across * 1.1) / width);
   return longest <= width && lines * NAME_SIZE * across <= box.height ? box : null;
 }
 
