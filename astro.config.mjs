@@ -2,6 +2,10 @@ import { defineConfig } from 'astro/config';
 import { shortScopes } from './src/site/short-scopes.ts';
 import { photographsInDev } from './src/photographs/cache/in-dev.ts';
 
+// A script that imports another when it is needed says no more than that. What fetches the other's own imports beforehand
+// throws in a copy that opens from a folder; Astro takes the setting from an environment alone.
+const plainImports = { name: 'plain-imports', configEnvironment: () => ({ build: { modulePreload: false } }) };
+
 // The address and the folders are handed to Astro by the commands, which read them from the cabinet and their own flags.
 export default defineConfig({
   site: 'http://localhost:4321',
@@ -12,6 +16,5 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [photographsInDev()],
   // One style sheet for all pages, fetched once: it is smaller than the eight that a page of a piece would ask for.
-  // A script that imports another when it is needed says no more than that: so it can be made to run from a folder, too.
-  vite: { plugins: [shortScopes()], build: { assetsInlineLimit: 0, cssCodeSplit: false, modulePreload: false } },
+  vite: { plugins: [shortScopes(), plainImports], build: { assetsInlineLimit: 0, cssCodeSplit: false } },
 });
