@@ -1,7 +1,8 @@
 import { hash } from 'node:crypto';
 import { lstatSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import process from 'node:process';
+import { fileURLToPath } from 'node:url';
 import type { Clean } from '../../privacy/inspect-built.ts';
 import { writeWhole } from '../../catalogue/keep/flush.ts';
 import { makeFolder } from '../../catalogue/keep/fault-sentence.ts';
@@ -104,7 +105,10 @@ const PROGRAM = ['src', 'public', 'package.json', 'package-lock.json', 'astro.co
 
 let program: string | undefined;
 
-/** A digest of the program in this folder, read once by a command, and of where a site is to stand. */
+/** The folder the program is in, wherever a command is called from. */
+const HOME = fileURLToPath(new URL('../../../', import.meta.url));
+
+/** A digest of the program, read once by a command, and of where a site is to stand. */
 export function programDigest(...where: readonly string[]): string {
   program ??= hash('sha256', JSON.stringify(partsOfProgram()), 'base64url');
   return hash('sha256', JSON.stringify([program, ...where]), 'base64url');
@@ -113,14 +117,15 @@ export function programDigest(...where: readonly string[]): string {
 function partsOfProgram(): readonly string[] {
   const { locale, timeZone } = Intl.DateTimeFormat().resolvedOptions();
   const files = PROGRAM.flatMap(filesUnder);
-  const digests = files.flatMap((path) => [path, hash('sha256', readFileSync(path), 'base64url')]);
+  const digests = files.flatMap((path) => [path, hash('sha256', readFileSync(join(HOME, path)), 'base64url')]);
   return [process.version, process.versions['icu'] ?? '', locale, timeZone, ...digests];
 }
 
 function filesUnder(path: string): readonly string[] {
-  if (lstatSync(path).isFile()) return [path];
-  return readdirSync(path, { recursive: true, withFileTypes: true })
+  const at = join(HOME, path);
+  if (lstatSync(at).isFile()) return [path];
+  return readdirSync(at, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
+    .map((entry) => relative(HOME, join(entry.parentPath, entry.name)))
     .sort();
 }
