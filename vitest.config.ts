@@ -32,7 +32,9 @@ const BUILT = ['tests/built/**', 'tests/browser/**'];
 const isNamed = process.argv.some((word) => word.startsWith('tests/'));
 
 const small = {
-  testTimeout: 30_000,
+  // Beside other steps on a busy machine; a test that hangs still ends.
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
   setupFiles: ['tests/same-draw.ts'],
   // Every core: left to itself one is kept free, which on a machine of two is half.
   maxWorkers: '100%',
