@@ -168,13 +168,16 @@ function partsOf(answer: string, isList: true | undefined): readonly string[] {
   return isList === true ? answer.split(/\s*[,;]\s*/).filter((part) => part !== '') : [answer];
 }
 
+/** What a refusal of import says of its mapping, which a single answer does not have. */
+const OF_A_SHEET = /Say in the mapping [^.]*?, or write|Write [^.]* under read: in the mapping, or/;
+
 /** A private answer as it will be in the ledger, read as import reads a cell: `28/11/2026`, and `240` in the cabinet's currency. */
 export function privateAnswer(column: string, answer: string, currency: string | undefined): Outcome<string> {
   if (!isLedgerField(column)) return good(answer);
   const settings = currency === undefined ? {} : { currency };
   const said = readLedger({ text: answer, settings }, column, column, undefined);
   const unread = said.find(({ kind }) => kind === 'unread');
-  if (unread?.kind === 'unread') return refuse(unread.because.replace(/Say in the mapping [^.]*?, or write/, 'Write'));
+  if (unread?.kind === 'unread') return refuse(unread.because.replace(OF_A_SHEET, 'Write'));
   const [first] = said;
   return good(first?.kind === 'ledger' ? first.text : answer);
 }
