@@ -140,7 +140,7 @@ describe('finding', () => {
   test('the state is in the address, and what was typed comes to stand there', async () => {
     const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });
     await page.goto(`${site.address}pieces/?words=wolsey`);
-    await page.waitForFunction(() => / of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
+    await page.waitForFunction(() => /pieces? of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
     expect(await page.locator('[data-board] li').first().innerText()).toContain('Cardinal Wolsey');
     await page.locator('input[name="words"]').fill('sovreign victoria');
     await page.waitForFunction(() => location.search.includes('sovreign'));

@@ -229,7 +229,7 @@ describe('a half-used sheet', () => {
     expect(text.lastIndexOf(asPrinted(piecesShown(exhibit)[0]?.label ?? '-'))).toBe(at[0]);
     const [first = 0] = sheetsNamed(named, /^Labels/);
     const onFirst = await textOf(named, first);
-    const cells = piecesShown(exhibit).filter(({ label }) => onFirst.includes(label.replace(/\s+/g, ' '))).length;
+    const cells = piecesShown(exhibit).filter(({ label }) => onFirst.includes(asPrinted(label))).length;
     expect(sheetsNamed(later, /^Labels/)).toHaveLength(Math.ceil((piecesShown(exhibit).length + 3) / cells));
   });
 
