@@ -105,7 +105,7 @@ export type PrintedWord = {
 };
 
 export async function wordsOf({ file, across, width }: Printed, sheet: number): Promise<readonly PrintedWord[]> {
-  const { stdout } = await run('pdftotext', ['-bbox', ...only(sheet), file, '-'], LARGE);
+  const { stdout } = await run('pdftotext', ['-bbox', ...pageOf(sheet), file, '-'], LARGE);
   const word = /<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*?)<\/word>/g;
   return [...stdout.matchAll(word)].map(([, ...found]) => {
     const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = found.slice(0, 4).map((points) => Number(points) * POINT);
@@ -171,12 +171,12 @@ export async function codesOn({ file }: Printed, sheet: number): Promise<readonl
 async function pictureOf(file: string, sheet: number): Promise<string> {
   const into = `${file}-${sheet}`;
   await once(into, () =>
-    run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...only(sheet), file, into]),
+    run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...pageOf(sheet), file, into]),
   );
   return `${into}.png`;
 }
 
-const only = (sheet: number): readonly string[] => ['-f', String(sheet), '-l', String(sheet)];
+const pageOf = (sheet: number): readonly string[] => ['-f', String(sheet), '-l', String(sheet)];
 
 /** The longest stroke along the foot of every sheet, 8 mm from its edge, in millimetres. `height` is that of the upright paper. */
 export async function rulesOf({ file, across, width }: Printed, height: number): Promise<readonly number[]> {
