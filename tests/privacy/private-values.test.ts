@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
+import { certificatesIn } from '../../src/privacy/private-cells.ts';
 import { privateIn, searchFor, whereStands } from '../../src/privacy/search.ts';
 import { privateValues } from '../../src/privacy/private-values.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
@@ -137,4 +138,10 @@ test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async (
   });
   const kinds = problemsOf(folder).map(({ kind }) => kind);
   expect(kinds.includes('private-in-text')).toBe(isFound);
+});
+
+test('a certificate is sought parted in threes, but not as two neighbours on the rule of a board', () => {
+  expect(certificatesIn('UG-100111')).toContain('100 111');
+  expect(certificatesIn('UG-100110')).not.toContain('100 110');
+  expect(certificatesIn('UG-100110')).toContain('100110');
 });
