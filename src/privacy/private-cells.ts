@@ -43,7 +43,13 @@ export function certificatesIn(cell: string): readonly string[] {
     const plain = number.replace(/[^\p{L}\d]/gu, '');
     if ((plain.match(/\d/g) ?? []).length < 6 && !(plain.length >= 6 && /\p{L}/u.test(plain) && /\d{3}/.test(plain)))
       return [];
-    return [number, plain, ...plainFigures(plain).flatMap(partedFigures)];
+    const isAllFigures = /^\d+$/.test(plain);
+    // Six or seven figures behind letters, parted, are as often a year and a count.
+    return [
+      number,
+      plain,
+      ...plainFigures(plain).flatMap((one) => (isAllFigures || one.length >= 8 ? partedFigures(one) : [one])),
+    ];
   });
 }
 
@@ -52,7 +58,12 @@ function partedFigures(plain: string): readonly string[] {
   const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
   const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
   const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
-  return [plain, ...(isOnRule(byThree) ? [] : [byThree]), byThree.replaceAll(' ', ','), ...(isYears ? [] : [byFour])];
+  return [
+    plain,
+    ...(isOnRule(byThree) ? [] : [byThree]),
+    byThree.replaceAll(' ', ','),
+    ...(isYears || plain.length < 8 ? [] : [byFour]),
+  ];
 }
 
 /** Two figures that lie beside each other on the rule of every board: `100 110`. */

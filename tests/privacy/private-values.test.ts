@@ -140,8 +140,9 @@ test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async (
   expect(kinds.includes('private-in-text')).toBe(isFound);
 });
 
-test('a certificate is sought parted in threes, but not as two neighbours on the rule of a board', () => {
-  expect(certificatesIn('UG-100111')).toContain('100 111');
-  expect(certificatesIn('UG-100110')).not.toContain('100 110');
-  expect(certificatesIn('UG-100110')).toContain('100110');
+test('a certificate is sought parted, but not where its parts may be a year, a count or the figures of a rule', () => {
+  expect(certificatesIn('UG-12345678')).toContain('1234 5678');
+  expect(certificatesIn('100111')).toContain('100 111');
+  expect(certificatesIn('100110')).not.toContain('100 110');
+  expect(certificatesIn('UG-100810')).toEqual(['UG-100810', 'UG100810', '100810']);
 });
