@@ -44,11 +44,11 @@ export function certificatesIn(cell: string): readonly string[] {
     if ((plain.match(/\d/g) ?? []).length < 6 && !(plain.length >= 6 && /\p{L}/u.test(plain) && /\d{3}/.test(plain)))
       return [];
     const isAllFigures = /^\d+$/.test(plain);
-    // Six or seven figures behind letters, parted, are as often a year and a count.
+    // Six figures behind letters, parted, are as often a year and a count.
     return [
       number,
       plain,
-      ...plainFigures(plain).flatMap((one) => (isAllFigures || one.length >= 8 ? partedFigures(one) : [one])),
+      ...plainFigures(plain).flatMap((one) => (isAllFigures || one.length >= 7 ? partedFigures(one) : [one])),
     ];
   });
 }
@@ -62,7 +62,7 @@ function partedFigures(plain: string): readonly string[] {
     plain,
     ...(isOnRule(byThree) ? [] : [byThree]),
     byThree.replaceAll(' ', ','),
-    ...(isYears || plain.length < 8 ? [] : [byFour]),
+    ...(isYears || plain.length < 7 ? [] : [byFour]),
   ];
 }
 
