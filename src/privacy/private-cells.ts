@@ -66,7 +66,7 @@ function partedFigures(plain: string): readonly string[] {
   ];
 }
 
-/** Two figures that lie beside each other on the rule of every board: `100 110`. */
+/** Two neighbours on the rule of every board: `100 110`. */
 function isOnRule(parted: string): boolean {
   const [one, other, ...more] = parted.split(' ').map(Number);
   return more.length === 0 && one !== undefined && other === one + 10;

@@ -53,7 +53,7 @@ const BESIDE_OUTLINE: Slack = { inwards: 0.03, outwards: 0.03 };
 const PLAIN = 0.25;
 const ANY_SHAPE = { oval: 0, onIt: 1 };
 const UNEVEN = { oval: 0.02, onIt: 0.75 };
-/** A second piece is at least so large beside the first: less is a label, a scale, or something the first lies beside. */
+/** A second piece is at least so large beside the first: less is a label, a scale, or something that lies next to the first. */
 const ALIKE = 0.6;
 
 /** The piece in a picture; `straight` when its record says that it is not nearly round. */

@@ -22,7 +22,7 @@ describe('on a board', () => {
     expect(among('william-iii-sixpence', 'william-iii-sixpence-second', 'william-iii-sixpence-cleaned')).toEqual([]);
   });
 
-  test('a piece alone of its obverse keeps it, whatever lies beside it', () => {
+  test('a piece alone of its obverse keeps it, whatever is next to it', () => {
     expect(among('edward-i-london-penny', 'edward-i-counterfeit', 'henry-vi-york-penny', 'lead-token')).toEqual([]);
     // With the sword and without it: the obverse is what tells.
     expect(among('st-peter-sword', 'st-peter-swordless')).toEqual([]);
