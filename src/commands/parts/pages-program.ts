@@ -136,6 +136,8 @@ async function appOf(bundled: string): Promise<PagesApp> {
 
 async function makePage(app: PagesApp, { route, address, file }: DuePage): Promise<void> {
   const made = await app.render(new Request(address), { routeData: route });
+  // The page of an error is no page of the site.
+  if (made.status >= 500) throw new Error(`The page ${address.pathname} could not be made.`);
   if (made.body === null) return;
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, Buffer.from(await made.arrayBuffer()));
