@@ -102,6 +102,9 @@ const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', 
 /** Elements that stand within a word or a sentence, and part nothing. */
 const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s small span strong sub sup time u wbr'.split(' ')); // prettier-ignore
 
+/** The attribute of an element that holds a figure on a scale, as of a rule or an axis: beside the next they are no number together. */
+const ON_SCALE = ' data-on-scale';
+
 /** What a page says: its text without its elements, on which it may be parted, and then what is in them. */
 export function pageText(html: string): string {
   const within: string[] = [];
@@ -127,8 +130,9 @@ function seenText(html: string, within: string[] = []): string {
       const isEnd = html.charAt(at + 1) === '/';
       const name = /\w*/y;
       name.lastIndex = at + (isEnd ? 2 : 1);
-      seen.push(html.slice(from, at), WITHIN.has((name.exec(html)?.[0] ?? '').toLowerCase()) ? '' : ' ');
       const element = html.slice(at, end + 1);
+      const parts = WITHIN.has((name.exec(html)?.[0] ?? '').toLowerCase()) ? '' : ' ';
+      seen.push(html.slice(from, at), element.includes(ON_SCALE) ? ' | ' : parts);
       if (!isEnd && element.includes('=')) within.push(element);
       from = end + 1;
     }

@@ -58,18 +58,7 @@ function partedFigures(plain: string): readonly string[] {
   const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
   const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
   const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
-  return [
-    plain,
-    ...(isOnRule(byThree) ? [] : [byThree]),
-    byThree.replaceAll(' ', ','),
-    ...(isYears || plain.length < 7 ? [] : [byFour]),
-  ];
-}
-
-/** Two neighbours on the rule of every board: `100 110`. */
-function isOnRule(parted: string): boolean {
-  const [one, other, ...more] = parted.split(' ').map(Number);
-  return more.length === 0 && one !== undefined && other === one + 10;
+  return [plain, byThree, byThree.replaceAll(' ', ','), ...(isYears || plain.length < 7 ? [] : [byFour])];
 }
 
 /** The figures of a number without its letters, where there are six or more together. */

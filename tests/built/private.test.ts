@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { parse } from 'parse5';
 import type { DefaultTreeAdapterMap } from 'parse5';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { lettersOf, pageText } from '../../src/privacy/letters.ts';
 import { buildInto } from './build-into.ts';
 import { builtFiles } from './site-links.ts';
 
@@ -28,6 +29,14 @@ describe('a cabinet with a mark in every private field', () => {
     expect(files.filter(([file, bytes]) => file.includes(mark) || bytes.includes(mark)).map(([file]) => file)).toEqual(
       [],
     );
+  });
+
+  test('the figures of a rule are no number together', () => {
+    const pages = files
+      .filter(([, bytes]) => bytes.includes('>110<'))
+      .map(([, bytes]) => lettersOf(pageText(bytes.toString())));
+    expect(pages.length).toBeGreaterThan(0);
+    for (const page of pages) expect(page).not.toMatch(/\b100 110\b/);
   });
 
   test('an unlisted piece has its page and stands nowhere else', () => {
