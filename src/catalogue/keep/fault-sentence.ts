@@ -56,6 +56,9 @@ export function faultSentence(error: unknown): string | null {
   return says(name === undefined ? 'A file or folder' : relative(process.cwd(), name) || '.');
 }
 
+/** A line of the program in a trace, of its sources or of the pages bundled of them. */
+const OWN_LINE = /(?<=[/\\ ])((?:src[/\\][\w./\\[\]-]+|program[/\\](?:chunks[/\\])?[\w.-]+\.mjs):\d+)/g;
+
 /**
  * What is said of an error: what to do about it, or how to report a fault of the program. Of that only its kind and the lines of
  * our own it passed through are told: its message may hold what is in a private file.
@@ -65,7 +68,7 @@ export function tellFault(error: unknown): string {
   if (sentence !== null) return sentence;
   const kind = error instanceof Error ? error.name.replace(/[^A-Za-z]/g, '') : typeof error;
   const stack = error instanceof Error ? (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line)) : [];
-  const lines = [...stack.join('\n').matchAll(/[/\\](src[/\\][\w./\\[\]-]+:\d+)/g)];
+  const lines = [...stack.join('\n').matchAll(OWN_LINE)];
   const report = [
     `command  ${basename(process.argv[1] ?? '').replace(/\.ts$/, '')}`,
     `system   ${process.platform}, Node ${process.versions.node}`,

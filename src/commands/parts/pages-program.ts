@@ -126,7 +126,8 @@ function duePage({ manifest }: PagesApp, { pathname, route }: PathWithRoute, int
 async function appOf(bundled: string): Promise<PagesApp> {
   const { entry, pages } = JSON.parse(readFileSync(join(bundled, PARTS.told), 'utf8')) as PagesProgram;
   const { app } = (await import(pathToFileURL(join(bundled, PARTS.program, entry)).href)) as { readonly app: PagesApp };
-  const write = ({ message }: { readonly message: string }): void => void process.stderr.write(`${message}\n`);
+  // What it would write of a page that fails may hold what is private.
+  const write = (): void => undefined;
   app.setInternals({ pagesByKeys: new Map(pages.map((page) => [page.key, page])) });
   app.setOptions({ settings: { scripts: [] }, logger: { options: { destination: { write } } } });
   // Another cabinet may have been made by it in this process.
@@ -134,10 +135,18 @@ async function appOf(bundled: string): Promise<PagesApp> {
   return app;
 }
 
+/** A fault of a page, with the file that makes it before the places where it failed. */
+function ofPage(component: string, fault: unknown): unknown {
+  if (fault instanceof Error) fault.stack = `    at ${component}:1\n${fault.stack ?? ''}`;
+  return fault;
+}
+
 async function makePage(app: PagesApp, { route, address, file }: DuePage): Promise<void> {
-  const made = await app.render(new Request(address), { routeData: route });
+  const made = await app.render(new Request(address), { routeData: route }).catch((fault: unknown) => {
+    throw ofPage(route.component, fault);
+  });
   // The page of an error is no page of the site.
-  if (made.status >= 500) throw new Error(`The page ${address.pathname} could not be made.`);
+  if (made.status >= 500) throw ofPage(route.component, new Error('The page could not be made.'));
   if (made.body === null) return;
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, Buffer.from(await made.arrayBuffer()));

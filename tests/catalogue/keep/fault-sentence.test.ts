@@ -12,6 +12,13 @@ test('a fault of the program says how to report it, and nothing of what it was a
   expect(told).not.toMatch(/marjorie|Brocklebank|undefined|node:internal/i);
 });
 
+test('a fault within the bundled pages tells their files, and the page that was made', () => {
+  const error = new Error('Marjorie');
+  error.stack = `    at src/pages/pieces/[id]/index.astro:1\nError: Marjorie\n    at f (file:///home/marjorie/.cache/program/i9-x/program/chunks/a_Dq-1.mjs:10:8)\n    at program/prerender.C3.mjs:6:7`;
+  expect(tellFault(error)).toContain('  at       src/pages/pieces/[id]/index.astro:1\n  at       program/chunks/a_Dq-1.mjs:10\n  at       program/prerender.C3.mjs:6\n');
+  expect(tellFault(error)).not.toMatch(/marjorie/i);
+}); // prettier-ignore
+
 test.for([
   ['ENOSPC', 'There is no room left on the disk. Make room, and try again.'],
   ['EROFS', 'a/piece.md lies on a disk that cannot be written to.'],
