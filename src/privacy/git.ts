@@ -11,8 +11,8 @@ const run = promisify(execFile);
  */
 export async function checkTracked(at: string): Promise<readonly Problem[]> {
   const [tracked, open] = await Promise.all([
-    git(at, ['ls-files', '-z', '--', 'private']),
-    git(at, ['ls-files', '-z', '--others', '--exclude-standard', '--', 'private']),
+    git(at, ['ls-files', '-z', 'private']),
+    git(at, ['ls-files', '-z', '--others', '--exclude-standard', 'private']),
   ]);
   return [
     ...tracked.split('\0').filter(Boolean).map((file) => problem('private-tracked', { file }, file)),
@@ -23,7 +23,7 @@ export async function checkTracked(at: string): Promise<readonly Problem[]> {
 /** The folders of these pieces that git has: a repository shows what the site does not. */
 export async function trackedPieces(at: string, ids: readonly string[]): Promise<readonly string[]> {
   if (ids.length === 0) return [];
-  const tracked = (await git(at, ['ls-files', '-z', '--', 'pieces'])).split('\0');
+  const tracked = (await git(at, ['ls-files', '-z', 'pieces'])).split('\0');
   const folders = new Set(tracked.map((file) => file.split('/')[1]));
   return ids.filter((id) => folders.has(id));
 }

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
-import { commitWithPrivate } from '../../src/privacy/git.ts';
+import { commitWithPrivate, trackedPieces } from '../../src/privacy/git.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 const run = promisify(execFile);
@@ -77,7 +77,35 @@ test('what a repository held once is told by its commit, when nothing is tracked
   await run('git', ['-C', at, 'checkout', '--quiet', '--orphan', 'anew']);
   await run('git', ['-C', at, ...name, 'commit', '--quiet', '-m', 'From the beginning']);
   expect(await commitWithPrivate(at)).toBe(stdout.trim());
+  // A branch of that name is no file.
+  await run('git', ['-C', at, 'branch', 'private']);
+  expect(await commitWithPrivate(at)).toBe(stdout.trim());
   expect(await commitWithPrivate(tmpdir())).toBeNull();
+});
+
+test('of some pieces those are told that git has, and no folder of another kind', async () => {
+  const at = await ownCabinet();
+  await mkdir(join(at, 'types/pence'), { recursive: true });
+  await writeFile(join(at, 'types/pence/types.csv'), 'id\n');
+  await writeFile(join(at, '.gitignore'), 'private/\npieces/hidden-noble/\n');
+  await run('git', ['-C', at, 'init', '--quiet']);
+  await run('git', ['-C', at, 'add', '--all']);
+  const asked = ['unlisted-groat', 'hidden-noble', 'pence', 'old-medal'];
+  expect(await trackedPieces(at, asked)).toEqual(['unlisted-groat', 'old-medal']);
+  expect(await trackedPieces(at, [])).toEqual([]);
+});
+
+test('of a private folder that is a link git must ignore the link itself', async () => {
+  const at = await ownCabinet('mine');
+  await run('git', ['-C', at, 'init', '--quiet']);
+  const told = async () => (await checkCabinet(at, PRIVACY)).problems.map(({ says }) => says);
+  expect(await told()).toEqual([expect.stringContaining('Write private/ into')]);
+  await rename(join(at, 'private'), join(at, '../locked-disk'));
+  await symlink(join(at, '../locked-disk'), join(at, 'private'), 'dir');
+  await writeFile(join(at, '.gitignore'), 'private/\n');
+  expect(await told()).toEqual([expect.stringContaining('Write private into')]);
+  await writeFile(join(at, '.gitignore'), 'private\n');
+  expect(await told()).toEqual([]);
 });
 
 test('a private folder that is a link is read, and one that leads nowhere is told of', async () => {
