@@ -56,10 +56,8 @@ function valuesIn({ byWord, wordless }: PrivateSearch): readonly PrivateValue[] 
 
 /** The texts and sums a guard looks for, in a fixed order and without where they are kept. */
 export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
-  const amounts = [...sums].flatMap(([figures, all]) =>
-    all.map(({ money }) => [figures, money.minor, money.currency].join(' ')),
-  );
-  const wanted = valuesIn(values).map(({ value, isName }) => (isName === true ? `${value}, a name` : value));
+  const amounts = [...sums.values()].flat().map(({ money }) => `${money.minor} ${money.currency}`);
+  const wanted = valuesIn(values).map(({ value }) => value);
   return [[...new Set(wanted)].sort(), [...new Set(amounts)].sort()];
 }
 

@@ -34,6 +34,13 @@ export function changed(folder: CabinetFolder, change: Change): CabinetFolder {
 }
 
 export function problemsOf(folder: CabinetFolder): readonly Problem[] {
-  const { records, problems } = readCabinet(folder);
+  return problemsIn(folder, readCabinet(folder));
+}
+
+/** The same of a cabinet that has been read. */
+export function problemsIn(
+  folder: CabinetFolder,
+  { records, problems }: ReturnType<typeof readCabinet>,
+): readonly Problem[] {
   return orderProblems([...problems, ...checkAll(records, folder, PRIVACY, TODAY)]);
 }
