@@ -1,6 +1,6 @@
 import { parseMoneyRange } from '../core/money/money-range.ts';
 import { readCsv } from '../catalogue/csv.ts';
-import type { CabinetFolder } from '../catalogue/files.ts';
+import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import {
   amountsInCell,
   certificatesIn,
@@ -56,26 +56,18 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
   const values = new Map<string, PrivateValue>();
   const own: PrivateValue[] = [];
   const single: PrivateValue[] = [];
-  for (const { from, column, isOwn, cells } of columnsIn(folder)) {
-    const notes = new Map<string, { rows: number; line: number }>();
-    for (const { cell, line } of cells) {
-      const spot = { from, column, line };
-      if (from !== GUIDE)
-        for (const name of namesInCell(column, cell))
-          if (!isPublic(name, false) && !isAnswered(column, name))
-            for (const value of formsOf(column, name.toLowerCase())) single.push({ value, ...spot, isName: true });
-      if (isOwn)
-        for (const value of sentencesOf(cell)) {
-          if (value.length < 8 || !saysMuch(value)) continue;
-          const rows = notes.get(value.toLowerCase())?.rows ?? 0;
-          notes.set(value.toLowerCase(), { rows: rows + 1, line });
-        }
-      else
-        for (const value of tellingIn(column, cell, isPublic))
-          if (!names.has(value) && !isAnswered(column, value)) values.set(value, { value, ...spot });
-    }
-    for (const [value, { rows, line }] of notes)
+  for (const { from, column, told } of columnsIn(folder)) {
+    for (const { name, line } of told.names)
+      if (!isPublic(name, false) && !isAnswered(column, name))
+        for (const value of formsOf(column, name.toLowerCase()))
+          single.push({ value, from, column, line, isName: true });
+    for (const [value, { rows, line }] of told.notes)
       if (rows <= FEW && !isAnswered(column, value)) own.push({ value, from, column, line });
+    for (const { text, place, line } of told.values) {
+      if (place !== null && isPublic(text, place === 'exact')) continue;
+      const value = text.toLowerCase();
+      if (!names.has(value) && !isAnswered(column, value)) values.set(value, { value, from, column, line });
+    }
   }
   for (const one of rareNames(single, folder, records)) if (!values.has(one.value)) values.set(one.value, one);
   const said = saidIn(records, own);
@@ -86,13 +78,50 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
   ];
 }
 
-/** What tells something in a cell of a column with a meaning of its own, in small letters. */
-function tellingIn(column: string, cell: string, isPublic: IsPublic): readonly string[] {
+/** What the cells of a column tell, whatever the public side of the cabinet says. */
+type Told = {
+  /** Single words that may be the name of a person or a place. */
+  readonly names: readonly { readonly name: string; readonly line: number }[];
+  /** Of notes each sentence that says something, in small letters, with the number of its rows and the last of their lines. */
+  readonly notes: ReadonlyMap<string, { readonly rows: number; readonly line: number }>;
+  /** What tells something in a column with a meaning of its own; of a part that may be a place, which. */
+  readonly values: readonly { readonly text: string; readonly place: 'exact' | 'wide' | null; readonly line: number }[];
+  readonly sums: readonly Pick<PrivateSum, 'money' | 'line'>[];
+};
+
+function toldBy(
+  from: string,
+  column: string,
+  cells: readonly { readonly cell: string; readonly line: number }[],
+  currency: string,
+): Told {
+  const names: Told['names'][number][] = [];
+  const notes = new Map<string, { rows: number; line: number }>();
+  const values: Told['values'][number][] = [];
+  const sums: Told['sums'][number][] = [];
+  const isNotes = isOwn(from, column);
+  for (const { cell, line } of cells) {
+    if (from !== GUIDE) for (const name of namesInCell(column, cell)) names.push({ name, line });
+    for (const sentence of isNotes ? sentencesOf(cell) : []) {
+      if (sentence.length < 8 || !saysMuch(sentence)) continue;
+      const value = sentence.toLowerCase();
+      notes.set(value, { rows: (notes.get(value)?.rows ?? 0) + 1, line });
+    }
+    if (!isNotes) for (const one of tellingIn(column, cell)) values.push({ ...one, line });
+    const amounts = MONEY.includes(column) ? [cell] : isNotes ? amountsInCell(column, cell, currency) : [];
+    for (const one of amounts.flatMap(sumIn)) sums.push({ ...one, line });
+  }
+  return { names, notes, values, sums };
+}
+
+/** What tells something in a cell of a column with a meaning of its own. */
+function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line'>[] {
+  const first = column === 'find-spot' ? ('exact' as const) : ('wide' as const);
   return [
-    ...wholesOf(column, cell).filter(tells),
-    ...partsOf(column, cell).filter((part, at) => tells(part) && !isPublic(part, column === 'find-spot' && at === 0)),
-    ...(column === 'certificate' ? certificatesIn(cell) : []),
-  ].map((value) => value.toLowerCase());
+    ...wholesOf(column, cell).map((text) => ({ text, place: null })),
+    ...partsOf(column, cell).map((text, at) => ({ text, place: at === 0 ? first : ('wide' as const) })),
+    ...(column === 'certificate' ? certificatesIn(cell) : []).map((text) => ({ text, place: null, isSure: true })),
+  ].filter((one) => 'isSure' in one || tells(one.text));
 }
 
 /** Of single names those that are rare in the cabinet; a word in many rows of a column of the keeper's own is a category. */
@@ -113,61 +142,58 @@ function rareNames(
 /** Every sum in the ledger and the guide, and in notes and columns of the keeper's own, that is written as one. */
 export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
   const isAnswered = answeredIn(folder);
-  const currency = /^currency: *([A-Z]{3})/m.exec(textOf(folder, 'cabinet.yaml'))?.[1] ?? 'GBP';
   const { rows, lines } = readCsv(textOf(folder, GUIDE));
+  const currency = currencyIn(folder);
   const guide = rows.flatMap((row, index) =>
-    ['low', 'high'].map((column) => ({
-      from: GUIDE, column, line: lines[index] ?? 0, written: `${row[column] ?? ''} ${row['currency'] ?? currency}`,
-    })),
+    ['low', 'high'].flatMap((column) => {
+      const line = lines[index] ?? 0;
+      return sumIn(`${row[column] ?? ''} ${row['currency'] ?? currency}`).map((one) => ({ ...one, from: GUIDE, column, line }));
+    }),
   ); // prettier-ignore
-  const others = columnsIn(folder).flatMap(({ from, column, isOwn: isNotes, cells }) => {
-    if (MONEY.includes(column)) return cells.map(({ cell, line }) => ({ from, column, line, written: cell }));
-    return !isNotes
-      ? []
-      : cells.flatMap(({ cell, line }) =>
-          amountsInCell(column, cell, currency).map((written) => ({ from, column, line, written })),
-        );
-  });
-  return [...others, ...guide].flatMap(({ written, from, column, line }) => {
-    const read = parseMoneyRange(written, { dollar: 'USD' });
-    if (!read.ok || isAnswered(column, written)) return [];
-    const { low, high, currency: of } = read.value;
-    // Either end of a range gives the other away.
-    const ends = low === high ? [low] : [low, high];
-    return ends.map((minor) => ({ money: { minor, currency: of, text: written }, from, column, line }));
-  });
+  const others = columnsIn(folder).flatMap(({ from, column, told }) =>
+    told.sums.map((one) => ({ ...one, from, column })),
+  );
+  return [...others, ...guide].filter(({ column, money }) => !isAnswered(column, money.text));
 }
 
-/** A column of a private table, and those of its cells that hold something, with their lines. */
-type Column = {
-  readonly from: string;
-  readonly column: string;
-  /** Whether it may say what is public anyway. */
-  readonly isOwn: boolean;
-  readonly cells: readonly { readonly cell: string; readonly line: number }[];
-};
+/** The sum that is written in a text, or both ends of a range: either gives the other away. */
+function sumIn(written: string): readonly Pick<PrivateSum, 'money'>[] {
+  const read = parseMoneyRange(written, { dollar: 'USD' });
+  if (!read.ok) return [];
+  const { low, high, currency } = read.value;
+  return (low === high ? [low] : [low, high]).map((minor) => ({ money: { minor, currency, text: written } }));
+}
 
-const COLUMNS = new WeakMap<CabinetFolder, readonly Column[]>();
+/** A column of a private table, and what its cells tell. */
+type Column = { readonly from: string; readonly column: string; readonly told: Told };
+
+/** What the tables of a cabinet tell; a table that is the same object as before is not looked through anew. */
+const TABLES = new WeakMap<CabinetFile, { readonly currency: string; readonly columns: readonly Column[] }>();
 
 /** The columns of the tables, but for those that name what is public anyway. */
 function columnsIn(folder: CabinetFolder): readonly Column[] {
-  const known = COLUMNS.get(folder);
-  if (known !== undefined) return known;
-  const columns = Object.entries(PUBLIC_COLUMNS).flatMap(([from, left]) => {
-    const { headings, rows, lines } = readCsv(textOf(folder, from));
-    return headings
+  const currency = currencyIn(folder);
+  return Object.entries(PUBLIC_COLUMNS).flatMap(([from, left]) => {
+    const held = folder.files.find(({ file }) => file === from);
+    if (held === undefined) return [];
+    const known = TABLES.get(held);
+    if (known?.currency === currency) return known.columns;
+    const { headings, rows, lines } = readCsv(held.text ?? '');
+    const columns = headings
       .filter((column) => !left.includes(column) && !column.endsWith(WITHHELD))
-      .map((column) => ({
-        from,
-        column,
-        isOwn: isOwn(from, column),
-        cells: rows
+      .map((column) => {
+        const cells = rows
           .map((row, at) => ({ cell: row[column] ?? '', line: lines[at] ?? 0 }))
-          .filter(({ cell }) => cell.trim() !== ''),
-      }));
+          .filter(({ cell }) => cell.trim() !== '');
+        return { from, column, told: toldBy(from, column, cells, currency) };
+      });
+    TABLES.set(held, { currency, columns });
+    return columns;
   });
-  COLUMNS.set(folder, columns);
-  return columns;
+}
+
+function currencyIn(folder: CabinetFolder): string {
+  return /^currency: *([A-Z]{3})/m.exec(textOf(folder, 'cabinet.yaml'))?.[1] ?? 'GBP';
 }
 
 function textOf(folder: CabinetFolder, file: string): string {
@@ -195,13 +221,21 @@ type IsPublic = (place: string, exact: boolean) => boolean;
 
 /** Whether the cabinet itself names a place in public: a mint, a region, and, unless it is the `exact` part of a spot, an area of a find. */
 function publicPlaces({ pieces, mints }: PublicRecords): IsPublic {
-  const small = (names: readonly string[]): readonly string[] => names.map((name) => name.toLowerCase());
+  const small = (names: readonly string[]): readonly string[] => [...new Set(names.map((name) => name.toLowerCase()))];
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const areas = small(shown.flatMap(({ fields }) => (fields.found?.area === undefined ? [] : [fields.found.area])));
   const others = small(
     mints.flatMap(({ fields }) => [fields.name, fields.area ?? '', ...fields.names.map(({ name }) => name)]),
   );
-  return (place, exact) => [...others, ...(exact ? [] : areas)].some((name) => name.includes(place.toLowerCase()));
+  const known = new Map<string, boolean>();
+  return (place, exact) => {
+    const key = `${exact ? '!' : ''}${place.toLowerCase()}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const isNamed = [...others, ...(exact ? [] : areas)].some((name) => name.includes(place.toLowerCase()));
+    known.set(key, isNamed);
+    return isNamed;
+  };
 }
 
 /** A word of a ledger that is in more public files than this is common in this cabinet, and tells nothing. */

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import {
   chmodSync,
   closeSync,
@@ -9,6 +9,7 @@ import {
   openSync,
   rmSync,
   statSync,
+  unlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { copyFile, link, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
@@ -27,7 +28,7 @@ export const PRIVATE_FILE = 0o600;
 export const PRIVATE_FOLDER = 0o700;
 
 export function digestOf(what: string | Uint8Array): string {
-  return createHash('sha256').update(what).digest('hex');
+  return hash('sha256', what);
 }
 
 /** Whether something has this name. */
@@ -95,7 +96,7 @@ export function placeNew(unfinished: string, path: string, mode?: number): void 
     // A disk that knows no links; where the file is there already, this fails as well.
     copyFileSync(unfinished, path, constants.COPYFILE_EXCL);
   }
-  rmSync(unfinished, { force: true });
+  unlinkSync(unfinished);
 }
 
 /** A second name for the same bytes, or a copy where the other place is on another disk. */

@@ -1,7 +1,9 @@
 import Papa from 'papaparse';
 import { readCsv } from '../../catalogue/csv.ts';
 import { guarded } from '../../catalogue/csv-guard.ts';
+import type { CabinetFile } from '../../catalogue/files.ts';
 import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
+import { WITHHELD } from '../../privacy/private-values.ts';
 
 /** Cells to put in the row of a piece; the others of that row stay. */
 export type LedgerChange = { readonly piece: string; readonly cells: Readonly<Record<string, string>> };
@@ -15,6 +17,39 @@ export function ledgerRows(text: string | null): ReadonlyMap<string, Readonly<Re
 export function isLedger(text: string | null): boolean {
   return text === null || text.trim() === '' || readCsv(text).headings.includes('piece');
 }
+
+/**
+ * Makes the ledger as far as it guards anything, and not anew while these cells stay: a round takes texts out of pieces, and keeps
+ * them under headings that guard nothing.
+ */
+export function guardingLedger(ledger: string | null): (pieces: readonly Placed[]) => CabinetFile | null {
+  let made: { readonly said: string; readonly file: CabinetFile | null } | null = null;
+  return (pieces) => {
+    const guarding = pieces.map((piece) => {
+      const cells = Object.entries(piece.ledger).filter(([heading]) => !heading.endsWith(WITHHELD));
+      return { id: piece.id, ledger: Object.fromEntries(cells) };
+    });
+    const said = JSON.stringify(guarding.map(({ id, ledger: cells }) => [id, cells]));
+    if (made?.said !== said) {
+      const text = mergedLedger(ledger, guarding);
+      made = { said, file: text === null ? null : { file: 'private/ledger.csv', text } };
+    }
+    return made.file;
+  };
+}
+
+/** The ledger with the cells of these pieces; null when none of them changes it, or when it has no column to find a piece by. */
+export function mergedLedger(ledger: string | null, pieces: readonly Placed[]): string | null {
+  const changes = pieces.filter((piece) => Object.keys(piece.ledger).length > 0);
+  if (changes.length === 0 || !isLedger(ledger)) return null;
+  return mergeLedger(
+    ledger,
+    changes.map((piece) => ({ piece: piece.id, cells: piece.ledger })),
+  );
+}
+
+/** A piece on its way into the cabinet, as far as the ledger keeps anything of it. */
+type Placed = { readonly id: string; readonly ledger: Readonly<Record<string, string>> };
 
 /**
  * A ledger with cells put in: rows of new pieces come last, columns it has not come behind its own. Rows that nothing changes in stay

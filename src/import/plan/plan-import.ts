@@ -18,7 +18,7 @@ import type { NewFile } from '../names/new-list-file.ts';
 import { newListFile } from '../names/new-list-file.ts';
 import { identify } from './which-piece.ts';
 import type { Identity } from './which-piece.ts';
-import { isLedger, ledgerRows, mergeLedger } from './merge-ledger.ts';
+import { guardingLedger, isLedger, ledgerRows, mergedLedger } from './merge-ledger.ts';
 import { oddCells, oddKinds } from './odd-cells.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
@@ -95,7 +95,6 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
     folder,
     records,
     lists,
-    ledger: placing.ledger,
     day: sheet.day,
   });
   placing.compare();
@@ -193,17 +192,18 @@ function placingOf(
  */
 function settle(
   placing: Placing,
-  onto: Omit<TriedOn, 'pieces'>,
+  onto: Omit<TriedOn, 'pieces' | 'ledger'>,
 ): { readonly secrets: readonly SecretQuestion[]; readonly elsewhere: readonly ToldElsewhere[] } {
   const told = new Map<string, { column: string; field: string; rows: Set<number> }>();
   const tries = new Map<number, number>();
   const tried = new Set<PlacedPiece>();
+  const ledgerWith = guardingLedger(placing.ledger);
   let others: readonly ToldElsewhere[] = [];
   for (let round = 1, refusals = 1; round <= ROUNDS && refusals > 0; round += 1) {
     const pieces = [...placing.placed.values()];
     const anew = new Set(pieces.filter((piece) => !tried.has(piece)));
     for (const piece of anew) tried.add(piece);
-    const { refused, elsewhere } = tryOn({ ...onto, pieces, anew, ledger: mergedLedger(onto.ledger, pieces) });
+    const { refused, elsewhere } = tryOn({ ...onto, pieces, anew, ledger: ledgerWith(pieces) });
     others = elsewhere;
     refusals = refused.size;
     for (const [row, problems] of refused) {
@@ -259,16 +259,6 @@ function outside(
   const { records } = read({ at: folder.at, files });
   return datesOutsideReigns(records).flatMap(({ id, says }) =>
     rows.has(id) ? [`row ${rows.get(id) ?? ''}: ${says}`] : [],
-  );
-}
-
-/** The ledger with the cells of these pieces; null when none of them changes it, or when it has no column to find a piece by. */
-function mergedLedger(ledger: string | null, pieces: readonly PlacedPiece[]): string | null {
-  const changes = pieces.filter((piece) => Object.keys(piece.ledger).length > 0);
-  if (changes.length === 0 || !isLedger(ledger)) return null;
-  return mergeLedger(
-    ledger,
-    changes.map((piece) => ({ piece: piece.id, cells: piece.ledger })),
   );
 }
 

@@ -1,7 +1,7 @@
 import { checkRecords } from '../../catalogue/check-records.ts';
 import type { Place } from '../../catalogue/rules/rule.ts';
 import { readCsv } from '../../catalogue/csv.ts';
-import type { CabinetFolder } from '../../catalogue/files.ts';
+import type { CabinetFile, CabinetFolder } from '../../catalogue/files.ts';
 import { checkExactLocations } from '../../privacy/exact-in-text.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { exposedIn } from '../../privacy/private-in-text.ts';
@@ -41,8 +41,8 @@ export type TriedOn = {
   readonly anew?: ReadonlySet<PlacedPiece>;
   /** The day it is, `2026-11-30`. */
   readonly day: string;
-  /** The ledger as it will be; null when it stays. */
-  readonly ledger: string | null;
+  /** The ledger as it will be, the same object for as long as it says the same; null when it stays. */
+  readonly ledger: CabinetFile | null;
 };
 
 /**
@@ -60,7 +60,7 @@ export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger,
     at: folder.at,
     files: [
       ...others,
-      ...(ledger === null ? [] : [{ file: 'private/ledger.csv', text: ledger }]),
+      ...(ledger === null ? [] : [ledger]),
       ...lists,
       ...pieces,
       ...folder.files.filter(({ file }) => file.startsWith('pieces/') && !file.endsWith('/piece.md')),
