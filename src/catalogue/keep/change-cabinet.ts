@@ -107,6 +107,8 @@ async function changeUnderLock<T>(
     try {
       const outcome = await work(changesOf(at, staged));
       if (outcome.ok && staged.size > 0) await stroke(at, change, inOrder([...staged.values()]));
+      // All of it is in its place.
+      if (outcome.ok) staged.clear();
       return outcome;
     } finally {
       await throwAway(at, [...staged.values()]);

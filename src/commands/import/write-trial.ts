@@ -9,7 +9,7 @@ import { formatReading } from '../../import/columns/parse-column-rule.ts';
 import type { ImportPlan } from '../../import/plan/plan-import.ts';
 import type { BroughtIn } from '../../import/reimport/base.ts';
 import { flatFacts } from '../../import/reimport/flat-facts.ts';
-import type { Sheet } from '../../import/sheets/sheet.ts';
+import type { Sheet, SheetRow } from '../../import/sheets/sheet.ts';
 
 /** Rows on one page. */
 const PAGE = 500;
@@ -19,14 +19,18 @@ const PAGE = 500;
  * They hold private cells and lie under `private/`. Returns the first page. Each page is whole, whenever this is stopped.
  */
 export async function writeTrial(folder: string, trial: Trial): Promise<string> {
-  const rows = trialRows(trial);
-  const pages = Math.ceil(rows.length / PAGE);
+  const { many, some } = trialRows(trial);
+  const all = Math.ceil(many / PAGE);
   const put = (name: string, html: string): Promise<void> => writeWhole(join(folder, name), html, PRIVATE_FILE);
-  for (let page = 1; page <= pages; page += 1)
-    await put(`rows-${page}.html`, rowsPage(rows.slice((page - 1) * PAGE, page * PAGE), page, pages));
-  await put('index.html', questionsPage(trial, rows, PAGE));
+  const pages: TrialPage[] = [];
+  for (let page = 1; page <= all; page += 1) {
+    const rows = some((page - 1) * PAGE, page * PAGE);
+    pages.push({ from: rows[0]?.row, to: rows.at(-1)?.row, look: rows.filter(isToLookAt).length });
+    await put(`rows-${page}.html`, rowsPage(rows, page, all));
+  }
+  await put('index.html', questionsPage(trial, many, pages));
   for (const name of await readdir(folder))
-    if (Number(/^rows-(\d+)\.html$/.exec(name)?.[1] ?? 0) > pages) await rm(join(folder, name));
+    if (Number(/^rows-(\d+)\.html$/.exec(name)?.[1] ?? 0) > all) await rm(join(folder, name));
   return join(folder, 'index.html');
 }
 
@@ -41,7 +45,7 @@ export type Trial = {
 };
 
 /** One row of the sheet as the trial shows it. */
-export type TrialRow = {
+type TrialRow = {
   readonly row: number;
   /** The piece it becomes, and whether that is new; null for a row that becomes none. */
   readonly piece: { readonly id: string; readonly state: 'new' | 'changed' | 'same' } | null;
@@ -54,8 +58,14 @@ export type TrialRow = {
   readonly asked: readonly string[];
 };
 
-/** Every row below the headings, and every other row that holds something, in the order of the sheet. */
-export function trialRows({ sheet, mapping, plan, before }: Trial): readonly TrialRow[] {
+/**
+ * Every row below the headings, and every other row that holds something, in the order of the sheet: how many, and any stretch of
+ * them. The rows of a large sheet are made a page at a time.
+ */
+function trialRows({ sheet, mapping, plan, before }: Trial): {
+  readonly many: number;
+  readonly some: (from: number, to: number) => readonly TrialRow[];
+} {
   const keys = columnKeys(sheet);
   const becomes = readingsOf(sheet, mapping).map((readings) => readings.map(formatReading).join('; '));
   const placed = new Map(plan.pieces.map((piece) => [piece.row, piece]));
@@ -64,7 +74,7 @@ export function trialRows({ sheet, mapping, plan, before }: Trial): readonly Tri
   const unread = new Map<number, string[]>();
   for (const { row, heading, text, because: why } of plan.unread)
     unread.set(row, [...(unread.get(row) ?? []), `${heading}: "${text}". ${why}`]);
-  const records = sheet.rows.map(({ row, cells }): TrialRow => {
+  const rowOf = ({ row, cells }: SheetRow): TrialRow => {
     const piece = placed.get(row);
     const was = piece === undefined ? undefined : earlier.get(piece.id);
     const old = was === undefined ? null : flatFacts(was.facts);
@@ -96,15 +106,22 @@ export function trialRows({ sheet, mapping, plan, before }: Trial): readonly Tri
         ...(piece?.emptied ?? []).map((path) => `${path} is empty in the sheet now; the piece keeps it.`),
       ],
     };
-  });
+  };
   const inSheet = new Set(sheet.rows.map(({ row }) => row));
   const others = plan.setAside
     .filter(({ row }) => !inSheet.has(row))
     .map(({ row, text, because: why }): TrialRow => {
       return { row, piece: null, because: why, cells: [{ heading: '', text, becomes: '' }], facts: [], asked: [] };
     });
-  return [...records, ...others].sort((a, b) => a.row - b.row);
+  const order = [...sheet.rows, ...others].toSorted((a, b) => a.row - b.row);
+  return {
+    many: order.length,
+    some: (from, to) => order.slice(from, to).map((one) => ('piece' in one ? one : rowOf(one))),
+  };
 }
+
+/** The first and the last row of a page, and how many of its rows are to be looked at. */
+type TrialPage = { readonly from: number | undefined; readonly to: number | undefined; readonly look: number };
 
 function shown(value: Written): string {
   if (typeof value === 'string') return value;
@@ -129,17 +146,17 @@ function page(title: string, body: string): string {
 }
 
 /** The first page: what is asked, then what the sheet comes to, then where each row is. */
-export function questionsPage({ sheet, plan, questions }: Trial, rows: readonly TrialRow[], perPage: number): string {
+function questionsPage({ sheet, plan, questions }: Trial, many: number, pages: readonly TrialPage[]): string {
   const asked = questions.filter((text) => text !== '');
   const count = (state: string): number => plan.pieces.filter((piece) => piece.state === state).length;
   const figures = [
-    `${rows.length} rows`,
+    `${many} rows`,
     `${count('new')} new pieces`,
     `${count('changed')} changed`,
     `${count('same')} as they were`,
     `${plan.setAside.length} rows that become no piece`,
     `${plan.unread.length} cells that could not be read`,
-    `${rows.filter(isToLookAt).length} rows to be looked at`,
+    `${pages.reduce((sum, { look }) => sum + look, 0)} rows to be looked at`,
   ];
   return page(
     `Trial of ${sheet.name}`,
@@ -153,24 +170,17 @@ export function questionsPage({ sheet, plan, questions }: Trial, rows: readonly 
       plan.remarks.length === 0
         ? ''
         : `<h2>To look at</h2>\n<ul>${plan.remarks.map((remark) => `<li>${escaped(remark)}</li>`).join('')}</ul>`,
-      `<h2>Every row</h2>\n<nav>${pageLinks(rows, perPage)}</nav>`,
+      `<h2>Every row</h2>\n<nav>${pages.map(pageLink).join('\n')}</nav>`,
     ].join('\n'),
   );
 }
 
-function pageLinks(rows: readonly TrialRow[], perPage: number): string {
-  const pages = Array.from({ length: Math.ceil(rows.length / perPage) }, (_, at) => at);
-  return pages
-    .map((at) => {
-      const some = rows.slice(at * perPage, (at + 1) * perPage);
-      const look = some.filter(isToLookAt).length;
-      return `<a href="rows-${at + 1}.html">rows ${some[0]?.row ?? ''} to ${some.at(-1)?.row ?? ''}${look === 0 ? '' : ` (${look} to be looked at)`}</a>`;
-    })
-    .join('\n');
+function pageLink({ from, to, look }: TrialPage, at: number): string {
+  return `<a href="rows-${at + 1}.html">rows ${from ?? ''} to ${to ?? ''}${look === 0 ? '' : ` (${look} to be looked at)`}</a>`;
 }
 
 /** Up to 500 rows, each with its cells, what they become, and what is asked. */
-export function rowsPage(rows: readonly TrialRow[], at: number, pages: number): string {
+function rowsPage(rows: readonly TrialRow[], at: number, pages: number): string {
   const links = [
     '<a href="index.html">Questions</a>',
     at > 1 ? `<a href="rows-${at - 1}.html">Earlier rows</a>` : '',

@@ -47,8 +47,13 @@ export function readRows(
       continue;
     }
     const settings = settingsOf(row, keys, mapping);
-    const readAll = (ruled?: Ruled): readonly SaidBy[] =>
-      row.cells.flatMap(({ text, value }, at) => readOnce(at, { text, value, settings, ruled, known: known[at] }));
+    const readAll = (ruled?: Ruled): readonly SaidBy[] => {
+      const said: SaidBy[] = [];
+      for (const [at, { text, value }] of row.cells.entries())
+        if (text !== '')
+          for (const one of readOnce(at, { text, value, settings, ruled, known: known[at] })) said.push(one);
+      return said;
+    };
     const first = readAll();
     // What a date alone leaves open its ruler may settle, whichever column comes first.
     const ruled = first.some(isOpenDate) ? ruledBy(first, rulers) : null;

@@ -88,9 +88,15 @@ const ERA_WORDS = new RegExp(`^(?:(${BEFORE})|${AFTER})$`, 'i');
 export function erasIn(
   cells: readonly SheetCell[],
 ): readonly { readonly is: string; readonly years: 'AD' | 'BC' }[] | null {
-  const words = [...new Set(filled(cells).map(({ text }) => text.trim()))];
-  if (words.length === 0 || words.length > 8 || !words.every((word) => ERA_WORDS.test(word))) return null;
-  return words.map((is) => ({ is, years: ERA_WORDS.exec(is)?.[1] === undefined ? 'AD' : 'BC' }));
+  const words = new Set<string>();
+  for (const { text } of cells) {
+    const word = text.trim();
+    if (words.has(word) || blankIn(word, {}) !== null) continue;
+    if (words.size === 8 || !ERA_WORDS.test(word)) return null;
+    words.add(word);
+  }
+  if (words.size === 0) return null;
+  return [...words].map((is) => ({ is, years: ERA_WORDS.exec(is)?.[1] === undefined ? 'AD' : 'BC' }));
 }
 
 /** A cell with `gr` for its unit. */

@@ -36,10 +36,11 @@ function unitless(columns: readonly ReadColumn[]): readonly Unitless[] {
     const field = readings.flatMap((reading) =>
       reading.kind === 'field' && reading.unit === undefined && isMeasured(reading.field) ? [reading.field] : [],
     )[0];
+    if (field === undefined) return [];
     const figures = cells.map(({ text, value }) => figureOf(value?.kind === 'number' ? value.figure : text));
     const bare = figures.filter((figure) => figure !== null).length;
     const said = cells.filter(({ text }) => blankIn(text, {}) === null).length;
-    return field === undefined || bare === 0 || bare * 2 < said ? [] : [{ heading, field, figures }];
+    return bare === 0 || bare * 2 < said ? [] : [{ heading, field, figures }];
   });
 }
 
