@@ -7,6 +7,7 @@ import { titleRemarks } from '../catalogue/rules/names.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
+import { findRecordRemarks } from '../privacy/exact-in-text.ts';
 import { unreadSheets } from '../privacy/private-files.ts';
 import { inheritFacts } from '../catalogue/types/inherit-facts.ts';
 import { typeRemarks } from '../catalogue/types/remarks.ts';
@@ -36,7 +37,7 @@ const TOLD = 3;
 
 const { values, cabinet } = readWords(HELP, { cabinet: { type: 'string' }, every: { type: 'boolean' } });
 const isEvery = values.every === true;
-const { records, problems } = await checkWhole(cabinet.at);
+const { records, problems, folder } = await checkWhole(cabinet.at);
 for (const found of problems) process.stdout.write(`${formatProblem(found, cabinet.shown)}\n\n`);
 const pieces = `${records.pieces.length} ${records.pieces.length === 1 ? 'piece' : 'pieces'}`;
 process.stdout.write(
@@ -52,7 +53,7 @@ if (problems.length === 0) {
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
   process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
 }
-for (const remark of [...titleRemarks(records), ...setRemarks(records)])
+for (const remark of [...findRecordRemarks(records, folder), ...titleRemarks(records), ...setRemarks(records)])
   process.stdout.write(`\n${cabinet.shown}/${remark}\n`);
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;

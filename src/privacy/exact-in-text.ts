@@ -5,9 +5,11 @@ import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import { inEachFile, textsIn } from './hidden-in-text.ts';
+import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Records } from '../catalogue/records.ts';
 import { placesIn } from '../catalogue/rules/rule.ts';
+import { unescaped } from './letters.ts';
 import { exactSpotIn, houseIn } from './exact-spots.ts';
 import { answeredIn, NOT_SECRET, PLACE } from './not-secret.ts';
 
@@ -57,6 +59,33 @@ function spotsInStory(
 /** What is printed may be shown to others: the figures of a spot are left out. */
 function withoutFigures(spot: string): string {
   return spot.replace(/\d/g, '·');
+}
+
+/**
+ * Numbers of records of finds, which whoever has one may look up: institution letters and six hexadecimal figures, the cases of
+ * the Treasure Act 1996 by their years, the Dutch record of portable antiquities, and the corpus of early medieval finds of coins.
+ * Source: the forms these are printed in, from memory.
+ */
+const FIND_RECORD =
+  /(?<![\p{L}\d-])(?:[A-Z]{2,6}-[\dA-F]{6}|(?:19|20)\d\d ?T ?\d{1,4}|PAN-\d{5,8}|EMC[ :]*\d{4}\.\d{3,4})(?![\p{L}\d-])/gu;
+
+/** The number of a record of finds is a find spot by another door: told of in pieces of which the ledger keeps the spot. */
+export function findRecordRemarks({ pieces }: Pick<Records, 'pieces'>, folder: CabinetFolder): readonly string[] {
+  const { rows } = readCsv(folder.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '');
+  const kept = new Set(rows.flatMap((row) => ((row['find-spot'] ?? '').trim() === '' ? [] : [row['piece']])));
+  const isAnswered = answeredIn(folder);
+  const own = new Set(pieces.map(({ fields }) => fields.number));
+  return pieces
+    .filter(({ id, fields }) => kept.has(id) && fields.publish !== 'no')
+    .flatMap(({ file, fields, story }) => {
+      const texts = [...textsIn(fields, [], new Set(['number', 'as-written'])).map(({ text }) => text), story];
+      const numbers = texts.flatMap((text) => unescaped(text).match(FIND_RECORD) ?? []);
+      const open = [...new Set(numbers)].filter((number) => !own.has(number) && !isAnswered(PLACE, number));
+      return open.map(
+        (number) =>
+          `${file}: "${number}" looks like the number of a record of finds, where others may read the find spot that your ledger keeps private. Take it out, or answer for it as place in private/not-secret.csv.`,
+      );
+    });
 }
 
 /** What a sheet said of money, storage or a seller is in no file but the ledger, also where it could not be read. */

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { exactSpotIn, houseIn } from '../../src/privacy/exact-spots.ts';
+import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
+import { findRecordRemarks } from '../../src/privacy/exact-in-text.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
 
 const PENNY = 'pieces/plain-penny/piece.md';
@@ -165,6 +167,25 @@ test.for(PLACES)('a place or a house in %s', async ([, change, told]) => {
   expect(spots).toHaveLength(told);
   // What is told may be shown to others.
   expect(spots.map(({ says }) => says).join()).not.toMatch(/603|\b14\b/);
+});
+
+/** Numbers of records of finds in the forms that these have, and what resembles them; the ledger keeps a spot of the penny, not of the medal. */
+const FIND_RECORDS: readonly (readonly [why: string, change: Readonly<Record<string, string | ((text: string) => string)>>, numbers: readonly string[]])[] = [
+  ['a record in the story', { [PENNY]: (text) => `${text}\nRecorded as YORYM-1A2B3C.\n` }, ['YORYM-1A2B3C']],
+  ['a record with figures alone, twice', { [PENNY]: (text) => `${text}\nSee NLM-123456 (NLM&#45;123456).\n` }, ['NLM-123456']],
+  ['a case of treasure in a design', { [PENNY]: (text) => text.replace('Long cross', 'Long cross (Treasure 2014 T123)') }, ['2014 T123']],
+  ['a corpus of finds among the references', { [PENNY]: (text) => text.replace('[plain-book 12]', '[plain-book 12, EMC 2009.0234]') }, ['EMC 2009.0234']],
+  ['a record abroad', { [PENNY]: (text) => `${text}\nPAN-00012345\n` }, ['PAN-00012345']],
+  ['the record of a piece whose spot nobody keeps', { 'pieces/old-medal/piece.md': (text) => `${text}\nLike YORYM-1A2B3C.\n` }, []],
+  ['the number of a piece of the cabinet', { [PENNY]: (text) => `${text.replace('number: "0001"', 'number: UG-100110')}\nUG-100110 and its date, 1279.\n` }, []],
+  ['words, legends and years', { [PENNY]: (text) => `${text}\nCIVI-TASLON, ABCDEF, 1914-18, AD-FACADE, in 2014 Tuesday.\n` }, ['AD-FACADE']],
+  ['an answered one', { [PENNY]: (text) => `${text}\nRecorded as YORYM-1A2B3C.\n`, 'private/not-secret.csv': 'column,value,date\nplace,YORYM-1A2B3C,2026-11-29\n' }, []],
+  ['a piece that is not published', { [PENNY]: (text) => `${text.replace(/^kind:/m, 'publish: no\nkind:')}\nRecorded as YORYM-1A2B3C.\n` }, []],
+]; // prettier-ignore
+test.for(FIND_RECORDS)('numbers of records of finds: %s', async ([, change, numbers]) => {
+  const folder = changed(await markedCabinet(), change);
+  const remarks = findRecordRemarks(readCabinet(folder).records, folder);
+  expect(remarks.map((remark) => /^pieces\/[^:]+: "(.*?)" looks/.exec(remark)?.[1])).toEqual(numbers);
 });
 
 test.for(['cost', 'ledger cost', 'seller', 'ledger find-spot'])('what a sheet said of %s stands in no piece', async (name) => {
