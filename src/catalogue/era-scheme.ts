@@ -18,6 +18,7 @@ export function eraSchemeOf(era: Filed<EraFields>): EraScheme {
       name: period.name,
       from: yearsOf(period.from).low,
       to: yearsOf(period.to).high,
+      ...(period.rulers === undefined ? {} : { rulers: period.rulers }),
     })),
   };
 }

@@ -111,6 +111,7 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
       ? { mint: mint.id, area: mint.fields.area ?? null, sure: fields.sure?.mint ?? ('certain' as const) }
       : null,
     found: fields.found?.area ?? null,
+    rulers: rulersForSure(fields),
   };
   const denomination =
     fields.denomination === undefined || isBlank(fields.denomination)
@@ -175,6 +176,13 @@ export function publicPiece(piece: Piece, catalogue: Catalogue): PublicPiece | n
         ? null
         : fineMetal(weight, fineness).grams,
   };
+}
+
+/** Whom it was struck for, where that is said and not in doubt. */
+function rulersForSure({ ruler, 'struck-for': struckFor, sure = {} }: PieceFields): readonly string[] {
+  const isSure = (fact: 'ruler' | 'struck-for'): boolean => (sure[fact] ?? 'certain') === 'certain';
+  if (struckFor !== undefined) return isSure('struck-for') ? struckFor : [];
+  return ruler === undefined || isBlank(ruler) || !isSure('ruler') ? [] : ruler;
 }
 
 /** A reference with the name its book is cited by. */

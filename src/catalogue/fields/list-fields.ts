@@ -159,6 +159,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
       id: line('Short name', 'In small letters, with hyphens.'),
       name: line('Name', 'As pages show it.'),
       ...ENDS,
+      rulers: several('Rulers', 'Whose pieces are all of this period, also those of a year that it shares with the next.', { list: 'rulers', example: '[edward-the-confessor, harold-ii]' }),
       note: line('Note', 'Anything else about it.'),
     }),
     note: NOTE,

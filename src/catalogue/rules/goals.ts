@@ -80,7 +80,10 @@ export const checkEras: Rule = (records, place) =>
       if (from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
       return found;
     });
-    return [...slips, ...bounds];
+    const rulers = era.fields.periods.flatMap((period, index) =>
+      nameOf('ruler', period.rulers, records, () => at(index, 'rulers')),
+    );
+    return [...slips, ...rulers, ...bounds];
   });
 
 /** Every mint and area that the cabinet names: of mints, of finds, and in its own list of areas. */

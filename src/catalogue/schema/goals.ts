@@ -22,7 +22,19 @@ export const eraSchema = z.strictObject({
   ends: z.enum(['inclusive', 'shared']),
   /** `yes` when the scheme itself has periods that overlap or years between them. */
   gaps: z.enum(['yes', 'no']).default('no'),
-  periods: z.array(z.strictObject({ id, name: words, from: bound, to: bound, note: words.optional() })).min(1),
+  periods: z
+    .array(
+      z.strictObject({
+        id,
+        name: words,
+        from: bound,
+        to: bound,
+        /** Whose pieces are all of this period, also those of a year that it shares with its neighbour. */
+        rulers: oneOrMore(id).optional(),
+        note: words.optional(),
+      }),
+    )
+    .min(1),
   note: words.optional(),
 });
 

@@ -8,6 +8,8 @@ export type EraPeriod = {
   readonly from: number | 'open';
   /** Last year, `open` or Infinity for what goes on. */
   readonly to: number | 'open';
+  /** Rulers whose pieces are all of this period, also those of a year that it shares with its neighbour. */
+  readonly rulers?: readonly string[];
 };
 
 /** One authority's way to cut up time. Its periods may lie inside one another, overlap, or leave years between them. */

@@ -14,6 +14,8 @@ export type Whereabouts = {
   } | null;
   /** The area a find was made in. */
   readonly found: string | null;
+  /** Whom it was certainly struck for; empty where that is not sure. */
+  readonly rulers?: readonly string[];
 };
 
 /**
@@ -65,21 +67,45 @@ export function placePiece(
 ): EraPlacing {
   const applies = scheme.appliesTo === undefined ? 'yes' : schemeApplies(scheme.appliesTo, where, within);
   if (applies === 'no') return { state: 'not applicable', periods: [] };
-  const placing = placeInScheme(interval, scheme);
+  const placing = placeInScheme(interval, scheme, where.rulers);
   return applies === 'yes' || placing.periods.length === 0 ? placing : { ...placing, applies };
 }
 
-/** Every year of the interval counts alike: nothing is known of which is likelier. */
-export function placeInScheme(interval: Interval | null, scheme: EraScheme): EraPlacing {
-  if (interval === null || (interval.low === -Infinity && interval.high === Infinity)) {
-    return { state: 'unknown', periods: [] };
+/**
+ * Every year of the interval counts alike: nothing is known of which is likelier. A period that names all of the rulers has the
+ * piece whole, and what borders on it has none: Harold II fell in the year in which Norman England began, and is not Norman.
+ */
+export function placeInScheme(
+  interval: Interval | null,
+  scheme: EraScheme,
+  rulers: readonly string[] = [],
+): EraPlacing {
+  const isUndated = interval === null || (interval.low === -Infinity && interval.high === Infinity);
+  const own =
+    rulers.length === 0
+      ? []
+      : scheme.periods.filter((period) => {
+          const isTheirs = rulers.every((id) => period.rulers?.includes(id));
+          return isTheirs && (isUndated || shareOf(interval, period, scheme) !== 0);
+        });
+  if (isUndated) {
+    const periods = own.map(({ id, name }) => ({ id, name, share: null }));
+    return { state: own.length === 0 ? 'unknown' : 'within', periods };
   }
   const touched = scheme.periods.flatMap((period) => {
+    if (own.includes(period)) return [{ id: period.id, name: period.name, share: 1, whole: true }];
+    if (own.some((each) => isNeighbour(each, period))) return [];
     const share = shareOf(interval, period, scheme);
     return share === 0 ? [] : [{ id: period.id, name: period.name, share, whole: holdsAll(interval, period, scheme) }];
   });
   const state = touched.length === 0 ? 'outside' : touched.some(({ whole }) => whole) ? 'within' : 'straddles';
   return { state, periods: touched.map(({ id, name, share }) => ({ id, name, share })) };
+}
+
+function isNeighbour(one: EraPeriod, other: EraPeriod): boolean {
+  const [a, b] = [periodYears(one), periodYears(other)];
+  const isNext = (low: number, high: number): boolean => low === high || low === high + 1;
+  return isNext(a.low, b.high) || isNext(b.low, a.high);
 }
 
 function shareOf(interval: Interval, period: EraPeriod, scheme: EraScheme): number | null {

@@ -22,7 +22,7 @@ export type StatedDie = { readonly die: string; readonly sure: HowSure };
 
 export type Facts = {
   readonly stated: Readonly<Record<Exclude<Fact, 'references' | 'die'>, Stated>>;
-  /** The years it was made in, where that is certain. */
+  /** The years it was made in, where that is certain or probable. */
   readonly made: Interval | null;
   readonly references: readonly StatedReference[];
   readonly referencesSure: HowSure;
@@ -140,7 +140,7 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       dynasty: of('dynasty', dynastiesOf(rulers, lists), sure['ruler']),
       realm: of('realm', realms.names, realms.changes ? 'possible' : sure['ruler']),
     },
-    made: (sure['date'] ?? 'certain') === 'certain' ? piece.interval : null,
+    made: sure['date'] === 'possible' ? null : piece.interval,
     references: piece.references,
     referencesSure: sure['references'] ?? 'certain',
     dies: {

@@ -53,6 +53,42 @@ test.for(boundaries)('the year $year $state under $scheme', ({ scheme, year, per
   expect(placing.state).toBe(state);
 });
 
+/**
+ * The year 1066 by rulers: Edward died on 5 January, Harold fell on 14 October, William was crowned on 25 December (Handbook of
+ * British Chronology, 3rd edition, 1986). Stephen died in October 1154 and Henry II followed.
+ */
+describe('a scheme that goes by rulers', () => {
+  const scheme: EraScheme = {
+    id: 'by-rulers', title: '', source: '', ends: 'shared',
+    periods: [
+      { id: 'anglo-saxon', name: 'Anglo-Saxon', from: 600, to: 1066, rulers: ['edward', 'harold'] },
+      { id: 'anglo-scandinavian', name: 'Anglo-Scandinavian', from: 885, to: 954 },
+      { id: 'norman', name: 'Norman', from: 1066, to: 1154, rulers: ['william', 'stephen'] },
+      { id: 'plantagenet', name: 'Plantagenet', from: 1154, to: 1485, rulers: ['henry'] },
+    ],
+  }; // prettier-ignore
+  const cases: readonly [readonly string[], readonly [number, number] | null, readonly string[]][] = [
+    [['harold'], [1066, 1066], ['anglo-saxon']],
+    [['edward'], [1065, 1066], ['anglo-saxon']],
+    [['william'], [1066, 1068], ['norman']],
+    [['stephen'], [1150, 1154], ['norman']],
+    [['harold'], null, ['anglo-saxon']],
+    // Nobody sure, two of different lines, or a name that went on long after its bearer: the years decide.
+    [[], [1066, 1066], ['anglo-saxon', 'norman']],
+    [
+      ['harold', 'william'],
+      [1066, 1066],
+      ['anglo-saxon', 'norman'],
+    ],
+    [['edward'], [1100, 1110], ['norman']],
+  ];
+  test.for(cases)('of %s in %s: %s', ([rulers, years, periods]) => {
+    const placing = placeInScheme(years === null ? null : { low: years[0], high: years[1] }, scheme, rulers);
+    expect(placing.periods.map(({ id }) => id)).toEqual(periods);
+    expect(placing.state).toBe(periods.length === 1 ? 'within' : 'straddles');
+  });
+});
+
 describe('years without an end', () => {
   const denmark = eraScheme('arena-denmark');
   test('an undated piece, and one that may be of any year, is unknown', () => {

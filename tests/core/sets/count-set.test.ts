@@ -223,11 +223,13 @@ describe('a set of types', () => {
       penny('of-another', { rulers: ['edward-iv'], interval: { low: 1464, high: 1470 } }),
       penny('of-nobody', { rulers: [], blanks: { ruler: 'none' } }),
       penny('later', { rulers: [], interval: { low: 1300, high: 1301 } }),
+      penny('probably-later', { rulers: [], interval: { low: 1489, high: 1500 }, sure: { date: 'probable' } }),
+      penny('perhaps-later', { rulers: [], interval: { low: 1300, high: 1301 }, sure: { date: 'possible' } }),
       penny('doubtful', { rulers: ['edward-iv'], sure: { ruler: 'possible' } }),
       penny('cut', { denomination: 'halfpenny', shape: 'cut half' }),
       penny('round-half', { denomination: 'halfpenny' }),
     ]);
     const left = counted.ok ? counted.value.leftOut.map(({ piece }) => piece) : [];
-    expect(left.toSorted()).toEqual(['cut', 'doubtful', 'silent']);
+    expect(left.toSorted()).toEqual(['cut', 'doubtful', 'perhaps-later', 'silent']);
   });
 });
