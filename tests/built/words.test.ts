@@ -29,6 +29,17 @@ const keepers = plain(
     .join('\n'),
 );
 
+// Common English: one thing is told in the singular.
+test('no page counts one thing in the plural', () => {
+  const things = 'pieces|places|coins|types|dies|sets|rulers|mints|cases|sheets|copies|results|works|years|words';
+  const wrong = filesIn(BUILT, /\.html$/).flatMap((file) =>
+    [
+      ...textOf(readFileSync(file, 'utf8')).matchAll(new RegExp(`(?<![\\d.,] ?)\\b(?:all 1|1 (?:${things}))\\b`, 'g')),
+    ].map(([found]) => `${file}: ${found}`),
+  );
+  expect(wrong).toEqual([]);
+});
+
 test('no page says a word that a visitor would have to translate, unless the keeper wrote it', () => {
   const pages = filesIn(BUILT, /\.html$/);
   expect(pages.length).toBeGreaterThan(50);

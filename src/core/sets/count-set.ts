@@ -50,7 +50,11 @@ function whyHere(holder: Standing, [best]: readonly Standing[], elsewhere: Reado
   const stands = elsewhere.get(best.piece.id);
   if (compareStanding(holder, best) < 0 && stands)
     return `${namesOf(best.piece, holder.piece)[0]} would be better here, and is needed for ${stands.label}.`;
-  return `Chosen before ${namesOf(best.piece, holder.piece)[0]}: ${whyBetter(holder, best)}.`;
+  const why = whyBetter(holder, best);
+  const [other] = namesOf(best.piece, holder.piece);
+  return 'better' in why
+    ? `Chosen before ${other}, because this one ${why.better}.`
+    : `Chosen before ${other}: ${why.said}.`;
 }
 
 /** Pieces that fit a place and are in none, each with the place it fits best and what stands there instead. */
@@ -80,30 +84,34 @@ function whySpare({ places, fitting, holders }: Arrangement, id: string, at: num
   const may =
     spare.fit.level === 'possible' ? 'May fit' : spare.fit.level === 'filler' ? 'Could be a filler for' : 'Fits';
   const [name] = namesOf(holder.piece, spare.piece);
-  const why = compareStanding(holder, spare) > 0 ? whyBetter(holder, spare) : `${name} can stand nowhere else`;
-  return `${may} ${label}, where ${name} stands: ${why}.${more}`;
+  const why = compareStanding(holder, spare) > 0 ? whyBetter(holder, spare) : { better: 'can stand nowhere else' };
+  const said = 'better' in why ? `, which ${why.better}` : `: ${why.said}`;
+  return `${may} ${label}, where ${name} stands${said}.${more}`;
 }
 
-/** Why the first, which stands better, does: a clause that names whom it speaks of. */
-export function whyBetter(one: Standing, other: Standing): string {
-  const [better, lesser] = namesOf(one.piece, other.piece);
-  if (other.fit.level === 'filler' && one.fit.level !== 'filler') return `${lesser} has a problem`;
+/** A reason that is told of the better piece, as its predicate, or of both, as a clause. */
+type Reason = { readonly better: string } | { readonly said: string };
+
+/** Why the first, which stands better, does. */
+function whyBetter(one: Standing, other: Standing): Reason {
+  const [, lesser] = namesOf(one.piece, other.piece);
+  if (other.fit.level === 'filler' && one.fit.level !== 'filler') return { said: `${lesser} has a problem` };
   const part = firstDifference(scoreOf(one), scoreOf(other));
-  if (part === null) return `${better} and ${lesser} are equal here, and the keeper has not said which is preferred`;
+  if (part === null) return { said: 'the two are equal here' };
   const clear = one.piece.grade !== null && other.piece.grade !== null && isSurelyBetter(one.piece, other.piece);
-  const byGrade = other.piece.grade === null ? `${better} is graded, and ${lesser} is not` : `${better} has the better grade`;
+  const byGrade = other.piece.grade === null ? 'is graded, as the other is not' : 'has the better grade';
   const atLow = clear || other.piece.grade === null ? byGrade : `${byGrade} at the lower end`;
-  const reasons: Readonly<Record<ScorePart, string>> = {
-    certain: `${lesser} fits only possibly`,
-    possible: `${lesser} does not fill the place`,
-    filler: `${lesser} cannot be a filler`,
-    sureFiller: `${lesser} is only possibly a filler`,
-    sound: `${lesser} has a problem`,
-    gradeLow: atLow,
-    gradeHigh: `the grade of ${better} may reach higher`,
-    labelLow: byGrade,
-    labelHigh: `the grade of ${better} may reach higher`,
-    preferred: `the keeper prefers ${better}`,
+  const reasons: Readonly<Record<ScorePart, Reason>> = {
+    certain: { said: `${lesser} fits only possibly` },
+    possible: { said: `${lesser} does not fill the place` },
+    filler: { said: `${lesser} cannot be a filler` },
+    sureFiller: { said: `${lesser} is only possibly a filler` },
+    sound: { said: `${lesser} has a problem` },
+    gradeLow: { better: atLow },
+    gradeHigh: { better: 'may reach a higher grade' },
+    labelLow: { better: byGrade },
+    labelHigh: { better: 'may reach a higher grade' },
+    preferred: { better: 'is what the keeper prefers' },
   };
   return reasons[part];
 } // prettier-ignore

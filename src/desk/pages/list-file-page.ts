@@ -149,8 +149,8 @@ export function setPlaces(records: Records, id: string, text: string): Html {
   const { places, filled, of, excused, spares } = state.value;
   const title = new Map(records.pieces.map((piece) => [piece.id, piece.fields.title]));
   return html`<p>
-      Filled: <b>${countWords.filled(filled, of)}</b>${excused === 0 ? '' : `, and ${excused} excused`}.
-      ${spares.length === 0 ? '' : `${countWords.pieces(spares.length)} to spare.`}
+      Filled: <b>${countWords.filled(filled, of)}</b>${excused === 0 ? '' : `, and ${excused} that cannot be filled`}.
+      ${spares.length === 0 ? '' : `Other pieces that fit: ${spares.length}.`}
     </p>
     <ol class="places">
       ${places

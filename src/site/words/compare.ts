@@ -6,7 +6,7 @@ export const compareWords = {
   description: 'Compare pieces of the cabinet side by side at one scale, or one face over another.',
   lead: 'Compare two or more pieces side by side at one scale, with their facts below; or put one face over another to see whether the same die struck both.',
   noScript:
-    'Comparing needs JavaScript. Without it, open the pages of two pieces next to each other: each is shown at the same scale there, with a rule in millimetres.',
+    'Comparing needs JavaScript. Without it, see two pieces at one scale on any list, or open the pages of both: each page has its own scale, with a rule in millimetres.',
   list: 'The list of all pieces',
   worth: 'Suggestions',
   sameDie: 'share a die',

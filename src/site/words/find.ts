@@ -1,3 +1,4 @@
+import { countWords } from './counts.ts';
 import type { Reason } from '../find/reason.ts';
 import type { FacetName, Part } from '../find/record.ts';
 import type { Sort } from '../find/state.ts';
@@ -64,7 +65,13 @@ export const findWords = {
   clear: 'Clear all',
   remove: (label: string) => `Remove ${label}`,
   found: (found: number, all: number) =>
-    found === all ? `All ${all} pieces` : found === 1 ? `1 piece of ${all}` : `${found} pieces of ${all}`,
+    found === all && all > 1
+      ? `All ${all} pieces`
+      : all === 1
+        ? countWords.pieces(found)
+        : found === 1
+          ? `1 piece of ${all}`
+          : `${found} pieces of ${all}`,
   /** Those that match, and those that only a word spelled nearly so finds. */
   foundWith: (found: number, similar: number, all: number): string =>
     similar === 0

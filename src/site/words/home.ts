@@ -3,7 +3,7 @@ export const homeWords = {
   find: 'Find a piece',
   findHint: 'A ruler, a town, a word of the legend',
   go: 'Search',
-  all: (pieces: string) => `All ${pieces}`,
+  all: (pieces: string) => (/^1 /.test(pieces) ? pieces : `All ${pieces}`),
   onShow: 'On show',
   onward: (pieces: number, cases: number) =>
     `See the exhibit: ${pieces === 1 ? '1 piece' : `${pieces} pieces`} in ${cases === 1 ? '1 case' : `${cases} cases`}`,
@@ -15,8 +15,6 @@ export const homeWords = {
     `Wanted next: ${labels.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
   complete: 'Every place is filled.',
   doubtful: (count: number) =>
-    count === 1
-      ? 'One place is filled only possibly or for now.'
-      : `${count} places are filled only possibly or for now.`,
+    count === 1 ? 'One place is not filled for certain.' : `${count} places are not filled for certain.`,
   newest: 'Recently added',
 } as const;

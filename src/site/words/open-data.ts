@@ -33,7 +33,8 @@ export const openDataWords = {
     'Each piece has a linked-data record (JSON-LD, in the terms of schema.org and of Nomisma’s ontology) and, if it has photographs, a IIIF manifest for picture viewers.',
   elsewhere: (count: number, record: string, manifest: string) =>
     `The ${count} pieces are too many to list here. Each page links to its own files, and pieces.json gives every id: the record is at ${record}, the manifest at ${manifest}.`,
-  setSays: 'Every place of a set with its state, its piece and the reason, the spares and the upgrades.',
+  setSays:
+    'Every place of a set with its state, its piece and the reason, the other pieces that fit (`spares`) and the upgrades.',
   computed: 'How the computed facts are written',
   computedSays: [
     [

@@ -9,37 +9,49 @@ export const setsWords = {
   placesFrom: (from: number, to: number, of: number): string =>
     `Places ${String(from)} to ${String(to)} of ${String(of)}.`,
   placesOnPages: 'The places go on over several pages; the list of what is wanted has all of them on one.',
-  morePlaces: (count: number): string => `+ ${String(count)}`,
+  morePlaces: (count: number): string => `and ${String(count)} more`,
   moreInData: (count: number): string => `${String(count)} more, in the set’s file of data.`,
   description: 'The sets of this cabinet: the rule of each, and how complete it is.',
-  lead: 'Each set has a written rule, and every place of it is accounted for: filled, possibly filled, filled for now by a problem piece (a filler), wanted, or excused with its reason.',
+  lead: 'Each set has a written rule, and every place of it is accounted for: filled, filled but not for certain, filled for now by a problem piece (a filler), wanted, or impossible to fill, with the reason.',
   none: 'No set has been written down yet.',
   countMeans: (low: number, high: number): string =>
     low === high
       ? 'places filled for certain.'
       : `places filled: ${String(low)} for certain, ${String(high)} if every doubtful piece is what it may be.`,
+  countLeavesOut: (count: number): string =>
+    count === 1
+      ? 'One more place cannot be filled and is not counted.'
+      : `${String(count)} more places cannot be filled and are not counted.`,
   countReaches: (shown: number, high: number): string =>
     `The arrangement below has ${String(shown)} of them: it puts certain pieces first, and another choice could reach ${String(high)}.`,
   state: {
     filled: 'filled',
-    possible: 'possibly filled',
+    possible: 'not certain',
     filler: 'filler',
     wanted: 'wanted',
-    excused: 'excused',
+    excused: 'cannot be filled',
   } satisfies Record<PlaceState['state'], string>,
   tally: {
     filled: (count: number): string => `${String(count)} filled`,
-    possible: (count: number): string => `${String(count)} possibly filled`,
+    possible: (count: number): string => `${String(count)} not certain`,
     filler: (count: number): string => (count === 1 ? '1 filler' : `${String(count)} fillers`),
     wanted: (count: number): string => `${String(count)} wanted`,
-    excused: (count: number): string => `${String(count)} excused`,
+    excused: (count: number): string => `${String(count)} that cannot be filled`,
   } satisfies Record<PlaceState['state'], (count: number) => string>,
   marks: [
     { state: 'filled', mark: 'filled', says: 'the piece is in its well' },
-    { state: 'possible', mark: 'possibly filled', says: 'the rim is broken: the piece may not belong here' },
+    {
+      state: 'possible',
+      mark: 'not certain',
+      says: 'the rim is broken: the piece is only probably or possibly what is asked for',
+    },
     { state: 'filler', mark: 'filler', says: 'half a rim: a problem piece, until a better one comes' },
     { state: 'wanted', mark: 'wanted', says: 'an empty well, as large as the pieces of the set mostly are' },
-    { state: 'excused', mark: 'excused', says: 'a dot: nothing can fill this place, and the reason is given' },
+    {
+      state: 'excused',
+      mark: 'cannot be filled',
+      says: 'a dot: nothing was made for this place, or nothing is known; the reason is given, and it is not counted',
+    },
   ] satisfies readonly { state: PlaceState['state']; mark: string; says: string }[],
   toCite: 'Cite this set',
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
@@ -63,15 +75,15 @@ export const setsWords = {
   othersMore: (count: number): string => `and ${String(count)} more`,
   more: (count: number): string => `Show ${String(count)} more`,
   upgrades: 'Upgrades',
-  upgradesMade: 'A better piece has replaced another:',
+  upgradesMade: 'A better piece, or one that may be better, has taken the place of another:',
   upgradesOpen: 'A piece in the cabinet may be better than the one in its place:',
   upgrade: (place: string, certain: boolean): string => `${place}, ${certain ? 'certainly' : 'possibly'} better`,
   insteadOf: 'instead of',
-  spares: 'Spares',
+  spares: 'Other pieces that fit',
   leftOut: 'Left out',
   leftOutLead: 'These would fit, except for one thing.',
   wantedNext: 'Wanted next',
-  toBetter: 'To be bettered',
+  toBetter: 'To be improved',
   toBetterSays: 'These places have a piece, and a better or a certain one is looked for:',
   wantedList: 'The wanted list, to print',
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
@@ -91,11 +103,13 @@ export const setsWords = {
   wantedWhy: {
     empty: 'Empty places',
     filler: 'Filler: a piece without problems is wanted',
-    possible: 'Possibly filled; a certain one is wanted',
+    possible: 'Not filled for certain; a certain one is wanted',
     'below the aim': 'Below the target grade',
   } satisfies Record<Wanted['why'], string>,
   wantedHere: 'In the cabinet',
-  wantedNothing: 'nothing',
-  wantedSeen: 'Seen',
+  wantedNothing: 'none in this cabinet',
+  wantedElsewhere: (count: number): string =>
+    count === 1 ? 'one that may fit, needed elsewhere' : `${String(count)} that may fit, needed elsewhere`,
+  wantedSeen: 'Seen (where, when, price)',
   back: 'Back to the set',
 } as const;

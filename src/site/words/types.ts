@@ -63,7 +63,8 @@ export const typesWords = {
   notes: 'What the list rests on',
   page: (page: number): string => `page ${String(page)}`,
   more: (count: number): string => `and ${String(count)} more.`,
-  allTypes: (count: number): string => `All ${String(count)} are among the types of the series.`,
+  allTypes: (count: number): string =>
+    count === 1 ? 'It is among the types of the series.' : `All ${String(count)} are among the types of the series.`,
   key: 'Identify a piece',
   keyLead: 'Which type is the piece before you? Answer what you can see; what you cannot tell, leave.',
   concordance: 'Concordance',

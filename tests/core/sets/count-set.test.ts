@@ -37,13 +37,13 @@ test('a small set, with every state, as written out by hand', () => {
     filled: { low: 1, high: 2 },
     excused: 1,
     places: [
-      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Chosen before london-worn: london-fine has the better grade.' },
+      { id: 'london', label: 'London', state: 'filled', piece: 'london-fine', others: ['london-worn'], because: 'Chosen before london-worn, because this one has the better grade.' },
       { id: 'york', label: 'York', state: 'possible', piece: 'york-perhaps', because: 'The mint is only probable. The only piece that fits.' },
       { id: 'bristol', label: 'Bristol', state: 'filler', piece: 'bristol-bent', because: 'Has a problem, and is a filler until a sound piece comes. The only piece that fits.' },
       { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
       { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
     ],
-    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands: london-fine has the better grade.' }],
+    spares: [{ piece: 'london-worn', because: 'Fits London, where london-fine stands, which has the better grade.' }],
     upgrades: [
       { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'The grade of london-fine, 40–45, is above that of london-worn, 12–15.' },
     ],
@@ -115,7 +115,7 @@ describe('between equals', () => {
     expect(count(london, pieces).places[0]).toMatchObject({ piece: 'b', others: ['c', 'a'] });
     expect(count(london, [...pieces, penny('d', { mint: 'london', ...graded(25) })]).places[0]).toMatchObject({
       piece: 'b',
-      because: 'Chosen before c: the keeper prefers b.',
+      because: 'Chosen before c, because this one is what the keeper prefers.',
     });
   });
   test('but lets no problem piece before a sound one, nor a doubtful piece certain', () => {
@@ -131,13 +131,13 @@ describe('between equals', () => {
     ];
     expect(count(london, pieces).places[0]).toMatchObject({
       piece: 'b',
-      because: 'Chosen before a: the grade of b may reach higher.',
+      because: 'Chosen before a, because this one may reach a higher grade.',
     });
   });
   test('and then nothing decides, which is said', () => {
     expect(count(london, [penny('b', { mint: 'london' }), penny('a', { mint: 'london' })]).places[0]).toMatchObject({
       piece: 'a',
-      because: 'Chosen before b: a and b are equal here, and the keeper has not said which is preferred.',
+      because: 'Chosen before b: the two are equal here.',
     });
   });
 });

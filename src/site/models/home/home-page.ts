@@ -18,7 +18,7 @@ import { exhibitWords } from '../../words/exhibits.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { linkedHomeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
-import { placesShown } from '../sets/place-shown.ts';
+import { firstPlaces } from '../sets/place-shown.ts';
 import type { PlaceShown } from '../sets/place-shown.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
 
@@ -140,7 +140,6 @@ function setLineOf(house: Cabinet, state: SetState): SetLine {
     count: countWords.filled(filled, of),
     wanted:
       empty.length > 0 ? homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED) : wholeInWords(filled, of),
-    places: placesShown(house, state, 0, DRAWN),
-    more: Math.max(0, state.places.length - DRAWN),
+    ...firstPlaces(house, state, DRAWN),
   };
 }

@@ -59,6 +59,16 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
   });
 }
 
+/** The first places that count, and how many more of them there are: what is drawn and what is told come to the number of the set. */
+export function firstPlaces(
+  cabinet: Cabinet,
+  state: SetState,
+  most: number,
+): { readonly places: readonly PlaceShown[]; readonly more: number } {
+  const places = state.places.filter((place) => place.state !== 'excused');
+  return { places: placesShown(cabinet, { ...state, places }, 0, most), more: Math.max(0, places.length - most) };
+}
+
 /** The middle one of the widths of these pieces, in millimetres. */
 export function usualWidth(pieces: readonly PublicPiece[]): number {
   const widths = pieces.flatMap((piece) => extentOf(piece)?.width ?? []).sort((a, b) => a - b);

@@ -209,10 +209,13 @@ export function foundSet(
 }
 
 /** What the two figures mean, and, where no arrangement has both, that the one shown reaches less than the higher. */
-function countMeans({ filled: { low, high }, places }: SetState): string {
+function countMeans({ filled: { low, high }, places, excused }: SetState): string {
   const shown = places.filter(({ state }) => state === 'filled' || state === 'possible').length;
-  const means = setsWords.countMeans(low, high);
-  return shown < high ? `${means} ${setsWords.countReaches(shown, high)}` : means;
+  return [
+    setsWords.countMeans(low, high),
+    ...(shown < high ? [setsWords.countReaches(shown, high)] : []),
+    ...(excused > 0 ? [setsWords.countLeavesOut(excused)] : []),
+  ].join(' ');
 }
 
 export function aimInWords(aim: string | undefined, scale = 'uk'): string | null {

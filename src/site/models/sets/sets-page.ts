@@ -7,7 +7,7 @@ import { setsWords } from '../../words/sets.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import { placesShown, tallyInWords } from './place-shown.ts';
+import { firstPlaces, tallyInWords } from './place-shown.ts';
 import type { PlaceShown } from './place-shown.ts';
 import { setStatesOf } from './set-states-of.ts';
 
@@ -54,8 +54,7 @@ function summaryOf(cabinet: Cabinet, state: SetState): SetSummary {
     count: countWords.filled(state.filled, state.of),
     tally: tallyInWords(state),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
-    places: placesShown(cabinet, state, 0, DRAWN),
-    more: Math.max(0, state.places.length - DRAWN),
+    ...firstPlaces(cabinet, state, DRAWN),
     wanted: urls.wanted(state.id),
   };
 }

@@ -13,6 +13,8 @@ export type WantedGroup = {
   readonly rows: readonly {
     readonly label: string;
     readonly here: (Link & { readonly grade: string | null }) | null;
+    /** What is said where nothing stands. */
+    readonly none: string;
   }[];
 };
 
@@ -47,9 +49,22 @@ export function wantedPage(cabinet: Cabinet, id: string): WantedPage {
     aim: aimInWords(fields.aim, fields['aim-scale']),
     groups: gather(state.wanted, ({ why }) => why).map(({ key, all }) => ({
       title: setsWords.wantedWhy[key],
-      rows: all.map(({ place, label }) => ({ label, here: pieceIn(cabinet, state.places, place) })),
+      rows: all.map(({ place, label }) => ({
+        label,
+        here: pieceIn(cabinet, state.places, place),
+        none: noneIn(state.places, place),
+      })),
     })),
   };
+}
+
+/** An empty place may have a piece that would fit and is needed for another. */
+function noneIn(
+  places: readonly { readonly id: string; readonly others?: readonly string[] }[],
+  place: string,
+): string {
+  const others = places.find((one) => one.id === place)?.others?.length ?? 0;
+  return others === 0 ? setsWords.wantedNothing : setsWords.wantedElsewhere(others);
 }
 
 function pieceIn(
