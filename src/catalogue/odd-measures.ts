@@ -4,27 +4,26 @@ import { sizeSpan } from '../core/measures/parse-size.ts';
 import type { Size } from '../core/measures/parse-size.ts';
 import { weightSpan } from '../core/measures/parse-weight.ts';
 import type { Weight } from '../core/measures/parse-weight.ts';
-import { standardOf } from '../core/metal/standards.ts';
+import { notAsStruck } from '../core/metal/fine-metal.ts';
+import { isOfMetal, LIKELY_PERCENT } from '../core/metal/standards.ts';
 import type { Standard } from '../core/metal/standards.ts';
 import type { Filed } from './records.ts';
 import type { DenominationFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import { known } from './schema/fields.ts';
+import { standardsOf } from './standards-of.ts';
 
 /** What is asked about: a piece by its measures, the standards of its denomination, and what it is. */
 export type Measured = Pick<
   PieceFields,
-  'kind' | 'metal' | 'weight' | 'diameter' | 'date' | 'made' | 'shape' | 'denomination'
+  'kind' | 'metal' | 'weight' | 'diameter' | 'date' | 'made' | 'shape' | 'denomination' | 'problem' | 'treatments'
 >;
 
 /** A measure that is hardly right, and why, in a sentence. */
 export type OddMeasure = { readonly field: 'weight' | 'diameter'; readonly says: string };
 
-/**
- * How far from its standard a weight may be. Half a coin weighs half, a cut quarter a quarter, and a piedfort up to four times as much; a
- * point in the wrong place is ten times off, and grains taken for grams fifteen.
- */
-const WEIGHT_TIMES = 5;
+/** Half a coin weighs half, a cut quarter a quarter, and what lost metal may weigh less than is likely of a whole one. */
+const BROKEN_TIMES = 5;
 /** A name may have gone over from silver to copper, as the penny did in 1797, and weigh twenty times as much; so much is right where no metal is said. */
 const TIMES_IN_ANY_METAL = { weight: 40, width: 4 } as const;
 /** A clipped flan keeps more than half its width, and a broad one is not twice as wide; centimetres for millimetres are ten times off. */
@@ -54,13 +53,16 @@ export function oddMeasures(
   if (!JUDGED.has(piece.kind)) return [];
   const [weight, size] = [known<Weight>(piece.weight), known<Size>(piece.diameter)];
   const denomination = denominations.find(({ id }) => id === piece.denomination);
-  const standards =
-    denomination === undefined ? [] : standardsOf(denomination, known<Dating>(piece.date)).filter(isOf(piece.metal));
-  const times = isSaid(piece.metal) ? { weight: WEIGHT_TIMES, width: WIDTH_TIMES } : TIMES_IN_ANY_METAL;
+  const standards = denomination === undefined ? [] : standardsFor(denomination, piece);
   const name = denomination?.fields.name ?? '';
   const isPlain = /^(?:struck)?$/.test(piece.made ?? '') && /^(?:round)?$/.test(piece.shape ?? '');
   const usual = piece.kind === 'medal' ? MEDAL : COIN;
   const across = size?.shape === 'round' ? sizeSpan(size).width : null;
+  const isWhole = isPlain && (size === null || across !== null) && !notAsStruck(piece).lost;
+  const weights = isMetal(piece.metal)
+    ? { less: isWhole ? 100 / LIKELY_PERCENT.low : BROKEN_TIMES, more: LIKELY_PERCENT.high / 100 }
+    : { less: TIMES_IN_ANY_METAL.weight, more: TIMES_IN_ANY_METAL.weight };
+  const width = isMetal(piece.metal) ? WIDTH_TIMES : TIMES_IN_ANY_METAL.width;
   const odd: OddMeasure[] = [];
 
   const grams = weight === null ? null : weightSpan(weight);
@@ -68,20 +70,24 @@ export function oddMeasures(
   if (weight !== null && grams !== null) {
     const says =
       byWeight !== null
-        ? outside(grams, byWeight, times.weight, weight.text, `the standard of a ${name}`, 'g')
+        ? outside(grams, byWeight, weights, weight.text, `the standard of a ${name}`, 'g')
         : isPlain
           ? beyond(grams, usual.grams, weight.text, 'g', piece.kind)
           : null;
-    if (says !== null) odd.push({ field: 'weight', says: `${says} Look whether a point or the unit is wrong.` });
+    if (says !== null)
+      odd.push({
+        field: 'weight',
+        says: `${says} Look whether a point or the unit is wrong${byWeight === null ? '' : ', or the metal or denomination is another'}.`,
+      });
   }
   const byWidth = unionOf(standards.flatMap((standard) => standard.diameter ?? []));
   if (size !== null && across !== null) {
-    const width = { low: size.shape === 'round' ? size.low : across, high: across };
+    const found = { low: size.shape === 'round' ? size.low : across, high: across };
     const says =
       byWidth !== null
-        ? outside(width, byWidth, times.width, size.text, `the usual width of a ${name}`, 'mm')
+        ? outside(found, byWidth, { less: width, more: width }, size.text, `the usual width of a ${name}`, 'mm')
         : isPlain
-          ? beyond(width, usual.millimetres, size.text, 'mm', piece.kind)
+          ? beyond(found, usual.millimetres, size.text, 'mm', piece.kind)
           : null;
     if (says !== null) odd.push({ field: 'diameter', says: `${says} Look whether a point or the unit is wrong.` });
   }
@@ -96,28 +102,19 @@ export function oddMeasures(
   return odd;
 }
 
-/** The standards in force when the piece was made; all of them where that is not known. */
-function standardsOf({ fields }: Filed<DenominationFields>, date: Dating | null): readonly Standard[] {
-  const all = fields.standards.map((one) =>
-    standardOf(one, { low: yearsOf(one.from).low, high: yearsOf(one.to).high }),
+/** The standards in force when the piece was made, all of them where that is not known; of its metal, where that is. */
+function standardsFor({ fields }: Filed<DenominationFields>, { date, metal }: Measured): readonly Standard[] {
+  const [dating, isSaid] = [known<Dating>(date), isMetal(metal)];
+  const made = dating === null ? null : yearsOf(dating);
+  return standardsOf(fields).filter(
+    (standard) =>
+      (made === null || (standard.years.low <= made.high && made.low <= standard.years.high)) &&
+      (!isSaid || isOfMetal(standard, metal) || (standard.metal === null && standard.fineness === null)),
   );
-  if (date === null) return all;
-  const made = yearsOf(date);
-  return all.filter(({ years }) => years.low <= made.high && made.low <= years.high);
 }
 
-/** The metals for which a fineness is stated. */
-const FINE: ReadonlySet<string> = new Set(['gold', 'silver', 'electrum', 'billon', 'platinum']);
-
-function isSaid(metal: string | undefined): metal is string {
+function isMetal(metal: string | undefined): boolean {
   return metal !== undefined && metal !== 'unknown' && metal !== 'none';
-}
-
-/** Whether a standard may be that of a piece of this metal. One that states a fineness and no metal is of silver or gold. */
-function isOf(metal: string | undefined): (standard: Standard) => boolean {
-  if (!isSaid(metal)) return () => true;
-  return (standard) =>
-    standard.metal === null ? standard.fineness === null || FINE.has(metal) : standard.metal === metal;
 }
 
 type Span = { readonly low: number; readonly high: number };
@@ -127,12 +124,19 @@ function unionOf(spans: readonly Span[]): Span | null {
   return { low: Math.min(...spans.map(({ low }) => low)), high: Math.max(...spans.map(({ high }) => high)) };
 }
 
-function outside(found: Span, standard: Span, times: number, text: string, what: string, unit: string): string | null {
-  if (found.high * times >= standard.low && found.low <= standard.high * times) return null;
+type Times = { readonly less: number; readonly more: number };
+
+function outside(found: Span, standard: Span, times: Times, text: string, what: string, unit: string): string | null {
+  if (found.high * times.less >= standard.low && found.low <= standard.high * times.more) return null;
   const isLarge = found.low > standard.high;
   const share = isLarge ? found.low / standard.high : (100 * found.high) / standard.low;
   const shown = standard.low === standard.high ? plain(standard.low) : `${plain(standard.low)}-${plain(standard.high)}`;
-  return `${text} is ${isLarge ? `${Math.round(share)} times` : `${plain(Number(share.toPrecision(1)))} % of`} ${what}, ${shown} ${unit}.`;
+  const ratio = isLarge
+    ? share < 3
+      ? share.toFixed(1)
+      : Math.round(share)
+    : plain(Number(share.toPrecision(share < 10 ? 1 : 2)));
+  return `${text} is ${ratio} ${isLarge ? 'times' : '% of'} ${what}, ${shown} ${unit}.`;
 }
 
 function beyond(

@@ -120,6 +120,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
   denominations: {
     name: line('Name', 'One of them: penny.'),
     plural: line('Several', 'Several of them: pennies.'),
+    realms: several('Realms', 'Where the standards were law; empty: for every piece of that name.', { example: '[England, the United Kingdom]' }),
     standards: rows('Standards', 'The lawful or usual weights and finenesses, oldest first.', {
       ...ENDS,
       weight: line('Weight', 'With its unit: 1.44 g.', { reads: 'weight' }),

@@ -83,7 +83,9 @@ export const mintSchema = z.strictObject({
 export const denominationSchema = z.strictObject({
   name: words,
   plural: words.optional(),
-  /** The lawful or usual weights and finenesses, oldest first. */
+  /** Where the standards were law; left out where they hold for every piece of that name: `[England, the United Kingdom]`. */
+  realms: z.array(words).optional(),
+  /** The lawful or usual weights and finenesses, oldest first, each of one metal. */
   standards: z
     .array(
       z.strictObject({

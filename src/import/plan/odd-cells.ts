@@ -31,6 +31,7 @@ export function oddCells(
           denomination: words(facts['denomination']),
           made: words(facts['made']),
           shape: words(facts['shape']),
+          problem: words(facts['problem']),
         },
         denominations,
       );

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fineMetal, metalValue } from '../../../src/core/metal/fine-metal.ts';
 import { debasement } from '../../../src/core/metal/series.ts';
-import { againstStandard, standardOf } from '../../../src/core/metal/standards.ts';
+import { againstStandard, standardOf, standardsBinding } from '../../../src/core/metal/standards.ts';
 import type { Standard } from '../../../src/core/metal/standards.ts';
 import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';
 import { parseWeight } from '../../../src/core/measures/parse-weight.ts';
@@ -54,6 +54,36 @@ describe('a piece against its standard', () => {
   });
 });
 
+describe('whose standard binds a piece', () => {
+  // The silver penny of 1816: 66 shillings, 792 pence, to the troy pound of 5,760 grains (Coinage Act 1816, s. 9); the copper penny of 1797
+  // and the bronze one of 1860 are other coins of one name (Coinage Act 1870, First Schedule: bronze, 145.83333 grains).
+  const grains = (of: number) => ({ grams: of * 0.06479891, plusMinus: null });
+  const silver = standardOf({ weight: grains(5760 / 792), fineness: exactly(0.925), metal: 'silver', source: 'Act of 1816' }, { low: 1816, high: 1919 }, ['England', 'the United Kingdom']); // prettier-ignore
+  const bronze = standardOf({ weight: grains(145.83333), metal: 'bronze', source: 'Act of 1870' }, { low: 1860, high: 1894 }, ['the United Kingdom']); // prettier-ignore
+  const UK = ['Great Britain, from 1801 the United Kingdom'];
+  test.for([
+    ['silver', UK, [silver]],
+    ['bronze', UK, [bronze]],
+    ['copper alloy', UK, [bronze]],
+    ['gilt silver', UK, [silver]],
+    ['copper', UK, []],
+    ['copper, silver-plated', UK, []],
+    ['unknown', UK, []],
+    [null, UK, []],
+    ['silver', ['Scotland'], []],
+    ['silver', [], []],
+    ['silver', ['Yorkshire, England'], [silver]],
+  ] as const)('a penny of %s of %o', ([metal, realms, bound]) => {
+    expect(standardsBinding([silver, bronze], { metal, realms })).toEqual(bound);
+  });
+
+  test('a penny of 18.8 g is no finding beside the silver penny; a cut quarter is one where it is said to be cut', () => {
+    const within = (grams: number, isWhole?: boolean) =>
+      againstStandard({ grams, plusMinus: null }, [silver], { low: 1841, high: 1841 }, isWhole).ok;
+    expect([within(18.8), within(0.45), within(0.12), within(0.12, false)]).toEqual([false, true, false, true]);
+  });
+});
+
 describe('how the penny was debased', () => {
   const rows = debasement(pennies.toReversed());
   const inYear = (year: number) => rows.find(({ standard }) => standard.years.low === year);
@@ -87,6 +117,7 @@ describe('which way, when diameters are known', () => {
     fineness: exactly(fineness),
     diameter: exactly(diameter),
     metal: 'silver',
+    realms: [],
     source: 'made up',
   });
   const waysTo = (next: Standard) => debasement([made(1, 1.4, 0.925, 19), next])[1]?.change?.ways;

@@ -1,4 +1,5 @@
 import type { Denomination } from '../../../catalogue/catalogue.ts';
+import { standardsOf } from '../../../catalogue/standards-of.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import type { Interval } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';
@@ -13,7 +14,6 @@ import type { NumberScale, NumberTick } from '../charts/number-scale.ts';
 import { barOf, scaleOver, ticksOf } from '../charts/time-scale.ts';
 import type { TimeScale, TimeTick } from '../charts/time-scale.ts';
 import { spanInWords } from '../charts/years.ts';
-import { standardsOf } from './weight-rows.ts';
 
 /** A block of a panel: across in per cent, down in pixels. */
 export type SeriesBlock = {
@@ -57,7 +57,7 @@ export function seriesCharts({ lists, listed }: Cabinet): readonly SeriesChart[]
   const countOf = ({ id }: Denomination): number => listed.filter(({ denomination }) => isOf(denomination, id)).length;
   const fullestFirst = Object.values(lists.denominations).toSorted((a, b) => countOf(b) - countOf(a));
   return fullestFirst.flatMap((denomination) => {
-    const rows = debasement(standardsOf(denomination)).filter(({ standard }) => standard.grams !== null);
+    const rows = debasement(standardsOf(denomination.fields)).filter(({ standard }) => standard.grams !== null);
     const scale = scaleOver(rows.map(({ standard }) => standard.years));
     return rows.length < 2 || scale === null ? [] : [chartOf(denomination, rows, scale)];
   });

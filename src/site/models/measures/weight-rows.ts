@@ -1,11 +1,11 @@
 import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
-import { yearsOf } from '../../../core/dating/interval.ts';
+import { standardsOf } from '../../../catalogue/standards-of.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import { notAsStruck } from '../../../core/metal/fine-metal.ts';
 import { weightSpan } from '../../../core/measures/parse-weight.ts';
 import type { Interval } from '../../../core/measures/units.ts';
-import { againstStandard, standardOf } from '../../../core/metal/standards.ts';
+import { againstStandard, standardsBinding } from '../../../core/metal/standards.ts';
 import type { Standard } from '../../../core/metal/standards.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -51,9 +51,9 @@ export const DOT_WIDTH = 2.5;
 const MIDDLE = 2;
 
 /** One chart for each denomination of which enough pieces were weighed, the fullest first. */
-export function weightCharts({ lists, listed }: Cabinet): readonly WeightChart[] {
-  const all = Object.values(lists.denominations)
-    .map((denomination) => ({ denomination, weighed: weighedOf(denomination, listed) }))
+export function weightCharts(cabinet: Cabinet): readonly WeightChart[] {
+  const all = Object.values(cabinet.lists.denominations)
+    .map((denomination) => ({ denomination, weighed: weighedOf(denomination, cabinet) }))
     .filter(({ weighed }) => weighed.length >= ENOUGH)
     .toSorted((a, b) => b.weighed.length - a.weighed.length)
     .slice(0, MOST_CHARTS);
@@ -69,21 +69,28 @@ const MOST_CHARTS = 24;
 /** Where more pieces than this were weighed, no piece has a line or a dot of its own: the page would grow with the cabinet. */
 const MOST_ON_A_PAGE = 200;
 
-/** The standards of a denomination with their years, oldest first. */
-export function standardsOf({ fields }: Denomination): readonly Standard[] {
-  return fields.standards.map((stated) =>
-    standardOf(stated, { low: yearsOf(stated.from).low, high: yearsOf(stated.to).high }),
+/** The standards of its denomination that bind a piece: those of its metal and its realm. */
+export function standardsOfPiece(piece: PublicPiece, { lists }: Pick<Cabinet, 'lists'>): readonly Standard[] {
+  const { metal, issuer, mint } = piece;
+  const denomination = lists.denominations[known(piece.denomination)?.id ?? ''];
+  if (denomination === undefined) return [];
+  const ruled = [...(known(piece.rulers) ?? []), ...piece.struckFor].flatMap(
+    ({ id }) => lists.rulers[id]?.fields.realm ?? [],
   );
+  const places = [known(mint)?.area, issuer].filter((place) => typeof place === 'string');
+  return standardsBinding(standardsOf(denomination.fields), { metal, realms: ruled.length > 0 ? ruled : places });
 }
 
-function weighedOf(denomination: Denomination, listed: readonly PublicPiece[]): readonly Weighed[] {
-  const standards = standardsOf(denomination);
+function weighedOf(denomination: Denomination, { lists, listed }: Cabinet): readonly Weighed[] {
   return listed.flatMap((piece) => {
     const { years, denomination: of } = piece;
     const weight = known(piece.weight);
     if (of === null || typeof of === 'string' || of.id !== denomination.id) return [];
     if (weight === null) return [];
-    const against = years === null ? null : againstStandard(weight, standards, years);
+    const against =
+      years === null
+        ? null
+        : againstStandard(weight, standardsOfPiece(piece, { lists }), years, !notAsStruck(piece).lost);
     const found = against?.ok === true ? against.value : null;
     return [
       {

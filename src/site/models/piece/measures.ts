@@ -11,7 +11,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { siteWords } from '../../words/site.ts';
-import { standardsOf } from '../measures/weight-rows.ts';
+import { standardsOfPiece } from '../measures/weight-rows.ts';
 import { afterType } from './after-type.ts';
 import { isIdle, row } from './row.ts';
 import type { Row } from './row.ts';
@@ -75,11 +75,11 @@ function inOtherUnit({ grams, unit }: Weight): string {
 const ROUNDED = 0.0005;
 
 /** Whether a fineness is, to the figure, that of the standard in force: an assay does not come out so. */
-export function isOfStandard({ years, ...piece }: PublicPiece, { lists }: Pick<Cabinet, 'lists'>): boolean {
+export function isOfStandard(piece: PublicPiece, cabinet: Pick<Cabinet, 'lists'>): boolean {
+  const { years } = piece;
   const fineness = known(piece.fineness);
-  const denomination = lists.denominations[known(piece.denomination)?.id ?? ''];
-  if (fineness === null || denomination === undefined || years === null) return false;
-  return standardsOf(denomination).some(
+  if (fineness === null || years === null) return false;
+  return standardsOfPiece(piece, cabinet).some(
     (standard) =>
       standard.fineness !== null &&
       standard.years.low <= years.high &&
@@ -102,12 +102,11 @@ function fineRows({ fineGrams, ...piece }: PublicPiece): readonly Row[] {
   return row(field.fine, `${range(low.toFixed(2), high.toFixed(2))} g`, { note: pieceWords.fineNote(ounces, unsure) });
 }
 
-function standardRows({ years, ...piece }: PublicPiece, { lists }: Cabinet): readonly Row[] {
+function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
+  const { years } = piece;
   const weight = known(piece.weight);
-  const denomination = lists.denominations[known(piece.denomination)?.id ?? ''];
-  if (weight === null || denomination === undefined || years === null) return [];
-  const standards = standardsOf(denomination);
-  const against = againstStandard(weight, standards, years);
+  if (weight === null || years === null) return [];
+  const against = againstStandard(weight, standardsOfPiece(piece, cabinet), years, !notAsStruck(piece).lost);
   if (!against.ok) return [];
   const { percent, rows } = against.value;
   const notes = rows.flatMap(({ standard: { grams, source } }) =>

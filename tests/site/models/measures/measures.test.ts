@@ -64,7 +64,7 @@ standards:
 
 describe('weights against the standard', () => {
   const penny = (number: string, date: string, weight: string, more = '') =>
-    piece(number, `denomination: penny\ndate: ${date}\nweight: ${weight}\n${more}`);
+    piece(number, `denomination: penny\nmetal: silver\ndate: ${date}\nweight: ${weight}\n${more}`);
 
   test('each piece lies in the row of its standard; one that lost metal is hollow', async () => {
     const cabinet = await cabinetWith({
@@ -79,6 +79,21 @@ describe('weights against the standard', () => {
     expect(chart?.rows.map(({ says, dots }) => [says, dots.map(({ isHollow }) => isHollow)])).toEqual([
       ['1279–1345: 1.44 g', [true, true, false]],
       ['1351–1411: 1.166 g', [false]],
+    ]);
+  });
+
+  test('a penny of copper is in the row of those without a standard', async () => {
+    const cabinet = await cabinetWith({
+      ...NOTHING_ELSE,
+      'denominations/penny.yaml': PENNY,
+      'pieces/one/piece.md': penny('1', '1280', '1.40 g'),
+      'pieces/two/piece.md': penny('2', '1281', '18.8 g').replace('silver', 'copper'),
+      'pieces/three/piece.md': penny('3', '1281', '18.8 g'),
+    });
+    expect(weightCharts(cabinet)[0]?.table.rows.map((row) => row.slice(2))).toEqual([
+      ['1279–1345: 1.44 g', '97'],
+      ['No published standard for these years', 'not known'],
+      ['No published standard for these years', 'not known'],
     ]);
   });
 
