@@ -22,8 +22,10 @@ export type StatedDie = { readonly die: string; readonly sure: HowSure };
 
 export type Facts = {
   readonly stated: Readonly<Record<Exclude<Fact, 'references' | 'die'>, Stated>>;
-  /** The years it was made in, where that is certain or probable. */
-  readonly made: Interval | null;
+  /** The years it was made in, and whether that is certain or at least probable. */
+  readonly made: { readonly years: Interval; readonly isSure: boolean } | null;
+  /** The first year in which anything could be made in the name of its rulers; before any, where that is not known. */
+  readonly notBefore: number;
   readonly references: readonly StatedReference[];
   readonly referencesSure: HowSure;
   readonly dies: { readonly obverse: StatedDie | null; readonly reverse: StatedDie | null };
@@ -92,13 +94,23 @@ export function statesOtherwise({ states = {}, made }: ListedType, { date, not =
 /** A half of a penny is called a halfpenny, and is of a type of the penny. */
 const CUT = /cut|half|halve|quarter|fragment/u;
 
-/** Whether a piece that names no type is of none of these: what it states for certain is otherwise in every one of them. */
-export function isRuledOut({ stated, made }: Facts, types: readonly ListedType[]): boolean {
+/**
+ * Whether a piece that names no type is of none of these: what it states for certain is otherwise in every one of them. Where
+ * its ruler is certainly none that they name, no doubt about its date saves it for a type of other years.
+ */
+export function isRuledOut({ stated, made, notBefore }: Facts, types: readonly ListedType[]): boolean {
   if (stated.type.values.size > 0 || (stated.type.maybe?.size ?? 0) > 0 || types.length === 0) return false;
+  const named = new Set(types.flatMap(({ states = {} }) => states.ruler ?? []).map(folded));
+  const { values: rulers, sure: rulerSure, blank } = stated.ruler;
+  const hasRuler = rulerSure === 'certain' && (rulers.size > 0 || blank === 'none');
+  const isAnothers = hasRuler && named.size > 0 && ![...rulers].some((ruler) => named.has(ruler));
   const isCut = [...stated.shape.values].some((shape) => CUT.test(shape));
   const telling = isCut ? (['ruler', 'mint'] as const) : (['ruler', 'mint', 'denomination'] as const);
   return types.every(({ states = {}, made: theirs }) => {
-    if (made !== null && theirs !== undefined && (made.high < theirs.low || theirs.high < made.low)) return true;
+    if (theirs !== undefined && made !== null && (made.isSure || isAnothers)) {
+      if (made.years.high < theirs.low || theirs.high < made.years.low) return true;
+    }
+    if (theirs !== undefined && isAnothers && theirs.high < notBefore) return true;
     return telling.some((fact) => {
       const { values, sure, blank } = stated[fact];
       const asked = states[fact] ?? [];
@@ -140,7 +152,8 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       dynasty: of('dynasty', dynastiesOf(rulers, lists), sure['ruler']),
       realm: of('realm', realms.names, realms.changes ? 'possible' : sure['ruler']),
     },
-    made: sure['date'] === 'possible' ? null : piece.interval,
+    made: piece.interval && { years: piece.interval, isSure: sure['date'] !== 'possible' },
+    notBefore: (sure['ruler'] ?? 'certain') === 'certain' ? accessionOf(piece.rulers, lists) : -Infinity,
     references: piece.references,
     referencesSure: sure['references'] ?? 'certain',
     dies: {
@@ -148,6 +161,15 @@ export function factsOf(piece: SetPiece, lists: Lists): Facts {
       reverse: statedDie(piece.dies?.reverse, sure['dies'] ?? sure['die']),
     },
   };
+}
+
+/** The year in which the last of these rulers to begin began; before any year where that is not listed of one. */
+function accessionOf(rulers: readonly string[], lists: Lists): number {
+  const firsts = rulers.map((ruler) => {
+    const reigns = lists.rulers.find(({ id }) => id === ruler)?.reigns ?? [];
+    return reigns.length === 0 ? -Infinity : Math.min(...reigns.map(({ low }) => low));
+  });
+  return firsts.length === 0 ? -Infinity : Math.max(...firsts);
 }
 
 function dynastiesOf(rulers: readonly string[], lists: Lists): readonly string[] {

@@ -232,4 +232,29 @@ describe('a set of types', () => {
     const left = counted.ok ? counted.value.leftOut.map(({ piece }) => piece) : [];
     expect(left.toSorted()).toEqual(['cut', 'doubtful', 'perhaps-later', 'silent']);
   });
+
+  // Reigns: Handbook of British Chronology, 3rd edition (1986). A class that struck on into the next reign names no ruler.
+  test('a doubt about the date keeps no coin of another ruler among what might fit a class that leaves its ruler open', () => {
+    const open = { ...types[0], id: 'lc-10', names: ['lc-10'], label: 'Class 10', states: { denomination: ['penny'] }, made: { low: 1301, high: 1310 } }; // prettier-ignore
+    const rulers = [
+      { id: 'edward-i', name: 'Edward I', reigns: [{ low: 1272, high: 1307 }] },
+      { id: 'edward-ii', name: 'Edward II', reigns: [{ low: 1307, high: 1327 }] },
+      { id: 'henry-vii', name: 'Henry VII', reigns: [{ low: 1485, high: 1509 }] },
+    ];
+    const perhaps = { date: 'possible' } as const;
+    const counted = countSet(
+      rule({ ...of, where: { denomination: ['penny'] } }),
+      [
+        penny('henry-vii', { rulers: ['henry-vii'], interval: { low: 1489, high: 1500 }, sure: perhaps }),
+        penny('henry-vii-undated', { rulers: ['henry-vii'], interval: null }),
+        penny('st-peter', { rulers: [], blanks: { ruler: 'none' }, interval: { low: 921, high: 927 }, sure: perhaps }),
+        penny('edward-ii', { rulers: ['edward-ii'], interval: { low: 1307, high: 1310 }, sure: perhaps }),
+        penny('edward-i', { interval: { low: 1291, high: 1300 }, sure: perhaps }),
+        penny('some-edward', { rulers: [], interval: { low: 1320, high: 1330 }, sure: perhaps }),
+      ],
+      { ...LISTS, rulers, types: [...types, open] as typeof types, works },
+    );
+    const left = counted.ok ? counted.value.leftOut.map(({ piece }) => piece) : [];
+    expect(left).toEqual(['edward-i', 'edward-ii', 'some-edward']);
+  });
 });
