@@ -18,7 +18,7 @@ export const paperWords = {
   beginAt: 'First cell (sheets that are half used: count from the left, row by row)',
   cell: (at: number, row: number, column: number) => `${at}: row ${row}, column ${column}`,
   foldHow:
-    'Front: number, ruler, denomination, mint, date. Back: number, reference, metal and weight, die axis. Fold along the dashes, paste, and cut round the front.',
+    'Front: number, ruler, denomination, mint, date. Back: number, reference, metal and weight, die axis, issuer. “York?” is possibly York, “prob. York” probably. Fold along the dashes, paste, and cut round the front.',
   reports: 'What does not fit',
   withheldHeading: 'What is left out of this form',
   back: 'The exhibit on line',

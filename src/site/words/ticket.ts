@@ -6,5 +6,9 @@ export const ticketWords = {
   unknown: 'unknown',
   unsure: (text: string, how: Certainty | undefined) =>
     how === undefined || how === 'certain' ? text : `${text} (${how})`,
+  /** As a ticket has room for it: `York?` is possible, `prob. York` probable. */
+  short: (text: string, how: Certainty | undefined) =>
+    how === 'possible' ? `${text}?` : how === 'probable' ? `prob. ${text}` : text,
+  struckFor: (names: string) => `for ${names}`,
   axis: (hours: number) => `${hours}h`,
 } as const;

@@ -5,6 +5,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { keyedPaths } from '../../keyed.ts';
 import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
+import { ticketWords } from '../../words/ticket.ts';
 import { worksWords } from '../../words/works.ts';
 import { filedUnder } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
@@ -142,7 +143,8 @@ const byWork = onceFor((listed: readonly PublicPiece[]): ReadonlyMap<string, rea
 });
 
 function citedPiece({ piece, reference }: Citing): CitedPiece {
-  return { href: urls.piece(piece.id), name: piece.title, number: formatReference(reference, '') };
+  const number = ticketWords.unsure(formatReference(reference, ''), piece.sure.references);
+  return { href: urls.piece(piece.id), name: piece.title, number };
 }
 
 function setsCiting({ lists }: Cabinet, id: string): readonly Link[] {

@@ -1,5 +1,7 @@
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Certainty } from '../../../catalogue/schema/fields.ts';
 import { paperWords } from '../../words/paper.ts';
+import { ticketWords } from '../../words/ticket.ts';
 import { extentOf, UNMEASURED } from '../shared/sizes.ts';
 import { gridFor, layInCells } from './cells.ts';
 import type { CellGrid } from './cells.ts';
@@ -97,25 +99,56 @@ export function ticketFor(
 }
 
 /**
- * The front of a ticket, in the order of the trade: number, ruler, denomination, mint, date; a piece without a ruler goes by its
- * title. Common practice.
+ * The front of a ticket, in the order of the trade: number, ruler, denomination, mint, date. Where it was struck for another, he
+ * is named with the ruler; without a ruler it goes by its issuer, and without either by its title as far as the first comma.
+ * Every doubt stands with what is doubted. Common practice.
  */
 function frontFacts(piece: PublicPiece): readonly string[] {
-  const ruler = namesOf(piece.rulers);
-  const what = nameOf(piece.denomination) ?? (ruler === null || piece.kind === 'unknown' ? null : piece.kind);
-  return facts([piece.number, ruler ?? (what === null ? piece.title : null), what, nameOf(piece.mint), dateOf(piece)]);
+  const { sure, kind, title } = piece;
+  const who = rulerOnTicket(piece) ?? doubted(issuerOf(piece), sure.issuer);
+  const what = nameOf(piece.denomination) ?? (who === null || kind === 'unknown' ? null : kind);
+  const called = who ?? title.split(', ')[0] ?? title;
+  const isSaid = what !== null && who === null && called.toLowerCase().includes(what.toLowerCase());
+  return facts([
+    piece.number,
+    called,
+    isSaid ? null : doubted(what, sure.denomination),
+    doubted(nameOf(piece.mint), sure.mint),
+    doubted(dateOf(piece), sure.date),
+  ]);
 }
 
-/** The back: number again, reference, metal and weight, axis. */
+/** The back: number again, reference, metal and weight, axis, and who was responsible where that is not the ruler. */
 function backFacts(piece: PublicPiece): readonly string[] {
-  const { axis, metal } = piece;
+  const { axis, metal, sure } = piece;
   const hours = axis?.hours ?? null;
   return facts([
     piece.number,
-    ...piece.references.slice(0, 2).map((reference) => formatReference(reference, reference.cited)),
-    facts([metal === 'none' || metal === 'unknown' ? null : metal, weightOf(piece)]).join(', ') || null,
+    ...piece.references
+      .slice(0, 2)
+      .map((reference) => doubted(formatReference(reference, reference.cited), sure.references)),
+    facts([metal === 'none' || metal === 'unknown' ? null : doubted(metal, sure.metal), weightOf(piece)]).join(', ') ||
+      null,
     hours === null ? null : paperWords.axis(hours),
+    rulerOnTicket(piece) === null ? null : doubted(issuerOf(piece), sure.issuer),
   ]);
+}
+
+/** In whose name it is, and for whom it was struck. */
+function rulerOnTicket({ rulers, struckFor, sure }: PublicPiece): string | null {
+  const ruler = doubted(namesOf(rulers), sure.ruler);
+  const others = namesOf(struckFor);
+  if (ruler === null || others === null) return ruler;
+  return `${ruler} (${doubted(ticketWords.struckFor(others), sure['struck-for'])})`;
+}
+
+function issuerOf({ issuer }: PublicPiece): string | null {
+  return issuer === 'unknown' || issuer === 'none' ? null : issuer;
+}
+
+/** A fact in the short form of a ticket, with its doubt. */
+function doubted<T extends string | null>(fact: T, how: Certainty | undefined): T | string {
+  return fact === null ? fact : ticketWords.short(fact, how);
 }
 
 function facts(all: readonly (string | null)[]): readonly string[] {
@@ -123,7 +156,8 @@ function facts(all: readonly (string | null)[]): readonly string[] {
 }
 
 function namesOf(named: PublicPiece['rulers']): string | null {
-  return named === null || typeof named === 'string' ? null : named.map(({ name }) => name).join(', ');
+  if (named === null || typeof named === 'string' || named.length === 0) return null;
+  return named.map(({ name }) => name).join(', ');
 }
 
 function nameOf(named: { readonly name: string } | string | null): string | null {

@@ -40,7 +40,9 @@ export function ticketOf(piece: PublicPiece): Ticket {
       size === null ? null : formatSize(size),
       axis === null || axis === undefined || axis.hours === null ? null : ticketWords.axis(axis.hours),
     ]),
-    references: piece.references.map((reference) => formatReference(reference, reference.cited)),
+    references: piece.references.map((reference) =>
+      ticketWords.unsure(formatReference(reference, reference.cited), sure.references),
+    ),
   };
 }
 
@@ -61,10 +63,17 @@ export function dateInWords({ date }: PublicPiece): string {
   return formatDate(date);
 }
 
-function rulersOf({ rulers, sure }: PublicPiece): string | null {
-  if (rulers === null || rulers === 'none') return null;
+/** In whose name it is, and for whom it was struck; where it names no ruler, who was responsible. */
+function rulersOf({ rulers, struckFor, issuer, sure }: PublicPiece): string | null {
+  if (rulers === null || rulers === 'none')
+    return issuer === null || issuer === 'unknown' || issuer === 'none'
+      ? null
+      : ticketWords.unsure(issuer, sure.issuer);
   if (rulers === 'unknown') return capital(ticketWords.unknown);
-  return ticketWords.unsure(rulers.map(({ name }) => name).join(' & '), sure.ruler);
+  const ruler = ticketWords.unsure(rulers.map(({ name }) => name).join(' & '), sure.ruler);
+  if (struckFor.length === 0) return ruler;
+  const others = ticketWords.struckFor(struckFor.map(({ name }) => name).join(' & '));
+  return `${ruler}, ${ticketWords.unsure(others, sure['struck-for'])}`;
 }
 
 function nameOf(named: Named | string | null): string | null {

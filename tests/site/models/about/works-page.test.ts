@@ -35,3 +35,13 @@ test('the list of works does not grow with the pieces, and the pages of a book h
   expect(Math.max(...pages.map(({ pieces }) => pieces.length))).toBe(400);
   expect(pages[0]?.pager?.pages.map(({ page }) => page)).toEqual([1, 2, 3]);
 });
+
+test('a number that is only probable is listed so', async () => {
+  const { lists, pieces, ...cabinet } = await cabinetCiting(2);
+  const listed = pieces.map((piece) => ({
+    ...piece,
+    sure: piece.number === '1000' ? { references: 'probable' as const } : {},
+  }));
+  const [work] = worksPage({ ...cabinet, lists, pieces, listed }).works;
+  expect(work?.pieces.map(({ number }) => number)).toEqual(['12', '1999', '2000 (probable)']);
+});

@@ -52,7 +52,7 @@ describe('a ticket', () => {
   });
 
   // The order of the trade. Common practice.
-  test('tells number, ruler, denomination, mint and date on the front; reference, weight and axis on the back', () => {
+  test('tells number, ruler, denomination, mint and date on the front; reference, weight, axis and issuer on the back', () => {
     const told = lines(ticketOfPiece(piece('york-penny-3b')).marks).map(({ says }) => says);
     const front = told.slice(0, told.lastIndexOf('0142'));
     const back = told.slice(told.lastIndexOf('0142'));
@@ -62,7 +62,43 @@ describe('a ticket', () => {
       'North 1017',
       'silver, 1.38 g ± 0.01',
       'die axis 6h',
+      'The king',
     ]);
+  });
+
+  const frontOf = (one: PublicPiece) => {
+    // A pocket of two inches, in which every fact has room.
+    const told = lines(ticketOfPiece(one, HOLDERS.at(-1)).marks).map(({ says }) => says.replaceAll('\u00a0', ' '));
+    const second = told.lastIndexOf(one.number);
+    return [told.slice(0, second), told.slice(second)].map((side) => side.join(' | '));
+  };
+
+  // A ticket names the actual authority beside the stated one, and doubt is written “?” or “prob.”. Common practice.
+  test('names for whom it was struck, and keeps every doubt', () => {
+    const named = (name: string) => ({ id: name, name });
+    const short = {
+      ...piece('york-penny-3b'),
+      rulers: [named('Henry II')],
+      struckFor: [named('John')],
+      issuer: 'Abbot of Selby',
+      sure: {
+        mint: 'possible', ruler: 'probable', 'struck-for': 'possible', references: 'probable', issuer: 'possible', date: 'probable', denomination: 'possible', metal: 'possible',
+      },
+    } as const; // prettier-ignore
+    expect(frontOf(short)).toEqual([
+      '0142 | prob. Henry II (for John?) | penny? | York? | prob. 1280–81',
+      '0142 | prob. North 1017 | silver?, 1.38 g ± 0.01 | die axis 6h | Abbot of Selby?',
+    ]);
+  });
+
+  test('goes by its issuer where it names no ruler, and by its title where it has neither', () => {
+    const of = (facts: Partial<PublicPiece>) => frontOf({ ...piece('york-penny-3b'), rulers: 'none', ...facts })[0];
+    expect(of({ issuer: 'Archbishop Wigmund' })).toBe('0142 | Archbishop Wigmund | penny | York | 1280–81');
+    const title = 'Penny in the name of St Peter, with the sword';
+    expect(of({ issuer: null, title })).toBe('0142 | Penny in the name of St Peter | York | 1280–81');
+    expect(of({ issuer: 'unknown', title: 'St Peter money, York' })).toBe(
+      '0142 | St Peter money | penny | York | 1280–81',
+    );
   });
 
   test('what does not fit is left out, from the end, seen to be and told, and never made smaller', () => {
