@@ -22,6 +22,8 @@ function withoutEscapes(text: string): string {
 const seenRun = remembered((run) =>
   run
     .replace(UNSEEN, '')
+    // Typed for an apostrophe; the compatibility form of an accent by itself is a blank.
+    .replace(/´/g, "'")
     .normalize('NFKC')
     .replace(/[\p{Pd}\u2212]/gu, '-'),
 );
@@ -61,6 +63,7 @@ function decoded(escaped: string): string {
 export function lettersOf(text: string): string {
   return withoutEscapes(text)
     .toLowerCase()
+    .replaceAll('`', "'")
     .replace(FOREIGN, plainRun)
     .replace(/[\t-\r_+-][\s_+-]*| [\s_+-]+/g, ' ');
 }
@@ -92,8 +95,8 @@ const plainRun = remembered((run) =>
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .replace(/[ßæœøł]/g, (letter) => PLAIN[letter] ?? letter)
-    .replace(/[‘’‚‛′´]/g, "'")
-    .replace(/[“”„‟″«»]/g, '"')
+    .replace(/[‘’‚‛′]/g, "'")
+    .replace(/[“”„‟«»]/g, '"')
     .replace(/[\s\p{Pd}\u2212]/gu, ' '),
 );
 
@@ -142,9 +145,10 @@ function seenText(html: string, within: string[] = []): string {
   return seen.join('');
 }
 
-/** What a reader sees of a text in Markdown: without its signs of emphasis, and of a link its words. */
+/** What a reader sees of a text in Markdown: without its signs of emphasis and elements, and of a link its words. */
 export function readMarkdown(text: string): string {
   return text
+    .replace(/<(?:!--[^]*?--|\/?[a-z][^<>]*)>/gi, '')
     .replace(/\]\([^()]*\)/g, '')
     .replace(/\\(?=[!-/:-@[-`{-~])/g, '')
     .replace(/[*`~[\]]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, '');

@@ -36,29 +36,41 @@ export function partsOf(column: string, cell: string): readonly string[] {
   return [];
 }
 
+/** A value of several words as one, as in the name of a file or behind `#`. */
+export function runTogether(value: string): readonly string[] {
+  return /^\p{L}+(?:[ -]\p{L}+)+$/u.test(value) && value.length > 10 ? [value.replace(/[ -]/g, '')] : [];
+}
+
 /** A number of six figures or more, with the letters that belong to it, in the ways it may be parted. */
 export function certificatesIn(cell: string): readonly string[] {
   return [...cell.matchAll(/[\p{L}\d]+(?:[-/. ]?[\p{L}\d]+)*/gu)].flatMap(([run]) => {
-    const number = run.split(' ').filter((word) => /\d/.test(word)).join(' '); // prettier-ignore
+    const words = run.split(' ');
+    const number = words.filter((word) => /\d/.test(word)).join(' ');
     const plain = number.replace(/[^\p{L}\d]/gu, '');
     if ((plain.match(/\d/g) ?? []).length < 6 && !(plain.length >= 6 && /\p{L}/u.test(plain) && /\d{3}/.test(plain)))
       return [];
     const isAllFigures = /^\d+$/.test(plain);
+    // Letters that stand before it by themselves may be written with it.
+    const before = words[words.findIndex((word) => /\d/.test(word)) - 1] ?? '';
     // Six figures behind letters, parted, are as often a year and a count.
     return [
       number,
       plain,
+      ...(before === '' || before.length > 5 ? [] : [`${before}${number}`, `${before}${plain}`]),
       ...plainFigures(plain).flatMap((one) => (isAllFigures || one.length >= 7 ? partedFigures(one) : [one])),
     ];
   });
 }
 
-/** Figures in the ways they may be parted; two groups of four may be the years from and to. */
+/** Figures in the ways they may be parted; two groups of four may be the years from and to, and six figures a measure. */
 function partedFigures(plain: string): readonly string[] {
   const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
+  if (plain.length < 7) return [plain, byThree, byThree.replace(' ', ',')];
   const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
   const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
-  return [plain, byThree, byThree.replaceAll(' ', ','), ...(isYears || plain.length < 7 ? [] : [byFour])];
+  const pairs = plain.length % 2 === 0 ? [plain.replace(/\d\d(?=\d)/g, '$& ')] : [];
+  const groups = [byThree, ...(isYears ? [] : [byFour])];
+  return [plain, ...pairs, ...groups.flatMap((one) => [' ', ',', '.', '/'].map((sign) => one.replaceAll(' ', sign)))];
 }
 
 /** The figures of a number without its letters, where there are six or more together. */

@@ -6,6 +6,7 @@ import {
   certificatesIn,
   MONEY,
   partsOf,
+  runTogether,
   saysMuch,
   sentencesOf,
   tells,
@@ -66,7 +67,8 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
     for (const { text, place, line } of told.values) {
       if (place !== null && isPublic(text, place === 'exact')) continue;
       const value = text.toLowerCase();
-      if (!names.has(value) && !isAnswered(column, value)) values.set(value, { value, from, column, line });
+      if (!names.has(value) && !isAnswered(column, value))
+        for (const form of [value, ...runTogether(value)]) values.set(form, { value: form, from, column, line });
     }
   }
   for (const one of rareNames(single, folder, records)) if (!values.has(one.value)) values.set(one.value, one);

@@ -224,7 +224,7 @@ type Written = { readonly signs: string; readonly words?: string };
 
 /** In letters as `lettersOf` gives them. Signs as Unicode CLDR has them, narrow and wide; words are common usage. */
 const WRITTEN: Readonly<Record<string, Written>> = {
-  GBP: { signs: '£|uk£|stg|quid|sterling', words: 'pounds?(?! (?:of|in) (?:silver|gold|copper|metal|weight)| (?:weight|troy|tower))' },
+  GBP: { signs: '£|uk[£p]|stg|quid|sterling', words: 'pounds?(?! (?:of|in) (?:silver|gold|copper|metal|weight)| (?:weight|troy|tower))' },
   EUR: { signs: '€|euros?' },
   USD: { signs: '\\$|us\\$', words: 'dollars?|bucks' },
   CAD: { signs: '\\$|ca?\\$', words: 'dollars?' },
@@ -268,6 +268,6 @@ export function currencyOf(code: string): Currency {
 
 function sides(either: string, between: string): Sides {
   const before = new RegExp(`(?<![\\p{L}\\d])(?:${either})${between}$`, 'u');
-  const behind = new RegExp(`^(?:[.,]? ?/? ?)(?:${either})(?![\\p{L}\\d])`, 'u');
+  const behind = new RegExp(`^(?:[.,]? ?/? ?[([]?)(?:${either})(?![\\p{L}\\d])`, 'u');
   return (left, right) => before.test(left) || behind.test(right);
 }

@@ -28,7 +28,7 @@ const GUARDS: readonly (readonly [files: readonly string[], tests: readonly stri
   guards('src/privacy', 'private-in-text', tested('privacy', 'disguised private-values leaks')),
   guards('src/privacy', 'hidden-in-text exact-in-text', tested('privacy', 'every-text inspect-built disguised leaks')),
   guards('src/privacy', 'hidden-pieces inspect-built', tested('privacy', 'hidden-pieces inspect-built disguised private-values leaks')),
-  guards('src/privacy', 'letters search guard', tested('privacy', 'inspected-with disguised hidden-pieces private-values leaks inspect-built')),
+  guards('src/privacy', 'letters search guard', tested('privacy', 'letters inspected-with disguised hidden-pieces private-values leaks inspect-built')),
   guards('src/privacy', 'picture-segments', tested('privacy', 'picture-segments inspect-built')),
   guards('src/privacy', 'git', tested('privacy', 'git')),
   guards('src/publish', 'public-piece public-facts', [...tested('publish', 'public-piece public-facts there-and-back tables'), ...tested('site/models/open-data', 'open-data linked manifests records')]),
