@@ -55,8 +55,10 @@ const character = z
       .default(USUAL.cost),
     /** What wear takes off such a piece on average: `0.05 g`. */
     wear: words.optional(),
+    /** How far single pieces lie off the published measure, either way: `0.09 g`; of a weight a twentieth when left out. */
+    scatter: words.optional(),
   })
-  .superRefine(({ kind, states, wear }, context) => {
+  .superRefine(({ kind, states, ...lost }, context) => {
     const problem = (path: string, message: string): void =>
       context.addIssue({ code: 'custom', path: [path], message });
     if (kind === 'states' && (states ?? []).length < 2)
@@ -74,10 +76,13 @@ const character = z
         'states',
         `A state cannot be called "${split.id}": in a cell a/b is either, ? is not known, and - is none.`,
       );
-    if (wear === undefined) return;
-    const read = kind === 'weight' ? parseWeight(wear) : kind === 'length' ? parseLength(wear) : null;
-    if (read === null) problem('wear', 'Only a weight or a length wears. Take the line out.');
-    else if (!read.ok) problem('wear', read.problem);
+    for (const name of ['wear', 'scatter'] as const) {
+      const text = lost[name];
+      if (text === undefined) continue;
+      const read = kind === 'weight' ? parseWeight(text) : kind === 'length' ? parseLength(text) : null;
+      if (read === null) problem(name, `Only a weight or a length has ${name}. Take the line out.`);
+      else if (!read.ok) problem(name, read.problem);
+    }
   });
 
 /** `types/<series>/series.yaml`: what a group of types has in common, and what tells them from one another. */
@@ -106,7 +111,7 @@ export type CharacterFields = SeriesFields['characters'][number];
 
 /** A character as the core asks it. */
 export function characterOf(fields: CharacterFields): Character {
-  const { wear } = fields;
+  const { wear, scatter } = fields;
   return {
     id: fields.id,
     label: fields.label ?? `${fields.id.charAt(0).toUpperCase()}${fields.id.slice(1)}`,
@@ -115,11 +120,13 @@ export function characterOf(fields: CharacterFields): Character {
     error: fields.error,
     seen: fields.seen,
     cost: fields.cost,
-    wear: wear === undefined ? 0 : wearOf(fields.kind, wear),
+    wear: wear === undefined ? 0 : lossOf(fields.kind, wear),
+    ...(scatter === undefined ? {} : { scatter: lossOf(fields.kind, scatter) }),
   };
 }
 
-function wearOf(kind: CharacterFields['kind'], wear: string): number {
+/** A wear or a scatter in grams or millimetres. */
+function lossOf(kind: CharacterFields['kind'], wear: string): number {
   if (kind === 'weight') {
     const weight = parseWeight(wear);
     return weight.ok ? weight.value.grams : 0;

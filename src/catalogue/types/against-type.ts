@@ -8,7 +8,7 @@ import { parseReferences } from '../../core/references/parse-reference.ts';
 import type { CitedWork } from '../../core/references/reference.ts';
 import { concord } from '../../core/types/concordance.ts';
 import { parseShown } from '../../core/types/key/character.ts';
-import { canMeasure } from '../../core/types/key/worn-measure.ts';
+import { canMeasure, singlesOf } from '../../core/types/key/worn-measure.ts';
 import { NOT_APPLICABLE, NOT_KNOWN } from '../../core/types/series.ts';
 import type { SeriesType } from '../../core/types/series.ts';
 import type { FiledPiece } from '../records.ts';
@@ -144,7 +144,7 @@ function otherMeasures(fields: PieceFields, series: TypeSeries, type: SeriesType
     const read = character === undefined || said === undefined ? null : parseShown(said.text, character);
     const own = ownMeasure(fields, name);
     if (character === undefined || read?.ok !== true || read.value.shows !== 'measure' || own === null) return [];
-    const { low, high } = read.value;
+    const { low, high } = singlesOf(read.value, character);
     const [middle, precision] = [(own.low + own.high) / 2, (own.high - own.low) / 2];
     if (canMeasure(middle, { low, high }, character.wear, precision)) return [];
     if (middle < low && !isWhole) return [];

@@ -77,9 +77,9 @@ export function weigh(key: Key, at: number, answer: Answer): Weighed {
   const misses = new Uint8Array(size);
   if (character === undefined || outcomes === undefined) return { likelihood, fit, misses };
   const ask = asked(character, outcomes, answer);
-  const mean = ask.meanOver(key.types.flatMap(({ shown }) => shown[at] ?? []));
+  const mean = ask.meanOver(key.singles.flatMap(({ shown }) => shown[at] ?? []));
   const floor = character.error * ask.chance;
-  for (const [t, { shown }] of key.types.entries()) {
+  for (const [t, { shown }] of key.singles.entries()) {
     const here = shown[at] ?? { shows: 'unknown' as const };
     // An answer that no type is known to give is one by chance from a type of which nothing is told.
     const share = here.shows !== 'unknown' ? ask.share(here) : mean > 0 ? mean : ask.chance;

@@ -22,6 +22,8 @@ export type Character = {
   readonly cost: number;
   /** For measures: what wear takes off on average, in the same unit. A piece is never heavier for being worn. */
   readonly wear: number;
+  /** For measures: how far single pieces were made off what is published, either way; left out, what is usual (see `singlesOf`). */
+  readonly scatter?: number | undefined;
 };
 
 export const USUAL = { error: 0.05, seen: 1, cost: 1, wear: 0 } as const;

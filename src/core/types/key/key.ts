@@ -1,6 +1,6 @@
 import { normalLegend } from '../../legends/normal-legend.ts';
 import type { Character, Shown } from './character.ts';
-import { densityOf, spanOf } from './worn-measure.ts';
+import { densityOf, singlesOf, spanOf } from './worn-measure.ts';
 import type { Span } from './worn-measure.ts';
 
 /** A leaf of a series as the key knows it: `shown` in the order of the characters. */
@@ -24,6 +24,8 @@ export type Outcomes = {
 export type Key = {
   readonly characters: readonly Character[];
   readonly types: readonly KeyType[];
+  /** The same with each measure as widely as single pieces lie. */
+  readonly singles: readonly KeyType[];
   readonly outcomes: readonly Outcomes[];
 };
 
@@ -36,11 +38,19 @@ type Shares = ReadonlyMap<number, number>;
 
 /** A key made ready for asking: everything that does not depend on the answers is worked out once. */
 export function keyOf(characters: readonly Character[], types: readonly KeyType[]): Key {
+  const singles = types.map((type) => ({
+    ...type,
+    shown: type.shown.map((one, at) => {
+      const character = characters[at];
+      return character === undefined ? one : singlesOf(one, character);
+    }),
+  }));
   return {
     characters,
     types,
+    singles,
     outcomes: characters.map((character, at) => {
-      const shown = types.map((type): Shown => type.shown[at] ?? { shows: 'unknown' });
+      const shown = singles.map((type): Shown => type.shown[at] ?? { shows: 'unknown' });
       return outcomesOf(character, shown);
     }),
   };

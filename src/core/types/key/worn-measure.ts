@@ -1,9 +1,22 @@
-import type { Shown } from './character.ts';
+import type { Character, Shown } from './character.ts';
 
 export type Span = { readonly low: number; readonly high: number };
 
 /** Below this share of the issue a worn piece is taken not to lie. */
 const RARELY = 0.01;
+
+/**
+ * Coins were struck so many to the pound, and single ones lie on both sides of the standard: a weight at the upper end of what is
+ * published, or a little over it, excludes nothing. A twentieth either way, where a series does not say; common practice.
+ */
+const SCATTER = 0.05;
+
+/** Where single pieces of a type lie, unworn. */
+export function singlesOf<T extends Shown>(shown: T, { kind, scatter }: Pick<Character, 'kind' | 'scatter'>): T {
+  if (shown.shows !== 'measure') return shown;
+  const either = scatter ?? (kind === 'weight' ? SCATTER * shown.high : 0);
+  return { ...shown, low: Math.max(0, shown.low - either), high: shown.high + either };
+}
 
 /** Where measures of these types can lie: from the lowest, well worn, to the highest. */
 export function spanOf(shown: readonly Shown[], wear: number): Span {

@@ -121,6 +121,25 @@ describe('A measure wears one way', () => {
     expect(of(heavy, 'one')?.probability).toBeGreaterThan(10 * (of(heavy, 'three')?.probability ?? 1));
   });
 
+  // Single pennies of 1279 weigh up to about 1.55 g, on a standard of 1.44 g (from memory of sylloges, North SCBI 39).
+  test('a little over what is published excludes nothing, and far over it does', () => {
+    const penny = (scatter?: number) => {
+      const character = { ...weight, ...(scatter === undefined ? {} : { scatter }) };
+      const types = [
+        { id: 'early', shown: [read('plain', crown), read('1.38-1.46 g', character)] },
+        { id: 'late', shown: [read('bifoliate', crown), read('1.38-1.46 g', character)] },
+      ];
+      const made = keyOf([crown, character], types);
+      return (grams: number) =>
+        identify(made, answered({ weight: { measure: grams, plusMinus: 0.01 } }), { strict: true }).candidates.length;
+    };
+    expect([1.3, 1.47, 1.51].map(penny())).toEqual([2, 2, 2]);
+    expect([1.55, 1.75].map(penny(0.1))).toEqual([2, 0]);
+    expect([1.47, 1.5].map(penny(0))).toEqual([2, 0]);
+    // What is published is shown as it is published.
+    expect(key.types[0]?.shown[2]).toMatchObject({ low: 1.4, high: 1.46 });
+  });
+
   test('its density is one whole over everything it can be', () => {
     fc.assert(
       fc.property(
