@@ -9,6 +9,9 @@ export type DiePair = {
   readonly coins: number | null;
 };
 
+/** Types that were struck together, being of one pair of dies or joined by pairs of several, with all pairs of theirs. */
+export type Issue = { readonly types: readonly string[]; readonly pairs: readonly DiePair[] };
+
 export type Side = 'obverse' | 'reverse';
 export type Die = { readonly side: Side; readonly die: string };
 
@@ -85,6 +88,25 @@ export function linkedGroups(rows: readonly DiePair[]): readonly LinkedGroup[] {
     coins: sumOf(inGroup.map(({ coins }) => coins)),
     joints: joints.filter(({ side, die }) => group.get(nameOf(side, die)) === at),
   }));
+}
+
+/** The pairs by issue, in the order of the rows: a pair of two types joins them; a pair of no type is of none. */
+export function issuesOf(rows: readonly DiePair[]): readonly Issue[] {
+  let issues: readonly Issue[] = [];
+  for (const pair of pairsOf(rows)) {
+    if (pair.types.length === 0) continue;
+    const joined = issues.filter(({ types }) => types.some((type) => pair.types.includes(type)));
+    const one = {
+      types: [...new Set([...joined.flatMap(({ types }) => types), ...pair.types])],
+      pairs: [...joined.flatMap(({ pairs }) => pairs), pair],
+    };
+    const [first] = joined;
+    issues =
+      first === undefined
+        ? [...issues, one]
+        : issues.flatMap((issue) => (issue === first ? [one] : joined.includes(issue) ? [] : [issue]));
+  }
+  return issues;
 }
 
 /** Every pair once: its types together, its coins added. */

@@ -11,6 +11,10 @@ const RELATION: Readonly<Record<TypeRelation, string>> = {
 
 /** `a, b or c`. */
 const EITHER = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+/** `a and b`. */
+const BOTH = new Intl.ListFormat('en-GB', { type: 'conjunction' });
+/** More issues than this are counted and not named. */
+const MOST_NAMED = 6;
 const NOT_KNOWN = 'not known';
 const HAS_NONE = 'has none';
 const OR = ' or ';
@@ -190,8 +194,22 @@ export const typesWords = {
     `Group ${String(at)}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,
   joints: (dies: string): string => `Held together by ${dies}: without it, the group would fall apart.`,
   linkedTypes: (types: string): string => `The group links ${types}.`,
-  coverage: (side: string, share: string, low: string, high: string, n: number, d: number): string =>
-    `${side}: ${String(d)} dies on ${String(n)} coins. If these coins are a fair sample, the known dies struck about ${share} of all that were made, with 95 per cent confidence between ${low} and ${high}.`,
+  /** The types of one issue: `Class 3b and Class 3c`. */
+  issue: (labels: readonly string[]): string => BOTH.format(labels),
+  coverage: (
+    issue: string,
+    side: string,
+    [share = '', low = '', high = '']: readonly string[],
+    n: number,
+    d: number,
+  ): string =>
+    `${issue}, ${side.toLowerCase()}: ${String(d)} dies on ${String(n)} coins. If these coins are a fair sample, the known dies struck about ${share} of all that were made, with 95 per cent confidence between ${low} and ${high}.`,
+  noLoneDie: (issue: string, side: string, n: number, d: number): string =>
+    `${issue}, ${side.toLowerCase()}: ${String(d)} dies on ${String(n)} coins, and every one on two coins or more. If these coins are a fair sample, few are missing; how few cannot be told from them.`,
+  loneDies: (issue: string, side: string, n: number): string =>
+    `${issue}, ${side.toLowerCase()}: ${String(n)} coins and as many dies, so most of the dies are not known yet.`,
+  fewCoins: (issues: readonly string[], few: number): string =>
+    `Fewer than ${String(few)} coins are recorded of ${issues.length > MOST_NAMED ? `${String(issues.length)} other issues` : `each of these: ${issues.join('; ')}`}. Nothing is said of the dies that are missing there.`,
   noInterval:
     'How many dies there once were is not given with an interval: the published ones miss the true number too often where it is known.',
   states: 'States of the dies',

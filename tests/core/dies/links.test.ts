@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { coverageInterval, uncutCoverage } from '../../../src/core/dies/estimate.ts';
-import { chainBetween, dieCounts, linkedGroups, typeLinks } from '../../../src/core/dies/links.ts';
+import { chainBetween, dieCounts, issuesOf, linkedGroups, typeLinks } from '../../../src/core/dies/links.ts';
 import type { DiePair } from '../../../src/core/dies/links.ts';
 import { dieStates } from '../../../src/core/dies/states.ts';
 
@@ -28,6 +28,19 @@ describe('Die links', () => {
     expect(typeLinks(CENSORINUS).map(({ side, die, types }) => [side, die, types])).toContainEqual([
       'reverse', 'Greek A', ['346/1e', '346/1f'],
     ]); // prettier-ignore
+  });
+
+  // Coverage is of one issue: common practice of die studies. A pair of two types shows them struck together.
+  test('count by issue what was struck together, and apart what was not', () => {
+    const rows: readonly DiePair[] = [
+      pair('A1', 'a1', '3b', 7), pair('A2', 'a2', '3c', 4), pair('A2', 'a1', '3b'), pair('B1', 'b1', '9b', 9),
+      pair('A2', 'a3', '3d'), { obverse: 'A1', reverse: 'a3', types: ['3b', '3d'], coins: 1 }, pair('Z', 'z'),
+    ]; // prettier-ignore
+    expect(issuesOf(rows).map(({ types, pairs }) => [types, pairs.length])).toEqual([
+      [['3b', '3d'], 4],
+      [['3c'], 1],
+      [['9b'], 1],
+    ]);
   });
 
   test('an obverse and a reverse of one name are two dies', () => {

@@ -1,6 +1,6 @@
 import { coverageInterval } from '../../../core/dies/estimate.ts';
-import { dieCounts, linkedGroups } from '../../../core/dies/links.ts';
-import type { LinkedGroup, Side } from '../../../core/dies/links.ts';
+import { dieCounts, issuesOf, linkedGroups } from '../../../core/dies/links.ts';
+import type { DiePair, LinkedGroup, Side } from '../../../core/dies/links.ts';
 import { dieStates } from '../../../core/dies/states.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -83,7 +83,7 @@ export function diesPage(cabinet: Cabinet, id: string, page: number): DiesPage {
     },
     groups: shown.flat().map(({ group, at }) => groupOf(cabinet, series, group, at)),
     pager,
-    coverage: page === 1 ? (['obverse', 'reverse'] as const).flatMap((side) => coverageOf(series, side)) : [],
+    coverage: page === 1 ? coverageOf(series) : [],
     states: states.map(({ die, steps }) => ({
       name: capital(die),
       steps: steps.map((step) =>
@@ -154,10 +154,33 @@ function inOrder(names: readonly string[]): readonly string[] {
   return names.toSorted(NAMES.compare);
 }
 
-function coverageOf(series: TypeSeries, side: Side): readonly string[] {
-  const counts = dieCounts(series.pairs, side);
-  if (counts === null || counts.n < 10 || counts.d1 === counts.n) return [];
-  const { coverage, low, high } = coverageInterval(counts);
-  const share = (value: number): string => `${(value * 100).toFixed(0)} per cent`;
-  return [typesWords.coverage(typesWords.faceOf[side], share(coverage), share(low), share(high), counts.n, counts.d)];
+/** Fewer coins than this say nothing of the dies that are missing. */
+const FEW = 10;
+
+/** Coverage by issue: dies of issues years apart are of no one sample, so it is never told of a whole series. */
+function coverageOf(series: TypeSeries): readonly string[] {
+  const issues = issuesOf(series.pairs).map(({ types, pairs }) => ({
+    pairs,
+    name: typesWords.issue(types.map((type) => series.types.get(type)?.label ?? type)),
+    coins: dieCounts(pairs, 'obverse')?.n ?? 0,
+  }));
+  const few = issues.filter(({ coins }) => coins > 0 && coins < FEW);
+  return [
+    ...issues.filter(({ coins }) => coins >= FEW).flatMap(({ name, pairs }) => coverageOfIssue(name, pairs)),
+    ...(few.length === 0 ? [] : [typesWords.fewCoins(few.map(({ name }) => name), FEW)]),
+  ];
+} // prettier-ignore
+
+function coverageOfIssue(name: string, pairs: readonly DiePair[]): readonly string[] {
+  return (['obverse', 'reverse'] as const).flatMap((side) => {
+    const counts = dieCounts(pairs, side);
+    if (counts === null) return [];
+    const face = typesWords.faceOf[side];
+    // With no die known from one coin alone, or with all, the formula gives all or nothing and no interval.
+    if (counts.d1 === 0) return [typesWords.noLoneDie(name, face, counts.n, counts.d)];
+    if (counts.d1 === counts.n) return [typesWords.loneDies(name, face, counts.n)];
+    const { coverage, low, high } = coverageInterval(counts);
+    const shares = [coverage, low, high].map((value) => `${(value * 100).toFixed(0)} per cent`);
+    return [typesWords.coverage(name, face, shares, counts.n, counts.d)];
+  });
 }
