@@ -88,6 +88,8 @@ export function metalValue({ fine, price, plated, mounted, altered }: Meltable):
 /** What a keeper says of a piece that bears on what its weight means. */
 export type ToldOfMetal = {
   readonly metal?: string | null | undefined;
+  /** How it was made: what was plated from the start was made so, and not treated later. */
+  readonly made?: string | null | undefined;
   readonly problem?: string | null | undefined;
   readonly shape?: string | null | undefined;
   readonly treatments?: readonly string[] | undefined;
@@ -126,9 +128,9 @@ function anyOf(patterns: readonly string[], flags: string): RegExp {
   return new RegExp(patterns.join('|'), flags);
 }
 
-/** Whether a piece is plated, mounted, or short of metal, by what is said of its metal, shape, treatments and problem. */
-export function notAsStruck({ metal, problem, shape, treatments = [] }: ToldOfMetal): NotAsStruck {
-  const said = [metal, problem, shape, ...treatments].filter((words) => words !== null && words !== undefined);
+/** Whether a piece is plated, mounted, or short of metal, by what is said of its metal, making, shape, treatments and problem. */
+export function notAsStruck({ metal, made, problem, shape, treatments = [] }: ToldOfMetal): NotAsStruck {
+  const said = [metal, made, problem, shape, ...treatments].filter((words) => words !== null && words !== undefined);
   const told = said.join('; ');
   // A mount that came off is no longer weighed, and took metal with it or left solder.
   const present = told.replace(MOUNT_GONE, '');

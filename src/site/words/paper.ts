@@ -73,7 +73,10 @@ export const paperWords = {
   setUp: 'Set-up list',
   /** What is done in a case before and after its pieces are laid. */
   layPlan: (number: number) => `Case ${number}: the joined plan into the empty case`,
-  layCards: (number: number, cards: number) => `Case ${number}: title card, headings and texts (${cards})`,
+  layCards: (number: number, cards: number, isFirst: boolean) =>
+    isFirst
+      ? `Case ${number}: title card, and headings and texts (${cards})`
+      : `Case ${number}: headings and texts (${cards})`,
   close: (number: number, labels: number) =>
     `Case ${number}: labels to their pieces (${labels}), look it through, close and lock it`,
   namingAddress: 'Without codes: the address they lead to says the name of the exhibitor.',
@@ -85,6 +88,11 @@ export const paperWords = {
     `The name, or a part of it, was in: ${places.join('; ')}. It now says “the exhibitor” there. Read these again before you print.`,
   ordinaryKept: (count: number) =>
     `${count === 1 ? 'One word of the name is' : `${count} words of the name are`} also in the lists or an ordinary word of this exhibit, and left where ${count === 1 ? 'it is' : 'they are'} alone. Read through for any that a judge could take for the name.`,
+  /** What a form without a name prints all the same. */
+  titleCardKept: (lines: readonly string[]) =>
+    `The title card still says: ${lines.map((line) => `“${line}”`).join('; ')}. In a contest between clubs the name of a club is a name too: take it out of title-card: before you print.`,
+  codesKept:
+    'Where the set-up list has codes, they lead to pages that name nobody; but their address is that of the site. Do not leave that list with the case.',
   initialsInNumbers:
     'Some inventory numbers begin with the initials of the name. They are printed on tickets and next to labels.',
   placeOf: {

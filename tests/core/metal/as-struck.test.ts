@@ -8,6 +8,7 @@ const SOUND = { plated: false, mounted: false, lost: false };
 const TOLD: readonly (readonly [what: string, told: ToldOfMetal, found: Partial<typeof SOUND>])[] = [
   ['a denarius fourré', { metal: 'silver', treatments: ['fourrée'] }, { plated: true }],
   ['a forger’s plated penny', { metal: 'copper, silver-plated' }, { plated: true }],
+  ['a penny plated from the start', { metal: 'copper', made: 'struck, plated' }, { plated: true }],
   ['a subaerate coin', { metal: 'silver', problem: 'subaerate' }, { plated: true }],
   ['a sixpence gilt to pass for a half sovereign', { metal: 'silver', treatments: ['gilt'] }, { plated: true }],
   ['a follis with its silver wash', { metal: 'bronze, silver wash' }, { plated: true }],

@@ -1,4 +1,5 @@
 import type { Cabinet } from '../../cabinet.ts';
+import { hasPublicAddress } from '../../urls.ts';
 import { paperWords } from '../../words/paper.ts';
 import { piecesShown } from '../exhibit/shown-exhibit.ts';
 import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
@@ -30,6 +31,8 @@ export function withoutName(exhibit: ShownExhibit, cabinet: Cabinet): Anonymous 
       places.size === 0 ? paperWords.nothingWithheld : paperWords.withheld([...places]),
       ...(kept.length === 0 ? [] : [paperWords.ordinaryKept(kept.length)]),
       ...(isNumbered ? [paperWords.initialsInNumbers] : []),
+      ...(shown.titleCard.length === 0 ? [] : [paperWords.titleCardKept(shown.titleCard)]),
+      ...(hasPublicAddress() ? [paperWords.codesKept] : []),
     ],
   };
 }

@@ -29,7 +29,10 @@ export function setUpSheets(exhibit: ShownExhibit, paper: Paper, anonymous: Anon
   const says = !hasPublicAddress() ? paperWords.noAddress : isNaming ? paperWords.namingAddress : null;
   const entries = exhibit.cases.flatMap(({ number, groups }) => [
     step(paperWords.layPlan(number), wide),
-    step(paperWords.layCards(number, groups.flatMap(({ text }) => (text === null ? [1] : [1, 1])).length), wide),
+    step(
+      paperWords.layCards(number, groups.flatMap(({ text }) => (text === null ? [1] : [1, 1])).length, number === 1),
+      wide,
+    ),
     ...groups.flatMap(({ title, pieces }) =>
       pieces.map((shown) =>
         entry(shown, paperWords.inCase(number, title), wide, says === null ? address(shown) : null),

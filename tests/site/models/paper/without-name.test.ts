@@ -67,6 +67,17 @@ describe('an exhibit without its keeper', () => {
       expect(says).toContain(place);
     for (const part of keeper.split(' ')) expect(says).not.toContain(part);
   });
+
+  // In a contest between clubs the name of a club is a name too. Common practice.
+  test('is told what the title card still says, which may name a club', () => {
+    const [first] = cabinet.lists.exhibits;
+    if (first === undefined) expect.fail('The demo has no exhibit.');
+    const says = withoutName(shownExhibit(cabinet, first), cabinet).reports.join(' ');
+    expect(first.fields['title-card'][0]).toContain('Circle');
+    for (const line of first.fields['title-card']) expect(says).toContain(`“${line}”`);
+    const bare = { ...first, fields: { ...first.fields, 'title-card': [] } };
+    expect(withoutName(shownExhibit(cabinet, bare), cabinet).reports.join(' ')).not.toContain('title card');
+  });
 });
 
 /** Plain data with the same words after every text that is more than one word. */
