@@ -6,7 +6,7 @@ import { join, relative, sep } from 'node:path';
 import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
 import { builtGuardOf, guarded, lookedFor } from './guard.ts';
-import { lettersOf, pageText, spokenText, unescaped } from './letters.ts';
+import { lettersOf, pageParts, spokenText, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
@@ -72,6 +72,7 @@ export async function inspectAgain(
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
   const problems: Problem[] = [];
+  const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: new Set() };
   for (const path of files) {
     const file = relative(built, path).split(sep).join('/');
     for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
@@ -93,7 +94,7 @@ export async function inspectAgain(
     if (knownAs?.bytes === digest) continue;
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, bytes));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, bytes.toString('utf8'), guard, { search, formerly, keeper }, cabinet.at));
+      problems.push(...inspectText(file, bytes.toString('utf8'), sought));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return { problems: orderProblems(problems), clean: { of, files: looked } };
@@ -116,30 +117,39 @@ function inspectPicture(file: string, bytes: Uint8Array): readonly Problem[] {
   return segments.map(({ name }) => problem('leak-in-picture', { file }, name));
 }
 
-function inspectText(
-  file: string,
-  written: string,
-  guard: PrivateGuard,
-  pieces: { search: PieceSearch; formerly: ReadonlyMap<string, readonly string[]>; keeper: string },
-  cabinet: string,
-): readonly Problem[] {
+/** What a text of a site is looked through for, and the elements of pages that were found clean of it. */
+type Sought = {
+  readonly guard: PrivateGuard;
+  readonly search: PieceSearch;
+  readonly formerly: ReadonlyMap<string, readonly string[]>;
+  readonly keeper: string;
+  readonly cabinet: string;
+  readonly clean: Set<string>;
+};
+
+/** So many elements are remembered: those that all pages have are met again soon. */
+const REMEMBERED = 20_000;
+
+function inspectText(file: string, written: string, sought: Sought): readonly Problem[] {
+  const { guard, search, formerly, keeper, cabinet, clean } = sought;
   const found: Problem[] = [];
   const text = unescaped(written);
-  const letters = lettersOf(MARKED_UP.test(file) ? pageText(written) : written);
+  const { seen, elements } = MARKED_UP.test(file) ? pageParts(written) : { seen: written, elements: [] };
+  // What stands in an element ends with it: one that another page has as well is looked through once.
+  const fresh = elements.filter((element) => !clean.has(element));
+  const letters = lettersOf([seen, ...fresh].join('\n'));
   const secrets = guarded(letters, guard).map(({ from, column, line, hint }) =>
     problem('leak-private', { file }, column, from, line, hint),
   );
   found.push(...new Map(secrets.map((one) => [one.says, one])).values());
-  for (const { id, publish } of piecesIn(pieces.search, file, text, letters))
+  const told = piecesIn(search, file, text, letters);
+  for (const { id, publish } of told)
     if (publish === 'no') found.push(problem('leak-unpublished', { file }, id));
-    else if (!isOwn(file, [id, ...(pieces.formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
+    else if (!isOwn(file, [id, ...(formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
+  if (found.length + told.length === 0) remember(fresh, clean);
   for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
     found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
-  if (
-    WITHOUT_NAME.test(file) &&
-    pieces.keeper !== '' &&
-    whereStands(lettersOf(spokenText(written)), pieces.keeper) !== -1
-  )
+  if (WITHOUT_NAME.test(file) && keeper !== '' && whereStands(lettersOf(spokenText(written)), keeper) !== -1)
     found.push(problem('leak-keeper', { file }));
   const loaded = loadsFrom(file, written);
   if (loaded !== null) found.push(problem('leak-remote', { file }, loaded));
@@ -148,6 +158,12 @@ function inspectText(
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;
+}
+
+function remember(elements: readonly string[], clean: Set<string>): void {
+  if (clean.size > REMEMBERED) clean.clear();
+  // A copy: a part of a page would keep the whole of it in memory.
+  for (const element of elements) clean.add(Buffer.from(element).toString());
 }
 
 /** Whether a file is one of those an unlisted piece has for itself, under one of its names. */

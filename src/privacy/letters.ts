@@ -108,11 +108,10 @@ const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s sma
 /** The attribute of an element that holds a figure on a scale, as of a rule or an axis: beside the next they are no number together. */
 const ON_SCALE = ' data-on-scale';
 
-/** What a page says: its text without its elements, on which it may be parted, and then what is in them. */
-export function pageText(html: string): string {
-  const within: string[] = [];
-  const seen = seenText(html, within);
-  return `${seen}\n${within.join('\n')}`;
+/** What a page says: its text without its elements, on which it may be parted, and those of them that have attributes. */
+export function pageParts(html: string): { readonly seen: string; readonly elements: readonly string[] } {
+  const elements: string[] = [];
+  return { seen: seenText(html, elements), elements };
 }
 
 /** What a reader of a page sees, or has read aloud; no addresses. */

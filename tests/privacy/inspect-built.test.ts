@@ -68,6 +68,21 @@ test.for(LEAKS)('$kind is found in $file: $text', async ({ kind, file, text }) =
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
 });
 
+test.for([
+  [
+    '<a title="the Groat that stands in no list">x</a>',
+    'leak-unlisted',
+    'z/index.html',
+    'pieces/unlisted-groat/index.html',
+  ],
+  ['<a title="in the MARK-STORAGE bank box">x</a>', 'leak-private', 'b/index.html', 'a/index.html'],
+] as const)('what %s tells is found in every page that has it', async ([element, kind, file, before]) => {
+  const { records } = readCabinet(await markedCabinet());
+  const site = await built({ [before]: page(element), [file]: page(element), 'c/index.html': page('x') });
+  const found = await inspectBuilt(site, records, CABINET);
+  expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
+});
+
 test('the folder of the cabinet is found wherever it lies on the machine, and an old id of a hidden piece as its own', async () => {
   const folder = changed(await markedCabinet(), {
     'pieces/hidden-noble/piece.md': (text) => text.replace(/^kind:/m, 'formerly: noble-of-old\nkind:'),
