@@ -24,17 +24,21 @@ process.on('exit', () => {
 async function run(words: readonly string[], cwd: string): Promise<Run> {
   const told = join(mkdtempSync(join(tmpdir(), 'bench-told-')), 'told.txt');
   const from = performance.now();
-  const child = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', ...words], {
-    cwd,
-    env: {
-      ...process.env,
-      BENCH_TOLD: told,
-      NODE_OPTIONS: `--import data:text/javascript,${encodeURIComponent(TELLS)}`,
-      // As every command of ours is started; the bare site has it too.
-      MALLOC_ARENA_MAX: '2',
-      NODE_COMPILE_CACHE: resolve('.cache/compiled'),
+  const child = spawn(
+    process.execPath,
+    ['--disable-warning=ExperimentalWarning', '--max-semi-space-size=64', ...words],
+    {
+      cwd,
+      env: {
+        ...process.env,
+        BENCH_TOLD: told,
+        NODE_OPTIONS: `--import data:text/javascript,${encodeURIComponent(TELLS)}`,
+        // As every command of ours is started; the bare site has it too.
+        MALLOC_ARENA_MAX: '2',
+        NODE_COMPILE_CACHE: resolve('.cache/compiled'),
+      },
     },
-  });
+  );
   let most = 0;
   const watch = setInterval(() => {
     most = Math.max(most, memoryOf(child.pid ?? 0));
