@@ -198,7 +198,7 @@ export const PROBLEMS = {
     `The ledger has another ${what} for this piece than line ${line} of private/life.csv. Correct one of the two, or empty this cell.`,
   // What was built
   'leak-private': (column: string, from: string, line: number, hint: string) =>
-    `This file holds what the column ${column} of ${from} keeps in its line ${line}, ${hint}. Take it out of the public text that names it.`,
+    `This file holds what the column ${column} of ${from} keeps in its line ${line}, ${hint}. Take it out of the public text that names it, or, if it may be known, write ${column}, the words and today's date into private/not-secret.csv.`,
   'leak-unpublished': (id: string) =>
     `This file tells of ${id}, which is not to be published. Take its name out of every public text.`,
   'leak-unlisted': (id: string) =>

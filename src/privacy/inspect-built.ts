@@ -1,17 +1,18 @@
 import { hash } from 'node:crypto';
-import { lstatSync, readFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
 import { builtGuardOf, guarded, lookedFor } from './guard.ts';
-import { lettersOf, pageParts, spokenText, unescaped } from './letters.ts';
+import { lettersOf, pageParts, spokenText, styleWords, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { lacksIn, loadsFrom } from './page-policy.ts';
-import { whereStands } from './search.ts';
+import { searchFor, whereStands } from './search.ts';
+import { sumsFor } from './sums.ts';
 import { withdrawnIn } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
@@ -49,13 +50,15 @@ export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, L
 
 /**
  * As `inspectBuilt`, but a file that was found clean of the very same things is not read again when it was not written since, and
- * not looked through again when its bytes are the same. Every name of a file is looked at in any case.
+ * not looked through again when its bytes are the same. Every name of a file is looked at in any case. What is byte for byte a file
+ * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak.
  */
 export async function inspectAgain(
   built: string,
   records: Records,
   cabinet: CabinetFolder,
   before: Clean | null,
+  program: string | null = null,
 ): Promise<{ readonly problems: readonly Problem[]; readonly clean: Clean }> {
   const guard = builtGuardOf(cabinet, records);
   const search = pieceSearch(records);
@@ -94,10 +97,22 @@ export async function inspectAgain(
     if (knownAs?.bytes === digest) continue;
     if (PICTURE.test(file)) problems.push(...inspectPicture(file, bytes));
     else if (TEXT.test(file)) {
-      problems.push(...inspectText(file, bytes.toString('utf8'), sought));
+      const isOwn = program !== null && isSame(join(program, file), bytes);
+      problems.push(...inspectText(file, bytes.toString('utf8'), isOwn ? { ...sought, ...NOTHING } : sought));
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return { problems: orderProblems(problems), clean: { of, files: looked } };
+}
+
+/** Nothing to look for. */
+const NOTHING = {
+  guard: { values: searchFor([]), sums: sumsFor([]) },
+  search: pieceSearch({ pieces: [] }),
+  clean: new Set<string>(),
+};
+
+function isSame(path: string, bytes: Buffer): boolean {
+  return existsSync(path) && readFileSync(path).equals(bytes);
 }
 
 function stampOf(path: string): string {
@@ -134,8 +149,8 @@ function inspectText(file: string, written: string, sought: Sought): readonly Pr
   const { guard, search, formerly, keeper, cabinet, clean } = sought;
   const found: Problem[] = [];
   const text = unescaped(written);
-  const { seen, elements } = MARKED_UP.test(file) ? pageParts(written) : { seen: written, elements: [] };
-  // What stands in an element ends with it: one that another page has as well is looked through once.
+  const { seen, elements } = partsOf(file, written);
+  // What is in an element ends with it: one that another page has as well is looked through once.
   const fresh = elements.filter((element) => !clean.has(element));
   const letters = lettersOf([seen, ...fresh].join('\n'));
   const secrets = guarded(letters, guard).map(({ from, column, line, hint }) =>
@@ -158,6 +173,11 @@ function inspectText(file: string, written: string, sought: Sought): readonly Pr
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
   return found;
+}
+
+function partsOf(file: string, written: string): ReturnType<typeof pageParts> {
+  if (MARKED_UP.test(file)) return pageParts(written);
+  return { seen: file.endsWith('.css') ? styleWords(written) : written, elements: [] };
 }
 
 function remember(elements: readonly string[], clean: Set<string>): void {

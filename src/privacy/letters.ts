@@ -105,9 +105,6 @@ const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', 
 /** Elements that stand within a word or a sentence, and part nothing. */
 const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s small span strong sub sup time u wbr'.split(' ')); // prettier-ignore
 
-/** The attribute of an element that holds a figure on a scale, as of a rule or an axis: beside the next they are no number together. */
-const ON_SCALE = ' data-on-scale';
-
 /** What a page says: its text without its elements, on which it may be parted, and those of them that have attributes. */
 export function pageParts(html: string): { readonly seen: string; readonly elements: readonly string[] } {
   const elements: string[] = [];
@@ -120,9 +117,17 @@ export function spokenText(html: string): string {
   return `${seenText(html)}\n${aloud.join('\n')}`;
 }
 
-/** The text of a page without its elements; those that have attributes are put into `within`. */
-function seenText(html: string, within: string[] = []): string {
-  const seen: string[] = [];
+/** What of a style sheet may be words: what is in quotation marks, remarks, and addresses. */
+const STYLE_WORDS = /"[^"]*"|'[^']*'|\/\*[^]*?\*\/|url\([^)]*\)/g;
+
+/** The words in a style sheet, whose own would be taken for those of a ledger: *family*, *2/-1*. */
+export function styleWords(style: string): string {
+  return (style.match(STYLE_WORDS) ?? []).join('\n');
+}
+
+/** The text of a page without its elements; those that have attributes are put into `elements`. */
+function seenText(html: string, elements: string[] = []): string {
+  const seen = new SeenText();
   let from = 0;
   for (let at = html.indexOf('<'); at !== -1;) {
     const [next, end] = [html.indexOf('<', at + 1), html.indexOf('>', at + 1)];
@@ -130,19 +135,42 @@ function seenText(html: string, within: string[] = []): string {
     // What another element begins in is no element.
     if (next === -1 || end < next) {
       const isEnd = html.charAt(at + 1) === '/';
-      const name = /\w*/y;
-      name.lastIndex = at + (isEnd ? 2 : 1);
+      const named = /\w*/y;
+      named.lastIndex = at + (isEnd ? 2 : 1);
+      const name = (named.exec(html)?.[0] ?? '').toLowerCase();
       const element = html.slice(at, end + 1);
-      const parts = WITHIN.has((name.exec(html)?.[0] ?? '').toLowerCase()) ? '' : ' ';
-      seen.push(html.slice(from, at), element.includes(ON_SCALE) ? ' | ' : parts);
-      if (!isEnd && element.includes('=')) within.push(element);
+      const text = html.slice(from, at);
+      seen.add(name === 'style' && isEnd ? styleWords(text) : text, name);
+      if (!isEnd && element.includes('=')) elements.push(element);
       from = end + 1;
     }
     at = next;
   }
-  seen.push(html.slice(from));
-  return seen.join('');
+  seen.add(html.slice(from), null);
+  return seen.parts.join('');
 }
+
+/** The text between elements. Figures with an element between that parts more than lines are no number together. */
+class SeenText {
+  readonly parts: string[] = [];
+  private endsInFigure = false;
+  private isParted = false;
+
+  /** Adds a text, and the name of the element behind it; null behind the last. */
+  add(text: string, element: string | null): void {
+    const first = text.search(/\S/);
+    if (first > -1) {
+      if (this.endsInFigure && this.isParted && FIGURE.test(text.charAt(first))) this.parts.push('| ');
+      this.endsInFigure = FIGURE.test(text.trimEnd().slice(-1));
+      this.isParted = false;
+    }
+    const parts = element !== null && !WITHIN.has(element);
+    this.isParted ||= parts && element !== 'br';
+    this.parts.push(text, parts ? ' ' : '');
+  }
+}
+
+const FIGURE = /\d/;
 
 /** What a reader sees of a text in Markdown: without its signs of emphasis and elements, and of a link its words. */
 export function readMarkdown(text: string): string {

@@ -120,20 +120,36 @@ test.for(SECRET_NOW)('a file that was found clean is looked through again for %s
 
 /** The figures of a rule as a board has them, of an axis, and the same figures where they are no scale. */
 const MARKED = (figures: readonly number[]): string =>
-  `<ol>${figures.map((one) => `<li data-on-scale data-astro-cid-x> <span>${one}</span> </li>`).join('')}</ol>`;
+  `<ol>${figures.map((one) => `<li data-astro-cid-x> <span>${one}</span> </li>`).join('')}</ol>`;
 const AXIS = (figures: readonly number[]): string =>
-  `<svg>${figures.map((one) => `<line/><text data-on-scale x="1">${one}</text>`).join('')}</svg>`;
+  `<svg>${figures.map((one) => `<line/><text x="1">${one}</text>`).join('')}</svg>`;
 test.for([
   ['figures of a rule', MARKED([90, 100, 110, 120]), []],
   ['figures of an axis of years', AXIS([980, 990, 1000]), []],
   ['a number in a text', '<p>It is 100 110 there.</p>', ['leak-private']],
   ['a number over two lines', '<p>It is 100<br>110 there.</p>', ['leak-private']],
-  ['a number in a list that is no scale', '<ol><li>100</li><li>110</li></ol>', ['leak-private']],
+  ['counts in a list of links', '<ul><li><a href="a/">Penny</a> <span>100</span></li> <li>110 as</li></ul>', []],
+  ['a number of which a part is emphasised', '<p>It is <em>100</em> 110 there.</p>', ['leak-private']],
   ['a whole number on a scale', MARKED([100_110]), ['leak-private']],
 ] as const)('a certificate of six figures beside %s', async ([, text, kinds]) => {
   const folder = changed(CABINET, { 'private/ledger.csv': 'piece,certificate\nplain-penny,UG 100110\nold-medal,980990\nunlisted-groat,100110\n' });
   const found = await inspectBuilt(await built({ 'a.html': page(text) }), readCabinet(folder).records, folder);
   expect([...new Set(found.map(({ kind }) => kind))]).toEqual(kinds);
+}); // prettier-ignore
+
+test.for([
+  ['page.html', page('x').replace('</title>', '</title><style>p{font-family:serif;grid-column:2/-1}</style>'), []],
+  ['style.css', 'p{font-family:serif;grid-column:2/-1}', []],
+  ['named.css', 'p::before{content:"a family"}', ['leak-private']],
+  ['page.html', page('a family'), ['leak-private']],
+  ['own.js', 'const family = 1;', []],
+  ['other.js', 'const family = 1;', ['leak-private']],
+] as const)('a seller called family and a sum of 2/- in %s: %s', async ([file, text, kinds]) => {
+  const ledger = 'piece,seller,cost\nplain-penny,a family,2/-\nold-medal,family,2/-\n';
+  const folder = changed(CABINET, { 'private/ledger.csv': ledger });
+  const program = await built({ 'own.js': 'const family = 1;' });
+  const { problems } = await inspectAgain(await built({ [file]: text }), readCabinet(folder).records, folder, null, program);
+  expect([...new Set(problems.map(({ kind }) => kind))]).toEqual(kinds);
 }); // prettier-ignore
 
 test('the order of rows in a ledger is nothing to what was found clean', async () => {

@@ -37,7 +37,7 @@ import {
 } from './last-site.ts';
 import type { Kept, LastSite } from './last-site.ts';
 import { leaveOldAddresses } from './old-addresses.ts';
-import { bundledPages, makePages } from './pages-program.ts';
+import { bundledPages, makePages, PARTS } from './pages-program.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -133,7 +133,7 @@ async function checkAndMake(
     tiles: tilesWanted(records, cabinet.at),
     hosted,
     texts: [...inside, ...hostFiles(hosted)],
-    inspect: (before) => inspectAgain(grows, records, folder, before),
+    inspect: (before) => inspectAgain(grows, records, folder, before, join(growing.bundled, PARTS.files)),
   };
   const store = cacheFolder('last-site', cabinet.at, into);
   const madeBy = programDigest(origin, base, String(isPublic));
