@@ -1,5 +1,6 @@
 import { parseMoney } from '../core/money/money.ts';
 import { readCsv } from '../catalogue/csv.ts';
+import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';
 import { MONEY } from './private-cells.ts';
@@ -9,6 +10,14 @@ import { whereStands } from './search.ts';
 export const NOT_SECRET = 'private/not-secret.csv';
 /** The column under which a place in a public text is answered for. */
 export const PLACE = 'place';
+
+/**
+ * What a keeper writes as the value of an answer: a column with a meaning of its own, such as cost or seller, guards something in
+ * every other row, so there the words alone are answered for.
+ */
+export function answerFor(column: string): '*' | 'the words' {
+  return column !== 'notes' && LEDGER_COLUMNS.some((known) => known === column) ? 'the words' : '*';
+}
 
 export type Answered = (column: string, value: string) => boolean;
 

@@ -15,10 +15,9 @@ import {
 } from './private-cells.ts';
 import { lettersOf, lettersOfFile } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
-import { privateIn, searchFor } from './search.ts';
 import type { PrivateValue } from './search.ts';
 import type { PrivateSum } from './sums.ts';
-import { listNames, publicWords } from './public-words.ts';
+import { listNames, publicWords, saidIn } from './public-words.ts';
 import type { PublicRecords } from './public-words.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 
@@ -47,7 +46,8 @@ const FEW = 3;
  * the name of a ruler, a mint, a denomination or a book tells nothing. A bare number or a bare day is in too many public facts.
  *
  * Notes, and columns of the keeper's own, may say what is public anyway. There a value, and each sentence of it, is looked for from
- * eight characters on, when it is in few rows, and in no title, name, legend or other fact of a published piece or of a list.
+ * eight characters on, when it is in few rows, and in no title, name, legend or other fact of a published piece or of a list; a
+ * sentence also where it is the problem of a piece.
  * What `private/not-secret.csv` answers for is not looked for.
  */
 export function privateValues(folder: CabinetFolder, records: PublicRecords): readonly PrivateValue[] {
@@ -205,13 +205,6 @@ function textOf(folder: CabinetFolder, file: string): string {
 /** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
 function isOwn(from: string, column: string): boolean {
   return from === LEDGER || from === DELETED ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
-}
-
-/** The values, in letters, that the published pieces and the lists say anyway. */
-function saidIn(records: PublicRecords, values: readonly PrivateValue[]): ReadonlySet<string> {
-  const words = publicWords(records).split('\n').map(lettersOf).join('\n');
-  const asked = values.map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
-  return new Set(privateIn(words, searchFor(asked)).map(({ value }) => value));
 }
 
 function isLedgerColumn(column: string): boolean {

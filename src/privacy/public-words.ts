@@ -1,4 +1,7 @@
 import type { Records } from '../catalogue/records.ts';
+import { lettersOf } from './letters.ts';
+import { privateIn, searchFor } from './search.ts';
+import type { PrivateValue } from './search.ts';
 
 /** The records whose facts a visitor reads. */
 export type PublicRecords = Pick<Records, 'pieces' | 'rulers' | 'mints' | 'denominations' | 'works'>;
@@ -9,22 +12,35 @@ const SAID = [
   'obverse', 'reverse', 'edge', 'tags',
 ] as const; // prettier-ignore
 
+/** Those of them that are told in the keeper's own words, into which a note may have slipped whole. */
+const TOLD: readonly string[] = ['problem', 'peculiarities'];
+
 /** Every fact of the published pieces and of the lists: words that are public by the keeper's own wish. */
 export function publicWords(records: PublicRecords): string {
+  return saidBefore(records).all;
+}
+
+type Words = { readonly all: string; readonly ofTheTrade: string };
+
+const SAID_BEFORE = new WeakMap<PublicRecords, Words>();
+
+function saidBefore(records: PublicRecords): Words {
   const known = SAID_BEFORE.get(records);
   if (known !== undefined) return known;
-  const words = wordsOf(records);
+  const ofTheTrade = SAID.filter((field) => !TOLD.includes(field));
+  const words = { all: wordsOf(records, SAID), ofTheTrade: wordsOf(records, ofTheTrade) };
   SAID_BEFORE.set(records, words);
   return words;
 }
 
-const SAID_BEFORE = new WeakMap<PublicRecords, string>();
-
-function wordsOf({ pieces, rulers, mints, denominations, works }: PublicRecords): string {
+function wordsOf(
+  { pieces, rulers, mints, denominations, works }: PublicRecords,
+  fields: readonly (typeof SAID)[number][],
+): string {
   const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
   const said = [
     ...shown.map(({ id }) => id),
-    ...shown.flatMap(({ fields }) => SAID.flatMap((field) => textsIn(fields[field]))),
+    ...shown.flatMap((piece) => fields.flatMap((field) => textsIn(piece.fields[field]))),
     ...namesIn({ rulers, mints, denominations, works }),
     ...rulers.map(({ fields }) => fields.realm ?? ''),
     ...mints.map(({ fields }) => fields.area ?? ''),
@@ -51,4 +67,27 @@ function textsIn(held: unknown): readonly string[] {
   if (typeof held === 'string') return [held];
   if (typeof held !== 'object' || held === null) return [];
   return Object.values(held).flatMap(textsIn);
+}
+
+/** A note of so many words is a sentence; fewer may name a hole or a scratch, as the problem of the piece does. */
+const SENTENCE = 3;
+
+/**
+ * The values, in letters, that the published pieces and the lists say anyway. A sentence that is a problem as well is not among
+ * them: of a sheet, one column may have been read as both.
+ */
+export function saidIn(records: PublicRecords, values: readonly PrivateValue[]): ReadonlySet<string> {
+  const asked = values.map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
+  const words = saidBefore(records);
+  const isSentence = ({ value }: PrivateValue): boolean => (value.match(/[\p{L}']+/gu) ?? []).length >= SENTENCE;
+  const said = [
+    ...saidOf(words.all, asked.filter((one) => !isSentence(one))),
+    ...saidOf(words.ofTheTrade, asked.filter(isSentence)),
+  ]; // prettier-ignore
+  return new Set(said);
+}
+
+function saidOf(words: string, values: readonly PrivateValue[]): readonly string[] {
+  const letters = words.split('\n').map(lettersOf).join('\n');
+  return privateIn(letters, searchFor(values)).map(({ value }) => value);
 }

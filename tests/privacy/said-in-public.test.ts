@@ -162,3 +162,15 @@ test('an area of a find is public only where its piece is', async () => {
     problemsOf(changed(await markedCabinet(), found(publish))).filter(({ kind, file }) => kind === 'private-in-text' && file === PENNY).length;
   expect([await told('yes'), await told('no')]).toEqual([0, 1]);
 }); // prettier-ignore
+
+// A sheet's column of remarks may have been read as the problem and as the private notes at once.
+test.for([
+  ['a sentence', 'Not to be shown to anybody', true],
+  ['the name of a fault', 'holed twice', false],
+] as const)('%s of the notes that is the problem of the piece too', async ([, words, told]) => {
+  const folder = changed(await markedCabinet(), {
+    'private/ledger.csv': `piece,notes\nplain-penny,${words}\n`,
+    ...fact(`problem: ${words}`),
+  });
+  expect(problemsOf(folder).some(({ kind }) => kind === 'private-in-text')).toBe(told);
+});

@@ -4,6 +4,7 @@ import { readCsv } from '../../catalogue/csv.ts';
 import type { CabinetFile, CabinetFolder } from '../../catalogue/files.ts';
 import { checkExactLocations } from '../../privacy/exact-in-text.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
+import { answerFor } from '../../privacy/not-secret.ts';
 import { exposedIn } from '../../privacy/private-in-text.ts';
 import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
@@ -104,7 +105,11 @@ export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger,
 /** Says where a private cell is told, and what to write, without the cell. */
 function secretIn(where: string, { column, piece }: Secret): string {
   const whose = piece === null ? '' : ` of ${piece}`;
-  return `This tells, in ${where}, what the private column "${column}"${whose} keeps. If that column guards nothing, write ${column},*, and today's date in private/not-secret.csv; if it may be published, give it a field in the mapping; or take the words out here.`;
+  const answer =
+    answerFor(column) === '*'
+      ? `If that column guards nothing, write ${column},*, and today's date in private/not-secret.csv`
+      : `If these words may be known, write ${column}, the words and today's date in private/not-secret.csv`;
+  return `This tells, in ${where}, what the private column "${column}"${whose} keeps. ${answer}; if it may be published, give it a field in the mapping; or take the words out here.`;
 }
 
 function piecesByLine(ledger: string): ReadonlyMap<number, string> {
