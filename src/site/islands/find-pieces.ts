@@ -10,6 +10,8 @@ import { readJson } from './read-json.ts';
 const AT_ONCE = 96;
 /** How many found pieces are among the first that a visitor sees. */
 const SOON = 4;
+/** How many are laid before the browser may draw: what fills the screen of a phone, which heeds no finger meanwhile. */
+const SLICE = 12;
 /** How long nothing is typed, in milliseconds, before the address says what is asked: a browser lets it be written only so often. */
 const WRITTEN_AFTER = 300;
 
@@ -21,6 +23,8 @@ class FindPieces extends HTMLElement {
   #form: HTMLFormElement | null = null;
   #loading: Promise<{ all: number; find: Finder }> | null = null;
   #whole: readonly Element[] = [];
+  /** Where the whole list lies while others are shown: out of the page, where no picture is fetched. */
+  readonly #away = document.createElement('template').content;
   #says = '';
   /** The counts of the whole list, as the page came with them. */
   #counts: readonly (readonly [Element, string])[] = [];
@@ -113,10 +117,14 @@ class FindPieces extends HTMLElement {
     const turn = (this.#turn += 1);
     try {
       const { all, find } = await this.#loaded();
+      await drawn();
       if (turn !== this.#turn) return;
       const answer = find(state);
-      this.#lay(answer.found);
+      await drawn();
+      if (turn !== this.#turn) return;
+      const rest = this.#layFirst(answer.found);
       this.#tell(state, answer, all);
+      await this.#layRest(rest, turn);
     } catch {
       this.#loading = null;
       this.#layWhole();
@@ -141,21 +149,35 @@ class FindPieces extends HTMLElement {
     return this.#loading;
   }
 
-  #lay(found: readonly Found[]): void {
-    const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
-    const list = this.querySelector('[data-board] ul');
-    if (patterns === null || list === null) return;
-    list.replaceChildren(
-      ...found.slice(0, this.#shown).flatMap((one, at) => layFound(one, patterns, this.#records, at < SOON) ?? []),
-    );
+  /** Lays the first of what was found, and gives back what is to be laid after it. */
+  #layFirst(found: readonly Found[]): readonly Found[] {
+    const shown = found.slice(0, this.#shown);
+    this.#away.append(...this.#whole);
+    this.querySelector('[data-board] ul')?.replaceChildren(...this.#laid(shown.slice(0, SLICE), SOON));
     this.#toggle('[data-board]', found.length > 0);
     this.#toggle('[data-more]', found.length > this.#shown);
     this.#toggle('[data-pager]', false);
+    return shown.slice(SLICE);
+  }
+
+  async #layRest(rest: readonly Found[], turn: number): Promise<void> {
+    for (let at = 0; at < rest.length; at += SLICE) {
+      await drawn();
+      if (turn !== this.#turn) return;
+      this.querySelector('[data-board] ul')?.append(...this.#laid(rest.slice(at, at + SLICE), 0));
+    }
+  }
+
+  #laid(found: readonly Found[], soon: number): readonly Element[] {
+    const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
+    if (patterns === null) return [];
+    return found.flatMap((one, at) => layFound(one, patterns, this.#records, at < soon) ?? []);
   }
 
   #layWhole(): void {
     this.#turn += 1;
-    this.querySelector('[data-board] ul')?.replaceChildren(...this.#whole);
+    const list = this.querySelector('[data-board] ul');
+    if (list?.firstElementChild !== this.#whole[0]) list?.replaceChildren(...this.#whole);
     this.#toggle('[data-board]', true);
     this.#toggle('[data-more]', false);
     this.#toggle('[data-pager]', true);
@@ -226,6 +248,14 @@ class FindPieces extends HTMLElement {
     const element = this.querySelector<HTMLElement>(selector);
     if (element !== null) element.hidden = !isShown;
   }
+}
+
+/** When what has changed is on the screen; where nothing is drawn, a little later. */
+function drawn(): Promise<void> {
+  return new Promise((settle) => {
+    setTimeout(settle, 100);
+    requestAnimationFrame(() => setTimeout(settle));
+  });
 }
 
 customElements.define('find-pieces', FindPieces);
