@@ -1,4 +1,5 @@
 import { findLegends } from '../../core/legends/match-mask.ts';
+import type { ReadMeasure } from './parse-query.ts';
 import { FACETS } from './record.ts';
 import type { FacetName, FindRecord } from './record.ts';
 import type { FindState, Sort } from './state.ts';
@@ -23,8 +24,8 @@ export type Answer = {
 /** What answers whatever is asked of these records, in the order asked for. */
 export type Finder = (state: FindState) => Answer;
 
-export function finderOf(records: readonly FindRecord[]): Finder {
-  const search = wordSearch(records);
+export function finderOf(records: readonly FindRecord[], read: ReadMeasure): Finder {
+  const search = wordSearch(records, read);
   return (state) => choose(records, search, state);
 }
 

@@ -27,3 +27,8 @@ export function partsOf(folded: string): readonly string[] {
 export function wordsOf(text: string): readonly string[] {
   return [...new Set(partsOf(fold(text)))];
 }
+
+/** Whether a date, a weight or a size may be in what is asked: each has a figure in it, or names a century. */
+export function mayMeasure(text: string): boolean {
+  return /\d|century|centuries/i.test(text);
+}

@@ -1,7 +1,7 @@
 import Fuse from 'fuse.js';
 import { wordsOf } from './fold.ts';
 import { parseQuery } from './parse-query.ts';
-import type { Span, Term, Way } from './parse-query.ts';
+import type { ReadMeasure, Span, Term, Way } from './parse-query.ts';
 import type { FindRecord } from './record.ts';
 
 /**
@@ -35,14 +35,14 @@ type Index = {
  * words share: measured at ten thousand records this is two orders of magnitude quicker than fuse.js over the records); a date, a
  * weight or a size by a piece whose own may be the same.
  */
-export function wordSearch(records: readonly FindRecord[]): WordSearch {
+export function wordSearch(records: readonly FindRecord[], read: ReadMeasure): WordSearch {
   const index: Index = {
     records,
     vocabulary: vocabularyOf(records),
     titles: records.map(({ title }) => new Set(wordsOf(title))),
   };
   return (text) => {
-    const terms = parseQuery(text);
+    const terms = parseQuery(text, read);
     const [first, ...others] = terms.map((term) => answersTo(term, index));
     const found = others.reduce(inBoth, first ?? new Map<number, Told>());
     const most = Math.max(1, terms.length) * IN_TITLE;

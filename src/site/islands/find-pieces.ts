@@ -1,4 +1,6 @@
 import type { Answer, Finder, Found } from '../find/choose.ts';
+import { mayMeasure } from '../find/fold.ts';
+import type { ReadMeasure } from '../find/parse-query.ts';
 import { FACETS } from '../find/record.ts';
 import type { FindRecord } from '../find/record.ts';
 import { asksAnything, formatState, parseState } from '../find/state.ts';
@@ -28,6 +30,7 @@ class FindPieces extends HTMLElement {
   #says = '';
   /** The counts of the whole list, as the page came with them. */
   #counts: readonly (readonly [Element, string])[] = [];
+  #read: ReadMeasure = () => null;
   #shown = AT_ONCE;
   #turn = 0;
 
@@ -116,7 +119,7 @@ class FindPieces extends HTMLElement {
   async #answer(state: FindState): Promise<void> {
     const turn = (this.#turn += 1);
     try {
-      const { all, find } = await this.#loaded();
+      const [{ all, find }] = await Promise.all([this.#loaded(), this.#readerFor(state)]);
       await drawn();
       if (turn !== this.#turn) return;
       const answer = find(state);
@@ -132,6 +135,11 @@ class FindPieces extends HTMLElement {
     }
   }
 
+  /** Fetches what reads dates, weights and sizes, once one of them may be asked for. */
+  async #readerFor({ words }: FindState): Promise<void> {
+    if (mayMeasure(words)) this.#read = (await import('../find/read-measure.ts')).readMeasure;
+  }
+
   #getReady(): void {
     this.#loaded().catch(() => {
       this.#loading = null;
@@ -143,7 +151,7 @@ class FindPieces extends HTMLElement {
     this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records)]).then(
       ([{ finderOf }, read]) => {
         const records = read as readonly FindRecord[];
-        return { all: records.length, find: finderOf(records) };
+        return { all: records.length, find: finderOf(records, (text) => this.#read(text)) };
       },
     );
     return this.#loading;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { choose } from '../../../src/site/find/choose.ts';
 import { wordsOf } from '../../../src/site/find/fold.ts';
 import type { FindRecord } from '../../../src/site/find/record.ts';
+import { readMeasure } from '../../../src/site/find/read-measure.ts';
 import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 
@@ -32,7 +33,7 @@ const RECORDS: readonly FindRecord[] = SKETCHES.map(({ says = '', legends = [], 
   ...rest,
 }));
 
-const search = wordSearch(RECORDS);
+const search = wordSearch(RECORDS, readMeasure);
 const found = (query: string): readonly string[] =>
   choose(RECORDS, search, parseState(query)).found.map(({ record }) => record.id);
 

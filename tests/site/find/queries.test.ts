@@ -5,6 +5,7 @@ import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { choose } from '../../../src/site/find/choose.ts';
 import { cutAtWords, reasonsFor } from '../../../src/site/find/reason.ts';
+import { readMeasure } from '../../../src/site/find/read-measure.ts';
 import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
@@ -14,7 +15,7 @@ import { wholeCabinet } from '../whole-cabinet.ts';
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
-const search = wordSearch(records);
+const search = wordSearch(records, readMeasure);
 
 function found(words: string): { readonly exact: readonly string[]; readonly similar: readonly string[] } {
   const all = choose(records, search, parseState(`?words=${encodeURIComponent(words)}`)).found;

@@ -4,6 +4,7 @@ import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { choose } from '../../../src/site/find/choose.ts';
+import { readMeasure } from '../../../src/site/find/read-measure.ts';
 import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
@@ -13,7 +14,7 @@ import { FIGURES_ASKED, WORDS_ASKED } from './visitors-queries.ts';
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
-const search = wordSearch(records);
+const search = wordSearch(records, readMeasure);
 
 type Asked = { readonly asked: string; readonly right: readonly string[] };
 
