@@ -598,4 +598,32 @@ export const DATE_WORDINGS = [
     ['après 1279 et avant 1290', 1280, 1289],
     ['after 27 BC and before AD 14', -25, 13],
   ]),
+  ...by('common practice: German and French lists in short', [
+    ['zw. 1250 u. 1270', 1250, 1270],
+    ['zw 1250-1270', 1250, 1270],
+    ['entre 1250-1270', 1250, 1270],
+    ['btw 1250 & 1270', 1250, 1270],
+    ['50/49 v.', -49, -48],
+    ['50/49 av.', -49, -48],
+    ['2 v.-4 n.', -1, 4],
+    ['10.1923', 1923, 1923],
+    ['o. D.', null, null],
+    ['ohne Datum', null, null],
+    ['17?5', 1705, 1795],
+    ['1?45', 1045, 1945],
+  ]),
+  // Year 3 of Diocletian at Alexandria began on 29 August 286, year 13 of Justinian on 1 April 539: Grumel, La Chronologie (1958), from
+  // memory. Medals of the third year of John Paul II, elected in October 1978, are of 1981: common practice.
+  ...by('years of a reign with the years of ours beside them', [
+    ['Jahr 3 = AD 286/7', 286, 287],
+    ['year 13 (AD 539/40)', 539, 540],
+    ['an 13 (AD 539/40)', 539, 540],
+    ['A. III (1981)', 1981, 1981],
+    ['anno XIII (1735)', 1735, 1735],
+  ]),
+  // Mahmud II came to the throne in AH 1223, so that his year 28 is AH 1250, May 1834 to April 1835: common practice.
+  ...by('accession and year of reign on Ottoman coins', [
+    ['1223/Jahr 28', 1834, 1835],
+    ['AH 1223/yr 28', 1834, 1835],
+  ]),
 ] as const;

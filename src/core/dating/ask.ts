@@ -1,15 +1,21 @@
 import { hijriYear } from '../calendars/hijri.ts';
 import type { DateContext } from './dating.ts';
+import { isRealmOf } from './eras.ts';
 import { readDays, type WordReader } from './reading.ts';
-import { TWO_MONTHS } from './words.ts';
+import { ABOUT, TWO_MONTHS } from './words.ts';
 import { anyOf } from './written-text.ts';
 
-const ONE_LETTER = /^(?<letter>[hv])\.? ?(?<date>\d{2,4}(?: ?- ?\d{1,4})?)$/;
+const ONE_LETTER = /^(?<letter>[hnv])\.? ?(?<date>\d{2,4}(?: ?- ?\d{1,4})?)$/;
 /** Coins of the last centuries bear a mint's letter beside the year: 1937H, 1921-D. */
-const MINT_LETTER = /^(?<struck>1[6-9]\d\d|20\d\d) ?-? ?(?<mint>[A-WYZ]|CC|KN|SM)$/;
+const MINT_LETTER = /^(?<struck>1[6-9]\d\d|20\d\d) ?-? ?(?<mint>[A-WYZ](?:(?: ?[-,/+&] ?| )[A-WYZ])*|CC|KN|SM)$/;
 /** A tenth of the last Hijri year: ten times as much would be no date yet. */
 const LAST_TENTH = 150;
 const LOST_FIGURE = /^(?:AH ?)?(?<lost>\d{1,3})\?(?: ?AH)?$/i;
+/** `157?` is a coin of the 1570s with a figure off the flan as often as a doubtful year 157. */
+const LOST_OR_DOUBTFUL = new RegExp(`^(?:${anyOf(ABOUT)} ?)?(?<known>\\d{3})\\?$`, 'i');
+/** Tens of years that are yet to come were not lost from a coin. */
+const LAST_TEN = 202;
+const OF_ROME = ['rome', 'roman', 'byzantin', 'parthia', 'kushan'];
 const NO_LAST_FIGURE = /^(?<known>\d{3})-\??$/;
 
 const APRIL = /^apr(?:\. ?| )(?<date>\d{4})$/;
@@ -21,9 +27,11 @@ const CHRIST_AFTER = /^(?<date>\d{1,4}) ?(?:AC|A\. ?C\.)$/;
  * The sentence for a word or mark that means one thing in one list and another in the next, each of which would give
  * a date. Undefined for any other text.
  */
-export function askWhichWord(text: string, { dateOf }: DateContext = {}): string | undefined {
+export function askWhichWord(text: string, context: DateContext = {}): string | undefined {
+  const { dateOf } = context;
   const { letter, date = '' } = ONE_LETTER.exec(text)?.groups ?? {};
   if (letter === 'h') return `"${text}" may be hacia, about, or the Hijra; write c. ${date} or AH ${date}.`;
+  if (letter === 'n') return `"${text}" may be nach, after, or a sign of the era; write after ${date} or AD ${date}.`;
   if (letter === 'v') return `"${text}" may be vers, about, or vor, before; write c. ${date} or before ${date}.`;
   const april = dateOf === 'event' ? undefined : APRIL.exec(text)?.groups?.['date'];
   if (april !== undefined)
@@ -35,6 +43,8 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
   if (month !== undefined) return month;
   const early = askOfEarlyYear(text);
   if (early !== undefined) return early;
+  const doubtful = askOfLostFigure(text, context);
+  if (doubtful !== undefined) return doubtful;
   const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
   if (known !== undefined) {
     return `"${text}" may have lost a figure or its second year; write ${known}X, or from AD ${known}.`;
@@ -42,13 +52,23 @@ export function askWhichWord(text: string, { dateOf }: DateContext = {}): string
   const { struck = '', mint = '' } = MINT_LETTER.exec(text)?.groups ?? {};
   // `1850S` is a decade as often as a year of San Francisco, and the decade is what is written so.
   if (mint !== '' && !/^\d{3}0S$/.test(text)) {
-    return `"${text}" is a year and a mint letter; write ${struck} here, and ${mint} in the legend.`;
+    const letters = mint.length > 2 ? 'several mint letters, so perhaps several pieces' : 'a mint letter';
+    return `"${text}" is a year and ${letters}; write ${struck} here, and ${mint} in the legend.`;
   }
   const { lost = '' } = LOST_FIGURE.exec(text)?.groups ?? {};
   if (/AH/i.test(text) && lost !== '' && Number(lost) <= LAST_TENTH) {
     return `"${text}" may be a doubtful year or a figure lost; write AH ${lost} (?) or AH ${lost}X.`;
   }
   return askWhichPair(text);
+}
+
+/** Undefined where what stands beside says that years of so few figures are meant. */
+function askOfLostFigure(text: string, { era, realm }: DateContext): string | undefined {
+  const { known = '' } = LOST_OR_DOUBTFUL.exec(text)?.groups ?? {};
+  if (known === '' || Number(known) > LAST_TEN || era === 'BC' || isRealmOf(OF_ROME, realm)) return undefined;
+  const eras = era === undefined ? ['AD', 'BC', 'AH'] : [era];
+  const ways = eras.map((sign) => (sign === 'BC' ? `${known} BC (?)` : `${sign} ${known} (?)`));
+  return `"${text}" may have lost its last figure or be a doubtful year; write ${known}X for ${known}0-${known}9, or ${ways.join(', ')}.`;
 }
 
 const MONTH_OF_TWO = TWO_MONTHS.map(({ names, means }) => ({

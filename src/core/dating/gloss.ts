@@ -9,6 +9,8 @@ import { readLetterYear } from './read-year.ts';
 import { followingYear, secondYearBefore } from './shortened.ts';
 
 const YEAR = '\\d{1,4}';
+const REIGN_YEAR =
+  'regnal year|year|yr|r\\. ?y|ry|a\\. ?r|a|anno|anno regni|Jahr|Regierungsjahr|an|année|année de règne';
 const FIRST = `(?:AD )?(?<first>${YEAR})(?<firstBc> ?BC)?`;
 const YEARS = `${FIRST}(?:(?:/| - |-)(?:AD )?(?<last>${YEAR}))?(?<bc> ?BC)?(?: AD)?`;
 const IN_PARENTHESES = new RegExp(`^(?<date>.*\\S) ?\\((?:= ?)?${YEARS}\\)$`);
@@ -30,7 +32,7 @@ const WITH_INDICTION =
  * for. Undefined when there is no such pair.
  */
 export function readGlossed(text: string, read: WordReader): Outcome<Reading> | undefined {
-  const several = readSeveral(text, read);
+  const several = readSeveral(text, read) ?? readNamelessReign(text, read);
   if (several) return several;
   const groups = (IN_PARENTHESES.exec(text) ?? AFTER_EQUALS.exec(text))?.groups;
   if (!groups)
@@ -51,6 +53,26 @@ function readSeveral(text: string, read: WordReader): Outcome<Reading> | undefin
   if (!said?.ok || !beside?.ok || !said.value.years || isOfChrist(said.value)) return undefined;
   if (said.value.years.join(' ') === beside.value.years?.join(' ')) return said;
   return refuse(`The years of "${text}" do not agree; write ${date} alone to see what it comes to.`);
+}
+
+/** `Jahr 3 = 286/7`, `year 13 (539/40)`, `A. III (1981)`: a year of a reign that is not named, and the years of ours. */
+const NAMELESS = new RegExp(
+  `^(?:${REIGN_YEAR})\\.? ?(?:\\d{1,2}|[IVXL]{1,6}),? ?(?:\\((?:= ?)?(?<inside>[^()]*\\d[^()]*)\\)|= ?(?<after>.*\\d.*))$`,
+  'i',
+);
+/** Years of the French Republic, whose `an 13` must agree with the year of ours. */
+const OF_REPUBLIC = /^an/i;
+const REPUBLICAN_YEARS: readonly [number, number] = [1792, 1870];
+
+function readNamelessReign(text: string, read: WordReader): Outcome<Reading> | undefined {
+  const { inside, after } = NAMELESS.exec(text)?.groups ?? {};
+  const years = inside ?? after;
+  const reading = years === undefined ? undefined : read(years);
+  if (!reading?.ok || !isOfChrist(reading.value)) return reading?.ok === false ? reading : undefined;
+  const { earliest, latest } = reading.value;
+  if (typeof earliest !== 'number' || typeof latest !== 'number' || latest - earliest > 1) return undefined;
+  const [from, to] = REPUBLICAN_YEARS;
+  return OF_REPUBLIC.test(text) && earliest <= to && latest >= from ? undefined : reading;
 }
 
 const NOTHING: PointContext = { readDate: () => undefined };

@@ -5,7 +5,7 @@ import { good, refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 import { readEdtf } from './edtf.ts';
 import { formatGloss } from './format-years.ts';
-import { readDays, type PointReader } from './reading.ts';
+import { readDays, type PointContext, type PointReader } from './reading.ts';
 import { isBritish, isRealmOf } from './eras.ts';
 import { followingYear } from './shortened.ts';
 import { AFTER_CHRIST, BEFORE_CHRIST, MONTHS } from './words.ts';
@@ -40,12 +40,16 @@ const IN_TWO_STYLES = [
   ),
 ];
 const FIGURES = /^(?<first>\d{1,2})(?<mark>[./-]) ?(?<second>\d{1,2})\k<mark> ?(?<year>\d{4})$/;
+/** `10.1923`, `03/2011`: a stroke between a month and a year of making may as well join the year of a reign. */
+const MONTH_IN_FIGURES = /^(?<month>0?[1-9]|1[0-2])(?<mark>[./]) ?(?<year>1\d{3}|20\d\d)$/;
 const ISO_DAY = /^\d{4}-\d\d-\d\d[?~%]?$/;
 
 export const readDay: PointReader = (text, context) => {
   if (ISO_DAY.test(text)) return readEdtf(text);
   const figures = FIGURES.exec(text)?.groups;
   if (figures) return readFigures(text, figures);
+  const inMonth = MONTH_IN_FIGURES.exec(text)?.groups;
+  if (inMonth) return readMonthInFigures(text, inMonth, context);
   for (const form of IN_TWO_STYLES) {
     const groups = form.exec(text)?.groups;
     if (groups) return dayInTwoStyles(text, groups);
@@ -72,6 +76,16 @@ function readFigures(text: string, groups: Record<string, string>): Outcome<Read
   if (!dayFirst && !monthFirst)
     return refuse(`"${text}" has no month in its figures; write the day as 14 October 1066.`);
   return readEdtf(dayFirst ? iso(second, first) : iso(first, second));
+}
+
+function readMonthInFigures(
+  text: string,
+  { month = '', mark, year = '' }: Record<string, string>,
+  context: PointContext,
+): Outcome<Reading> | undefined {
+  const named = `${MONTHS[Number(month) - 1]?.[0] ?? ''} ${year}`;
+  if (mark === '.' || context.dateOf === 'event') return readDay(named, context);
+  return refuse(`"${text}" may be a month, or a year of a reign and a year of ours; write ${named} or ${year}.`);
 }
 
 function monthNamed(name: string): number {

@@ -95,7 +95,7 @@ function ofHaiti(number: string, context: DateContext): Outcome<Reading> {
 
 const YEAR_WORD = '(?:accession year|year|yr\\.?|Jahr|année|an|sene)';
 const REGNAL_WORD = '(?:regnal year|r\\. ?y\\.?|ry)';
-const SEPARATOR = `(?:,? ?(?<word>${YEAR_WORD}) ?|,? ?(?<regnal>${REGNAL_WORD}) ?|(?<stroke> ?//? ?))`;
+const SEPARATOR = `(?:(?:,| ?//?)? ?(?<word>${YEAR_WORD}) ?|(?:,| ?//?)? ?(?<regnal>${REGNAL_WORD}) ?|(?<stroke> ?//? ?))`;
 const ACCESSION = new RegExp(`^(?:accession )?(?<date>.*?\\d\\D*?)${SEPARATOR}(?<year>\\d{1,2})$`, 'i');
 
 /** A Hijri year with a year of reign after it. */
@@ -111,7 +111,10 @@ function hijriPair(text: string): HijriPair | undefined {
   const date = groups?.['date']?.trim() ?? '';
   const stroke = groups?.['stroke']?.trim();
   // Two strokes before a number of two figures are a year of reign, whether or not the era is named; one behind the accession of a sultan.
-  const isPair = stroke === '//' || (stroke === '/' && isOttomanPair(Number(date), Number(groups?.['year'])));
+  // `1223/Jahr 28` says as much.
+  const isSaid = stroke === undefined && text.includes('/');
+  const isPair =
+    stroke === '//' || ((stroke === '/' || isSaid) && isOttomanPair(Number(date), Number(groups?.['year'])));
   const bare = isPair ? /^1[0-3]\d\d$/.exec(date)?.[0] : undefined;
   const named = [ERA_FIRST, ERA_LAST].map((form) => form.exec(date)?.groups).find((found) => found);
   const number = bare ?? (named && eraNamed(named['era'] ?? '') === HIJRI ? named['number'] : undefined);

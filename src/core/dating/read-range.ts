@@ -262,7 +262,7 @@ const AND_WORDS = new RegExp(` ${anyOf(AND)}(?= )`, 'gi');
 const FROM_WORD = wordBefore(FROM);
 const BETWEEN_WORD = wordBefore(BETWEEN);
 /** Polish joins what lies between by "a". */
-const BETWEEN_JOINTS = [AND_WORDS, / a(?= )/gi];
+const BETWEEN_JOINTS = [AND_WORDS, / a(?= )/gi, / ?-/g];
 
 /** `1279-81`, `1279 to 1281`, `between 1279 and 1281`, `27 BC - AD 14`, `12./13. Jh.` */
 export function readRange(text: string, readPoint: WordReader): Outcome<Reading> | undefined {

@@ -37,20 +37,20 @@ export const STRUCK = listed(
 
 export const UNDATED = listed(
   'n.d., n. d., n/d, nd, no date, undated, date unknown, not dated, unknown',
-  'o.J., o. J., o.O. u. J., ohne Jahr, ohne Jahresangabe, undatiert, s.d., s. d., s/d, sans date, non daté',
+  'o.J., o. J., o.O. u. J., o.D., o. D., ohne Jahr, ohne Jahresangabe, ohne Datum, undatiert, s.d., s. d., s/d, sans date, non daté',
   's.a., s. a., sine anno, z.j., z. j., zonder jaar, zonder jaartal, ongedateerd, senza data, sin fecha, s/f, s.f., s. f.',
   'uden år, uden årstal, u.å., utan år, odaterad, odat., udateret, udatert, bez daty, b.d., b. d., bez roku, sem data, без даты, б/д',
 );
 
 export const OR = listed('or, or else, oder, ou, vel, aut, o, oppure, eller, lub, albo');
-export const AND = listed('and, und, et, &, en, e, ed, y, og, och');
+export const AND = listed('and, und, u., et, &, en, e, ed, y, og, och');
 export const TO = listed(
   "to, -, until, till, through, up to, bis, à, au, jusqu'à, jusqu'en, ad, usque ad",
   'tot, tot en met, t/m, al, fino al, a, hasta, til, do',
 );
 export const FROM = listed('from, von, de, ab, a, van, dal, da, desde, fra, od');
 export const BETWEEN = listed(
-  'between, btw., betw., zwischen, zw., entre, inter, tussen, tra, fra, mellem, mellan, między, pomiędzy',
+  'between, btw., btw, betw., betw, zwischen, zw., zw, entre, inter, tussen, tra, fra, mellem, mellan, między, pomiędzy',
 );
 
 export const BEFORE_CHRIST = listed(

@@ -55,6 +55,9 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/(?<![\p{L}.])A\. ?D\.?(?![\p{L}.])/giu, 'AD'],
   [/(?<![\p{L}.])C\. ?E\.?(?![\p{L}.])/gu, 'CE'],
   [/(?<![\p{L}.])A\. ?H\.?(?![\p{L}.])/gu, 'AH'],
+  // `50/49 v.`, `2 av. - 4 n.`: nothing else follows a year of so few figures.
+  [/(?<=(?<!\d)\d{1,3}) ?(?:v|av)\.(?=$| ?[-/])/gu, ' BC'],
+  [/(?<=(?<!\d)\d{1,3}) ?n\.(?=$| ?[-/])/gu, ' AD'],
 ];
 
 /** `1279 AD.`, `AD. 134` */
@@ -99,6 +102,8 @@ const BRACKETS_LAST = /(?<!\d)(\d{1,3})[([](\d{1,3})[)\]](?!\d)/g;
 const LOST: readonly (readonly [RegExp, string])[] = [
   [/^\[?(\d\d)(?:--|__|\.\.|\*\*)(\??)\]?$/, '$1XX$2'],
   [/^\[?(\d\d)\?\?\]?$/, '$1XX'],
+  [/^(\d)\?(\d\d)$/, '$1X$2'],
+  [/^(\d\d)\?(\d)$/, '$1X$2'],
   [/^\[(\d{3})-(\??)\]$/, '$1X$2'],
   [/^(\d\d)--(\??) ?(?:-|to|bis|tot) ?(\d\d)--(\??)$/i, '$1XX$2/$3XX$4'],
   [/^\[?(?<one>\d\d)-- ?(?:\/|or|oder|ou|of|o) ?(?<two>\d\d)--\]?$/i, '$<one>00-$<one>99 or $<two>00-$<two>99'],

@@ -8,11 +8,11 @@ const WORDS: Readonly<Record<Meaning, readonly string[]>> = {
     'onbekend', 'onzeker',
   ],
   none: [
-    'none', 'n/a', 'not applicable', 'aucun', 'aucune', 'néant', 'sans objet', 's.o.', 'keine', 'keiner', 'kein', 'entfällt', 'entf.',
+    'none', 'n/a', 'not applicable', 'aucun', 'aucune', 'néant', 'sans objet', 'keine', 'keiner', 'kein', 'entfällt', 'entf.',
     'nessuno', 'nessuna', 'ninguno', 'ninguna', 'no procede', 'geen', 'n.v.t.',
   ],
   'not recorded': [
-    '-', '--', '---', '–', '—', '.', '..', '…', '/', '_', 'na', 'n.a.', '#n/a', 'k.a.', 'k. a.', 'keine angabe', 'n.b.', 'n.c.', 'tbd', 'tbc',
+    '-', '--', '---', '–', '—', '.', '..', '…', '/', '_', 'na', 'n.a.', '#n/a', 'k.a.', 'k/a', 'keine angabe', 'keine ang.', 'n.r.', 'n.b.', 'n.c.', 'tbd', 'tbc',
     'not recorded', 'not measured', 'not weighed', 'nicht erfasst', 'non renseigné', 'non pesé', 'no consta', 'niet genoteerd',
   ],
 }; // prettier-ignore
@@ -23,16 +23,24 @@ const MEANT: ReadonlyMap<string, Meaning> = new Map(
   ),
 );
 
-/** Words and marks for what is in the row above, in the languages of the sheets. */
+/** Words and marks for what is in the row above. `s.o.` is the German *siehe oben*; in a French list, *sans objet*, the mapping says so. */
 const AS_ABOVE: ReadonlySet<string> = new Set([
   'ditto', 'do', 'dto', 'idem', 'id', 'same', 'same as above', 'as above', 'as before', 'see above', 'desgl', 'dgl', 'desgleichen',
   'dasselbe', 'wie oben', 'wie vor', 'wie vorher', 'wie zuvor', 's.o', 'comme ci-dessus', 'ci-dessus', 'le même', 'come sopra', 'c.s',
   'lo mismo', 'igual', 'als boven', 'idem dito', '"', '″', '〃', '„', '“', '”', "''", ',,', '-"-', '- " -', "-''-", '-„-', '" "',
 ]); // prettier-ignore
 
+/** A word as the lists here have it: `n. a.` is `n.a.`. */
+function plainWord(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/(?<=\p{L}\.) (?=\p{L})/gu, '');
+}
+
 /** Whether a cell says no more than that it is as the one above. */
 export function isAsAbove(text: string): boolean {
-  const word = text.trim().toLowerCase();
+  const word = plainWord(text);
   return AS_ABOVE.has(word) || (/\.$/.test(word) && AS_ABOVE.has(word.slice(0, -1)));
 }
 
@@ -41,5 +49,5 @@ export function blankIn(text: string, own: Readonly<Record<string, Meaning>>): M
   const word = text.trim().toLowerCase();
   if (word === '') return 'not recorded';
   const kept = Object.entries(own).find(([each]) => each.trim().toLowerCase() === word)?.[1];
-  return kept ?? MEANT.get(word) ?? null;
+  return kept ?? MEANT.get(word) ?? MEANT.get(plainWord(text)) ?? null;
 }

@@ -15,6 +15,8 @@ export function readDate(cell: Cell, field: string): readonly Said[] {
   const year = beside === null ? null : datingOf({ ...cell, text: beside.year });
   if (beside === null || year?.ok !== true) return unread(field, read.because);
   if (beside.kind === 'letter') return [...fact(field, year.text), ...fact('dated', beside.asStands)];
+  if (beside.kind === 'posthumous')
+    return [...fact(field, year.text), { kind: 'more', field: 'peculiarities', values: ['posthumous'] }];
   if (beside.kind === 'restrike') {
     // The year on it is not the year it was made in.
     const later = `after ${year.text}`;
@@ -31,7 +33,7 @@ export type Read = { readonly ok: true; readonly text: string } | { readonly ok:
  * The cell as the core reads it in what is known of its column and its row, in words that need neither. A day of the calendar is
  * written year first.
  */
-export function datingOf({ text, value, settings, ruled }: Cell): Read {
+export function datingOf({ text, value, settings, ruled }: Cell, dateOf?: 'event'): Read {
   if (value?.kind === 'day') return { ok: true, text: value.iso };
   const day = slashedDay(text, settings);
   if (day !== null) return 'because' in day ? { ok: false, because: day.because } : { ok: true, text: day.iso };
@@ -42,7 +44,9 @@ export function datingOf({ text, value, settings, ruled }: Cell): Read {
       ok: false,
       because: `"${text}" may end before or after Christ. Write ${twoWays['from'] ?? ''} to -${twoWays['to'] ?? ''}, or ${twoWays['from'] ?? ''} to ${twoWays['to'] ?? ''}.`,
     };
-  const context = { ...contextOf(settings), ...ruled };
+  const far = dateOf === 'event' ? undefined : farApart(words);
+  if (far !== undefined) return { ok: false, because: far };
+  const context = { ...contextOf(settings), ...ruled, ...(dateOf === undefined ? {} : { dateOf }) };
   const outcomes = inRowEra(words, settings).map((way) => parseDate(way, context));
   const read = outcomes.find(({ ok }) => ok) ?? outcomes[0] ?? parseDate(words, context);
   if (!read.ok) return { ok: false, because: read.problem };
@@ -52,6 +56,18 @@ export function datingOf({ text, value, settings, ruled }: Cell): Read {
 
 /** `-57-38`, where years before Christ carry a minus: the second may carry none, or have lost it to the hyphen. */
 const TO_NO_MINUS = /^(?<from>[-\u2212]\d{1,4})[-–—](?<to>\d{1,4})$/;
+
+/** Coins bear years of Christ from about here on; a piece dated in one and struck in another is younger still. */
+const FIRST_RESTRUCK = 1500;
+/** Years of making further apart than this are seldom joined by a stroke. */
+const FAR = 25;
+
+/** `1923/1983`: a stroke joins the year on a piece and the year it was struck again as well as the ends of a long time. */
+function farApart(words: string): string | undefined {
+  const [, first = '', last = ''] = /^(\d{4}) ?\/ ?(\d{4})$/.exec(words) ?? [];
+  if (Number(first) < FIRST_RESTRUCK || Number(last) - Number(first) <= FAR) return undefined;
+  return `"${words}" may be a long time, or the year on the piece and the year it was struck again. Write ${first} - ${last} for all the years between; or ${last} here, and ${first} in a column of what is dated on it.`;
+}
 
 /** What a column has settled, as the core takes it. */
 function contextOf({ minus, years, hyphen }: Settings): DateContext {
@@ -193,6 +209,8 @@ type BesideYear =
   | { readonly kind: 'letter'; readonly year: string; readonly asStands: string }
   /** Struck again in later years with the old date on it. */
   | { readonly kind: 'restrike'; readonly year: string; readonly word: string }
+  /** Struck in the name of one who was dead. */
+  | { readonly kind: 'posthumous'; readonly year: string }
   | { readonly kind: 'more'; readonly year: string; readonly text: string };
 
 const YEAR = '(\\d{4}(?:[-–/]\\d{1,4})?)';
@@ -204,12 +222,16 @@ const RESTRIKES = `(?:(?:modern|later|official|mint) )?re-?strikes?, neupr[äa]g
   reacuñaci[oó]n, naslag`;
 const RESTRIKE = new RegExp(`^(?:${RESTRIKES.split(/,\s*/).join('|')})$`, 'i');
 
+const POSTHUMOUS = /^(?<date>.*\d.*?),? ?[([]?(?:posthum(?:ous(?:ly)?|e)?|postumo|póstumo|postuum)\.?[)\]]?$/i;
+
 /** Letters that name an era or a calendar, and no mint. */
 const ERAS = new Set('AD BC CE BCE AH AM SE VS CS BE RS ME EE NS OS SH JE FE KE BS AS SS'.split(' '));
 
 /** The parts of such a cell; null for any other. A bracket with a year in it is no word beside one. */
 function besideYear(text: string): BesideYear | null {
   const plain = text.replace(/\s+/g, ' ').trim();
+  const posthumous = POSTHUMOUS.exec(plain)?.groups?.['date'];
+  if (posthumous !== undefined) return { kind: 'posthumous', year: posthumous };
   const [, bracketed, inside] = IN_BRACKETS.exec(plain) ?? AFTER_COMMA.exec(plain) ?? [];
   if (bracketed !== undefined && inside !== undefined && RESTRIKE.test(inside))
     return { kind: 'restrike', year: bracketed, word: inside };

@@ -20,7 +20,7 @@ export function readLedger(
   const read = SUMS.has(column)
     ? sumOf(cell, currency)
     : column === 'acquired'
-      ? datingOf({ ...cell, settings: ofToday(cell.settings) })
+      ? datingOf({ ...cell, settings: ofToday(cell.settings) }, 'event')
       : null;
   if (read === null) return [{ kind: 'ledger', column, text: cell.text }];
   if (read.ok) return [{ kind: 'ledger', column, text: read.text }];
@@ -30,8 +30,8 @@ export function readLedger(
   ];
 }
 
-/** The calendar of the coin is not the one a keeper writes the day of a purchase in. */
-function ofToday({ calendar: _, ...settings }: Settings): Settings {
+/** Neither the calendar of the coin nor the era its short years are counted from is that of the day of a purchase. */
+function ofToday({ calendar: _, years: __, ...settings }: Settings): Settings {
   return settings;
 }
 

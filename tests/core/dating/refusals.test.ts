@@ -65,7 +65,14 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['after 1290 and before 1279', undefined],
   ['AH 1293/4', 'AH 1293, year 4'],
   ['127-', '127X'],
-  ['179?', undefined],
+  ['179?', '179X'],
+  ['157?', '157X'],
+  ['157?', 'AD 157 (?)'],
+  ['c. 157?', '157X'],
+  ['n. 1300', 'after 1300'],
+  ['03/1911', 'March 1911'],
+  ['1911 A, D', '1911'],
+  ['Jahr 3 = 286/7', 'AD 286/7'],
 ];
 
 describe('what cannot be read is refused in a sentence that says what to write', () => {
@@ -80,6 +87,18 @@ describe('what cannot be read is refused in a sentence that says what to write',
 
 test('a regnal year outside the reign is refused with the bounds of the reign', () => {
   expect(refusalOf('Edward I, year 36', UNDER_EDWARD_I)).toContain('1272-11-20 to 1307-07-07');
+});
+
+test('a figure lost is asked about in a column of years AD as well, and not where only a year of so few figures can be meant', () => {
+  expect(refusalOf('157?', { era: 'AD' })).toContain('157X for 1570-1579, or AD 157 (?)');
+  const years = (text: string, context: object) => {
+    const read = parseDate(text, context);
+    return read.ok ? read.value.edtf : null;
+  };
+  expect(years('157?', { era: 'BC' })).toBe('-0156?');
+  expect(years('157?', { era: 'AD', realm: 'Rome' })).toBe('0157?');
+  // The 3240s are yet to come.
+  expect(years('324?', { era: 'AD' })).toBe('0324?');
 });
 
 /** Words, marks and half-dates that must never become a year. */

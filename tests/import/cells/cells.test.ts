@@ -43,6 +43,14 @@ const READ: readonly Row[] = [
   ['date', '1780 (restrike)', { date: 'after 1780', dated: '1780', peculiarities: ['restrike'] }],
   ['date', '1780 (NP)', { date: 'after 1780', dated: '1780', peculiarities: ['restrike'] }],
   ['date', '1915, riconio', { date: 'after 1915', dated: '1915', peculiarities: ['restrike'] }],
+  ['date', '44 v. Chr. (posthum)', { date: '44 v. Chr.', peculiarities: ['posthumous'] }],
+  ['date', '1598 (posthumous)', { date: '1598', peculiarities: ['posthumous'] }],
+  ['date', '1623/24', { date: '1623/24' }],
+  ['date', '1272/1307', { date: '1272/1307' }],
+  ['date', 'o.D.', { date: 'o.D.' }],
+  ['date', 'Jahr 3 = 286/7', { date: 'AD 286-287' }, 'years: AD'],
+  ['date', 'n. a.', {}],
+  ['date', 'k. A.', {}],
   ['date', 'ND', { date: 'ND' }],
   ['date', 'n.d. (1880)', { date: 'n.d. (1880)' }],
   ['date', 'n.d. (c. 700-740)', { date: 'c. AD 700-740' }, 'years: AD'],
@@ -111,6 +119,10 @@ describe('a cell', () => {
     ['ruler', 'wie vor', 'row above'],
     ['denomination', '″', 'row above'],
     ['issuer', 'as above', 'row above'],
+    ['date', 's.o.', 'row above'],
+    ['metal', 's. o.', 'row above'],
+    ['date', '1923/1983', '1923 - 1983'],
+    ['date', '157?', '1570-1579'],
     ['date', '268', 'any era'],
     ['date', '12/3/98', 'year of two figures'],
     ['date', '1752 NS', 'may be the sign of an era'],
@@ -126,6 +138,12 @@ describe('a cell', () => {
     expect(one.unread[0]).toMatchObject({ row: 2, heading: 'C', text: cell });
     expect(one.unread[0]?.because).toContain(because);
     expect(Object.keys(one.facts).sort()).toEqual(['kind', 'number', 'title']);
+  });
+
+  test('of a purchase is a day of today, whatever the years of the coins are counted from', () => {
+    const bought = (cell: string) => draft('ledger acquired', cell, 'years: AD');
+    expect(bought('03/2011')).toMatchObject({ unread: [], ledger: { acquired: 'March 2011' } });
+    expect(bought('7/98').unread[0]?.because).toContain('any era');
   });
 
   test('of a ruler gives up the reign in brackets, and a question mark is a doubt', () => {

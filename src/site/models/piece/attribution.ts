@@ -77,9 +77,15 @@ function dateRows({ date }: PublicPiece, how: string): readonly Row[] {
   if (date === null || date === undefined) return [];
   if (isBlank(date)) return row(pieceWords.field.date, date === 'none' ? siteWords.none : siteWords.unknown);
   const said = formatDate(date);
-  // The keeper's own words are worth repeating where they are words; a bare range of years is not.
-  const isWords = /\p{L}/u.test(date.text) && !said.includes(date.text);
-  return row(field.date, said, { doubt: how, note: isWords ? recordedAs(date.text) : undefined });
+  return row(field.date, said, { doubt: how, note: isInOwnWords(date.text, said) ? recordedAs(date.text) : undefined });
+}
+
+/** Signs of an era, *about* and the prefix of strict EDTF: an import puts them to figures that a sheet has bare. */
+const SIGNS = /edtf:|(?<!\p{L})(?:AD|CE|BCE?|c\.|ca\.|circa|about|before|after)(?!\p{L})/giu;
+
+/** The keeper's own words are worth repeating where they are words; years in figures are not, nor may they be quoted as what a sheet said. */
+function isInOwnWords(text: string, said: string): boolean {
+  return /\p{L}/u.test(text.replace(SIGNS, '').replaceAll(/(?<=\d)X+/g, '')) && !said.includes(text);
 }
 
 function referenceRows({ references, listed }: PublicPiece, how: string): readonly Row[] {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import { attributionRows } from '../../../../src/site/models/piece/attribution.ts';
 import { measureRows } from '../../../../src/site/models/piece/measures.ts';
 import { asksFor1970 } from '../../../../src/site/models/piece/provenance.ts';
 import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
@@ -22,14 +23,16 @@ async function cabinetWith(files: Readonly<Record<string, string>>) {
 }
 
 describe('what the page says of weight and fineness', () => {
-  async function notesOf(facts: string): Promise<Readonly<Record<string, string | undefined>>> {
+  async function notesOf(facts: string, date = '1280'): Promise<Readonly<Record<string, string | undefined>>> {
     const cabinet = await cabinetWith({
       'denominations/penny.yaml': PENNY,
-      'pieces/one/piece.md': `---\nnumber: "1"\ntitle: One\nkind: coin\ndenomination: penny\ndate: 1280\nmetal: silver\n${facts}---\nA story.\n`,
+      'pieces/one/piece.md': `---\nnumber: "1"\ntitle: One\nkind: coin\ndenomination: penny\ndate: ${date}\nmetal: silver\n${facts}---\nA story.\n`,
     });
     const piece = cabinet.pieces.find(({ id }) => id === 'one');
     if (piece === undefined) throw new Error('The piece was not read.');
-    return Object.fromEntries(measureRows(piece, cabinet).map(({ name, note }) => [name, note]));
+    return Object.fromEntries(
+      [...measureRows(piece, cabinet), ...attributionRows(piece)].map(({ name, note }) => [name, note]),
+    );
   }
 
   test('a weight in grains is told in grams, and one in grams in grains', async () => {
@@ -40,6 +43,15 @@ describe('what the page says of weight and fineness', () => {
   test('a fineness that is the standard’s is no measurement; an assayed range is', async () => {
     expect((await notesOf('weight: 1.40 g\nfineness: 925/1000\n'))['Fineness']).toContain('not a measurement');
     expect((await notesOf('weight: 1.40 g\nfineness: 0.90/0.93\n'))['Fineness'] ?? '').not.toContain('measurement');
+  });
+  test('what is recorded is quoted where it is words, and never where an import put the sign of an era to figures', async () => {
+    const quoted = async (date: string) => (await notesOf('', date))['Date'] ?? '';
+    expect(await quoted('AD 154-155')).toBe('');
+    expect(await quoted('c. AD 140-144')).toBe('');
+    expect(await quoted('57-38 BC')).toBe('');
+    expect(await quoted('157X')).toBe('');
+    expect(await quoted('late 12th century')).toContain('late 12th century');
+    expect(await quoted('um 1280')).toContain('um 1280');
   });
   test('only what has an uncertainty is said to have one', async () => {
     const fine = async (facts: string) => (await notesOf(facts))['Fine metal'] ?? '';
