@@ -45,12 +45,12 @@ describe('what the page says of weight and fineness', () => {
     expect((await notesOf('weight: 1.40 g\nfineness: 0.90/0.93\n'))['Fineness'] ?? '').not.toContain('measurement');
   });
   test('what is recorded is quoted where it is words, and never where an import put the sign of an era to figures', async () => {
-    const quoted = async (date: string) => (await notesOf('', date))['Date'] ?? '';
+    const quoted = async (date: string) => (await notesOf('', date))[pieceWords.field.date] ?? '';
     expect(await quoted('AD 154-155')).toBe('');
     expect(await quoted('c. AD 140-144')).toBe('');
     expect(await quoted('57-38 BC')).toBe('');
     expect(await quoted('157X')).toBe('');
-    expect(await quoted('late 12th century')).toContain('late 12th century');
+    expect(await quoted('Ende 14. Jh.')).toContain('Ende 14. Jh.');
     expect(await quoted('um 1280')).toContain('um 1280');
   });
   test('only what has an uncertainty is said to have one', async () => {
