@@ -1,7 +1,7 @@
 import type { NamedInSheet } from '../plan/draft.ts';
 import { plainLetters } from '../../core/file-id.ts';
 import type { Said } from './cell-result.ts';
-import { unread } from './cell-result.ts';
+import { fact, unread } from './cell-result.ts';
 import { BY_KIND } from './word-cell.ts';
 
 type Named = 'ruler' | 'mint' | 'denomination';
@@ -70,4 +70,11 @@ function noName(text: string, field: Named): string | null {
   if (field === 'denomination' && OF_SOMEBODY.test(text))
     return `"${text}" is a denomination with a ruler or a place. Write each in a column of its own, or add a pattern like {denomination} of {ruler}.`;
   return null;
+}
+
+/** The names of rulers' files for whom a piece was struck. */
+export function readStruckFor(text: string): readonly Said[] {
+  const names = text.split(/\s*;\s*/);
+  if (names.every((name) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))) return fact('struck-for', names);
+  return unread('struck-for', `"${text}" is not the name of a ruler's file. Write it like edward-i.`);
 }

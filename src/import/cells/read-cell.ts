@@ -10,11 +10,11 @@ import { readDate } from './date-cell.ts';
 import { readLedger } from './ledger-cell.ts';
 import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
 import { readMetal } from './metal-cell.ts';
-import { readNames } from './name-cell.ts';
+import { readNames, readStruckFor } from './name-cell.ts';
 import { readReferences, readReferenceTo } from './reference-cell.ts';
 import { fact, unread } from './cell-result.ts';
 import type { Cell, Half, Said } from './cell-result.ts';
-import { CHOICES, readChoice, readList, readMakers, readSure } from './word-cell.ts';
+import { CHOICES, readChoice, readList, readMakers, readSure, saysUniface } from './word-cell.ts';
 import { PROBLEM_NOT_SAID, SCALE_IDS } from '../../core/grade/grade.ts';
 import type { Grade } from '../../core/grade/grade.ts';
 import { parseGrade } from '../../core/grade/parse-grade.ts';
@@ -168,6 +168,7 @@ function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping)
   }
   if (blank !== null) return readBlank(reading.field, blank);
   const meant = meantBy(cell.text, mapping.words[reading.field]);
+  if (meant !== null && reading.field === 'metal') return readMetal(meant, true);
   const asMeant = meant === null ? cell : { settings: cell.settings, ruled: cell.ruled, text: meant };
   return readField({ ...asMeant, unit: reading.unit }, reading.field, mapping);
 }
@@ -196,6 +197,8 @@ const asName: FieldReader = ({ text }, field) => readNames(text, field as Parame
 const asHalf: FieldReader = ({ text }, field) => [{ kind: 'half', of: field as Half, text }];
 const asMeasure: FieldReader = (cell, field) => readMeasure(cell, field);
 const asList: FieldReader = ({ text }, field) => readList(text, field);
+const asChoice: FieldReader = ({ text }, field) => readChoice(text, field);
+const asWords: FieldReader = ({ text }, field) => readWords(text, field);
 const asMaker: FieldReader = ({ text }, field) => readMakers(text, field);
 const asDie: FieldReader = ({ text }, field) => fact(`dies.${field.replace(' die', '')}`, text);
 
@@ -243,15 +246,9 @@ const READERS: Partial<Record<Field, FieldReader>> = {
 };
 
 function readField(cell: Cell, field: Field, mapping: Mapping): readonly Said[] {
-  const known = READERS[field];
-  if (known !== undefined) return known(cell, field, mapping);
-  return field in CHOICES ? readChoice(cell.text, field) : readWords(cell.text, field);
-}
-
-function readStruckFor(text: string): readonly Said[] {
-  const names = text.split(/\s*;\s*/);
-  if (names.every((name) => /^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))) return fact('struck-for', names);
-  return unread('struck-for', `"${text}" is not the name of a ruler's file. Write it like edward-i.`);
+  if (saysUniface(cell.text, field)) return fact('faces', 'uniface');
+  const read = READERS[field] ?? (field in CHOICES ? asChoice : asWords);
+  return read(cell, field, mapping);
 }
 
 /** The id of a type, in small letters as in types.csv; a question mark behind it is a doubt. Whether there is one, the cabinet tells. */

@@ -134,6 +134,31 @@ export function readChoice(text: string, field: string): readonly Said[] {
   return unread(field, `"${text}" is not one of the words this takes. Write ${Object.keys(known).join(', ')}.`);
 }
 
+/** `(einseitig)` in the column of the reverse: there is nothing on it. */
+export function saysUniface(text: string, field: string): boolean {
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replace(/^\((.+)\)$/, '$1')
+    .replace(/\.$/, '');
+  return /^reverse (?:legend|design)$/.test(field) && ONE_SIDED.has(word);
+}
+
+const ONE_SIDED: ReadonlySet<string> = new Set([
+  ...[
+    'einseitig',
+    'uniface',
+    'uni-face',
+    'one-sided',
+    'one sided',
+    'unifacial',
+    'unilaterale',
+    'unifaz',
+    'eenzijdig',
+    'sans revers',
+  ],
+]);
+
 /** The kinds that a text names in any of its words: `Halfpenny token`, `Tokens & medals`. */
 export function kindsIn(text: string): readonly string[] {
   const words = ` ${text

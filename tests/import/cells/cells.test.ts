@@ -5,14 +5,21 @@ import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { readRows } from '../../../src/import/cells/read-rows.ts';
 import { sheetOf } from '../columns/sheet-of.ts';
 
-function draft(reading: string, cell: string, read = '', language = 'en'): Draft {
-  const mapping = parseMapping(`language: ${language}\nread: { unnumbered: row${read === '' ? '' : `, ${read}`} }\nalways: { kind: coin }\ncolumns: { C: ${reading} }\n`);
+function draft(reading: string, cell: string, read = '', language = 'en', words = '{}'): Draft {
+  const mapping = parseMapping(`language: ${language}\nread: { unnumbered: row${read === '' ? '' : `, ${read}`} }\nalways: { kind: coin }\nwords: ${words}\ncolumns: { C: ${reading} }\n`);
   if (!mapping.ok) throw new Error(mapping.problem);
   return readRows(sheetOf(['C'], [[cell]]), mapping.value).drafts[0] ?? expect.fail('no draft');
 } // prettier-ignore
 
 /** How lists abroad write these things. Common practice, but where a line names its source. */
-type Row = readonly [reading: string, cell: string, facts: object, settings?: string, language?: string];
+type Row = readonly [
+  reading: string,
+  cell: string,
+  facts: object,
+  settings?: string,
+  language?: string,
+  words?: string,
+];
 const READ: readonly Row[] = [
   ['date', '1279-81', { date: '1279-81' }],
   ['date', 'ND (1279)', { date: 'ND (1279)' }],
@@ -102,13 +109,26 @@ const READ: readonly Row[] = [
   ['metal', 'Ag 925', { metal: 'silver', fineness: '925' }],
   ['metal', 'AR', { metal: 'silver' }],
   ['metal', 'Kupfer', { metal: 'copper' }],
+  ['metal', 'Feingold 999,9', { metal: 'gold', fineness: '999.9' }],
+  ['metal', 'Cu vers.', { metal: 'copper, silver-plated' }],
+  ['metal', 'Cu, verg.', { metal: 'copper, gilt' }],
+  ['metal', 'Ag 925, verg.', { metal: 'silver, gilt', fineness: '925' }],
+  ['metal', 'gilt bronze', { metal: 'bronze, gilt' }],
+  ['metal', 'AR fourrée ?', { metal: 'silver, fourrée', sure: { metal: 'possible' } }],
+  ['metal', 'AlBr', { metal: 'aluminium bronze' }],
+  ['metal', 'Bi-Metall', { metal: 'bimetallic' }],
+  ['metal', 'Böttgerst.', { metal: 'Böttger stoneware' }],
+  ['metal', 'Zink/Kriegsmetall', { metal: 'zinc' }],
+  ['metal', 'Hartmetall', { metal: 'tungsten carbide' }, '', 'en', '{ metal: { Hartmetall: tungsten carbide } }'],
+  ['reverse design', '(einseitig)', { faces: 'uniface' }],
+  ['reverse legend', 'uniface', { faces: 'uniface' }],
   ['kind', 'Medaille', { kind: 'medal' }],
   ['axis', '180°', { axis: '6h' }],
 ]; // prettier-ignore
 
 describe('a cell', () => {
-  test.for(READ)('%s of "%s"', ([reading, cell, facts, read, language]) => {
-    const one = draft(reading, cell, read, language);
+  test.for(READ)('%s of "%s"', ([reading, cell, facts, read, language, words]) => {
+    const one = draft(reading, cell, read, language, words);
     expect(one.unread).toEqual([]);
     expect(one.facts).toMatchObject(facts);
   });
@@ -130,6 +150,10 @@ describe('a cell', () => {
     ['weight', '4.05 gr', 'grams or grains'],
     ['weight in g', '3,456', 'two ways'],
     ['weight', 'heavy', 'is not a weight'],
+    ['metal', 'Papier', 'kinds: paper'],
+    ['metal', 'Hartmetall', 'no metal known here'],
+    ['metal', 'silver plated', 'no metal known here'],
+    ['metal', 'AR/AE', 'names several metals'],
     ['grade', 'lovely', 'is not a grade'],
     ['ledger cost', '45', 'currency'],
   ])('%s of "%s" is not guessed at, and its text is kept', (reading, cell, because) => {
