@@ -18,9 +18,12 @@ const PLACES: Readonly<Record<string, number>> = {
   ESP: 0, ITL: 0, BEF: 0, LUF: 0,
 }; // prettier-ignore
 
-/** The signs that stand for one currency. A bare `$` stands for many, and asks. */
+/** The signs that stand for one currency, in capitals; the short forms of lists and bills are common practice. A bare `$` stands for many, and asks. */
 export const SIGNS: Readonly<Record<string, string>> = {
   '£': 'GBP', '€': 'EUR', 'EURO': 'EUR', 'EUROS': 'EUR', 'DM': 'DEM', 'US$': 'USD', 'C$': 'CAD', 'CA$': 'CAD', 'A$': 'AUD', 'AU$': 'AUD', 'NZ$': 'NZD', 'HK$': 'HKD', '₹': 'INR', '₺': 'TRY', '₽': 'RUB', '₩': 'KRW',
+  'ÖS': 'ATS', 'ÖS.': 'ATS', 'SFR': 'CHF', 'SFR.': 'CHF', 'SFRS': 'CHF', 'SFRS.': 'CHF', 'HFL': 'NLG', 'HFL.': 'NLG', 'DFL': 'NLG', 'DFL.': 'NLG',
+  'FF': 'FRF', 'BFR': 'BEF', 'BFR.': 'BEF', 'LFR': 'LUF', 'LFR.': 'LUF', 'PTAS': 'ESP', 'PTAS.': 'ESP', 'PTS': 'ESP',
+  'DKR': 'DKK', 'DKR.': 'DKK', 'SKR': 'SEK', 'SKR.': 'SEK', 'NKR': 'NOK', 'NKR.': 'NOK', 'KČ': 'CZK', 'ZŁ': 'PLN', 'FT': 'HUF', 'FT.': 'HUF', 'FMK': 'FIM', 'FIM.': 'FIM',
 }; // prettier-ignore
 
 /** The currencies of lands that write a comma before cents, so that one before three figures may be either. Unicode CLDR, from memory. */
