@@ -40,7 +40,6 @@ export const erasWords = {
   undated: 'Undated',
   notApplicable: 'Made elsewhere: the scheme does not apply',
   appliesTo: (places: readonly string[]): string => `Applies to pieces made or found in: ${places.join(', ')}.`,
-  perhaps: 'if it was made or found where the scheme applies',
   unfold: (pieces: string): string => `The ${pieces}`,
   perhapsMark: '*',
   perhapsNote: '* Only if it was made or found where the scheme applies, which is not known.',
