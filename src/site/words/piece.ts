@@ -116,9 +116,10 @@ export const pieceWords = {
   documented: (year: string) => `Documented since ${year} at the latest.`,
   undocumented: 'No link is documented.',
   before1970: {
-    yes: 'Documented before 14 November 1970.',
-    no: 'Not documented before 14 November 1970.',
-    'not known': 'Not known whether it was documented before 14 November 1970.',
+    yes: 'Documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
+    no: 'Not documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
+    'not known':
+      'Not known whether it was documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
   },
   gap: 'A gap: nothing is recorded for this time.',
   evidence: EVIDENCE,

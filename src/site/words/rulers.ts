@@ -4,7 +4,7 @@ export const rulersWords = {
   lead: 'The rulers named on the pieces, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
   bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece.',
   none: 'There is no ruler yet.',
-  noCoins: 'struck no coins',
+  noCoins: 'no coins of this reign',
   listOf: (realm: string): string => `The rulers of ${realm}`,
   elsewhere: 'Other realms',
   reignless: 'Reign not recorded',

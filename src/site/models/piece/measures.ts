@@ -113,7 +113,7 @@ function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
     grams === null ? [] : [pieceWords.standardNote(range(grams.low.toFixed(2), grams.high.toFixed(2)), source)],
   );
   return row(field.standard, pieceWords.percent(Math.round(percent.low), Math.round(percent.high)), {
-    note: notes.join('; '),
+    note: [...new Set(notes)].join('; '),
   });
 }
 
