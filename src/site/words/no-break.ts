@@ -11,9 +11,14 @@ const TOGETHER = [
 /** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `won't`. The sign of a legend, `R'`, is another. */
 const APOSTROPHE = /(?<=\p{Ll})'(?=(?:s|t|d|m|ll|re|ve)(?!\p{L}))/gu;
 
+/** The same of several: `few kings' coins`; unless single marks may quote something in the text. */
+const OF_SEVERAL = /(?<=\p{Ll}s)'(?= \p{Ll})/gu;
+const QUOTES = /(?:^|[\s(])'/u;
+
 /** A text with the apostrophes of a book. */
 export function withApostrophes(text: string): string {
-  return text.replace(APOSTROPHE, '’');
+  const all = text.replace(APOSTROPHE, '’');
+  return QUOTES.test(all) ? all : all.replace(OF_SEVERAL, '’');
 }
 
 /**

@@ -18,6 +18,8 @@ const UNTIED = [
 // of another script, stays as it is written.
 const APOSTROPHES = [
   ["King Henry's penny, and I can't say whose", 'King Henry’s penny, and I can’t say whose'],
+  ["They are signed, which few kings' coins are", 'They are signed, which few kings’ coins are'],
+  ["the mark 'of kings' stands there", "the mark 'of kings' stands there"],
   ["EDW R' ANGL' DNS hYB'", "EDW R' ANGL' DNS hYB'"],
   ["Isma'il ibn Ahmad", "Isma'il ibn Ahmad"],
   ["CIVITAS'S", "CIVITAS'S"],
