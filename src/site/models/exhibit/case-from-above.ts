@@ -18,6 +18,8 @@ export type FaceInCase = {
   readonly box: Box;
   readonly round: boolean;
   readonly metal: Metal;
+  /** The part of its picture that a plain shape of the metal takes under it. */
+  readonly under: number | null;
   readonly picture: { readonly src: string; readonly box: Box } | null;
   /** What it lies in, if anything. */
   readonly holder: { readonly box: Box; readonly round: boolean } | null;
@@ -106,10 +108,11 @@ function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: Photog
 }
 
 function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {
-  if (face.shown !== 'photograph') return { box, round, holder, metal: face.metal, picture: null };
+  if (face.shown !== 'photograph') return { box, round, holder, metal: face.metal, under: null, picture: null };
   const [width, height] = [face.millimetres, (face.millimetres * face.height) / face.width];
   const [left, top] = [box.left + (box.width - width) / 2, box.top + (box.height - height) / 2];
-  return { box, round, holder, metal: 'stuff', picture: { src: face.tiny, box: { left, top, width, height } } };
+  const picture = { src: face.tiny, box: { left, top, width, height } };
+  return { box, round, holder, metal: face.metal, under: face.under, picture };
 }
 
 function cardIn({ lines, points }: Card, box: Box): CardInCase {

@@ -24,6 +24,8 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       largest: '',
       isSoft: false,
       isWhole: false,
+      metal: 'stuff',
+      under: null,
     },
   },
   {

@@ -7,7 +7,7 @@ import { extentOf, heightClass, isRound, pictureWidth, UNMEASURED, widthClass } 
 
 type Laid = {
   readonly face: string;
-  /** Size classes (`mm-10 mm-8 mm-06`) of what is shown. */
+  /** Size classes (`mm-10 mm-8 mm-06`) of what is shown; a photograph has that of the plain disc under it too, and its metal. */
   readonly wide: string;
   /** The same in millimetres. */
   readonly millimetres: number;
@@ -27,6 +27,9 @@ export type FaceView =
       readonly srcset: string;
       /** Width in pixels on the page of one piece and on a board of many, as a hint for choosing a file. */
       readonly hints: { readonly piece: string; readonly board: string };
+      readonly metal: Metal;
+      /** How large a plain shape of its metal, seen till the picture has come, is wholly covered by it: a part of the picture. */
+      readonly under: number | null;
       /** The same picture at several widths in pixels, smallest first. */
       readonly pictures: readonly { readonly src: string; readonly width: number }[];
       /** The largest, in pixels. */
@@ -93,15 +96,38 @@ function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse
   return tells(piece.obverse) || !tells(piece.reverse) ? 'reverse' : 'obverse';
 }
 
+/**
+ * What part of its picture a plain disc under it takes: `Face.astro` has it too. Pictures keep a margin of 7 per cent round the piece, and an
+ * irregular edge goes in about as far again; a hole within the edge is not cut out, so the disc is not seen through it.
+ */
+const UNDER = 0.76;
+/** How much longer than broad the picture of a round piece may be. */
+const NEARLY_ROUND = 1.1;
+
+/** Whether a round piece was surely found in its photograph, and is about as broad as long. */
+function isWholeDisc(piece: PublicPiece, { doubt, span, webp, jpeg }: FacePictures): boolean {
+  const { width, height } = webp.at(-1) ?? jpeg;
+  return (
+    doubt === null &&
+    span.width < 1 &&
+    isRound(piece) &&
+    Math.max(width, height) <= NEARLY_ROUND * Math.min(width, height)
+  );
+}
+
 function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
   const across = pictureWidth(piece, pictures);
   const largest = pictures.webp.at(-1) ?? pictures.jpeg;
+  const under = isWholeDisc(piece, pictures) ? UNDER : null;
+  const metal = metalOf(piece.metal);
   const atLeast = (width: number): FacePictures['jpeg'] => pictures.webp.find((made) => made.width >= width) ?? largest;
   const address = ({ file }: { file: string }): string => urls.photograph(piece.id, file);
   return {
     face: pictures.face,
     shown: 'photograph',
-    wide: widthClass(across),
+    wide: widthClass(across) + (under === null ? '' : ` under ${metal}`),
+    metal,
+    under,
     millimetres: across,
     unmeasured: extentOf(piece) === null,
     alt: altOf(piece, pictures.face),
@@ -133,7 +159,7 @@ export function acrossClass(rows: readonly (readonly FaceView[])[]): string {
 }
 
 /** How a disc looks, as the classes of `Face.astro`. */
-export function lookOf({ shown, outline, metal, unmeasured }: Extract<FaceView, { metal: Metal }>): string {
+export function lookOf({ shown, outline, metal, unmeasured }: Extract<FaceView, { tall: string }>): string {
   return [shown, outline, metal, unmeasured ? 'unmeasured' : ''].join(' ').trim();
 }
 

@@ -37,3 +37,19 @@ test.for([
   const unmeasured = faceOf({ ...penny, size: null }, 'obverse', { [penny.id]: [photograph(width)] });
   expect(unmeasured).toMatchObject({ unmeasured: true, millimetres: 20 });
 });
+
+// Until a picture has come a plain disc shows that a piece lies there; what is not nearly a disc would let it be seen round its edge.
+test.for([
+  { what: 'a round picture', height: 1, part: 0.88, doubt: null, under: true },
+  { what: 'a picture half as high as wide', height: 0.5, part: 0.88, doubt: null, under: false },
+  { what: 'a photograph shown whole', height: 1, part: 1, doubt: 'unsure', under: false },
+] as const)('$what has a plain disc under it: $under', ({ height, part, doubt, under }) => {
+  const penny = pieces.find(({ id }) => id === 'york-penny-3b');
+  if (penny === undefined) throw new Error('The demo has no york-penny-3b.');
+  const plain = photograph(200);
+  const made = { file: 'obverse-200.webp', width: 200, height: 200 * height };
+  const picture = { ...plain, webp: [made], jpeg: made, span: { width: part, height: part }, doubt } as FacePictures;
+  const { wide } = faceOf(penny, 'obverse', { [penny.id]: [picture] });
+  expect(wide.split(' ').includes('under')).toBe(under);
+  expect(wide.split(' ').includes('silver')).toBe(under);
+});
