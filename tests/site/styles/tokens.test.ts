@@ -66,7 +66,10 @@ describe.for(SCHEMES)('in the %s', (scheme) => {
   });
 
   // WCAG 2.2, 1.4.11 Non-text Contrast: 3 to 1 for what must be seen to understand a drawing.
-  test.for(pairs(SEEN, ['--ground', '--board', '--well']))('%s is seen on %s', ([mark, ground]) => {
-    expect(contrast(colourOf(mark, scheme), colourOf(ground, scheme))).toBeGreaterThanOrEqual(3);
-  });
+  test.for([...pairs(SEEN, ['--ground', '--board', '--well']), ...pairs(['--well-rim'], ['--ground', '--board'])])(
+    '%s is seen on %s',
+    ([mark, ground]) => {
+      expect(contrast(colourOf(mark, scheme), colourOf(ground, scheme))).toBeGreaterThanOrEqual(3);
+    },
+  );
 });
