@@ -6,6 +6,8 @@ export const erasWords = {
   schemes: 'The schemes',
   schemesSay:
     'The periods of each scheme on one line of years. Where periods of a scheme overlap they are drawn one below the other; where it has none, the line is empty.',
+  piecesBelow:
+    'Below the schemes every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.',
   tableScheme: 'Scheme',
   tablePeriod: 'Period',
   tableYears: 'Years',

@@ -8,9 +8,30 @@ export type EraBand = TimeBar & {
   readonly name: string;
   readonly lane: number;
   readonly fits: 'everywhere' | 'on a wide page' | 'nowhere';
+  /** The number that stands for a name for which there is no room, on a wide page and on a narrow; null where the name is written. */
+  readonly number: { readonly wide: number | null; readonly narrow: number | null };
 };
 
 export type EraBands = { readonly title: string; readonly lanes: number; readonly bands: readonly EraBand[] };
+
+/** The schemes of a drawing, the first at the top; names without room are numbered through all of them. */
+export function allBands(schemes: readonly EraScheme[], scale: TimeScale): readonly EraBands[] {
+  const count = { wide: 0, narrow: 0 };
+  const next = (page: 'wide' | 'narrow', isWritten: boolean): number | null => (isWritten ? null : (count[page] += 1));
+  return schemes.map((scheme) => {
+    const { bands, ...rest } = eraBands(scheme, scale);
+    const numbered = bands.map((band) => ({
+      ...band,
+      number: {
+        wide: next('wide', band.fits !== 'nowhere'),
+        narrow: next('narrow', band.fits === 'everywhere'),
+      },
+    }));
+    return { ...rest, bands: numbered };
+  });
+}
+
+type Unnumbered = Omit<EraBands, 'bands'> & { readonly bands: readonly Omit<EraBand, 'number'>[] };
 
 // Widths of a drawing in pixels on a wide page and a narrow, and of a letter at the size of a band's name.
 const WIDE = 1100;
@@ -18,7 +39,7 @@ const NARROW = 300;
 const LETTER = 7;
 
 /** The periods of a scheme that show on the scale; those that overlap lie in lanes of their own. */
-export function eraBands(scheme: EraScheme, scale: TimeScale): EraBands {
+function eraBands(scheme: EraScheme, scale: TimeScale): Unnumbered {
   const drawn = scheme.periods.flatMap((period) => {
     const bar = barOf(scale, periodYears(period));
     return bar === null ? [] : [{ name: period.name, bar }];

@@ -1,4 +1,5 @@
 import { periodYears } from '../../../core/eras/era-scheme.ts';
+import type { EraScheme } from '../../../core/eras/era-scheme.ts';
 import type { EraPlacing } from '../../../core/eras/place-in-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -7,8 +8,9 @@ import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { erasWords } from '../../words/eras.ts';
 import type { ChartTable } from '../charts/chart.ts';
-import { eraBands } from './era-bands.ts';
-import type { SchemesChart } from './eras-page.ts';
+import { allBands } from './era-bands.ts';
+import { sourceParts } from './eras-page.ts';
+import type { SchemesChart, SourcePart } from './eras-page.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { packedBars } from '../charts/packed-bars.ts';
@@ -32,9 +34,6 @@ export type PeriodShown = {
   /** Where all of them are. */
   readonly all: string;
 };
-
-/** A part of the words of a source, with the address it is a link to. */
-export type SourcePart = { readonly text: string; readonly to: string | null };
 
 export type EraPage = {
   readonly head: PageHead;
@@ -131,27 +130,11 @@ function rowOf(piece: PublicPiece, placing: EraPlacing | undefined, period: stri
   return placing?.applies === 'perhaps' ? { ...row, years: `${row.years}${erasWords.perhapsMark}` } : row;
 }
 
-const ADDRESS = /https?:\/\/[^\s,;]+/;
-
-/** A source with its first address taken out of the words: what stands before it is what the link is called. */
-function sourceParts(source: string): readonly SourcePart[] {
-  const address = ADDRESS.exec(source)?.[0];
-  if (address === undefined) return [{ text: source, to: null }];
-  const [before = '', after = ''] = source.split(address);
-  const parts = before.replace(/[\s,;:]+$/, '').split(/(?<=; )/);
-  const named = parts.at(-1) ?? '';
-  return [
-    { text: parts.slice(0, -1).join(''), to: null },
-    { text: named === '' ? address : named, to: address },
-    { text: after, to: null },
-  ].filter(({ text }) => text !== '');
-}
-
-function chartOf(cabinet: Cabinet, scheme: Parameters<typeof eraBands>[0]): SchemesChart | null {
+function chartOf(cabinet: Cabinet, scheme: EraScheme): SchemesChart | null {
   const listed = cabinet.listed.filter((piece) => piece.eras[scheme.id]?.state !== 'not applicable');
   const scale = scaleOver(listed.flatMap(({ years }) => (years === null ? [] : [years])));
   if (scale === null) return null;
-  return { ticks: ticksOf(scale), schemes: [eraBands(scheme, scale)], pieces: packedBars(listed, scale) };
+  return { ticks: ticksOf(scale), schemes: allBands([scheme], scale), pieces: packedBars(listed, scale) };
 }
 
 /** What no period holds; left out when there is nothing. An undated piece has a row and no bar. */

@@ -7,7 +7,7 @@ import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { erasWords } from '../../words/eras.ts';
 import type { ChartTable } from '../charts/chart.ts';
-import { eraBands } from './era-bands.ts';
+import { allBands } from './era-bands.ts';
 import type { EraBands } from './era-bands.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
@@ -26,8 +26,11 @@ export type SchemesChart = {
   readonly pieces: PackedBars | PieceDensity;
 };
 
+/** A part of the words of a source, with the address it is a link to. */
+export type SourcePart = { readonly text: string; readonly to: string | null };
+
 export type SchemeLine = Link & {
-  readonly source: string;
+  readonly source: readonly SourcePart[];
   readonly region: string | null;
   readonly note: string | null;
 };
@@ -63,7 +66,7 @@ export function erasPage(cabinet: Cabinet): ErasPage {
     schemes: eras.map(({ id, fields }) => ({
       href: urls.era(id),
       name: fields.title,
-      source: fields.source,
+      source: sourceParts(fields.source),
       region: fields.region ?? null,
       note: fields.note ?? null,
     })),
@@ -79,12 +82,31 @@ export function erasPage(cabinet: Cabinet): ErasPage {
   };
 }
 
+const ADDRESS = /https?:\/\/[^\s,;]+/;
+
+/** A source with its first address taken out of the words: what stands before it is what the link is called. */
+export function sourceParts(source: string): readonly SourcePart[] {
+  const address = ADDRESS.exec(source)?.[0];
+  if (address === undefined) return [{ text: source, to: null }];
+  const [before = '', after = ''] = source.split(address);
+  const parts = before.replace(/[\s,;:]+$/, '').split(/(?<=; )/);
+  const named = parts.at(-1) ?? '';
+  return [
+    { text: parts.slice(0, -1).join(''), to: null },
+    { text: named === '' ? address : named, to: address },
+    { text: after, to: null },
+  ].filter(({ text }) => text !== '');
+}
+
 function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[]): SchemesChart | null {
   const scale = scaleOver(pieces.flatMap(({ years }) => (years === null ? [] : [years])));
   if (scale === null) return null;
   return {
     ticks: ticksOf(scale),
-    schemes: lists.eras.map(({ scheme }) => eraBands(scheme, scale)),
+    schemes: allBands(
+      lists.eras.map(({ scheme }) => scheme),
+      scale,
+    ),
     pieces: packedBars(pieces, scale),
   };
 }

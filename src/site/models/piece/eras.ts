@@ -4,7 +4,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { pieceWords } from '../../words/piece.ts';
 import type { ChartTable } from '../charts/chart.ts';
-import { eraBands } from '../eras/era-bands.ts';
+import { allBands } from '../eras/era-bands.ts';
 import type { SchemesChart } from '../eras/eras-page.ts';
 import { packedBars } from '../charts/packed-bars.ts';
 import { ticksOf } from '../charts/time-scale.ts';
@@ -53,7 +53,10 @@ export function timeChartOf(piece: PublicPiece, cabinet: Cabinet, rows: readonly
     says: pieceWords.timeSays(yearsInWords(years), schemes.length),
     chart: {
       ticks: ticksOf(scale),
-      schemes: schemes.map(({ scheme }) => eraBands(scheme, scale)),
+      schemes: allBands(
+        schemes.map(({ scheme }) => scheme),
+        scale,
+      ),
       pieces: packedBars([piece], scale),
     },
     table: {
