@@ -34,8 +34,12 @@ export const measuresWords = {
   series: {
     title: 'Debasement',
     lead: 'The standards of a denomination, one after another. A coin can be made cheaper in three ways: smaller, thinner, or with less fine metal in the alloy. The panels show which.',
-    says: (name: string): string =>
-      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal; below it the diameter, and the thickness of a flat disc of that weight, diameter and alloy. A hollow part is disputed between books.`,
+    says: (name: string, below: readonly string[]): string =>
+      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal${below.length === 0 ? '' : `; below it ${below.join(', and ')}`}. A hollow part is disputed between books.`,
+    below: {
+      diameter: 'the diameter',
+      thickness: 'the thickness of a flat disc of that weight, diameter and alloy',
+    },
     panels: {
       weight: 'Grams: weight, and fine metal in it',
       diameter: 'Diameter, mm',

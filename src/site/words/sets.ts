@@ -90,7 +90,7 @@ export const setsWords = {
   json: 'The set as data (JSON)',
   history: 'Progress',
   historySays: (title: string, of: number): string =>
-    `Places of “${title}” filled at the end of each year, out of ${String(of)}, counted with the pieces that are here now. The lighter part is only possibly filled.`,
+    `Places of “${title}” filled at the end of each year, out of ${String(of)}, counted with the pieces that are here now. The hatched part is only possibly filled.`,
   historyYear: 'End of',
   historyCount: 'Filled',
   historyUndated: 'Year not recorded',

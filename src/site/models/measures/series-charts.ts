@@ -75,7 +75,10 @@ function chartOf({ fields }: Denomination, rows: readonly SeriesRow[], scale: Ti
   const base = thickness.bottom - AFTER + 6;
   return {
     name: fields.name,
-    says: words.says(fields.name),
+    says: words.says(fields.name, [
+      ...(width.panel === null ? [] : [words.below.diameter]),
+      ...(thickness.panel === null ? [] : [words.below.thickness]),
+    ]),
     years: ticksOf(scale),
     panels: [weight, width, thickness].flatMap(({ panel }) => (panel === null ? [] : [panel])),
     base,
