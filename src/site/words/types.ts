@@ -124,6 +124,7 @@ export const typesWords = {
     `How surely ${number} stands to ${type} is said differently.`,
   disagreements: 'Where the lines disagree',
   keyTable: 'The characters, type by type',
+  allShow: 'The same in every type:',
   keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
   shown: shownWords,
   ask: {

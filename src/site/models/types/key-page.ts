@@ -56,6 +56,8 @@ export type KeyPage = {
   /** Whether published rarities can be taken into account. */
   readonly hasRarity: boolean;
   readonly characters: readonly { readonly label: string; readonly look: string | null }[];
+  /** What all types of a long table show alike, which has no column. */
+  readonly same: readonly { readonly label: string; readonly says: string }[];
   readonly rows: readonly { readonly type: Link; readonly cells: readonly string[] }[];
   readonly pager: Pager | null;
 };
@@ -64,6 +66,8 @@ export type KeyPage = {
 const SHOWN = 2;
 /** Types in the table of one page. */
 const ON_A_PAGE = 100;
+/** In a table of fewer types a column in which all are alike costs little, and says that they are. */
+const LONG = 8;
 
 export function keyPaths(cabinet: Cabinet) {
   return pagedPaths(seriesWithKey(cabinet), (id) => leafIds(foundSeries(cabinet, id)).length, ON_A_PAGE);
@@ -108,7 +112,20 @@ function piecesShown(cabinet: Cabinet, id: string, type: string): Pick<KeyFile['
 
 export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
   const series = foundSeries(cabinet, id);
-  const { shown, pager } = cutPage(leafIds(series), page, ON_A_PAGE, (at) => urls.typeKey(id, at));
+  const leaves = leafIds(series);
+  const { shown, pager } = cutPage(leaves, page, ON_A_PAGE, (at) => urls.typeKey(id, at));
+  const cell = (type: string, at: number): string => {
+    const character = series.characters[at];
+    return character === undefined
+      ? ''
+      : typesWords.shown(series.shown.get(type)?.[at] ?? { shows: 'unknown' }, character);
+  };
+  const characters = series.characters.map(({ label }, at) => {
+    const says = new Set(leaves.map((type) => cell(type, at)));
+    const alike = leaves.length >= LONG && says.size === 1 ? [...says][0] : undefined;
+    return { at, label, look: series.fields.characters[at]?.look ?? null, alike };
+  });
+  const columns = characters.filter(({ alike }) => alike === undefined);
   return {
     head: {
       title: titleOfPage(`${typesWords.key} · ${series.fields.title}`, page),
@@ -117,12 +134,11 @@ export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
     },
     data: page === 1 ? urls.seriesJson(id) : null,
     hasRarity: priorOf(series) !== null,
-    characters: series.characters.map(({ label }, at) => ({ label, look: series.fields.characters[at]?.look ?? null })),
+    characters: columns.map(({ label, look }) => ({ label, look })),
+    same: characters.flatMap(({ label, alike }) => (alike === undefined ? [] : [{ label, says: alike }])),
     rows: shown.map((type) => ({
       type: { href: urls.type(id, type), name: series.types.get(type)?.label ?? type },
-      cells: series.characters.map((character, at) =>
-        typesWords.shown(series.shown.get(type)?.[at] ?? { shows: 'unknown' }, character),
-      ),
+      cells: columns.map(({ at }) => cell(type, at)),
     })),
     pager,
   };
