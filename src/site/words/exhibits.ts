@@ -20,7 +20,7 @@ export const exhibitWords = {
   previous: 'Previous',
   next: 'Next',
   backToCases: 'Back to the cases',
-  caseAlone: 'This case alone, as its code shows it',
+  caseAlone: 'This case on a page of its own',
   wholeExhibit: 'The whole exhibit',
   end: 'Bibliography, acknowledgements and forms to print',
   chapters: 'The cases',

@@ -49,6 +49,7 @@ export const findWords = {
   /** `Mint: York`. */
   by: (facet: FacetName, label: string) => `${FACET[facet]}: ${label}`,
   page: (page: number, of: number) => `page ${page} of ${of}`,
+  nextPage: 'Next page',
   pages: 'Pages',
   words: 'Words',
   wordsHint: 'A ruler, a town, a word of the story',

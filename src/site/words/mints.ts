@@ -4,13 +4,15 @@ export const mintsWords = {
   lead: 'Where the pieces were made. The maps show coastlines only, because borders have changed since.',
   none: 'There is no mint yet.',
   mapSays: (count: number): string =>
-    `${String(count)} mints with coordinates. A filled dot has pieces here, a hollow one has none.`,
-  closeSays: (count: number): string => `The ${String(count)} mints close together, enlarged.`,
+    `All ${String(count)} mints whose place is known; those close together are one dot here. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
+  closeSays: (count: number): string =>
+    `The ${String(count)} mints close together, enlarged. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
   column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
   list: 'List of mints',
   elsewhere: 'Area not recorded',
   names: 'Names',
-  namesSay: 'Names through time and, below, the years in which the mint was active, as far as they are known.',
+  namesSay:
+    'Names through time and, below, the years in which the mint was active, as far as they are known. A hollow bar has an end that is only about known; › goes on.',
   since: (year: string): string => `from ${year}`,
   struck: 'Struck coins',
   noNames: 'years not recorded',
@@ -20,7 +22,7 @@ export const mintsWords = {
   unsure: (how: string): string => `mint ${how}`,
   source: 'Source:',
   where: (area: string): string => `${area}.`,
-  mapOf: (name: string): string => `${name} and the mints around it.`,
+  mapOf: (name: string): string => `${name}, the filled dot, and the mints around it.`,
   rulers: 'Struck here in the name of',
   degrees: (north: number, east: number): string =>
     `${Math.abs(north).toFixed(2)}° ${north < 0 ? 'S' : 'N'}, ${Math.abs(east).toFixed(2)}° ${east < 0 ? 'W' : 'E'}`,

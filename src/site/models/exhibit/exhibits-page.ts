@@ -18,8 +18,9 @@ export type ExhibitInList = {
 };
 export type ExhibitsPage = { readonly head: PageHead; readonly exhibits: readonly ExhibitInList[] };
 
-/** How many pieces of a group stand for it in the list. */
+/** How many pieces of a group stand for it in the list; no more in all than one row of a wide page holds. */
 const A_GROUP = 1;
+const A_ROW = 7;
 
 export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
   return {
@@ -28,7 +29,8 @@ export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
       const { title, scope, says, cases } = exhibitPage(cabinet, exhibit);
       const laid = cases
         .flatMap(({ groups }) => groups)
-        .flatMap(({ pieces }) => pieces.slice(0, A_GROUP).map((one) => ({ ...one, faces: one.faces.slice(0, 1) })));
+        .flatMap(({ pieces }) => pieces.slice(0, A_GROUP).map((one) => ({ ...one, faces: one.faces.slice(0, 1) })))
+        .slice(0, A_ROW);
       return {
         href: urls.exhibit(exhibit.id),
         title,
