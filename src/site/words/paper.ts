@@ -51,7 +51,7 @@ export const paperWords = {
   tickets: 'Tickets, front and back',
   ticketsFor: (shape: 'round' | 'square', across: number | null) =>
     across === null
-      ? 'Tickets, round, each as wide as its piece (24 to 45 mm)'
+      ? 'Round tickets, 24 to 45 mm by piece'
       : `Tickets, ${shape}, ${across} mm${across === 50.8 ? ' (2 × 2 inches)' : ''}`,
   leftOut: (number: string, facts: readonly string[]) =>
     `${number}: no room for ${facts.join('; ')}. Choose a wider ticket.`,

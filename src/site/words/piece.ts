@@ -154,8 +154,8 @@ export const pieceWords = {
   spare: 'also fits',
   leftOut: 'is left out',
   displaced: (title: string) => `It replaced ${title}.`,
-  previous: 'previous',
-  next: 'next',
+  previous: '← Before it',
+  next: 'After it →',
   linked: 'Linked data (JSON-LD)',
   iiif: 'Pictures (IIIF manifest)',
   photographs: (by: string, licence: string | null, what?: 'drawing') =>

@@ -8,10 +8,12 @@ const TIED = [
   ['Æthelred II of England', 'Æthelred_II of England'],
   ['18.6 mm and 1.38 g', '18.6_mm and 1.38_g'],
   ['c. 1279, or AD 700', 'c._1279, or AD_700'],
+  ['1.38 ± 0.01 g, graded Good VF', '1.38_±_0.01_g, graded Good_VF'],
+  ['Penny of London, class 3b', 'Penny of London, class_3b'],
   ['no. 0123 of St Peter', 'no._0123 of St_Peter'],
 ] as const;
 const UNTIED = [
-  'Here am Ivy and I', 'I kept the coin', 'class 3b', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', '18 mmm', 'cos. 12',
+  'Here am Ivy and I', 'I kept the coin', 'a good VANE', 'class of 1279', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', '18 mmm', 'cos. 12',
 ] as const; // prettier-ignore
 
 // Common practice of setting text: a book has no typewriter's apostrophe. The sign of a shortened word on a coin, and of a letter

@@ -61,5 +61,5 @@ export async function comparePage(): Promise<ComparePage> {
 /** Of one number in a book; at different mints where that tells them apart. */
 function sameTypeIn(pieces: readonly PublicPiece[]): string {
   const mints = [...new Set(pieces.flatMap(({ mint }) => known(mint)?.name ?? []))];
-  return mints.length > 1 ? compareWords.sameTypeOfMints(mints.join(', ')) : compareWords.sameType;
+  return mints.length > 1 ? compareWords.sameTypeOfMints : compareWords.sameType;
 }
