@@ -5,7 +5,7 @@ const TIE = '\u00a0';
 const TOGETHER = [
   /(?<=\p{Lu}\p{L}+) (?=[IVX]{1,5}(?![\p{L}\p{N}-]))/gu,
   /(?<=\d) (?=(?:mm|g|gr|dwt|kg)(?![\p{L}\p{N}]))/gu,
-  /(?<=\d) (?=± ?\d)|(?<=\d ±) (?=\d)/gu,
+  / (?=± ?\d)|(?<=±) (?=\d)/gu,
   /(?<=\b[Cc]lass|\b[Gg]ood|\b[Aa]bout|\b[Nn]ear) (?=\d|\p{Lu}{1,3}(?!\p{L}))/gu,
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
 ] as const;

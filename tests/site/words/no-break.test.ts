@@ -8,7 +8,7 @@ const TIED = [
   ['Æthelred II of England', 'Æthelred_II of England'],
   ['18.6 mm and 1.38 g', '18.6_mm and 1.38_g'],
   ['c. 1279, or AD 700', 'c._1279, or AD_700'],
-  ['1.38 ± 0.01 g, graded Good VF', '1.38_±_0.01_g, graded Good_VF'],
+  ['1280–81, 1.38 g ± 0.01, graded Good VF', '1280–81, 1.38_g_±_0.01, graded Good_VF'],
   ['Penny of London, class 3b', 'Penny of London, class_3b'],
   ['no. 0123 of St Peter', 'no._0123 of St_Peter'],
 ] as const;
