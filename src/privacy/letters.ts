@@ -97,7 +97,7 @@ const plainRun = remembered((run) =>
     .replace(/[ßæœøł]/g, (letter) => PLAIN[letter] ?? letter)
     .replace(/[‘’‚‛′]/g, "'")
     .replace(/[“”„‟«»]/g, '"')
-    .replace(/[\s\p{Pd}\u2212]/gu, ' '),
+    .replace(/\s/g, ' '),
 );
 
 const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l' };

@@ -65,7 +65,7 @@ export function certificatesIn(cell: string): readonly string[] {
 /** Figures in the ways they may be parted; two groups of four may be the years from and to, and six figures a measure. */
 function partedFigures(plain: string): readonly string[] {
   const byThree = plain.replace(/\B(?=(?:\d{3})+$)/g, ' ');
-  if (plain.length < 7) return [plain, byThree, byThree.replace(' ', ',')];
+  if (plain.length < 7) return [byThree, byThree.replace(' ', ',')];
   const byFour = plain.replace(/\d{4}(?=\d)/g, '$& ');
   const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
   const pairs = plain.length % 2 === 0 ? [plain.replace(/\d\d(?=\d)/g, '$& ')] : [];
@@ -88,7 +88,7 @@ const PRICED =
 export function amountsInCell(column: string, cell: string, currency: string): readonly string[] {
   const said = (cell.match(SUM) ?? []).map((one) => one.replace(/[.,']+$/, ''));
   const isBare = PRICED.test(column) && /^\d+(?:[.,]\d{1,2})?$/.test(cell.trim());
-  return isBare ? [...said, `${cell.trim().replace(',', '.')} ${currency}`] : said;
+  return isBare ? [`${cell.trim().replace(',', '.')} ${currency}`] : said;
 }
 
 /** A note as a whole, and each of its sentences that says something by itself. */

@@ -21,6 +21,7 @@ test.for([
   ['‘a’ ‚b‛ 5′ c´s d`s', "'a' 'b' 5' c's d's"],
   ['“a” „b‟ 5″ «c»', '"a" "b" 5\'\' "c"'],
   ['bank\u00a0box\u2009of – mine\t\n_here', 'bank box of mine here'],
+  ['bank\u2028box\u1680of\u2014mine', 'bank box of mine'],
   ['BANK-BOX+x', 'bank box x'],
   ['Čapkova Ὅμηρος', 'capkova ομηρος'],
 ] as const)('the letters of “%s” are “%s”', ([text, letters]) => {

@@ -1,12 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
 import { certificatesIn } from '../../src/privacy/private-cells.ts';
-import { privateIn, searchFor, whereStands } from '../../src/privacy/search.ts';
 import { privateValues } from '../../src/privacy/private-values.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
-import { tries } from '../tries.ts';
 
 const LEDGER = 'private/ledger.csv';
 const PENNY = 'pieces/plain-penny/piece.md';
@@ -62,24 +59,6 @@ test('A piece that is not published makes no word public', async () => {
     'pieces/hidden-noble/piece.md': (text) => text.replace(/^title:.*$/m, 'title: Hidden noble of the wall'),
   });
   expect(inLedger(hidden)).toHaveLength(1);
-});
-
-test('All values at once are found where each would be found by itself', () => {
-  const word = fc.constantFrom('a', 'ab', 'b', 'é', '12', '£', '.', ' ', ',5', '-', '"', '’');
-  const phrase = fc.array(word, { minLength: 1, maxLength: 6 }).map((words) => words.join(''));
-  fc.assert(
-    fc.property(
-      fc.uniqueArray(phrase, { minLength: 1, maxLength: 12 }),
-      fc.array(word, { maxLength: 40 }),
-      (values, words) => {
-        const text = words.join('');
-        const one = values.map((value) => ({ value, from: 'ledger', column: 'notes', line: 2 }));
-        const found = new Map(privateIn(text, searchFor(one)).map(({ value, at }) => [value, at]));
-        for (const value of values) expect(found.get(value) ?? -1).toBe(whereStands(text, value));
-      },
-    ),
-    { numRuns: tries(2000) },
-  );
 });
 
 // How sums are written: the sign before or after, thousands parted by comma, point, blank or apostrophe (Unicode CLDR, number patterns of en, de, fr, de-CH).

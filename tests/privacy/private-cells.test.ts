@@ -1,0 +1,85 @@
+import { expect, test } from 'vitest';
+import {
+  amountsInCell,
+  certificatesIn,
+  partsOf,
+  runTogether,
+  saysMuch,
+  sentencesOf,
+  tells,
+  wholesOf,
+} from '../../src/privacy/private-cells.ts';
+
+test.for([
+  ['storage', ' oak chest ', ['oak chest']],
+  ['storage', ' oak ', []],
+  ...['cost', 'value', 'insured', 'amount', 'costs'].map((column) => [column, '£1,250.00', []] as const),
+  ['cost', 'swapped for two', ['swapped for two']],
+  ['storage', '£1,250.00', ['£1,250.00']],
+] as const)('the whole of %s “%s”: %j', ([column, cell, wholes]) => {
+  expect(wholesOf(column, cell)).toEqual(wholes);
+});
+
+test.for([
+  ['storage', 'oak chest of mine , left; row 2', ['oak chest of mine']],
+  ['find-spot', 'Acomb, headland of Far Carr; by it', ['Acomb', 'headland of Far Carr']],
+  ['find-spot', 'acomb, Acle', []],
+  ['seller', 'Hildegarde Osgoodby, Jubbergates, Mr X', ['Hildegarde Osgoodby']],
+  ['with', 'T. Jubbergate; x', ['T. Jubbergate']],
+  ['notes', 'Hildegarde Osgoodby, then', []],
+] as const)('the parts of %s “%s”: %j', ([column, cell, parts]) => {
+  expect(partsOf(column, cell)).toEqual(parts);
+});
+
+test.for([
+  ['12345', []],
+  ['ABCD12', []],
+  ['ABC123', ['ABC123']],
+  ['no 123456', ['123456', 'no123456', '123 456', '123,456']],
+  ['holder 7417001', ['7417001', '7 417 001', '7,417,001', '7.417.001', '7/417/001', '7417 001', '7417,001', '7417.001', '7417/001']],
+  ['UG-100810', ['UG-100810', 'UG100810', '100810']],
+  ['UG 1008-105', ['1008-105', '1008105', 'UG1008-105', 'UG1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105', '1008.105', '1008/105']],
+  ['UG-1008105', ['UG-1008105', 'UG1008105', '1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105', '1008.105', '1008/105']],
+  ['19141918', ['19141918', '19 14 19 18', '19 141 918', '19,141,918', '19.141.918', '19/141/918']],
+] as const)('the number of a certificate “%s” is looked for as %j', ([cell, forms]) => {
+  expect([...new Set(certificatesIn(cell))]).toEqual(forms);
+}); // prettier-ignore
+
+test.for([
+  ['third stair tread', ['thirdstairtread']],
+  ['Hildegarde Osgood-by', ['HildegardeOsgoodby']],
+  ['oak chests', []],
+  ['oak chest 12, row', []],
+  ['wardrobe-door', ['wardrobedoor']],
+  ['wardrobedoors', []],
+] as const)('“%s” as one word: %j', ([value, one]) => {
+  expect(runTogether(value)).toEqual(one);
+});
+
+test.for([
+  ['notes', 'paid £12.50, then 5 EUR.', ['£12.50', '5 EUR']],
+  ['Preis', ' 12,50 ', ['12.50 GBP']],
+  ['Price', '£12', ['£12']],
+  ['Price', '12 or 13', []],
+  ['shelf', '12', []],
+] as const)('the amounts in %s “%s”: %j', ([column, cell, amounts]) => {
+  expect(amountsInCell(column, cell, 'GBP')).toEqual(amounts);
+});
+
+test.for([
+  [' Weigh it again ', ['Weigh it again']],
+  ['One two. Three four five ! six', ['One two. Three four five ! six', 'Three four five']],
+] as const)('the sentences of “%s”: %j', ([cell, sentences]) => {
+  expect(sentencesOf(cell)).toEqual(sentences);
+});
+
+test.for([
+  ['oak chest', true, false],
+  ['oak chest here', true, true],
+  ['oak 12', true, true],
+  ['12-3/4', false, false],
+  ['the Bank!', false, false],
+  ['Börse', false, false],
+] as const)('“%s” tells something: %s, much: %s', ([value, something, much]) => {
+  expect([tells(value), saysMuch(value)]).toEqual([something, much]);
+});
