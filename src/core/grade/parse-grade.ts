@@ -77,6 +77,8 @@ const DETAILS = /^(.+?),? \(?(?:details?|detail grade)\)?(?:[:,;. -]+\(?(.+?)\)?
 const COLOUR_AFTER = /^(.+\d\+?) ?(rd|rb|bn|pl|dpl|dmpl|prooflike|cam|dcam|ucam|(?:deep |ultra )?cameo)$/i;
 /** `Ch XF 5/5 - 4/5`: on ancient coins the strike stands first, then the surface. Common practice. */
 const TWICE_OUT_OF_FIVE = /,? ([1-5])\/5[ ,;-]{1,3}([1-5])\/5(?=$|[ ,;])/;
+/** `III`, `II-III`, `III+`: how German lists of paper money grade; common practice. */
+const OF_NOTES = /^(?:I{1,3}|IV|V)[+-]?(?:[-/](?:I{1,3}|IV|V)[+-]?)?$/;
 const LONGEST = 160;
 
 /** Reads a grade as it is written in lists: `MS-63 RD`, `good VF/F`, `fast ss`, `EF details, cleaned`, `not graded: cut`. */
@@ -146,6 +148,10 @@ function readOn(words: string, said: readonly Said[], text: string, options: Sta
   if (areFarApart(named, rarer)) return refuse(askForScale(words, named, rarer));
   const read = named.length === 0 ? rarer : named;
   const where = scale === undefined ? 'on any scale known here' : `on the ${SCALES[scale].title} scale`;
+  if (OF_NOTES.test(words))
+    return refuse(
+      `${quoted(words)} is a grade of German paper money, from I (never used) to V (worn out), which has no scale here. Write it in words, such as ss or gebraucht in the notes.`,
+    );
   if (read.length === 0) return refuse(`${quoted(words)} is not a grade ${where}. ${ask(scale)}`);
   return good(gradeFrom(read, all, text, options));
 }

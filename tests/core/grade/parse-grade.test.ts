@@ -270,6 +270,12 @@ const problem = fc.option(fc.constantFrom('cleaned', 'edge chipped; scratched', 
 
 const beside = fc.constantFrom('', ', toned', ', strike 4/5, surface 2/5', ', RB', ', scratched', ', toned, scratched');
 
+// Grades I to V of German paper money: common practice.
+test.for(['III', 'I-II', 'II+'])('%s of German paper money is no grade of a coin, and is told', (text) => {
+  const read = parseGrade(text, { scale: 'de' });
+  expect(read.ok ? '' : read.problem).toContain('paper money');
+});
+
 describe('there and back', () => {
   test('a printed grade is read back with the same meaning', () => {
     fc.assert(

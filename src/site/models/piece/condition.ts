@@ -1,5 +1,6 @@
 import { formatGrade } from '../../../core/grade/grade.ts';
 import type { Grade } from '../../../core/grade/grade.ts';
+import { SOURCES } from '../../../core/grade/sources.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
@@ -42,9 +43,21 @@ function byWhom(gradedBy: PublicPiece['gradedBy']): string {
   return gradedBy === null ? '' : `${capital(pieceWords.gradedBy[gradedBy])}.`;
 }
 
+const OWN_TABLES: Readonly<Record<string, keyof typeof SOURCES>> = {
+  de: 'german', fr: 'french', uk: 'british', it: 'italian', es: 'spanish', numeric: 'numeric',
+}; // prettier-ignore
+
+function ownTable(scale: Grade['scale'] | null | undefined): string | undefined {
+  const own = OWN_TABLES[scale ?? ''];
+  return own && SOURCES[own];
+}
+
 function chartOf(grade: Grade): GradeChart | null {
-  const { low, high, mappings } = grade;
-  if (low === null || high === null) return null;
+  if (grade.low === null || grade.high === null) return null;
+  // Where the tables of other lands differ, the one of the grade's own land is what its keeper meant.
+  const own = grade.mappings.filter(({ source }) => source === ownTable(grade.scale));
+  const mappings = own.length > 0 ? own : grade.mappings;
+  const { low, high } = own[0] ?? { low: grade.low, high: grade.high };
   const { bar } = pieceWords;
   const together: GradeBar = { source: null, low, high };
   const bars = mappings.length > 1 ? [together, ...mappings] : mappings.length === 1 ? mappings : [together];
