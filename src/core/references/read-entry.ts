@@ -191,7 +191,7 @@ const COUNTING_ON =
 const SIGN = '(?:[Nn](?:o|r|um)?[.#°º№]{1,2}\\s*|[#№°]\\s*|[Nn](?:o|r|um)\\s+(?=\\d))?';
 const NUMBER = new RegExp(`^-?${SIGN}(${HEADING}${FIGURES}${COUNTING_ON})`, 'u');
 /** A book may number by Roman figures or letters alone: `BMC VIII`. */
-const LETTERS = /^([IVXLC]{1,10}|\p{Lu})(?=\s*(?:$|[,;(?]))/u;
+const LETTERS = /^((?:[Tt]yp(?:e|us)?\s)?(?:[IVXLC]{1,10}|\p{Lu}))(?=\s*(?:$|[,;(?]))/u;
 
 function numberAt(said: Beside): Beside | null {
   if (said.number !== '') return null;
@@ -218,6 +218,11 @@ function whyUnclear(
   number: string,
   { works }: Required<Books>,
 ): string | undefined {
+  if (
+    /\d[-\s]?(?:ish|odd)$/iu.test(number) ||
+    /^[-\s]?(?:ish|odd|or so)(?!\p{L})/iu.test(rest.slice(rest.indexOf(number) + number.length))
+  )
+    return `"${shown(text)}" gives no number, but one near it. Write the number as printed, or cf. ${cited} ${number.replace(/\D+$/u, '')}.`;
   const part = PART_OF_NUMBER.exec(rest)?.[0];
   if (part !== undefined)
     return `"${part}" in "${shown(text)}" may be part of the number. Write the number without the mark, with (?) behind it if it is doubted.`;

@@ -8,8 +8,15 @@ const BETWEEN = /\s*[;\n|]\s*/;
 /** `N. 1018; S. 1380`: each book as the sheet names it, read as the core reads references; its name is joined to the list later. */
 export function readReferences(text: string): readonly Said[] {
   return partsOf(text).flatMap(
-    (part) => readId(part) ?? readWith(part, parseReferences(part, { names: 'every word' })),
+    (part) => readId(part) ?? readByCounty(part) ?? readWith(part, parseReferences(part, { names: 'every word' })),
   );
+}
+
+function readByCounty(part: string): readonly Said[] | null {
+  const book = BY_COUNTY.exec(part)?.groups?.['book'];
+  if (book === undefined) return null;
+  const read = parseReferences(part, { works: [{ id: 'work', names: [book] }] });
+  return read.ok ? readWith(part, read, book) : null;
 }
 
 /** A cell of a column that cites one book. A stroke says that the book has no such piece. */
@@ -35,6 +42,28 @@ function readId(part: string): readonly Said[] | null {
 
 function partsOf(text: string): readonly string[] {
   return text.split(BETWEEN).filter((part) => part.trim() !== '');
+}
+
+/** Books of tokens that count afresh in each county, by which their numbers are called: `D&H Anglesey 290`. Common practice. */
+const BY_COUNTY =
+  /^(?<book>D\.?\s?(?:&|and)?\s?H\.?|Dalton (?:&|and) Hamer|Williamson|Boyne|BW)\s+(?=\p{Lu}\p{L}+.*\d)/u;
+
+/** What each single letter stands for in lists, by the authors; common practice. */
+const LETTER_BOOKS: Readonly<Record<string, string>> = {
+  A: 'Album or Allen', B: 'Babelon, Brooke or Burns', C: 'Cohen or Crawford', D: 'Davenport or Duplessy', G: 'Göbl or Gadoury',
+  H: 'Head or Hill', J: 'Jaeger', K: 'Kahnt, Kellner or Kienast', M: 'Mattingly, Metcalf or Mitchiner', N: 'North', P: 'Peck, Pere or Price',
+  R: 'Robertson or Robinson', S: 'Sear, Sydenham or the Standard Catalogue of British Coins', T: 'Thompson or Tolstoi', V: 'Van Arsdell',
+  W: 'Williamson or Withers',
+}; // prettier-ignore
+
+/** Why a book cited by a letter is asked about; undefined for a name. */
+export function whichBook(name: string): string | undefined {
+  const letter = /^(\p{Lu})\.?$/u.exec(name)?.[1];
+  const known = letter === undefined ? undefined : LETTER_BOOKS[letter];
+  return (
+    known &&
+    `${name} is cited as a book by a letter alone, and lists mean ${known} by it. Say which under works: in the names file, like the-book: [${name}].`
+  );
 }
 
 function readWith(part: string, read: ReturnType<typeof parseReferences>, work?: string): readonly Said[] {

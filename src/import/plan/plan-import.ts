@@ -20,6 +20,7 @@ import { identify } from './which-piece.ts';
 import type { Identity } from './which-piece.ts';
 import { guardingLedger, isLedger, ledgerRows, mergedLedger } from './merge-ledger.ts';
 import { oddCells, oddKinds } from './odd-cells.ts';
+import { whichBook } from '../cells/reference-cell.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
 import { inOtherFile, tryOn } from './try-on.ts';
@@ -110,6 +111,7 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
       ...elsewhere.map(inOtherFile),
       ...joined.remarks,
       ...oddKinds(pieces),
+      ...joined.created.works.flatMap(({ name }) => whichBook(name) ?? []),
       ...oddCells(pieces, records, sheet.headings),
       ...outside(pieces, folder, lists, read),
     ],

@@ -54,6 +54,8 @@ describe('A reference is read', () => {
     ['wie North 1018', ['north', '1018', 'cf.']],
     ['North – (cf. 1018)', ['north', '1018', 'unlisted']],
     ['RIC -, cf. 45', ['ric', '45', 'unlisted']],
+    ['Kellner Typ B', ['kellner', 'Typ B', 'is']],
+    ['Kellner Type IV', ['kellner', 'Type IV', 'is']],
   ] as const)('%s (forms of the trade, common practice)', ([text, reading]) => {
     expect(read(text)).toEqual(reading);
   });
@@ -72,6 +74,8 @@ describe('A reference is read', () => {
     ['North 1018; Spink 1380', 'references: [North 1018, Spink 1380]'],
     ['North 1018 = Spink 1380', 'references: [North 1018, Spink 1380]'],
     ['north ***', 'is not a number'],
+    ['Williamson 900ish', 'Write the number as printed, or cf. Williamson 900.'],
+    ['Williamson 900-odd', 'gives no number'],
   ] as const)('and refused: %s', ([text, says]) => {
     expect(read(text)).toContain(says);
   });

@@ -3,6 +3,7 @@ import type { Draft } from '../../../src/import/plan/draft.ts';
 import { matchPattern } from '../../../src/import/columns/pattern.ts';
 import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { readRows } from '../../../src/import/cells/read-rows.ts';
+import { whichBook } from '../../../src/import/cells/reference-cell.ts';
 import { sheetOf } from '../columns/sheet-of.ts';
 
 function draft(reading: string, cell: string, read = '', language = 'en', words = '{}'): Draft {
@@ -162,6 +163,13 @@ describe('a cell', () => {
     expect(one.unread[0]).toMatchObject({ row: 2, heading: 'C', text: cell });
     expect(one.unread[0]?.because).toContain(because);
     expect(Object.keys(one.facts).sort()).toEqual(['kind', 'number', 'title']);
+  });
+
+  test('of a book of tokens by county keeps the county in the number, and a book that is a letter alone is asked about', () => {
+    const books = (cell: string) =>
+      (draft('references', cell).names.references ?? []).map(({ name, cited }) => [name, cited.number]);
+    expect(books('DH Anglesey 290?; DH 244')).toEqual([['DH', 'Anglesey 290'], ['DH', '244']]); // prettier-ignore
+    expect([whichBook('S'), whichBook('S.'), whichBook('RIC')].map((one) => one?.includes('Standard Catalogue'))).toEqual([true, true, undefined]); // prettier-ignore
   });
 
   test('of a purchase is a day of today, whatever the years of the coins are counted from', () => {
