@@ -46,7 +46,7 @@ describe('a list of mixed kinds, with headings between its rows', () => {
       'kind: token',
       'kind: unknown',
     ]);
-    expect(pieceOf(folder, '4')).toContain('as-written: { kind: decoration }');
+    expect(pieceOf(folder, '4')).toContain('as-written: { kind: decoration, metal: gilt }');
     expect(plan.unread.map(({ row, field }) => [row, field])).toEqual([[7, 'kind']]);
   });
 
