@@ -89,8 +89,8 @@ export const setsWords = {
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
   json: 'The set as data (JSON)',
   history: 'Progress',
-  historySays: (title: string, of: number): string =>
-    `Places of “${title}” filled at the end of each year, out of ${String(of)}, counted with the pieces that are here now. The hatched part is only possibly filled.`,
+  historySays: (title: string, of: number, isHatched: boolean): string =>
+    `Places of “${title}” filled at the end of each year, out of ${String(of)}, counted with the pieces that are here now.${isHatched ? ' The hatched part is only possibly filled.' : ''}`,
   historyYear: 'End of',
   historyCount: 'Filled',
   historyUndated: 'Year not recorded',

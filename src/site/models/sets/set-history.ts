@@ -58,7 +58,11 @@ export function historyChart(state: SetState): HistoryChart | null {
     };
   });
   return {
-    says: setsWords.historySays(state.title, state.of),
+    says: setsWords.historySays(
+      state.title,
+      state.of,
+      steps.some(({ possibleHeight }) => possibleHeight > 0),
+    ),
     table: {
       columns: [setsWords.historyYear, setsWords.historyCount],
       rows: [
