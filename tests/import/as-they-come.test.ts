@@ -47,7 +47,11 @@ describe('a list of mixed kinds, with headings between its rows', () => {
       'kind: unknown',
     ]);
     expect(pieceOf(folder, '4')).toContain('as-written: { kind: decoration, metal: gilt }');
-    expect(plan.unread.map(({ row, field }) => [row, field])).toEqual([[7, 'kind']]);
+    expect(plan.unread.map(({ row, field }) => [row, field])).toEqual([
+      [4, 'metal'],
+      [7, 'kind'],
+      [7, 'metal'],
+    ]);
   });
 
   test('without a word of the keeper, headings between rows say nothing of them', async () => {
