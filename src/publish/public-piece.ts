@@ -25,7 +25,12 @@ export type PublicPicture = {
 };
 
 /** A type with its label and the title of its series, and for sets every name it goes by and may go by. */
-export type PublicType = PieceType & { readonly label: string; readonly seriesTitle: string };
+export type PublicType = PieceType & {
+  readonly label: string;
+  readonly seriesTitle: string;
+  /** Whether its series has a chart of dies. */
+  readonly hasDies?: true;
+};
 
 /**
  * All that a page, a file of data or the search may know of a piece. Blanks stay apart: `null` is *not recorded*,
@@ -200,6 +205,7 @@ function publicType(type: PieceType, { types }: Pick<Catalogue, 'types'>): Publi
     ...type,
     label: series?.types.get(type.id)?.label ?? type.id,
     seriesTitle: series?.fields.title ?? type.series,
+    ...(series !== undefined && (series.tables.dies?.rows.length ?? 0) > 0 ? { hasDies: true } : {}),
   };
 }
 

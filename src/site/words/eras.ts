@@ -1,8 +1,13 @@
 export const erasWords = {
   title: 'Eras',
   description: 'The pieces of the cabinet under several era schemes, and where the schemes disagree.',
-  lead: 'Authorities divide history differently. Each scheme is shown as it was published, every piece is placed under all of them, and none is preferred.',
+  lead: 'Authorities divide history differently. Each scheme is shown as it was published, and none is preferred. A piece is placed under every scheme that applies where it was made or found, and that has a period for its years.',
   none: 'There is no era scheme yet.',
+  withoutPeriod: (count: number): string =>
+    count === 1
+      ? '1 piece is under no period of any of them'
+      : `${String(count)} pieces are under no period of any of them`,
+  withoutSays: ': made and found where none applies, or undated.',
   schemes: 'The schemes',
   schemesSay:
     'The periods of each scheme on one line of years. Where periods of a scheme overlap they are drawn one below the other; where it has none, the line is empty.',

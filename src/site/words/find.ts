@@ -1,3 +1,4 @@
+import { capital } from './capital.ts';
 import { countWords } from './counts.ts';
 import type { Reason } from '../find/reason.ts';
 import type { FacetName, Part } from '../find/record.ts';
@@ -8,23 +9,23 @@ const FACET: Readonly<Record<FacetName, string>> = {
   mint: 'Mint',
   denomination: 'Denomination',
   metal: 'Metal',
-  era: 'Era',
+  era: 'Period',
   grade: 'Grade',
   kind: 'Kind',
   tag: 'Tag',
 };
 
 const PART: Readonly<Record<Part, string>> = {
-  title: 'Title',
-  number: 'Number',
-  ruler: 'Ruler',
-  mint: 'Mint',
-  denomination: 'Denomination',
-  maker: 'Maker',
-  reference: 'Reference',
-  legend: 'Legend or design',
-  fact: 'Facts',
-  story: 'Story',
+  title: 'the title',
+  number: 'the number',
+  ruler: 'ruler and issuer',
+  mint: 'the mint',
+  denomination: 'the denomination',
+  maker: 'the makers',
+  reference: 'the books',
+  legend: 'legends and designs',
+  fact: 'the facts',
+  story: 'the story',
 };
 
 const SORT: Readonly<Record<Sort, string>> = {
@@ -43,17 +44,19 @@ export const findWords = {
   byDescription: (title: string, count: number) =>
     `${title}. ${count === 1 ? 'One piece' : `${count} pieces`} of the cabinet, at one scale.`,
   description:
-    'Every piece of the cabinet on one board, searchable by word, legend, ruler, mint, metal, era and grade.',
+    'Every piece of the cabinet on one board, searchable by word, legend, ruler, mint, metal, period and grade.',
   facet: FACET,
   sort: SORT,
   /** `Mint: York`. */
   by: (facet: FacetName, label: string) => `${FACET[facet]}: ${label}`,
   page: (page: number, of: number) => `page ${page} of ${of}`,
   nextPage: 'Next page',
+  /** Of all pieces: `Of all: 73 kept, 1 lent, 1 sold`. */
+  inAll: (statuses: string) => `Of all: ${statuses}`,
   pages: 'Pages',
   words: 'Words',
   wordsHint: 'A ruler, a town, a word of the story',
-  legend: 'A worn legend',
+  legend: 'A worn inscription',
   legendHint: 'for example EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
   results: 'Results',
@@ -82,9 +85,11 @@ export const findWords = {
         : `${findWords.found(found, all)}, then ${similar} with a similar spelling`,
   /** What is announced when the order changes. */
   sorted: (said: string, sort: Sort | null): string => (sort === null ? said : `${said}, sorted by ${SORT[sort]}`),
-  /** Why a piece was found that does not say so in its title: `Mint: york`. */
+  /** Why a piece was found that does not say so in its title: `In the mint: York`. */
   reason: (reasons: readonly Reason[]): string | null =>
-    reasons.length === 0 ? null : reasons.map(({ part, words }) => `${PART[part]}: ${words.join(', ')}`).join('; '),
+    reasons.length === 0
+      ? null
+      : capital(reasons.map(({ part, words }) => `in ${PART[part]}: ${words.map(capital).join(', ')}`).join('; ')),
   similarTo: (word: string) => `similar spelling: ${word}`,
   none: 'No results. Use fewer words or filters, or clear all.',
   more: 'Show more',
@@ -93,6 +98,7 @@ export const findWords = {
     'Searching needs JavaScript. Without it, the whole list is below, and these pages list the pieces by ruler, mint and more.',
   notGraded: 'not graded',
   noGrade: 'no grade recorded',
-  unknown: (facet: FacetName) => (facet === 'mint' ? 'mint unknown' : facet === 'ruler' ? 'ruler unknown' : 'unknown'),
+  without: 'not known or none',
+  noPeriod: 'under no period',
   details: (grade: string) => `${grade}, with a problem`,
 } as const;

@@ -1,10 +1,15 @@
 export const rulersWords = {
   title: 'Rulers',
-  description: 'The rulers named on the pieces, reign by reign, and the rulers without a piece here.',
-  lead: 'The rulers named on the pieces, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
+  description: 'The rulers of the pieces, reign by reign, and the rulers without a piece here.',
+  lead: 'The rulers named on the pieces or for whom they were struck, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
   bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece.',
   none: 'There is no ruler yet.',
   noCoins: 'no coins of this reign',
+  /** Of the pieces under a ruler, those in his own name and those that were struck for him in another's. */
+  parts: (named: number, inOther: number): string =>
+    named === 0
+      ? 'struck for this ruler in another name'
+      : `${String(named)} named, ${String(inOther)} struck for this ruler in another name`,
   listOf: (realm: string): string => `The rulers of ${realm}`,
   elsewhere: 'Other realms',
   reignless: 'Reign not recorded',
@@ -29,6 +34,6 @@ export const rulersWords = {
   inWhose: (names: string): string => `in the name of ${names}`,
   withWhom: (names: string): string => `with ${names}`,
   nothing: 'The cabinet has no piece of this ruler.',
-  gaps: (years: readonly string[]): string => `No piece here can belong to ${years.join(', ')}.`,
+  gaps: (years: readonly string[]): string => `None in this cabinet from ${years.join(', ')}.`,
   noGaps: 'The pieces here could cover every year of the reign.',
 } as const;

@@ -97,7 +97,7 @@ export function citationsPage(cabinet: Cabinet, id: string, page: number): Citat
 export function worksPage(cabinet: Cabinet): WorksPage {
   const { title, description } = worksWords;
   const works = Object.values(cabinet.lists.works)
-    .toSorted((a, b) => (sortedUnder(a) < sortedUnder(b) ? -1 : 1))
+    .toSorted((a, b) => (sortedUnder(a.fields) < sortedUnder(b.fields) ? -1 : 1))
     .map((work) => workShown(cabinet, work));
   const isCited = ({ pieces, alsoIn }: WorkShown): boolean => pieces.length + alsoIn.length > 0;
   return {
@@ -159,12 +159,18 @@ function exhibitsCiting({ lists }: Cabinet, id: string): readonly Link[] {
     .map((exhibit) => ({ href: urls.exhibit(exhibit.id), name: worksWords.exhibit(exhibit.fields.title) }));
 }
 
-/** The first author's last name, then the year; a book without an author by its title. */
-function sortedUnder({ fields }: Work): string {
-  const first = fields.author
-    ?.split(/,| and | & /)[0]
-    ?.trim()
-    .split(' ')
-    .at(-1);
-  return `${(first ?? fields.title).toLowerCase()} ${fields.year ?? ''} ${fields.title}`;
+const PARTICLES = /^(?:van|von|de|du|della|di|le|la|ter|ten)$/i;
+/** Words of a body that publishes: it is filed as it is written, and not under its last word. */
+const BODY = /\b(?:of|on|for|scheme|forum|museum|society|trust|office|institute|university|library|council)\b/i;
+
+/** The first author's family name, then the year; a body as it is written, and a book without an author by its title. */
+export function sortedUnder({ author, year, title }: Work['fields']): string {
+  const first = author
+    ?.replace(/\s*\(.*?\)/g, '')
+    .split(/,| and | with | & /)[0]
+    ?.trim();
+  const names = first === undefined || BODY.test(first) ? [] : first.split(' ');
+  const from = names.findIndex((name, at) => at === names.length - 1 || (at > 0 && PARTICLES.test(name)));
+  const filed = names.length === 0 ? (first ?? title) : names.slice(from).join(' ');
+  return `${filed.toLowerCase()} ${year ?? ''} ${title}`;
 }

@@ -10,6 +10,7 @@ import type { ChartTable } from '../charts/chart.ts';
 import { allBands } from './era-bands.ts';
 import type { EraBands } from './era-bands.ts';
 import type { PageHead } from '../shared/head.ts';
+import { facetLists } from '../find/facets.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { packedBars } from '../charts/packed-bars.ts';
 import type { PackedBars, PieceDensity } from '../charts/packed-bars.ts';
@@ -51,6 +52,8 @@ export type SchemeDisagreement = {
 export type ErasPage = {
   readonly head: PageHead;
   readonly schemes: readonly SchemeLine[];
+  /** The pieces that no scheme has a period for, and where they are listed. */
+  readonly without: Link | null;
   readonly chart: SchemesChart | null;
   readonly table: ChartTable;
   readonly lead: string | null;
@@ -70,6 +73,7 @@ export function erasPage(cabinet: Cabinet): ErasPage {
       region: fields.region ?? null,
       note: fields.note ?? null,
     })),
+    without: withoutPeriod(cabinet),
     chart: schemesChart(cabinet, cabinet.listed),
     table: {
       columns: [erasWords.tableScheme, erasWords.tablePeriod, erasWords.tableYears],
@@ -96,6 +100,13 @@ export function sourceParts(source: string): readonly SourcePart[] {
     { text: named === '' ? address : named, to: address },
     { text: after, to: null },
   ].filter(({ text }) => text !== '');
+}
+
+function withoutPeriod(cabinet: Cabinet): Link | null {
+  const list = facetLists(cabinet).find(({ facet, value }) => facet === 'era' && value === 'none');
+  return list === undefined
+    ? null
+    : { href: urls.facet('era', 'none'), name: erasWords.withoutPeriod(list.pieces.length) };
 }
 
 function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[]): SchemesChart | null {

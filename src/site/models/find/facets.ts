@@ -10,6 +10,9 @@ import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
 import { spanInWords } from '../charts/years.ts';
 
+/** The value of pieces without a ruler, a mint, a denomination or a period, so that the lines of a facet come to all pieces. */
+const NONE = 'none';
+
 /** A value of a facet, as it is in an address and on a page. */
 export type FacetValue = {
   readonly facet: FacetName;
@@ -27,7 +30,9 @@ export type FacetList = FacetValue & { readonly pieces: readonly PublicPiece[] }
 /** Every value a piece answers to. A doubtful one answers to all that it may be. */
 export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly FacetValue[] {
   return [
+    // In one name and struck for another: it is found under both.
     ...named('ruler', piece.rulers),
+    ...(piece.struckFor.length === 0 ? [] : named('ruler', piece.struckFor)),
     ...named('mint', piece.mint),
     ...named('denomination', piece.denomination),
     ...(piece.metal === null || piece.metal === 'none' ? [] : [plain('metal', piece.metal)]),
@@ -39,6 +44,9 @@ export function facetsOf(piece: PublicPiece, { lists }: Cabinet): readonly Facet
         group: fields.title,
       })),
     ),
+    ...(lists.eras.length > 0 && Object.values(piece.eras).every(({ periods }) => periods.length === 0)
+      ? [{ facet: 'era' as const, value: NONE, label: findWords.noPeriod, group: null }]
+      : []),
     gradeOf(piece),
     { ...plain('kind', piece.kind), label: kindInWords(piece.kind) },
     ...piece.tags.map((tag) => ({ ...plain('tag', tag), label: tagInWords(tag) })),
@@ -59,7 +67,7 @@ export const facetLists = onceFor((cabinet: Cabinet): readonly FacetList[] => {
   }
   const periods = cabinet.lists.eras.flatMap(({ id, scheme }) => scheme.periods.map((period) => `${id}-${period.id}`));
   const rankOf = ({ facet, value, rank = 99 }: FacetValue): number =>
-    facet === 'era' ? periods.indexOf(value) : facet === 'grade' ? rank : 0;
+    value === NONE ? Infinity : facet === 'era' ? periods.indexOf(value) : facet === 'grade' ? rank : 0;
   const ordered = [...held.values()].sort(
     (one, other) =>
       FACETS.indexOf(one.facet) - FACETS.indexOf(other.facet) ||
@@ -71,10 +79,11 @@ export const facetLists = onceFor((cabinet: Cabinet): readonly FacetList[] => {
 });
 
 function named(facet: FacetName, held: readonly Named[] | Named | string | null): readonly FacetValue[] {
-  if (held === null || held === 'none') return [];
-  if (typeof held === 'string') return [{ facet, value: 'unknown', label: findWords.unknown(facet), group: null }];
+  if (held === null || typeof held === 'string') return [{ facet, value: NONE, label: findWords.without, group: null }];
   const all = 'id' in held ? [held] : held;
-  return all.map(({ id, name }) => ({ facet, value: id, label: capital(name), group: null }));
+  // Names of people and places are written as they are.
+  const written = (name: string): string => (facet === 'denomination' ? capital(name) : name);
+  return all.map(({ id, name }) => ({ facet, value: id, label: written(name), group: null }));
 }
 
 function plain(facet: FacetName, text: string): FacetValue {

@@ -6,6 +6,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { keyedPaths } from '../../keyed.ts';
 import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
+import { countWords } from '../../words/counts.ts';
 import { findWords } from '../../words/find.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
@@ -32,6 +33,8 @@ export type FindPage = {
   readonly head: PageHead;
   /** What the list holds: `75 pieces`, `page 2 of 3`. */
   readonly says: string;
+  /** Of the whole list: how many are kept, lent, sold; null where all are kept. */
+  readonly statuses: string | null;
   readonly all: number;
   readonly board: Board;
   readonly pager: Pager | null;
@@ -106,11 +109,16 @@ async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
   };
 }
 
-async function cutOf({ pieces, page, to }: Cut): Promise<Pick<FindPage, 'says' | 'all' | 'board' | 'pager'>> {
+async function cutOf({
+  pieces,
+  page,
+  to,
+}: Cut): Promise<Pick<FindPage, 'says' | 'statuses' | 'all' | 'board' | 'pager'>> {
   const { shown, count, pager } = cutPage(pieces, page, ON_A_PAGE, to);
   const counted = findWords.found(pieces.length, pieces.length);
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
+    statuses: countWords.byStatus(pieces),
     all: pieces.length,
     board: await boardOf(shown, undefined, pieces),
     pager,

@@ -53,15 +53,21 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
     close: close
       .map((group) => mapOf(group, group, mintsWords.closeSays(group.length), CLOSE_MAP))
       .filter((shown) => shown !== null),
-    areas: gather(mints, ({ fields }) => countryOf(fields.area)).map(({ key, all }) => ({
-      area: key,
-      mints: all.map((mint) => ({
-        href: urls.mint(mint.id),
-        name: mint.fields.name,
-        pieces: countWords.piecesIfAny(piecesOfMint(cabinet, mint.id).length),
-        otherNames: otherNames(mint),
+    areas: gather(mints, ({ fields }) => countryOf(fields.area))
+      .toSorted(
+        (a, b) =>
+          Number(a.key === mintsWords.elsewhere) - Number(b.key === mintsWords.elsewhere) ||
+          a.key.localeCompare(b.key, 'en'),
+      )
+      .map(({ key, all }) => ({
+        area: key,
+        mints: all.map((mint) => ({
+          href: urls.mint(mint.id),
+          name: mint.fields.name,
+          pieces: countWords.piecesIfAny(piecesOfMint(cabinet, mint.id).length),
+          otherNames: otherNames(mint),
+        })),
       })),
-    })),
   };
 }
 

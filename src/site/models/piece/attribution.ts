@@ -52,7 +52,7 @@ function statedRows(piece: PublicPiece): readonly Row[] {
     ...row(field.shape, piece.shape === 'round' ? null : piece.shape),
     ...row(field.peculiarities, piece.peculiarities.join(', ')),
     ...row(field.treatments, piece.treatments.join(', ')),
-    ...row(field.dies, [piece.dies?.obverse, piece.dies?.reverse].filter((die) => die !== undefined).join(' / ')),
+    ...diesRow(piece),
     ...row(field.found, foundInWords(piece)),
     ...tagRows(piece),
     ...row(field.status, pieceWords.status[piece.status]),
@@ -96,6 +96,14 @@ function referenceRows({ references, listed }: PublicPiece, how: string): readon
     isBlank: false,
   }));
   return [{ name: field.references, values, doubt: how }];
+}
+
+/** Its dies, with the way to the chart of dies of its series. */
+function diesRow({ dies, types: [type], listed }: PublicPiece): readonly Row[] {
+  const text = [dies?.obverse, dies?.reverse].filter((die) => die !== undefined).join(' / ');
+  if (text === '') return [];
+  const to = listed && type?.hasDies === true ? urls.dieChart(type.series) : undefined;
+  return [{ name: field.dies, values: [{ text, to, isBlank: false }], doubt: '' }];
 }
 
 /** Each type it is of, with the way that is known. */

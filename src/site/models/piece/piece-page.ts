@@ -49,6 +49,8 @@ export type PiecePage = {
   /** Size classes of both faces in one row, margins included. */
   readonly across: string;
   readonly ticket: Ticket;
+  /** That it is lent, sold or gone; empty where it is kept. */
+  readonly status: string;
   readonly isListed: boolean;
   /** Where it is next to another: its nearest related, and one of the visitor's choice. */
   readonly beside: readonly { readonly title: string; readonly to: string }[];
@@ -92,6 +94,7 @@ function piecePageOf({ base: { piece, own }, related, sets, neighbours }: Around
     across: acrossClass([[faces.obverse, faces.reverse]]),
     axis: piece.axis?.hours ?? null,
     ticket: ticketOf(piece),
+    status: pieceWords.status[piece.status],
     isListed: piece.listed,
     beside: besideOf(piece, related),
     others: otherPictures(piece, photographs),

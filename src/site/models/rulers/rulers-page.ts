@@ -89,6 +89,7 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
     years: ruler.fields.reigns.map(reignInWords).join(', '),
     note: [
       count === 0 && struckNone ? rulersWords.noCoins : countWords.piecesIfAny(count),
+      ...(inOther.length === 0 ? [] : [rulersWords.parts(own.length + forOther.length, inOther.length)]),
       ...(realm === undefined ? [] : [realm]),
     ].join(' · '),
     face: seen === undefined ? null : leadingFace(seen, cabinet.photographs),

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
-import { citationsPage, worksPage } from '../../../../src/site/models/about/works-page.ts';
+import { citationsPage, sortedUnder, worksPage } from '../../../../src/site/models/about/works-page.ts';
 import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
 
 /** The marked cabinet and so many more pieces, each under its own number of the one book, the highest number first. */
@@ -44,4 +44,14 @@ test('a number that is only probable is listed so', async () => {
   }));
   const [work] = worksPage({ ...cabinet, lists, pieces, listed }).works;
   expect(work?.pieces.map(({ number }) => number)).toEqual(['12', '1999', '2000 (probable)']);
+});
+
+// The order of a bibliography by family name, bodies as they are written. Common practice.
+test('books are in the order of their authors', () => {
+  const authors = [
+    'R. A. Abdy with P. F. Mittag', 'D. F. Allen', 'C. E. Challis (editor)', 'Forum on Information Standards',
+    'Portable Antiquities Scheme', 'R. D. Van Arsdell', 'George C. Williamson',
+  ]; // prettier-ignore
+  const filed = (author: string): string => sortedUnder({ author, title: 'A book' });
+  expect(authors.toReversed().toSorted((a, b) => (filed(a) < filed(b) ? -1 : 1))).toEqual(authors);
 });

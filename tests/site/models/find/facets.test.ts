@@ -23,6 +23,8 @@ const { records } = readCabinet(
     'pieces/b/piece.md': piece('b2', 'ruler: henry-b\ngrade: VF\ngrade-scale: uk\nproblem: cleaned\n'),
     'pieces/c/piece.md': piece('c3', 'ruler: henry-b\ngrade: F\ngrade-scale: uk\n'),
     'pieces/d/piece.md': piece('d4', 'ruler: henry-b\ngrade: F\ngrade-scale: us\n'),
+    'pieces/e/piece.md': piece('e5', 'ruler: henry-a\nstruck-for: henry-b\n'),
+    'pieces/f/piece.md': piece('f6', 'ruler: none\nmint: unknown\n'),
   }),
 );
 handOver({ records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
@@ -58,4 +60,29 @@ test('sorted by grade, a piece with a problem comes after every sound one', asyn
   expect(order.indexOf('c')).toBeLessThan(order.indexOf('b'));
   // A piece without a grade is last of all.
   expect(order.indexOf('b')).toBeLessThan(order.indexOf('old-medal'));
+});
+
+test('a piece in one name and struck for another is found under both', () => {
+  const of = (value: string) =>
+    facetLists(cabinet).find((list) => list.facet === 'ruler' && list.value === value)?.pieces;
+  expect(of('henry-a')?.map(({ id }) => id)).toEqual(['a', 'e']);
+  expect(of('henry-b')?.map(({ id }) => id)).toContain('e');
+});
+
+test.for(['ruler', 'mint', 'denomination'] as const)(
+  'every piece answers to a line of the %s, and one without to the last',
+  (name) => {
+    const lists = facetLists(cabinet).filter(({ facet }) => facet === name);
+    expect(new Set(lists.flatMap(({ pieces: held }) => held)).size).toBe(cabinet.listed.length);
+    expect(lists.at(-1)?.value).toBe('none');
+    expect(lists.at(-1)?.pieces.map(({ id }) => id)).toContain('f');
+  },
+);
+
+test('a piece under no period of any scheme is listed as that', () => {
+  const periods = facetLists(cabinet).filter(({ facet }) => facet === 'era');
+  expect(periods.at(-1)?.value).toBe('none');
+  // Undated.
+  expect(periods.at(-1)?.pieces.map(({ id }) => id)).toContain('f');
+  expect(new Set(periods.flatMap(({ pieces: held }) => held)).size).toBe(cabinet.listed.length);
 });
