@@ -82,6 +82,6 @@ test('it ends with its key, its books, how it is cited and what can be printed',
   expect(places).toEqual(places.toSorted((a, b) => a - b));
   // As the list of addresses has the day of its last change, whichever that is.
   const cited =
-    /Hester Layerthorpe, “Struck in York”, in Foss &amp; Ouse Coin Circle: Struck in York, last changed \d{1,2} \w+ \d{4}, https:\/\/example\.org\/exhibits\/struck-in-york\//;
+    /Hester Layerthorpe, “Struck in York”, in Foss &amp; Ouse Coin Circle: The York Cabinet, last changed \d{1,2} \w+ \d{4}, https:\/\/example\.org\/exhibits\/struck-in-york\//;
   expect(html).toMatch(cited);
 });

@@ -217,6 +217,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
   cabinet: {
     title: line('Title', 'The name of the site.'),
     keeper: line('Keeper', 'Your public name: a first name, initials or a club will do.'),
+    contact: line('Contact', 'Where visitors may write; everybody can read it: cabinet@example.org, or a page of the web.'),
     about: line('About', 'What this cabinet is, in a few sentences.', { control: 'text' }),
     language: line('Language', 'The language of your texts: en, de, pt-BR.'),
     address: line('Address', 'Where the site will stand: https://example.org/coins/.'),

@@ -28,6 +28,13 @@ export const cabinetSchema = z.strictObject({
   title: words,
   /** The keeper's public name, as the site prints it. */
   keeper: words,
+  /** Where visitors may write, in public: a mail address or a page of the web. */
+  contact: words
+    .refine(
+      (text) => /^[^\s@<>]+@[^\s@<>.]+(?:\.[^\s@<>.]+)+$/.test(text) || /^https?:\/\/\S+$/.test(text),
+      'Write one address, like cabinet@example.org or https://example.org/contact.',
+    )
+    .optional(),
   /** The language of the texts: `en`, `de`, `pt-BR`. The site's own words are English. */
   language: words
     .refine(isLanguage, 'A language is written as its tag, like en, de or pt-BR (BCP 47). This one is not known.')

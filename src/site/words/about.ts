@@ -13,16 +13,20 @@ export const aboutWords = {
       'The photographs are drawings. A program made them from the description of each piece, and the coins they show do not exist. They are dedicated to the public domain (CC0 1.0).',
     ],
   },
-  contents: (pieces: string): string => `${pieces} in the catalogue.`,
+  contents: (pieces: string, statuses: string | null): string =>
+    `${pieces} in the catalogue${statuses === null ? '' : `: ${statuses}`}.`,
+  contactTitle: 'Contact',
+  contactSays:
+    'For questions and corrections, and to ask whether you may use a text or a picture. Nothing is bought, sold or valued here.',
   rulesTitle: 'The rules',
   rules: [
     'A piece is what can be seen and weighed. What is concluded from that is shown as a conclusion, with how sure it is: certain, probable or possible. “Unknown” was looked for and not found; “none” does not apply; what is not recorded yet is left out. The three are kept apart.',
-    'The ruler is the one named on the piece. Where it was struck for somebody else, the page says so.',
+    'The ruler is the one named on the piece. Where it was struck for somebody else, the page says so, and the piece is listed under both.',
     'A count is a range where there is doubt: “27 to 30 of 42” means that twenty-seven places are filled for certain, and thirty if every doubtful piece is what it may be. A piece with a problem (a filler) fills a place until a better one comes, and is in neither number.',
     'A date is the years within which a piece was made, from the earliest to the latest. No middle is taken. A piece whose years overlap two periods belongs to neither for certain, and the page says so.',
     'A grade is kept in the words and on the scale in which it was given. On another scale it is a range, from all published tables that include it. There are no averages.',
     'A piece that was sold, given away or lost keeps its page and its address.',
-    'A keeper may leave pieces out. They then have no page, no picture and no count here.',
+    'A keeper may leave pieces out. They then have no page, no picture and no count here. A page may also be left out of every list and found only by those who were given its address.',
   ],
   readings: 'How dates, grades, weights and legends are read here',
   privateTitle: 'What is not here',

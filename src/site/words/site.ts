@@ -21,6 +21,7 @@ export const siteWords = {
   reference: 'Reference',
   pageTitle: (title: string, cabinet: string): string => (title === cabinet ? cabinet : `${title} · ${cabinet}`),
   keptBy: (keeper: string): string => ended(`Kept by ${keeper}`),
+  contact: 'Contact:',
   demo: 'Everything here is invented: the Circle, its keeper, the pieces and their histories. The photographs are drawings.',
   licence: 'Licence of the texts:',
   files: 'This catalogue as data:',

@@ -3,6 +3,8 @@ import { urls } from '../../urls.ts';
 import { aboutWords } from '../../words/about.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import type { CautionName } from '../../words/cautions.ts';
+import { contactOf } from '../shared/contact.ts';
+import type { Contact } from '../shared/contact.ts';
 import { countWords } from '../../words/counts.ts';
 import type { PageHead } from '../shared/head.ts';
 
@@ -12,6 +14,8 @@ export type AboutPage = {
   readonly about: string | null;
   readonly isDemo: boolean;
   readonly contents: string;
+  /** The address the keeper chose to publish. */
+  readonly contact: Contact | null;
   readonly cautions: readonly { readonly id: CautionName; readonly name: string; readonly says: string }[];
 };
 
@@ -24,7 +28,8 @@ export function aboutPage({ lists, listed }: Cabinet): AboutPage {
     keptBy: aboutWords.keptBy(lists.cabinet.keeper),
     about: lists.cabinet.about ?? null,
     isDemo: lists.cabinet.demo === 'yes',
-    contents: aboutWords.contents(countWords.pieces(listed.length)),
+    contents: aboutWords.contents(countWords.pieces(listed.length), countWords.byStatus(listed)),
+    contact: contactOf(lists.cabinet.contact),
     cautions: CAUTIONS.map((id) => ({ id, name: cautionWords[id].name, says: aboutWords.cautions[id] })),
   };
 }

@@ -3,6 +3,8 @@ import { licenceAddress } from '../../../publish/licences.ts';
 import { loadCabinet } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { contactOf } from './contact.ts';
+import type { Contact } from './contact.ts';
 import { siteWords } from '../../words/site.ts';
 
 export type Crumb = { readonly name: string; readonly href: string };
@@ -41,6 +43,7 @@ export type Frame = {
   readonly title: string;
   readonly cabinetTitle: string;
   readonly keeper: string;
+  readonly contact: Contact | null;
   readonly isDemo: boolean;
   readonly policy: string;
   /** The one inline style, which the policy allows by its digest. */
@@ -85,6 +88,7 @@ export async function frameOf(head: PageHead): Promise<Frame> {
     title: siteWords.pageTitle(head.title, cabinet.title),
     cabinetTitle: cabinet.title,
     keeper: cabinet.keeper,
+    contact: contactOf(cabinet.contact),
     isDemo: cabinet.demo === 'yes',
     policy: policyFor(digest),
     layers: LAYERS,
