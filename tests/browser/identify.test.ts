@@ -109,7 +109,7 @@ describe('the key in the browser', () => {
     await visit('#name=edwa&breast=rose&crown=plain-band&letter-n=pot-hook', async (page) => {
       expect(await says(page)).toMatch(/^Probably not in this list/);
       await page.getByText('Strict').click();
-      expect(await says(page)).toMatch(/^Every type is put out/);
+      expect(await says(page)).toMatch(/^Every type is excluded/);
     });
     await visit('#crown=pearls', async (page) => {
       await page.getByText('Strict').click();

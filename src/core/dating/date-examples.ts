@@ -221,7 +221,7 @@ export const DATE_EXAMPLES: readonly DateExampleGroup[] = [
   },
   {
     title: 'Three dates of one piece',
-    note: 'date: is when it was made. What stands on it goes into dated:, as it stands; what was done to it later into altered:, with its own date. A date frozen on the dies is no date of making.',
+    note: 'The field “date” is for when it was made. What stands on it goes into the field “dated”, letter by letter; what was done to it later into the field “altered”, with its own date. A date that dies kept from earlier years is no date of making.',
     rows: [
       { write: '1936/1961', means: 'a taler made in London in those years, beside dated: "1780"', edtf: '1936/1961' },
       { write: 'AH 1327, year 4', means: 'made in AH 1330, beside dated: "١٣٢٧, ٤"', edtf: '1911/1912' },

@@ -71,7 +71,10 @@ function toldApart(claims: Disagreement['claims'], schemes: readonly EraScheme[]
   if (new Set(claims.map(({ says }) => says)).size > 1) return claims;
   return claims.map(({ scheme, says }) => {
     const isShared = schemes.find(({ id }) => id === scheme)?.ends === 'shared';
-    return { scheme, says: `${says}, ${isShared ? 'the years at its ends shared with the next' : 'both ends whole'}` };
+    return {
+      scheme,
+      says: `${says}, ${isShared ? 'each of its end years shared with the next period' : 'its first and last year wholly in it'}`,
+    };
   });
 }
 

@@ -55,9 +55,9 @@ function leftOf(share: number): string {
 export const typesWords = {
   title: 'Types',
   description: 'What the pieces are specimens of: types as published books describe and number them.',
-  lead: 'What the pieces are specimens of. Each type is described once, with its numbers in every book.',
+  lead: 'What the pieces are specimens of. Each series here is described type by type, with the numbers of its types in several books; pieces of other series are not in it.',
   series: (types: number, pieces: number): string =>
-    `${String(types)} types, ${pieces === 0 ? 'no piece here' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
+    `${String(types)} types, ${pieces === 0 ? 'none in this cabinet' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
   source: 'After',
   tree: 'All types as a list',
   board: 'The pieces here',
@@ -88,7 +88,7 @@ export const typesWords = {
   rarity: 'Rarity',
   census: 'Known pieces',
   censusLead:
-    'As recorded, and the pieces here with them. A grade is somebody’s opinion, so a place among them is a stretch and not a number.',
+    'As recorded, and the pieces here with them; a piece that was recorded twice is counted once. A grade is an opinion, so a place among them is a range. Coins that are known by their dies are counted on the page of dies, and may be others or the same.',
   standing: (title: string, place: string): string => `${title}: ${place}`,
   cannotCompare: (count: number): string =>
     count === 1 ? 'One of them cannot be compared with it.' : `${String(count)} of them cannot be compared with it.`,
@@ -100,7 +100,7 @@ export const typesWords = {
   relation: RELATION,
   column: {
     type: 'Type',
-    character: 'Character',
+    character: 'Mark',
     book: 'Book',
     number: 'Number',
     relation: 'Relation',
@@ -128,13 +128,13 @@ export const typesWords = {
   keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
   shown: shownWords,
   ask: {
-    begin: (types: number): string => `${String(types)} types are in question.`,
+    begin: (types: number): string => `${String(types)} types are possible.`,
     allAlike: 'All are equally likely until something is answered.',
     soFar: (labels: string, share: string, isEach: boolean, count: number): string =>
       `Likeliest so far: ${labels} (${share}${isEach ? ' each' : ''}).${count === 1 ? '' : ` ${String(count)} types remain likely.`}`,
     severalTypes: (count: number): string => `${String(count)} types alike`,
     found: (label: string): string => `Most likely ${label}. Compare its page with the piece before you write it down.`,
-    together: (labels: string): string => `Most likely ${labels}: no character of this key separates them.`,
+    together: (labels: string): string => `Most likely ${labels}: no mark in this key separates them.`,
     outside: (label: string): string =>
       `Probably not in this list: too many answers speak against even the best of it, ${label}. Check your answers first.`,
     sureBroader: (label: string, share: string): string => `Most likely ${label} (${share}), whichever type of it.`,
@@ -143,8 +143,8 @@ export const typesWords = {
     noneAgrees: 'No type agrees with every answer.',
     takenTogether: 'Taken together:',
     untold: (label: string): string =>
-      `Nothing in this list fits. ${label} is not put out only because the series says nothing of what was answered.`,
-    nothingLeft: 'Every type is put out by some answer. Take one back, or leave the strict manner.',
+      `Nothing in this list fits. ${label} is left only because the series says nothing of what was answered.`,
+    nothingLeft: 'Every type is excluded by some answer. Take one back, or untick “Strict”.',
     sureEnough: 'There is enough to tell',
     nothingMore: 'No further question would tell much',
     why: (bits: number, seen: string): string =>
@@ -173,15 +173,15 @@ export const typesWords = {
       const all = of === 1 ? 'the answer' : of === 2 ? 'both answers' : `all ${String(of)} answers`;
       return against.length === 0 ? `Agrees with ${all}.` : `Speaks against it: ${against.join(', ')}.`;
     },
-    strict: 'Strict: one answer that a type cannot give puts it out',
+    strict: 'Strict: exclude a type that disagrees with any answer',
     rarity: 'Commoner types count for more, by their published rarity',
     greedy:
-      'The next question is always the one that tells most by itself; a cleverer order might need one fewer. Any answer may be a mistake, so a type is only less likely for it.',
+      'The next question is always the one that tells most by itself. Any answer may be a mistake, so a type that disagrees becomes less likely and is not excluded.',
     differ: (one: string, other: string): string => `How ${one} and ${other} differ`,
     differBy: (one: string, shown: string, other: string, others: string): string =>
       `${shown} in ${one}, ${others} in ${other}.`,
     differOthers: (one: string): string => `${one} and another:`,
-    differNot: 'No character of this key separates them.',
+    differNot: 'No mark in this key separates them.',
     sometimes: (label: string): string => `${label} (in some specimens)`,
     look: 'Answer this',
     more: (count: number): string => `and ${String(count)} more, less likely`,
@@ -189,7 +189,7 @@ export const typesWords = {
     failed: 'The key could not be loaded. The table below holds everything it knows.',
   },
   diesLead:
-    'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded.',
+    'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded. The coins counted here are those whose dies were compared; they may be others than the known pieces on the page of a type, or the same.',
   noDies: 'No dies are recorded for this series.',
   group: (at: number, coins: number | null): string =>
     `Group ${String(at)}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,

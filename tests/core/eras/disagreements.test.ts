@@ -87,8 +87,8 @@ test('schemes that give a name the same years say how they count the years at it
     name: 'Early Medieval',
     pieces: ['penny-of-1066'],
     claims: [
-      { scheme: 'finds-database', says: 'AD 410–1066, both ends whole' },
-      { scheme: 'heritage-ages', says: 'AD 410–1066, the years at its ends shared with the next' },
+      { scheme: 'finds-database', says: 'AD 410–1066, its first and last year wholly in it' },
+      { scheme: 'heritage-ages', says: 'AD 410–1066, each of its end years shared with the next period' },
     ],
   });
 });
