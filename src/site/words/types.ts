@@ -123,7 +123,7 @@ export const typesWords = {
   severalDoubts: (type: string, number: string): string =>
     `How surely ${number} stands to ${type} is said differently.`,
   disagreements: 'Where the lines disagree',
-  keyTable: 'The characters, type by type',
+  keyTable: 'The marks, type by type',
   allShow: 'The same in every type:',
   keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
   shown: shownWords,
