@@ -36,6 +36,9 @@ type FoundMapping = {
 /** The mapping that is there, or one suggested for the sheet, asked about where somebody can be asked, and written where the keeper finds it. */
 export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMapping): Promise<Outcome<FoundMapping>> {
   const text = await readIfThere(at);
+  // The cabinet says in which money its ledger is kept.
+  const money = records.cabinet?.fields.currency;
+  const isOther = isOtherMoney(sheet, money ?? '');
   if (text !== null) {
     const read = parseMapping(text);
     if (!read.ok) return refuse(`${shown} · ${read.problem}`);
@@ -43,7 +46,11 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
     const told = Object.entries(found).map(
       ([name, value]) => `Found in the cells and used: ${name}: ${value}. Write another under read: if it is not so.`,
     );
-    return good({ mapping, isNew: false, asked: [...told, ...questionsInWords(notAnswered(questions, records))] });
+    return good({
+      mapping,
+      isNew: false,
+      asked: [...told, ...questionsInWords(notAnswered(questions, records, isOther))],
+    });
   }
   if (isGiven) return refuse(`There is no mapping ${shown}. Leave --mapping out, and one is suggested.`);
   const { mapping, questions } = suggestMapping(sheet, {
@@ -52,10 +59,9 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
     denominations: records.denominations.map(({ fields }) => fields.name),
     works: records.works.flatMap(({ fields }) => [fields.title, ...(fields.short === undefined ? [] : [fields.short])]),
   });
-  // The cabinet says in which money its ledger is kept.
-  const money = records.cabinet?.fields.currency;
-  const known = money === undefined ? mapping : { ...mapping, settings: { currency: money, ...mapping.settings } };
-  const open = notAnswered(questions, records);
+  const known =
+    money === undefined || isOther ? mapping : { ...mapping, settings: { currency: money, ...mapping.settings } };
+  const open = notAnswered(questions, records, isOther);
   const settled = canAsk() ? await askMapping(known, open) : known;
   const asked = canAsk() ? [] : questionsInWords(open);
   const notes =
@@ -64,11 +70,28 @@ export async function mappingOf({ sheet, records, at, shown, isGiven }: WantedMa
   return good({ mapping: settled, isNew: true, asked });
 }
 
+/** Signs of money, by what they can only be. */
+const SIGNS: Readonly<Record<string, RegExp>> = { GBP: /£/, EUR: /€|\bEUR\b/ };
+
+/** Whether a sheet has the sign of another money than the cabinet's, and not of that: a new cabinet names one that nobody has chosen. */
+function isOtherMoney({ rows, columns }: Sheet, money: string): boolean {
+  const holds = (sign: RegExp): boolean =>
+    columns.some(({ heading }) => sign.test(heading)) ||
+    rows.some(({ cells }) =>
+      cells.some(({ text, value }) => sign.test(text) || (value?.kind === 'money' && sign.test(value.currency))),
+    );
+  return (
+    money in SIGNS &&
+    Object.entries(SIGNS).some(([code, sign]) => code !== money && holds(sign)) &&
+    !holds(SIGNS[money] ?? /$^/)
+  );
+}
+
 /** The questions that the cabinet does not answer for every sheet: its currency, and the scale of its grades. */
-function notAnswered(questions: readonly Question[], { cabinet }: Records): readonly Question[] {
+function notAnswered(questions: readonly Question[], { cabinet }: Records, hasOtherMoney = false): readonly Question[] {
   return questions.filter(
     ({ id }) =>
-      !(id === 'currency' && cabinet?.fields.currency !== undefined) &&
+      !(id === 'currency' && cabinet?.fields.currency !== undefined && !hasOtherMoney) &&
       !(id.startsWith('grade ') && cabinet?.fields['grade-scale'] !== undefined),
   );
 }
@@ -95,7 +118,14 @@ function questionsInWords(questions: readonly Question[]): readonly string[] {
 }
 
 /** `Date: date under columns:`; what is to be written where. */
-function changeInWords({ columns = [], settings = {}, always = {}, sections, words = {} }: Change): string {
+function changeInWords({
+  columns = [],
+  settings = {},
+  always = {},
+  sections,
+  asAbove = [],
+  words = {},
+}: Change): string {
   const line = (name: string, value: Written, part: string): string =>
     `${formatInLine({ [name]: value }).slice(2, -2)} under ${part}:`;
   return [
@@ -105,7 +135,10 @@ function changeInWords({ columns = [], settings = {}, always = {}, sections, wor
     }),
     ...Object.entries(settings).map(([name, value]) => line(name, value, 'read')),
     ...Object.entries(always).map(([name, value]) => line(name, value, 'always')),
-    ...(sections === undefined ? [] : [`sections: ${sections} on a line of its own`]),
+    ...(sections === undefined ? [] : [`sections: ${sections} on a line of its own, at the margin`]),
+    ...(asAbove.length === 0
+      ? []
+      : [`as-above: [${asAbove.map((one) => formatInLine(one)).join(', ')}] on a line of its own, at the margin`]),
     ...Object.entries(words).map(([field, table]) => line(field, table, 'words')),
   ].join(' and ');
 }

@@ -171,7 +171,7 @@ function slashedDay(text: string, { days, short }: Settings): Day | null {
 }
 
 /** A year of two figures by the hundred years the keeper says are meant. */
-function shortYear(figures: string, short: Settings['short']): string | null {
+export function shortYear(figures: string, short: Settings['short']): string | null {
   if (short === undefined) return null;
   return short === '1930-2029' && Number(figures) < 30 ? `20${figures}` : `19${figures}`;
 }

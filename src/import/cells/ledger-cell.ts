@@ -2,7 +2,8 @@ import { formatMoney, parseMoney } from '../../core/money/money.ts';
 import type { Settings } from '../columns/mapping.ts';
 import type { LedgerField } from '../columns/targets.ts';
 import { SUMS } from '../columns/targets.ts';
-import { datingOf } from './date-cell.ts';
+import { datingOf, shortYear } from './date-cell.ts';
+import type { Read } from './date-cell.ts';
 import { plainSum } from './figures.ts';
 import type { Cell, Said } from './cell-result.ts';
 
@@ -17,11 +18,7 @@ export function readLedger(
   currency: string | undefined,
 ): readonly Said[] {
   if (column === undefined) return [{ kind: 'ledger', column: ownHeading(heading), text: cell.text }];
-  const read = SUMS.has(column)
-    ? sumOf(cell, currency)
-    : column === 'acquired'
-      ? datingOf({ ...cell, settings: ofToday(cell.settings) }, 'event')
-      : null;
+  const read = SUMS.has(column) ? sumOf(cell, currency) : column === 'acquired' ? acquiredIn(cell) : null;
   if (read === null) return [{ kind: 'ledger', column, text: cell.text }];
   if (read.ok) return [{ kind: 'ledger', column, text: read.text }];
   return [
@@ -30,9 +27,14 @@ export function readLedger(
   ];
 }
 
-/** Neither the calendar of the coin nor the era its short years are counted from is that of the day of a purchase. */
-function ofToday({ calendar: _, years: __, ...settings }: Settings): Settings {
-  return settings;
+/** The day, month or year of a purchase. What the column of coins has settled of its years is nothing to it: only its days are. */
+function acquiredIn({ text, value, settings: { days, short } }: Cell): Read {
+  const settings: Settings = { ...(days === undefined ? {} : { days }), ...(short === undefined ? {} : { short }) };
+  const [, month = '', year = ''] = /^(0?[1-9]|1[0-2]) ?[./] ?(\d{4}|\d{2})$/.exec(text.trim()) ?? [];
+  if (value?.kind === 'day' || year === '') return datingOf({ text, value, settings }, 'event');
+  const whole = year.length === 4 ? year : shortYear(year, short);
+  if (whole !== null) return { ok: true, text: `${whole}-${month.padStart(2, '0')}` };
+  return { ok: false, because: `"${text}" has a year of two figures. Write short: 1930-2029 under read: in the mapping, or the year with four figures.` }; // prettier-ignore
 }
 
 const NAMES: ReadonlySet<string> = new Set(['piece', 'cost', 'value', 'insured', 'acquired']);

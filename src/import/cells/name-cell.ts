@@ -56,11 +56,20 @@ const PHRASE = new RegExp(`(?:^|\\s)(?:${DESCRIBING})(?=\\s|$)`, 'iu');
 const BY_WATER = /\s(?:on the|upon|am|an der|sur|sul|sull)\s?\p{Lu}/u;
 const OF_SOMEBODY = /\s(?:of|von|des|du|de|di)\s+(?:the\s+)?\p{Lu}/u;
 
+/** A mint's letter, several of them, or a place in two or three letters and a stop: `A`, `D, F, G, J`, `CA`, `Wü.` */
+const IN_SHORT = /^(?:\p{Lu}{1,2}(?:\s*[,/+-]\s*\p{Lu}{1,2})*|\p{Lu}\p{Ll}{1,2}\.)$/u;
+/** Words for several that are not named. */
+const MANY =
+  /^(?:various|several|misc|div|diverse?|versch|verschiedene?|diverses?|vari[eo]|varios|varias|mixed|gemischt)\.?$/iu;
+
 /** Why a text is no name of a ruler, a mint or a denomination; null where it may be one. */
 function noName(text: string, field: Named): string | null {
   const plain = plainLetters(text).trim();
   if (PHRASE.test(text))
     return `"${text}" is more than a name. Write the ${field} alone, and the rest where it belongs.`;
+  if (field === 'mint' && IN_SHORT.test(text))
+    return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${text}: Berlin }.`;
+  if (MANY.test(text)) return `"${text}" names none. Leave it out, or write which.`;
   if (field === 'ruler' && GODS.has(plain))
     return `"${text}" is shown on coins and struck none. Write the ruler or issuer here, and ${text} in the design.`;
   if (field === 'ruler' && BY_WATER.test(text))

@@ -5,7 +5,7 @@ import type { Found, Suits } from '../columns/pattern.ts';
 import { parseReading } from '../columns/parse-column-rule.ts';
 import { WITH_BLANKS } from '../columns/targets.ts';
 import type { Field } from '../columns/targets.ts';
-import { blankIn, isAsAbove } from './blank.ts';
+import { blankIn, isAsAbove, pointsAbove } from './blank.ts';
 import { readDate } from './date-cell.ts';
 import { readLedger } from './ledger-cell.ts';
 import { readAxis, readMeasure, readMeasures } from './measure-cell.ts';
@@ -32,13 +32,13 @@ export function readCell(cell: Cell, readings: readonly Reading[], heading: stri
     (reading) => reading.kind === 'field' && meantBy(cell.text, mapping.words[reading.field]) !== null,
   );
   if (!isPrivate && !isSaid && blankIn(cell.text, mapping.blanks) === null && isAsAbove(cell.text))
-    return unread(
-      nameOf(readings),
-      `"${cell.text}" points to the row above, which may be another by now. Write out what it stands for.`,
-    );
+    return unread(nameOf(readings), pointsAbove(cell.text, heading));
   const patterns = readings.filter((reading) => reading.kind === 'pattern');
+  // A field beside a pattern that names it is for the cells which the pattern does not fit.
+  const [fitting] = waysOf(patterns, cell.text, () => true) ?? [];
+  const inParts = new Set(fitting?.map(({ part }) => part));
   const whole = readings
-    .filter((reading) => reading.kind !== 'pattern')
+    .filter((reading) => reading.kind !== 'pattern' && !(reading.kind === 'field' && inParts.has(reading.field)))
     .flatMap((reading) => readAs(cell, reading, heading, mapping));
   return patterns.length === 0 ? whole : [...whole, ...readParts(cell, patterns, whole.length > 0, heading, mapping)];
 }
@@ -56,6 +56,7 @@ function readParts(
   if (blank !== null) return [{ kind: 'blank' }];
   const readPart = (part: string, text: string): readonly Said[] => {
     const reading = parseReading(part);
+    if (isAsAbove(text)) return unread(part, pointsAbove(text, heading));
     return reading.ok ? readAs({ ...cell, text, value: undefined }, reading.value, heading, mapping) : [];
   };
   // A number of one word is likelier than one of two: `A.D. 249. 7.` ends in the number 7.
@@ -116,7 +117,7 @@ function waysOf(patterns: readonly Pattern[], text: string, suits: Suits): reado
 /** Names a sheet is sure of, by the part they are in: those of cells that only one pattern fits. */
 type KnownParts = ReadonlyMap<string, ReadonlySet<string>>;
 
-/** What each pattern alone finds in the cells of a column, for telling a ruler from a mint where a cell fits both. */
+/** What each pattern alone finds in a column, for telling a ruler from a mint where a cell fits both. */
 export function knownParts(texts: readonly string[], readings: readonly Reading[]): KnownParts {
   const patterns = readings.filter((reading) => reading.kind === 'pattern');
   const known = new Map<string, Set<string>>();
@@ -155,11 +156,12 @@ function nameOf(readings: readonly Reading[]): string {
 
 /** A cell by one reading that is no pattern. */
 function readAs(cell: Cell, reading: Reading, heading: string, mapping: Mapping): readonly Said[] {
-  if (reading.kind === 'pattern') return [];
-  if (reading.kind === 'nothing') return [];
+  if (reading.kind === 'pattern' || reading.kind === 'nothing') return [];
   const blank = cell.value?.kind === 'number' ? null : blankIn(cell.text, mapping.blanks);
   if (reading.kind === 'ledger') {
     const dropped = blank !== null && reading.column !== undefined;
+    const isDitto = !dropped && reading.column !== undefined && isAsAbove(cell.text);
+    if (isDitto) return unread(`ledger ${reading.column}`, pointsAbove(cell.text, heading));
     return dropped ? [{ kind: 'blank' }] : readLedger(cell, reading.column, heading, reading.currency);
   }
   if (reading.kind === 'reference') {

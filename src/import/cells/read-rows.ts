@@ -7,6 +7,7 @@ import type { Written } from '../../catalogue/yaml.ts';
 import type { Draft, UnreadCell } from '../plan/draft.ts';
 import { columnKeys, readingsOf } from '../columns/column-key.ts';
 import { composeTitle, plainTitle } from '../plan/compose-title.ts';
+import { asAbove } from './blank.ts';
 import { knownParts, readCell } from './read-cell.ts';
 import { gather } from './gather.ts';
 import type { Gathered, SaidBy } from './gather.ts';
@@ -40,7 +41,7 @@ export function readRows(
     ),
   );
   const readOnce = onceForEachText(mapping, keys, readings);
-  for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : sheet.rows) {
+  for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : asAbove(sheet, keys, mapping)) {
     const skipped = skipRule(row, keys, mapping);
     if (skipped !== null) {
       setAside.push({ row: row.row, text: rowText(row), because: skipped });

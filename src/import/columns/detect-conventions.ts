@@ -109,13 +109,16 @@ export function bareSumIn(cells: readonly SheetCell[]): string | null {
   return cells.find(({ text, value }) => value?.kind !== 'money' && /^[\d.,'’\s]+[-–]*$/.test(text))?.text ?? null;
 }
 
-/** Whether nearly every row has a short text of its own with a figure in it, as inventory numbers are; a line of totals has none. */
-export function numbersEachRow(cells: readonly SheetCell[]): boolean {
+/**
+ * Whether nearly every row has a short text of its own with a figure in it, as inventory numbers are: this share of the rows has one,
+ * and this share of them is distinct. A line of totals has none, and twenty years bring a number given twice.
+ */
+export function numbersEachRow(cells: readonly SheetCell[], share = 0.95): boolean {
   const texts = cells.map(({ text }) => text).filter((text) => text !== '');
   return (
     texts.length > 0 &&
-    texts.length >= cells.length * 0.95 &&
-    new Set(texts).size === texts.length &&
+    texts.length >= cells.length * share &&
+    new Set(texts).size >= texts.length * share &&
     texts.every((text) => text.length <= 24 && /\d/.test(text))
   );
 }

@@ -6,7 +6,9 @@ const HEAD = [
   '# How the columns of a sheet become pieces. Change what you like and use it again.',
   '# A column may be: a field (number, title, ruler, date, weight in g …), ledger cost (private), ledger alone',
   '# (private, under its own heading), reference to NAME OF THE BOOK, nothing, or a pattern: "{ruler}, {mint}, {date}".',
-  '# Several are tried like this: [title, "{denomination} of {ruler}"]. A column that is not here goes to the ledger.',
+  '# A column may be several at once: [title, "{denomination} of {ruler}"]. Every one of them is read from each cell; of patterns',
+  '# the first that fits, and a field that is in it only where none fits. A column that is not here goes to the ledger.',
+  '# A part that is missing below, like words: or as-above:, is a line of its own at the margin.',
 ];
 
 /** A file a keeper can edit, with what may be written beside it. `parseMapping` reads it back. */
@@ -41,6 +43,9 @@ export function formatMapping(mapping: Mapping): string {
     ...(mapping.sections === null
       ? []
       : [`sections: ${scalar(mapping.sections)} # what the headings between the rows state`]),
+    ...(mapping.asAbove.length === 0
+      ? []
+      : [`as-above: [${mapping.asAbove.map(inBraces).join(', ')}] # where an empty cell says what the one above says`]),
     ...section('skip', skip),
     ...section('calendars', calendars),
     ...section('blanks', blanks),

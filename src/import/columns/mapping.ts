@@ -69,6 +69,8 @@ export type Mapping = {
   readonly words: Readonly<Partial<Record<Field, Readonly<Record<string, string>>>>>;
   /** The field that a heading between the rows states for the rows below it; null where such headings say nothing. */
   readonly sections: Field | null;
+  /** Columns in which an empty cell or a ditto says what the cell above says, as far up as the heading over the rows. */
+  readonly asAbove: readonly string[];
   /** The keeper's own words for nothing. */
   readonly blanks: Readonly<Record<string, Meaning>>;
   /** By heading; `[C]` where a heading is empty or stands twice. */
@@ -89,6 +91,7 @@ export const EMPTY_MAPPING: Mapping = {
   calendars: [],
   words: {},
   sections: null,
+  asAbove: [],
   blanks: {},
   columns: [],
 };

@@ -13,7 +13,19 @@ import { isField } from './targets.ts';
 /** What is wrong with a mapping file, and where. */
 export type MappingProblem = { readonly line: number; readonly field: string; readonly says: string };
 
-const PARTS = ['language', 'title', 'read', 'always', 'words', 'sections', 'skip', 'calendars', 'blanks', 'columns'];
+const PARTS = [
+  'language',
+  'title',
+  'read',
+  'always',
+  'words',
+  'sections',
+  'as-above',
+  'skip',
+  'calendars',
+  'blanks',
+  'columns',
+];
 
 /** Reads a mapping file; what is wrong comes in one run, a line each: `line 7 · columns.Date: …`. */
 export function parseMapping(text: string): Outcome<Mapping> {
@@ -42,6 +54,7 @@ export function parseMapping(text: string): Outcome<Mapping> {
     calendars: calendarsOf(reader.get('calendars'), (at, says) => tell(['calendars', at], says)),
     words: wordsOf(reader.get('words'), (name, says) => tell(['words', name], says)),
     sections: sectionsOf(reader.get('sections'), (says) => tell(['sections'], says)),
+    asAbove: asAboveOf(reader.get('as-above'), (says) => tell(['as-above'], says)),
     blanks: blanksOf(reader.get('blanks'), (word, says) => tell(['blanks', word], says)),
     columns: columnsOf(reader.get('columns'), (heading, says) => tell(['columns', heading], says)),
   };
@@ -123,6 +136,18 @@ function sectionsOf(written: Written | undefined, tell: Tell): Mapping['sections
   if (typeof written === 'string' && isField(written)) return written;
   tell('Headings between the rows state one field, like sections: kind, or nothing.');
   return null;
+}
+
+function asAboveOf(written: Written | undefined, tell: Tell): Mapping['asAbove'] {
+  const all: readonly Written[] = Array.isArray(written)
+    ? (written as readonly Written[])
+    : written === undefined
+      ? []
+      : [written];
+  const headings = all.filter((one) => typeof one === 'string');
+  if (headings.length < all.length)
+    tell('Columns whose empty cells say what stands above are a list, like as-above: [Ruler, Mint].');
+  return headings;
 }
 
 function skipOf(written: Written | undefined, tell: TellOf): Mapping['skip'] {

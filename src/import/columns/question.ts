@@ -7,6 +7,7 @@ export type Change = {
   readonly settings?: Settings;
   readonly always?: Readonly<Partial<Record<Field, string>>>;
   readonly sections?: Field;
+  readonly asAbove?: Mapping['asAbove'];
   /** What words of the sheet stand for, by field. */
   readonly words?: Mapping['words'];
 };
@@ -41,6 +42,7 @@ export function answer(mapping: Mapping, { change }: Choice): Mapping {
     settings: { ...mapping.settings, ...change.settings },
     always: { ...mapping.always, ...change.always },
     sections: change.sections ?? mapping.sections,
+    asAbove: [...new Set([...mapping.asAbove, ...(change.asAbove ?? [])])],
     words: { ...mapping.words, ...change.words },
   };
 }

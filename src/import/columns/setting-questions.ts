@@ -14,6 +14,7 @@ import {
   smallYears,
 } from './detect-conventions.ts';
 import { GRAINS, matchHeading } from './match-heading.ts';
+import { isAsAbove } from '../cells/blank.ts';
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import type { Field } from './targets.ts';
 
@@ -81,6 +82,30 @@ function rowByRow(columns: readonly ReadColumn[]): string {
   const rule = formatInLine({ column: by.heading, is: by.cells[at]?.text ?? '', years: 'AH' });
   return ` Where rows differ, write a line of its own, with a rule for each: calendars: [${rule}]`;
 }
+
+/** Fields in which a list leaves out what it said in the row above. */
+const LEFT_OUT: ReadonlySet<string> = new Set(['ruler', 'realm', 'issuer', 'mint', 'denomination', 'date']);
+const FEWEST_BLANKS = 3;
+
+/** Asks of each column of names with blanks, or dittos, below what it says whether they mean the same as above. */
+export function aboveQuestions(columns: readonly ReadColumn[]): readonly Question[] {
+  return columns.flatMap(({ heading, readings, cells }) => {
+    const isNamed = readings.some(({ kind, ...one }) => kind === 'pattern' || (kind === 'field' && 'field' in one && LEFT_OUT.has(one.field)));
+    const blanks = cells.filter(({ text }) => text === '' || isAsAbove(text)).length;
+    const first = cells.findIndex(({ text }, at) => at > 0 && (text === '' || isAsAbove(text)) && (cells[at - 1]?.text ?? '') !== '');
+    const above = cells[first - 1]?.text ?? '';
+    if (!isNamed || blanks < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
+    return [
+      {
+        id: `above ${heading}`,
+        asks: `"${heading}" is empty, or a ditto, in ${blanks} rows, the first of them below this. Does that mean the same as above?`,
+        choices: [{ answer: 'yes, the same as the row above', change: { asAbove: [heading] } }],
+        example: above,
+        otherwise: 'An empty cell says nothing, and a ditto is not read.',
+      },
+    ];
+  });
+} // prettier-ignore
 
 /** Questions about rows as a whole: a number for each, and what sort of object they are. */
 export function wholeQuestions(columns: readonly ReadColumn[], rows: number): readonly Question[] {

@@ -49,7 +49,7 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
   }
   if (matched.kind === 'doubtful') {
     if (matched.doubt === 'date' && tellsStriking(said)) return column([{ kind: 'field', field: 'date' }]);
-    if (matched.doubt === 'number' && numbersEachRow(cells)) return column([{ kind: 'field', field: 'number' }]);
+    if (matched.doubt === 'number' && numbersEachRow(cells, 0.8)) return column([{ kind: 'field', field: 'number' }]);
     if (matched.doubt === 'description' && saysKinds(said)) return column([{ kind: 'field', field: 'kind' }]);
     return asked(matched.doubt, privateWay(matched.doubt, heading));
   }

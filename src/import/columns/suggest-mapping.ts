@@ -6,7 +6,7 @@ import type { Language, Mapping, Settings } from './mapping.ts';
 import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
 import type { Question } from './question.ts';
-import { settle, wholeQuestions } from './setting-questions.ts';
+import { aboveQuestions, settle, wholeQuestions } from './setting-questions.ts';
 import type { ReadColumn } from './setting-questions.ts';
 import type { ListNames, Suggested } from './suggest-column.ts';
 import { gradeQuestions, scaleOfColumn } from './grade-questions.ts';
@@ -50,15 +50,33 @@ export function suggestMapping(
       ...unitQuestions(columns),
       ...gradeQuestions(columns),
       ...questions,
-      ...wholeQuestions(columns, sheet.rows.length),
+      ...aboveQuestions(columns),
+      ...wholeQuestions(columns, sheet.rows.length).filter(
+        ({ id }) => id !== 'unnumbered' || !suggested.some(mayNumber),
+      ),
       ...sectionQuestion(sheet),
     ],
   };
 }
 
+/** Whether a column is asked about that may be the one of the numbers: which rows have none is asked when that is answered. */
+function mayNumber({ questions }: Suggested): boolean {
+  return questions.some(({ choices }) =>
+    choices.some(({ change }) =>
+      change.columns?.some(({ readings: [one] }) => one?.kind === 'field' && one.field === 'number'),
+    ),
+  );
+}
+
+/** A heading is short; a longer text between or below the rows is a note of the keeper's, and may be private. */
+const LONGEST_HEADING = 40;
+
 /** Headings between the rows, of which one at least names a kind: `TOKENS`, `Tokens & medals`. Each gets its word, to be looked at. */
-function sectionQuestion({ setAside }: Sheet): readonly Question[] {
-  const headings = setAside.filter(({ isHeading }) => isHeading === true).map(({ text }) => text);
+function sectionQuestion({ setAside, rows }: Sheet): readonly Question[] {
+  const last = rows.at(-1)?.row ?? 0;
+  const headings = setAside
+    .filter(({ isHeading, row, text }) => isHeading === true && row < last && text.length <= LONGEST_HEADING)
+    .map(({ text }) => text);
   if (headings.every((text) => kindsIn(text).length === 0)) return [];
   const others = headings.filter((text) => !saysKinds([{ text }]));
   const words = Object.fromEntries(others.map((text) => [text, kindOfHeading(text)]));
@@ -119,6 +137,7 @@ export function openQuestions(
       ...unitQuestions(columns),
       ...(isScaled ? [] : gradeQuestions(columns)),
       ...settled.questions.filter(isOpen),
+      ...aboveQuestions(columns.filter(({ heading }) => !mapping.asAbove.includes(heading))),
       ...wholeQuestions(columns, sheet.rows.length).filter(isOpen),
       ...(mapping.sections === null ? sectionQuestion(sheet) : []),
     ],

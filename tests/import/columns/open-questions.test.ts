@@ -42,7 +42,10 @@ describe('rows without an inventory number', () => {
 
 describe('headings between the rows', () => {
   const asked = (...headings: readonly string[]) => {
-    const sheet = sheetOf(['No', 'Ruler'], [['1', 'Victoria']]);
+    const sheet = sheetOf(
+      ['No', 'Ruler'],
+      Array.from({ length: 12 }, (_, at) => [String(at), 'Victoria']),
+    );
     const setAside = headings.map((text, at) => ({
       row: at + 3,
       text,

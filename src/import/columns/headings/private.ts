@@ -32,7 +32,7 @@ export const PRIVATE: readonly Headings[] = [
   },
   {
     to: 'seller',
-    en: ['seller', 'dealer', 'bought from', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought where', 'where purchased', 'where acquired'],
+    en: ['seller', 'dealer', 'bought from', 'vendor', 'purchased from', 'from whom', 'acquired from', 'supplier', 'auction', 'auction house', 'bought at', 'sale', 'where bought', 'bought of', 'bought off', 'had from', 'had of', 'got from', 'got of', 'bought where', 'where purchased', 'where acquired'],
     fr: ['vendeur', 'marchand', 'achete chez', 'achete a', 'a qui', 'chez qui', 'fournisseur', 'vente'],
     de: ['verkaufer', 'handler', 'gekauft bei', 'bezugsquelle', 'lieferant', 'auktion', 'auktionshaus', 'erworben von', 'von wem', 'woher', 'gekauft von', 'quelle'],
     it: ['venditore', 'commerciante', 'acquistato da', 'fornitore', 'asta'],
