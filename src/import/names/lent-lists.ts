@@ -3,7 +3,9 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
+import type { Records } from '../../catalogue/records.ts';
 import type { JoinedSheet } from './join-sheet.ts';
+import type { NewFile } from './new-list-file.ts';
 import type { NewName } from './name.ts';
 import { reignIn } from './reign.ts';
 import { spelledAlike } from './ruler-key.ts';
@@ -99,4 +101,16 @@ function lentFiles(lent: CabinetFolder): readonly Lent[] {
       return { ...plain, kind: 'works', names, says: fields.title, text: textOf(file) };
     }),
   ]; // prettier-ignore
+}
+
+/** The records with lists that are about to be written. */
+export function withLists(records: Records, lists: readonly NewFile[]): Records {
+  const { rulers, mints, denominations, works } = readCabinet({ at: '.', files: lists }).records;
+  return {
+    ...records,
+    rulers: [...records.rulers, ...rulers],
+    mints: [...records.mints, ...mints],
+    denominations: [...records.denominations, ...denominations],
+    works: [...records.works, ...works],
+  };
 }

@@ -25,12 +25,19 @@ export function composeTitle(
 }
 
 function textOf(part: string, facts: ReadonlyMap<string, Written>, names: Draft['names']): string | null {
-  if (part === 'ruler') return names.ruler?.map(({ name }) => name).join(' and ') ?? null;
-  if (part === 'mint') return names.mint?.name ?? null;
+  if (part === 'ruler') return doubted('ruler', names.ruler?.map(({ name }) => name).join(' and ') ?? null, facts);
+  if (part === 'mint') return doubted('mint', names.mint?.name ?? null, facts);
   if (part === 'denomination') return names.denomination?.name ?? null;
   if (part === 'date') return dateInWords(facts.get('date'), facts.get('dated'));
   const value = facts.get(part.replace(/^(obverse|reverse|edge) /, '$1.'));
   return typeof value === 'string' && value !== 'unknown' && value !== 'none' ? value : null;
+}
+
+/** A name with its doubt, as `check` wants it said: *possibly Oxford*. */
+function doubted(field: string, name: string | null, facts: ReadonlyMap<string, Written>): string | null {
+  const sure = facts.get(`sure.${field}`);
+  if (name === null || name === 'unknown' || name === 'none') return name;
+  return sure === 'possible' ? `possibly ${name}` : sure === 'probable' ? `probably ${name}` : name;
 }
 
 /** A date as a ticket words it; what cannot be read there is in no title. */

@@ -11,7 +11,7 @@ import type { Draft, UnreadCell } from './draft.ts';
 import type { NameQuestion } from '../names/name.ts';
 import { joinSheet } from '../names/join-sheet.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
-import { offersFor } from '../names/lent-lists.ts';
+import { offersFor, withLists } from '../names/lent-lists.ts';
 import type { Offer } from '../names/lent-lists.ts';
 import type { SaidOfLists } from '../names/names-file.ts';
 import type { NewFile } from '../names/new-list-file.ts';
@@ -19,7 +19,7 @@ import { newListFile } from '../names/new-list-file.ts';
 import { identify } from './which-piece.ts';
 import type { Identity } from './which-piece.ts';
 import { guardingLedger, isLedger, ledgerRows, mergedLedger } from './merge-ledger.ts';
-import { oddCells, oddKinds } from './odd-cells.ts';
+import { oddCells, oddKinds, oddRows } from './odd-cells.ts';
 import { whichBook } from '../cells/reference-cell.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
@@ -84,10 +84,13 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   const read = cabinetReader();
   const { records } = read(folder);
   const numbers = new Set(records.pieces.map(({ fields }) => fields.number));
-  const joined = joinSheet(matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers), records, sheet.said);
-  const offers = sheet.lent == null ? [] : offersFor(joined, sheet.lent);
-  const lent = new Map(sheet.takesOffers === true ? offers.map(({ file, text }) => [file, text]) : []);
-  const lists = listFiles(joined.created).map((one) => ({ ...one, text: lent.get(one.file) ?? one.text }));
+  const numbered = matchUnnumbered(sheet.drafts, sheet.cells, sheet.before, numbers);
+  const alone = joinSheet(numbered, records, sheet.said);
+  const offers = sheet.lent == null ? [] : offersFor(alone, sheet.lent);
+  const taken: readonly NewList[] = sheet.takesOffers === true ? offers : [];
+  // With the files that are taken, as the sheet will be joined the next time: titles have the names of the lists then.
+  const joined = taken.length === 0 ? alone : joinSheet(numbered, withLists(records, taken), sheet.said);
+  const lists = [...taken, ...listFiles(joined.created).filter(({ file }) => !taken.some((one) => one.file === file))];
   const identities = identify(joined.drafts, records, sheet.before);
   const placing = placingOf(sheet, folder, joined.drafts, identities);
   for (const draft of joined.drafts) placing.place(incomingPiece(draft, sheet.always), placing.tried(draft.row));
@@ -101,17 +104,20 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
   placing.compare();
   const pieces = joined.drafts.flatMap(({ row }) => placing.placed.get(row) ?? []);
   const inSheet = new Set(joined.drafts.flatMap((_, at) => identities[at]?.id ?? []));
+  const needed = neededLists(lists, pieces);
+  const left = new Set(lists.filter((one) => !needed.includes(one)).map(({ file }) => file));
   return {
     pieces,
-    lists: neededLists(lists, pieces),
+    lists: needed,
     questions: joined.questions,
     offers,
     secrets,
     remarks: [
-      ...elsewhere.map(inOtherFile),
+      ...elsewhere.filter(({ file }) => !left.has(file)).map(inOtherFile),
       ...joined.remarks,
       ...oddKinds(pieces),
       ...joined.created.works.flatMap(({ name }) => whichBook(name) ?? []),
+      ...oddRows(pieces, sheet.cells),
       ...oddCells(pieces, records, sheet.headings),
       ...outside(pieces, folder, lists, read),
     ],

@@ -29,6 +29,10 @@ export function usualRows(rows: readonly GridRow[]): UsualRows {
 const TOTALS = `grand[ -]?total, sub[ -]?totals?, totals?, sum, (?:zwischen|gesamt|end)?summe, gesamt, sous[ -]?total, somme, totaux,
   totale, subtotale, somma, suma, totaal, subtotaal, eindtotaal, итого, всего`;
 const TOTAL = new RegExp(`^(?:${TOTALS.split(/,\s*/).join('|')})(?!\\p{L})`, 'iu');
+/** Nothing but such a word: what else its row holds is a remark on the total. */
+const TOTAL_ALONE = new RegExp(`^(?:${TOTALS.split(/,\s*/).join('|')})[.:]?$`, 'iu');
+/** Capitals alone, as headings are written in a list. */
+const IN_CAPITALS = /^[^\p{Ll}\d]*\p{Lu}{4}[^\p{Ll}\d]*$/u;
 const RULE = /^[\s\-–—_=*#.~·•/|+]+$/u;
 
 const HEADING_BETWEEN = 'it is a heading between the rows; if it is a piece, write in its row what else is known of it';
@@ -45,10 +49,12 @@ function whyBetween(row: GridRow, usual: UsualRows, columns: number, isAmongLast
     (isSparse || isAmongLast) &&
     TOTAL.test(text) &&
     text.length <= 60 &&
-    others.every(({ cell }) => isSum(cell.text))
+    (others.every(({ cell }) => isSum(cell.text)) ||
+      (TOTAL_ALONE.test(text) && others.some(({ cell }) => isSum(cell.text))))
   )
     return others.length === 0 ? 'it is the line of a total' : 'it is a total';
   if (others.length > 0 || usual.width < 4 || columns < 4 || !/\p{L}/u.test(text)) return null;
+  if (IN_CAPITALS.test(text) && usual.width > 4) return HEADING_BETWEEN;
   const shapes = usual.shapes.get(first.column);
   // A number alone is a piece of which no more is known; words alone, where numbers stand, are the heading of what follows.
   if (shapes === undefined || shapes.has(shapeOf(text)) || (/\d/.test(text) && !/\p{L}{4}/u.test(text))) return null;
