@@ -91,10 +91,12 @@ const FEWEST_BLANKS = 3;
 export function aboveQuestions(columns: readonly ReadColumn[]): readonly Question[] {
   return columns.flatMap(({ heading, readings, cells }) => {
     const isNamed = readings.some(({ kind, ...one }) => kind === 'pattern' || (kind === 'field' && 'field' in one && LEFT_OUT.has(one.field)));
+    const isKept = readings.some((one) => one.kind === 'ledger' && one.column !== undefined);
+    const dittos = cells.filter(({ text }) => isAsAbove(text)).length;
     const blanks = cells.filter(({ text }) => text === '' || isAsAbove(text)).length;
     const first = cells.findIndex(({ text }, at) => at > 0 && (text === '' || isAsAbove(text)) && (cells[at - 1]?.text ?? '') !== '');
     const above = cells[first - 1]?.text ?? '';
-    if (!isNamed || blanks < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
+    if ((isNamed ? blanks : isKept ? dittos : 0) < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
     return [
       {
         id: `above ${heading}`,

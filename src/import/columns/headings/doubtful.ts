@@ -5,7 +5,7 @@ export const DOUBTFUL: readonly Headings[] = [
   { to: 'date', en: ['date', 'when'], fr: ['date', 'quand'], de: ['datum', 'wann'], it: ['data'], es: ['fecha'], nl: ['datum'] },
   { to: 'value', en: ['value', 'val'], fr: ['valeur'], de: ['wert'], it: ['valore'], es: ['valor'], nl: ['waarde'] },
   { to: 'place', en: ['location', 'place', 'where', 'origin', 'region', 'city', 'town'], fr: ['lieu', 'localisation', 'emplacement', 'ville', 'origine'], de: ['ort', 'standort', 'herkunft', 'stadt'], it: ['luogo', 'posizione', 'origine', 'citta'], es: ['lugar', 'ubicacion', 'origen', 'ciudad'], nl: ['plaats', 'locatie', 'herkomst', 'stad'] },
-  { to: 'country', en: ['country', 'nation'], fr: ['pays'], de: ['land', 'staat'], it: ['paese'], es: ['pais'], nl: ['land'] },
+  { to: 'country', en: ['country', 'nation', 'ruler issuer', 'ruler or issuer', 'issuer ruler'], fr: ['pays', 'pays autorite'], de: ['land', 'staat', 'land gebiet', 'gebiet', 'herrschaft', 'land staat', 'land herrscher'], it: ['paese'], es: ['pais'], nl: ['land'] },
   { to: 'number', any: ['no', 'nr', 'n', '#', 'num', 'id', 'n°', 'nº', 'no #', 'ref #', 'item #', 'coin #', 'my #', '# no', 'id #'] },
   { to: 'provenance', en: ['provenance', 'pedigree', 'ex', 'history', 'collection', 'former collection'], fr: ['provenance', 'pedigree', 'ancienne collection'], de: ['provenienz', 'vorbesitzer', 'sammlung'], it: ['provenienza', 'collezione'], es: ['procedencia', 'coleccion'], nl: ['provenance', 'collectie', 'vorige eigenaar'] },
   { to: 'type', en: ['type', 'variety', 'class'], fr: ['type', 'variete', 'classe'], de: ['typ', 'variante', 'klasse'], it: ['tipo', 'varieta', 'classe'], es: ['tipo', 'variedad', 'clase'], nl: ['type', 'variant', 'klasse'] },

@@ -31,9 +31,9 @@ export const IDENTITY: readonly Headings[] = [
   { to: 'issuer', en: ['issuer', 'issuing authority', 'state'], fr: ['emetteur'], de: ['emittent', 'herausgeber'], it: ['emittente'], es: ['emisor'], nl: ['uitgever'] },
   {
     to: 'mint',
-    en: ['mint', 'mint place', 'mint town', 'mint city', 'minted at', 'struck at', 'mintmark place'],
+    en: ['mint', 'mint place', 'mint town', 'mint city', 'minted at', 'struck at', 'mintmark place', 'mint or place'],
     fr: ['atelier', 'atelier monetaire', 'lieu de frappe', 'ville d emission'],
-    de: ['munzstatte', 'pragestatte', 'munzstaette', 'pragestaette', 'munzort', 'prageort', 'munzst'],
+    de: ['munzstatte', 'pragestatte', 'munzstaette', 'pragestaette', 'munzort', 'prageort', 'munzst', 'mzst', 'mst', 'pragest'],
     it: ['zecca', 'luogo di coniazione'],
     es: ['ceca', 'lugar de acunacion'],
     nl: ['muntplaats', 'munthuis', 'muntatelier', 'atelier munt'],
