@@ -128,8 +128,9 @@ const WITHIN: readonly (readonly [kind: string, form: RegExp])[] = [
   ],
 ];
 /** What coins alone are called; below a heading of medals it is a coin all the same. */
-const OF_COINS =
-  /(?:t[h]?aler|kreuzer|gulden|groschen|dukaten?|ducats?|pfennige?|heller|penn(?:y|ies)|shillings?|crowns?|sovereigns?|denar(?:ius|e)?)(?!\p{L})/iu;
+const COIN_NAMES = `taler, thaler, kreuzer, gulden, groschen, dukaten?, ducats?, pfennige?, heller, penny, pennies, shillings?, crowns?, sovereigns?,
+  denar, denare, denarius`;
+const OF_COINS = new RegExp(`(?:${COIN_NAMES.split(/,\s*/).join('|')})(?!\\p{L})`, 'iu');
 
 /** The kinds that a title, or paper for a metal, names; of a piece that is no coin, a coin where its title names one and nothing else. */
 function kindsNamed(title: string, metal: string, kind: string): readonly string[] {
