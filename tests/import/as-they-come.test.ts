@@ -98,6 +98,30 @@ describe('a list of a museum: names that are nearly the same', () => {
     ).toEqual(expect.arrayContaining([['nishapur', 1, ['bishapur']]]));
   });
 
+  test('books, realms, mints and makers that are one word apart stay apart', async () => {
+    const { folder, plan, problems } = await imported(
+      `No,Ruler,Realm,Mint,Cited,Maker\n${[
+        '1,James,Ireland,Bei Ping,Williams 1965 12,Oban (of York)',
+        '2,James,Northern Ireland,Bei Jing,Williams 1972 12,Hunfrid (moneyer)',
+        '3,Anon,Nowhere,Ely,Walker v.I 5,',
+        '4,Anon,Nowhere,Ely,Walker v.II 5,',
+      ].join('\n')}\n`,
+      'always: { kind: coin }\ncolumns: { No: number, Ruler: ruler, Realm: realm, Mint: mint, Cited: references, Maker: makers }\n',
+    );
+    const said = (field: string) =>
+      ['1', '2', '3', '4'].map((id) => new RegExp(`^${field}: (.*)$`, 'm').exec(pieceOf(folder, id))?.[1]);
+    expect(problems).toEqual([]);
+    expect(said('mint')).toEqual(['bei-ping', 'bei-jing', 'ely', 'ely']);
+    expect(new Set(said('ruler').slice(0, 2)).size).toBe(2);
+    const cited = said('references').map((one, at) => one ?? plan.unread.find(({ row }) => row === at + 2)?.text);
+    expect(new Set(cited).size).toBe(4);
+    expect(new Set(plan.lists.filter(({ kind }) => kind === 'works').map(({ name }) => name))).not.toContain(
+      'Williams',
+    );
+    expect(pieceOf(folder, '1')).toContain('Oban (of York)');
+    expect(pieceOf(folder, '2')).toContain('{ name: Hunfrid, role: moneyer }');
+  });
+
   test('a date outside the reign is kept, and remarked on', async () => {
     const { folder, plan } = await imported(CSV, MAPPING);
     expect(pieceOf(folder, '6')).toContain('date: 1530');

@@ -68,7 +68,7 @@ function noName(text: string, field: Named): string | null {
   if (PHRASE.test(text))
     return `"${text}" is more than a name. Write the ${field} alone, and the rest where it belongs.`;
   if (field === 'mint' && IN_SHORT.test(text))
-    return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${text}: Berlin }.`;
+    return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${text}: the name of the place }.`;
   if (MANY.test(text)) return `"${text}" names none. Leave it out, or write which.`;
   if (field === 'ruler' && GODS.has(plain))
     return `"${text}" is shown on coins and struck none. Write the ruler or issuer here, and ${text} in the design.`;

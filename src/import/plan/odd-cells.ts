@@ -67,6 +67,12 @@ const BY_WORDS = TELLING.map(({ words: all }) => {
 /** More than one piece in a row: `Bun pennies (6)`, `10 Pfennig 4x`, `3 Stück`, `Maundy set`. */
 const SEVERAL =
   /\(\d{1,2}\)|\(\d+ ?[x×]\)|(?<!\d)\d+ ?[x×](?!\d)|(?<!\d)(?:[2-9]|\d\d+) (?:st|stk|stück|pcs|pieces|coins)(?!\p{L})/iu;
+/** As many as a note says: `lot de 6`, `4 St.` */
+const COUNTS = `st, stk, stück, pcs, pieces, coins, münzen, pièces, monnaies, exemplaires, pezzi, monete`;
+const COUNTED = new RegExp(
+  `(?<!\\d)(?:[2-9]|\\d\\d) (?:${COUNTS.replaceAll(', ', '|')})(?!\\p{L})|(?<!\\p{L})(?:lots?|konvolut|set|satz) (?:de|of|von|mit|di|van) \\d`,
+  'iu',
+);
 const SET = /(?<!\p{L})(?:lot|set|sets|konvolut|satz|various|diverse|verschiedene|divers|lotto|serie)(?!\p{L})/iu;
 
 /** Cells in which a row is looked through for such words; a longer one is a story, and may speak of other pieces. */
@@ -82,8 +88,8 @@ export function oddRows(pieces: readonly PlacedPiece[], cells: ReadonlyMap<numbe
       return !isSaid && texts.some((text) => BY_WORDS[at]?.test(text) === true) ? [{ row, says }] : [];
     });
     const title = words(facts['title']) ?? '';
-    const isSeveral = SEVERAL.test(title) || (SET.test(title) && title.length <= LONGEST);
-    return [...told, ...(isSeveral ? [{ row, says: 'is named like several pieces, and becomes one. Give each a row of its own, or a title that says it is a lot' }] : [])];
+    const isSeveral = SEVERAL.test(title) || texts.some((text) => COUNTED.test(text)) || (SET.test(title) && title.length <= LONGEST);
+    return [...told, ...(isSeveral ? [{ row, says: 'speaks of several pieces, and becomes one. Give each a row of its own, or a title that says it is a lot' }] : [])];
   });
   return grouped(found, ({ says }) => says).map((some) => {
     const [{ says } = { says: '' }] = some;
