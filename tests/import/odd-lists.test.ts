@@ -88,9 +88,9 @@ describe('what points to the row above', () => {
 describe('the columns of a purchase', () => {
   // A month and a year of a purchase are ISO 8601 year-month; the era of the coins is nothing to it.
   test.for([
-    ['7/98', '1998-07'],
-    ['03/2011', '2011-03'],
-    ['11.2009', '2009-11'],
+    ['7/98', 'July 1998'],
+    ['03/2011', 'March 2011'],
+    ['11.2009', '11.2009'],
     ['12/03/98', '1998-03-12'],
     ['2002', '2002'],
   ] as const)('%s is bought in %s, whatever the years of the coins are', async ([said, acquired]) => {

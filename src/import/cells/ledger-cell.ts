@@ -30,11 +30,9 @@ export function readLedger(
 /** The day, month or year of a purchase. What the column of coins has settled of its years is nothing to it: only its days are. */
 function acquiredIn({ text, value, settings: { days, short } }: Cell): Read {
   const settings: Settings = { ...(days === undefined ? {} : { days }), ...(short === undefined ? {} : { short }) };
-  const [, month = '', year = ''] = /^(0?[1-9]|1[0-2]) ?[./] ?(\d{4}|\d{2})$/.exec(text.trim()) ?? [];
-  if (value?.kind === 'day' || year === '') return datingOf({ text, value, settings }, 'event');
-  const whole = year.length === 4 ? year : shortYear(year, short);
-  if (whole !== null) return { ok: true, text: `${whole}-${month.padStart(2, '0')}` };
-  return { ok: false, because: `"${text}" has a year of two figures. Write short: 1930-2029 under read: in the mapping, or the year with four figures.` }; // prettier-ignore
+  const [, month = '', year = ''] = /^(0?[1-9]|1[0-2]) ?[./] ?(\d\d)$/.exec(text.trim()) ?? [];
+  const whole = value?.kind === 'day' || year === '' ? null : shortYear(year, short);
+  return datingOf({ text: whole === null ? text : `${month}/${whole}`, value, settings }, 'event');
 }
 
 const NAMES: ReadonlySet<string> = new Set(['piece', 'cost', 'value', 'insured', 'acquired']);

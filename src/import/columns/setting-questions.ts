@@ -92,6 +92,7 @@ export function aboveQuestions(columns: readonly ReadColumn[]): readonly Questio
   return columns.flatMap(({ heading, readings, cells }) => {
     const isNamed = readings.some(({ kind, ...one }) => kind === 'pattern' || (kind === 'field' && 'field' in one && LEFT_OUT.has(one.field)));
     const isKept = readings.some((one) => one.kind === 'ledger' && one.column !== undefined);
+    if (!isNamed && !isKept) return [];
     const dittos = cells.filter(({ text }) => isAsAbove(text)).length;
     const blanks = cells.filter(({ text }) => text === '' || isAsAbove(text)).length;
     const first = cells.findIndex(({ text }, at) => at > 0 && (text === '' || isAsAbove(text)) && (cells[at - 1]?.text ?? '') !== '');
