@@ -20,22 +20,37 @@ export function isLedger(text: string | null): boolean {
 
 /**
  * Makes the ledger as far as it guards anything, and not anew while these cells stay: a round takes texts out of pieces, and keeps
- * them under headings that guard nothing.
+ * them under headings that guard nothing. The rows of new pieces are in the order of their ids, whichever was placed last.
  */
 export function guardingLedger(ledger: string | null): (pieces: readonly Placed[]) => CabinetFile | null {
-  let made: { readonly said: string; readonly file: CabinetFile | null } | null = null;
+  let made: { readonly by: ReadonlyMap<string, Placed['ledger']>; readonly file: CabinetFile | null } | null = null;
   return (pieces) => {
-    const guarding = pieces.map((piece) => {
-      const cells = Object.entries(piece.ledger).filter(([heading]) => !heading.endsWith(WITHHELD));
-      return { id: piece.id, ledger: Object.fromEntries(cells) };
-    });
-    const said = JSON.stringify(guarding.map(({ id, ledger: cells }) => [id, cells]));
-    if (made?.said !== said) {
+    const before = made?.by;
+    const by = new Map(pieces.map(({ id, ledger: cells }) => [id, guardingCells(cells, before?.get(id))]));
+    if (made === null || before?.size !== by.size || [...by].some(([id, cells]) => before.get(id) !== cells)) {
+      const guarding = [...by].map(([id, cells]) => ({ id, ledger: cells })).sort((a, b) => (a.id < b.id ? -1 : 1));
       const text = mergedLedger(ledger, guarding);
-      made = { said, file: text === null ? null : { file: 'private/ledger.csv', text } };
+      made = { by, file: text === null ? null : { file: LEDGER, text } };
     }
     return made.file;
   };
+}
+
+const LEDGER = 'private/ledger.csv';
+
+/** The cells that guard something: the very object that was there before, where it says the same. */
+function guardingCells(cells: Placed['ledger'], before: Placed['ledger'] | undefined): Placed['ledger'] {
+  if (before === cells) return cells;
+  const headings = Object.keys(cells);
+  const kept = headings.filter((heading) => !heading.endsWith(WITHHELD));
+  const isSame =
+    before !== undefined &&
+    Object.keys(before).length === kept.length &&
+    kept.every((heading) => before[heading] === cells[heading]);
+  if (isSame) return before;
+  return kept.length === headings.length
+    ? cells
+    : Object.fromEntries(kept.map((heading) => [heading, cells[heading] ?? '']));
 }
 
 /** The ledger with the cells of these pieces; null when none of them changes it, or when it has no column to find a piece by. */
