@@ -44,7 +44,7 @@ export function datingOf({ text, value, settings, ruled }: Cell, dateOf?: 'event
       ok: false,
       because: `"${text}" may end before or after Christ. Write ${twoWays['from'] ?? ''} to -${twoWays['to'] ?? ''}, or ${twoWays['from'] ?? ''} to ${twoWays['to'] ?? ''}.`,
     };
-  const far = dateOf === 'event' ? undefined : farApart(words);
+  const far = dateOf === 'event' || settings.stroke === 'range' ? undefined : farApart(words);
   if (far !== undefined) return { ok: false, because: far };
   const context = { ...contextOf(settings), ...ruled, ...(dateOf === undefined ? {} : { dateOf }) };
   const outcomes = inRowEra(words, settings).map((way) => parseDate(way, context));
@@ -66,7 +66,7 @@ const FAR = 25;
 function farApart(words: string): string | undefined {
   const [, first = '', last = ''] = /^(\d{4}) ?\/ ?(\d{4})$/.exec(words) ?? [];
   if (Number(first) < FIRST_RESTRUCK || Number(last) - Number(first) <= FAR) return undefined;
-  return `"${words}" may be a long time, or the year on the piece and the year it was struck again. Write ${first} - ${last} for all the years between; or ${last} here, and ${first} in a column of what is dated on it.`;
+  return `"${words}" may be a long time, or the year on the piece and the year it was struck again. Write ${first} - ${last} for all the years between; or ${last} here, and ${first} in a column of what is dated on it. Where all such cells are years between, write stroke: range in the mapping.`;
 }
 
 /** What a column has settled, as the core takes it. */

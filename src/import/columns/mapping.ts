@@ -29,6 +29,8 @@ export const SETTINGS = {
   minus: ['BC', 'astronomical'],
   /** What 1902-10 means: the years 1902 to 1910, or October 1902. */
   hyphen: ['range', 'month'],
+  /** That years far apart with a stroke between, as 1586/1635, are a first and a last one, as in EDTF. */
+  stroke: ['range'],
   /** What a first year without a last one means: that year, or from it to an end not known. */
   alone: ['that year', 'from then'],
   /** What `gr` means beside a weight. */

@@ -24,7 +24,7 @@ export function suggestMapping(
   const keys = columnKeys(sheet);
   if (isOwnTable(keys)) {
     const columns = keys.map((heading) => ({ heading, readings: [ownReading(heading)] }));
-    return { mapping: { ...EMPTY_MAPPING, settings: { gr: 'grains' }, columns }, questions: [] };
+    return { mapping: { ...EMPTY_MAPPING, settings: { gr: 'grains', stroke: 'range' }, columns }, questions: [] };
   }
   const cellsAt = (at: number) => sheet.rows.map(({ cells }) => cells[at] ?? { text: '' });
   const suggested = onlyOnce(
