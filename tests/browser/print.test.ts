@@ -156,7 +156,7 @@ describe('the forms, printed', () => {
 
   // Common practice: tickets of 24 to 45 mm.
   test('a ticket is round, and from 24 to 45 mm wide', async () => {
-    const [sheet = 0] = sheetsNamed(named, /^Tickets/);
+    const [sheet = 0] = sheetsNamed(named, /^(?:Round t|T)ickets/);
     const dots = await dotsOf(named, sheet);
     const [crest] = darkAlongRow(dots, TOP);
     const middle = crest === undefined ? 0 : (crest[0] + crest[1]) / 2;
@@ -235,7 +235,7 @@ describe('a half-used sheet', () => {
 
   // The square pockets that are sold measure 2 inches: 50.8 mm. Common practice.
   test('a square ticket is 50.8 mm wide on both sides, and folds in the middle', async () => {
-    const [sheet = 0] = sheetsNamed(later, /^Tickets/);
+    const [sheet = 0] = sheetsNamed(later, /^(?:Round t|T)ickets/);
     const dots = await dotsOf(later, sheet);
     // Cell 6 of two columns and three rows: 4 mm from cell to cell.
     const top = TOP + 2 * 54.8;
