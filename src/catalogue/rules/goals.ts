@@ -80,11 +80,26 @@ export const checkEras: Rule = (records, place) =>
       if (from > wanted) found.push(problem('periods-gap', at(index, 'from'), before.name, period.name, wanted));
       return found;
     });
-    const rulers = era.fields.periods.flatMap((period, index) =>
-      nameOf('ruler', period.rulers, records, () => at(index, 'rulers')),
-    );
+    const rulers = era.fields.periods.flatMap((period, index) => {
+      const slipped = (period.rulers ?? []).filter((name) => isSlip(name, records.rulers));
+      return nameOf('ruler', slipped, records, () => at(index, 'rulers'));
+    });
     return [...slips, ...rulers, ...bounds];
   });
+
+/** In a name of so many letters one or two that differ are a slip. */
+const LONG = 8;
+
+/**
+ * Whether the id of a ruler is that of one who has a file, but for a letter or two. A scheme may name rulers who have none;
+ * another number of the same name is another ruler.
+ */
+function isSlip(id: string, rulers: Records['rulers']): boolean {
+  const nameAlone = (whole: string): string => whole.replace(/-[ivx]+$/, '');
+  const [name, names] = [nameAlone(id), rulers.map((ruler) => nameAlone(ruler.id))];
+  // Edgar is near Edward, and another man.
+  return name.length >= LONG && !names.includes(name) && nearestName(name, names) !== null;
+}
 
 /** Every mint and area that the cabinet names: of mints, of finds, and in its own list of areas. */
 function placesNamed({ mints, pieces, cabinet }: Records): readonly string[] {
