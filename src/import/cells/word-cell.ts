@@ -144,20 +144,12 @@ export function saysUniface(text: string, field: string): boolean {
   return /^reverse (?:legend|design)$/.test(field) && ONE_SIDED.has(word);
 }
 
-const ONE_SIDED: ReadonlySet<string> = new Set([
-  ...[
-    'einseitig',
-    'uniface',
-    'uni-face',
-    'one-sided',
-    'one sided',
-    'unifacial',
-    'unilaterale',
-    'unifaz',
-    'eenzijdig',
-    'sans revers',
-  ],
-]);
+/** Common words of lists in seven languages. */
+const ONE_SIDED: ReadonlySet<string> = new Set(
+  'einseitig, uniface, uni-face, one-sided, one sided, unifacial, unilaterale, unifaz, eenzijdig, sans revers'.split(
+    ', ',
+  ),
+);
 
 /** The kinds that a text names in any of its words: `Halfpenny token`, `Tokens & medals`. */
 export function kindsIn(text: string): readonly string[] {

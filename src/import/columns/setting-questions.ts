@@ -90,12 +90,12 @@ const FEWEST_BLANKS = 3;
 /** Asks of each column of names with blanks, or dittos, below what it says whether they mean the same as above. */
 export function aboveQuestions(columns: readonly ReadColumn[]): readonly Question[] {
   return columns.flatMap(({ heading, readings, cells }) => {
-    const isNamed = readings.some(({ kind, ...one }) => kind === 'pattern' || (kind === 'field' && 'field' in one && LEFT_OUT.has(one.field)));
+    const isNamed = readings.some((one) => one.kind === 'pattern' || (one.kind === 'field' && LEFT_OUT.has(one.field)));
     const isKept = readings.some((one) => one.kind === 'ledger' && one.column !== undefined);
-    if (!isNamed && !isKept) return [];
+    const saysNothing = ({ text }: SheetCell): boolean => text === '' || isAsAbove(text);
     const dittos = cells.filter(({ text }) => isAsAbove(text)).length;
-    const blanks = cells.filter(({ text }) => text === '' || isAsAbove(text)).length;
-    const first = cells.findIndex(({ text }, at) => at > 0 && (text === '' || isAsAbove(text)) && (cells[at - 1]?.text ?? '') !== '');
+    const blanks = cells.filter(saysNothing).length;
+    const first = cells.findIndex((cell, at) => at > 0 && saysNothing(cell) && (cells[at - 1]?.text ?? '') !== '');
     const above = cells[first - 1]?.text ?? '';
     if ((isNamed ? blanks : isKept ? dittos : 0) < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
     return [
