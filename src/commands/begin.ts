@@ -4,7 +4,7 @@ import process from 'node:process';
 import { changeCabinet, recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { isCode, makeFolder } from '../catalogue/keep/fault-sentence.ts';
 import { cabinetSchema } from '../catalogue/schema/cabinet.ts';
-import { good } from '../core/outcome.ts';
+import { good, refuse } from '../core/outcome.ts';
 import { filesOfNewCabinet } from './begin/new-cabinet.ts';
 import { TO_RUN } from './begin/starters.ts';
 import { askText, askYesOrNo, canAsk } from './parts/ask.ts';
@@ -37,13 +37,10 @@ if (folder === undefined || more.length > 0)
 const into = resolve(folder);
 const shown = relative(process.cwd(), into) || '.';
 await recoverCabinet(into);
-const held = await readdir(into, { recursive: true, withFileTypes: true }).catch((error: unknown) =>
-  isCode(error, 'ENOENT') ? [] : endWith(`${shown} is not a folder that can be read. Choose a new one.`),
-);
 // What a begin that was stopped leaves: empty folders, its lock and an empty journal.
 const OURS = /^private[/\\](\.gitignore|\.lock[/\\].*)$/;
-if (held.some((one) => !one.isDirectory() && !OURS.test(relative(into, join(one.parentPath, one.name)))))
-  endWith(`The folder ${shown} holds something already, and nothing was written. Choose a new one.`);
+const TAKEN = `The folder ${shown} holds something already, and nothing was written. Choose a new one.`;
+if (await isTaken()) endWith(TAKEN);
 
 const form = cabinetSchema.shape;
 type Field = 'title' | 'keeper' | 'language' | 'currency' | 'address';
@@ -91,11 +88,13 @@ const withLists =
 const files = await filesOfNewCabinet({ title, keeper, language, currency, address: address || null, withLists });
 makeFolder(into);
 const outcome = await changeCabinet(into, { command: 'npm run begin' }, async (changes) => {
+  // Another may have begun the same one while this one asked its questions.
+  if (await isTaken()) return refuse(TAKEN);
   for (const { file, text } of files) await changes.create(file, text);
   return good(files.length);
 });
+if (!outcome.ok) endWith(outcome.problem);
 for (const file of TO_RUN) await chmod(join(into, file), 0o755).catch(() => undefined);
-if (!outcome.ok) endWith(`${outcome.problem} Choose a folder in which you may write.`);
 process.stdout.write(`A new cabinet is in ${shown}: ${files.length} files, one example piece that is never published.
 
 Three things to do next:
@@ -105,3 +104,10 @@ Three things to do next:
   2. Ask what is wrong:        npm run check -- --cabinet ${shown}
   3. Look at it:               npm start -- --cabinet ${shown}
 `);
+
+async function isTaken(): Promise<boolean> {
+  const found = await readdir(into, { recursive: true, withFileTypes: true }).catch((error: unknown) =>
+    isCode(error, 'ENOENT') ? [] : endWith(`${shown} is not a folder that can be read. Choose a new one.`),
+  );
+  return found.some((one) => !one.isDirectory() && !OURS.test(relative(into, join(one.parentPath, one.name))));
+}

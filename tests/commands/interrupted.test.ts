@@ -85,6 +85,7 @@ const STEPS: Readonly<Record<string, Step>> = {
   'photos --review': { words: ['photos', '--review'] },
   'photos --undo': { words: ['photos', '--undo'] },
   'undo --restore': { words: ['undo', '3', '--restore'] },
+  'undo --redo': { words: ['undo', '3', '--redo'] },
   'types --assign': { words: ['types', '--assign', '--yes'], prepare: (folder) => put(join(folder, 'cabinet'), TYPES) },
   plan: { words: ['plan', '--budget', '600 GBP'] },
   inventory: { words: ['inventory'] },

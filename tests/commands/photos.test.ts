@@ -68,7 +68,7 @@ test('copies are upright JPEGs with nothing in them but pixels, a place is told 
   expect(undone.stdout).toContain('pieces/plain-penny/reverse.jpg has been changed since, and was kept.');
   expect(undone.stdout).toContain('1 file taken away again.');
   expect(await held('plain-penny')).toEqual(['reverse.jpg']);
-  expect((await photos('--undo')).stderr).toContain('There is nothing to undo');
+  expect((await photos('--undo')).stderr).toContain('The last npm run photos has been undone already');
 });
 
 test('one picture of both faces is split, obverse at the left', async () => {

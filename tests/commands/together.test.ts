@@ -4,11 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
+import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import { changeCabinet } from '../../src/catalogue/keep/change-cabinet.ts';
 import { readCsv } from '../../src/catalogue/csv.ts';
 import { digestOf, fileAt } from '../../src/catalogue/keep/flush.ts';
 import { readEntries } from '../../src/catalogue/keep/journal.ts';
 import { good } from '../../src/core/outcome.ts';
+import { PRIVACY } from '../../src/privacy/privacy.ts';
+import { folderTexts } from '../catalogue/keep/folder-texts.ts';
 import { openTestDesk } from '../desk/open-desk.ts';
 import { untouchedForm } from '../desk/read-form.ts';
 
@@ -19,8 +22,9 @@ columns: { No.: number, Ruler: ruler, Weight (g): weight in g, Paid: ledger cost
 `;
 const ADD = ['add', '--title', 'Penny of Nobody', '--cost', '7.70 GBP'];
 const IMPORT = ['import', '../coins.csv', '--mapping', '../coins.mapping.yaml', '--write', '--yes'];
+const UNDO = ['undo', '1', '--restore'];
 /** What a command that waits may say. */
-const WAITS = /^The cabinet .* is being changed by npm run (add|import), .* Waiting for it to end\.\n$/;
+const WAITS = /^The cabinet .* is being changed by npm run (add|import|undo|begin), .* Waiting for it to end\.\n/;
 
 /** A cabinet of four pieces with a sheet of two beside it. */
 function begin(): string {
@@ -32,9 +36,13 @@ function begin(): string {
 }
 
 /** Starts a command and waits for its end: its code, and what it said on the error output that is no waiting. */
-function start(at: string, [command = '', ...words]: readonly string[]): Promise<readonly [number | null, string]> {
-  const inside = words.map((word) => (word.startsWith('../') ? join(at, word) : word));
-  const child = spawn(process.execPath, [`src/commands/${command}.ts`, '--cabinet', at, ...inside], {
+function start(
+  at: string | null,
+  [command = '', ...words]: readonly string[],
+): Promise<readonly [number | null, string]> {
+  const named = at === null ? [] : ['--cabinet', at];
+  const inside = words.map((word) => (at !== null && word.startsWith('../') ? join(at, word) : word));
+  const child = spawn(process.execPath, [`src/commands/${command}.ts`, ...named, ...inside], {
     stdio: ['ignore', 'ignore', 'pipe'],
   });
   let said = '';
@@ -84,10 +92,9 @@ test('a piece made at the desk does not take the number that a command has given
   await desk.close();
 }, 60_000);
 
-const UNDO = ['undo', '1', '--restore'];
 /** What a command of a mixture may refuse with: what it wanted to change has been changed by another meanwhile. */
 const MEANWHILE =
-  /changed since|changed while|changed meanwhile|undone already|goes from 1 to|nothing to undo|is being changed/;
+  /changed since|changed while|changed meanwhile|undone already|forgotten|goes from 1 to|nothing to undo|is being changed/;
 
 /** What each file was left as, by the strokes that were looked at: digests, null where there is none. */
 type Left = { readonly strokes: Set<string>; readonly files: Map<string, string | null> };
@@ -107,6 +114,42 @@ async function unbroken(at: string, { strokes, files: now }: Left): Promise<void
     expect([file, found === null ? null : digestOf(found.bytes)]).toEqual([file, digest]);
   }
 }
+
+test('a second start of the same undo, redo or undo of an import takes nothing more back', async () => {
+  const at = begin();
+  expect(await start(at, ADD)).toEqual([0, '']);
+  const added = folderTexts(at);
+  const twice = (words: readonly string[]) => Promise.all([start(at, words), start(at, words)]);
+  const codes = (ends: readonly (readonly [number | null, string])[]) => ends.map(([code]) => code).sort();
+  for (const [words, says] of [
+    [UNDO, /undone already/],
+    [['undo', '1', '--redo'], /not undone|done again already/],
+  ] as const) {
+    const ends = await twice(words);
+    expect(codes(ends)).toEqual([0, 1]);
+    expect(ends.map(([, said]) => said).join('')).toMatch(says);
+    expect(folderTexts(at)['private/ledger.csv'] === added['private/ledger.csv']).toBe(words !== UNDO);
+  }
+  expect(folderTexts(at)).toEqual(added);
+  expect(await start(at, IMPORT)).toEqual([0, '']);
+  const imported = folderTexts(at);
+  writeFileSync(join(at, '..', 'coins.csv'), SHEET.replace('5.50', '5.75'));
+  expect(await start(at, IMPORT)).toEqual([0, '']);
+  const ends = await twice(['import', '--undo']);
+  expect(codes(ends)).toEqual([0, 1]);
+  expect(ends.map(([, said]) => said).join('')).toMatch(/undone already/);
+  expect(folderTexts(at)['private/ledger.csv']).toBe(imported['private/ledger.csv']);
+  rmSync(join(at, '..'), { recursive: true });
+}, 180_000);
+
+test('of two that begin the same cabinet at once one does, and the other says why not', async () => {
+  const folder = join(mkdtempSync(join(tmpdir(), 'begun-')), 'mine');
+  const words = ['begin', folder, '--title', 'Coins', '--keeper', 'A. N. Other'];
+  const [first, second] = (await Promise.all([start(null, words), start(null, words)])).toSorted(([a], [b]) => Number(a) - Number(b)); // prettier-ignore
+  expect(first).toEqual([0, '']);
+  expect(second).toEqual([1, expect.stringMatching(/^The folder \S+ holds something already, and nothing was written\. Choose a new one\.\n$/)]); // prettier-ignore
+  expect((await checkCabinet(folder, PRIVACY)).problems).toEqual([]);
+}, 180_000);
 
 const ROUNDS = process.env['TRIES'] === 'full' ? 100 : 2;
 test(`in ${ROUNDS} rounds of three at once, adding, importing, saving at the desk and undoing, nothing is lost`, async () => {

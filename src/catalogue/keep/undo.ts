@@ -15,15 +15,19 @@ export type Run = {
   readonly command: string;
   /** In milliseconds since 1970. */
   readonly when: number;
-  readonly isUndone: boolean;
-  readonly isUndo: boolean;
+  /** The run this one took back; null for everything but an undo. */
+  readonly undoes: string | null;
+  /** The undo that took this run back and stands; null where nothing did. To take that back is to do this again. */
+  readonly undoneBy: string | null;
   readonly files: readonly RunFile[];
 };
 
-/** What can be undone, newest first. */
+/** What the journal knows, undos among it, newest first. */
 export async function runsOf(at: string): Promise<readonly Run[]> {
-  const runs = new Map<string, Run & { readonly undoes: string | null }>();
-  for (const { id, run, kind, command, when, undoes, files } of await readEntries(at)) {
+  const runs = new Map<string, Run>();
+  const lastStroke = new Map<string, number>();
+  for (const [stroke, entry] of (await readEntries(at)).entries()) {
+    const { id, run, kind, command, when, undoes, files } = entry;
     const joined = new Map((runs.get(run)?.files ?? []).map((file) => [file.file, file]));
     for (const [index, { file, before, after }] of files.entries()) {
       const first = joined.get(file);
@@ -34,27 +38,30 @@ export async function runsOf(at: string): Promise<readonly Run[]> {
         kept: first?.kept ?? { id, index },
       });
     }
-    runs.set(run, {
-      run,
-      kind,
-      command,
-      when,
-      undoes,
-      isUndone: false,
-      isUndo: undoes !== null,
-      files: [...joined.values()],
-    });
+    runs.set(run, { run, kind, command, when, undoes, undoneBy: null, files: [...joined.values()] });
+    lastStroke.set(run, stroke);
   }
-  // An undo that was itself undone undoes nothing; the later ones are known first.
-  const undone = new Set<string>();
-  for (const { run, undoes } of [...runs.values()].reverse())
-    if (undoes !== null && !undone.has(run)) undone.add(undoes);
-  return [...runs.values()].reverse().map(({ undoes: _, ...run }) => ({ ...run, isUndone: undone.has(run.run) }));
+  const newest = [...runs.values()].reverse();
+  // An undo that was itself undone undoes nothing; the later ones are known first. Nor does it undo what a run did after it.
+  const undone = new Map<string, string>();
+  const strokeOf = (run: string): number => lastStroke.get(run) ?? -1;
+  for (const { run, undoes } of newest)
+    if (undoes !== null && !undone.has(run) && strokeOf(undoes) < strokeOf(run)) undone.set(undoes, run);
+  return newest.map((run) => ({ ...run, undoneBy: undone.get(run.run) ?? null }));
 }
 
-/** The newest run of a command that has not been undone; null when there is none. */
+/**
+ * The runs as a keeper counts them, newest first: an undo is a state of the run that it took back and has no number of its own, so
+ * that undoing number 1 twice does not undo the undo. One whose run is forgotten stands by itself.
+ */
+export function countedRuns(runs: readonly Run[]): readonly Run[] {
+  const known = new Set(runs.map(({ run }) => run));
+  return runs.filter(({ undoes }) => undoes === null || !known.has(undoes));
+}
+
+/** The newest run of a command, whether it has been undone or not; null when there is none. */
 export async function lastRunOf(at: string, command: string): Promise<Run | null> {
-  return (await runsOf(at)).find((run) => run.command === command && !run.isUndone && !run.isUndo) ?? null;
+  return countedRuns(await runsOf(at)).find((run) => run.command === command) ?? null;
 }
 
 /** The files of a run that are not any more as it left them. */
@@ -76,10 +83,13 @@ export type Undone = { readonly restored: number; readonly removed: number; read
 
 /**
  * Puts every file of a run back as it was before it, as one stroke that can itself be undone. Refuses when a file has been changed
- * since, unless what has been changed is to be left alone.
+ * since, unless what has been changed is to be left alone, and when it has been undone meanwhile.
  */
-export async function undoRun(at: string, run: Run, leaveChanged = false): Promise<Outcome<Undone>> {
-  return changeCabinet(at, { command: 'npm run undo', undoes: run.run }, async (changes) => {
+export async function undoRun(at: string, { run: id }: Run, leaveChanged = false): Promise<Outcome<Undone>> {
+  return changeCabinet(at, { command: 'npm run undo', undoes: id }, async (changes) => {
+    const run = (await runsOf(at)).find((one) => one.run === id);
+    if (run === undefined) return refuse('This has been forgotten: ten other commands came after it.');
+    if (run.undoneBy !== null) return refuse(run.undoes === null ? 'This has been undone already.' : 'This has been done again already.'); // prettier-ignore
     const leftAlone = await changedSince(at, run);
     if (leftAlone.length > 0 && !leaveChanged)
       return refuse(

@@ -4,10 +4,11 @@ import type { Undone } from '../../catalogue/keep/undo.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { endWith } from './command-line.ts';
 
-/** Takes back the newest run of a command that has not been taken back, and ends with a sentence. */
+/** Takes back the newest run of a command, and ends with a sentence; never one before it, or two starts would take back two. */
 export async function undoLast(cabinet: MeantCabinet, command: string, leaveChanged = false): Promise<never> {
   const run = await lastRunOf(cabinet.at, command);
   if (run === null) endWith(`There is nothing to undo: no ${command} is in the journal of ${cabinet.shown}.`);
+  if (run.undoneBy !== null) endWith(`The last ${command} has been undone already. What was before it: npm run undo`);
   const undone = await undoRun(cabinet.at, run, leaveChanged);
   if (!undone.ok) endWith(undone.problem);
   process.stdout.write(tellUndone(undone.value));

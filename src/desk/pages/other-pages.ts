@@ -1,4 +1,5 @@
 import { html } from 'hono/html';
+import { countedRuns } from '../../catalogue/keep/undo.ts';
 import type { Run } from '../../catalogue/keep/undo.ts';
 import type { FileChange } from '../cabinet-files.ts';
 import { postForm } from '../frame.ts';
@@ -99,7 +100,8 @@ export function seenChange(
 }
 
 /** What can be undone, newest first. */
-export function undoPage(runs: readonly Run[], token: string, problem: string | null): Html {
+export function undoPage(all: readonly Run[], token: string, problem: string | null): Html {
+  const runs = countedRuns(all);
   return html`${problem === null ? '' : html`<p class="problem" role="alert">${problem}</p>`}
     ${runs.length === 0 ? html`<p>Nothing has been changed yet.</p>` : ''}
     <ol class="runs">
@@ -108,7 +110,7 @@ export function undoPage(runs: readonly Run[], token: string, problem: string | 
           html`<li>
             <p>
               ${new Date(run.when).toLocaleString('en-GB')}:
-              ${run.kind === 'save' ? 'a save at the desk' : run.command}${run.isUndone ? ', undone' : ''}.
+              ${run.kind === 'save' ? 'a save at the desk' : run.command}${run.undoneBy === null ? '' : ', undone'}.
               ${run.files
                 .map(
                   ({ file, before, after }) =>
@@ -117,7 +119,7 @@ export function undoPage(runs: readonly Run[], token: string, problem: string | 
                 .slice(0, 4)
                 .join(', ')}${run.files.length > 4 ? ` and ${run.files.length - 4} more` : ''}
             </p>
-            ${run.isUndone ? '' : postForm('/undo', token, html`<input type="hidden" name="run" value="${run.run}" /><button type="submit">${run.isUndo ? 'Redo' : 'Undo'}</button>`)}
+            ${postForm('/undo', token, html`<input type="hidden" name="run" value="${run.undoneBy ?? run.run}" /><button type="submit">${run.undoneBy === null ? 'Undo' : 'Redo'}</button>`)}
           </li>`,
       )}
     </ol>`;

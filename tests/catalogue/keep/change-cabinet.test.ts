@@ -18,7 +18,7 @@ import process from 'node:process';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { changeCabinet, recoverCabinet } from '../../../src/catalogue/keep/change-cabinet.ts';
 import type { Changes } from '../../../src/catalogue/keep/change-cabinet.ts';
-import { lastRunOf, runsOf, undoRun } from '../../../src/catalogue/keep/undo.ts';
+import { countedRuns, lastRunOf, runsOf, undoRun } from '../../../src/catalogue/keep/undo.ts';
 import { good, refuse } from '../../../src/core/outcome.ts';
 import { folderTexts } from './folder-texts.ts';
 import { changesSeen, stopAt } from './stop-at.mjs';
@@ -186,10 +186,39 @@ describe('undo', () => {
     expect(await undoRun(at, run ?? expect.fail(), false)).toEqual(good({ removed: 1, restored: 2, leftAlone: [] }));
     expect(folderTexts(at)).toEqual(BEFORE);
     expect(existsSync(file('pieces/new'))).toBe(false);
-    expect((await runsOf(at)).map(({ isUndo, isUndone }) => [isUndo, isUndone])).toEqual([[true, false], [false, true]]); // prettier-ignore
-    await undoRun(at, (await runsOf(at))[0] ?? expect.fail());
+    const [undo, undone] = await runsOf(at);
+    expect([undo?.undoes, undo?.undoneBy, undone?.undoneBy]).toEqual([undone?.run, null, undo?.run]);
+    expect(countedRuns(await runsOf(at))).toEqual([undone]);
+    expect(problemOf(await undoRun(at, run ?? expect.fail()))).toBe('This has been undone already.');
+    expect(folderTexts(at)).toEqual(BEFORE);
+    await undoRun(at, undo ?? expect.fail());
     expect(folderTexts(at)).toEqual(after);
-    expect((await lastRunOf(at, 'npm run add'))?.isUndone).toBe(false);
+    expect(problemOf(await undoRun(at, undo ?? expect.fail()))).toBe('This has been done again already.');
+    expect((await lastRunOf(at, 'npm run add'))?.undoneBy).toBeNull();
+    expect(countedRuns(await runsOf(at)).map(({ run: name }) => name)).toEqual([run?.run]);
+  });
+  test('a run that went on after its undo can be undone again', async () => {
+    const copy = (name: string) =>
+      changeCabinet(at, { command: 'npm run photos', run: 'one' }, async ({ put }) => {
+        await put(name, '1');
+        return good(null);
+      });
+    await copy('a.md');
+    await undoRun(at, (await lastRunOf(at, 'npm run photos')) ?? expect.fail(), true);
+    await copy('b.md');
+    const run = (await lastRunOf(at, 'npm run photos')) ?? expect.fail();
+    expect(run.undoneBy).toBeNull();
+    expect(await undoRun(at, run, true)).toEqual(good({ removed: 1, restored: 0, leftAlone: ['a.md'] }));
+    expect(folderTexts(at)).toEqual(BEFORE);
+  });
+  test('an undo whose run is forgotten counts by itself, and can be undone', async () => {
+    await edit('cabinet.yaml', 'title: first\n');
+    await undoRun(at, (await lastRunOf(at, 'npm run add')) ?? expect.fail());
+    for (let step = 0; step < 9; step += 1) await edit('rulers/john.yaml', `label: ${step}\n`);
+    const last = countedRuns(await runsOf(at)).at(-1) ?? expect.fail();
+    expect([last.command, countedRuns(await runsOf(at)).length]).toEqual(['npm run undo', 10]);
+    expect((await undoRun(at, last)).ok).toBe(true);
+    expect(readFileSync(file('cabinet.yaml'), 'utf8')).toBe('title: first\n');
   });
   test('refuses where a file has been changed since, or leaves that one alone', async () => {
     await change(async ({ put }) => {
