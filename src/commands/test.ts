@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
+import { resolve } from 'node:path';
 import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
 import { missingPrograms } from './parts/missing-programs.ts';
@@ -84,7 +85,7 @@ async function run({ name, words: [program = '', ...said] }: Step, isAlone: bool
   const child = spawn(own ? process.execPath : 'npx', own ? words : ['--no-install', program, ...words], {
     stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
     shell: !own && process.platform === 'win32',
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
+    env: { NODE_COMPILE_CACHE: resolve('.cache/compiled'), ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
   });
   const told: Buffer[] = [];
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', (part: Buffer) => told.push(part));
