@@ -174,6 +174,8 @@ export const PROBLEMS = {
     `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, stands here too and would be published. Take it out of this text, or, if it may be known, write it into private/not-secret.csv.`,
   'private-in-name': (hint: string, column: string, from: string, line: number) =>
     `What the column ${column} of ${from} keeps in its line ${line}, ${hint}, is in the name of this file, which would be published. Give it another name.`,
+  'told-twice': (column: string, field: string, count: number, both: string) =>
+    `The column ${column} of the ledger says the same as the ${field} of ${count === 1 ? 'this piece' : `${count} pieces, of which this is the first`}, and that is published. Of a sheet, one column may have been read as both. Take out the ${field}; or, if all of it may be read by anybody, write ${quote(both)} as the column, * and today's date into private/not-secret.csv.`,
   'private-misspelt': (found: string, meant: string) =>
     `Nothing reads ${found}, so nothing in it is guarded. Name it ${meant}${found.toLowerCase().endsWith('.csv') ? '' : ', saved as CSV from your spreadsheet'}.`,
   'cell-unreadable': (sentence: string) => sentence,

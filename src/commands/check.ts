@@ -8,6 +8,7 @@ import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
 import { findRecordRemarks } from '../privacy/exact-in-text.ts';
+import { privateNoteRemarks } from '../privacy/private-notes.ts';
 import { unreadSheets } from '../privacy/private-files.ts';
 import { inheritFacts } from '../catalogue/types/inherit-facts.ts';
 import { typeRemarks } from '../catalogue/types/remarks.ts';
@@ -53,7 +54,12 @@ if (problems.length === 0) {
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
   process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
 }
-for (const remark of [...findRecordRemarks(records, folder), ...titleRemarks(records), ...setRemarks(records)])
+for (const remark of [
+  ...findRecordRemarks(records, folder),
+  ...privateNoteRemarks(records, folder),
+  ...titleRemarks(records),
+  ...setRemarks(records),
+])
   process.stdout.write(`\n${cabinet.shown}/${remark}\n`);
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());
 process.exitCode = problems.length === 0 ? 0 : 1;

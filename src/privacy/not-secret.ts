@@ -19,6 +19,9 @@ export function answerFor(column: string): '*' | 'the words' {
   return column !== 'notes' && LEDGER_COLUMNS.some((known) => known === column) ? 'the words' : '*';
 }
 
+/** The column under which it is answered, once for all its cells, that a private column and a public fact of a piece say the same. */
+export const bothOf = (column: string, field: string): string => `${column} in ${field}`;
+
 export type Answered = (column: string, value: string) => boolean;
 
 /**

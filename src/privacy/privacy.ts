@@ -3,6 +3,7 @@
  *
  * - Nothing of `private/` is published: its values and sums (`private-values.ts`, `sums.ts`) are looked for in every text of the
  *   cabinet before a build (`private-in-text.ts`) and in every published byte after it (`inspect-built.ts`).
+ *   A column of a sheet that was read as private notes and as a public fact is asked about (`private-notes.ts`).
  * - A piece with `publish: no` leaves no trace, an unlisted one appears on its own page alone (`hidden-pieces.ts`,
  *   `hidden-in-text.ts`).
  * - No public text names a place so exactly that one can go there (`exact-spots.ts`, `exact-in-text.ts`), nor a folder of the
@@ -22,12 +23,14 @@ import { checkTracked } from './git.ts';
 import { checkHidden, checkPaths } from './hidden-in-text.ts';
 import { checkPrivateFiles } from './private-files.ts';
 import { checkPrivateInText } from './private-in-text.ts';
+import { checkToldTwice } from './private-notes.ts';
 
 /** The rules against exposure, as the catalogue takes them. */
 export const PRIVACY: PrivacyRules = {
   rules: [checkAsWritten, checkHidden, checkPaths],
   inTexts: (records, folder, earlier) => [
     ...checkPrivateInText(records, folder, earlier),
+    ...checkToldTwice(records, folder),
     ...checkExactLocations(records, folder, earlier),
     ...checkPrivateFiles(folder),
   ],

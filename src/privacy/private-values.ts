@@ -72,7 +72,7 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
     }
   }
   for (const one of rareNames(single, folder, records)) if (!values.has(one.value)) values.set(one.value, one);
-  const said = saidIn(records, own);
+  const said = saidIn(records, own, isAnswered);
   const notes = new Map(own.map((one) => [one.value, one]));
   return [
     ...values.values(),
@@ -203,7 +203,7 @@ function textOf(folder: CabinetFolder, file: string): string {
 }
 
 /** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
-function isOwn(from: string, column: string): boolean {
+export function isOwn(from: string, column: string): boolean {
   return from === LEDGER || from === DELETED ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
 }
 

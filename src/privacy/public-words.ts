@@ -1,5 +1,7 @@
 import type { Records } from '../catalogue/records.ts';
 import { lettersOf } from './letters.ts';
+import { bothOf } from './not-secret.ts';
+import type { Answered } from './not-secret.ts';
 import { privateIn, searchFor } from './search.ts';
 import type { PrivateValue } from './search.ts';
 
@@ -74,12 +76,18 @@ const SENTENCE = 3;
 
 /**
  * The values, in letters, that the published pieces and the lists say anyway. A sentence that is a problem as well is not among
- * them: of a sheet, one column may have been read as both.
+ * them, unless that is answered for: of a sheet, one column may have been read as both.
  */
-export function saidIn(records: PublicRecords, values: readonly PrivateValue[]): ReadonlySet<string> {
+export function saidIn(
+  records: PublicRecords,
+  values: readonly PrivateValue[],
+  isAnswered: Answered = () => false,
+): ReadonlySet<string> {
   const asked = values.map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
   const words = saidBefore(records);
-  const isSentence = ({ value }: PrivateValue): boolean => (value.match(/[\p{L}']+/gu) ?? []).length >= SENTENCE;
+  const isSentence = ({ value, column }: PrivateValue): boolean =>
+    (value.match(/[\p{L}']+/gu) ?? []).length >= SENTENCE &&
+    !TOLD.some((field) => isAnswered(bothOf(column, field), value));
   const said = [
     ...saidOf(words.all, asked.filter((one) => !isSentence(one))),
     ...saidOf(words.ofTheTrade, asked.filter(isSentence)),

@@ -59,6 +59,7 @@ const ROWS: readonly Row[] = [
   { kind: 'row-names-nothing', change: { [LEDGER]: put('\nplain-penny', '\n0001') }, line: 2, says: 'Write plain-penny, which has that number.' },
   { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt cost me £431.17.` }, says: 'cost of private/ledger.csv' },
   { kind: 'private-in-text', change: { [PENNY]: (text) => `${text}\nIt lies in the mark-storage BANK BOX.` }, says: 'storage of private/ledger.csv' },
+  { kind: 'told-twice', change: { [LEDGER]: 'piece,notes\nplain-penny,Vera\n', [PENNY]: fact('issuer: Vera') }, says: '"notes in issuer" as the column' },
   { kind: 'private-in-name', change: { 'pieces/plain-penny/detail-mark-storage-bank-box.jpg': '' }, says: 'storage of private/ledger.csv' },
   { kind: 'hidden-in-text', change: { [PENNY]: (text) => `${text}\nLike hidden-noble.` }, line: 29, says: 'tells of hidden-noble' },
   { kind: 'hidden-in-text', change: { [PENNY]: (text) => `${text}\nLike the *noble* that must NOT be seen.` }, line: 29, says: 'tells of hidden-noble' },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { CabinetFolder } from '../../src/catalogue/files.ts';
 import { headingsOfFields } from '../../src/import/columns/heading-of-field.ts';
 import { parseMapping } from '../../src/import/columns/parse-mapping.ts';
+import { answer } from '../../src/import/columns/question.ts';
 import { suggestMapping } from '../../src/import/columns/suggest-mapping.ts';
 import { readRows } from '../../src/import/cells/read-rows.ts';
 import { bring, EMPTY, textOf } from './plan/bring.ts';
@@ -191,4 +192,21 @@ test('a note below the rows is no heading that is asked about, a heading in capi
   const { questions } = suggestMapping(sheet, NO_LISTS);
   expect(sheet.rows.map(({ cells }) => cells[0]?.text)).toEqual(['1', '2', '3']);
   expect(questions.find(({ id }) => id === 'sections')?.example).toBe('TOKENS');
+});
+
+test('a column that would be published and speaks as private notes do stays private until that is answered', async () => {
+  const csv = 'No,Ruler,Weight,Issuer\n1,Hadrian,3.1,bought off Ned\n2,Trajan,3.2,Bank of Ely\n3,Nerva,3.3,drawer 4\n';
+  const { mapping, questions } = suggestMapping(await readOne(csv), NO_LISTS);
+  expect(mapping.columns.at(-1)).toEqual({ heading: 'Issuer', readings: [{ kind: 'ledger' }] });
+  const asked = questions.find(({ id }) => id === 'column Issuer') ?? expect.fail();
+  expect(asked.asks).toMatch(/published as issuer, and 2 of its cells speak of (buying|keeping)\. May it be\?$/);
+  expect(asked.example).toBe('bought off Ned');
+  const yes = answer(mapping, asked.choices[0] ?? expect.fail());
+  expect(yes.columns.at(-1)?.readings).toEqual([{ kind: 'field', field: 'issuer' }]);
+  const plain = suggestMapping(
+    await readOne(csv.replace('bought off Ned', 'Ned').replace('drawer 4', 'Ely')),
+    NO_LISTS,
+  );
+  expect(plain.mapping.columns.at(-1)?.readings).toEqual([{ kind: 'field', field: 'issuer' }]);
+  expect(plain.questions.some(({ id }) => id === 'column Issuer')).toBe(false);
 });

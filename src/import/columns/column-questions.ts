@@ -1,6 +1,9 @@
+import { speaksPrivately } from '../../privacy/private-notes.ts';
+import type { SheetCell } from '../sheets/sheet.ts';
 import type { Reading } from './mapping.ts';
 import { parseReading } from './parse-column-rule.ts';
 import type { Choice, Question } from './question.ts';
+import type { Field } from './targets.ts';
 
 type Asked = {
   readonly asks: string;
@@ -80,3 +83,26 @@ function withCurrency(reading: Reading, currency: string | null): Reading {
   const isSum = reading.kind === 'ledger' && (reading.column === 'cost' || reading.column === 'value');
   return isSum && currency !== null && /^[A-Z]{3}$/.test(currency) ? { ...reading, currency } : reading;
 }
+
+/** Facts in any words, in which a keeper's notes may stand and would be published as they are. */
+const IN_ANY_WORDS: ReadonlySet<string> = new Set([
+  'title', 'issuer', 'struck-for', 'problem', 'peculiarities', 'treatments', 'made', 'shape', 'dated', 'tags', 'found area', 'ruler', 'mint',
+]); // prettier-ignore
+
+/** Asks once of a column that would be published and speaks here and there as private notes do; null where none of it does. */
+export function privateQuestion(field: Field, key: string, cells: readonly SheetCell[]): Question | null {
+  if (!IN_ANY_WORDS.has(field)) return null;
+  const speaking = cells.filter(({ text }) => speaksPrivately(text) !== null);
+  const [first] = speaking;
+  if (first === undefined) return null;
+  const count = speaking.length === 1 ? 'one of its cells speaks' : `${speaking.length} of its cells speak`;
+  return {
+    id: `column ${key}`,
+    asks: `The column "${key}" would be published as ${field}, and ${count} of ${speaksPrivately(first.text) ?? ''}. May it be?`,
+    choices: [
+      { answer: `yes, publish it as ${field}`, change: { columns: [{ heading: key, readings: [{ kind: 'field', field }] }] } },
+    ],
+    example: first.text,
+    otherwise: 'It stays in the ledger under its own heading.',
+  };
+} // prettier-ignore

@@ -1,7 +1,7 @@
 import type { SheetCell } from '../sheets/sheet.ts';
 import type { Language, Reading } from './mapping.ts';
 import { matchHeading } from './match-heading.ts';
-import { fieldQuestion } from './column-questions.ts';
+import { fieldQuestion, privateQuestion } from './column-questions.ts';
 import { filled, looksPaid, numbersEachRow, saysKinds, tellsStriking } from './detect-conventions.ts';
 import type { Question } from './question.ts';
 import { isField, UNITS } from './targets.ts';
@@ -42,6 +42,8 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
     // A public heading over sums of money is private all the same.
     if (looksPaid(said) && ['number', 'title', 'weight', 'grade', 'date'].includes(matched.field))
       return asked('value', { kind: 'ledger' });
+    const speaks = privateQuestion(matched.field, key, said);
+    if (speaks !== null) return column([{ kind: 'ledger' }], [speaks]);
     const takes = UNITS[matched.field] ?? [];
     return column([
       { kind: 'field', field: matched.field, ...(unit !== null && takes.includes(unit) ? { unit } : {}) },

@@ -83,7 +83,9 @@ export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger,
     ...checkRecords(looked, tried, PRIVACY, day, place),
     ...checkExactLocations(looked, tried),
   ];
-  for (const { file, field, says, kind } of found) tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
+  // That two columns say the same is asked once, by check, and not row by row.
+  for (const { file, field, says, kind } of found)
+    if (kind !== 'told-twice') tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
   const elsewhere = new Map<string, ToldElsewhere>();
   const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');
   for (const { file, at, column, from, line } of exposedIn(
