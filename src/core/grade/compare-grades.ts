@@ -1,6 +1,7 @@
 import { PROBLEM_NOT_SAID, SCALE_IDS } from './grade.ts';
 import type { Grade, Rank, ScaleId } from './grade.ts';
 import { SCALES } from './scales.ts';
+import { ownMapping } from './sources.ts';
 
 export type Verdict = 'certainly better' | 'possibly better' | 'not better' | 'cannot be compared';
 /** As much of a grade as can be compared. */
@@ -109,6 +110,8 @@ export type GradeCount = {
   readonly count: number;
   readonly low: number;
   readonly high: number;
+  /** Where the table of its own country puts it, if that has the word. */
+  readonly own: { readonly low: number; readonly high: number } | null;
 };
 
 /** The grades of one scale, from poorest to best. No average is taken, least of all across scales. */
@@ -144,7 +147,7 @@ function byScale(grades: readonly Grade[]): readonly ScaleSummary[] {
     if (here.length === 0) return [];
     const rows = tally(here.map(({ words }) => words)).flatMap(([words, count]) => {
       const one = here.find((grade) => grade.words === words);
-      return one === undefined ? [] : [{ words, count, low: one.low ?? 0, high: one.high ?? 0 }];
+      return one === undefined ? [] : [{ words, count, low: one.low ?? 0, high: one.high ?? 0, own: ownMapping(one) }];
     });
     const ordered = rows.toSorted((a, b) => a.low - b.low || a.high - b.high || (a.words < b.words ? -1 : 1));
     return [{ scale, title: scale === null ? 'Scale not named' : SCALES[scale].title, rows: ordered }];

@@ -1,3 +1,5 @@
+import type { Grade, Mapping } from './grade.ts';
+
 /** The tables that say where a word stands on the numeric scale. A living seller's list is called by its kind. */
 export const SOURCES = {
   numeric: 'the words that go with the numeric scale; common practice',
@@ -12,6 +14,17 @@ export const SOURCES = {
 } as const;
 
 export type SourceId = keyof typeof SOURCES;
+
+/** The table of the country whose words a scale has: what a keeper there means by them. */
+const OWN: Readonly<Record<string, SourceId>> = {
+  de: 'german', fr: 'french', uk: 'british', it: 'italian', es: 'spanish', numeric: 'numeric',
+}; // prettier-ignore
+
+/** Where the table of the grade's own country puts it; null where that country's table does not have the word. */
+export function ownMapping({ scale, mappings }: Pick<Grade, 'scale' | 'mappings'>): Mapping | null {
+  const own = OWN[scale];
+  return mappings.find(({ source }) => own !== undefined && source === SOURCES[own]) ?? null;
+}
 
 /** One word of a scale. Its names are compared without case, stops, spaces and hyphens. */
 export type ScaleWord = {

@@ -1,4 +1,8 @@
+import type { Interval } from '../../core/measures/units.ts';
 import type { Way } from '../../core/metal/series.ts';
+
+const span = ({ low, high }: Interval): string => (low === high ? String(low) : `${String(low)}–${String(high)}`);
+const isSame = (one: Interval, other: Interval): boolean => one.low === other.low && one.high === other.high;
 
 export const measuresWords = {
   title: 'Measures',
@@ -7,15 +11,15 @@ export const measuresWords = {
   lead: 'What can be counted and weighed. Uncertainty is shown: a range is a bar from its low end to its high, and nothing is averaged.',
   grades: {
     title: 'Grades, scale by scale',
-    lead: 'How many pieces have each grade, as it was given. The line on the right shows the range of that grade on the numeric scale from 1 to 70: published tables disagree, and the line covers them all. No average is taken.',
+    lead: 'How many pieces have each grade, as it was given. The bar beside the count shows where the published table of the scale’s own country puts the grade on the numeric scale from 1 to 70; the thin line goes as far as the tables of all countries do, for they disagree. No average is taken.',
     details: (scale: string): string => `${scale}, pieces with a problem`,
     detailsLead: 'The grade of a piece with a problem describes wear only.',
     notGraded: 'Not graded',
     notGradedLead: 'Not graded does not mean a poor grade. The reasons:',
     unrecorded: (count: number): string => `No grade is recorded for ${String(count)} more.`,
-    span: (low: number, high: number): string => (low === high ? String(low) : `${String(low)}–${String(high)}`),
-    says: (count: number, low: number, high: number): string =>
-      `${count === 1 ? '1 piece' : `${String(count)} pieces`}, ${low === high ? `at ${String(low)}` : `from ${String(low)} to ${String(high)}`} on the numeric scale`,
+    span: (own: Interval, all: Interval): string => (isSame(own, all) ? span(own) : `${span(own)} (${span(all)})`),
+    says: (count: number, own: Interval, all: Interval): string =>
+      `${count === 1 ? '1 piece' : `${String(count)} pieces`}, ${own.low === own.high ? `at ${String(own.low)}` : `from ${String(own.low)} to ${String(own.high)}`} on the numeric scale${isSame(own, all) ? '' : `, by all tables from ${String(all.low)} to ${String(all.high)}`}`,
     listOf: (scale: string): string => `Grades: ${scale}`,
     none: 'No piece has a grade yet.',
   },

@@ -1,3 +1,4 @@
+import type { Interval } from '../../core/measures/units.ts';
 import type { Evidence } from '../../core/provenance/provenance.ts';
 import type { Certainty } from '../../catalogue/schema/fields.ts';
 import type { PublicPiece } from '../../publish/public-piece.ts';
@@ -97,10 +98,13 @@ export const pieceWords = {
       : hours === 12
         ? 'Die axis 12h: turned about its height, the reverse stands upright.'
         : `Die axis ${hours}h: turned about its height, the top of the reverse points to ${hours} o’clock.`,
-  barSays: (given: string, low: number, high: number, tables: number) =>
-    `${given} is ${low === high ? `${low}` : `somewhere from ${low} to ${high}`} on the numeric scale of 1 to 70${
-      tables > 1 ? `; ${tables} published tables differ, and all are shown` : ''
-    }.`,
+  /** `all` is where every table together puts it, when its own country's is shown first. */
+  barSays: (given: string, { low, high }: Interval, all: Interval | null, tables: number) => {
+    const is = `${given} is ${low === high ? `${low}` : `somewhere from ${low} to ${high}`} on the numeric scale of 1 to 70`;
+    if (all !== null)
+      return `${is} by the table of its own country; with those of other countries, from ${all.low} to ${all.high}.`;
+    return tables > 1 ? `${is}; ${tables} published tables differ, and all are shown.` : `${is}.`;
+  },
   bar: { fold: 'On the numeric grade scale', table: 'Table', from: 'From', to: 'To', union: 'All tables together' },
   wear: (grade: string) => `Wear: ${grade}`,
   problem: (problem: string) => `Problem: ${problem}.`,

@@ -12,6 +12,8 @@ export type GradeRow = {
   readonly share: number;
   readonly x: number;
   readonly width: number;
+  /** The part of it that the table of the scale's own country covers. */
+  readonly own: { readonly x: number; readonly width: number } | null;
   readonly span: string;
   /** Count and range in words, for those who listen. */
   readonly says: string;
@@ -37,15 +39,16 @@ export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
   const { scales, details, notGraded } = summariseGrades(grades);
   const most = Math.max(1, ...[...scales, ...details].flatMap(({ rows }) => rows.map(({ count }) => count)));
   const drawn = ({ rows }: ScaleSummary): readonly GradeRow[] =>
-    rows.map(({ words, count, low, high }) => {
+    rows.map(({ words, count, low, high, own }) => {
       return {
         words,
         count,
         share: shareAlong({ low: 0, high: most }, count),
         x: shareAlong(NUMERIC, low),
         width: widthAlong(NUMERIC, { low, high }),
-        span: measuresWords.grades.span(low, high),
-        says: measuresWords.grades.says(count, low, high),
+        own: own === null ? null : { x: shareAlong(NUMERIC, own.low), width: widthAlong(NUMERIC, own) },
+        span: measuresWords.grades.span(own ?? { low, high }, { low, high }),
+        says: measuresWords.grades.says(count, own ?? { low, high }, { low, high }),
       };
     });
   return {

@@ -1,13 +1,19 @@
 import { formatGrade } from '../../../core/grade/grade.ts';
 import type { Grade } from '../../../core/grade/grade.ts';
-import { SOURCES } from '../../../core/grade/sources.ts';
+import { ownMapping } from '../../../core/grade/sources.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { capital } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
 import type { ChartTable } from '../charts/chart.ts';
 
 /** A bar on the numeric scale, by a published table or, with no source, by all of them together. */
-export type GradeBar = { readonly source: string | null; readonly low: number; readonly high: number };
+export type GradeBar = {
+  readonly source: string | null;
+  readonly low: number;
+  readonly high: number;
+  /** The table of the grade's own country, or all together where it has none. */
+  readonly isMain: boolean;
+};
 
 /** Where a grade may stand on the numeric scale, drawn; and the figures behind the drawing. */
 export type GradeChart = { readonly says: string; readonly bars: readonly GradeBar[]; readonly table: ChartTable };
@@ -43,26 +49,26 @@ function byWhom(gradedBy: PublicPiece['gradedBy']): string {
   return gradedBy === null ? '' : `${capital(pieceWords.gradedBy[gradedBy])}.`;
 }
 
-const OWN_TABLES: Readonly<Record<string, keyof typeof SOURCES>> = {
-  de: 'german', fr: 'french', uk: 'british', it: 'italian', es: 'spanish', numeric: 'numeric',
-}; // prettier-ignore
-
-function ownTable(scale: Grade['scale'] | null | undefined): string | undefined {
-  const own = OWN_TABLES[scale ?? ''];
-  return own && SOURCES[own];
-}
-
 function chartOf(grade: Grade): GradeChart | null {
-  if (grade.low === null || grade.high === null) return null;
-  // Where the tables of other lands differ, the one of the grade's own land is what its keeper meant.
-  const own = grade.mappings.filter(({ source }) => source === ownTable(grade.scale));
-  const mappings = own.length > 0 ? own : grade.mappings;
-  const { low, high } = own[0] ?? { low: grade.low, high: grade.high };
+  const { low, high, mappings } = grade;
+  if (low === null || high === null) return null;
   const { bar } = pieceWords;
-  const together: GradeBar = { source: null, low, high };
-  const bars = mappings.length > 1 ? [together, ...mappings] : mappings.length === 1 ? mappings : [together];
+  const own = ownMapping(grade);
+  const others = mappings.filter((one) => one !== own);
+  // What its keeper meant first, and then what the word is elsewhere; without a table of its own country, all of them together.
+  const main: GradeBar = { ...(own ?? { source: null, low, high }), isMain: true };
+  const beside = own === null && mappings.length < 2 ? [] : others.map((one): GradeBar => ({ ...one, isMain: false }));
+  const bars = [
+    mappings.length === 1 && mappings[0] !== undefined ? { ...mappings[0], isMain: true } : main,
+    ...beside,
+  ];
   return {
-    says: pieceWords.barSays(grade.words, low, high, mappings.length),
+    says: pieceWords.barSays(
+      grade.words,
+      main,
+      own !== null && others.length > 0 ? { low, high } : null,
+      mappings.length,
+    ),
     bars,
     table: {
       columns: [bar.table, bar.from, bar.to],
