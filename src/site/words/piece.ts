@@ -25,6 +25,28 @@ const STATUS: Readonly<Record<PublicPiece['status'], string>> = {
 };
 
 /** Phrases of a piece's page. */
+type Hand = readonly ['from' | 'to', string];
+
+const HANDED: readonly [Hand, Hand] = [['from', 'from'], ['to', 'to']]; // prettier-ignore
+const BY_GIVER: readonly [Hand, Hand] = [['from', 'by'], ['to', 'to']]; // prettier-ignore
+const BY_TAKER: readonly [Hand, Hand] = [['to', 'by'], ['from', 'from']]; // prettier-ignore
+
+/** What was done with a piece, and who is named first and with what word; ` to` where only the one who had it then is known. */
+const PASSAGES: Readonly<Record<string, readonly [string, Hand, Hand]>> = {
+  purchase: ['bought', ...BY_TAKER],
+  sale: ['sold', ...BY_GIVER],
+  auction: ['sold at auction', ...BY_GIVER],
+  'auction to': ['bought at auction', ...BY_TAKER],
+  gift: ['given', ...BY_GIVER],
+  bequest: ['left by will', ...BY_GIVER],
+  inheritance: ['inherited', ...BY_TAKER],
+  descent: ['passed on in the family', ...HANDED],
+  exchange: ['got by exchange', ...BY_TAKER],
+  transfer: ['passed on', ...HANDED],
+  loan: ['lent', ...BY_GIVER],
+  find: ['found', ...BY_TAKER],
+};
+
 export const pieceWords = {
   heading: {
     attribution: 'What it is',
@@ -116,12 +138,13 @@ export const pieceWords = {
     'third party': 'graded by a third party',
   },
   timeFold: 'On a line of years',
+  inOneLine: 'As one line, the way museums write it',
   noChain: 'The provenance is not recorded.',
   documented: (year: string) => `Documented since ${year} at the latest.`,
-  undocumented: 'No link is documented.',
+  undocumented: 'No step of it is documented.',
   before1970: {
-    yes: 'Documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
-    no: 'Not documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
+    yes: 'That is before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
+    no: 'No record of it from before 14 November 1970 is known, the day of the UNESCO Convention on illicit trade in cultural property.',
     'not known':
       'Not known whether it was documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property.',
   },
@@ -129,8 +152,16 @@ export const pieceWords = {
   evidence: EVIDENCE,
   possibly: 'possibly',
   inTrade: 'in the trade',
-  from: (name: string) => `from ${name}`,
-  to: (name: string) => `to ${name}`,
+  /** How a piece went from hand to hand: `sold at auction by A to B`. A way that is not known here is said as it was given. */
+  passage: (
+    how: string | undefined,
+    names: { readonly from?: string | undefined; readonly to?: string | undefined },
+  ) => {
+    const [done, ...hands] = PASSAGES[`${how ?? ''}${names.from === undefined ? ' to' : ''}`] ??
+      PASSAGES[how ?? ''] ?? [how ?? '', ...HANDED];
+    const said = hands.map(([whose, word]) => (names[whose] === undefined ? '' : `${word} ${names[whose]}`));
+    return [done, ...said].filter((part) => part !== '').join(' ');
+  },
   eraState: {
     within: 'within',
     straddles: 'overlaps',

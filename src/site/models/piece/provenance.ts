@@ -60,9 +60,7 @@ function stepOf(link: Link): ChainStep {
   const given = (parts: readonly (string | undefined)[]): string[] => parts.filter((part) => part !== undefined);
   const what = given([
     possibly === true ? pieceWords.possibly : undefined,
-    how,
-    from === undefined ? undefined : pieceWords.from(from),
-    to === undefined ? undefined : pieceWords.to(to),
+    pieceWords.passage(how, { from, to }),
     dealer === true ? `(${pieceWords.inTrade})` : undefined,
   ]).join(' ');
   const rests = given([
