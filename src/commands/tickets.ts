@@ -7,7 +7,7 @@ import { readFolder } from '../catalogue/files.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { formatProblem } from '../catalogue/problem.ts';
 import { selectPieces } from '../desk/select-pieces.ts';
-import { PAPERS, TICKET_SIZES, ticketsFile, ticketsOf } from '../desk/tickets.ts';
+import { PAPERS, TICKET_CHOICES, ticketsFile, ticketsOf } from '../desk/tickets.ts';
 import type { PaperName } from '../desk/tickets.ts';
 import { PRIVACY } from '../privacy/privacy.ts';
 import { endWith, readWords } from './parts/command-line.ts';
@@ -20,7 +20,7 @@ const HELP = `npm run tickets                    tickets for every piece that is
   --exhibit struck-in-york        those in an exhibit
   --newest 12                     so many of those acquired last
   --piece york-penny              one piece (several: repeat it)
-  --size round-28                 cut for: ${TICKET_SIZES.map(({ id }) => id).join(', ')}; without it, each as wide as its piece
+  --size round-28                 cut for: ${TICKET_CHOICES.map(({ id }) => id).join(', ')}; without it, each as wide as its piece
   --paper letter                  a4 or letter; without it, a4
   --out FILE                      another file
   --cabinet DIR                   another cabinet
@@ -42,9 +42,9 @@ const { values, positionals, cabinet } = readWords(HELP, {
 });
 if (positionals.length > 0)
   endWith(`"${positionals[0]}" belongs to no flag. Write --help to see what this command takes.`);
-const size = TICKET_SIZES.find(({ id }) => id === (values.size ?? 'fit'));
+const size = TICKET_CHOICES.find(({ id }) => id === (values.size ?? 'fit'));
 if (size === undefined)
-  endWith(`There is no ticket "${values.size}". Write one of ${TICKET_SIZES.map(({ id }) => id).join(', ')}.`);
+  endWith(`There is no ticket "${values.size}". Write one of ${TICKET_CHOICES.map(({ id }) => id).join(', ')}.`);
 const paper = (Object.keys(PAPERS) as PaperName[]).find((one) => one === (values.paper ?? 'a4'));
 if (paper === undefined) endWith(`There is no paper "${values.paper}". Write a4 or letter.`);
 const newest = values.newest === undefined ? undefined : Number(values.newest);

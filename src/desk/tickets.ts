@@ -5,7 +5,7 @@ import { publicPieces } from '../publish/public-piece.ts';
 import { placeOf } from '../site/models/paper/cells.ts';
 import { A4, across, furniture, LETTER } from '../site/models/paper/paper.ts';
 import type { Paper } from '../site/models/paper/paper.ts';
-import { HOLDERS, ticketChoice } from '../site/models/paper/tickets.ts';
+import { TICKET_SIZES, ticketChoice } from '../site/models/paper/tickets.ts';
 import type { TicketChoice } from '../site/models/paper/tickets.ts';
 import { paperWords } from '../site/words/paper.ts';
 import { asset } from './assets.ts';
@@ -13,7 +13,7 @@ import { drawMarks } from './draw-marks.ts';
 import type { Html } from './frame.ts';
 
 /** What tickets can be cut for, with the words for each. */
-export const TICKET_SIZES: readonly { readonly id: string; readonly name: string }[] = HOLDERS.map(
+export const TICKET_CHOICES: readonly { readonly id: string; readonly name: string }[] = TICKET_SIZES.map(
   ({ id, shape, across: wide }) => ({ id, name: paperWords.ticketsFor(shape, wide) }),
 );
 export const PAPERS = { a4: A4, letter: LETTER } as const;
@@ -27,7 +27,7 @@ export function ticketsOf(records: Records, pieces: readonly FiledPiece[], size:
   const shown = pieces.map((piece) => ({ ...piece, fields: { ...piece.fields, publish: 'yes' as const } }));
   const byId = new Map(publicPieces(linkRecords({ ...records, pieces: shown })).map((piece) => [piece.id, piece]));
   const ordered = pieces.flatMap(({ id }) => byId.get(id) ?? []);
-  const holder = HOLDERS.find(({ id }) => id === size) ?? { id: 'fit', shape: 'round', across: null };
+  const holder = TICKET_SIZES.find(({ id }) => id === size) ?? { id: 'fit', shape: 'round', across: null };
   const choice = ticketChoice(ordered, holder, PAPERS[paper]);
   return { sheets: drawSheets(choice, PAPERS[paper]), count: choice.count, reports: choice.reports };
 }

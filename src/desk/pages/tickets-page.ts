@@ -6,7 +6,7 @@ import type { Desk } from '../desk.ts';
 import type { Html } from '../frame.ts';
 import { selectPieces } from '../select-pieces.ts';
 import type { Selection } from '../select-pieces.ts';
-import { paperStyle, PAPERS, TICKET_SIZES, ticketsOf } from '../tickets.ts';
+import { paperStyle, PAPERS, TICKET_CHOICES, ticketsOf } from '../tickets.ts';
 import type { PaperName } from '../tickets.ts';
 import { paperWords } from '../../site/words/paper.ts';
 import type { TotalGroup } from '../../catalogue/totals.ts';
@@ -110,7 +110,7 @@ function selectionForm(
     <div class="field">
       <label for="t-size">Cut for</label
       ><select id="t-size" name="size">
-        ${TICKET_SIZES.map(({ id, name }) => html`<option value="${id}" ${id === said('size') ? 'selected' : ''}>${name}</option>`)}
+        ${TICKET_CHOICES.map(({ id, name }) => html`<option value="${id}" ${id === said('size') ? 'selected' : ''}>${name}</option>`)}
       </select>
     </div>
     <div class="field">

@@ -1,5 +1,5 @@
 import type { Interval } from '../../core/measures/units.ts';
-import type { Way } from '../../core/metal/series.ts';
+import type { Way } from '../../core/metal/debasement.ts';
 
 const span = ({ low, high }: Interval): string => (low === high ? String(low) : `${String(low)}–${String(high)}`);
 const isSame = (one: Interval, other: Interval): boolean => one.low === other.low && one.high === other.high;

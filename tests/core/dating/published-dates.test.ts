@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { CYCLICAL_YEARS, ERA_YEARS, REGNAL_YEARS } from '../../published/calendar-facts.ts';
+import { CYCLICAL_YEARS, ERA_YEARS } from '../../published/calendar-facts.ts';
+import { REGNAL_YEARS } from '../../published/regnal-years.ts';
 import { PERIOD_LABELS } from '../../published/period-labels.ts';
 import { readAs } from './read-as.ts';
 

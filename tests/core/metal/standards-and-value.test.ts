@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fineMetal, metalValue } from '../../../src/core/metal/fine-metal.ts';
-import { debasement } from '../../../src/core/metal/series.ts';
+import { debasement } from '../../../src/core/metal/debasement.ts';
 import { againstStandard, standardOf, standardsBinding } from '../../../src/core/metal/standards.ts';
 import type { Standard } from '../../../src/core/metal/standards.ts';
 import { parseFineness } from '../../../src/core/metal/parse-fineness.ts';

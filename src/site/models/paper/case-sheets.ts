@@ -7,14 +7,14 @@ import type { Mark } from './marks.ts';
 import { FINE, moved, textMark, textMarks } from './marks.ts';
 import type { Paper, PaperSheet } from './paper.ts';
 import { MARGIN, roomOn } from './paper.ts';
-import type { Tile, Tiling } from './tiles.ts';
-import { tilesOf, touches } from './tiles.ts';
+import type { Tile, Tiling } from './cut-into-sheets.ts';
+import { cutIntoSheets, touches } from './cut-into-sheets.ts';
 
 /** The plan of a case: one sheet with the whole, reduced, and then the sheets at true size, row by row. */
 export function casePlanSheets(set: SetCase, paper: Paper): readonly PaperSheet[] {
   const drawing = caseDrawing(set);
   const lying = drawing.filter((mark) => !('name' in mark && mark.name === 'case'));
-  const tiling = tilesOf(lying, set.shown.inside, paper);
+  const tiling = cutIntoSheets(lying, set.shown.inside, paper);
   return [overviewSheet(set, tiling, paper), ...trueSizeSheets(set, drawing, tiling)];
 }
 

@@ -13,7 +13,7 @@ import { layOnSheets, roomOn } from './paper.ts';
 import { caseCodes, largePrint } from './for-visitors.ts';
 import { setUpSheets } from './set-up-sheets.ts';
 import { cardCutOut, closingCards, keyCards, labelCutOut, statementCards, titleCard } from './text-cards.ts';
-import { HOLDERS, ticketChoice } from './tickets.ts';
+import { TICKET_SIZES, ticketChoice } from './tickets.ts';
 
 /** One way to print a part; the first is taken until another is chosen. */
 export type Choice = {
@@ -128,7 +128,7 @@ function ticketsPart(shown: ShownExhibit, paper: Paper): PaperPart {
     id: 'tickets',
     name: paperWords.tickets,
     stock: 'card',
-    choices: HOLDERS.map((holder) => {
+    choices: TICKET_SIZES.map((holder) => {
       const { sheets, grid, count, reports } = ticketChoice(pieces, holder, paper);
       return { id: holder.id, name: paperWords.ticketsFor(holder.shape, holder.across), sheets, grid, count, reports };
     }),

@@ -14,7 +14,7 @@ import { dateOf, weightOf } from '../../../catalogue/exhibits/label-text.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 
 /** What tickets are cut for; `across` in millimetres, null for each as wide as its own piece needs. */
-export type Holder = { readonly id: string; readonly shape: TicketShape; readonly across: number | null };
+export type TicketSize = { readonly id: string; readonly shape: TicketShape; readonly across: number | null };
 
 /** Round tickets lie under a piece in the well of its tray. Common practice: 24 to 45 mm. */
 const WELLS = [24, 28, 32, 36, 40, 45] as const;
@@ -22,15 +22,15 @@ const WELLS = [24, 28, 32, 36, 40, 45] as const;
 const ROOM = 2;
 
 /** The holders that tickets are printed for: wells of trays, and the square pockets that are sold. Common practice. */
-export const HOLDERS: readonly Holder[] = [
+export const TICKET_SIZES: readonly TicketSize[] = [
   { id: 'fit', shape: 'round', across: null },
-  ...WELLS.map((across): Holder => ({ id: `round-${across}`, shape: 'round', across })),
-  ...[38, 45, 50.8].map((across): Holder => ({ id: `square-${Math.floor(across)}`, shape: 'square', across })),
+  ...WELLS.map((across): TicketSize => ({ id: `round-${across}`, shape: 'round', across })),
+  ...[38, 45, 50.8].map((across): TicketSize => ({ id: `square-${Math.floor(across)}`, shape: 'square', across })),
 ];
 
 /** The tickets for one kind of holder, laid on sheets; in equal cells when they are all of one size. */
 export type TicketChoice = {
-  readonly holder: Holder;
+  readonly holder: TicketSize;
   readonly sheets: readonly PaperSheet[];
   readonly grid: CellGrid | null;
   readonly count: number;
@@ -41,7 +41,7 @@ export type TicketChoice = {
 const BETWEEN = 4;
 const GAP = 3;
 
-export function ticketChoice(pieces: readonly PublicPiece[], holder: Holder, paper: Paper): TicketChoice {
+export function ticketChoice(pieces: readonly PublicPiece[], holder: TicketSize, paper: Paper): TicketChoice {
   const tickets = pieces.map((piece) => ticketFor(piece, holder));
   const cutOuts = tickets.map(({ cutOut }) => cutOut);
   const [first] = cutOuts;
@@ -75,7 +75,7 @@ function wellFor(piece: PublicPiece): number {
  */
 export function ticketFor(
   piece: PublicPiece,
-  holder: Holder,
+  holder: TicketSize,
 ): { readonly cutOut: CutOut; readonly leftOut: readonly string[] } {
   const { shape } = holder;
   const across = holder.across ?? wellFor(piece);

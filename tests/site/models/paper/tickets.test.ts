@@ -3,7 +3,7 @@ import { widthOfText } from '../../../../src/core/cases/typeset-text.ts';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
 import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import type { Mark } from '../../../../src/site/models/paper/marks.ts';
-import { HOLDERS, ticketFor } from '../../../../src/site/models/paper/tickets.ts';
+import { TICKET_SIZES, ticketFor } from '../../../../src/site/models/paper/tickets.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 let cabinet: Cabinet;
@@ -11,7 +11,7 @@ beforeAll(async () => {
   cabinet = await wholeCabinet('content');
 });
 const piece = (id: string): PublicPiece => cabinet.listed.find((one) => one.id === id) ?? expect.fail(`no piece ${id}`);
-const FIT = HOLDERS[0] ?? expect.fail('no holder');
+const FIT = TICKET_SIZES[0] ?? expect.fail('no holder');
 const ticketOfPiece = (one: PublicPiece, holder = FIT) => ticketFor(one, holder).cutOut;
 const discs = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'oval' ? [mark.box] : []));
 const lines = (marks: readonly Mark[]) =>
@@ -68,7 +68,7 @@ describe('a ticket', () => {
 
   const frontOf = (one: PublicPiece) => {
     // A pocket of two inches, in which every fact has room.
-    const told = lines(ticketOfPiece(one, HOLDERS.at(-1)).marks).map(({ says }) => says.replaceAll('\u00a0', ' '));
+    const told = lines(ticketOfPiece(one, TICKET_SIZES.at(-1)).marks).map(({ says }) => says.replaceAll('\u00a0', ' '));
     const second = told.lastIndexOf(one.number);
     return [told.slice(0, second), told.slice(second)].map((side) => side.join(' | '));
   };
@@ -123,7 +123,7 @@ describe('a ticket', () => {
   });
 
   // The pockets that are sold are squares of 2 inches; trays have wells of 24 to 45 mm. Common practice.
-  test.for(HOLDERS)('for $id has two sides of one size, the same way from the fold', (holder) => {
+  test.for(TICKET_SIZES)('for $id has two sides of one size, the same way from the fold', (holder) => {
     const { marks } = ticketOfPiece(piece('york-penny-3b'), holder);
     const sides = marks.flatMap((mark) =>
       'name' in mark && mark.name === 'ticket' && 'box' in mark ? [mark.box] : [],

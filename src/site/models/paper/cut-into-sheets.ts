@@ -16,7 +16,7 @@ const CLEAR = 5;
  * Cuts a drawing into the fewest sheets: upright or across, over the whole case or only over what lies in it, in equal parts.
  * Parts without a mark need no sheet. Between equals, the whole case and upright paper come first.
  */
-export function tilesOf(marks: readonly Mark[], inside: Size, paper: Paper): Tiling {
+export function cutIntoSheets(marks: readonly Mark[], inside: Size, paper: Paper): Tiling {
   const whole = { left: 0, top: 0, ...inside };
   const used = extentOf(marks, whole);
   const extents = [
