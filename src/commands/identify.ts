@@ -123,8 +123,10 @@ export function formatIdentification(
     ...(found.outside
       ? [
           found.untold && first !== undefined
-            ? `Nothing in this list fits. ${label(first.id)} is not put out only because the series says nothing of what was answered.`
-            : `Probably not in this list: too many of the ${String(answers.size)} answers speak against even the best of them.`,
+            ? `Nothing in this list fits. ${label(first.id)} is left only because the series says nothing of what was answered.`
+            : found.unshown.length > 0
+              ? 'Probably not in this list.'
+              : `Probably not in this list: too many of the ${String(answers.size)} answers speak against even the nearest type.`,
         ]
       : found.stop === 'sure'
         ? [`${leading}${found.leading.length > 1 ? ': no character of this key separates them' : ''}.`]

@@ -118,3 +118,50 @@ describe('1,000 specimens of the demo’s pennies, 5 per cent of the answers wro
     expect(told.rightWhenSure / told.sure).toBeGreaterThan(0.95 - 3 * error);
   });
 });
+
+describe('A piece that the demo’s series does not describe', () => {
+  let key: Key;
+  beforeAll(async () => {
+    const folder = await readFolder('content');
+    const [series] = folder === null ? [] : readTypes(readCabinet(folder).records).types.series;
+    if (series === undefined) throw new Error('The demo has no series.');
+    key = keyOf(
+      series.characters,
+      [...series.shown].map(([id, shown]) => ({ id, shown })),
+    );
+  });
+  const answered = (answers: Readonly<Record<string, string>>): Identification =>
+    identify(key, new Map(Object.entries(answers).map(([id, state]) => [id, { states: [state] }])));
+
+  // Blunt, Early Edwardian Pennies, group 11: EDWA or EDWAR, the left ornament of the crown broken, C and E angular from 11b.
+  test('but of which it knows, a penny of Edward II, is led away from the classes of Edward I', () => {
+    for (const name of ['edwa', 'edwar']) {
+      const found = answered({ name, crown: 'bifoliate', 'crown-mark': 'left-point', 'letter-c': 'angular' });
+      expect(found.candidates[0]?.id).toBe('later');
+      expect(found.leading).toEqual(['later']);
+    }
+    // Without the marks of the crown nothing decides between class 10 and those after it, and the key does not pretend.
+    expect(answered({ name: 'edwar', crown: 'bifoliate', breast: 'nothing' }).stop).not.toBe('sure');
+  });
+
+  // Berwick, Reading, Ireland, Scotland and the continent are no towns of the series.
+  test.for([
+    { town: 'elsewhere' },
+    { name: 'other' },
+    { town: 'elsewhere', name: 'edw-r', crown: 'spread', breast: 'nothing' },
+  ])('is probably not in the list: %o', (answers) => {
+    expect(answered(answers).outside).toBe(true);
+  });
+
+  // Fox and Fox, Numismatic History of the Reigns of Edward I, II and III: the mints of groups III and IX.
+  test.for([
+    [{ town: 'lincoln' }, ['lc-3c', 'lc-3d', 'lc-3f', 'lc-3g']],
+    [{ town: 'chester' }, ['lc-3g', 'lc-9b']],
+    [{ town: 'exeter' }, ['lc-9b']],
+    [{ town: 'kingston-upon-hull' }, ['lc-9b']],
+    [{ town: 'newcastle', name: 'edw-r' }, ['lc-3e', 'lc-9b']],
+  ] as const)('is told by its town as far as the town tells: %o', ([answers, types]) => {
+    const agree = answered(answers).candidates.filter(({ against }) => against.length === 0);
+    expect(agree.map(({ id }) => id).toSorted()).toEqual([...types].toSorted());
+  });
+});

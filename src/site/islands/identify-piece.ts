@@ -155,6 +155,7 @@ class IdentifyPiece extends HTMLElement {
     const [first] = found.candidates;
     const leading = found.leading.map((id) => labelOf(open, id)).join(typesWords.or);
     if (first === undefined) return words.nothingLeft;
+    if (found.outside && !found.untold && found.unshown.length > 0) return words.notShown(this.#asked(found.unshown));
     if (found.outside) return (found.untold ? words.untold : words.outside)(labelOf(open, first.id));
     if (found.stop === 'sure') return found.leading.length > 1 ? words.together(leading) : words.found(leading);
     if (answers === 0) return words.begin(open.file.types.length);
@@ -171,10 +172,13 @@ class IdentifyPiece extends HTMLElement {
     const [first] = found.candidates;
     if (first === undefined || found.outside) return [];
     const broader = found.stop === 'sure' || found.unshown.length > 0 ? null : sureBroader(likelyBroader(open, found, answers));
-    const name = (id: string): string => this.#character(id)?.label ?? id;
-    const disagrees = found.unshown.length > 0 ? [words.unshown(found.unshown.map(name).join(', '))] : first.against.length > 0 ? [words.noneAgrees] : [];
+    const disagrees = found.unshown.length > 0 ? [words.unshown(this.#asked(found.unshown))] : first.against.length > 0 ? [words.noneAgrees] : [];
     return [...(broader === null ? [] : [words.sureBroader(open.file.broader.find(({ id }) => id === broader.id)?.label ?? '', words.share(broader.probability))]), ...disagrees];
   } // prettier-ignore
+
+  #asked(characters: readonly string[]): string {
+    return characters.map((id) => this.#character(id)?.label ?? id).join(', ');
+  }
 
   #showQuestion(found: Identification): void {
     const unasked = found.questions.filter(({ character }) => !this.#said.has(character));

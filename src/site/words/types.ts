@@ -55,7 +55,7 @@ function leftOf(share: number): string {
 export const typesWords = {
   title: 'Types',
   description: 'What the pieces are specimens of: types as published books describe and number them.',
-  lead: 'What the pieces are specimens of. Each series here is described type by type, with the numbers of its types in several books; pieces of other series are not in it.',
+  lead: 'What the pieces are specimens of. Each series here is described type by type, with the numbers of its types in several books. Pieces of other series have no types here.',
   series: (types: number, pieces: number): string =>
     `${String(types)} types, ${pieces === 0 ? 'none in this cabinet' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
   source: 'After',
@@ -136,7 +136,9 @@ export const typesWords = {
     found: (label: string): string => `Most likely ${label}. Compare its page with the piece before you write it down.`,
     together: (labels: string): string => `Most likely ${labels}: no mark in this key separates them.`,
     outside: (label: string): string =>
-      `Probably not in this list: too many answers speak against even the best of it, ${label}. Check your answers first.`,
+      `Probably not in this list: too many answers speak against even the nearest type, ${label}. Check your answers first.`,
+    notShown: (labels: string): string =>
+      `Probably not in this list: no type in it is known to show what you answered of ${labels}. Check that answer first.`,
     sureBroader: (label: string, share: string): string => `Most likely ${label} (${share}), whichever type of it.`,
     unshown: (labels: string): string =>
       `No type in this list is known to show what you answered of: ${labels}. Look again; if you are right, the piece is not in the list.`,

@@ -226,6 +226,22 @@ describe('The page of a type of the demo', () => {
     expect(one.standings.map((standing) => /of (\d+) recorded/.exec(standing)?.[1])).toEqual(['5']);
   });
 
+  // As a reader of the page takes it: what a class is recognised by holds for every coin of it.
+  test('gives a class every state that one of its varieties shows, and no variety’s own as the class’s', () => {
+    const [series] = demo.lists.types.series.filter(({ id }) => id === 'edward-i-pence');
+    const { types, characters } = series ?? expect.fail('no series');
+    for (const type of types.values()) {
+      if (type.narrower.length === 0) continue;
+      for (const { id, kind } of characters) {
+        if (kind !== 'states') continue;
+        const states = (of: string): readonly string[] => (types.get(of)?.says.get(id)?.text ?? '?').split('/');
+        const below = type.narrower.flatMap(states);
+        if (below.includes('?')) expect.soft([type.id, id, states(type.id).length === 1 && !states(type.id).includes('?')]).toEqual([type.id, id, false]); // prettier-ignore
+        else expect.soft([type.id, id, states(type.id).toSorted()]).toEqual([type.id, id, [...new Set(below)].toSorted()]); // prettier-ignore
+      }
+    }
+  });
+
   test('tells a book’s wider entry from its own', async () => {
     const { numbers } = await typePage(demo, 'edward-i-pence', 'lc-9b');
     expect(numbers.map(({ text, relation }) => [text, relation])).toEqual([

@@ -8,7 +8,7 @@ import { inseparable } from './separations.ts';
 /** At this probability a type is found, and below this gain in bits no question is worth asking. */
 export const SURE_ENOUGH = 0.95;
 export const LEAST_GAIN = 0.05;
-/** So seldom would honest mistakes alone explain the answers, before the list is said not to hold the piece. */
+/** So seldom would honest mistakes alone explain the answers, before the list is said not to contain the piece. */
 const TOO_SELDOM = 0.01;
 
 export type Candidate = {
@@ -83,7 +83,10 @@ export function identify(key: Key, answers: Answers, manner: Manner = {}): Ident
     untold,
     unshown,
     outside:
-      ranked.length === 0 || noneFits || isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
+      ranked.length === 0 ||
+      noneFits ||
+      unshown.some((id) => isSeldomMistaken(key, id)) ||
+      isOutside(key, answered, best === undefined ? [] : (against[best] ?? [])),
   };
 }
 
@@ -180,6 +183,13 @@ function isOutside(key: Key, answered: readonly number[], against: readonly stri
     mistakes = [...mistakes, 0].map((none, made) => none * (1 - error) + (mistakes[made - 1] ?? 0) * error);
   }
   return mistakes.slice(against.length).reduce((sum, each) => sum + each, 0) < TOO_SELDOM;
+}
+
+/** Whether a mistake seldom leads to one answer of this question: a mistake may be any of its answers. */
+function isSeldomMistaken(key: Key, id: string): boolean {
+  const at = key.characters.findIndex((character) => character.id === id);
+  const answers = key.outcomes[at]?.names.length ?? 1;
+  return (key.characters[at]?.error ?? 1) / answers < TOO_SELDOM;
 }
 
 /** Probabilities summed upwards: how likely it is that a piece is under each broader type. */
