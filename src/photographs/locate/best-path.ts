@@ -45,8 +45,14 @@ function stepOn(
     let turn = 0;
     const inner = place > 0 ? (sums[place - 1] ?? 0) - bend : -Infinity;
     const outer = place < last ? (sums[place + 1] ?? 0) - bend : -Infinity;
-    if (inner > best) [best, turn] = [inner, -1];
-    if (outer > best) [best, turn] = [outer, 1];
+    if (inner > best) {
+      best = inner;
+      turn = -1;
+    }
+    if (outer > best) {
+      best = outer;
+      turn = 1;
+    }
     next[place] = best + (evidence[from + place] ?? 0);
     came[start + place] = turn;
   }

@@ -204,10 +204,18 @@ function slideAlong(from: Float32Array, into: Float32Array, first: number, count
   const share = 1 / (2 * reach + 1);
   let sum = start * (reach + 1);
   for (let ahead = 1; ahead <= reach; ahead += 1) sum += from[Math.min(last, first + ahead)] ?? 0;
-  for (let at = first; at <= last; at += 1) {
+  let at = first;
+  for (; at <= last && at - reach < first; at += 1) {
     into[at] = sum * share;
-    const [next, old] = [at + reach + 1, at - reach];
-    sum += (next <= last ? (from[next] ?? 0) : end) - (old >= first ? (from[old] ?? 0) : start);
+    sum += (from[Math.min(last, at + reach + 1)] ?? 0) - start;
+  }
+  for (const until = last - reach; at < until; at += 1) {
+    into[at] = sum * share;
+    sum += (from[at + reach + 1] ?? 0) - (from[at - reach] ?? 0);
+  }
+  for (; at <= last; at += 1) {
+    into[at] = sum * share;
+    sum += end - (from[at - reach] ?? 0);
   }
 }
 

@@ -19,26 +19,34 @@ export function reduced(pixels: Pixels, longest: number): Pixels {
   const width = Math.max(1, Math.round((pixels.width * longest) / most));
   const height = Math.max(1, Math.round((pixels.height * longest) / most));
   const rgb = new Uint8Array(width * height * 3);
+  const lefts = Int32Array.from({ length: width + 1 }, (_, x) => Math.floor((x * pixels.width) / width));
   for (let y = 0; y < height; y += 1) {
-    const [top, bottom] = under(y, height, pixels.height);
-    for (let x = 0; x < width; x += 1) {
-      const [left, right] = under(x, width, pixels.width);
-      for (let colour = 0; colour < 3; colour += 1) {
-        let sum = 0;
-        for (let row = top; row < bottom; row += 1)
-          for (let column = left; column < right; column += 1)
-            sum += pixels.rgb[(row * pixels.width + column) * 3 + colour] ?? 0;
-        rgb[(y * width + x) * 3 + colour] = Math.round(sum / ((bottom - top) * (right - left)));
-      }
-    }
+    const top = Math.floor((y * pixels.height) / height);
+    const bottom = Math.max(top + 1, Math.floor(((y + 1) * pixels.height) / height));
+    reduceRows(pixels, top, bottom, lefts, rgb, y * width * 3);
   }
   return { width, height, rgb };
 }
 
-/** The old pixels under a new one: from the first to before the last. */
-function under(at: number, now: number, before: number): readonly [number, number] {
-  const from = Math.floor((at * before) / now);
-  return [from, Math.max(from + 1, Math.floor(((at + 1) * before) / now))];
+/** One new row from the old ones from `top` to before `bottom`; `lefts` is the first old column of each new one. */
+function reduceRows(
+  { rgb, width }: Pixels,
+  top: number,
+  bottom: number,
+  lefts: Int32Array,
+  into: Uint8Array,
+  start: number,
+): void {
+  for (let x = 0; x + 1 < lefts.length; x += 1) {
+    const left = lefts[x] ?? 0;
+    const right = Math.max(left + 1, lefts[x + 1] ?? 0);
+    for (let colour = 0; colour < 3; colour += 1) {
+      let sum = 0;
+      for (let row = top; row < bottom; row += 1)
+        for (let column = left; column < right; column += 1) sum += rgb[(row * width + column) * 3 + colour] ?? 0;
+      into[start + x * 3 + colour] = Math.round(sum / ((bottom - top) * (right - left)));
+    }
+  }
 }
 
 /** Gives the memory of a picture back at once: waiting for it to be collected, many would be held. Its pixels are gone. */

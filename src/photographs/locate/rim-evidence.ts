@@ -5,7 +5,8 @@ import { channelsOf } from './pixels.ts';
 
 /**
  * How much speaks for a rim at each place round an outline, 0 to 1: `places` of them on each ray, the first `from` pixels
- * beyond the outline (inside it when negative), each `step` further out.
+ * beyond the outline (inside it when negative), each `step` further out. It holds until the next is asked for, which is
+ * written over it.
  */
 export type Evidence = {
   readonly from: number;
@@ -63,18 +64,13 @@ export function rimEvidence(pixels: Pixels, outline: Outline, around: Around): E
   const wide = places + 2 * ROOM;
   const rays = outline.radii.length;
   const colours = unrolled(pixels, outline, around.from - ROOM * step, step, wide);
-  const at = new Float32Array(rays * places);
-  const [steps, light, hue] = [roomFor('steps', at.length), roomFor('light', at.length), roomFor('hue', at.length)];
+  const size = rays * places;
+  const [at, steps, light, hue] = [roomFor('at', size), roomFor('steps', size), roomFor('light', size), roomFor('hue', size)]; // prettier-ignore
+  at.fill(0);
   hue.fill(0);
   for (const [name, colour] of colours.entries()) {
     addDifferences(colour, rays, places, steps, at);
-    const even = evenedSteps(steps, rays, places);
-    for (let place = 0; place < at.length; place += 1) {
-      const square = (even[place] ?? 0) ** 2;
-      at[place] = (at[place] ?? 0) + square;
-      if (name > 0) hue[place] = (hue[place] ?? 0) + square;
-      else light[place] = even[place] ?? 0;
-    }
+    addSteps(evenedSteps(steps, rays, places), at, name === 0 ? light : null, hue);
   }
   for (let place = 0; place < at.length; place += 1) {
     const sum = at[place] ?? 0;
@@ -114,7 +110,8 @@ function roomFor(name: string | number, length: number): Float32Array {
   return made;
 }
 
-// Functions of a ray: what is called often is made fast, and what loops long is not.
+// Functions of a ray: what is called often is made fast, and what loops long is not. Lists taken apart within a loop are made
+// anew each time, which cost a quarter of it.
 
 function walk(
   { width, height, rgb }: Pixels,
@@ -128,27 +125,45 @@ function walk(
 ): void {
   if (light === undefined || red === undefined || blue === undefined) return;
   const line = width * channels;
+  const [last, lowest] = [width - 1.001, height - 1.001];
   for (let at = 0; at < count; at += 1) {
-    const x = Math.min(width - 1.001, Math.max(0, start.x + at * across));
-    const y = Math.min(height - 1.001, Math.max(0, start.y + at * down));
-    const [column, row] = [Math.trunc(x), Math.trunc(y)];
+    const x = Math.min(last, Math.max(0, start.x + at * across));
+    const y = Math.min(lowest, Math.max(0, start.y + at * down));
+    const column = Math.trunc(x);
+    const row = Math.trunc(y);
     const pixel = row * line + column * channels;
-    const [right, below] = [(x - column) * 8, (y - row) * 8];
-    const r = between(rgb, pixel, channels, line, right, below);
-    const g = between(rgb, pixel + 1, channels, line, right, below);
-    const b = between(rgb, pixel + 2, channels, line, right, below);
+    const right = (x - column) * 8;
+    const below = (y - row) * 8;
+    const one = (8 - right) * (8 - below);
+    const two = right * (8 - below);
+    const three = (8 - right) * below;
+    const four = right * below;
+    const r = between(rgb, pixel, channels, line, one, two, three, four);
+    const g = between(rgb, pixel + 1, channels, line, one, two, three, four);
+    const b = between(rgb, pixel + 2, channels, line, one, two, three, four);
     light[into + at] = (r + g + b) / 3;
     red[into + at] = r - g;
     blue[into + at] = b - g;
   }
 }
 
-/** The logarithm of a colour between four pixels; the parts of a pixel are eighths. */
-function between(rgb: Uint8Array, at: number, across: number, line: number, right: number, below: number): number {
-  const left = 8 - right;
-  const upper = (rgb[at] ?? 0) * left + (rgb[at + across] ?? 0) * right;
-  const lower = (rgb[at + line] ?? 0) * left + (rgb[at + line + across] ?? 0) * right;
-  return LOG[Math.round((upper * (8 - below) + lower * below) / 8)] ?? 0;
+/** The logarithm of a colour between four pixels, of which each counts so many parts of 64. */
+function between(
+  rgb: Uint8Array,
+  at: number,
+  across: number,
+  line: number,
+  one: number,
+  two: number,
+  three: number,
+  four: number,
+): number {
+  const sum =
+    (rgb[at] ?? 0) * one +
+    (rgb[at + across] ?? 0) * two +
+    (rgb[at + line] ?? 0) * three +
+    (rgb[at + line + across] ?? 0) * four;
+  return LOG[Math.trunc(sum / 8 + 0.5)] ?? 0;
 }
 
 /** Adds the broad difference at every place, and notes the sharp step there, outwards less inwards. */
@@ -181,7 +196,8 @@ function differencesOn(
 ): void {
   for (let place = 0; place < places; place += 1) {
     const at = place + ROOM;
-    const [here, next] = [upTo[at] ?? 0, upTo[at + 1] ?? 0];
+    const here = upTo[at] ?? 0;
+    const next = upTo[at + 1] ?? 0;
     steps[into + place] = ((upTo[at + 1 + SHARP] ?? 0) - next - here + (upTo[at - SHARP] ?? 0)) / SHARP;
     const without = ((upTo[at + 1 + BROAD] ?? 0) - next) / BROAD;
     const within = (here - (upTo[at - BROAD] ?? 0)) / BROAD;
@@ -197,16 +213,48 @@ function differencesOn(
 
 /** The steps of one colour, evened along the rim, as times of what is usual. */
 function evenedSteps(steps: Float32Array, rays: number, places: number): Float32Array {
-  const evened = roomFor('evened', steps.length).fill(0);
-  for (let beside = -BESIDE; beside <= BESIDE; beside += 1)
-    for (let ray = 0; ray < rays; ray += 1)
-      addRow(steps, ((ray + beside + rays) % rays) * places, evened, ray * places, places);
-  const some = new Float32Array(Math.ceil(steps.length / 7));
+  const evened = roomFor('evened', steps.length);
+  for (let ray = 0; ray < rays; ray += 1) {
+    const one = (ray + rays - 2) % rays;
+    const two = (ray + rays - 1) % rays;
+    const four = (ray + 1) % rays;
+    const five = (ray + 2) % rays;
+    addRows(steps, one * places, two * places, ray * places, four * places, five * places, evened, places);
+  }
+  const some = roomFor('some', Math.ceil(steps.length / 7));
   for (let at = 0; at < some.length; at += 1) some[at] = Math.abs(evened[at * 7] ?? 0);
   const usual = (some.sort()[some.length >> 1] ?? 0) / (2 * BESIDE + 1) + LEAST_USUAL;
   const scale = 1 / (ABOVE_USUAL * usual * (2 * BESIDE + 1));
   for (let at = 0; at < evened.length; at += 1) evened[at] = (evened[at] ?? 0) * scale;
   return evened;
+}
+
+/** The sum of five rows, place by place. */
+function addRows(
+  from: Float32Array,
+  one: number,
+  two: number,
+  three: number,
+  four: number,
+  five: number,
+  into: Float32Array,
+  count: number,
+): void {
+  for (let place = 0; place < count; place += 1) {
+    const first = Math.fround((from[one + place] ?? 0) + (from[two + place] ?? 0));
+    const second = Math.fround(Math.fround(first + (from[three + place] ?? 0)) + (from[four + place] ?? 0));
+    into[three + place] = second + (from[five + place] ?? 0);
+  }
+}
+
+/** Adds the squares of the steps of one colour to what speaks for a rim, and notes those of light, or adds up those of hue. */
+function addSteps(even: Float32Array, at: Float32Array, light: Float32Array | null, hue: Float32Array): void {
+  light?.set(even);
+  for (let place = 0; place < at.length; place += 1) {
+    const step = even[place] ?? 0;
+    at[place] = (at[place] ?? 0) + step * step;
+    if (light === null) hue[place] = (hue[place] ?? 0) + step * step;
+  }
 }
 
 type Seen = { readonly [name in 'at' | 'light' | 'hue']: Float32Array };
@@ -232,9 +280,12 @@ function passShadows(seen: Seen, rays: number, places: number): void {
 
 /** The most that speaks for the edge of a shadow on a ray; so much of that is taken from what speaks for a rim. */
 function shadowOn({ at, light, hue }: Seen, from: number, places: number, taken: number): number {
-  let [within, most] = [0, 0];
+  let within = 0;
+  let most = 0;
   for (let place = from; place < from + places; place += 1) {
-    const [here, step, other] = [at[place] ?? 0, light[place] ?? 0, hue[place] ?? 0];
+    const here = at[place] ?? 0;
+    const step = light[place] ?? 0;
+    const other = hue[place] ?? 0;
     const square = step * step;
     if (step > 0) {
       const isEdge = within * (square / (square + HUE_TELLS * other + 0.05));
@@ -245,9 +296,4 @@ function shadowOn({ at, light, hue }: Seen, from: number, places: number, taken:
     within = Math.max(within * FADES, isRim);
   }
   return most;
-}
-
-function addRow(from: Float32Array, at: number, into: Float32Array, start: number, count: number): void {
-  for (let place = 0; place < count; place += 1)
-    into[start + place] = (into[start + place] ?? 0) + (from[at + place] ?? 0);
 }
