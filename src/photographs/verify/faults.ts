@@ -23,27 +23,35 @@ const TINTED = 1;
 
 /** What could be seen better on a piece that was cut out, and in its photograph. */
 export function faultsOf(cut: CutOut, photograph: Pixels): readonly Fault[] {
-  const { lights, burnt } = lightsOf(cut);
+  const { upper, burnt } = lightsOf(cut);
   const found: Fault[] = [];
-  if ((lights[Math.floor(lights.length * 0.9)] ?? 255) < DARK) found.push('dark');
-  if (burnt > GLARE * lights.length) found.push('glare');
+  if (upper < DARK) found.push('dark');
+  if (burnt > GLARE) found.push('glare');
   if (sharpness(cut) < SHARP) found.push('blurred');
   if (isTinted(photograph)) found.push('tinted');
   return found;
 }
 
-/** The light of every fourth pixel of the piece, least first, and how many of them are burnt out. */
-function lightsOf({ bytes }: CutOut): { readonly lights: Uint8Array; readonly burnt: number } {
-  const lights = new Uint8Array(Math.ceil(bytes.length / 16));
-  let [count, burnt] = [0, 0];
+/** Of every fourth pixel of the piece: the light that a tenth of them is not under, and the part that is burnt out. */
+function lightsOf({ bytes }: CutOut): { readonly upper: number; readonly burnt: number } {
+  const tally = new Uint32Array(256);
+  let all = 0;
+  let burnt = 0;
   for (let at = 0; at + 3 < bytes.length; at += 16) {
     if (bytes[at + 3] !== 255) continue;
-    const [r, g, b] = [bytes[at] ?? 0, bytes[at + 1] ?? 0, bytes[at + 2] ?? 0];
-    lights[count] = Math.max(r, g, b);
-    count += 1;
+    const r = bytes[at] ?? 0;
+    const g = bytes[at + 1] ?? 0;
+    const b = bytes[at + 2] ?? 0;
+    const light = Math.max(r, g, b);
+    tally[light] = (tally[light] ?? 0) + 1;
+    all += 1;
     if (Math.min(r, g, b) >= BURNT) burnt += 1;
   }
-  return { lights: lights.subarray(0, count).sort(), burnt };
+  if (all === 0) return { upper: 255, burnt: 0 };
+  const until = Math.floor(all * 0.9);
+  let [upper, sum] = [0, tally[0] ?? 0];
+  while (sum <= until) sum += tally[++upper] ?? 0;
+  return { upper, burnt: burnt / all };
 }
 
 /** How much light changes over two pixels, as a part of what it changes over six, of the size a piece is judged at. */
@@ -55,10 +63,9 @@ function sharpness({ bytes, width, height }: CutOut): number {
     for (let at = row; at + 8 * unit < row + width * 4; at += 12) {
       if (bytes[at + 3] !== 255 || bytes[at + 8 * unit + 3] !== 255) continue;
       // Two pixels beside two, so that the grain of a sensor does not pass for sharpness; of the three colours, green.
-      const pair = (from: number): number => (bytes[at + from + 1] ?? 0) + (bytes[at + from + unit + 1] ?? 0);
-      const first = pair(unit);
-      near += Math.abs(pair(3 * unit) - first);
-      far += Math.abs(pair(7 * unit) - pair(0));
+      const first = pair(bytes, at + unit, unit);
+      near += Math.abs(pair(bytes, at + 3 * unit, unit) - first);
+      far += Math.abs(pair(bytes, at + 7 * unit, unit) - pair(bytes, at, unit));
       count += 1;
     }
   }
@@ -66,18 +73,22 @@ function sharpness({ bytes, width, height }: CutOut): number {
   return far < RELIEF * count || far === 0 ? 1 : near / far;
 }
 
+function pair(bytes: Uint8Array, at: number, unit: number): number {
+  return (bytes[at + 1] ?? 0) + (bytes[at + unit + 1] ?? 0);
+}
+
 /** Whether nothing in a photograph is neutral, and all of it leans to orange or to blue. */
 function isTinted({ rgb, width, height }: Pixels): boolean {
-  const leans: number[] = [];
+  const leans = new Float64Array(GRID * GRID);
   let neutral = 0;
   for (let row = 0; row < GRID; row += 1)
     for (let column = 0; column < GRID; column += 1) {
       const x = Math.floor(((column + 0.5) * width) / GRID);
       const at = (Math.floor(((row + 0.5) * height) / GRID) * width + x) * 3;
       const lean = Math.log(((rgb[at] ?? 0) + 12) / ((rgb[at + 2] ?? 0) + 12));
-      leans.push(lean);
+      leans[row * GRID + column] = lean;
       if (Math.abs(lean) < NEUTRAL) neutral += 1;
     }
-  const middle = leans.sort((one, other) => one - other)[leans.length >> 1] ?? 0;
+  const middle = leans.sort()[leans.length >> 1] ?? 0;
   return neutral < FEW * leans.length && Math.abs(middle) > TINTED;
 }
