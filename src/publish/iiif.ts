@@ -1,5 +1,6 @@
 import { formatDate } from '../core/dating/format-date.ts';
 import { isBlank } from '../catalogue/schema/fields.ts';
+import type { Certainty } from '../catalogue/schema/fields.ts';
 import { licenceAddress } from './licences.ts';
 import type { PublicPiece } from './public-piece.ts';
 
@@ -55,8 +56,11 @@ export function iiifManifest(
   const label = (text: string): object => ({ en: [text] });
   const facts: readonly (readonly [string, string | null])[] = [
     [words.number, piece.number],
-    [words.date, typeof piece.date === 'string' || piece.date == null ? null : formatDate(piece.date)],
-    [words.metal, piece.metal],
+    [
+      words.date,
+      typeof piece.date === 'string' || piece.date == null ? null : unsure(formatDate(piece.date), piece.sure.date),
+    ],
+    [words.metal, piece.metal === null ? null : unsure(piece.metal, piece.sure.metal)],
     [words.weight, textOf(piece.weight)],
   ];
   return {
@@ -73,6 +77,11 @@ export function iiifManifest(
     ...thumbnailOf(pictures[0]),
     items: pictures.map((picture) => canvasOf(picture, `${at.under}${picture.face}`, speak, label(words.by))),
   };
+}
+
+/** A fact with how sure it is, where it is not certain: `1280–88 (probable)`. */
+function unsure(text: string, how: Certainty = 'certain'): string {
+  return how === 'certain' ? text : `${text} (${how})`;
 }
 
 /** An exhibit as a manifest wants it: its cases, their groups, and the faces each group shows. */

@@ -14,6 +14,9 @@ export const mintsWords = {
   namesSay:
     'Names through time and, below, the years in which the mint was active, as far as they are known. A hollow bar has an end that is only about known; › goes on.',
   since: (year: string): string => `from ${year}`,
+  about: (years: string): string => `about ${years}`,
+  fromTo: (from: string, to: string): string => `from ${from} to ${to}`,
+  ofRealm: (name: string, realm: string): string => `${name} (${realm})`,
   struck: 'Struck coins',
   noNames: 'years not recorded',
   made: 'The pieces on a line of years',
@@ -22,7 +25,8 @@ export const mintsWords = {
   unsure: (how: string): string => `mint ${how}`,
   source: 'Source:',
   where: (area: string): string => `${area}.`,
-  mapOf: (name: string): string => `${name}, the filled dot, and the mints around it.`,
+  mapOf: (name: string): string =>
+    `${name}, ringed, and the mints around it. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
   rulers: 'In this cabinet, in the name of',
   degrees: (north: number, east: number): string =>
     `${Math.abs(north).toFixed(2)}° ${north < 0 ? 'S' : 'N'}, ${Math.abs(east).toFixed(2)}° ${east < 0 ? 'W' : 'E'}`,

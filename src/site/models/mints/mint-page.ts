@@ -65,7 +65,6 @@ async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
     const how = piece.sure.mint ?? 'certain';
     return how === 'certain' ? null : mintsWords.unsure(how);
   };
-  const rulers = new Map(pieces.flatMap(rulersNamed).map((ruler) => [ruler.id, ruler.name]));
   return {
     head: {
       title: fields.name,
@@ -81,12 +80,25 @@ async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
     identifiers: identifiersOf(fields.identifiers),
     map: null,
     names: timeLine(nameRows(mint)),
-    rulers: [...rulers].map(([ruler, name]) => ({ href: urls.ruler(ruler), name })),
+    rulers: rulersOf(pieces, cabinet),
     made: pieces.length === 0 ? null : timeLine(shown.map((piece) => pieceRow(piece, unsure(piece)))),
     board: pieces.length === 0 ? null : await boardOf(shown, unsure),
     more,
     all: urls.facet('mint', id),
   };
+}
+
+/** In whose names the pieces are, each once; two of one name by their realms. */
+function rulersOf(pieces: readonly PublicPiece[], { lists }: Cabinet): readonly Link[] {
+  const rulers = [...new Map(pieces.flatMap(rulersNamed).map((ruler) => [ruler.id, ruler.name]))];
+  const isShared = (name: string): boolean => rulers.filter(([, other]) => other === name).length > 1;
+  return rulers.map(([id, name]) => {
+    const realm = lists.rulers[id]?.fields.realm;
+    return {
+      href: urls.ruler(id),
+      name: isShared(name) && realm !== undefined ? mintsWords.ofRealm(name, realm) : name,
+    };
+  });
 }
 
 /** Degrees within which other mints are shown around one. */
@@ -108,7 +120,7 @@ function mintsAround(cabinet: Cabinet, id: string): Around {
 }
 
 function withMap({ page, around }: { readonly page: MintPage; readonly around: Around }): MintPage {
-  const map = around === null ? null : mintMap(around.mints, MAP);
+  const map = around === null ? null : mintMap(around.mints, MAP, around.id);
   if (around === null || map === null) return page;
   const { mint, at } = mintsWords.column;
   const rows = around.mints.map((one) => [one.name, mintsWords.degrees(one.north, one.east)]);
@@ -116,7 +128,7 @@ function withMap({ page, around }: { readonly page: MintPage; readonly around: A
     ...page,
     map: {
       says: mintsWords.mapOf(around.name),
-      map: { ...map, dots: map.dots.map((dot) => ({ ...dot, isHeld: dot.id === around.id })) },
+      map,
       table: { columns: [mint, at], rows },
     },
   };
@@ -129,9 +141,9 @@ function nameRows({ fields }: Mint): readonly UndrawnRow[] {
     return {
       name,
       href: null,
-      years: span === null ? mintsWords.noNames : namedFor(span),
+      years: span === null ? mintsWords.noNames : namedFor(from, to, span),
       note: lang === undefined ? null : languageOf(lang),
-      spans: span === null ? [] : [{ span, kind: isAbout(from, to) ? 'unsure' : 'sure' }],
+      spans: span === null ? [] : [{ span, kind: isAbout(from) || isAbout(to) ? 'unsure' : 'sure' }],
     };
   });
   const struck = (fields.struck ?? []).map(({ from, to, note }): UndrawnRow => {
@@ -139,7 +151,7 @@ function nameRows({ fields }: Mint): readonly UndrawnRow[] {
     return {
       name: mintsWords.struck,
       href: null,
-      years: spanInWords(span),
+      years: namedFor(from, to, span),
       note: note ?? null,
       spans: [{ span, kind: 'reign' }],
     };
@@ -147,11 +159,14 @@ function nameRows({ fields }: Mint): readonly UndrawnRow[] {
   return [...names, ...struck];
 }
 
-/** `AD 866–954`; `from 1200` for a name still in use. */
-function namedFor(span: Interval): string {
-  return span.high === Infinity && Number.isFinite(span.low)
-    ? mintsWords.since(formatYear(span.low))
-    : spanInWords(span);
+/** `AD 866–954`; `from 1200` for a name still in use; `about AD 71–400`, or `from about 1016 to 1066` where one end is surer. */
+function namedFor(from: Dating | undefined, to: Dating | undefined, span: Interval): string {
+  const [first, last] = [from, to].map((end) => isAbout(end));
+  const about = (years: string, is: boolean | undefined): string => (is === true ? mintsWords.about(years) : years);
+  if (!Number.isFinite(span.low)) return spanInWords(span);
+  if (span.high === Infinity) return mintsWords.since(about(formatYear(span.low), first));
+  if (first === last) return about(spanInWords(span), first);
+  return mintsWords.fromTo(about(formatYear(span.low), first), about(formatYear(span.high), last));
 }
 
 function spanOf(from: Dating | undefined, to: Dating | undefined): Interval | null {
@@ -162,8 +177,8 @@ function spanOf(from: Dating | undefined, to: Dating | undefined): Interval | nu
   };
 }
 
-function isAbout(from: Dating | undefined, to: Dating | undefined): boolean {
-  return [from, to].some((end) => end !== undefined && (end.about || end.doubtful));
+function isAbout(end: Dating | undefined): boolean {
+  return end !== undefined && (end.about || end.doubtful);
 }
 
 /** A language by its English name, its code where there is none. */

@@ -33,7 +33,7 @@ export function ticketOf(piece: PublicPiece): Ticket {
         ? capital(piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' '))
         : ticketWords.unsure(capital(denomination), sure.denomination),
       mint === null ? null : ticketWords.unsure(mint, sure.mint),
-      ticketWords.unsure(dateInWords(piece), sure.date),
+      dateInWords(piece),
     ]),
     measures: given([
       weight === null ? null : formatWeight(weight),
@@ -56,11 +56,13 @@ export function ticketLine(piece: PublicPiece): string {
   return `${dateInWords(piece)}, ${inGrams}`;
 }
 
-/** The date of a piece for a visitor; a blank in words. */
-export function dateInWords({ date }: PublicPiece): string {
+/** The date of a piece for a visitor, with how sure it is: `probably 1280–88`; a blank in words. */
+export function dateInWords({ date, sure }: PublicPiece): string {
   if (date === null || date === undefined) return boardWords.undated;
   if (isBlank(date)) return date === 'unknown' ? boardWords.dateUnknown : boardWords.dateNone;
-  return formatDate(date);
+  const said = formatDate(date);
+  // What is marked as doubtful says so in its own words: `perhaps 1280`.
+  return date.doubtful ? said : ticketWords.dated(said, sure.date);
 }
 
 /** In whose name it is, and for whom it was struck; where it names no ruler, who was responsible. */

@@ -20,6 +20,8 @@ type MapDot = {
   readonly href: string;
   readonly name: string;
   readonly isHeld: boolean;
+  /** Whether the map is of this mint and those around it. */
+  readonly isOwn: boolean;
   /** Its area grows with the pieces here. */
   readonly r: number;
   readonly label: PlacedLabel;
@@ -41,8 +43,8 @@ export const WIDE = 600;
 /** Room left around the outermost mints, a share of the drawing. */
 const ROOM = 0.14;
 
-/** A map that holds all of these mints, as wide as asked and as high as they need; null when there is none. */
-export function mintMap(mints: readonly Sited[], width: number): MintMap | null {
+/** A map that holds all of these mints, as wide as asked and as high as they need; null when there is none. It may be of one of them, `own`. */
+export function mintMap(mints: readonly Sited[], width: number, own?: string): MintMap | null {
   if (mints.length === 0) return null;
   const spread = Math.max(...extents(mints));
   const isClose = spread < 40;
@@ -53,8 +55,9 @@ export function mintMap(mints: readonly Sited[], width: number): MintMap | null 
     [width, height],
   ]);
   const path = geoPath(projection).digits(1);
-  // The more pieces, the sooner its name finds room.
-  const ordered = mints.toSorted((a, b) => b.pieces - a.pieces || (a.name < b.name ? -1 : 1));
+  // The more pieces, the sooner its name finds room; the one whose map it is has the first.
+  const rank = ({ id, pieces }: Sited): number => (id === own ? Infinity : pieces);
+  const ordered = mints.toSorted((a, b) => (rank(a) === rank(b) ? (a.name < b.name ? -1 : 1) : rank(b) - rank(a)));
   const at = ordered.flatMap((mint) => {
     const point = projection([mint.east, mint.north]);
     return point === null ? [] : [{ mint, x: tenth(point[0]), y: tenth(point[1]) }];
@@ -74,6 +77,7 @@ export function mintMap(mints: readonly Sited[], width: number): MintMap | null 
       href: mint.href,
       name: mint.name,
       isHeld: mint.pieces > 0,
+      isOwn: mint.id === own,
       r: radiusOf(mint.pieces),
       label: labels[index] ?? null,
     })),
