@@ -86,6 +86,9 @@ export const setsWords = {
   toBetter: 'To be improved',
   toBetterSays: 'These places have a piece, and a better or a certain one is looked for:',
   wantedList: 'The wanted list, to print',
+  /** Where no place is empty. */
+  toBetterList: 'To be improved, to print',
+  scale: 'The pieces are drawn at half the scale of the boards.',
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
   json: 'The set as data (JSON)',
   history: 'Progress',
@@ -94,11 +97,12 @@ export const setsWords = {
   historyYear: 'End of',
   historyCount: 'Filled',
   historyUndated: 'Year not recorded',
+  historyNow: (low: number, high: number): string => (low === high ? String(low) : `${String(low)} to ${String(high)}`),
   historyAxis: (of: number): string => `${String(of)} places`,
   wantedTitle: (title: string): string => `Wanted: ${title}`,
   wantedDescription: (title: string): string =>
     `What is still missing from the set “${title}”, to print and take along.`,
-  wantedLead: 'To print and take along. It has no prices, and nothing that shows what the cabinet is worth.',
+  wantedLead: 'To print and take along. It has no prices of ours, and nothing that shows what the cabinet is worth.',
   wantedKeeper: (keeper: string): string => `For ${keeper}`,
   wantedWhy: {
     empty: 'Empty places',

@@ -23,6 +23,10 @@ export type HistoryChart = {
   readonly base: number;
   readonly steps: readonly HistoryStep[];
   readonly ticks: readonly TimeTick[];
+  /** The figures at its left: nothing and half of the places. */
+  readonly figures: readonly { readonly y: number; readonly says: string }[];
+  /** What it has come to, at its right end. */
+  readonly now: { readonly y: number; readonly says: string };
   /** The line of all the places there are. */
   readonly goal: { readonly y: number; readonly says: string };
 };
@@ -33,15 +37,18 @@ const FOOT = 26;
 /** The last year and what is undated are given a share of the width, in per cent. */
 const LAST_SHARE = 6;
 
-/** A set filling up through the years; null where fewer than two years are known. */
-export function historyChart(state: SetState): HistoryChart | null {
+/** A set filling up through the years, to the year in which the catalogue was last changed; null where fewer than two years are known. */
+export function historyChart(state: SetState, until: number | null = null): HistoryChart | null {
   const dated = state.history.flatMap(({ year, filled }) => (year === null ? [] : [{ year, filled }]));
   const [first] = dated;
   const last = dated.at(-1);
   if (first === undefined || last === undefined || dated.length < 2 || state.of === 0) return null;
   const scale = timeScale({
     low: first.year,
-    high: last.year + Math.max(1, Math.round(((last.year - first.year) * LAST_SHARE) / 100)),
+    high: Math.max(
+      until ?? last.year,
+      last.year + Math.max(1, Math.round(((last.year - first.year) * LAST_SHARE) / 100)),
+    ),
   });
   const undated = state.history.find(({ year }) => year === null);
   const up = (count: number): number => (RISE * count) / state.of;
@@ -74,6 +81,8 @@ export function historyChart(state: SetState): HistoryChart | null {
     base: TOP + RISE,
     steps,
     ticks: ticksOf(scale),
+    figures: [0, Math.floor(state.of / 2)].map((count) => ({ y: TOP + RISE - up(count), says: String(count) })),
+    now: { y: TOP + RISE - up(last.filled.high), says: setsWords.historyNow(last.filled.low, last.filled.high) },
     goal: { y: TOP, says: setsWords.historyAxis(state.of) },
   };
 }

@@ -45,7 +45,8 @@ export type SetPage = {
   readonly title: string;
   readonly count: string;
   readonly countMeans: string;
-  readonly tally: string;
+  /** What the count does not say already. */
+  readonly tally: string | null;
   readonly rule: string | null;
   readonly note: string | null;
   readonly aim: string | null;
@@ -157,7 +158,8 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     title: state.title,
     count,
     countMeans: countMeans(state),
-    tally: tallyInWords(state),
+    // What is certain, possible and cannot be filled is said with the count.
+    tally: state.places.some(({ state: how }) => how === 'filler' || how === 'wanted') ? tallyInWords(state) : null,
     rule: printed(fields.rule),
     note: printed(fields.note),
     aim: aimInWords(fields.aim, fields['aim-scale']),
@@ -178,9 +180,15 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     wanted: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [label] : [])),
     toBetter: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [] : [label])),
     marks: setsWords.marks.filter((mark) => state.places.some((place) => place.state === mark.state)),
-    history: historyChart(state),
+    history: historyChart(state, lastYear(cabinet)),
     cite: setCitation(cabinet, state),
   };
+}
+
+/** The year in which any page was last changed; null where that is not known. */
+function lastYear({ changed }: Cabinet): number | null {
+  const last = Object.values(changed).sort().at(-1);
+  return last === undefined ? null : Number(last.slice(0, 4));
 }
 
 function printed(text: string | undefined): string | null {

@@ -7,7 +7,7 @@ import { setsWords } from '../../words/sets.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import { firstPlaces, tallyInWords } from './place-shown.ts';
+import { placesShown, tallyInWords } from './place-shown.ts';
 import type { PlaceShown } from './place-shown.ts';
 import { setStatesOf } from './set-states-of.ts';
 
@@ -22,6 +22,8 @@ export type SetSummary = {
   /** How many places more it has. */
   readonly more: number;
   readonly wanted: string;
+  /** Whether a place is empty. */
+  readonly isWanting: boolean;
 };
 
 export type SetsPage = { readonly head: PageHead; readonly sets: readonly SetSummary[]; readonly pager: Pager | null };
@@ -54,7 +56,9 @@ function summaryOf(cabinet: Cabinet, state: SetState): SetSummary {
     count: countWords.filled(state.filled, state.of),
     tally: tallyInWords(state),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
-    ...firstPlaces(cabinet, state, DRAWN),
+    places: placesShown(cabinet, state, 0, DRAWN),
+    more: Math.max(0, state.places.length - DRAWN),
     wanted: urls.wanted(state.id),
+    isWanting: state.wanted.some(({ why }) => why === 'empty'),
   };
 }

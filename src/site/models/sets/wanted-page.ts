@@ -1,3 +1,4 @@
+import type { PlaceState } from '../../../core/sets/set-state.ts';
 import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
@@ -10,6 +11,8 @@ import { aimInWords, foundSet } from './set-page.ts';
 
 export type WantedGroup = {
   readonly title: string;
+  /** How the places are marked. */
+  readonly mark: PlaceState['state'];
   readonly rows: readonly {
     readonly label: string;
     readonly here: (Link & { readonly grade: string | null }) | null;
@@ -49,6 +52,7 @@ export function wantedPage(cabinet: Cabinet, id: string): WantedPage {
     aim: aimInWords(fields.aim, fields['aim-scale']),
     groups: gather(state.wanted, ({ why }) => why).map(({ key, all }) => ({
       title: setsWords.wantedWhy[key],
+      mark: MARKS[key],
       rows: all.map(({ place, label }) => ({
         label,
         here: pieceIn(cabinet, state.places, place),
@@ -57,6 +61,8 @@ export function wantedPage(cabinet: Cabinet, id: string): WantedPage {
     })),
   };
 }
+
+const MARKS = { empty: 'wanted', filler: 'filler', possible: 'possible', 'below the aim': 'filled' } as const;
 
 /** An empty place may have a piece that would fit and is needed for another. */
 function noneIn(
