@@ -17,6 +17,9 @@ export const exhibitWords = {
   extent: (pieces: number, cases: number) =>
     `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} in ${cases === 1 ? 'one case' : `${cases} cases`}.`,
   pieces: (count: number) => (count === 1 ? 'One piece' : `${count} pieces`),
+  /** Where a few of the pieces of an exhibit stand for it. */
+  some: (of: number) => `some of its ${of} pieces`,
+  below: (shown: number) => `${shown} of them below.`,
   previous: 'Previous',
   next: 'Next',
   backToCases: 'Back to the cases',
@@ -29,7 +32,7 @@ export const exhibitWords = {
   caseSays: (kind: CaseKind, size: string) => `${KINDS[kind]}, inside ${size}; everything is to scale.`,
   labelsOnKey: 'The labels are on a key; their numbers are next to the pieces.',
   caseSeen: (name: string) => `${name}, seen from above`,
-  whereInCase: (at: number, of: number) => `Where this lies in the case: group ${String(at)} of ${String(of)}`,
+  whereInCase: (at: number, of: number) => `Where this is in the case: group ${String(at)} of ${String(of)}`,
   enlarge: 'Enlarge the case',
   planKey: 'The key',
   fits: 'Everything fits.',
@@ -46,5 +49,4 @@ export const exhibitWords = {
   printNamed: 'With the keeper’s name',
   printAnonymous: 'Without a name, for judging',
   printPlain: 'Forms to print',
-  side: { obverse: 'obverse', reverse: 'reverse', both: 'both faces' },
 } as const;

@@ -6,6 +6,7 @@ const TOGETHER = [
   /(?<=\p{Lu}\p{L}+) (?=[IVX]{1,5}(?![\p{L}\p{N}-]))/gu,
   /(?<=\d) (?=(?:mm|g|gr|dwt|kg)(?![\p{L}\p{N}]))/gu,
   / (?=± ?\d)|(?<=±) (?=\d)/gu,
+  /(?<=[\d¼½¾⅛⅜⅝⅞]) (?=[×x] ?\d)|(?<=\d ?[×x]) (?=\d)|(?<=[\d¼½¾⅛⅜⅝⅞]) (?=(?:cm|in)\))/gu,
   /(?<=\b[Cc]lass|\b[Gg]ood|\b[Aa]bout|\b[Nn]ear) (?=\d|\p{Lu}{1,3}(?!\p{L}))/gu,
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
 ] as const;

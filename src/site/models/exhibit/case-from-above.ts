@@ -54,9 +54,10 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
   const { inside, kind, number, title } = set.shown;
   return {
     name: exhibitWords.caseName(number, title),
-    says: [exhibitWords.caseSays(kind, inside.text), ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : [])].join(
-      ' ',
-    ),
+    says: [
+      exhibitWords.caseSays(kind, tied(sizeInWords(inside))),
+      ...(set.stand === 'key' ? [exhibitWords.labelsOnKey] : []),
+    ].join(' '),
     width: inside.width,
     height: inside.height,
     cards: set.groups.flatMap(({ heading, headingBox, text }) => [
@@ -72,6 +73,13 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
     misfits: set.misfits.map(({ says }) => says),
     key: set.key.map(({ key, says }) => `${key}. ${says}`),
   };
+}
+
+/** As the keeper measured it and in millimetres, in which everything else on the page is: `610 × 406 × 51 mm (24 × 16 × 2 in)`. */
+function sizeInWords({ width, height, depth, unit, text }: SetCase['shown']['inside']): string {
+  if (unit !== 'in') return text;
+  const sides = [width, height, ...(depth === null ? [] : [depth])].map((side) => String(Math.round(side)));
+  return `${sides.join(' × ')} mm (${text})`;
 }
 
 /** The smallest box that holds a group. */

@@ -27,15 +27,16 @@ export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
     head: { title: exhibitWords.title, description: exhibitWords.description, here: urls.exhibits() },
     exhibits: cabinet.lists.exhibits.map((exhibit) => {
       const { title, scope, says, cases } = exhibitPage(cabinet, exhibit);
-      const laid = cases
-        .flatMap(({ groups }) => groups)
+      const parts = cases.flatMap(({ groups }) => groups);
+      const all = parts.flatMap(({ pieces }) => pieces);
+      const laid = parts
         .flatMap(({ pieces }) => pieces.slice(0, A_GROUP).map((one) => ({ ...one, faces: one.faces.slice(0, 1) })))
         .slice(0, A_ROW);
       return {
         href: urls.exhibit(exhibit.id),
         title,
         scope,
-        says,
+        says: laid.length < all.length ? `${says} ${exhibitWords.below(laid.length)}` : says,
         boardName: exhibitWords.boardName(title),
         across: acrossClass(laid.map(({ faces }) => faces)),
         pieces: laid,

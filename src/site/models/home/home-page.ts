@@ -41,6 +41,8 @@ export type HomePage = {
   readonly onShow: {
     readonly title: string;
     readonly href: string;
+    /** That these are not all; null where they are. */
+    readonly some: string | null;
     /** The way on from the case shown here to the whole. */
     readonly onward: string;
     /** A dozen of its pieces, from every part of it, in its order; one face of each. */
@@ -95,10 +97,12 @@ function onShowOf({ photographs }: Cabinet, exhibit: ShownExhibit): HomePage['on
   const pieces = chosen
     .toSorted((a, b) => a.key - b.key)
     .map((shown) => laidOut({ ...shown, faces: shown.faces.slice(0, 1) }, photographs));
+  const all = piecesShown(exhibit).length;
   return {
     title: tied(title),
     href: urls.exhibit(id),
-    onward: homeWords.onward(piecesShown(exhibit).length, cases.length),
+    some: all === pieces.length ? null : exhibitWords.some(all),
+    onward: homeWords.onward(all, cases.length),
     pieces,
     across: acrossClass(pieces.map(({ faces }) => faces)),
     boardName: exhibitWords.boardName(title),
