@@ -13,6 +13,14 @@ const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text
 /** What a face is called, and what is said where there is no photograph of it. */
 export const faceWords = {
   called,
+  /** As the plan of a case has room for it. */
+  short: (face: 'obverse' | 'reverse', piece: Pick<PublicPiece, 'kind'>) =>
+    called(face, piece) === face
+      ? { obverse: 'obv.', reverse: 'rev.' }[face]
+      : { obverse: 'upper', reverse: 'under' }[face],
+  /** Which faces of a piece are shown. */
+  shown: (faces: readonly string[], piece: Pick<PublicPiece, 'kind'>) =>
+    faces.length === 2 ? 'both faces' : called(faces[0] ?? 'obverse', piece),
   name: (face: string) => face.replace(/^detail-/, 'detail: ').replaceAll('-', ' '),
   /** A photograph in words, for those who do not see it: whose face, what is on it, and what is written there. */
   alt: (face: string, piece: PublicPiece) => {

@@ -113,11 +113,9 @@ export const paperWords = {
   setUpTitle: (exhibit: string) => `${exhibit}: setting up`,
   setUpHow:
     'Every piece in the order of the cases, with the face to show. The codes of the set-up list lead here when the forms are printed without a name.',
-  setUpFace: (title: string, face: 'obverse' | 'reverse') => `${title}, ${face}`,
+  setUpFace: (title: string, face: string) => `${title}, ${face}`,
   shownBy: (keeper: string) => `Shown by ${keeper}`,
   inCase: (number: number, group: string) => `Case ${number}: ${group}`,
-  faces: { obverse: 'obverse', reverse: 'reverse', both: 'both faces' },
-  faceShort: { obverse: 'obv.', reverse: 'rev.' },
   axis: (hours: number) => `die axis ${hours}h`,
   codeOf: (title: string) => `A code that leads to the page of ${title}.`,
 } as const;

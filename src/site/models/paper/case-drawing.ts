@@ -1,7 +1,7 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
 import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
-import { paperWords } from '../../words/paper.ts';
+import { faceWords } from '../../words/faces.ts';
 import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Mark } from './marks.ts';
@@ -45,7 +45,7 @@ function cellDrawing({ shown, label, labelBox, faces }: SetCell, isOnKey: boolea
         ? []
         : [{ kind: holder.round ? 'oval' : 'frame', box: holder.box, weight: FINE, dashed: false } as const]),
       { kind: round ? 'oval' : 'frame', box, weight: FIRM, dashed: false },
-      textMark(paperWords.faceShort[face], box.left + box.width / 2, box.top + box.height / 2 + 1, NOTE, {
+      textMark(faceWords.short(face, shown.piece), box.left + box.width / 2, box.top + box.height / 2 + 1, NOTE, {
         anchor: 'middle',
         face: 'sans',
       }),

@@ -1,5 +1,6 @@
 import type { Box } from '../../../core/cases/case-plan.ts';
 import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
+import { faceWords } from '../../words/faces.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { SetCase } from '../exhibit/typeset-case.ts';
 import { caseDrawing, smallCaseDrawing } from './case-drawing.ts';
@@ -41,8 +42,8 @@ function overviewSheet(set: SetCase, { tiles }: Tiling, paper: Paper): PaperShee
   const wide = (room.width - GUTTER) / 2;
   const entries = set.groups.flatMap(({ cells }) =>
     cells.map(({ shown: { key, piece, faces } }) => {
-      const side = faces.length === 2 ? paperWords.faces.both : paperWords.faces[faces[0] ?? 'obverse'];
-      return setText(`${key}. ${piece.title} (${piece.number}), ${side}`, wide, POINTS);
+      const says = `${key}. ${piece.title} (${piece.number}), ${faceWords.shown(faces, piece)}`;
+      return setText(says, wide, POINTS);
     }),
   );
   const half = Math.ceil(entries.length / 2);

@@ -1,5 +1,6 @@
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { faceWords } from '../../words/faces.ts';
 import { paperWords } from '../../words/paper.ts';
 import { shownExhibit } from '../exhibit/shown-exhibit.ts';
 import { urls } from '../../urls.ts';
@@ -48,7 +49,7 @@ export function setUpPage(cabinet: Cabinet, exhibit: Exhibit): SetUpPage {
           faces: faces.map((face) => {
             const made = cabinet.photographs[piece.id]?.find((one) => one.face === face);
             return {
-              says: paperWords.setUpFace(piece.title, face),
+              says: paperWords.setUpFace(piece.title, faceWords.called(face, piece)),
               src: made === undefined ? null : urls.photograph(piece.id, (made.webp[0] ?? made.jpeg).file),
             };
           }),

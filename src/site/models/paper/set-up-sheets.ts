@@ -1,5 +1,6 @@
 import { setText } from '../../../core/cases/typeset-text.ts';
 import { hasPublicAddress, inFull, urls } from '../../urls.ts';
+import { faceWords } from '../../words/faces.ts';
 import { paperWords } from '../../words/paper.ts';
 import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
 import type { Anonymous } from './anonymous.ts';
@@ -77,8 +78,7 @@ function entry(
   address: string | null,
 ): readonly Mark[] {
   const textFrom = BOX + 3 + (address === null ? 0 : CODE + 2);
-  const side = faces.length === 2 ? paperWords.faces.both : paperWords.faces[faces[0] ?? 'obverse'];
-  const says = [`${key}. ${piece.title}`, `${piece.number}, ${side}`, where];
+  const says = [`${key}. ${piece.title}`, `${piece.number}, ${faceWords.shown(faces, piece)}`, where];
   const lines = says.flatMap((line) => setText(line, wide - textFrom - 3, POINTS));
   return [
     TICK,
