@@ -41,7 +41,9 @@ export const erasWords = {
     if (share === 1) return null;
     const halves = Math.round(share * years * 2);
     const inside = `${halves === 1 ? '' : String(Math.floor(halves / 2))}${halves % 2 === 1 ? '½' : ''}`;
-    return years === 1 ? 'half of its year' : `${inside} of its ${String(years)} years`;
+    return years === 1
+      ? 'half of its year falls in this period'
+      : `${inside} of its ${String(years)} years ${halves < 3 ? 'falls' : 'fall'} in this period`;
   },
   outside: 'Outside every period',
   undated: 'Undated',

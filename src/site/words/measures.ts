@@ -44,6 +44,7 @@ export const measuresWords = {
       diameter: 'the diameter',
       thickness: 'the thickness of a flat disc of that weight, diameter and alloy',
     },
+    key: { bar: 'fine metal; a measure', soft: 'alloy', hollow: 'disputed between books' },
     panels: {
       weight: 'Grams: weight, and fine metal in it',
       diameter: 'Diameter, mm',

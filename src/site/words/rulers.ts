@@ -2,7 +2,7 @@ export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers of the pieces, reign by reign, and the rulers without a piece here.',
   lead: 'The rulers named on the pieces or for whom they were struck, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
-  bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece.',
+  bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece, a ring one too short to draw.',
   none: 'There is no ruler yet.',
   noCoins: 'no coins of this reign',
   /** Of the pieces under a ruler, those in his own name and those that were struck for him in another's. */
@@ -14,7 +14,7 @@ export const rulersWords = {
   elsewhere: 'Other realms',
   reignless: 'Reign not recorded',
   otherNames: (names: readonly string[]): string => `Also called ${names.join(', ')}.`,
-  reigns: 'Reigns',
+  reigns: (count: number): string => (count === 1 ? 'Reign' : 'Reigns'),
   reignOf: (realm: string): string => `Realm: ${realm}.`,
   reign: (name: string, at: number, of: number): string =>
     of === 1 ? name : `${name}, ${['first', 'second', 'third', 'fourth', 'fifth'][at] ?? `${String(at + 1)}th`} reign`,
@@ -23,8 +23,8 @@ export const rulersWords = {
   and: (names: readonly string[]): string =>
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`,
   source: 'Source:',
-  timeSays:
-    'Above, the reign, at half height where it was shared. Below, the pieces, each from its earliest to its latest possible year.',
+  timeSays: (reigns: number, isShared: boolean): string =>
+    `Above, the ${reigns === 1 ? 'reign' : 'reigns'}${isShared ? ', at half height where shared' : ''}. Below, the pieces, each from its earliest to its latest possible year; a hollow bar is an uncertain date.`,
   groups: {
     own: 'In the name of this ruler',
     forOther: 'In this ruler’s name, struck for another',
@@ -34,6 +34,6 @@ export const rulersWords = {
   inWhose: (names: string): string => `in the name of ${names}`,
   withWhom: (names: string): string => `with ${names}`,
   nothing: 'The cabinet has no piece of this ruler.',
-  gaps: (years: readonly string[]): string => `None in this cabinet from ${years.join(', ')}.`,
+  gaps: (years: readonly string[]): string => `None in this cabinet for ${rulersWords.and(years)}.`,
   noGaps: 'The pieces here could cover every year of the reign.',
 } as const;

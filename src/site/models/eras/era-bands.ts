@@ -14,17 +14,21 @@ export type EraBand = TimeBar & {
 
 export type EraBands = { readonly title: string; readonly lanes: number; readonly bands: readonly EraBand[] };
 
-/** The schemes of a drawing, the first at the top; names without room are numbered through all of them. */
+/** The schemes of a drawing, the first at the top; names without room are numbered through all of them, a name by one number wherever it is. */
 export function allBands(schemes: readonly EraScheme[], scale: TimeScale): readonly EraBands[] {
-  const count = { wide: 0, narrow: 0 };
-  const next = (page: 'wide' | 'narrow', isWritten: boolean): number | null => (isWritten ? null : (count[page] += 1));
+  const named = { wide: new Map<string, number>(), narrow: new Map<string, number>() };
+  const numberOf = (page: 'wide' | 'narrow', name: string): number => {
+    const number = named[page].get(name) ?? named[page].size + 1;
+    named[page].set(name, number);
+    return number;
+  };
   return schemes.map((scheme) => {
     const { bands, ...rest } = eraBands(scheme, scale);
     const numbered = bands.map((band) => ({
       ...band,
       number: {
-        wide: next('wide', band.fits !== 'nowhere'),
-        narrow: next('narrow', band.fits === 'everywhere'),
+        wide: band.fits === 'nowhere' ? numberOf('wide', band.name) : null,
+        narrow: band.fits === 'everywhere' ? null : numberOf('narrow', band.name),
       },
     }));
     return { ...rest, bands: numbered };

@@ -75,7 +75,8 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
       note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
       count: countWords.pieces(here.length),
       isLong: here.length > LONG,
-      line: here.length === 0 ? null : timeLine(rows),
+      // One bar alone on its own line of years says nothing that its years do not.
+      line: here.length === 0 ? null : here.length === 1 ? withoutAxis(rows) : timeLine(rows),
       more,
       all: urls.facet('era', `${id}-${period.id}`),
     };
@@ -137,12 +138,17 @@ function chartOf(cabinet: Cabinet, scheme: EraScheme): SchemesChart | null {
   return { ticks: ticksOf(scale), schemes: allBands([scheme], scale), pieces: packedBars(listed, scale) };
 }
 
+/** Rows in words alone. */
+function withoutAxis(rows: readonly UndrawnRow[]): TimeLine {
+  return { ticks: [], behind: [], rows: rows.map(({ spans: _, ...row }) => ({ ...row, bars: [] })) };
+}
+
 /** What no period holds; left out when there is nothing. An undated piece has a row and no bar. */
 function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): readonly PeriodShown[] {
   if (pieces.length === 0) return [];
   const { shown, more } = mostShown(pieces);
   const rows = shown.map((piece) => pieceRow(piece));
-  const line = timeLine(rows) ?? { ticks: [], behind: [], rows: rows.map((row) => ({ ...row, bars: [] })) };
+  const line = (rows.length === 1 ? null : timeLine(rows)) ?? withoutAxis(rows);
   return [
     {
       id,
