@@ -26,13 +26,10 @@ export function layFound(
     ...cutAtWords(tied(record.title), by).map(({ text, isMeant }) => (isMeant ? marked(text) : text)),
   );
   const [said, note] = line.querySelectorAll('.line');
-  if (said !== undefined) said.textContent = record.line;
-  const reason = findWords.reason(reasonsFor(record, by));
+  if (said !== undefined) said.textContent = tied(record.line);
   const noted =
-    similar !== null
-      ? findWords.similarTo(similar)
-      : (legend ?? ([record.note, reason].filter((said) => said !== null).join('; ') || null));
-  if (note !== undefined && noted !== null) note.textContent = noted;
+    similar !== null ? findWords.similarTo(similar) : (legend ?? findWords.noted(record.note, reasonsFor(record, by)));
+  if (note !== undefined && noted !== null) note.textContent = tied(noted);
   else note?.remove();
   const face = line.querySelector('.face');
   if (soon && face instanceof HTMLImageElement) {

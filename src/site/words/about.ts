@@ -17,7 +17,7 @@ export const aboutWords = {
     `${pieces} in the catalogue${statuses === null ? '' : `: ${statuses}`}.`,
   contactTitle: 'Contact',
   contactSays:
-    'For questions and corrections, and to ask whether you may use a text or a picture. Nothing is bought, sold or valued here.',
+    'For questions and corrections, and to ask whether you may use a text or a picture. Nothing is bought or sold here, and nothing is appraised.',
   rulesTitle: 'The rules',
   rules: [
     'A piece is what can be seen and weighed. What is concluded from that is shown as a conclusion, with how sure it is: certain, probable or possible. “Unknown” was looked for and not found; “none” does not apply; what is not recorded yet is left out. The three are kept apart.',
@@ -31,7 +31,7 @@ export const aboutWords = {
   readings: 'How dates, grades, weights and legends are read here',
   privateTitle: 'What is not here',
   private:
-    'What a piece cost, what it may be worth, for how much it is insured, where it is kept, and where exactly it was found; nor from whom it was bought, unless the keeper tells it in the history of the piece. These facts are in a folder of their own. The program that makes this site reads it only to make sure that none of it is published.',
+    'What a piece cost, what it may be worth, for how much it is insured, where it is kept, and where exactly it was found; nor from whom it was bought, unless the keeper tells it in the history of the piece. These facts are in a folder of their own. The program that makes this site reads it only to make sure that none of it is published. Where the value of the fine metal is shown, it is computed at a dated price; that is not what a piece is worth.',
   cautionsTitle: 'Cautions',
   cautionsLead:
     'These are short and are not legal advice. Law differs from country to country and changes: ask the local authority, a museum, a conservator or a licensed valuer.',

@@ -55,7 +55,7 @@ export const findWords = {
   inAll: (statuses: string) => `Of all: ${statuses}`,
   pages: 'Pages',
   words: 'Words',
-  wordsHint: 'A ruler, a town, a word of the story',
+  wordsHint: 'A ruler, a town, a word of the legend',
   legend: 'A worn inscription',
   legendHint: 'for example EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
@@ -86,10 +86,13 @@ export const findWords = {
   /** What is announced when the order changes. */
   sorted: (said: string, sort: Sort | null): string => (sort === null ? said : `${said}, sorted by ${SORT[sort]}`),
   /** Why a piece was found that does not say so in its title: `In the mint: York`. */
-  reason: (reasons: readonly Reason[]): string | null =>
-    reasons.length === 0
-      ? null
-      : capital(reasons.map(({ part, words }) => `in ${PART[part]}: ${words.map(capital).join(', ')}`).join('; ')),
+  reason: (reasons: readonly Reason[]): string | null => findWords.noted(null, reasons),
+  /** What a list has to add of a piece, and why it was found: `sold; in the story: York`. */
+  noted: (note: string | null, reasons: readonly Reason[]): string | null => {
+    const why = reasons.map(({ part, words }) => `in ${PART[part]}: ${words.map(capital).join(', ')}`);
+    if (note !== null) return [note, ...why].join('; ');
+    return why.length === 0 ? null : capital(why.join('; '));
+  },
   similarTo: (word: string) => `similar spelling: ${word}`,
   none: 'No results. Use fewer words or filters, or clear all.',
   more: 'Show more',

@@ -34,7 +34,7 @@ export const openDataWords = {
   elsewhere: (count: number, record: string, manifest: string) =>
     `The ${count} pieces are too many to list here. Each page links to its own files, and pieces.json gives every id: the record is at ${record}, the manifest at ${manifest}.`,
   setSays:
-    'Every place of a set with its state, its piece and the reason, the other pieces that fit (`spares`) and the upgrades.',
+    'Every place of a set with its state, its piece and the reason, the other pieces that fit (“spares”) and the upgrades.',
   computed: 'How the computed facts are written',
   computedSays: [
     [

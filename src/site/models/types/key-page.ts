@@ -128,7 +128,7 @@ export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
   const columns = characters.filter(({ alike }) => alike === undefined);
   return {
     head: {
-      title: titleOfPage(`${typesWords.key} · ${series.fields.title}`, page),
+      title: titleOfPage(`${typesWords.key}: ${series.fields.title}`, page),
       here: urls.typeKey(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
