@@ -35,7 +35,7 @@ describe('a date that is not certain', () => {
   });
 
   test('and a hollow bar never stands beside bare years', async () => {
-    const pages = await Promise.all((await mintPaths()).map(({ props }) => props.page()));
+    const pages = await Promise.all((await mintPaths()).map(async ({ props }) => await props.page()));
     expect(pages).toHaveLength(mintIds(cabinet).length);
     const rows = pages.flatMap(({ names, made }) => [...(names?.rows ?? []), ...(made?.rows ?? [])]);
     const hollow = rows.filter(({ bars }) => bars.some(({ kind }) => kind === 'unsure'));
