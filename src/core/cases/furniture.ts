@@ -34,10 +34,10 @@ export function formatCaseSize({ text }: Pick<CaseSize, 'text'>): string {
 
 /** A width and a height in the unit a case is measured in, rounded up so that it is never told too small. */
 export function inCaseUnit({ width, height }: Size, unit: CaseUnit = 'mm'): string {
-  const step = unit === 'in' ? INCH / 4 : unit === 'cm' ? 5 : 1;
-  const per = unit === 'in' ? INCH : unit === 'cm' ? 10 : 1;
+  // Whole steps of the unit: a quarter of an inch, half a centimetre, a millimetre.
+  const [per, steps] = unit === 'in' ? [INCH, 4] : unit === 'cm' ? [10, 2] : [1, 1];
   const said = (length: number): string => {
-    const number = String((Math.ceil(length / step - 1e-6) * step) / per);
+    const number = String(Math.ceil((length / per) * steps - 1e-6) / steps);
     return unit === 'in' ? withFractions(number) : number;
   };
   return `${said(width)} × ${said(height)} ${unit}`;

@@ -37,6 +37,8 @@ describe('the inside of a case', () => {
     expect(inCaseUnit({ width: 831, height: 527.1 })).toBe('831 × 528 mm');
     expect(inCaseUnit({ width: 831, height: 527.1 }, 'cm')).toBe('83.5 × 53 cm');
     expect(inCaseUnit({ width: 831, height: 527.1 }, 'in')).toBe('32¾ × 21 in');
+    for (let inches = 1; inches <= 100; inches += 1)
+      expect(inCaseUnit({ width: inches * 25.4, height: 25.4 }, 'in')).toBe(`${inches} × 1 in`);
   });
 });
 
