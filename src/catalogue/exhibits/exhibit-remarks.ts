@@ -13,7 +13,7 @@ import { readExhibit } from './exhibit-texts.ts';
 import { styleOf } from './label-style.ts';
 import { nameRemarks } from './name-remarks.ts';
 import type { ExhibitRemark, Remark } from './remark.ts';
-import { claimRemarks, copyRemarks, measureRemarks, sourceRemarks } from './source-remarks.ts';
+import { claimRemarks, copyRemarks, measureRemarks, scaleRemarks, sourceRemarks } from './source-remarks.ts';
 import { completenessIn } from '../../core/cases/claims.ts';
 
 /**
@@ -45,6 +45,7 @@ function remarksOn(read: ReadExhibit, catalogue: Catalogue, counts: readonly Set
     ...readingRemarks(read),
     ...caseRemarks(read),
     ...measureRemarks(read),
+    ...scaleRemarks(read),
     ...sourceRemarks(read, catalogue),
     ...claimRemarks(read, catalogue),
     ...copyRemarks(read),

@@ -69,7 +69,7 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
             if (piece === undefined) return [];
             const own = 'label' in entry ? entry.label : undefined;
             const at = 'at' in entry ? entry.at : undefined;
-            const { label, facts } = labelText(labelledPiece(piece, catalogue), own, fields.label.facts);
+            const { label, facts, identity } = labelText(labelledPiece(piece, catalogue), own, fields.label);
             const spot = [...path, 'pieces', p];
             tell('label', label, own === undefined ? spot : [...spot, 'label'], piece, own !== undefined);
             pieces.push({ piece, path: spot });
@@ -81,6 +81,7 @@ export function readExhibit(exhibit: Exhibit, catalogue: Catalogue): ReadExhibit
                 ...roomOf(sizeOf(piece), facesIn(entry), thicknessOf(piece), holderOf(entry, fields)),
                 label,
                 facts,
+                identity,
                 ...(at === undefined ? {} : { at }),
               },
             ];

@@ -35,8 +35,21 @@ export type LabelledPiece = {
   readonly sure: Readonly<Partial<Record<string, Certainty>>>;
 };
 
-/** What a label says: the whole, and of a derived one the facts it is made of, in the order in which they may be left out. */
-export type LabelText = { readonly label: string; readonly facts: readonly string[] | null };
+/**
+ * What a label says: its words, and of a derived one the facts it is made of, in the order in which they may be left out. Above
+ * the keeper's own words stand the facts that these do not say: a judge sees the label alone.
+ */
+export type LabelText = {
+  readonly label: string;
+  readonly facts: readonly string[] | null;
+  readonly identity: readonly string[];
+};
+
+/** The facts of derived labels, and those above the keeper's own words. */
+type Chosen = {
+  readonly facts?: readonly LabelFact[] | undefined;
+  readonly identity?: readonly LabelFact[] | 'none' | undefined;
+};
 
 /** In the order of a ticket: what it is, when, of what and how heavy, which book. */
 export const USUAL_FACTS: readonly LabelFact[] = ['what', 'date', 'metal', 'weight', 'reference'];
@@ -53,15 +66,17 @@ const CALLED_COUNTERFEIT = /\b(counterfeits?|forger(?:y|ies)|forged|fakes?|false
 export function labelText(
   piece: LabelledPiece,
   own: string | undefined,
-  order: readonly LabelFact[] = USUAL_FACTS,
+  { facts: order = USUAL_FACTS, identity: above = order }: Chosen = {},
 ): LabelText {
   const facts = own === undefined ? factsOf(piece, order) : null;
+  const identity = own === undefined || above === 'none' ? [] : factsOf(piece, above, own);
   const label = own ?? facts?.join(' ') ?? '';
   const warning = unsaid(piece.kind, label);
-  if (warning === null) return { label, facts };
+  if (warning === null) return { label, facts, identity };
   return {
     label: `${warning} ${label}`,
     facts: facts === null ? null : [`${warning} ${facts[0] ?? ''}`, ...facts.slice(1)],
+    identity,
   };
 }
 
@@ -74,10 +89,13 @@ export function unsaid(kind: string, label: string): string | null {
 /** Facts whose values share one sentence when they follow one another: `Silver, 1.38 g.` */
 const MEASURES: readonly LabelFact[] = ['metal', 'weight', 'diameter', 'axis'];
 
-function factsOf(piece: LabelledPiece, order: readonly LabelFact[]): readonly string[] {
+/** The facts in sentences, but for those that the words beside them say already. */
+function factsOf(piece: LabelledPiece, order: readonly LabelFact[], beside = ''): readonly string[] {
   const told = order.flatMap((fact) => {
     const says = FACTS[fact](piece);
-    return says === null ? [] : [{ isMeasure: MEASURES.includes(fact), says: doubted(piece, fact, says) }];
+    return says === null || (beside !== '' && isSaidIn(says, beside))
+      ? []
+      : [{ isMeasure: MEASURES.includes(fact), says: doubted(piece, fact, says) }];
   });
   const sentences: { isMeasure: boolean; says: string }[] = [];
   for (const { isMeasure, says } of told) {
@@ -86,7 +104,14 @@ function factsOf(piece: LabelledPiece, order: readonly LabelFact[]): readonly st
     else sentences.push({ isMeasure, says: says.charAt(0).toUpperCase() + says.slice(1) });
   }
   const said = sentences.map(({ says }) => (/[.!?]$/.test(says) ? says : `${says}.`));
-  return said.length === 0 ? [`${piece.title}.`] : said;
+  return said.length === 0 && beside === '' ? [`${piece.title}.`] : said;
+}
+
+/** Whether every word and figure of a fact is in a text. */
+function isSaidIn(fact: string, text: string): boolean {
+  const wordsOf = (words: string): readonly string[] => words.toLowerCase().match(/[\p{L}\d]+/gu) ?? [];
+  const there = new Set(wordsOf(text));
+  return wordsOf(fact).every((word) => there.has(word));
 }
 
 const DOUBT: Readonly<Record<Certainty, string>> = { certain: '', probable: 'probably ', possible: 'possibly ' };

@@ -1,3 +1,4 @@
+import { SCALES } from '../../core/grade/scales.ts';
 import { claimsIn } from '../../core/cases/claims.ts';
 import type { Catalogue, Piece, Work } from '../catalogue.ts';
 import type { ReadExhibit } from './exhibit-texts.ts';
@@ -19,6 +20,40 @@ export function measureRemarks({ pieces }: ReadExhibit): readonly Remark[] {
       says: `“${piece.fields.title}” has no diameter, so its place in the plan is a guess. Measure it, and add diameter: to its file.`,
       source: OURS,
     }));
+}
+
+/** Grades on more than one scale, which a judge can not hold against one another. */
+export function scaleRemarks({ pieces, texts }: ReadExhibit): readonly Remark[] {
+  const labels = new Map(
+    texts.flatMap(({ is, words, piece }) => (is === 'label' && piece !== null ? [[piece, words]] : [])),
+  );
+  const told = pieces.flatMap(({ piece, path }) => {
+    const { grade } = piece;
+    // Words of ancient coins are English ones, as at home.
+    if (grade === null || grade.notGraded !== undefined || grade.alsoOn !== undefined || grade.scale === 'ancient')
+      return [];
+    return wordsIn(labels.get(piece) ?? '').includes(wordsIn(grade.words))
+      ? [{ piece, path, scale: SCALES[grade.scale].title }]
+      : [];
+  });
+  const scales = [...new Set(told.map(({ scale }) => scale))];
+  if (scales.length < 2) return [];
+  const usual = scales.toSorted((a, b) => countOf(told, b) - countOf(told, a))[0];
+  const others = told.filter(({ scale }) => scale !== usual);
+  return listed(
+    others,
+    (names) =>
+      `The labels give grades on ${String(scales.length)} scales (${scales.join(', ')}), which a judge can not hold against one another: ${names}. Say them all on one scale.`,
+  );
+}
+
+/** A text with a space round every word, and nothing else between. */
+function wordsIn(text: string): string {
+  return ` ${text.split(/[\s,;:.()]+/).join(' ')} `;
+}
+
+function countOf(told: readonly { readonly scale: string }[], scale: string): number {
+  return told.filter((one) => one.scale === scale).length;
 }
 
 /** Pieces whose attribution rests on nothing that could be looked up. */

@@ -26,21 +26,40 @@ export function trimmed(card: Card): Card {
   return { ...card, width: Math.min(card.width, Math.ceil(Math.max(0, ...widths)) + 2 * CARD_MARGIN) };
 }
 
+/** A label: written by hand below the facts of its piece, or made of facts alone. */
+type Says = {
+  readonly label: string;
+  readonly facts: readonly string[] | null;
+  readonly identity?: readonly string[];
+};
+
 /**
- * A label of so many facts that it is no higher than `most`: facts are left out from the end until it is, the first never.
- * A text that is not made of facts is kept whole.
+ * A label that is no higher than `most`: facts are left out from the end until it is, the first of a label made of facts never. Words
+ * that are not made of facts are kept whole, below the facts that have room above them.
  */
 export function setLabel(
-  says: { readonly label: string; readonly facts: readonly string[] | null },
+  { label, facts, identity = [] }: Says,
   width: number,
   points: number,
   most: number | null,
 ): Card {
-  const whole = setCard(says.label, width, points);
-  if (most === null || says.facts === null) return whole;
-  for (let kept = says.facts.length; kept > 1; kept -= 1) {
-    const card = setCard(says.facts.slice(0, kept).join(' '), width, points);
+  const made = facts ?? identity;
+  const least = facts === null ? 0 : 1;
+  const withFacts = (kept: number): Card => {
+    const told = made.slice(0, kept).join(' ');
+    return facts === null ? below(told, setCard(label, width, points)) : setCard(told, width, points);
+  };
+  if (most === null) return facts === null ? withFacts(made.length) : setCard(label, width, points);
+  for (let kept = made.length; kept > least; kept -= 1) {
+    const card = withFacts(kept);
     if (card.height <= most + 1e-9) return card;
   }
-  return setCard(says.facts[0] ?? says.label, width, points);
+  return facts === null ? withFacts(0) : setCard(facts[0] ?? label, width, points);
+}
+
+/** The card with a text above its own. */
+function below(text: string, card: Card): Card {
+  const above = setCard(text, card.width, card.points);
+  const lines = [...above.lines, ...card.lines];
+  return { ...card, lines, height: lines.length * lineHeight(card.points) + 2 * CARD_MARGIN };
 }

@@ -16,6 +16,8 @@ export type PieceToSet = {
   readonly label: string;
   /** What a derived label says, fact by fact; null for a label written by hand. */
   readonly facts: readonly string[] | null;
+  /** What stands on lines of its own above a label written by hand, fact by fact. */
+  readonly identity?: readonly string[];
   readonly at?: Corner;
 };
 export type GroupToSet = {

@@ -10,6 +10,9 @@ import { changed, markedCabinet } from '../small-cabinet.ts';
 
 const SHOW = 'exhibits/small-show/exhibit.md';
 const PENNY = 'pieces/plain-penny/piece.md';
+const MEDAL = 'pieces/old-medal/piece.md';
+const TWO_SCALES =
+  '{ piece: plain-penny, label: "A penny. VF." }\n          - { piece: old-medal, label: "A medal. ss." }';
 const STATEMENT = Array.from({ length: 4 }, () => 'This is a sentence of six words.').join(' ');
 
 /** The small show with this in its front matter, its group and the entry of its one piece. */
@@ -79,6 +82,7 @@ const ROWS: readonly { readonly when: string; readonly change: Change; readonly 
   { when: 'a complete set of nothing that is named', change: { [SHOW]: show({ text: 'A complete set of kings.' }) }, says: /names no set.*Add a line sets:/, source: /rule of the set/, line: 9 },
   { when: 'a count that is not the set’s', change: { [SHOW]: show({ fields: 'sets: [plain-set]\n', text: 'Here are 40 of 42 kings.' }) }, says: /says “40 of 42”/, source: /rule of the set/, line: 10 },
   { when: 'a name nearly spelt', change: { [SHOW]: labelled('From the Kingdum of the west.'), 'rulers/plain-king.yaml': (text) => text.replace(/name: .*/, 'name: Kingdom Come') }, says: /^“Kingdum” is nearly Kingdom, as in rulers\/plain-king\.yaml\. Write Kingdom/, source: /your own list files/, line: 11 },
+  { when: 'grades on two scales', change: { [SHOW]: show({ entry: TWO_SCALES }), [MEDAL]: (text) => text.replace('grade: not graded', 'grade: ss\ngrade-scale: de') }, says: /^The labels give grades on 2 scales \(British, German\).*: old-medal\. Say them all on one scale\.$/, source: /our own judgement/ },
 ]; // prettier-ignore
 
 describe('a judge remarks on', () => {
@@ -95,6 +99,13 @@ describe('a judge remarks on', () => {
 describe('a judge is silent', () => {
   test.for<{ readonly on: string; readonly change: Change }>([
     { on: 'a small show with nothing wrong', change: { [SHOW]: show() } },
+    {
+      on: 'grades on two scales that no label tells',
+      change: {
+        [SHOW]: show(),
+        [MEDAL]: (text) => text.replace('grade: not graded', 'grade: ss\ngrade-scale: de'),
+      },
+    },
     {
       on: 'a claim with its book in the label',
       change: { [SHOW]: labelled('The only known one (A plain book, 12).') },

@@ -36,25 +36,25 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 describe('a label made from a piece', () => {
   test('tells the facts in the order the keeper gives', () => {
-    expect(plain(labelText(PENNY, undefined, ['mint', 'date', 'weight', 'metal', 'axis', 'references']).label)).toBe(
-      'York. 1279–81. 1.38 g, silver, axis 6h. North 1018; cf. Withers 23a.',
-    );
+    expect(
+      plain(labelText(PENNY, undefined, { facts: ['mint', 'date', 'weight', 'metal', 'axis', 'references'] }).label),
+    ).toBe('York. 1279–81. 1.38 g, silver, axis 6h. North 1018; cf. Withers 23a.');
   });
 
   // Museum practice: what is not certain is said so on the label.
   test('says of each fact how sure it is', () => {
     const doubted = { ...PENNY, sure: { mint: 'possible', date: 'probable', metal: 'possible', references: 'probable' } } as const;
-    expect(plain(labelText(doubted, undefined, ['mint', 'date', 'metal', 'weight', 'reference']).label)).toBe(
+    expect(plain(labelText(doubted, undefined, { facts: ['mint', 'date', 'metal', 'weight', 'reference'] }).label)).toBe(
       'Possibly York. Probably 1279–81. Possibly silver, 1.38 g. Probably North 1018.',
     );
   }); // prettier-ignore
 
   test.for(LABEL_FACTS)('of the fact “%s” alone says something', (fact) => {
-    expect(labelText(PENNY, undefined, [fact]).label.length).toBeGreaterThan(1);
+    expect(labelText(PENNY, undefined, { facts: [fact] }).label.length).toBeGreaterThan(1);
   });
 
   test('leaves facts out from the end until it is low enough, and never the first', () => {
-    const says = labelText(PENNY, undefined, ['what', 'date', 'metal', 'reference']);
+    const says = labelText(PENNY, undefined, { facts: ['what', 'date', 'metal', 'reference'] });
     const set = (most: number | null) => {
       const { lines, height } = setLabel(says, 60, 18, most);
       return { says: plain(lines.map(lineText).join(' ')), height };
@@ -77,7 +77,7 @@ describe('a label made from a piece', () => {
     ['counterfeit', 'A counterfeit. Penny of Edward I.'],
     ['coin', 'Penny of Edward I.'],
   ] as const)('calls a %s what it is', ([kind, label]) => {
-    expect(labelText({ ...PENNY, kind }, undefined, ['what']).label).toBe(label);
+    expect(labelText({ ...PENNY, kind }, undefined, { facts: ['what'] }).label).toBe(label);
   });
 });
 
@@ -109,5 +109,26 @@ describe('the key to abbreviations', () => {
     expect(abbreviationsOf(['A Northern penny of Æthelred, var. in Ramah.'], works, {})).toEqual([
       { short: 'var.', means: 'a variety of it' },
     ]);
+  });
+});
+
+describe('Above the keeper’s own words', () => {
+  const above = (own: string, identity?: 'none'): string =>
+    plain(labelText(PENNY, own, { identity }).identity.join(' '));
+
+  test('stands what a judge looks for: what it is, when, of what, how heavy, which book', () => {
+    const said = above('The bishop’s own mark is in the king’s hand.');
+    expect(said).toContain(plain(labelText(PENNY, undefined, { facts: ['what'] }).label));
+    expect(said).toContain(plain(labelText(PENNY, undefined, { facts: ['weight'] }).label).replace(/\.$/, ''));
+  });
+
+  test('nothing that the words say themselves', () => {
+    const date = plain(labelText(PENNY, undefined, { facts: ['date'] }).label).replace(/\.$/, '');
+    expect(above(`Struck ${date}, and worn since.`)).not.toContain(date);
+  });
+
+  test('nothing at all where the keeper wants none, or where the label is made of facts', () => {
+    expect(above('My words.', 'none')).toBe('');
+    expect(labelText(PENNY, undefined).identity).toEqual([]);
   });
 });

@@ -23,6 +23,8 @@ export type ShownPiece = {
   readonly label: string;
   /** The facts of a label made from the piece; null for one written by hand. */
   readonly facts: readonly string[] | null;
+  /** What stands above the keeper's own words, fact by fact. */
+  readonly identity: readonly string[];
   /** Where the keeper has fixed its first face. */
   readonly at?: Corner;
   /** What it lies in; null when it lies bare. */
@@ -86,7 +88,7 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
         const piece = byId.get(entry.piece);
         if (piece === undefined) return [];
         key += 1;
-        const { label, facts } = labelText(piece, 'label' in entry ? entry.label : undefined, fields.label.facts);
+        const { label, facts, identity } = labelText(piece, 'label' in entry ? entry.label : undefined, fields.label);
         const at = 'at' in entry ? entry.at : undefined;
         return [
           {
@@ -95,6 +97,7 @@ export function shownExhibit(cabinet: Cabinet, exhibit: Exhibit): ShownExhibit {
             faces: facesOf(entry),
             label,
             facts,
+            identity,
             holder: holderOf(entry, fields),
             ...(at === undefined ? {} : { at }),
           },

@@ -86,6 +86,7 @@ export function caseToSet({ inside, kind, groups }: ShownCase): CaseToSet {
         ),
         label: shown.label,
         facts: shown.facts,
+        identity: shown.identity,
         ...(shown.at === undefined ? {} : { at: shown.at }),
       })),
     })),
