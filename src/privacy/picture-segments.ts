@@ -38,7 +38,7 @@ function jpegNames(bytes: Uint8Array): readonly string[] | null {
     else if (marker === 0xd9) return at + 2 === bytes.length ? found : [...found, AFTER];
     else {
       const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
-      if (length < 2 || at + 2 + length > bytes.length) return null;
+      // One that is too short, or goes on behind the end, leads to no marker, and so to null.
       found.push(...jpegSegment(marker, bytes.subarray(at + 4, at + 2 + length)));
       at += 2 + length;
       if (marker === 0xda) at = afterScan(bytes, at);

@@ -26,7 +26,7 @@ const either = (patterns: string): string =>
     .join('|')})`;
 /** Words that a price follows, and what may stand between. */
 const PAID = either(
-  'paid, pay, costs?, costing, priced?, gave, giving, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
+  'paid, pay, costs?, costing, price[sd]?, gave, giving, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
 );
 const DEALT = either('bought, sold, purchased, insured, valued?, valuation, estimated?, hammer');
 const BEFORE_PRICE = either(
@@ -36,8 +36,8 @@ const BEFORE_PRICE = either(
 const PRICED = new RegExp(`(?:\\b${PAID}|\\b${DEALT}(?: \\w+)? (?:for|at|of|price))(?: ${BEFORE_PRICE})*[ :="]*$`);
 /** Words after which an amount of money is a fine, a wage or a weight of the time, and no price. */
 const OF_THE_TIME = either(
-  `fine[ds]?, penalt(?:y|ies), forfeit\\w*, rewards?, wages?, salary, tax(?:es)?, ransom, weigh(?:s|ed|ing|t)?, coined,
-  struck, into, by tale, worth of`,
+  `fine[ds]?, penalt(?:y|ies), forfeit\\w*, rewards?, wages?, salary, tax(?:es)?, ransoms?, weigh(?:s|ed|ing|t)?, coined,
+  struck, into, by tale`,
 );
 const BEFORE_AMOUNT = either(
   'of, up to, at, about, some, not, more, less, than, from, in, a, the, was, were, over, under, only, just, for',
@@ -166,12 +166,12 @@ function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
   let mayBeThousands = false;
   for (let at = digitFrom(letters, 0), end; at !== -1; at = digitFrom(letters, end)) {
     end = figuresEnd(letters, at);
-    const unit = letters.charAt(end) === ' ' ? end + 1 : end;
-    mayBeThousands ||= unit < letters.length && 'ktgm'.includes(letters.charAt(unit));
     const goesOn = end < letters.length && ".,' ".includes(letters.charAt(end)) && isDigit(letters.charCodeAt(end + 1));
     FIGURES.lastIndex = at;
     const run = goesOn ? (FIGURES.exec(letters)?.[0] ?? '') : letters.slice(at, end);
     end = at + run.length;
+    const unit = letters.charAt(end) === ' ' ? end + 1 : end;
+    mayBeThousands ||= unit < letters.length && 'ktgm'.includes(letters.charAt(unit));
     if (ONLY_FIGURES.test(run) && !search.has(run)) continue;
     for (const { from, written } of readingsOf(run)) {
       const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
