@@ -36,6 +36,50 @@ export function partsOf(column: string, cell: string): readonly string[] {
   return [];
 }
 
+/** What is typed for a letter that a keyboard has not, and back. */
+const TYPED: readonly (readonly [written: RegExp, typed: (letters: string) => string])[] = [
+  [/[äöüåø]/g, (letter) => ({ ä: 'ae', ö: 'oe', ü: 'ue', å: 'aa', ø: 'oe' })[letter] ?? letter],
+  [/(?<![qaeou])(?:ae|oe|ue)|aa/g, ([first = '']) => first],
+  [/ij/g, () => 'y'],
+  [/(?<=[b-df-hj-np-z])y/g, () => 'ij'],
+];
+const NUMBER_SIGN = /(?:#|(?<!\p{L})n[or]?[.°º]?) ?(?=\d)/gu;
+/** Words of an address, short and in full; common usage. */
+const SHORTENED = 'fm farm, rd road, ave avenue, ln lane, dr drive, hse house, cott cottage, str strasse, st street'.split(', ').map((pair) => pair.split(' ')); // prettier-ignore
+const IN_FULL = new Map(
+  SHORTENED.flatMap(([short = '', full = '']) => [[short, full] as const, [full, short] as const]),
+);
+const OF_AN_ADDRESS = new RegExp(`(?<=\\p{L} )(${[...IN_FULL.keys()].join('|')})(?![\\p{L}'])\\.?`, 'gu');
+
+/** A value, in small letters, as others may type it: with `oe` for ö, a number with its sign or without, *Farm* for *Fm*. */
+export function spellingsOf(value: string): readonly string[] {
+  const typed = TYPED.map(([written, by]) => value.replace(written, by));
+  const bare = value.replace(NUMBER_SIGN, '');
+  const signed = /\p{L} \d/u.test(bare) ? ['no. ', 'no ', 'nr. ', 'n° ', '#'].map((sign) => bare.replace(/(?<=\p{L} )(?=\d)/u, sign)) : []; // prettier-ignore
+  const addressed = value.replace(OF_AN_ADDRESS, (_, word: string) => IN_FULL.get(word) ?? word);
+  return [...new Set([value, ...typed, bare, ...signed, addressed, ...runTogether(value)])];
+}
+
+/** What in a note names an account, a policy, a telephone or a mailbox: six figures or more together, and no day. */
+export function identifiersIn(cell: string): readonly string[] {
+  const mails = cell.match(/[\w.+-]+@[\w-]+(?:\.[\w-]+)+/g) ?? [];
+  const phones = cell.match(/(?<![\d.,])\(?\+?0\d[\d ()/-]{7,}\d/g) ?? [];
+  const split = phones.flatMap((phone) => {
+    const figures = phone.replace(/\D/g, '');
+    const two = [3, 4, 5].map((at) => [figures.slice(0, at), figures.slice(at)] as const);
+    return [phone.trim(), figures, ...two.flatMap(([area, rest]) => [`${area} ${rest}`, `(${area}) ${rest}`, `${area}/${rest}`])];
+  }); // prettier-ignore
+  const tokens = (cell.match(/(?<![\p{L}\d£€$.,])[\p{L}\d]+(?:[-/][\p{L}\d]+)*(?![\p{L}\d]|[.,]\d)/gu) ?? []).filter(
+    (token) => (token.match(/\d/g) ?? []).length >= 6 && !isOfDays(token),
+  );
+  return [...new Set([...mails, ...split, ...tokens.flatMap(certificatesIn)])];
+}
+
+/** A day, the years from and to, or figures alone, which may count what was struck. */
+function isOfDays(token: string): boolean {
+  return /^(?:\d+|\d{1,4}[-/]\d{1,2}(?:[-/]\d{1,4})?|[12]\d{3}[-/][12]\d{3})$/.test(token);
+}
+
 /** A value of several words as one, as in the name of a file or behind `#`. */
 export function runTogether(value: string): readonly string[] {
   return /^\p{L}+(?:[ -]\p{L}+)+$/u.test(value) && value.length > 10 ? [value.replace(/[ -]/g, '')] : [];
@@ -56,7 +100,9 @@ export function certificatesIn(cell: string): readonly string[] {
     return [
       number,
       plain,
+      ...(/[-/. ]/.test(number) ? ['/', '.'].map((sign) => number.replace(/[-/. ]/g, sign)) : []),
       ...(before === '' || before.length > 5 ? [] : [`${before}${number}`, `${before}${plain}`]),
+      ...(number.match(/\d{6,}/g) ?? []),
       ...plainFigures(plain).flatMap((one) => (isAllFigures || one.length >= 7 ? partedFigures(one) : [one])),
     ];
   });
@@ -116,4 +162,42 @@ function bare(value: string): string {
 /** Whether a value can be told from others: no bare figure or day, and no single common word. */
 export function tells(value: string): boolean {
   return !/^[\d\s.,/-]+$/.test(value) && !COMMON.has(bare(value));
+}
+
+/** Words that begin with a capital in some language and name nobody. */
+const NAMELESS = new Set(
+  (
+    'january february march april june july august september october november december ' +
+    'monday tuesday wednesday thursday friday saturday sunday christmas easter england english britain british scotland ireland ' +
+    'wales europe european german germany france french italy italian spain spanish roman greek latin north south east west'
+  ).split(' '),
+);
+/** Columns whose every word with a capital may be a name; elsewhere the first word of a sentence is left. */
+const NAMING = ['seller', 'find-spot', 'storage'];
+
+const CAPITAL = /\p{Lu}/u;
+
+/** The words of a cell that may be the name of a person or a place: five letters or more, with a capital. */
+export function namesInCell(column: string, cell: string): readonly string[] {
+  if (!CAPITAL.test(cell)) return [];
+  const words = [...cell.matchAll(/(?<![\p{L}\p{N}-])\p{Lu}[\p{L}’'-]{4,}(?!\p{N})/gu)].filter(
+    ({ index }) => NAMING.includes(column) || !/(?:^|[.!?:;“"(])\s*$/.test(cell.slice(0, index)),
+  );
+  // Of a double name each half is one too, and a genitive has its own ending.
+  return words
+    .flatMap(([word]) => [word, ...word.split('-')].map((one) => one.replace(/['’]s?$/, '')))
+    .filter((word, at, all) => /^\p{Lu}.{4}/u.test(word) && all.indexOf(word) === at)
+    .filter((word) => !isNameless(word.toLowerCase()));
+}
+
+/** A name, and of a seller's the whole family: *the Brocklebanks*. */
+export function formsOf(column: string, name: string): readonly string[] {
+  const typed = spellingsOf(name);
+  return (column === 'seller' || column === 'with') && !name.endsWith('s')
+    ? [...typed, ...typed.map((one) => `${one}s`)]
+    : typed;
+}
+
+function isNameless(word: string): boolean {
+  return NAMELESS.has(word) || COMMON.has(word) || COMMON.has(word.replace(/s$/, ''));
 }

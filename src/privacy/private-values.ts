@@ -4,14 +4,16 @@ import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import {
   amountsInCell,
   certificatesIn,
+  identifiersIn,
   MONEY,
   partsOf,
-  runTogether,
+  namesInCell,
+  formsOf,
+  spellingsOf,
   saysMuch,
   sentencesOf,
   tells,
   wholesOf,
-  COMMON,
 } from './private-cells.ts';
 import { lettersOf, lettersOfFile } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
@@ -64,11 +66,11 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
           single.push({ value, from, column, line, isName: true });
     for (const [value, { rows, line }] of told.notes)
       if (rows <= FEW && !isAnswered(column, value)) own.push({ value, from, column, line });
-    for (const { text, place, line } of told.values) {
+    for (const { text, forms, place, line } of told.values) {
       if (place !== null && isPublic(text, place === 'exact')) continue;
       const value = text.toLowerCase();
       if (!names.has(value) && !isAnswered(column, value))
-        for (const form of [value, ...runTogether(value)]) values.set(form, { value: form, from, column, line });
+        for (const form of forms) values.set(form, { value: form, from, column, line });
     }
   }
   for (const one of rareNames(single, folder, records)) if (!values.has(one.value)) values.set(one.value, one);
@@ -87,7 +89,12 @@ type Told = {
   /** Of notes each sentence that says something, in small letters, with the number of its rows and the last of their lines. */
   readonly notes: ReadonlyMap<string, { readonly rows: number; readonly line: number }>;
   /** What tells something in a column with a meaning of its own; of a part that may be a place, which. */
-  readonly values: readonly { readonly text: string; readonly place: 'exact' | 'wide' | null; readonly line: number }[];
+  readonly values: readonly {
+    readonly text: string;
+    readonly forms: readonly string[];
+    readonly place: 'exact' | 'wide' | null;
+    readonly line: number;
+  }[];
   readonly sums: readonly Pick<PrivateSum, 'money' | 'line'>[];
 };
 
@@ -109,7 +116,11 @@ function toldBy(
       const value = sentence.toLowerCase();
       notes.set(value, { rows: (notes.get(value)?.rows ?? 0) + 1, line });
     }
-    if (!isNotes) for (const one of tellingIn(column, cell)) values.push({ ...one, line });
+    if (isNotes)
+      for (const value of identifiersIn(cell)) notes.set(value, { rows: (notes.get(value)?.rows ?? 0) + 1, line });
+    if (!isNotes)
+      for (const one of tellingIn(column, cell))
+        values.push({ ...one, forms: spellingsOf(one.text.toLowerCase()), line });
     const amounts = MONEY.includes(column) ? [cell] : isNotes ? amountsInCell(column, cell, currency) : [];
     for (const one of amounts.flatMap(sumIn)) sums.push({ ...one, line });
   }
@@ -117,7 +128,7 @@ function toldBy(
 }
 
 /** What tells something in a cell of a column with a meaning of its own. */
-function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line'>[] {
+function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line' | 'forms'>[] {
   const first = column === 'find-spot' ? ('exact' as const) : ('wide' as const);
   return [
     ...wholesOf(column, cell).map((text) => ({ text, place: null })),
@@ -235,37 +246,6 @@ function publicPlaces({ pieces, mints }: PublicRecords): IsPublic {
 
 /** A word of a ledger that is in more public files than this is common in this cabinet, and tells nothing. */
 const RARE = 3;
-/** Words that begin with a capital in some language and name nobody. */
-const NAMELESS = new Set(
-  (
-    'january february march april june july august september october november december ' +
-    'monday tuesday wednesday thursday friday saturday sunday christmas easter england english britain british scotland ireland ' +
-    'wales europe european german germany france french italy italian spain spanish roman greek latin north south east west'
-  ).split(' '),
-);
-/** Columns whose every word with a capital may be a name; elsewhere the first word of a sentence is left. */
-const NAMING = ['seller', 'find-spot', 'storage'];
-
-const CAPITAL = /\p{Lu}/u;
-
-/** The words of a cell that may be the name of a person or a place: five letters or more, with a capital. */
-function namesInCell(column: string, cell: string): readonly string[] {
-  if (!CAPITAL.test(cell)) return [];
-  const words = [...cell.matchAll(/(?<![\p{L}\p{N}-])\p{Lu}[\p{L}’'-]{4,}(?!\p{N})/gu)].filter(
-    ({ index }) => NAMING.includes(column) || !/(?:^|[.!?:;“"(])\s*$/.test(cell.slice(0, index)),
-  );
-  return words.map(([word]) => word).filter((word) => !isNameless(word.toLowerCase()));
-}
-
-/** A name, and of a seller's the whole family: *the Brocklebanks*. */
-function formsOf(column: string, name: string): readonly string[] {
-  return (column === 'seller' || column === 'with') && !name.endsWith('s') ? [name, `${name}s`] : [name];
-}
-
-function isNameless(word: string): boolean {
-  return NAMELESS.has(word) || COMMON.has(word) || COMMON.has(word.replace(/s$/, ''));
-}
-
 /**
  * Which of these words are rare in a cabinet: they are in no title, legend, name of a list, fact of the trade or line of cabinet.yaml, and in
  * at most three of its public files. A name that leaks does so in one text or two; a word of the cabinet's subject is all over it.

@@ -28,7 +28,8 @@ function valueOf(words: readonly string[]): number {
     const value = VALUES.get(word) ?? 0;
     if (value === 1000) [thousands, rest] = [thousands + Math.max(rest, 1) * 1000, 0];
     else if (value === 100) rest = Math.max(rest, 1) * 100;
-    else rest += value;
+    // "Eleven fifty" is eleven hundred and fifty.
+    else rest = rest >= 10 && rest < 100 && value >= 10 ? rest * 100 + value : rest + value;
   }
   return thousands + rest;
 }

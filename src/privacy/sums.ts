@@ -19,14 +19,10 @@ type Amount = {
   readonly figures: string;
 };
 
-const either = (patterns: string): string =>
-  `(?:${patterns
-    .trim()
-    .split(/\s*,\s*/)
-    .join('|')})`;
+const either = (patterns: string): string => `(?:${patterns.split(/\s*,\s*/).join('|')})`;
 /** Words that a price follows, and what may stand between. */
 const PAID = either(
-  'paid, pay, costs?, costing, price[sd]?, gave, giving, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
+  'paid, pay, costs?, costing, price[sd]?, gave, giving, fetched, reali[sz]ed, made, went for, came to, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
 );
 const DEALT = either('bought, sold, purchased, insured, valued?, valuation, estimated?, hammer');
 const BEFORE_PRICE = either(
@@ -69,16 +65,14 @@ function figuresOf({ minor, currency }: Money): readonly string[] {
   if (!Number.isInteger(minor)) return [String(Number((minor / 10 ** places).toFixed(5))).replace('.', '')];
   const all = String(minor).padStart(places + 1, '0');
   const part = all.slice(all.length - places);
-  const isWhole = places > 0 && /^0+$/.test(part);
+  const isWhole = /^0+$/.test(part);
   return [all, ...(isWhole ? [all.slice(0, -places)] : []), ...(part.endsWith('0') ? [all.slice(0, -1)] : [])];
 }
 
-/** The sums that are in a text, each with its first place there. `letters` is what `lettersOf` gives. */
-export function sumsIn(
-  letters: string,
-  search: SumSearch,
-): readonly { readonly sum: PrivateSum; readonly at: number }[] {
+/** The sums that are in a text, each with about its first place there. The text is what `lettersOf` gives. */
+export function sumsIn(text: string, search: SumSearch): readonly { readonly sum: PrivateSum; readonly at: number }[] {
   if (search.size === 0) return [];
+  const letters = asOneFigure(text);
   const found = new Map<PrivateSum, number>();
   for (const amount of amountsIn(letters, search))
     for (const sum of search.get(amount.figures) ?? []) {
@@ -92,6 +86,25 @@ export function sumsIn(
     if (isSure || PRICED.test(letters.slice(Math.max(0, at - 60), at))) found.set(sum, at);
   }
   return [...found].map(([sum, at]) => ({ sum, at }));
+}
+
+const UNIT = '£|€|\\$|quid|pounds?|euros?|dollars?|bucks|francs?|mark';
+/** A unit in the place of the point: `42 quid 50`, `85€50`; and signs before two or three groups: `£42 50`, `£36 15 0`, `£36/15/`. */
+const INSTEAD_OF_POINT = new RegExp(`(\\d) ?(${UNIT}) ?(\\d\\d)(?!\\d|[.,]\\d)`, 'g');
+const IN_GROUPS = /([£€$]) ?(\d+)[ /](\d{1,2})(?:[ /](\d{1,2}))?(?!\d|[.,/]\d)(\/ )?/g;
+
+/** A text of letters with amounts that are written in two or three parts as figures in one. */
+function asOneFigure(text: string): string {
+  if (!/[£€$]|quid|pound|euro|dollar|bucks|franc|mark/.test(text)) return text;
+  return text
+    .replace(INSTEAD_OF_POINT, '$1.$3 $2')
+    .replace(IN_GROUPS, (whole, sign: string, first: string, second: string, third?: string, ends?: string) =>
+      third !== undefined || ends !== undefined
+        ? `${sign}${first}/${second}/${third ?? '0'} `
+        : second.length === 2
+          ? `${sign}${first}.${second}`
+          : whole,
+    );
 }
 
 /** Of each search its sums by their worth in pence, made once: a cabinet has thousands of sums and of texts. */
@@ -184,7 +197,18 @@ function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
       const units = Number(part.replace(',', '.')) * 1000;
       yield { at, end: at + whole.length, units: [units], figures: String(Math.round(units)) };
     }
-  for (const { at, end, value } of spelledNumbers(letters)) yield { at, end, units: [value], figures: String(value) };
+  const spelled = spelledNumbers(letters);
+  for (const [index, { at, end, value }] of spelled.entries()) {
+    yield { at, end, units: [value], figures: String(value) };
+    // "Forty-two pounds fifty."
+    const next = spelled[index + 1];
+    if (
+      next !== undefined &&
+      next.value < 100 &&
+      /^ (?:pounds?|quid|euros?|dollars?|bucks)(?: and)? $/.test(letters.slice(end, next.at))
+    )
+      yield { at, end, units: [value + next.value / 100], figures: String(value * 100 + next.value) };
+  }
 }
 
 /** The amounts a run of figures may be: the whole of it, or what stands before or behind one of its blanks. */

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import process from 'node:process';
@@ -8,8 +8,24 @@ import { expect, test } from 'vitest';
 import { folderTexts } from '../catalogue/keep/folder-texts.ts';
 import { leftBehind } from '../catalogue/keep/left-behind.ts';
 
-/** With `TRIES=full` each command is really killed at each point, and each fault of a disk happens at each. */
+/**
+ * With `TRIES=full` each command is really killed at each point, and each fault of a disk happens at each. With `TRIES=kills` it
+ * is killed once at each point, of a command with more than sixty once at the first of each sort of change and at thirty more.
+ */
 const IS_FULL = process.env['TRIES'] === 'full';
+const [MANY, DRAWN] = [60, 30];
+
+/** The points at which a command is really killed, of those whose sorts of change these are. */
+function killsAt(kinds: readonly string[]): readonly number[] {
+  const all = kinds.map((_, at) => at + 1);
+  if (IS_FULL) return all;
+  if (process.env['TRIES'] !== 'kills') return [];
+  if (all.length <= MANY) return all;
+  const firsts = all.filter((point) => kinds.indexOf(kinds[point - 1] ?? '') === point - 1);
+  // Spread without a pattern, by the golden ratio.
+  const drawn = Array.from({ length: DRAWN }, (_, at) => 1 + Math.floor(((at * 0.618034) % 1) * all.length));
+  return [...new Set([...firsts, ...drawn])].sort((a, b) => a - b);
+}
 const PRELOAD = resolve('tests/catalogue/keep/stop-at.mjs');
 const FAULTS = ['ENOSPC', 'EROFS', 'EACCES'] as const;
 /** What a command says whose disk refuses. */
@@ -138,11 +154,16 @@ test.for(Object.entries(STEPS).map(([name, step], index) => ({ name, step, index
     expect(ends.has('before')).toBe(true);
 
     // That a copy is what a killed process leaves.
-    for (let point = IS_FULL ? 1 : points + 1; point <= points; point += 1)
+    const kinds = readFileSync(`${copies}.kinds`, 'utf8').trimEnd().split('\n');
+    expect(kinds).toHaveLength(points);
+    const kills = killsAt(kinds);
+    for (const point of kills)
       await inCopy(start, async (copy) => {
         expect(run(copy, step, { STOP_HOW: 'kill', STOP_AT: String(point) }).signal).toBe('SIGKILL');
         await leftBehind(join(copy, 'cabinet'), before, after, `${name} killed at ${point}`, step.isEach);
       });
+    if (kills.length > 0)
+      process.stdout.write(`${name}: ${points} points of ${new Set(kinds).size} sorts, killed at ${kills.length}\n`);
 
     const faults = FAULTS.flatMap((how) => Array.from({ length: points }, (_, at) => ({ how, point: at + 1 })));
     // One of all otherwise: another fault at another point for each command.

@@ -2,10 +2,12 @@ import { expect, test } from 'vitest';
 import {
   amountsInCell,
   certificatesIn,
+  identifiersIn,
   partsOf,
   runTogether,
   saysMuch,
   sentencesOf,
+  spellingsOf,
   tells,
   wholesOf,
 } from '../../src/privacy/private-cells.ts';
@@ -37,13 +39,52 @@ test.for([
   ['ABC123', ['ABC123']],
   ['no 123456', ['123456', 'no123456', '123 456', '123,456']],
   ['holder 7417001', ['7417001', '7 417 001', '7,417,001', '7.417.001', '7/417/001', '7417 001', '7417,001', '7417.001', '7417/001']],
-  ['UG-100810', ['UG-100810', 'UG100810', '100810']],
-  ['UG 1008-105', ['1008-105', '1008105', 'UG1008-105', 'UG1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105', '1008.105', '1008/105']],
-  ['UG-1008105', ['UG-1008105', 'UG1008105', '1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105', '1008.105', '1008/105']],
+  ['UG-100810', ['UG-100810', 'UG100810', 'UG/100810', 'UG.100810', '100810']],
+  ['UG 1008-105', ['1008-105', '1008105', '1008/105', '1008.105', 'UG1008-105', 'UG1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105']],
+  ['UG-1008105', ['UG-1008105', 'UG1008105', 'UG/1008105', 'UG.1008105', '1008105', '1 008 105', '1,008,105', '1.008.105', '1/008/105', '1008 105', '1008,105', '1008.105', '1008/105']],
   ['19141918', ['19141918', '19 14 19 18', '19 141 918', '19,141,918', '19.141.918', '19/141/918']],
 ] as const)('the number of a certificate “%s” is looked for as %j', ([cell, forms]) => {
   expect([...new Set(certificatesIn(cell))]).toEqual(forms);
 }); // prettier-ignore
+
+// How they are typed without the letters of a language, and how numbers and addresses are shortened: common practice.
+test.for([
+  ['möhrenbrink', ['moehrenbrink']],
+  ['uebelacker', ['ubelacker']],
+  ['gåård', ['gaaaard']],
+  ['kruijningen', ['kruyningen']],
+  ['kruyningen', ['kruijningen']],
+  ['box 14', ['box no. 14', 'box nr. 14', 'box n° 14', 'box #14', 'box no 14']],
+  ['coffre n°12', ['coffre 12', 'coffre #12']],
+  ['tray no. 4', ['tray 4']],
+  ['2x2 box #4', ['2x2 box 4']],
+  ['low moor fm', ['low moor farm']],
+  ['41 mickleham road', ['41 mickleham rd']],
+  ['12 mill st. east', ['12 mill street east']],
+] as const)('“%s” is looked for as %j too', ([value, others]) => {
+  const spellings = spellingsOf(value);
+  expect(spellings).toContain(value);
+  for (const other of others) expect(spellings).toContain(other);
+});
+test('a value without such letters has one spelling', () => {
+  expect(spellingsOf('oak chest')).toEqual(['oak chest']);
+  expect(spellingsOf('queen')).toEqual(['queen']);
+});
+
+test.for([
+  ['Insured w. Hedgerow, pol. 88-1204-X', '88/1204/X', true],
+  ['ring 01904 555 0123 first', '(01904) 5550123', true],
+  ['tel. (01904)555-0123', '01904 5550123', true],
+  ['mail m.quill@example.com.', 'm.quill@example.com', true],
+  ['Rechnung 2019-0443 v. 3.5.', '2019/0443', true],
+  ['struck: 1250000', '1250000', false],
+  ['bought 12-05-1998', '12-05-1998', false],
+  ['lot of 1998/1999', '1998/1999', false],
+  ['paid £1,250,000', '1250000', false],
+  ['weighs 123.456', '123456', false],
+] as const)('of the note “%s” “%s” is looked for by itself: %s', ([note, value, found]) => {
+  expect(identifiersIn(note).includes(value)).toBe(found);
+});
 
 test.for([
   ['third stair tread', ['thirdstairtread']],

@@ -122,5 +122,5 @@ test.for(SUMS)('a cost of %s, in a story that says “%s”: found, %s', async (
 test('a certificate is sought parted, but not where its parts may be a year and a count', () => {
   expect(certificatesIn('UG-12345678')).toContain('1234 5678');
   expect(certificatesIn('100111')).toContain('100 111');
-  expect(certificatesIn('UG-100810')).toEqual(['UG-100810', 'UG100810', '100810']);
+  expect(certificatesIn('UG-100810')).not.toContain('100 810');
 });

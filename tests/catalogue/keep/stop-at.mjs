@@ -2,7 +2,8 @@
 // set by STOP_IN, STOP_AT, STOP_HOW and STOP_INTO; a test calls `stopAt`.
 //   kill    ends the process as a cut of the power would, in the middle of a write
 //   copies  stops nothing: a copy of the folder is made before each change, in the middle of it where it is a write, into the
-//           folders 1, 2, 3 of STOP_INTO. Each is what a process killed there would have left
+//           folders 1, 2, 3 of STOP_INTO. Each is what a process killed there would have left. What was changed, and what sort
+//           of file, stands line by line in STOP_INTO.kinds
 //   gone    the same without an end: nothing reaches the disk any more, so what a process has left there is what is looked at
 //   ENOSPC  and other codes are thrown from then on; a full disk still lets names be changed and files removed
 import { createRequire, syncBuiltinESMExports } from 'node:module';
@@ -45,6 +46,7 @@ function reached(name, path, half) {
   stop.count += 1;
   if (stop.how === 'copies') {
     stop.isCopying = true;
+    appendKind(name, path);
     half?.();
     if (isThere(stop.folder)) copyNow(stop.folder, `${stop.into}/${stop.count}`, { recursive: true });
     else fs.mkdirSync(`${stop.into}/${stop.count}`, { recursive: true });
@@ -60,6 +62,14 @@ function reached(name, path, half) {
   if (stop.how === 'ENOSPC' && FREES.includes(name)) return;
   const code = stop.how === 'gone' ? 'EIO' : stop.how;
   throw Object.assign(new Error(`${code}: ${name} '${path}'`), { code, path, syscall: name });
+}
+
+/** Says what sort of change this is: what is done, and to which sort of file. */
+function appendKind(name, path) {
+  const [top = '', next = ''] = path.slice(stop.folder.length + 1).split(/[/\\]/);
+  const sort = top === 'private' ? `${top}/${next.replace(/\d+/g, '')}` : top;
+  const role = /\.unfinished/.test(path) ? 'unfinished' : /entry\.json$|\d+$/.test(path) ? 'of the journal' : '';
+  fs.appendFileSync(`${stop.into}.kinds`, `${name} ${sort} ${role}\n`);
 }
 
 /** Writes the first half of a text or of bytes, and leaves the place at which the file is written next. */
