@@ -11,6 +11,8 @@ export const DOUBTS: Readonly<Record<Doubt, string>> = {
   'cut by the frame': 'The frame of the picture cuts the piece, so the whole picture is shown.',
   several: 'Several things could be the piece, so the whole picture is shown. Say where it is under Crop.',
   covered: 'Something lies on the rim of the piece, as a finger does, so the whole picture is shown.',
+  'a label':
+    'What stands out looks like a label or a holder, so the whole picture is shown. If the piece has straight sides, write its shape.',
   'in a holder': 'The piece lies in a holder or a capsule, so the whole picture is shown. Say where it is under Crop.',
 };
 
@@ -19,7 +21,7 @@ export type FoundPiece = { readonly box: Box | null; readonly doubt: Doubt | nul
 /** The same in a file, in hundredths of its width and height, with the size of its picture seen upright. */
 export type FoundInFile = FoundPiece & { readonly wide: number; readonly high: number };
 
-const ROUND: PictureRequest = { crop: null, shows: 'round face', ratio: 1 };
+const ROUND: PictureRequest = { crop: null, shows: 'face', ratio: 1 };
 
 /** Finds the piece in a picture by the site's own step; what the keeper's crop says is not asked. */
 export async function findInPixels(pixels: Pixels, request = ROUND): Promise<FoundPiece> {

@@ -2,7 +2,7 @@ import type { Slack } from './best-path.ts';
 import { evenFit, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
 import { edgeShapes, maskOutline } from './edge-shapes.ts';
-import { isPieceIn, isStraight, isStraightAbout, pieceInRing } from './holder.ts';
+import { isPaper, isPieceIn, isStraight, isStraightAbout, pieceInRing } from './holder.ts';
 import { chanceAround, judgeRim, shareCovered } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';
@@ -27,9 +27,12 @@ export type FoundRim =
 
 /**
  * Why nothing is cut out of a picture: nothing stands out enough, or the frame cuts the piece, or several could be meant, or
- * something lies on it as a finger does, or it lies in a holder, a slab or the ring of a capsule.
+ * something lies on it as a finger does, or it lies in a holder, a slab or the ring of a capsule, or it looks like a label.
  */
-export type Doubt = 'unsure' | 'cut by the frame' | 'several' | 'covered' | 'in a holder';
+export type Doubt = 'unsure' | 'cut by the frame' | 'several' | 'covered' | 'in a holder' | 'a label';
+
+/** What the record of a piece says of its outline. */
+export type Recorded = 'nothing' | 'round' | 'not round';
 
 /** What was found, as far as anything was, and why it is not to be cut out; null when it is. */
 export type Finding = { readonly piece: FoundPiece | null; readonly doubt: Doubt | null };
@@ -42,6 +45,9 @@ const ALSO = 0.15;
 const CUT_UNLIKE = 0.8;
 /** How much of what is enough serves where the keeper says the piece is. */
 const SAID = 0.8;
+
+/** No piece that is recorded with one diameter is more oval than this: a third longer than broad. */
+const ROUNDISH = 0.15;
 
 /** A rim that may stray less than this from a round one is drawn evenly, and strays so much at most. */
 const EVEN = { from: 0.03, astray: 0.018 };
@@ -56,8 +62,20 @@ const UNEVEN = { oval: 0.02, onIt: 0.75 };
 /** A second piece is at least so large beside the first: less is a label, a scale, or something that lies next to the first. */
 const ALIKE = 0.6;
 
-/** The piece in a picture; `straight` when its record says that it is not nearly round. */
-export function findPiece(look: Pixels, straight = false, by = sureness): Finding {
+/** The piece in a picture. A label is not taken for it, nor what has straight sides for a piece that is recorded as round. */
+export function findPiece(look: Pixels, recorded: Recorded = 'nothing', by = sureness): Finding {
+  const finding = findAny(look, recorded === 'not round', by);
+  const { piece, doubt } = finding;
+  if (doubt !== null || piece?.rim.kind !== 'outline' || recorded === 'not round') return finding;
+  const { outline } = piece.rim;
+  const isLabel =
+    recorded === 'round'
+      ? isStraight(outline) || (piece.signs?.oval ?? 0) > ROUNDISH
+      : isStraight(outline) && isPaper(look, outline);
+  return isLabel ? { piece, doubt: 'a label' } : finding;
+}
+
+function findAny(look: Pixels, straight: boolean, by: Sureness): Finding {
   const rounds = straight ? [] : meantFirst(roundPieces(look, 1, by), look);
   const [first, ...others] = rounds;
   const round = first === undefined ? undefined : withoutShadow(look, first, by);
@@ -128,7 +146,7 @@ export function findNear(look: Pixels, box: Box, least: number, straight: boolea
   const round = straight ? null : followRim(look, { x, y, radius: (box.width + box.height) / 4 }, sureness);
   if (round !== null && round.sure >= SURE_ENOUGH * SAID && inCommon(outlineBox(round.outline), box) >= least)
     return asFound(round);
-  const { piece } = findPiece(look, straight);
+  const { piece } = findAny(look, straight, sureness);
   return piece !== null && piece.sure >= SURE_ENOUGH * SAID && inCommon(piece.box, box) >= least ? piece : null;
 }
 

@@ -1,5 +1,5 @@
 import { boxFill } from './edge-shapes.ts';
-import { unevenness } from './judge-rim.ts';
+import { shareOfOneLight, unevenness } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { meanRadius } from './outline.ts';
 import type { Box, Pixels } from './pixels.ts';
@@ -44,6 +44,16 @@ export function pieceInRing(look: Pixels, ring: RoundPiece, by: Sureness): Round
 /** Whether an outline has straight sides. */
 export function isStraight(outline: Outline): boolean {
   return boxFill(outline) >= STRAIGHT;
+}
+
+/** Paper is of one light but for what is printed on it, and light: how much of it, and above what logarithm of 255. */
+const PAPER = { even: 0.7, light: 5 };
+const ON_PAPER = [0.15, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.88];
+
+/** Whether what lies within an outline looks like paper, as a label is: metal has a sheen, and relief. */
+export function isPaper(look: Pixels, outline: Outline): boolean {
+  const { share, light } = shareOfOneLight(look, outline, ON_PAPER);
+  return share > PAPER.even && light > PAPER.light;
 }
 
 /** Whether a thing has straight sides and the round one lies within it: a round on a square piece, and not a shadow's. */

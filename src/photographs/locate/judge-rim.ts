@@ -29,6 +29,8 @@ const CHANCE = { from: 0.1, to: 0.4 };
 const PARTS = 32;
 const COVERED = { support: 0.8, alike: 0.5, apart: 0.35, least: 2.5, same: 1.2, other: 2.2 };
 const SAME_HUE = 1.5;
+/** How far apart two lights are one, as a logarithm: grain and shading of paper stay within it. */
+const ONE_LIGHT = 0.07;
 const JUST = { within: [0.87, 0.92], without: [1.09, 1.15] };
 
 /** Judges an outline in the picture it was found in. */
@@ -114,6 +116,19 @@ export function unevenness(
     squares += (light - mean) ** 2;
   }
   return { step: steps / lights.length, spread: Math.sqrt(squares / lights.length) };
+}
+
+/** The middle light at these parts of the way to a rim, as a logarithm, and the share that is nearly as light. */
+export function shareOfOneLight(
+  pixels: Pixels,
+  outline: Outline,
+  parts: readonly number[],
+): { readonly share: number; readonly light: number } {
+  const lights: number[] = [];
+  eachColour(pixels, outline, parts, 0, outline.radii.length, (light) => lights.push(light));
+  const light = middleOf(lights);
+  const near = lights.filter((one) => Math.abs(one - light) < ONE_LIGHT);
+  return { share: near.length / lights.length, light };
 }
 
 /** The most that speaks for a rim on each ray. */

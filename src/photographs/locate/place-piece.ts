@@ -2,7 +2,7 @@ import type { Crop } from '../../catalogue/crop.ts';
 import { glanceAt } from '../render/open-photograph.ts';
 import type { Photograph } from '../render/open-photograph.ts';
 import type { PictureRequest } from '../render/picture-request.ts';
-import type { Doubt, Finding, FoundPiece } from './find-piece.ts';
+import type { Doubt, Finding, FoundPiece, Recorded } from './find-piece.ts';
 import { findNear, findPiece, inCommon, LOOK_AT } from './find-piece.ts';
 import type { Box, Extent, Pixels } from './pixels.ts';
 import { release } from './pixels.ts';
@@ -48,6 +48,13 @@ const ROUND_ABOUT = 0.3;
 const SMALL = 0.16;
 const CLOSER = 1.5;
 
+/** What is recorded of the outline of what a photograph shows; an edge is a bar. */
+const RECORDED: Partial<Record<PictureRequest['shows'], Recorded>> = {
+  'round face': 'round',
+  'oblong face': 'not round',
+  edge: 'not round',
+};
+
 const NONE = { rim: { kind: 'none' }, sure: 0, doubt: null, seems: null } as const;
 
 /** Places a piece in its photograph. Nothing is cut out of one in which it is not surely found. */
@@ -55,20 +62,20 @@ export async function placePiece(photograph: Photograph, request: PictureRequest
   if (request.crop !== null) return placeByCrop(photograph, request, request.crop);
   const whole = { left: 0, top: 0, width: photograph.width, height: photograph.height };
   if (request.shows === 'detail') return { ...NONE, how: 'whole', box: whole };
-  const placed = await placeInPart(photograph, whole, request.shows === 'oblong face');
+  const placed = await placeInPart(photograph, whole, RECORDED[request.shows] ?? 'nothing');
   // An edge commonly runs from one side of its picture to the other.
   return request.shows === 'edge' && placed.how === 'whole' ? { ...NONE, how: 'whole', box: whole } : placed;
 }
 
 /** Seeks the piece in a part of a photograph, and once more from near where it is small there: from afar a speck looks round. */
-async function placeInPart(photograph: Photograph, part: Box, isStraight: boolean): Promise<Placed> {
+async function placeInPart(photograph: Photograph, part: Box, recorded: Recorded): Promise<Placed> {
   const { look, times } = await copyOf(photograph, part);
-  const finding = findPiece(look, isStraight);
+  const finding = findPiece(look, recorded);
   release(look.rgb);
   const placed = placedBy(finding, { ...part, times }, photograph);
   const isSmall = Math.max(placed.box.width, placed.box.height) < SMALL * Math.max(part.width, part.height);
   if (placed.how === 'whole' || !isSmall) return placed;
-  const again = await placeInPart(photograph, within(widened(placed.box, CLOSER), photograph), isStraight);
+  const again = await placeInPart(photograph, within(widened(placed.box, CLOSER), photograph), recorded);
   if (again.how === 'whole' ? again.seems !== null : inCommon(again.box, placed.box) >= SAME) return again;
   return placedBy({ ...finding, doubt: 'unsure' }, { ...part, times }, photograph);
 }
@@ -104,7 +111,7 @@ async function placeByCrop(photograph: Photograph, { shows }: PictureRequest, cr
   const piece = findNear(copy.look, near, SAME, shows === 'oblong face');
   release(copy.look.rgb);
   if (piece === null) {
-    const shape = shows === 'round face' ? 'ellipse' : 'rectangle';
+    const shape = shows === 'face' || shows === 'round face' ? 'ellipse' : 'rectangle';
     return { ...NONE, how: 'crop', box, rim: { kind: 'drawn', shape }, sure: 1 };
   }
   const found = { piece, left: part.left, top: part.top, times: copy.times };

@@ -7,7 +7,8 @@ import { known } from '../../catalogue/schema/fields.ts';
 export type PictureRequest = {
   /** Where the keeper says the piece is. */
   readonly crop: Crop | null;
-  readonly shows: 'round face' | 'oblong face' | 'edge' | 'detail';
+  /** A `face` is of a piece whose record does not say whether it is round. */
+  readonly shows: 'face' | 'round face' | 'oblong face' | 'edge' | 'detail';
   /** Its width by its height; 1 where that is not known. */
   readonly ratio: number;
 };
@@ -24,9 +25,10 @@ export function requestFor({ fields }: FiledPiece, face: string): PictureRequest
   const credits = fields.photographs ?? {};
   const crop = Object.entries(credits).find(([name]) => name === face)?.[1].crop ?? null;
   if (face !== 'obverse' && face !== 'reverse') return { crop, shows: face === 'edge' ? 'edge' : 'detail', ratio: 1 };
+  const isRound = size?.shape === 'round' || /\bround\b/i.test(fields.shape ?? '');
   return {
     crop,
-    shows: isOblong ? 'oblong face' : 'round face',
+    shows: isOblong ? 'oblong face' : isRound ? 'round face' : 'face',
     ratio: oblong === null ? 1 : oblong.width / oblong.height,
   };
 }

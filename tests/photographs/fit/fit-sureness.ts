@@ -94,7 +94,7 @@ async function verdictsOn(at: number, by: Sureness): Promise<readonly Verdict[]>
   const all: Verdict[] = [];
   for (const { kind, picture, coin } of await allOf(at)) {
     const { look, times } = await copyOf(picture, { ...picture, left: 0, top: 0 });
-    const placed = placedBy(findPiece(look, false, by), { left: 0, top: 0, times }, picture);
+    const placed = placedBy(findPiece(look, 'nothing', by), { left: 0, top: 0, times }, picture);
     const isRight = async (): Promise<boolean> => coin !== null && off(await cutOut(picture, placed, 1280), coin) < 1;
     all.push({ kind, says: placed.how === 'whole' ? 'whole' : (await isRight()) ? 'right' : 'wrong', sure: placed.sure, doubt: placed.doubt }); // prettier-ignore
   }

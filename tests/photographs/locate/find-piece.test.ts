@@ -9,7 +9,7 @@ import { placePiece } from '../../../src/photographs/locate/place-piece.ts';
 import type { PictureRequest } from '../../../src/photographs/render/picture-request.ts';
 import { boxIn, PHOTOGRAPH, photographOf, SCENES } from './scenes.ts';
 
-const ROUND: PictureRequest = { crop: null, shows: 'round face', ratio: 1 };
+const ROUND: PictureRequest = { crop: null, shows: 'face', ratio: 1 };
 
 /** How far a found box is from the drawn one: its middle and its sides, in parts of the drawn piece's radius and sides. */
 function astray(found: Box | undefined, drawn: Box): number {

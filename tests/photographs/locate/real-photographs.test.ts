@@ -9,6 +9,7 @@ import { cutOut } from '../../../src/photographs/render/cut-out.ts';
 import { decodePhotograph } from '../../../src/photographs/render/open-photograph.ts';
 import type { PictureRequest } from '../../../src/photographs/render/picture-request.ts';
 import { off, readTaken } from '../fit/real.ts';
+import { photographOf } from './scenes.ts';
 
 // Photographs and measures: tests/photographs/real/NOTICE.md. The measures were set by eye, to 1 to 3 per cent.
 const REAL = join(import.meta.dirname, '../real');
@@ -76,6 +77,23 @@ describe('what lies on a photograph besides the coin', () => {
     const finger: Parameters<typeof withDrawn>[1] = ({ width, height }, { x, y, r }) =>
       `<path d="M${x + 0.65 * r} ${y + 0.4 * r} L${width} ${height}" stroke="#c98f74" stroke-width="${0.6 * r}" stroke-linecap="round"/>`;
     for (const file of ['047.jpg', '071.jpg', '152.jpg']) expect((await withDrawn(file, finger)).doubt, file).toBe('covered'); // prettier-ignore
+  });
+
+  test('a label where the coin was is not taken for the piece', async () => {
+    const label: Parameters<typeof withDrawn>[1] = (_, { x, y, r }) =>
+      `<g transform="rotate(7 ${x} ${y})"><rect x="${x - 1.25 * r}" y="${y - 1.05 * r}" width="${2.5 * r}" height="${2.1 * r}" fill="#f6f1e2"/><text x="${x - 0.9 * r}" y="${y}" font-size="${0.4 * r}">No. 1472</text></g>`;
+    const cut: string[] = [];
+    for (const { file } of TAKEN) if ((await withDrawn(file, label)).doubt === null) cut.push(file);
+    expect(cut).toEqual([]);
+  });
+
+  test('what has straight sides is not cut out for a piece that is recorded as round', async () => {
+    const bar = { name: '', board: 'grey', pieces: [{ x: 480, y: 360, width: 420, height: 300 }] } as const;
+    const photograph = await photographOf(bar);
+    const placed = (shows: PictureRequest['shows']) => placePiece(photograph, { ...ROUND, shows });
+    expect(await placed('round face')).toMatchObject({ how: 'whole', doubt: 'a label' });
+    expect((await placed('face')).how).toBe('found');
+    expect((await placed('oblong face')).how).toBe('found');
   });
 
   test('a holder is not taken for the piece', async () => {
