@@ -138,6 +138,7 @@ export const pieceWords = {
     'third party': 'graded by a third party',
   },
   timeFold: 'On a line of years',
+  ofHost: 'of the piece it was made from',
   inOneLine: 'As one line, the way museums write it',
   noChain: 'The provenance is not recorded.',
   documented: (year: string) => `Documented since ${year} at the latest.`,

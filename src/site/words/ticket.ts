@@ -13,5 +13,7 @@ export const ticketWords = {
   short: (text: string, how: Certainty | undefined) =>
     how === 'possible' ? `${text}?` : how === 'probable' ? `prob. ${text}` : text,
   struckFor: (names: string) => `for ${names}`,
+  altered: 'altered',
+  madeFrom: (host: string) => `made from: ${host}`,
   axis: (hours: number) => `${hours}h`,
 } as const;

@@ -2,6 +2,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Certainty } from '../../../catalogue/schema/fields.ts';
 import { paperWords } from '../../words/paper.ts';
 import { ticketWords } from '../../words/ticket.ts';
+import { alteredWhen } from '../shared/ticket.ts';
 import { extentOf, UNMEASURED } from '../shared/sizes.ts';
 import { gridFor, layInCells } from './cells.ts';
 import type { CellGrid } from './cells.ts';
@@ -105,6 +106,14 @@ export function ticketFor(
  */
 function frontFacts(piece: PublicPiece): readonly string[] {
   const { sure, kind, title } = piece;
+  // An altered piece is what was made of it, and not the coin that it was.
+  if (piece.altered != null)
+    return facts([
+      piece.number,
+      title.split(', ')[0] ?? title,
+      ticketWords.madeFrom(piece.altered.host),
+      alteredWhen(piece),
+    ]);
   const who = rulerOnTicket(piece) ?? doubted(issuerOf(piece), sure.issuer);
   const what = nameOf(piece.denomination) ?? (who === null || kind === 'unknown' ? null : kind);
   const called = who ?? title.split(', ')[0] ?? title;
@@ -130,7 +139,7 @@ function backFacts(piece: PublicPiece): readonly string[] {
     facts([metal === 'none' || metal === 'unknown' ? null : doubted(metal, sure.metal), weightOf(piece)]).join(', ') ||
       null,
     hours === null ? null : paperWords.axis(hours),
-    rulerOnTicket(piece) === null ? null : doubted(issuerOf(piece), sure.issuer),
+    rulerOnTicket(piece) === null || piece.altered != null ? null : doubted(issuerOf(piece), sure.issuer),
   ]);
 }
 

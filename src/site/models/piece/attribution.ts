@@ -21,11 +21,39 @@ export function attributionRows(piece: PublicPiece): readonly Row[] {
 }
 
 function statedRows(piece: PublicPiece): readonly Row[] {
-  const sure = (name: keyof PublicPiece['sure']): string => doubt[piece.sure[name] ?? 'certain'];
+  const sure = howSure(piece);
   return [
     ...row(field.kind, piece.kind === 'coin' ? null : kindInWords(piece.kind), {
       doubt: sure('kind'),
     }),
+    ...row(field.altered, piece.altered?.host, { note: piece.altered?.done.map(doneInWords).join('; ') }),
+    ...strikingRows(piece).map((each) =>
+      piece.altered == null
+        ? each
+        : { ...each, note: [each.note, pieceWords.ofHost].filter((part) => part).join('; ') },
+    ),
+    ...typeRows(piece),
+    ...referenceRows(piece, sure('references')),
+    ...elsewhereRows(piece),
+    ...row(field.made, piece.made === null ? null : capital(piece.made)),
+    ...row(field.shape, piece.shape === 'round' ? null : piece.shape),
+    ...row(field.peculiarities, piece.peculiarities.join(', ')),
+    ...row(field.treatments, piece.treatments.join(', ')),
+    ...diesRow(piece),
+    ...row(field.found, foundInWords(piece)),
+    ...tagRows(piece),
+    ...row(field.status, pieceWords.status[piece.status]),
+  ];
+}
+
+function howSure({ sure }: PublicPiece) {
+  return (name: keyof PublicPiece['sure']): string => doubt[sure[name] ?? 'certain'];
+}
+
+/** In whose name, by whom, where and when it was struck; of an altered piece that is told of the one it was made from. */
+function strikingRows(piece: PublicPiece): readonly Row[] {
+  const sure = howSure(piece);
+  return [
     ...named(piece.rulers === 'none' ? field.noRuler : field.ruler, piece.rulers, urls.ruler, sure('ruler')),
     ...named(field.struckFor, piece.struckFor, urls.ruler, sure('struck-for')),
     ...row(field.issuer, piece.issuer === 'unknown' ? siteWords.unknown : piece.issuer, { doubt: sure('issuer') }),
@@ -44,18 +72,6 @@ function statedRows(piece: PublicPiece): readonly Row[] {
     ),
     ...dateRows(piece, sure('date')),
     ...row(field.dated, piece.dated),
-    ...typeRows(piece),
-    ...referenceRows(piece, sure('references')),
-    ...elsewhereRows(piece),
-    ...row(field.altered, piece.altered?.host, { note: piece.altered?.done.map(doneInWords).join('; ') }),
-    ...row(field.made, piece.made === null ? null : capital(piece.made)),
-    ...row(field.shape, piece.shape === 'round' ? null : piece.shape),
-    ...row(field.peculiarities, piece.peculiarities.join(', ')),
-    ...row(field.treatments, piece.treatments.join(', ')),
-    ...diesRow(piece),
-    ...row(field.found, foundInWords(piece)),
-    ...tagRows(piece),
-    ...row(field.status, pieceWords.status[piece.status]),
   ];
 }
 

@@ -105,7 +105,7 @@ function fineRows({ fineGrams, ...piece }: PublicPiece): readonly Row[] {
 function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const { years } = piece;
   const weight = known(piece.weight);
-  if (weight === null || years === null) return [];
+  if (weight === null || years === null || piece.altered != null) return [];
   const against = againstStandard(weight, standardsOfPiece(piece, cabinet), years, !notAsStruck(piece).lost);
   if (!against.ok) return [];
   const { percent, rows } = against.value;

@@ -25,16 +25,23 @@ export function ticketOf(piece: PublicPiece): Ticket {
   const [denomination, mint] = [nameOf(piece.denomination), nameOf(piece.mint)];
   const given = (lines: readonly (string | null)[]): readonly string[] =>
     lines.flatMap((line) => (line === null || line === '' ? [] : [line]));
+  const { altered } = piece;
   return {
     number: piece.number,
-    ruler: rulersOf(piece),
-    lines: given([
-      denomination === null
-        ? capital(piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' '))
-        : ticketWords.unsure(capital(denomination), sure.denomination),
-      mint === null ? null : ticketWords.unsure(mint, sure.mint),
-      dateInWords(piece),
-    ]),
+    ruler:
+      altered == null
+        ? rulersOf(piece)
+        : capital(altered.done.map(({ what }) => what).join(', ') || ticketWords.altered),
+    lines:
+      altered != null
+        ? given([ticketWords.madeFrom(altered.host), alteredWhen(piece)])
+        : given([
+            denomination === null
+              ? capital(piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' '))
+              : ticketWords.unsure(capital(denomination), sure.denomination),
+            mint === null ? null : ticketWords.unsure(mint, sure.mint),
+            dateInWords(piece),
+          ]),
     measures: given([
       weight === null ? null : formatWeight(weight),
       size === null ? null : formatSize(size),
@@ -46,14 +53,21 @@ export function ticketOf(piece: PublicPiece): Ticket {
   };
 }
 
+/** When a piece was altered; null where it is not, or nobody has said when. */
+export function alteredWhen({ altered }: Pick<PublicPiece, 'altered'>): string | null {
+  const [date] = altered?.done.flatMap((one) => (one.date === undefined ? [] : [one.date])) ?? [];
+  return date === undefined ? null : formatDate(date);
+}
+
 /** A ticket in one line, for what lies under a picture that names the piece: `1280–81, 1.38 g`; in grams, so that neighbours compare. */
 export function ticketLine(piece: PublicPiece): string {
   const weight = known(piece.weight);
-  if (weight === null) return dateInWords(piece);
+  const when = alteredWhen(piece) ?? dateInWords(piece);
+  if (weight === null) return when;
   const inGrams = ['g', 'mg', 'kg'].includes(weight.unit)
     ? formatWeight(weight)
     : pieceWords.grams(weight.grams.toFixed(2));
-  return `${dateInWords(piece)}, ${inGrams}`;
+  return `${when}, ${inGrams}`;
 }
 
 /** The date of a piece for a visitor, with how sure it is: `probably 1280–88`; a blank in words. */

@@ -73,6 +73,14 @@ describe('a ticket', () => {
     return [told.slice(0, second), told.slice(second)].map((side) => side.join(' | '));
   };
 
+  // What a love token is, is what was made of the coin: common practice.
+  test('an altered piece is what was made of it, and not the coin that it was', () => {
+    const altered = { host: 'Penny of a king, 1797', done: [{ what: 'engraved' as const }] };
+    const [front = '', back = ''] = frontOf({ ...piece('york-penny-3b'), title: 'Love token', altered });
+    expect(front).toContain('Love token | made from: Penny of a king, 1797');
+    expect(front + back).not.toMatch(/Edward I|York|The king/);
+  });
+
   // A ticket names the actual authority beside the stated one, and doubt is written “?” or “prob.”. Common practice.
   test('names for whom it was struck, and keeps every doubt', () => {
     const named = (name: string) => ({ id: name, name });
