@@ -3,7 +3,7 @@ import { lettersOf } from './letters.ts';
 import { privateIn, searchFor } from './search.ts';
 import type { PrivateSearch, PrivateValue } from './search.ts';
 import { sumsFor, sumsIn } from './sums.ts';
-import type { SumSearch } from './sums.ts';
+import type { PrivateSum, SumSearch } from './sums.ts';
 import { privateSums, privateValues } from './private-values.ts';
 import type { PublicRecords } from './public-words.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -61,6 +61,30 @@ export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
   return [[...new Set(wanted)].sort(), [...new Set(amounts)].sort()];
 }
 
+/** What a guard looks for that an earlier one did not; null where the earlier one looked for something that this one does not. */
+export function addedTo(before: PrivateGuard, guard: PrivateGuard): PrivateGuard | null {
+  const [values, sums] = [valuesIn(guard.values), [...new Set([...guard.sums.values()].flat())]];
+  const [oldValues, oldSums] = [valuesIn(before.values), [...new Set([...before.sums.values()].flat())]];
+  const known = new Set([...oldValues.map(keyOf), ...oldSums.map(keyOfSum)]);
+  const newValues = values.filter((one) => !known.has(keyOf(one)));
+  const newSums = sums.filter((one) => !known.has(keyOfSum(one)));
+  const stayed = values.length - newValues.length + sums.length - newSums.length;
+  return stayed === oldValues.length + oldSums.length ? { values: searchFor(newValues), sums: sumsFor(newSums) } : null;
+}
+
+function keyOf({ value, from, column, line, isName }: PrivateValue): string {
+  return `${from} ${line} ${column} ${isName === true} ${value}`;
+}
+
+function keyOfSum({ money, from, column, line }: PrivateSum): string {
+  return `${from} ${line} ${column} ${money.minor} ${money.currency}`;
+}
+
+/** Whether nothing is looked for. */
+export function isEmpty({ values, sums }: PrivateGuard): boolean {
+  return values.byWord.size + values.wordless.length + sums.size === 0;
+}
+
 /** The private facts in a text; `letters` is what `lettersOf` gives. */
 export function guarded(letters: string, { values, sums }: PrivateGuard): readonly PrivateFound[] {
   const found = privateIn(letters, values);
@@ -89,8 +113,7 @@ function hintOf(value: string): string {
 
 /** A site that was held against nothing, as on a machine that private/ never reaches, is not said to be without its secrets. */
 export function inspectedWith(folder: CabinetFolder, records: Records): string {
-  const { values, sums } = guardOf(folder, records);
-  return values.byWord.size + values.wordless.length + sums.size > 0
-    ? 'every byte inspected, nothing private in it'
-    : 'every byte inspected, but private/ holds nothing to look for in it';
+  return isEmpty(guardOf(folder, records))
+    ? 'every byte inspected, but private/ holds nothing to look for in it'
+    : 'every byte inspected, nothing private in it';
 }

@@ -6,7 +6,7 @@ import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
 import type { PrivateFound, PrivateGuard } from './guard.ts';
-import { guardOf, guarded, lookedFor } from './guard.ts';
+import { addedTo, guardOf, guarded, isEmpty, lookedFor } from './guard.ts';
 import { lettersOf, lettersOfFile, lettersOfText } from './letters.ts';
 import type { FileLetters } from './letters.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -21,21 +21,45 @@ export type Exposed = PrivateFound & {
 /** What the ledger and the guide keep and the texts or names of files tell, where it can still be taken out. */
 export function exposedIn(records: Records, folder: CabinetFolder, earlier: Earlier = NOT_EARLIER): readonly Exposed[] {
   const guard = guardOf(folder, records);
-  const asked = hash('sha256', JSON.stringify(lookedFor(guard)), 'base64url');
-  const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
-  return folder.files
-    .filter(
-      ({ file }) =>
-        file !== ADDRESSES && !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)),
-    )
-    .flatMap((held) => {
-      const { file, text } = held;
-      const work = (): readonly Exposed[] => [
-        ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
-        ...privateLines(held, guard).map(({ line, found }) => ({ ...found, file, at: line })),
-      ];
-      return earlier.once(['private', asked, file, text ?? ''], work, isNothing);
+  // What is looked for is put in order and hashed only where answers are kept.
+  const asked = earlier === NOT_EARLIER ? '' : hash('sha256', JSON.stringify(lookedFor(guard)), 'base64url');
+  return publicFiles(records, folder).flatMap((held) =>
+    earlier.once(['private', asked, held.file, held.text ?? ''], () => exposedBy(held, guard), isNothing),
+  );
+}
+
+/** The same for a cabinet that changes from round to round: a file that is the same object is looked through for what is new. */
+export function exposedAgain(): (records: Records, folder: CabinetFolder) => readonly Exposed[] {
+  const known = new WeakMap<CabinetFile, { readonly guard: PrivateGuard; readonly found: readonly Exposed[] }>();
+  let before: PrivateGuard | null = null;
+  return (records, folder) => {
+    const guard = guardOf(folder, records);
+    const [last, added] = [before, before === null ? null : addedTo(before, guard)];
+    before = guard;
+    return publicFiles(records, folder).flatMap((held) => {
+      const one = known.get(held);
+      const isKnown = one !== undefined && one.guard === last && added !== null;
+      const found = isKnown ? [...one.found, ...exposedBy(held, added)] : exposedBy(held, guard);
+      known.set(held, { guard, found });
+      return found;
     });
+  };
+}
+
+function publicFiles(records: Records, folder: CabinetFolder): readonly CabinetFile[] {
+  const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
+  return folder.files.filter(
+    ({ file }) => file !== ADDRESSES && !file.startsWith('private/') && !hidden.some((start) => file.startsWith(start)),
+  );
+}
+
+function exposedBy(held: CabinetFile, guard: PrivateGuard): readonly Exposed[] {
+  if (isEmpty(guard)) return [];
+  const { file } = held;
+  return [
+    ...guarded(lettersOf(file), guard).map((found) => ({ ...found, file, at: null })),
+    ...privateLines(held, guard).map(({ line, found }) => ({ ...found, file, at: line })),
+  ];
 }
 
 const isNothing = (found: readonly unknown[]): boolean => found.length === 0;

@@ -19,7 +19,7 @@ import { lettersOf, lettersOfFile } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
 import type { PrivateValue } from './search.ts';
 import type { PrivateSum } from './sums.ts';
-import { listNames, publicWords, saidIn } from './public-words.ts';
+import { listNames, publicLetters, saidIn } from './public-words.ts';
 import type { PublicRecords } from './public-words.ts';
 import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 
@@ -253,15 +253,26 @@ const RARE = 3;
 function rareOf(words: ReadonlySet<string>, folder: CabinetFolder, records: PublicRecords): (word: string) => boolean {
   if (words.size === 0) return () => false;
   const cabinet = folder.files.find(({ file }) => file === 'cabinet.yaml')?.text ?? '';
-  const said = new Set(wordsOf(lettersOf(`${publicWords(records)}\n${cabinet}`)));
+  const said = new Set(wordsOf(`${publicLetters(records)}\n${lettersOf(cabinet)}`));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   const counts = new Map<string, number>();
+  const asked = [...words].sort().join(' ');
   for (const held of folder.files) {
     if (held.file.startsWith('private/') || hidden.some((start) => held.file.startsWith(start))) continue;
-    for (const word of new Set(wordsOf(lettersOfFile(held).asIs)))
-      if (words.has(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
+    for (const word of wordsIn(held, words, asked)) counts.set(word, (counts.get(word) ?? 0) + 1);
   }
   return (word) => !said.has(word) && (counts.get(word) ?? 0) <= RARE;
+}
+
+/** Which words of each file are among those that were asked for, and what was asked. */
+const HELD_WORDS = new WeakMap<CabinetFile, { readonly asked: string; readonly held: readonly string[] }>();
+
+function wordsIn(file: CabinetFile, words: ReadonlySet<string>, asked: string): readonly string[] {
+  const known = HELD_WORDS.get(file);
+  if (known?.asked === asked) return known.held;
+  const held = [...new Set(wordsOf(lettersOfFile(file).asIs).filter((word) => words.has(word)))];
+  HELD_WORDS.set(file, { asked, held });
+  return held;
 }
 
 function wordsOf(letters: string): readonly string[] {

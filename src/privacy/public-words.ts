@@ -15,10 +15,10 @@ const SAID = [
 ] as const; // prettier-ignore
 
 /** Those of them that are told in the keeper's own words, into which a note may have slipped whole. */
-const TOLD: readonly string[] = ['problem', 'peculiarities'];
+const TOLD: ReadonlySet<string> = new Set(['problem', 'peculiarities']);
 
-/** Every fact of the published pieces and of the lists: words that are public by the keeper's own wish. */
-export function publicWords(records: PublicRecords): string {
+/** Every fact of the published pieces and of the lists, in letters: words that are public by the keeper's own wish. */
+export function publicLetters(records: PublicRecords): string {
   return saidBefore(records).all;
 }
 
@@ -29,26 +29,29 @@ const SAID_BEFORE = new WeakMap<PublicRecords, Words>();
 function saidBefore(records: PublicRecords): Words {
   const known = SAID_BEFORE.get(records);
   if (known !== undefined) return known;
-  const ofTheTrade = SAID.filter((field) => !TOLD.includes(field));
-  const words = { all: wordsOf(records, SAID), ofTheTrade: wordsOf(records, ofTheTrade) };
-  SAID_BEFORE.set(records, words);
-  return words;
-}
-
-function wordsOf(
-  { pieces, rulers, mints, denominations, works }: PublicRecords,
-  fields: readonly (typeof SAID)[number][],
-): string {
-  const shown = pieces.filter(({ fields }) => fields.publish !== 'no');
-  const said = [
-    ...shown.map(({ id }) => id),
-    ...shown.flatMap((piece) => fields.flatMap((field) => textsIn(piece.fields[field]))),
+  const { pieces, rulers, mints, denominations, works } = records;
+  const said = new Set<string>([
     ...namesIn({ rulers, mints, denominations, works }),
     ...rulers.map(({ fields }) => fields.realm ?? ''),
     ...mints.map(({ fields }) => fields.area ?? ''),
     ...works.flatMap(({ fields }) => [fields.author ?? '', fields.series ?? '']),
-  ];
-  return [...new Set(said)].join('\n');
+  ]);
+  const told = new Set<string>();
+  for (const { id, fields } of pieces) {
+    if (fields.publish === 'no') continue;
+    said.add(id);
+    for (const field of SAID) addTexts(fields[field], TOLD.has(field) ? told : said);
+  }
+  const lettersIn = (texts: ReadonlySet<string>): string => [...texts].map(lettersOf).join('\n');
+  const ofTheTrade = lettersIn(said);
+  const words = { all: `${ofTheTrade}\n${lettersIn(told)}`, ofTheTrade };
+  SAID_BEFORE.set(records, words);
+  return words;
+}
+
+function addTexts(held: unknown, to: Set<string>): void {
+  if (typeof held === 'string') to.add(held);
+  else if (typeof held === 'object' && held !== null) for (const one of Object.values(held)) addTexts(one, to);
 }
 
 /** Every name in the lists, in small letters. */
@@ -65,12 +68,6 @@ function namesIn({ rulers, mints, denominations, works }: Omit<PublicRecords, 'p
   ];
 }
 
-function textsIn(held: unknown): readonly string[] {
-  if (typeof held === 'string') return [held];
-  if (typeof held !== 'object' || held === null) return [];
-  return Object.values(held).flatMap(textsIn);
-}
-
 /** A note of so many words is a sentence; fewer may name a hole or a scratch, as the problem of the piece does. */
 const SENTENCE = 3;
 
@@ -83,19 +80,15 @@ export function saidIn(
   values: readonly PrivateValue[],
   isAnswered: Answered = () => false,
 ): ReadonlySet<string> {
-  const asked = values.map((one) => ({ ...one, value: lettersOf(one.value).trim() }));
-  const words = saidBefore(records);
-  const isSentence = ({ value, column }: PrivateValue): boolean =>
-    (value.match(/[\p{L}']+/gu) ?? []).length >= SENTENCE &&
-    !TOLD.some((field) => isAnswered(bothOf(column, field), value));
-  const said = [
-    ...saidOf(words.all, asked.filter((one) => !isSentence(one))),
-    ...saidOf(words.ofTheTrade, asked.filter(isSentence)),
-  ]; // prettier-ignore
-  return new Set(said);
-}
-
-function saidOf(words: string, values: readonly PrivateValue[]): readonly string[] {
-  const letters = words.split('\n').map(lettersOf).join('\n');
-  return privateIn(letters, searchFor(values)).map(({ value }) => value);
+  const { all, ofTheTrade } = saidBefore(records);
+  const [short, sentences]: [PrivateValue[], PrivateValue[]] = [[], []];
+  for (const one of values) {
+    const value = lettersOf(one.value).trim();
+    const isSentence =
+      (value.match(/[\p{L}']+/gu) ?? []).length >= SENTENCE &&
+      ![...TOLD].some((field) => isAnswered(bothOf(one.column, field), value));
+    (isSentence ? sentences : short).push({ ...one, value });
+  }
+  const found = [...privateIn(all, searchFor(short)), ...privateIn(ofTheTrade, searchFor(sentences))];
+  return new Set(found.map(({ value }) => value));
 }

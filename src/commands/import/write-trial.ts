@@ -51,9 +51,12 @@ type TrialRow = {
   readonly piece: { readonly id: string; readonly state: 'new' | 'changed' | 'same' } | null;
   /** Why it becomes no piece; empty otherwise. */
   readonly because: string;
-  readonly cells: readonly { readonly heading: string; readonly text: string; readonly becomes: string }[];
-  /** What will be in the piece and, with `ledger`, in the ledger; the value it has now where that changes. */
-  readonly facts: readonly { readonly field: string; readonly value: string; readonly was: string | null }[];
+  /** Rows of a table: what each cell says and becomes. Made as they are, because a large sheet has half a million of them. */
+  readonly cells: string;
+  /** Rows of a table: what will be in the piece and, with `ledger`, in the ledger; the value it has now where that changes. */
+  readonly facts: string;
+  /** Whether a fact is another than the time before. */
+  readonly isChanged: boolean;
   /** What is to be looked at. */
   readonly asked: readonly string[];
 };
@@ -67,7 +70,10 @@ function trialRows({ sheet, mapping, plan, before }: Trial): {
   readonly some: (from: number, to: number) => readonly TrialRow[];
 } {
   const keys = columnKeys(sheet);
-  const becomes = readingsOf(sheet, mapping).map((readings) => readings.map(formatReading).join('; '));
+  const columns = readingsOf(sheet, mapping).map((readings, at) => ({
+    heading: `<tr><th>${escaped(keys[at] ?? '')}<td>`,
+    becomes: `<td>${escaped(readings.map(formatReading).join('; '))}`,
+  }));
   const placed = new Map(plan.pieces.map((piece) => [piece.row, piece]));
   const because = new Map(plan.setAside.map((one) => [one.row, one]));
   const earlier = new Map(before.map((piece) => [piece.id, piece]));
@@ -77,26 +83,17 @@ function trialRows({ sheet, mapping, plan, before }: Trial): {
   const rowOf = ({ row, cells }: SheetRow): TrialRow => {
     const piece = placed.get(row);
     const was = piece === undefined ? undefined : earlier.get(piece.id);
-    const old = was === undefined ? null : flatFacts(was.facts);
-    const facts = piece === undefined ? [] : [...flatFacts(piece.base.facts)];
+    const facts = piece === undefined ? null : factRows(piece, was);
+    let inWords = '';
+    for (const [at, { text }] of cells.entries())
+      if (text !== '') inWords += `${columns[at]?.heading ?? ''}${escaped(text)}${columns[at]?.becomes ?? ''}`;
     return {
       row,
       piece: piece === undefined ? null : { id: piece.id, state: piece.state },
       because: piece === undefined ? (because.get(row)?.because ?? '') : '',
-      cells: cells.flatMap(({ text }, at) =>
-        text === '' ? [] : [{ heading: keys[at] ?? '', text, becomes: becomes[at] ?? '' }],
-      ),
-      facts: [
-        ...facts.map(([field, value]) => ({ field, value: shown(value), was: wasShown(old?.get(field), value) })),
-        ...(piece === undefined || piece.base.story === ''
-          ? []
-          : [{ field: 'story', value: piece.base.story, was: null }]),
-        ...Object.entries(piece?.base.ledger ?? {}).map(([column, value]) => ({
-          field: `ledger ${column}`,
-          value,
-          was: wasShown(was?.ledger[column], value),
-        })),
-      ],
+      cells: inWords,
+      facts: facts?.rows ?? '',
+      isChanged: facts?.isChanged ?? false,
       asked: [
         ...(unread.get(row) ?? []),
         ...(piece?.conflicts ?? []).map(
@@ -111,7 +108,8 @@ function trialRows({ sheet, mapping, plan, before }: Trial): {
   const others = plan.setAside
     .filter(({ row }) => !inSheet.has(row))
     .map(({ row, text, because: why }): TrialRow => {
-      return { row, piece: null, because: why, cells: [{ heading: '', text, becomes: '' }], facts: [], asked: [] };
+      const cells = `<tr><th><td>${escaped(text)}<td>`;
+      return { row, piece: null, because: why, cells, facts: '', isChanged: false, asked: [] };
     });
   const order = [...sheet.rows, ...others].toSorted((a, b) => a.row - b.row);
   return {
@@ -122,6 +120,25 @@ function trialRows({ sheet, mapping, plan, before }: Trial): {
 
 /** The first and the last row of a page, and how many of its rows are to be looked at. */
 type TrialPage = { readonly from: number | undefined; readonly to: number | undefined; readonly look: number };
+
+/** What a piece and its row of the ledger will say, and what they said when the sheet was imported before. */
+function factRows(
+  { base }: ImportPlan['pieces'][number],
+  was: BroughtIn | undefined,
+): Pick<TrialRow, 'isChanged'> & { readonly rows: string } {
+  const old = was === undefined ? null : flatFacts(was.facts);
+  let [rows, isChanged] = ['', false];
+  const add = (field: string, value: string, before: string | null): void => {
+    const gone = before === null ? '' : `<span class="was">${escaped(before)}</span> `;
+    rows += `<tr><th>${escaped(field)}<td>${gone}${escaped(value)}`;
+    isChanged ||= before !== null;
+  };
+  for (const [field, value] of flatFacts(base.facts)) add(field, shown(value), wasShown(old?.get(field), value));
+  if (base.story !== '') add('story', base.story, null);
+  for (const [column, value] of Object.entries(base.ledger))
+    add(`ledger ${column}`, value, wasShown(was?.ledger[column], value));
+  return { rows, isChanged };
+}
 
 function shown(value: Written): string {
   if (typeof value === 'string') return value;
@@ -191,22 +208,15 @@ function rowsPage(rows: readonly TrialRow[], at: number, pages: number): string 
   return page(title, `<nav>${links}</nav>\n${filter}\n${rows.map(rowInWords).join('\n')}`);
 }
 
-function isToLookAt({ asked, because, facts }: TrialRow): boolean {
-  return asked.length > 0 || because !== '' || facts.some(({ was }) => was !== null);
+function isToLookAt({ asked, because, isChanged }: TrialRow): boolean {
+  return asked.length > 0 || because !== '' || isChanged;
 }
 
 function rowInWords(row: TrialRow): string {
   const becomes = row.piece === null ? `no piece: ${row.because}` : `${row.piece.id} (${row.piece.state})`;
-  const cells = row.cells.map(
-    (one) => `<tr><th>${escaped(one.heading)}<td>${escaped(one.text)}<td>${escaped(one.becomes)}`,
-  );
-  const facts = row.facts.map(
-    ({ field, value, was }) =>
-      `<tr><th>${escaped(field)}<td>${was === null ? '' : `<span class="was">${escaped(was)}</span> `}${escaped(value)}`,
-  );
   const tables = [
-    `<table>${cells.join('')}</table>`,
-    facts.length === 0 ? '' : `<h3>What will be in the cabinet</h3><table>${facts.join('')}</table>`,
+    `<table>${row.cells}</table>`,
+    row.facts === '' ? '' : `<h3>What will be in the cabinet</h3><table>${row.facts}</table>`,
   ];
   return `<article${isToLookAt(row) ? ' class="look"' : ''}><h2>Row ${row.row}: ${escaped(becomes)}</h2>${row.asked
     .map((text) => `<p class="asked">${escaped(text)}</p>`)

@@ -92,12 +92,14 @@ export function aboveQuestions(columns: readonly ReadColumn[]): readonly Questio
   return columns.flatMap(({ heading, readings, cells }) => {
     const isNamed = readings.some((one) => one.kind === 'pattern' || (one.kind === 'field' && LEFT_OUT.has(one.field)));
     const isKept = readings.some((one) => one.kind === 'ledger' && one.column !== undefined);
-    const saysNothing = ({ text }: SheetCell): boolean => text === '' || isAsAbove(text);
-    const dittos = cells.filter(({ text }) => isAsAbove(text)).length;
+    if (!isNamed && !isKept) return [];
+    const isDitto = new Set([...new Set(cells.map(({ text }) => text))].filter(isAsAbove));
+    const saysNothing = ({ text }: SheetCell): boolean => text === '' || isDitto.has(text);
+    const dittos = cells.filter(({ text }) => isDitto.has(text)).length;
     const blanks = cells.filter(saysNothing).length;
     const first = cells.findIndex((cell, at) => at > 0 && saysNothing(cell) && (cells[at - 1]?.text ?? '') !== '');
     const above = cells[first - 1]?.text ?? '';
-    if ((isNamed ? blanks : isKept ? dittos : 0) < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
+    if ((isNamed ? blanks : dittos) < FEWEST_BLANKS || blanks === cells.length || first < 1) return [];
     return [
       {
         id: `above ${heading}`,

@@ -114,6 +114,19 @@ const READ: Readonly<Record<string, (cell: string) => boolean>> = {
   acquired: (cell) => parseDate(cell, { dateOf: 'event' }).ok,
 };
 
+/** Whether a cell can be held by its column; the days of one sale and the prices of one box are asked for again and again. */
+function isReadAs(heading: string, text: string): boolean {
+  const reads = READ[heading];
+  if (reads === undefined) return true;
+  const known = READ_BEFORE.get(heading)?.get(text);
+  if (known !== undefined) return known;
+  const isRead = reads(text);
+  READ_BEFORE.set(heading, (READ_BEFORE.get(heading) ?? new Map<string, boolean>()).set(text, isRead));
+  return isRead;
+}
+
+const READ_BEFORE = new Map<string, Map<string, boolean>>();
+
 /**
  * What a row puts in the ledger, by the ledger's own headings. A column that nobody mapped keeps its heading; where that could be
  * taken for one that is read, words behind it say which it is. So is a cell that its column could not hold.
@@ -129,7 +142,7 @@ function ledgerCells(
   };
   for (const [heading, text] of Object.entries(cells)) {
     if (text.trim() === '') continue;
-    const isRead = isLedgerColumn(heading) && heading !== 'piece' && (READ[heading]?.(text.trim()) ?? true);
+    const isRead = isLedgerColumn(heading) && heading !== 'piece' && isReadAs(heading, text.trim());
     put(isRead ? heading : ownHeading(heading), text);
   }
   for (const { heading, text } of unread) put(ownHeading(heading), text);

@@ -7,7 +7,7 @@ import type { BroughtIn } from '../reimport/base.ts';
 import { flatFacts, nestedFacts, stepsOf } from '../reimport/flat-facts.ts';
 import type { FlatFacts } from '../reimport/flat-facts.ts';
 import { mergeThreeWays } from '../reimport/three-way.ts';
-import type { Conflict, Preference } from '../reimport/three-way.ts';
+import type { Conflict, Merged, Preference } from '../reimport/three-way.ts';
 import type { Identity } from './which-piece.ts';
 import type { IncomingPiece } from './incoming-piece.ts';
 
@@ -44,12 +44,7 @@ export function placePiece(
   const { id } = identity;
   if (identity.kind === 'gone')
     return { because: `The piece ${id} was taken out of the cabinet since it was imported. Its row is left alone.` };
-  const inLedger = mergeThreeWays(
-    identity.kind === 'again' ? ledgerFacts(identity.was.ledger) : new Map(),
-    ledgerFacts(incoming.ledger),
-    ledgerFacts(held.ledger),
-    prefer,
-  );
+  const inLedger = placeLedger(incoming, identity, held, prefer);
   const facts = nestedFacts(incoming.facts);
   const { row, number, story } = incoming;
   const file = `pieces/${id}/piece.md`;
@@ -58,10 +53,10 @@ export function placePiece(
     id,
     number,
     file,
-    ledger: textsOf(inLedger.changes.map(({ path, value }) => [path, value] as const)),
+    ledger: inLedger.changes,
     conflicts: inLedger.conflicts.map((one) => ({ ...one, path: `ledger: ${one.path}` })),
     emptied: inLedger.emptied.map((path) => `ledger: ${path}`),
-    base: { id, number, row, facts, story, ledger: textsOf(inLedger.base) },
+    base: { id, number, row, facts, story, ledger: inLedger.base },
   };
   if (identity.kind === 'new') return { ...placed, state: 'new', text: formatPieceFile(facts, story), changed: [] };
   const read = held.text === null ? null : factsIn(held.text);
@@ -75,6 +70,42 @@ export function placePiece(
     };
   const changed = ledgerPaths(placed);
   return { ...placed, state: changed.length === 0 ? 'same' : 'changed', text: held.text, changed };
+}
+
+type LedgerCells = Readonly<Record<string, string>>;
+
+/** The cells a row puts in the ledger. Where neither the ledger nor an earlier import has any of the piece, they are all new. */
+function placeLedger(
+  incoming: IncomingPiece,
+  identity: Identity,
+  held: Held,
+  prefer: Preference,
+): Pick<Merged, 'conflicts' | 'emptied'> & { readonly changes: LedgerCells; readonly base: LedgerCells } {
+  const again = identity.kind === 'again';
+  if (!again && Object.keys(held.ledger).length === 0) {
+    const cells = Object.fromEntries(filledCells(incoming.ledger));
+    return { changes: cells, base: cells, conflicts: [], emptied: [] };
+  }
+  const was = again ? identity.was.ledger : {};
+  const { changes, base, conflicts, emptied } = mergeThreeWays(
+    new Map(filledCells(was)),
+    new Map(filledCells(incoming.ledger)),
+    new Map(filledCells(held.ledger)),
+    prefer,
+  );
+  return {
+    changes: textsOf(changes.map(({ path, value }) => [path, value] as const)),
+    base: textsOf(base),
+    conflicts,
+    emptied,
+  };
+}
+
+function filledCells(cells: LedgerCells): readonly (readonly [string, string])[] {
+  return Object.entries(cells).flatMap(([column, text]) => {
+    const trimmed = column === 'piece' ? '' : text.trim();
+    return trimmed === '' ? [] : [[column, trimmed] as const];
+  });
 }
 
 type Placed = Omit<PlacedPiece, 'state' | 'text' | 'changed'>;
@@ -130,11 +161,6 @@ function factsIn(text: string): { readonly facts: FlatFacts; readonly story: str
 
 function withStory(facts: FlatFacts, story: string): FlatFacts {
   return story === '' ? facts : new Map([...facts, [STORY, story]]);
-}
-
-function ledgerFacts(cells: Readonly<Record<string, string>>): FlatFacts {
-  const filled = Object.entries(cells).filter(([column, text]) => column !== 'piece' && text.trim() !== '');
-  return new Map(filled.map(([column, text]) => [column, text.trim()]));
 }
 
 function textsOf(facts: Iterable<readonly [string, Written | null]>): Readonly<Record<string, string>> {

@@ -23,6 +23,7 @@ import { oddCells, oddKinds, oddRows } from './odd-cells.ts';
 import { whichBook } from '../cells/reference-cell.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
+import { exposedAgain } from '../../privacy/private-in-text.ts';
 import { inOtherFile, tryOn } from './try-on.ts';
 import type { Refused, ToldElsewhere, TriedOn } from './try-on.ts';
 import type { IncomingPiece } from './incoming-piece.ts';
@@ -153,9 +154,9 @@ function placingOf(
   drafts: readonly JoinedDraft[],
   identities: readonly Identity[],
 ): Placing {
-  const ledger = textOf(folder, 'private/ledger.csv');
-  const rows = isLedger(ledger) ? ledgerRows(ledger) : new Map<string, Readonly<Record<string, string>>>();
   const texts = new Map(folder.files.map(({ file, text }) => [file, text]));
+  const ledger = texts.get('private/ledger.csv') ?? null;
+  const rows = isLedger(ledger) ? ledgerRows(ledger) : new Map<string, Readonly<Record<string, string>>>();
   const held = ({ id }: Identity): Held => ({
     text: texts.get(`pieces/${id}/piece.md`) ?? null,
     ledger: rows.get(id) ?? {},
@@ -200,18 +201,19 @@ function placingOf(
  */
 function settle(
   placing: Placing,
-  onto: Omit<TriedOn, 'pieces' | 'ledger'>,
+  onto: Omit<TriedOn, 'pieces' | 'ledger' | 'exposed'>,
 ): { readonly secrets: readonly SecretQuestion[]; readonly elsewhere: readonly ToldElsewhere[] } {
   const told = new Map<string, { column: string; field: string; rows: Set<number> }>();
   const tries = new Map<number, number>();
   const tried = new Set<PlacedPiece>();
   const ledgerWith = guardingLedger(placing.ledger);
+  const exposed = exposedAgain();
   let others: readonly ToldElsewhere[] = [];
   for (let round = 1, refusals = 1; round <= ROUNDS && refusals > 0; round += 1) {
     const pieces = [...placing.placed.values()];
     const anew = new Set(pieces.filter((piece) => !tried.has(piece)));
     for (const piece of anew) tried.add(piece);
-    const { refused, elsewhere } = tryOn({ ...onto, pieces, anew, ledger: ledgerWith(pieces) });
+    const { refused, elsewhere } = tryOn({ ...onto, exposed, pieces, anew, ledger: ledgerWith(pieces) });
     others = elsewhere;
     refusals = refused.size;
     for (const [row, problems] of refused) {
@@ -282,13 +284,14 @@ function listFiles(created: {
  * pieces in which the keeper has taken the name out: a list that was removed so that it tells nothing stays removed.
  */
 function neededLists(lists: readonly NewList[], pieces: readonly PlacedPiece[]): readonly NewList[] {
-  const written = pieces.filter(({ state }) => state !== 'same').map(({ text }) => splitFrontMatter(text)?.facts ?? '');
-  const words = new Set(written.flatMap((text) => text.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []));
-  return lists.filter(({ file }) => words.has(file.slice(file.indexOf('/') + 1, -'.yaml'.length)));
-}
-
-function textOf(folder: CabinetFolder, name: string): string | null {
-  return folder.files.find(({ file }) => file === name)?.text ?? null;
+  const idOf = ({ file }: NewList): string => file.slice(file.indexOf('/') + 1, -'.yaml'.length);
+  const left = new Set(lists.map(idOf));
+  for (const { state, text } of pieces) {
+    if (left.size === 0) break;
+    const facts = state === 'same' ? '' : (splitFrontMatter(text)?.facts ?? '');
+    for (const word of facts.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []) left.delete(word);
+  }
+  return lists.filter((one) => !left.has(idOf(one)));
 }
 
 function summary(facts: Readonly<Record<string, unknown>>): string {

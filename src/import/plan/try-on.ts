@@ -5,7 +5,7 @@ import type { CabinetFile, CabinetFolder } from '../../catalogue/files.ts';
 import { checkExactLocations } from '../../privacy/exact-in-text.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { answerFor } from '../../privacy/not-secret.ts';
-import { exposedIn } from '../../privacy/private-in-text.ts';
+import type { Exposed } from '../../privacy/private-in-text.ts';
 import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { NewFile } from '../names/new-list-file.ts';
@@ -34,6 +34,8 @@ export function inOtherFile({ column, file }: ToldElsewhere): string {
 export type TriedOn = {
   /** Reads a cabinet, and of what it read before only what has changed. */
   readonly read: (folder: CabinetFolder) => ReadCabinet;
+  /** Finds what is private in a cabinet, and of what it looked through before only what is newly private. */
+  readonly exposed: (records: Records, folder: CabinetFolder) => readonly Exposed[];
   readonly folder: CabinetFolder;
   readonly records: Records;
   readonly lists: readonly NewFile[];
@@ -50,7 +52,7 @@ export type TriedOn = {
  * What `check` would say of new and changed pieces once they are in the cabinet, by row; and which private columns other files of
  * the cabinet tell.
  */
-export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger, day, anew }: TriedOn): {
+export function tryOn({ read: readAgain, exposed, folder, records, lists, pieces, ledger, day, anew }: TriedOn): {
   readonly refused: ReadonlyMap<number, readonly Refused[]>;
   readonly elsewhere: readonly ToldElsewhere[];
 } {
@@ -88,7 +90,7 @@ export function tryOn({ read: readAgain, folder, records, lists, pieces, ledger,
     if (kind !== 'told-twice') tell(file, { field, says, isSecret: kind === 'spot-too-exact' });
   const elsewhere = new Map<string, ToldElsewhere>();
   const pieceAt = piecesByLine(texts.get('private/ledger.csv') ?? '');
-  for (const { file, at, column, from, line } of exposedIn(
+  for (const { file, at, column, from, line } of exposed(
     { ...read.records, pieces: joined(records, read.records) },
     tried,
   )) {
