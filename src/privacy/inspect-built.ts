@@ -64,7 +64,7 @@ export async function inspectAgain(
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
   const withdrawn = withdrawnIn(cabinet).map((address) => `${address}index.html`);
-  const keeper = lettersOf(records.cabinet?.fields.keeper ?? '').trim();
+  const keeper = lettersOf(records.cabinet?.fields.keeper ?? '');
   const own = records.pieces.flatMap(({ id, fields }) => (fields.publish === 'yes' ? [] : [[id, fields.formerly]]));
   const of = digestOf(guard, search, [own, withdrawn, keeper, cabinet.at]);
   const known = before?.of === of ? before.files : new Map<string, Looked>();

@@ -60,7 +60,7 @@ export function iiifManifest(
       words.date,
       typeof piece.date === 'string' || piece.date == null ? null : unsure(formatDate(piece.date), piece.sure.date),
     ],
-    [words.metal, piece.metal === null ? null : unsure(piece.metal, piece.sure.metal)],
+    [words.metal, piece.metal === null || isBlank(piece.metal) ? null : unsure(piece.metal, piece.sure.metal)],
     [words.weight, textOf(piece.weight)],
   ];
   return {

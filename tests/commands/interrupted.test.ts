@@ -10,10 +10,11 @@ import { leftBehind } from '../catalogue/keep/left-behind.ts';
 
 /**
  * With `TRIES=full` each command is really killed at each point, and each fault of a disk happens at each. With `TRIES=kills` it
- * is killed once at each point, of a command with more than sixty once at the first of each sort of change and at thirty more.
+ * is killed once at each point, of a command with more than sixty once at the first of each sort of change and at thirty more;
+ * `KILLS=12,4` names other numbers.
  */
 const IS_FULL = process.env['TRIES'] === 'full';
-const [MANY, DRAWN] = [60, 30];
+const [MANY = 60, DRAWN = 30] = (process.env['KILLS'] ?? '').split(',').filter(Boolean).map(Number);
 
 /** The points at which a command is really killed, of those whose sorts of change these are. */
 function killsAt(kinds: readonly string[]): readonly number[] {

@@ -21,7 +21,9 @@ const each =
 /** What a test is allowed, such as its time, may stand on either side of it and does not matter here. */
 export const test = (name, ...rest) => void tests.push([name, rest.find((one) => typeof one === 'function')]);
 test.for = each(test);
-export const describe = (_, body) => void body();
+/** Its body may wait for something before it names its tests. */
+const bodies = [];
+export const describe = (_, body) => void bodies.push(body());
 describe.for = each(describe);
 
 const asks = Symbol('asks');
@@ -116,6 +118,7 @@ expect.fail = (because) => {
 export async function firstFailure() {
   let name = 'before all';
   try {
+    await Promise.all(bodies);
     for (const work of before) await work();
     for (const [called, work] of tests) {
       name = called;
@@ -127,6 +130,6 @@ export async function firstFailure() {
   } catch (error) {
     return `${name}: ${String(error?.message ?? error).split('\n')[0]}`;
   } finally {
-    for (const held of [tests, before, beforeOne, after]) held.length = 0;
+    for (const held of [bodies, tests, before, beforeOne, after]) held.length = 0;
   }
 }

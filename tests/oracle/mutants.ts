@@ -39,7 +39,7 @@ const GUARDS: readonly (readonly [files: readonly string[], tests: readonly stri
   guards('src/publish', 'json-ld', [...tested('publish', 'dates-for-others'), ...tested('site/models/open-data', 'linked linked-vocabulary')]),
   guards('src/publish', 'cite host-files', tested('publish', 'cite host-files')),
   guards('src/publish', 'linked-lists', tested('site/models/open-data', 'linked linked-vocabulary')),
-  guards('src/publish', 'iiif', tested('site/models/open-data', 'manifests linked')),
+  guards('src/publish', 'iiif', [...tested('publish', 'iiif'), ...tested('site/models/open-data', 'manifests linked')]),
   guards('src/publish', 'exhibit-json-ld identifiers licences xml', tested('site/models/open-data', 'linked linked-vocabulary feed manifests pages-of-site xml-rules records')),
 ]; // prettier-ignore
 /** What may come to such a file by its imports. */

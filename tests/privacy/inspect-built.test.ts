@@ -93,6 +93,39 @@ test('the folder of the cabinet is found wherever it lies on the machine, and an
   expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-path a.json', 'leak-unpublished b.html']);
 });
 
+test('an unlisted piece may stand on its pages at old ids too, for as long as they are its own', async () => {
+  const GROAT = 'pieces/unlisted-groat/piece.md';
+  const was = (id: string) => changed(CABINET, { [GROAT]: (text) => text.replace(/^kind:/m, `formerly: ${id}\nkind:`) });
+  const before = was('groat-of-old');
+  const site = await built({ 'pieces/groat-of-old/index.html': page('now unlisted-groat') });
+  const first = await inspectAgain(site, readCabinet(before).records, before, null);
+  expect(first.problems).toEqual([]);
+  for (const after of [was('groat-of-yore'), CABINET]) {
+    const again = await inspectAgain(site, readCabinet(after).records, after, first.clean);
+    expect(again.problems.map(({ kind }) => kind)).toEqual(['leak-unlisted']);
+  }
+}); // prettier-ignore
+
+test('the bare address of what was withdrawn may name a hidden piece, and no other file may', async () => {
+  const withdrawn = changed(CABINET, { 'addresses.txt': 'at https://example.org/\npieces/hidden-noble/ withdrawn\n' });
+  const { records } = readCabinet(withdrawn);
+  const site = await built({ 'pieces/hidden-noble/index.html': page('gone'), 'older/pieces/hidden-noble/index.html': page('gone') });
+  const first = await inspectAgain(site, records, withdrawn, null);
+  expect(first.problems).toEqual([]);
+  const told = (await inspectAgain(site, records, CABINET, first.clean)).problems;
+  expect(told.map(({ kind }) => kind)).toEqual(['leak-unpublished', 'leak-unpublished']);
+  const others = await built({ 'pieces/hidden-noble/other.html': page('x'), 'apieces/hidden-noble/index.html': page('x') });
+  expect((await inspectBuilt(others, records, withdrawn)).map(({ file }) => file)).toEqual(['apieces/hidden-noble/index.html', 'pieces/hidden-noble/other.html']);
+}); // prettier-ignore
+
+test('a site found clean is looked through again for the folder of a cabinet that was moved', async () => {
+  const site = await built({ 'a.json': '["/srv/kept/coins/pieces"]' });
+  const { records } = readCabinet(CABINET);
+  const { clean } = await inspectAgain(site, records, CABINET, null);
+  const moved = await inspectAgain(site, records, { ...CABINET, at: '/srv/kept/coins' }, clean);
+  expect(moved.problems.map(({ kind }) => kind)).toEqual(['leak-path']);
+});
+
 /** What a cabinet may come to keep private, or to hide, after a site was found clean; what the site has said all along. */
 const SECRET_NOW: readonly (readonly [what: string, change: Readonly<Record<string, string | ((text: string) => string)>>, kind: string])[] = [
   ['a text of the ledger', { 'private/ledger.csv': 'piece,storage\nplain-penny,under the floorboard\n' }, 'leak-private'],

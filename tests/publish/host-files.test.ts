@@ -31,6 +31,23 @@ describe('the files that hosts read', () => {
       );
   });
 
+  // Fetch (nosniff), Referrer Policy, CSP Level 3 (frame-ancestors), Permissions Policy and HTML §7.1.3: what each of them is called there.
+  test('tell every browser what it may not do with a page', () => {
+    expect(text('_headers')).toMatch(/^\/coins\/\*\n/);
+    for (const header of [
+      'X-Content-Type-Options: nosniff',
+      'Referrer-Policy: no-referrer',
+      "Content-Security-Policy: frame-ancestors 'none'",
+      'Permissions-Policy: camera=(), geolocation=(), microphone=()',
+      'Cross-Origin-Opener-Policy: same-origin',
+    ])
+      expect(text('_headers').split('\n\n')[0]?.split('/coins/_astro/')[0]).toContain(`\n  ${header}\n`);
+  });
+
+  test('ask one host to take the files as they are', () => {
+    expect(hostFiles(SITE).find(({ file }) => file === '.nojekyll')).toEqual({ file: '.nojekyll', text: '' });
+  });
+
   // IIIF Image API 3.0 §7.1 and Presentation API 3.0 §6: documents are to be readable from other sites.
   test('let everybody read data and pictures', () => {
     for (const path of ['data', 'photographs'])

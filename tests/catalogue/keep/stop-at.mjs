@@ -67,8 +67,9 @@ function reached(name, path, half) {
 /** Says what sort of change this is: what is done, and to which sort of file. */
 function appendKind(name, path) {
   const [top = '', next = ''] = path.slice(stop.folder.length + 1).split(/[/\\]/);
-  const sort = top === 'private' ? `${top}/${next.replace(/\d+/g, '')}` : top;
-  const role = /\.unfinished/.test(path) ? 'unfinished' : /entry\.json$|\d+$/.test(path) ? 'of the journal' : '';
+  const isPrivate = /^\.?private/.test(top);
+  const sort = !isPrivate ? 'public' : (/^(undo|\.lock|import)/.exec(next)?.[0] ?? 'private');
+  const role = /\.unfinished/.test(path) ? 'unfinished' : /entry\.json/.test(path) ? 'entry' : '';
   fs.appendFileSync(`${stop.into}.kinds`, `${name} ${sort} ${role}\n`);
 }
 
