@@ -7,7 +7,7 @@ import { titleRemarks } from '../catalogue/rules/names.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
-import { findRecordRemarks } from '../privacy/exact-in-text.ts';
+import { findRecordRemarks, saleRemarks } from '../privacy/exact-in-text.ts';
 import { privateNoteRemarks } from '../privacy/private-notes.ts';
 import { unreadSheets } from '../privacy/private-files.ts';
 import { inheritFacts } from '../catalogue/types/inherit-facts.ts';
@@ -56,6 +56,7 @@ if (problems.length === 0) {
 }
 for (const remark of [
   ...findRecordRemarks(records, folder),
+  ...saleRemarks(records, folder),
   ...privateNoteRemarks(records, folder),
   ...titleRemarks(records),
   ...setRemarks(records),

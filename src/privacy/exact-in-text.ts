@@ -71,8 +71,7 @@ const FIND_RECORD =
 
 /** The number of a record of finds is a find spot by another door: told of in pieces of which the ledger keeps the spot. */
 export function findRecordRemarks({ pieces }: Pick<Records, 'pieces'>, folder: CabinetFolder): readonly string[] {
-  const { rows } = readCsv(folder.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '');
-  const kept = new Set(rows.flatMap((row) => ((row['find-spot'] ?? '').trim() === '' ? [] : [row['piece']])));
+  const kept = piecesWith('find-spot', folder);
   const isAnswered = answeredIn(folder);
   const own = new Set(pieces.map(({ fields }) => fields.number));
   return pieces
@@ -86,6 +85,32 @@ export function findRecordRemarks({ pieces }: Pick<Records, 'pieces'>, folder: C
           `${file}: "${number}" looks like the number of a record of finds, where others may read the find spot that your ledger keeps private. Take it out, or answer for it as place in private/not-secret.csv.`,
       );
     });
+}
+
+/** The pieces of which the ledger keeps this. */
+function piecesWith(column: string, folder: CabinetFolder): ReadonlySet<string | undefined> {
+  const { rows } = readCsv(folder.files.find(({ file }) => file === 'private/ledger.csv')?.text ?? '');
+  return new Set(rows.flatMap((row) => ((row[column] ?? '').trim() === '' ? [] : [row['piece']])));
+}
+
+/** `lot 318`, `Los 12`, `lotto 7`: a number in the list of a public sale. Common practice. */
+const LOT = /(?<!\p{L})(?:lots?|los|lose|lotto|lote|kavel|nr\.? ?lot) ?(?:no\.? ?|nr\.? ?)?\d/iu;
+const NAMED = 3;
+
+/** A lot of a public sale is what was paid by another door: told of the keeper's own purchases of which the ledger keeps the cost. */
+export function saleRemarks({ pieces }: Pick<Records, 'pieces'>, folder: CabinetFolder): readonly string[] {
+  const kept = piecesWith('cost', folder);
+  const told = pieces.filter(({ id, fields }) => {
+    const last = fields.provenance?.at(-1);
+    if (last === undefined || fields.publish === 'no' || !kept.has(id)) return false;
+    return [last.says, last.source, last.from, last.to].some((text) => text !== undefined && LOT.test(text));
+  });
+  if (told.length === 0) return [];
+  const names = told.slice(0, NAMED).map(({ id }) => id);
+  const more = told.length > NAMED ? ` and ${told.length - NAMED} more` : '';
+  return [
+    `${told[0]?.file ?? ''}: the last step in the provenance of ${names.join(', ')}${more} names the lot of a public sale, where others may read what you paid, which your ledger keeps private. Leave the lot out, or keep it if you do not mind.`,
+  ];
 }
 
 /** What a sheet said of money, storage or a seller is in no file but the ledger, also where it could not be read. */

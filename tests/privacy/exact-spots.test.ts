@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { exactSpotIn, houseIn } from '../../src/privacy/exact-spots.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { findRecordRemarks } from '../../src/privacy/exact-in-text.ts';
+import { findRecordRemarks, saleRemarks } from '../../src/privacy/exact-in-text.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
 
 const PENNY = 'pieces/plain-penny/piece.md';
@@ -186,6 +186,32 @@ test.for(FIND_RECORDS)('numbers of records of finds: %s', async ([, change, numb
   const folder = changed(await markedCabinet(), change);
   const remarks = findRecordRemarks(readCabinet(folder).records, folder);
   expect(remarks.map((remark) => /^pieces\/[^:]+: "(.*?)" looks/.exec(remark)?.[1])).toEqual(numbers);
+});
+
+const owned = (steps: string) => (text: string) => text.replace(/^provenance:\n(?: .*\n)+/m, `provenance:\n${steps}`);
+/** Whether the keeper's own purchase can be looked up by its lot; the ledger keeps the cost of the penny. */
+test.for<[why: string, steps: string, told: boolean]>([
+  ['the last step names the lot', '  - { when: 2015, how: auction, to: the keeper, says: lot 112 }\n', true],
+  [
+    'it names the lot in German',
+    '  - { when: 2015, how: auction, to: the keeper, source: "Herbstauktion, Los 112" }\n',
+    true,
+  ],
+  [
+    'an older step names it',
+    '  - { when: 1934, how: auction, says: lot 318 }\n  - { when: 1998, how: purchase, to: the keeper }\n',
+    false,
+  ],
+  [
+    'words that only look like it',
+    '  - { when: 2015, how: purchase, to: the keeper, says: a lot of rubbish and Carlot 2 }\n',
+    false,
+  ],
+])('a lot of a public sale: %s', async ([, steps, isTold]) => {
+  const folder = changed(await markedCabinet(), { [PENNY]: owned(steps) });
+  const { records, problems } = readCabinet(folder);
+  expect(problems).toEqual([]);
+  expect(saleRemarks(records, folder).length === 1).toBe(isTold);
 });
 
 test.for(['cost', 'ledger cost', 'seller', 'ledger find-spot'])('what a sheet said of %s stands in no piece', async (name) => {
