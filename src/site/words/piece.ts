@@ -138,6 +138,7 @@ export const pieceWords = {
     'third party': 'graded by a third party',
   },
   timeFold: 'On a line of years',
+  oldMetal: 'A piece as old as this is more than its metal, and once melted it is lost.',
   ofHost: 'of the piece it was made from',
   inOneLine: 'As one line, the way museums write it',
   noChain: 'The provenance is not recorded.',

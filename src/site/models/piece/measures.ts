@@ -117,6 +117,9 @@ function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   });
 }
 
+/** What was made before this year is told to be more than its metal. */
+const OLD = 1900;
+
 /** What the fine metal would come to at the keeper's own price; nothing where that would mislead or no price is given. */
 export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const { metal } = piece;
@@ -134,7 +137,8 @@ export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] 
   if (!value.ok) return [];
   const { low, high, currency, caution } = value.value;
   const said = pieceWords.range(formatMoney({ minor: low, currency }), formatMoney({ minor: high, currency }));
-  return row(pieceWords.field.value, said, { note: caution });
+  const isOld = (piece.found ?? null) !== null || (piece.years !== null && piece.years.high < OLD);
+  return row(pieceWords.field.value, said, { note: isOld ? `${caution} ${pieceWords.oldMetal}` : caution });
 }
 
 /** A penny is not shown as so much scrap unless the keeper wants that. */
