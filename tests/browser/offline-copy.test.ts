@@ -29,7 +29,7 @@ beforeAll(async () => {
     'dist',
     folder,
     { base: '/', exhibit: 'struck-in-york' },
-    { title: 'Struck in York', cabinet: 'The Circle', address: null },
+    { title: 'York and its money', cabinet: 'The Circle', address: null },
   );
   browser = await openBrowser();
   context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
@@ -93,10 +93,10 @@ describe('the hall copy, opened from a folder with the network off', () => {
   test('begins with the exhibit, whichever of the two files is opened, and goes on to the catalogue and back', async () => {
     const page = await openAt('index.html');
     await page.waitForURL(/open-me\.html$/);
-    expect(await page.locator('h1').innerText()).toBe('Struck in York');
+    expect(await page.locator('h1').innerText()).toBe('York and its money');
     await page.locator('header a').first().click();
     expect(page.url()).toMatch(/\/catalogue\/index\.html$/);
-    await page.locator('main a', { hasText: 'Struck in York' }).first().click();
+    await page.locator('main a', { hasText: 'York and its money' }).first().click();
     expect(page.url()).toMatch(/\/open-me\.html$/);
     await page.locator('a[href="#case-2"]').first().click();
     expect(page.url()).toMatch(/open-me\.html#case-2$/);

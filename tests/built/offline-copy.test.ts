@@ -18,7 +18,7 @@ afterAll(async () => {
 describe('the hall copy of the demo', () => {
   const hall = (): string => join(folder, 'demo');
   beforeAll(async () => {
-    const shown = { title: 'Struck in York', cabinet: 'The Circle', address: null };
+    const shown = { title: 'York and its money', cabinet: 'The Circle', address: null };
     await makeHallCopy('dist', hall(), { base: '/', exhibit: 'struck-in-york' }, shown);
   });
 
