@@ -33,7 +33,7 @@ export function depthNotes({ inside, groups }: CaseToSet): readonly string[] {
   const unknown = pieces.filter(({ thickness }) => thickness === null).length;
   if (inside.depth === null || unknown === 0) return [];
   return [
-    `Depth was not judged for ${ofAll(unknown, pieces.length)}: the thickness of the piece, or of its holder, is not recorded.`,
+    `The depth was not checked for ${ofAll(unknown, pieces.length)}: the thickness of the piece, or of its holder, is not recorded.`,
   ];
 }
 

@@ -36,6 +36,8 @@ describe('the inside of a case', () => {
   test('a size is told in the unit of the keeper, never too small', () => {
     expect(inCaseUnit({ width: 831, height: 527.1 })).toBe('831 × 528 mm');
     expect(inCaseUnit({ width: 831, height: 527.1 }, 'cm')).toBe('83.5 × 53 cm');
+    // 24 and 16 inches by the inch of 25.4 mm, without the remainder of a division.
+    expect(inCaseUnit({ width: 609.6, height: 406.4 }, 'in')).toBe('24 × 16 in');
     expect(inCaseUnit({ width: 831, height: 527.1 }, 'in')).toBe('32¾ × 21 in');
     for (let inches = 1; inches <= 100; inches += 1)
       expect(inCaseUnit({ width: inches * 25.4, height: 25.4 }, 'in')).toBe(`${inches} × 1 in`);
@@ -133,10 +135,10 @@ describe('a case of holders', () => {
     ]);
   });
 
-  test('without a thickness the plan says that depth was not judged', () => {
+  test('without a thickness the plan says that the depth was not checked', () => {
     const unknown = { ...shallow, groups: [{ title: 'Slabs', text: null, pieces: [piece(1, { thickness: null })] }] };
     expect(layCase(unknown, style).notes).toEqual([
-      'Depth was not judged for the piece: the thickness of the piece, or of its holder, is not recorded.',
+      'The depth was not checked for the piece: the thickness of the piece, or of its holder, is not recorded.',
     ]);
   });
 
