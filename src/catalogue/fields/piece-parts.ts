@@ -108,12 +108,15 @@ export function linkRows(context: DateContext) {
     when: row(orBlank(field((text) => parseDate(text, { ...context, dateOf: 'event' }), 'date-unreadable')).optional(), {
       label: 'When', control: 'line', reads: 'event', blanks: true, example: '1934', says: 'When it passed.',
     }),
-    how: row(words.optional(), { label: 'How', control: 'line', example: 'auction', says: 'auction, purchase, gift, bequest, find.' }),
+    how: row(words.optional(), {
+      label: 'How', control: 'line', example: 'auction',
+      says: 'auction, purchase, sale, gift, bequest, inheritance, descent, exchange, transfer, loan, find, or a word of your own.',
+    }),
     from: row(words.optional(), { label: 'From', control: 'line', example: 'a fair', says: 'From whom.' }),
     to: row(words.optional(), { label: 'To', control: 'line', example: 'A. Collector', says: 'To whom.' }),
     evidence: row(z.enum(EVIDENCE).optional(), {
       label: 'Evidence', control: 'choice', choices: EVIDENCE, example: 'plate-match',
-      says: 'How it is known. The first five document a date; a statement and an inference do not.',
+      says: 'How it is known. All document a date but a statement and an inference.',
     }),
     source: row(words.optional(), { label: 'Source', control: 'line', example: 'sale list', says: 'Where that can be read.' }),
     says: row(words.optional(), { label: 'It says', control: 'line', example: 'lot 318', says: 'The words of the source.' }),

@@ -35,9 +35,16 @@ export function partsAsLines(rows: FactsTable): readonly string[] {
   return [...seen].map(
     ([parts, names]) =>
       `- ${names.map((name) => `\`${name}\``).join(', ')}: ${Object.entries(parts)
-        .map(([name, { says }]) => `\`${name}\` (${says.replace(/\.$/, '')})`)
+        .map(
+          ([name, { says, choices, control }]) => `\`${name}\` (${says.replace(/\.$/, '')}${oneOf(control, choices)})`,
+        )
         .join('; ')}.`,
   );
+}
+
+/** The words that a choice of more than yes and no is among. */
+function oneOf(control: string, choices: readonly string[] = []): string {
+  return control === 'choice' && !choices.includes('yes') ? `. One of: ${choices.join(', ')}` : '';
 }
 
 function folded(text: string, wide: number): readonly string[] {

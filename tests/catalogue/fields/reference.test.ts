@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { readCsv } from '../../../src/catalogue/csv.ts';
+import { EVIDENCE } from '../../../src/catalogue/fields/piece-parts.ts';
 import { PIECE_ROWS } from '../../../src/catalogue/fields/piece-fields.ts';
 import { fieldsAsLines, partsAsLines } from '../../../src/catalogue/fields/reference.ts';
+import type { FieldFacts } from '../../../src/catalogue/fields/row.ts';
 import { LIFE_COLUMNS } from '../../../src/catalogue/life.ts';
 import { readForm } from '../../../src/catalogue/read-fields.ts';
 import { cabinetSchema, GUIDE_COLUMNS, LEDGER_COLUMNS } from '../../../src/catalogue/schema/cabinet.ts';
@@ -13,6 +15,7 @@ import { eraSchema, setSchema } from '../../../src/catalogue/schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from '../../../src/catalogue/schema/lists.ts';
 import { seriesSchema } from '../../../src/catalogue/schema/series.ts';
 import { pieceSchema } from '../../../src/catalogue/schema/piece.ts';
+import { pieceWords } from '../../../src/site/words/piece.ts';
 import { filesOfNewCabinet } from '../../../src/commands/begin/new-cabinet.ts';
 
 const REFERENCE = 'content/README.md';
@@ -61,6 +64,27 @@ describe.for(SCHEMAS)('the reference of %s', ([heading, schema]) => {
   test('leaves no field out', () => {
     for (const name of namesIn(schema)) expect.soft(under(heading), name).toMatch(new RegExp(`\\b${name}\\b`));
   });
+});
+
+test('the whole piece that the reference begins with is read without a problem', () => {
+  const [block = ''] = blocksOf(under('A whole piece'));
+  const [, fields = ''] = /^---\n(.*?)^---$/ms.exec(block) ?? [];
+  expect(Object.keys(readForm(pieceSchema(), fields, REFERENCE).fields ?? {}).length).toBeGreaterThan(12);
+  expect(readForm(pieceSchema(), fields, REFERENCE).problems).toEqual([]);
+});
+
+test('the reference says which lines take a list, and gives every choice of the parts', () => {
+  const [before = ''] = under('A piece').split('\n    number:');
+  for (const [name, { control, several }] of Object.entries<FieldFacts>(PIECE_ROWS))
+    expect.soft([name, before.includes(`\`${name}\``)]).toEqual([name, ['lines', 'rows'].includes(control) || several === true || ['number', 'title', 'kind'].includes(name)]); // prettier-ignore
+  for (const evidence of EVIDENCE) expect.soft(under('A piece')).toContain(evidence);
+});
+
+// Of a way that the words of the site do not know, they say the word as it was given.
+test('every way in which a piece passes that the reference names is one that the pages can say', () => {
+  const [, ways = ''] = /`how` \(([^)]*), or a word of your own\)/.exec(under('A piece')) ?? [];
+  expect(ways.split(', ').length).toBeGreaterThan(9);
+  for (const how of ways.split(', ')) expect.soft(pieceWords.passage(how, { to: 'B' })).not.toBe(`${how} to B`);
 });
 
 test('the reference names every column of the private tables', () => {
