@@ -27,7 +27,7 @@ export type ScheduleHead = {
 };
 
 const NOT_A_VALUATION =
-  'Values are the keeper’s own figures, not a valuation: an insurer may ask for one by a licensed valuer. Keep this schedule apart from the pieces.';
+  'Values are the keeper’s own figures, not a valuation: an insurer may ask for one by a qualified valuer. Keep this schedule apart from the pieces.';
 
 /** One page to print, black on white, a piece never broken over two sheets. Pictures are the photographs beside the pieces. */
 export function scheduleAsHtml(head: ScheduleHead, { pieces, totals }: Schedule): string {

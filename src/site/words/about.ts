@@ -34,7 +34,7 @@ export const aboutWords = {
     'What a piece cost, what it may be worth, for how much it is insured, where it is kept, and where exactly it was found; nor from whom it was bought, unless the keeper tells it in the history of the piece. These facts are in a folder of their own. The program that makes this site reads it only to make sure that none of it is published. Where the value of the fine metal is shown, it is computed at a dated price; that is not what a piece is worth.',
   cautionsTitle: 'Cautions',
   cautionsLead:
-    'These are short and are not legal advice. Law differs from country to country and changes: ask the local authority, a museum, a conservator or a licensed valuer.',
+    'These are short and are not legal advice. Law differs from country to country and changes: ask the local authority, a museum, a conservator or a qualified valuer.',
   cautions: {
     finds:
       'Most countries have a law of finds. Some require that every find be reported, some only certain ones, some forbid looking without leave; in England and Wales, in Scotland, in Ireland and on the Continent the rules are not the same. Ask the local authority or museum before you dig, and again before you buy what was dug. Old objects may also need a licence to leave one country or enter another: ask before you send or carry a piece over a border.',
@@ -46,20 +46,20 @@ export const aboutWords = {
       'No advice is given here on cleaning, because the only safe advice is not to. Dirt can be taken off later; metal cannot be put back. A conservator can say what a piece needs.',
     lead: 'Lead and its corrosion are poisonous when swallowed or breathed. Wash your hands after handling a leaden piece, do not eat or drink beside it, keep the dust off, and keep it from children.',
     value:
-      'A figure for fine metal is weight times fineness times a dated price, and nothing more. It is not an offer, not an appraisal and not what a piece would sell for. For insurance, sale, tax or inheritance ask a licensed valuer where you live.',
+      'A figure for fine metal is weight times fineness times a dated price, and nothing more. It is not an offer, not an appraisal and not what a piece would sell for. For insurance, sale, tax or inheritance ask a qualified valuer where you live.',
     publishing:
       'A public catalogue tells anybody what there is to steal. Publish no address, no find spot, no price and no photograph with its place in it; think before you publish gold at all; and tell your insurer that you publish.',
   } satisfies Record<CautionName, string>,
   madeTitle: 'How it was made',
   made: [
     'The cabinet is a folder of text files, one for each piece, and a photograph or two beside each. A program named Underglass checks every file, works out what can be worked out, and writes these pages. They contain no tracking and load nothing from other sites; they work without scripts, and can be kept as they are.',
-    'Coastlines are those of Natural Earth, which is in the public domain. The letters are EB Garamond and Source Sans, under the SIL Open Font Licence. Every era scheme, standard and set names its own source.',
+    'Coastlines are those of Natural Earth, which is in the public domain. The typefaces are EB Garamond and Source Sans, under the SIL Open Font Licence. Every era scheme, standard and set names its own source.',
   ],
   data: 'Everything here is also available as data.',
 } as const;
 
 export const readingsWords = {
-  title: 'How things are read here',
+  title: 'How dates, grades and weights are read',
   description:
     'How dates, grades, weights, legends, references and provenances are written and understood in this cabinet.',
   lead: 'Examples of how dates, grades, weights and legends are read, and what is asked when they can be read in two ways.',

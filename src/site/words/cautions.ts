@@ -22,7 +22,7 @@ export const cautionWords = {
   lead: { name: 'Lead', short: 'Wash your hands after touching it, and keep it from children.' },
   value: {
     name: 'A value of metal',
-    short: 'It is dated, and is neither an offer nor an appraisal. For insurance or sale ask a licensed valuer.',
+    short: 'It is dated, and is neither an offer nor an appraisal. For insurance or sale ask a qualified valuer.',
   },
   publishing: {
     name: 'Publishing',

@@ -22,7 +22,7 @@ export const citeWords = {
     ];
     return address === null ? `${parts.join(', ')}.` : `${parts.join(', ')}, ${address}`;
   },
-  formats: 'For a program that keeps references',
+  formats: 'For reference managers',
   bibTeX: 'BibTeX',
   cslJson: 'CSL-JSON',
 } as const;

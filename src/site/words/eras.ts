@@ -29,7 +29,7 @@ export const erasWords = {
   region: 'For:',
   ends: {
     inclusive: 'The first and the last year of a period both belong to it.',
-    shared: 'A year in which one period ends and the next begins belongs half to each.',
+    shared: 'A year in which one period ends and the next begins counts half to each.',
   },
   periodsOf: (title: string): string => `The periods of “${title}”`,
   schemeSays: (title: string): string =>

@@ -7,10 +7,10 @@ const KINDS: Readonly<Record<CaseKind, string>> = {
   'wall-frame': 'A wall frame',
 };
 
-/** What is said of exhibits on line. */
+/** What is said of exhibits online. */
 export const exhibitWords = {
   title: 'Exhibits',
-  description: 'Exhibits laid out in cases, to read on line or to print and set up.',
+  description: 'Exhibits laid out in cases, to read online or to print and set up.',
   lead: 'Pieces chosen and laid out in cases, to read here or to see at the club.',
   none: 'There is no exhibit yet.',
   shownBy: (keeper: string) => ended(`Shown by ${keeper}`),
@@ -25,7 +25,7 @@ export const exhibitWords = {
   backToCases: 'Back to the cases',
   caseAlone: 'This case on a page of its own',
   wholeExhibit: 'The whole exhibit',
-  end: 'Bibliography, acknowledgements and forms to print',
+  end: 'Bibliography, acknowledgements and printing',
   chapters: 'The cases',
   caseName: (number: number, title: string | null) => (title === null ? `Case ${number}` : `Case ${number}: ${title}`),
   boardName: (group: string) => `The pieces of “${group}”`,

@@ -51,8 +51,8 @@ export const findWords = {
   by: (facet: FacetName, label: string) => `${FACET[facet]}: ${label}`,
   page: (page: number, of: number) => `page ${page} of ${of}`,
   nextPage: 'Next page',
-  /** Of all pieces: `Of all: 73 kept, 1 lent, 1 sold`. */
-  inAll: (statuses: string) => `Of all: ${statuses}`,
+  /** Of all pieces: `In all: 73 kept, 1 lent, 1 sold`. */
+  inAll: (statuses: string) => `In all: ${statuses}`,
   pages: 'Pages',
   words: 'Words',
   wordsHint: 'A ruler, a town, a word of the legend',

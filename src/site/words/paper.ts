@@ -2,14 +2,14 @@
 export const paperWords = {
   forms: 'Print and set up',
   description: 'The forms of an exhibit, to be printed at true size.',
-  heading: (exhibit: string) => `${exhibit}: the forms to print`,
+  heading: (exhibit: string) => `${exhibit}: print`,
   lead: 'Tick what to print, and print it from the menu of your browser, or with Ctrl P (⌘ P on a Mac): the sheets below are what comes out.',
   howToPrint: 'At true size, and on which paper',
   how: (paper: string) => [
     `In the window that opens choose ${paper}, 100 % (“actual size”), no margins, and no headers or footers. The line at the foot of every sheet must be 100 mm long: hold a ruler to it before you cut.`,
     `Begin on plain ${paper} with the plans and the set-up list. Put the joined sheets of a plan into the empty case: they show where everything goes.`,
     'Then put in white card of 160 to 250 g for the title, headings, labels, tickets and books.',
-    'Everything is black on white: a printer without colours does. Codes for visitors and large print are printed where you tick them.',
+    'Everything is black on white, so a black-and-white printer will do. QR codes and large print are printed where you tick them.',
   ],
   stock: { plain: 'On plain paper', card: 'On card' },
   choose: 'What to print',
@@ -21,7 +21,7 @@ export const paperWords = {
     'Front: number, ruler, denomination, mint, date. Back: number, reference, metal and weight, die axis, issuer. “York?” is possibly York, “prob. York” probably. Fold along the dashes, paste, and cut round the front.',
   reports: 'What does not fit',
   withheldHeading: 'What is left out of this form',
-  back: 'The exhibit on line',
+  back: 'The exhibit online',
   others: 'Other forms',
   form: (paper: string, anonymous: boolean) =>
     `${paper}, ${anonymous ? 'without a name, for judging' : 'as the exhibit is shown'}`,
@@ -59,7 +59,7 @@ export const paperWords = {
   cutOff: (name: string, width: number, height: number) =>
     `${name}: ${Math.ceil(width)} × ${Math.ceil(height)} mm, larger than the sheet, so it is cut off there. Shorten the text or make the label narrower.`,
   aCard: 'A card',
-  codes: 'Codes to the page of each case, for visitors',
+  codes: 'QR codes for visitors, one for each case',
   codeSays: 'Pieces and labels of this case, on your telephone',
   largePrint: 'Every text in large print (24 pt)',
   plans: 'Plans of the cases',

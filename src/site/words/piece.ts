@@ -137,7 +137,7 @@ export const pieceWords = {
     dealer: 'as graded by the seller',
     'third party': 'graded by a third party',
   },
-  timeFold: 'On a line of years',
+  timeFold: 'On a timeline',
   oldMetal: 'A piece as old as this is more than its metal, and once melted it is lost.',
   ofHost: 'of the piece it was made from',
   inOneLine: 'As one line, the way museums write it',

@@ -14,5 +14,5 @@ export const worksWords = {
   set: (title: string): string => `the set “${title}”`,
   exhibit: (title: string): string => `the exhibit “${title}”`,
   short: (name: string): string => `Cited as ${name}.`,
-  read: 'Read on line',
+  read: 'Read online',
 } as const;
