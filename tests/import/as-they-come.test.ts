@@ -252,6 +252,26 @@ describe('a list with private columns that repeat public words', () => {
     expect(plan.unread.map(({ text }) => text)).toEqual(['1921 75-97']);
   });
 
+  test('a book with a page word or a volume behind it is one book, and a column of books joins one of numbers', async () => {
+    const { folder, plan, problems } = await imported(
+      'No,Cited,Book,Nr\n1,sear 12,North,1018\n2,sear page 45,North,1019/2\n3,"sear vol. 2, 77",,12\n4,sear 13,North,\n',
+      'always: { kind: coin }\ncolumns: { No: number, Cited: references, Book: reference work, Nr: reference number }\n',
+    );
+    expect(problems).toEqual([]);
+    expect(plan.lists.filter(({ kind }) => kind === 'works').map(({ file }) => file)).toEqual([
+      'works/sear.yaml',
+      'works/north.yaml',
+    ]);
+    expect(pieceOf(folder, '1')).toContain('references: [sear 12, north 1018]');
+    expect(/^references: (.*)$/m.exec(pieceOf(folder, '2'))?.[1]).toMatch(/^\[.*sear.*p\. 45.*, north 1019\/2\]$/);
+    expect(/^references: (.*)$/m.exec(pieceOf(folder, '3'))?.[1]).toContain('77');
+    // A number without its book, and a book without a number, are asked about.
+    expect(plan.unread.map(({ row, text }) => [row, text])).toEqual([
+      [4, '12'],
+      [5, 'North'],
+    ]);
+  });
+
   test('a number that equals a private cell is no leak', async () => {
     const { problems, plan } = await imported(
       'No,Title,Old label\nA-1234-56,Penny,A-1234-56\n',

@@ -36,6 +36,14 @@ const LOOKS: readonly {
   { fits: () => true, says: 'words', worth: 5 },
 ]; // prettier-ignore
 
+/** A heading over how many were struck of a type: a fact of the type, for which a piece has no field. */
+const MINTAGES =
+  /^(?:mintages?|auflagen?|pr[äa]gezahl(?:en)?|gepr[äa]gt|tirages?|tiratura|oplagen?|tirada|acuñaci[oó]n)(?!\p{L})/iu;
+const MINTAGE = {
+  says: 'how many were struck: a piece has no field for it; write story where it is to be published',
+  worth: 3,
+};
+
 /** Whether four in five are so, and one at least bears the mark of it. */
 function mostly({ form, mark }: Looked): (texts: readonly string[]) => boolean {
   return (texts) =>
@@ -54,7 +62,7 @@ export function tellUnnamed(sheet: Sheet, mapping: Mapping): string {
     if (more.length > 0 || only?.kind !== 'ledger' || only.column !== undefined) return [];
     const texts = sheet.rows.map(({ cells }) => cells[at]?.text ?? '').filter((text) => text !== '');
     const first = [...new Set(texts)];
-    const look = LOOKS.find(({ fits }) => fits(texts, first.length));
+    const look = MINTAGES.test(key) ? MINTAGE : LOOKS.find(({ fits }) => fits(texts, first.length));
     if (look === undefined || texts.length === 0) return [];
     const values = first.slice(0, 3).map((text) => `"${shorten(text.replace(/\s+/g, ' '), 24)}"`);
     const line = `  ${shorten(key, 28)}, ${texts.length} ${texts.length === 1 ? 'cell' : 'cells'}: ${values.join(', ')} – ${look.says}`;

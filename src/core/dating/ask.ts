@@ -16,6 +16,8 @@ const LOST_OR_DOUBTFUL = new RegExp(`^(?:${anyOf(ABOUT)} ?)?(?<known>\\d{3})\\?$
 /** Tens of years that are yet to come were not lost from a coin. */
 const LAST_TEN = 202;
 const OF_ROME = ['rome', 'roman', 'byzantin', 'parthia', 'kushan'];
+/** Marks of doubt that stand for figures: `1???` is no year 1. */
+const FIGURES_LOST = /^(?<first>[1-9])(?<marks>\?{2,3})$/;
 const NO_LAST_FIGURE = /^(?<known>\d{3})-\??$/;
 
 const APRIL = /^apr(?:\. ?| )(?<date>\d{4})$/;
@@ -45,6 +47,10 @@ export function askWhichWord(text: string, context: DateContext = {}): string | 
   if (early !== undefined) return early;
   const doubtful = askOfLostFigure(text, context);
   if (doubtful !== undefined) return doubtful;
+  const { first = '', marks = '' } = FIGURES_LOST.exec(text)?.groups ?? {};
+  if (first !== '') {
+    return `"${text}" may have lost figures; write ${first}${marks.replaceAll('?', 'X')}, or AD ${first} (?).`;
+  }
   const known = NO_LAST_FIGURE.exec(text)?.groups?.['known'];
   if (known !== undefined) {
     return `"${text}" may have lost a figure or its second year; write ${known}X, or from AD ${known}.`;

@@ -9,6 +9,8 @@ const REMARKS = new Set(
     'pleasing scarce rare rarity prooflike pl dpl dmpl cam dcam ucam cameo specimen weak weakly soft flat double well bold boldly full whole centred centered',
     'off-centre off-center offcentre struck strike sharp sharply clear clearly legible complete round flan lettering legend portrait detail nice lovely',
     'superb ticket tickets label tag envelope ex sale countermark countermarks countermarked contremarque contremarquée contremarqué gegenstempel contromarca contramarca collection coll pedigree provenance auction hoard lot schöne prächtige belle jolie bella bonita mooie',
+    // What a piece is kept in or hangs from.
+    'box boxed case cased slab slabbed capsule holder folder pouch ribbon ribbons certificate etui originaletui schachtel kapsel zertifikat coffret écrin boîte ruban nastro astuccio cofanetto estuche cinta doosje lint',
   ].flatMap((line) => line.split(' ')),
 ); // prettier-ignore
 

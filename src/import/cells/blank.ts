@@ -7,7 +7,9 @@ const WORDS: Readonly<Record<Meaning, readonly string[]>> = {
   unknown: [
     '?', '??', '???', '(?)', 'unknown', 'unkn.', 'not known', 'uncertain', 'inconnu', 'inconnue', 'incertain', 'unbekannt', 'unbek.',
     'ungewiss', 'unsicher', 'sconosciuto', 'sconosciuta', 'ignoto', 'incerto', 'desconocido', 'desconocida', 'incierto', 'incierta',
-    'onbekend', 'onzeker',
+    'onbekend', 'onzeker', 'uncertain mint', 'unknown mint', 'mint unknown', 'mint uncertain', 'uncertain ruler', 'unknown ruler',
+    'uncertain king', 'unknown king', 'uncertain emperor', 'unbekannte münzstätte', 'unbestimmte münzstätte', 'münzstätte unbekannt',
+    'unbek. mzst.', 'atelier incertain', 'atelier indéterminé', 'atelier inconnu', 'zecca incerta', 'zecca ignota', 'ceca incierta', 'onbekende munt',
   ],
   none: [
     'none', 'n/a', 'not applicable', 'aucun', 'aucune', 'néant', 'sans objet', 'keine', 'keiner', 'kein', 'entfällt', 'entf.',

@@ -14,6 +14,11 @@ const YEARS_AFTER = new RegExp(String.raw`^(.*?\D)[,;:]? (${FIRST_YEAR} ?[-–/]
 
 /** A name, or several of a joint reign, with the years a sheet puts behind it; a question mark behind it is a doubt. */
 export function readNames(text: string, field: Named): readonly Said[] {
+  if (field === 'ruler' && POSTHUMOUS.test(text))
+    return [
+      ...readNames(text.replace(POSTHUMOUS, ''), field),
+      { kind: 'more', field: 'peculiarities', values: ['posthumous'] },
+    ];
   const parts = field === 'ruler' ? text.split(/\s*;\s*|\s+\/\s+|\s*\n\s*/) : [text];
   const doubtful = parts.some((part) => part.includes('?'));
   const names = parts.map((part) => part.replace(DOUBT, '$1').trim()).filter((part) => part !== '');
@@ -58,6 +63,10 @@ const OF_SOMEBODY = /\s(?:of|von|des|du|de|di)\s+(?:the\s+)?\p{Lu}/u;
 
 /** A mint's letter, several of them, or a place in two or three letters and a stop: `A`, `D, F, G, J`, `CA`, `Wü.` */
 const IN_SHORT = /^(?:\p{Lu}{1,2}(?:\s*[,/+-]\s*\p{Lu}{1,2})*|\p{Lu}\p{Ll}{1,2}\.)$/u;
+/** One of two places or denominations: `London or Canterbury`, `Dupondius/As`. For rulers, who may also rule together, it is asked later. */
+const EITHER = /\s(?:or|oder|ou|eller)\s|\p{L}{3}\/\p{L}{3}/u;
+/** Said of a ruler who was dead when the piece was struck. */
+const POSTHUMOUS = /,? [([]?(?:posthum(?:ous(?:ly)?|e)?|postumo|póstumo|postuum)\.?[)\]]?$/iu;
 /** Words for several that are not named. */
 const MANY =
   /^(?:various|several|misc|div|diverse?|versch|verschiedene?|diverses?|vari[eo]|varios|varias|mixed|gemischt)\.?$/iu;
@@ -69,6 +78,8 @@ function noName(text: string, field: Named): string | null {
     return `"${text}" is more than a name. Write the ${field} alone, and the rest where it belongs.`;
   if (field === 'mint' && IN_SHORT.test(text))
     return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${text}: the name of the place }.`;
+  if (field !== 'ruler' && EITHER.test(text))
+    return `"${text}" leaves open which. Write the more likely one with a question mark behind it, or leave it out.`;
   if (MANY.test(text)) return `"${text}" names none. Leave it out, or write which.`;
   if (field === 'ruler' && GODS.has(plain))
     return `"${text}" is shown on coins and struck none. Write the ruler or issuer here, and ${text} in the design.`;

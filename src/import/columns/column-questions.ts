@@ -29,7 +29,7 @@ const ASKED: Readonly<Record<string, Asked>> = {
       ['where I keep it (private)', 'ledger storage'], ['exact find spot (private)', 'ledger find-spot'], ['find area, to be published', 'found area'],
       ['mint', 'mint'], ['the region or country of the mint', 'mint area'], ['issuer: a state or country', 'issuer'],
     ],
-    otherwise: 'It stays in the ledger under its own heading.',
+    otherwise: 'It is kept private.',
   },
   country: {
     asks: 'is it the country or realm a piece belongs to, or something of your own?',

@@ -83,6 +83,8 @@ export type MappedColumn = { readonly heading: string; readonly readings: readon
 
 /** Without the date, which a label prints on a line of its own. */
 export const DEFAULT_TITLE = '{denomination} of {ruler}, {mint}';
+/** In languages whose word for *of* changes with the name behind it. */
+export const PLAIN_TITLE = '{denomination}, {ruler}, {mint}';
 
 export const EMPTY_MAPPING: Mapping = {
   language: 'en',

@@ -3,7 +3,7 @@ import { columnKeys, readingsOf } from './column-key.ts';
 import { kindsIn } from '../cells/word-cell.ts';
 import { erasIn, saysKinds } from './detect-conventions.ts';
 import type { Language, Mapping, Settings } from './mapping.ts';
-import { EMPTY_MAPPING, LANGUAGES } from './mapping.ts';
+import { DEFAULT_TITLE, EMPTY_MAPPING, LANGUAGES, PLAIN_TITLE } from './mapping.ts';
 import { isOwnTable, ownReading } from './own-table.ts';
 import type { Question } from './question.ts';
 import { aboveQuestions, settle, wholeQuestions } from './setting-questions.ts';
@@ -32,10 +32,12 @@ export function suggestMapping(
   );
   const columns = suggested.map(({ heading, readings }, at) => withScale({ heading, readings, cells: cellsAt(at) }));
   const { settings, questions } = settle(columns);
+  const language = languageOf(suggested);
   return {
     mapping: {
       ...EMPTY_MAPPING,
-      language: languageOf(suggested),
+      language,
+      title: language === 'en' ? DEFAULT_TITLE : PLAIN_TITLE,
       settings,
       calendars: columns.flatMap(({ heading, cells }) =>
         (erasIn(cells) ?? []).map((one) => ({ column: heading, ...one })),

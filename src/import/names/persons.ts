@@ -7,7 +7,16 @@ import { rulerKey, spelledAlike } from './ruler-key.ts';
 /** Two who ruled together, as English, German, French, Spanish, Italian, Dutch, Danish and Swedish join them. */
 const AND = /\s*[&+]\s*|\s+(?:[Aa]nd|AND|[Uu]nd|UND|et|ET|y|e|en|og|och)\s+/u;
 /** One of two: `Henry II or III`, `Edward I/II`, `Edward I-III`. */
-const OR = /\s(?:or|OR|oder|ODER|ou|OU|o|eller)\s|\s[IVX]+\s?[-–/]\s?[IVX]+$/u;
+const OR = /\s(?:or|OR|oder|ODER|ou|OU|o|eller)\s|\s[IVX]+\s?[-–/]\s?[IVX]+$|\p{L}\/\p{L}/u;
+/** One who struck for another: `Antoninus Pius for Marcus Aurelius`. */
+const STRUCK_FOR = /^(.*\S) (?:for|für|pour|per|voor) (\p{Lu}.*)$/u;
+/** Joint rulers who are named without their numbers: a ruler of the bare name would be somebody else. Facts of English history. */
+const PAIRS: ReadonlyMap<string, readonly string[]> = new Map([
+  ['william mary', ['William III', 'Mary II']],
+  ['wm mary', ['William III', 'Mary II']],
+  ['philip mary', ['Philip', 'Mary I']],
+  ['mary philip', ['Mary I', 'Philip']],
+]);
 const BRACKET = /^(.*\S)\s*[([]([^()[\]\d]*\p{L}[^()[\]\d]*)[)\]]$/u;
 /** Words that begin what is said of a person shown: `(for Faustina II)`. */
 const FOR = /^(?:for|für|fuer|pour|per|por|voor|sitter|portrait|bust|mit|with|avec)\b:?\s*/iu;
@@ -62,7 +71,7 @@ function withRulers({ ruler: _, ...names }: Draft['names'], rulers: readonly Nam
 
 /** Whether a name is one person's and nothing else. */
 function isPlain(name: string): boolean {
-  return !AND.test(name) && !OR.test(name) && !BRACKET.test(name);
+  return ![AND, OR, BRACKET, STRUCK_FOR].some((form) => form.test(name));
 }
 
 function splitName(name: string, whole: ReadonlySet<string>, isPerson: (name: string) => boolean): Split {
@@ -81,11 +90,19 @@ function splitName(name: string, whole: ReadonlySet<string>, isPerson: (name: st
       names: [],
       asked: `"${name}" leaves open which of several. Write the more likely one with a question mark behind it, or leave the ruler out.`,
     };
+  const [, striker = '', other = ''] = STRUCK_FOR.exec(name) ?? [];
+  if (striker !== '')
+    return {
+      names: [],
+      asked: `"${name}" names one who struck and one for whom. Write ${striker} as the ruler, and ${other} in the design or in a column of those struck for.`,
+    };
   const parts = name
     .split(AND)
     .flatMap((part) => part.split(/\s*,\s*/))
     .filter((part) => part !== '');
   if (parts.length < 2) return asOne;
+  const pair = PAIRS.get(parts.map((part) => plainLetters(part).replace(/\.$/, '')).join(' '));
+  if (pair !== undefined) return { names: pair.map((part) => ({ name: part })), asked: null };
   if (parts.every(isPerson)) return { names: parts.map((part) => ({ name: part })), asked: null };
   if (parts.some((part) => NUMERAL.test(part))) {
     const [first = ''] = parts;

@@ -69,6 +69,8 @@ const REFUSED: readonly (readonly [text: string, offered: string | undefined])[]
   ['157?', '157X'],
   ['157?', 'AD 157 (?)'],
   ['c. 157?', '157X'],
+  ['1???', '1XXX'],
+  ['1???', 'AD 1 (?)'],
   ['n. 1300', 'after 1300'],
   ['03/1911', 'March 1911'],
   ['1911 A, D', '1911'],

@@ -125,6 +125,9 @@ const READ: readonly Row[] = [
   ['reverse legend', 'uniface', { faces: 'uniface' }],
   ['kind', 'Medaille', { kind: 'medal' }],
   ['axis', '180°', { axis: '6h' }],
+  ['ruler', 'Alexander III, posthumous', { peculiarities: ['posthumous'] }],
+  ['mint', 'uncertain mint', { mint: 'unknown' }],
+  ['grade', 'UNC, boxed', { grade: 'UNC, boxed' }],
 ]; // prettier-ignore
 
 describe('a cell', () => {
@@ -155,6 +158,10 @@ describe('a cell', () => {
     ['metal', 'Hartmetall', 'no metal known here'],
     ['metal', 'silver plated', 'no metal known here'],
     ['metal', 'AR/AE', 'names several metals'],
+    ['mint', 'London or Canterbury', 'leaves open which'],
+    ['mint', 'Byzantium/Constantinople', 'leaves open which'],
+    ['denomination', 'dupondius oder as', 'leaves open which'],
+    ['date', '1???', '1XXX'],
     ['grade', 'lovely', 'is not a grade'],
     ['ledger cost', '45', 'currency'],
   ])('%s of "%s" is not guessed at, and its text is kept', (reading, cell, because) => {

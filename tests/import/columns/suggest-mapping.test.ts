@@ -57,7 +57,11 @@ test('a sheet in German is read in German', () => {
     ['Inventarnummer', 'Münzherr', 'Münzstätte', 'Nominal', 'Jahr', 'Gewicht in Gramm', 'Ø', 'Erhaltung', 'Kaufpreis (€)', 'Bemerkungen'],
     [['12', 'Friedrich II.', 'Berlin', 'Taler', '1764', '22,27', '37,5', 'ss-vz', '1.250,00', 'vom Onkel']],
   ); // prettier-ignore
-  expect(mapping).toMatchObject({ language: 'de', settings: { decimal: 'comma' } });
+  expect(mapping).toMatchObject({
+    language: 'de',
+    title: '{denomination}, {ruler}, {mint}',
+    settings: { decimal: 'comma' },
+  });
   expect(columns).toMatchObject({
     'Gewicht in Gramm': 'weight in g',
     'Kaufpreis (€)': 'ledger cost in EUR',

@@ -3,7 +3,7 @@ import { byPerson } from '../../../src/import/names/persons.ts';
 import { draft } from '../plan/bring.ts';
 
 // Joint reigns and portraits are facts of history: Diocletian and Maximian 286 to 305, Ferdinand and Isabella 1474 to 1504, William
-// and Mary 1689 to 1694; coins of Caracalla and of Antoninus Pius show Julia Domna and Faustina. Common practice.
+// III and Mary II 1689 to 1694, Philip and Mary I 1554 to 1558; coins of Caracalla and of Antoninus Pius show Julia Domna and Faustina. Common practice.
 const KNOWN = [{ id: 'caracalla', names: ['Caracalla', 'Antoninus'], reigns: [] }];
 const FEW = ['Diocletian', 'Maximian', 'Octavian'];
 
@@ -20,7 +20,12 @@ describe('a cell in a column of rulers', () => {
     ['Ferdinand und Isabella', ['Ferdinand', 'Isabella'], 0],
     ['Ferdinand V et Isabelle', ['Ferdinand V', 'Isabelle'], 0],
     ['Fernando y Isabel', ['Fernando', 'Isabel'], 0],
-    ['WILLIAM AND MARY', ['WILLIAM', 'MARY'], 0],
+    ['WILLIAM AND MARY', ['William III', 'Mary II'], 0],
+    ['Wm. & Mary', ['William III', 'Mary II'], 0],
+    ['Philip & Mary', ['Philip', 'Mary I'], 0],
+    ['William III & Mary II', ['William III', 'Mary II'], 0],
+    ['Antoninus Pius for Marcus Aurelius', [], 1],
+    ['Maximian/Galerius', [], 1],
     ['Caracalla and Diocletian', ['Caracalla', 'Diocletian'], 0],
     ['Diocletian, Maximian and Caracalla', ['Diocletian', 'Maximian', 'Caracalla'], 0],
     ['Saxe-Coburg and Gotha', ['Saxe-Coburg and Gotha'], 0],

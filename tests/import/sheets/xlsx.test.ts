@@ -169,3 +169,26 @@ describe('packages of other makers', () => {
     });
   });
 });
+
+/** Fills as 18.8.20 and 18.8.32 have them: the first two are none and a pattern of dots, as every workbook has. */
+test('colours that mark some rows are told with their rows; stripes, headings and white are not', async () => {
+  const filling = (inside: string): string =>
+    `<fill><patternFill patternType="solid">${inside}<bgColor indexed="64"/></patternFill></fill>`;
+  const fills = [
+    '<fgColor rgb="FFFFC7CE"/>',
+    '<fgColor theme="4"/>',
+    '<fgColor rgb="FFFFFFFF"/>',
+    '<fgColor rgb="FFDDDDDD"/>',
+  ];
+  const styles = `<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><fills><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill>${fills.map(filling).join('')}</fills><cellStyleXfs><xf fillId="2"/></cellStyleXfs><cellXfs><xf/>${fills.map((_, at) => `<xf fillId="${at + 2}"/>`).join('')}</cellXfs></styleSheet>`;
+  const styleOf = (row: number): number => ({ 9: 1, 13: 1, 15: 2, 17: 3 })[row] ?? (row % 2 === 0 ? 4 : 0);
+  const rows = Array.from({ length: 20 }, (_, at) => at + 2)
+    .map((row) => `<row r="${row}"><c r="A${row}" s="${styleOf(row)}"><v>${row}</v></c></row>`)
+    .join('');
+  const sheet = await readOne(workbookOf(sheetOf(rows), { parts: { 'xl/styles.xml': styles } }));
+  const told = (sheet.remarks ?? []).map(({ says }) => says).filter((says) => says.includes('colour'));
+  expect(told).toHaveLength(1);
+  expect(told[0]).toMatch(
+    /^Cells are filled with colours: #FFC7CE in rows 9 and 13; colour 4 of the theme in row 15\. /,
+  );
+});

@@ -41,7 +41,7 @@ export function readXlsx(
       comments: comments.value,
       links: linksOf(sheet.value, relations.value),
       ...(stated !== null && { statedHeadingRow: stated }),
-      remarks: remarksOn(sheet.value, relations.value),
+      remarks: [...remarksOn(sheet.value, relations.value), ...coloursIn(sheet.value)],
     });
   }
   return good({ names: workbook.value.sheets.map(({ name }) => name), grids });
@@ -61,7 +61,30 @@ function linksOf({ rows, links, linked }: Worksheet, relations: readonly Relatio
   );
 }
 
-function remarksOn({ unanswered, pictured }: Worksheet, relations: readonly Relation[]): readonly SheetRemark[] {
+/** Rows at the top in which a colour marks a title or the headings. */
+const TOP = 6;
+/** A colour in a larger share of the rows is a pattern of stripes, or the ground of the whole. */
+const MARKS = 0.4;
+const COLOURS_TOLD = 6;
+
+/** The colours that mark some rows out of all, the commonest first; what they mean is in nobody's words. */
+function coloursIn({ rows, coloured }: Worksheet): readonly SheetRemark[] {
+  const inSheet = new Set(rows.map(({ row }) => row));
+  const marks = [...coloured]
+    .map(([colour, all]) => ({ colour, rows: [...all].filter((row) => inSheet.has(row)).sort((a, b) => a - b) }))
+    .filter(({ rows: some }) => some.length <= rows.length * MARKS && (some.at(-1) ?? 0) > TOP)
+    .toSorted((a, b) => b.rows.length - a.rows.length);
+  if (marks.length === 0) return [];
+  const told = marks.slice(0, COLOURS_TOLD).map((mark) => `${mark.colour} in ${sayRows(mark.rows)}`);
+  const more = marks.length > told.length ? `; and ${marks.length - told.length} more` : '';
+  const says = `Cells are filled with colours: ${told.join('; ')}${more}. What a colour means is not read. If it says something of a piece (not sure, sold, to be photographed), write that in a column of its own.`;
+  return [{ rows: [...new Set(marks.flatMap((mark) => mark.rows))].sort((a, b) => a - b), says }];
+}
+
+function remarksOn(
+  { unanswered, pictured }: Pick<Worksheet, 'unanswered' | 'pictured'>,
+  relations: readonly Relation[],
+): readonly SheetRemark[] {
   const remarks: SheetRemark[] = [];
   const rows = [...new Set(unanswered)];
   if (rows.length > 0) {

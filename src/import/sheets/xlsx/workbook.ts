@@ -16,6 +16,8 @@ export type Workbook = {
   readonly strings: readonly string[];
   /** The number format of each cell style. */
   readonly formats: readonly NumberFormat[];
+  /** The colour each cell style fills its cells with: `#FFC7CE`, or the number of one of the theme's; null for none. */
+  readonly fills: readonly (string | null)[];
 };
 
 const MAIN = 'xl/workbook.xml';
@@ -56,8 +58,8 @@ export function readWorkbook(from: Package): Outcome<Workbook> {
   const partOf = (type: string): string | undefined => relations.value.find((known) => known.type === type)?.target;
   const strings = readStrings(from, partOf('sharedStrings'));
   if (!strings.ok) return strings;
-  const formats = readFormats(from, partOf('styles'));
-  return formats.ok ? good({ sheets, is1904, strings: strings.value, formats: formats.value }) : formats;
+  const styles = readStyles(from, partOf('styles'));
+  return styles.ok ? good({ sheets, is1904, strings: strings.value, ...styles.value }) : styles;
 }
 
 export function isOn(attribute: string | undefined): boolean {
@@ -91,27 +93,42 @@ function readStrings(from: Package, part: string | undefined): Outcome<readonly 
   return read.ok ? good(strings) : read;
 }
 
-function readFormats(from: Package, part: string | undefined): Outcome<readonly NumberFormat[]> {
-  if (part === undefined) return good([]);
+/** The number format and the filling of each cell style (ECMA-376 part 1, 18.8.10, 18.8.20 and 18.8.45). */
+function readStyles(from: Package, part: string | undefined): Outcome<Pick<Workbook, 'formats' | 'fills'>> {
+  if (part === undefined) return good({ formats: [], fills: [] });
   const codes = new Map<number, string>();
   const formats: NumberFormat[] = [];
   const ready = new Map<number, NumberFormat>();
-  let isInStyles = false;
+  const colours: (string | null)[] = [];
+  const fills: (string | null)[] = [];
+  let within: 'cellXfs' | 'fills' | 'solid' | null = null;
   const read = readPart(from, part, {
     open(name, attributes) {
       const id = Number(attributes['numFmtId'] ?? '0');
-      if (name === 'cellXfs') isInStyles = true;
+      if (name === 'cellXfs' || name === 'fills') within = name;
       if (name === 'numFmt') codes.set(id, attributes['formatCode'] ?? 'General');
-      if (name !== 'xf' || !isInStyles) return;
+      if (name === 'fill' && within !== null) colours.push(null);
+      if (name === 'patternFill' && within === 'fills' && attributes['patternType'] === 'solid') within = 'solid';
+      if (name === 'fgColor' && within === 'solid') colours[colours.length - 1] = colourOf(attributes);
+      if (name !== 'xf' || within !== 'cellXfs') return;
       const format = ready.get(id) ?? numberFormat(codes.get(id) ?? builtInFormat(id));
       ready.set(id, format);
       formats.push(format);
+      fills.push(colours[Number(attributes['fillId'] ?? '0')] ?? null);
     },
     close(name) {
-      if (name === 'cellXfs') isInStyles = false;
+      if (name === 'patternFill' && within === 'solid') within = 'fills';
+      if (name === 'cellXfs' || name === 'fills') within = null;
     },
   });
-  return read.ok ? good(formats) : read;
+  return read.ok ? good({ formats, fills }) : read;
+}
+
+/** White says nothing; a colour of the theme is told by its number. */
+function colourOf({ rgb, theme, indexed }: Readonly<Record<string, string | undefined>>): string | null {
+  if (rgb !== undefined) return /^(?:FF)?FFFFFF$/i.test(rgb) ? null : `#${rgb.slice(-6).toUpperCase()}`;
+  if (theme !== undefined) return theme === '0' ? null : `colour ${theme} of the theme`;
+  return indexed === undefined || indexed === '9' || indexed === '65' ? null : `colour ${indexed} of the palette`;
 }
 
 /**

@@ -25,6 +25,8 @@ export type Worksheet = Pick<Grid, 'rows' | 'hiddenColumns' | 'merges'> & {
   readonly unanswered: readonly number[];
   /** Rows with a picture in a cell. */
   readonly pictured: readonly number[];
+  /** Rows in which a cell is filled, by the colour. */
+  readonly coloured: ReadonlyMap<string, ReadonlySet<number>>;
 };
 
 /** Rows and columns there can be (ECMA-376 part 1, 18.3.1.4 and 18.3.1.73, as spreadsheets have them). */
@@ -46,7 +48,7 @@ export function readWorksheet(
   if (!read.ok) return read;
   const { rows } = reader;
   const sorted = rows.every(({ row: at }, index) => index === 0 || at > (rows[index - 1]?.row ?? 0));
-  const { hiddenColumns, merges, filterRow, links, linked, unanswered, pictured } = reader;
+  const { hiddenColumns, merges, filterRow, links, linked, unanswered, pictured, coloured } = reader;
   return good({
     rows: sorted ? rows : rows.toSorted((a, b) => a.row - b.row),
     hiddenColumns,
@@ -56,6 +58,7 @@ export function readWorksheet(
     linked,
     unanswered,
     pictured,
+    coloured,
   });
 }
 
@@ -68,6 +71,7 @@ class WorksheetReader {
   readonly linked: { row: number; column: number; relation: string }[] = [];
   readonly unanswered: number[] = [];
   readonly pictured: number[] = [];
+  readonly coloured = new Map<string, Set<number>>();
   filterRow: number | null = null;
   readonly #name: string;
   readonly #damaged: string;
@@ -159,6 +163,8 @@ class WorksheetReader {
     if (isUnanswered) this.unanswered.push(row);
     const address = formula === null ? null : /^(?:_xlfn\.)?HYPERLINK\(\s*"([^"]+)"/i.exec(formula);
     if (address?.[1] !== undefined) this.links.push({ row, column, text: address[1] });
+    const colour = this.#workbook.fills[style] ?? null;
+    if (colour !== null) this.coloured.set(colour, (this.coloured.get(colour) ?? new Set<number>()).add(row));
     if (shown.text === '') return;
     this.#row.cells[column] = shown;
     this.#taken.letters += shown.text.length;
