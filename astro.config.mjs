@@ -6,6 +6,12 @@ import { photographsInDev } from './src/photographs/cache/in-dev.ts';
 // throws in a copy that opens from a folder; Astro takes the setting from an environment alone.
 const plainImports = { name: 'plain-imports', configEnvironment: () => ({ build: { modulePreload: false } }) };
 
+// What finds pieces is one file: one a module was a chain of five requests, each waiting for the one before. What reads measures
+// is three times as large, and asked for when a measure is.
+const FINDER =
+  /src\/site\/(?:find\/(?!read-measure)|islands\/(?:find-pieces|lay-found|read-json))|core\/legends\/match-mask|fuse\.js/;
+const finderInOne = { codeSplitting: { groups: [{ name: 'find', test: FINDER }] } };
+
 // The address and the folders are handed to Astro by the commands, which read them from the cabinet and their own flags.
 export default defineConfig({
   site: 'http://localhost:4321',
@@ -16,5 +22,9 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [photographsInDev()],
   // One style sheet for all pages, fetched once: it is smaller than the eight that a page of a piece would ask for.
-  vite: { plugins: [shortScopes(), plainImports], build: { assetsInlineLimit: 0, cssCodeSplit: false } },
+  vite: {
+    plugins: [shortScopes(), plainImports],
+    build: { assetsInlineLimit: 0, cssCodeSplit: false },
+    environments: { client: { build: { rolldownOptions: { output: finderInOne } } } },
+  },
 });

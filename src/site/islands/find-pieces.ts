@@ -17,6 +17,9 @@ const SLICE = 12;
 /** How long nothing is typed, in milliseconds, before the address says what is asked: a browser lets it be written only so often. */
 const WRITTEN_AFTER = 300;
 
+/** The request for the records, where it was sent before this came. */
+let begun: Promise<Response> | null = null;
+
 /**
  * Finds pieces as they are asked for. The complete list is in the page already; this narrows and sorts it, keeps what
  * was asked in the address, and tells how many answered.
@@ -33,6 +36,8 @@ class FindPieces extends HTMLElement {
   #read: ReadMeasure = () => null;
   #shown = AT_ONCE;
   #turn = 0;
+  /** The answer to the first request for the records, where it was sent already. */
+  #begun = begun;
 
   /** The file of what can be found, in full: addresses in it are meant from where it lies. */
   get #records(): string {
@@ -148,7 +153,9 @@ class FindPieces extends HTMLElement {
 
   /** What finds, and the records in which: neither is fetched before somebody is about to ask, and then both at once. */
   #loaded(): Promise<{ all: number; find: Finder }> {
-    this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records)]).then(
+    const sent = this.#begun;
+    this.#begun = null;
+    this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records, sent)]).then(
       ([{ finderOf }, read]) => {
         const records = read as readonly FindRecord[];
         return { all: records.length, find: finderOf(records, (text) => this.#read(text)) };
@@ -161,6 +168,7 @@ class FindPieces extends HTMLElement {
   #layFirst(found: readonly Found[]): readonly Found[] {
     const shown = found.slice(0, this.#shown);
     this.#away.append(...this.#whole);
+    this.removeAttribute('data-asked');
     this.querySelector('[data-board] ul')?.replaceChildren(...this.#laid(shown.slice(0, SLICE), SOON));
     this.#toggle('[data-board]', found.length > 0);
     this.#toggle('[data-more]', found.length > this.#shown);
@@ -184,6 +192,7 @@ class FindPieces extends HTMLElement {
 
   #layWhole(): void {
     this.#turn += 1;
+    this.removeAttribute('data-asked');
     const list = this.querySelector('[data-board] ul');
     if (list?.firstElementChild !== this.#whole[0]) list?.replaceChildren(...this.#whole);
     this.#toggle('[data-board]', true);
@@ -230,6 +239,15 @@ class FindPieces extends HTMLElement {
       }),
     );
     this.#toggle('[data-clear]', asksAnything(state) || state.sort !== null);
+    this.#nameOrder(state);
+  }
+
+  /** Which order comes of itself; the other can be chosen beside it. */
+  #nameOrder({ words, legend, sort }: FindState): void {
+    const isSought = words !== '' || legend !== '';
+    const best = this.querySelector('[data-best]');
+    if (best !== null) best.textContent = isSought ? findWords.bestFirst : findWords.sort.number;
+    this.#toggle('option[value="number"]', isSought || sort === 'number');
   }
 
   #fill({ words, legend, sort, chosen }: FindState): void {
@@ -266,4 +284,8 @@ function drawn(): Promise<void> {
   });
 }
 
-customElements.define('find-pieces', FindPieces);
+/** Begins to find on this page; `sent` is the request for its records, where it was sent already. */
+export function findPieces(sent: Promise<Response> | null): void {
+  begun = sent;
+  customElements.define('find-pieces', FindPieces);
+}

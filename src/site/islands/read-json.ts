@@ -2,11 +2,11 @@
  * Reads a file of the site's own records. In a folder that was opened without a server nothing may be fetched; there the
  * file lies a second time as a script, `<name>.js`, which hangs what it holds on its own element. Throws when it is not there.
  * Its address comes from a `data-` attribute of the page, and addresses in it are meant from where the file lies, or a copy
- * for a hall cannot find them.
+ * for a hall cannot find them. `sent` is its request, where that was sent already.
  */
-export async function readJson(address: string): Promise<unknown> {
+export async function readJson(address: string, sent: Promise<Response> | null = null): Promise<unknown> {
   if (location.protocol === 'file:') return laidBy(`${address}.js`);
-  const response = await fetch(address);
+  const response = await (sent ?? fetch(address));
   if (!response.ok) throw new Error(String(response.status));
   return response.json();
 }

@@ -49,6 +49,7 @@ export const findWords = {
   sort: SORT,
   /** `Mint: York`. */
   by: (facet: FacetName, label: string) => `${FACET[facet]}: ${label}`,
+  tells: (label: string) => `About ${label}`,
   page: (page: number, of: number) => `page ${page} of ${of}`,
   nextPage: 'Next page',
   /** Of all pieces: `In all: 73 kept, 1 lent, 1 sold`. */

@@ -13,6 +13,7 @@ import type { Board } from '../shared/board.ts';
 import { facetLists } from './facets.ts';
 import type { FacetList } from './facets.ts';
 import type { PageHead } from '../shared/head.ts';
+import type { Link } from '../sets/place-shown.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
 
@@ -37,6 +38,8 @@ export type FindPage = {
   readonly statuses: string | null;
   readonly all: number;
   readonly board: Board;
+  /** Of the pieces of a ruler or a mint: the page that tells of it. */
+  readonly tells: Link | null;
   readonly pager: Pager | null;
   /** Null on the further pages and on the lists of a facet, which are plain. */
   readonly finder: { readonly facets: readonly Facet[]; readonly records: string } | null;
@@ -88,6 +91,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
       here: urls.piecesPage(page),
       ...(page === 1 ? {} : { trail: [{ name: findWords.title, href: urls.pieces() }] }),
     },
+    tells: null,
     finder: page === 1 ? { facets: facetsFor(cabinet), records: urls.searchJson() } : null,
   };
 }
@@ -105,8 +109,16 @@ async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
       here: urls.facet(facet, value, page),
       trail: [{ name: findWords.title, href: urls.pieces() }],
     },
+    tells: tellsOf(await loadCabinet(), list),
     finder: null,
   };
+}
+
+function tellsOf({ lists }: Cabinet, { facet, value, label }: FacetList): Link | null {
+  const name = findWords.tells(label);
+  if (facet === 'ruler' && lists.rulers[value] !== undefined) return { href: urls.ruler(value), name };
+  if (facet === 'mint' && lists.mints[value] !== undefined) return { href: urls.mint(value), name };
+  return null;
 }
 
 async function cutOf({
