@@ -86,7 +86,7 @@ function whySpare({ places, fitting, holders }: Arrangement, id: string, at: num
   const [name] = namesOf(holder.piece, spare.piece);
   const why = compareStanding(holder, spare) > 0 ? whyBetter(holder, spare) : { better: 'can stand nowhere else' };
   const said = 'better' in why ? `, which ${why.better}` : `: ${why.said}`;
-  return `${may} ${label}, where ${name} stands${said}.${more}`;
+  return `${may} ${label}, where “${name}” stands${said}.${more}`;
 }
 
 /** A reason that is told of the better piece, as its predicate, or of both, as a clause. */

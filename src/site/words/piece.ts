@@ -161,7 +161,11 @@ export const pieceWords = {
   ) => {
     const [done, ...hands] = PASSAGES[`${how ?? ''}${names.from === undefined ? ' to' : ''}`] ??
       PASSAGES[how ?? ''] ?? [how ?? '', ...HANDED];
-    const said = hands.map(([whose, word]) => (names[whose] === undefined ? '' : `${word} ${names[whose]}`));
+    // A title within a sentence: `purchase by the Reverend A. Holm`.
+    const said = hands.map(([whose, word]) => {
+      const name = names[whose];
+      return name === undefined ? '' : `${word} ${name.replace(/^The (?=\p{Lu})/u, 'the ')}`;
+    });
     return [done, ...said].filter((part) => part !== '').join(' ');
   },
   eraState: {

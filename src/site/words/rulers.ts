@@ -33,6 +33,7 @@ export const rulersWords = {
   forWhom: (names: string): string => `struck for ${names}`,
   inWhose: (names: string): string => `in the name of ${names}`,
   withWhom: (names: string): string => `with ${names}`,
+  all: 'These pieces as one list',
   nothing: 'The cabinet has no piece of this ruler.',
   gaps: (years: readonly string[]): string => `None in this cabinet for ${rulersWords.and(years)}.`,
   noGaps: 'The pieces here could cover every year of the reign.',

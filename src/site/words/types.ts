@@ -61,6 +61,8 @@ export const typesWords = {
   source: 'After',
   tree: 'All types as a list',
   board: 'The pieces here',
+  levelOf: (level: string, above: string | null): string =>
+    `${level.charAt(0).toUpperCase()}${level.slice(1)}${above === null ? '' : ` of ${above}`}`,
   tray: (title: string): string => `${title}: a well for each type`,
   traySays: 'A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.',
   noneHere: 'none here',

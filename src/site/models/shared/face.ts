@@ -100,7 +100,7 @@ function blankFaceOf(piece: PublicPiece, manifest: PhotographManifest): 'obverse
  * What part of its picture a plain disc under it takes: `Face.astro` has it too. Pictures keep a margin of 7 per cent round the piece, and an
  * irregular edge goes in about as far again; a hole within the edge is not cut out, so the disc is not seen through it.
  */
-const UNDER = 0.76;
+const UNDER = 0.8;
 /** How much longer than broad the picture of a round piece may be. */
 const NEARLY_ROUND = 1.1;
 

@@ -83,7 +83,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
       ],
     },
     title: type.label,
-    level: type.level,
+    level: type.level === null ? null : typesWords.levelOf(type.level, above.at(-1)?.label ?? null),
     note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
     facts: bySource(factRows(cabinet, series, type)),
     characters: bySource(characterRows(series, type)),
