@@ -121,6 +121,11 @@ function policyFor(digest: string): string {
   ].join('; ');
 }
 
+/** Whether a page is one of a room; pieces next to one another are among the pieces. */
+function isIn(room: string, here: string): boolean {
+  return here.startsWith(room) || (room === urls.pieces() && here.startsWith(urls.compare()));
+}
+
 function groupsAt(here: string, has: Omit<FrameFacts, 'cabinet'>): readonly RoomGroup[] {
   const all: readonly (readonly [string, readonly Crumb[]])[] = [
     ...(has.exhibits ? [[siteWords.exhibits, [{ name: siteWords.exhibits, href: urls.exhibits() }]] as const] : []),
@@ -146,7 +151,7 @@ function groupsAt(here: string, has: Omit<FrameFacts, 'cabinet'>): readonly Room
     ],
   ];
   return all.map(([name, crumbs]) => {
-    const rooms = crumbs.map((room) => ({ ...room, isHere: here.startsWith(room.href) }));
+    const rooms = crumbs.map((room) => ({ ...room, isHere: isIn(room.href, here) }));
     return { name, rooms, isHere: rooms.some(({ isHere }) => isHere) };
   });
 }
