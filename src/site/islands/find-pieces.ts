@@ -17,9 +17,6 @@ const SLICE = 12;
 /** How long nothing is typed, in milliseconds, before the address says what is asked: a browser lets it be written only so often. */
 const WRITTEN_AFTER = 300;
 
-/** The request for the records, where it was sent before this came. */
-let begun: Promise<Response> | null = null;
-
 /**
  * Finds pieces as they are asked for. The complete list is in the page already; this narrows and sorts it, keeps what
  * was asked in the address, and tells how many answered.
@@ -36,8 +33,8 @@ class FindPieces extends HTMLElement {
   #read: ReadMeasure = () => null;
   #shown = AT_ONCE;
   #turn = 0;
-  /** The answer to the first request for the records, where it was sent already. */
-  #begun = begun;
+  /** The first request for the records, where it was sent before this came. */
+  #sent: unknown = Reflect.get(this, 'sent');
 
   /** The file of what can be found, in full: addresses in it are meant from where it lies. */
   get #records(): string {
@@ -153,8 +150,8 @@ class FindPieces extends HTMLElement {
 
   /** What finds, and the records in which: neither is fetched before somebody is about to ask, and then both at once. */
   #loaded(): Promise<{ all: number; find: Finder }> {
-    const sent = this.#begun;
-    this.#begun = null;
+    const sent = this.#sent instanceof Promise ? (this.#sent as Promise<Response>) : null;
+    this.#sent = null;
     this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records, sent)]).then(
       ([{ finderOf }, read]) => {
         const records = read as readonly FindRecord[];
@@ -284,8 +281,4 @@ function drawn(): Promise<void> {
   });
 }
 
-/** Begins to find on this page; `sent` is the request for its records, where it was sent already. */
-export function findPieces(sent: Promise<Response> | null): void {
-  begun = sent;
-  customElements.define('find-pieces', FindPieces);
-}
+customElements.define('find-pieces', FindPieces);
