@@ -63,7 +63,7 @@ export function mintMap(mints: readonly Sited[], width: number, own?: string): M
     return point === null ? [] : [{ mint, x: tenth(point[0]), y: tenth(point[1]) }];
   });
   const labels = placeLabels(
-    at.map(({ mint, x, y }) => ({ x, y, name: mint.name, r: radiusOf(mint.pieces) })),
+    at.map(({ mint, x, y }) => ({ x, y, name: mint.name, r: radiusOf(mint.pieces) + (mint.id === own ? RING : 0) })),
     { width, height, ...(width > WIDE ? WIDE_NAME : CLOSE_NAME) },
   );
   return {
@@ -83,6 +83,9 @@ export function mintMap(mints: readonly Sited[], width: number, own?: string): M
     })),
   };
 }
+
+/** How far the ring of the mint whose map it is stands from its dot, with its stroke. */
+const RING = 5;
 
 /** A dot as large as twenty-five pieces make it is the largest. */
 function radiusOf(pieces: number): number {
