@@ -53,14 +53,17 @@ const OF_AN_ADDRESS = new RegExp(`(?<=\\p{L} )(${[...IN_FULL.keys()].join('|')})
 
 /** A value, in small letters, as others may type it: with `oe` for ö, a number with its sign or without, *Farm* for *Fm*. */
 export function spellingsOf(value: string): readonly string[] {
-  const typed = TYPED.map(([written, by]) => value.replace(written, by));
+  // A short word may be another one without its second vowel: *Baars*, bars.
+  const typed = TYPED.map(([written, by]) => value.replace(written, by)).filter(
+    (one) => one.length >= 6 || one.length > value.length,
+  );
   const bare = value.replace(NUMBER_SIGN, '');
   const signed = /\p{L} \d/u.test(bare) ? ['no. ', 'no ', 'nr. ', 'n° ', '#'].map((sign) => bare.replace(/(?<=\p{L} )(?=\d)/u, sign)) : []; // prettier-ignore
   const addressed = value.replace(OF_AN_ADDRESS, (_, word: string) => IN_FULL.get(word) ?? word);
   return [...new Set([value, ...typed, bare, ...signed, addressed, ...runTogether(value)])];
 }
 
-/** What in a note names an account, a policy, a telephone or a mailbox: six figures or more together, and no day. */
+/** What in a note names an account, a policy, a telephone or a mailbox: seven figures or more together, or six with a letter, and no day. */
 export function identifiersIn(cell: string): readonly string[] {
   const mails = cell.match(/[\w.+-]+@[\w-]+(?:\.[\w-]+)+/g) ?? [];
   const phones = cell.match(/(?<![\d.,])\(?\+?0\d[\d ()/-]{7,}\d/g) ?? [];
@@ -70,7 +73,7 @@ export function identifiersIn(cell: string): readonly string[] {
     return [phone.trim(), figures, ...two.flatMap(([area, rest]) => [`${area} ${rest}`, `(${area}) ${rest}`, `${area}/${rest}`])];
   }); // prettier-ignore
   const tokens = (cell.match(/(?<![\p{L}\d£€$.,])[\p{L}\d]+(?:[-/][\p{L}\d]+)*(?![\p{L}\d]|[.,]\d)/gu) ?? []).filter(
-    (token) => (token.match(/\d/g) ?? []).length >= 6 && !isOfDays(token),
+    (token) => (token.match(/\d/g) ?? []).length >= (/\p{L}/u.test(token) ? 6 : 7) && !isOfDays(token),
   );
   return [...new Set([...mails, ...split, ...tokens.flatMap(certificatesIn)])];
 }

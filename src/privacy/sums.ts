@@ -22,7 +22,7 @@ type Amount = {
 const either = (patterns: string): string => `(?:${patterns.split(/\s*,\s*/).join('|')})`;
 /** Words that a price follows, and what may stand between. */
 const PAID = either(
-  'paid, pay, costs?, costing, price[sd]?, gave, giving, fetched, reali[sz]ed, made, went for, came to, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
+  'paid, pay, costs?, costing, price[sd]?, gave, giving, fetched, reali[sz]ed, it made, went for, came to, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
 );
 const DEALT = either('bought, sold, purchased, insured, valued?, valuation, estimated?, hammer');
 const BEFORE_PRICE = either(

@@ -68,7 +68,7 @@ test.for([
 });
 test('a value without such letters has one spelling', () => {
   expect(spellingsOf('oak chest')).toEqual(['oak chest']);
-  expect(spellingsOf('queen')).toEqual(['queen']);
+  for (const word of ['queen', 'baars', 'moers', 'bauer']) expect(spellingsOf(word)).toEqual([word]);
 });
 
 test.for([
@@ -79,6 +79,7 @@ test.for([
   ['Rechnung 2019-0443 v. 3.5.', '2019/0443', true],
   ['struck: 1250000', '1250000', false],
   ['bought 12-05-1998', '12-05-1998', false],
+  ['lot 123/456', '123/456', false],
   ['lot of 1998/1999', '1998/1999', false],
   ['paid £1,250,000', '1250000', false],
   ['weighs 123.456', '123456', false],

@@ -66,7 +66,8 @@ test.for(PAID)('“%s” tells what was paid, without a currency', (text) => {
   expect(told(['£250'], text)).toEqual(['£250']);
 });
 test.for([
-  'the year 250 in all', 'paid 250 grains', 'weighing 250 in all', 'number 250, of a set', 'worth 250 denarii', 'paid 2500 for it', 'paid 1250 for it',
+  'the year 250 in all',
+  'the mint made 250 in all', 'paid 250 grains', 'weighing 250 in all', 'number 250, of a set', 'worth 250 denarii', 'paid 2500 for it', 'paid 1250 for it',
   'paid 250.75 for it', 'paid 250,75 for it', 'paid 1,250 for it', 'paid 3.250 for it', "paid 250'000 for it", 'repaid 250 for it', 'paid on day 250 for it',
 ])('“%s” tells nothing of 250', (text) => {
   expect(told(['£250'], text)).toEqual([]);
