@@ -49,8 +49,8 @@ const SAID = 0.8;
 /** No piece that is recorded with one diameter is more oval than this: a third longer than broad. */
 const ROUNDISH = 0.15;
 
-/** A rim that may stray less than this from a round one is drawn evenly, and strays so much at most. */
-const EVEN = { from: 0.03, astray: 0.018 };
+/** A rim that may stray less than this from a round one, or that most of its path lies on, is drawn evenly, and strays so much at most. */
+const EVEN = { from: 0.03, onIt: 0.7, astray: 0.018 };
 
 /** How far the true rim may stray from a silhouette, which lies a little outside of it, or in a soft shadow. */
 const BY_EDGES: Slack = { inwards: 0.13, outwards: 0.02 };
@@ -194,7 +194,7 @@ function areApart({ outline: one }: RoundPiece, { outline: other }: RoundPiece):
 }
 
 function asFound({ outline, slack, sure, signs }: RoundPiece): FoundPiece {
-  const isEven = slack <= EVEN.from;
+  const isEven = slack <= EVEN.from || signs.onIt >= EVEN.onIt;
   const astray = isEven ? Math.min(slack, EVEN.astray) : slack;
   const rim = { kind: 'outline', outline, slack: { inwards: astray, outwards: astray, isEven } } as const;
   return { box: outlineBox(outline), rim, sure, signs };
