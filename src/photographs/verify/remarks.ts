@@ -84,7 +84,7 @@ export const BECAUSE: Readonly<Record<Doubt, string>> = {
   'cut by the frame':
     'The edge of this photograph cuts off a part of the piece: photograph it again, with some board all round.',
   'a label':
-    'What stands out in this photograph has straight sides, as a label, a holder or a ruler has. If it is the piece, write its `shape`, or its diameter as height x width.',
+    'What stands out in this photograph has straight sides, as a label, a holder or a ruler has. If it is the piece, write shape: square (or oblong, cut, irregular) in piece.md, or its diameter as height x width.',
   several: 'Several pieces lie in this photograph, and any of them could be the one meant.',
   covered: 'Something lies on the rim of the piece, as a finger does: lay it down and photograph it again.',
   'in a holder':

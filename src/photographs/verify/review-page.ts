@@ -2,8 +2,9 @@ import { join } from 'node:path';
 import { formatCrop } from '../../catalogue/crop.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { BECAUSE } from './remarks.ts';
+import { refineRim } from '../locate/best-path.ts';
 import { findPieces, LOOK_AT } from '../locate/find-piece.ts';
-import { drawnOutline, outlineBox, outlinePoints } from '../locate/outline.ts';
+import { drawnOutline, inFiner, outlineBox, outlinePoints } from '../locate/outline.ts';
 import type { Outline } from '../locate/outline.ts';
 import type { Box } from '../locate/pixels.ts';
 import { reduced, release } from '../locate/pixels.ts';
@@ -53,7 +54,7 @@ async function reviewOne(photograph: Photograph, placed: Placed, face: string, f
     .resize(size.width, size.height, { fit: 'fill' })
     .jpeg({ quality: 78 })
     .toBuffer();
-  const seen = placed.doubt === 'several' ? severalIn(photograph) : rimOf(placed);
+  const seen = placed.doubt === 'several' ? severalIn(photograph) : rimOf(placed, photograph);
   const rims = seen.map((rim, at) => rimSvg(rim, small, seen.length > 1 ? String(at + 1) : '')).join('');
   const crops = seen.map((rim, at) =>
     cropLine(outlineBox(rim), photograph, face, seen.length > 1 ? `${at + 1}: ` : ''),
@@ -69,21 +70,22 @@ async function reviewOne(photograph: Photograph, placed: Placed, face: string, f
 }
 
 function saysOf({ how, doubt, sure }: Placed): string {
-  if (doubt !== null) return `${BECAUSE[doubt]} Shown whole. Sure: ${Math.round(sure * 100)} of 100.`;
+  if (doubt === 'unsure') return `${BECAUSE[doubt]} Shown whole. Sure: ${Math.round(sure * 100)} of 100.`;
+  if (doubt !== null) return `${BECAUSE[doubt]} Shown whole.`;
   if (how === 'crop') return 'Cut out where your crop says.';
   return how === 'whole'
     ? 'Shown whole, as a detail or an edge is.'
     : `Cut out. Sure: ${Math.round(sure * 100)} of 100.`;
 }
 
-/** The rim as it was found or seems to be, in the pixels of the photograph. */
-function rimOf({ rim, box, seems }: Placed): readonly Outline[] {
+/** The rim as it is cut out or seems to be, in the pixels of the photograph. */
+function rimOf({ rim, box, seems }: Placed, photograph: Photograph): readonly Outline[] {
   if (rim.kind === 'drawn') return [drawnOutline(box, rim.shape)];
   if (rim.kind === 'none') return seems === null ? [] : [drawnOutline(seems, 'ellipse')];
   const { piece, left, top, times } = rim.copy;
   if (piece.rim.kind === 'silhouette') return [drawnOutline(box, 'rectangle')];
-  const { x, y, radii } = piece.rim.outline;
-  return [{ x: left + x * times, y: top + y * times, radii: radii.map((radius) => radius * times) }];
+  const { outline, slack } = piece.rim;
+  return [refineRim(photograph, inFiner(outline, -left / times, -top / times, times), slack)];
 }
 
 function severalIn(photograph: Photograph): readonly Outline[] {
