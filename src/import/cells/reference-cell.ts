@@ -66,7 +66,14 @@ export function whichBook(name: string): string | undefined {
   );
 }
 
+/** `NC 1921 p. 75`: the year of a yearly book before a page is no number in it. */
+const YEAR_AND_PAGE = /\D(?:1[789]|20)\d\d,? (?:pp?|pages?|s|seite|pag)\b\.? ?\d/i;
+
 function readWith(part: string, read: ReturnType<typeof parseReferences>, work?: string): readonly Said[] {
+  if (work === undefined && YEAR_AND_PAGE.test(part)) {
+    const because = `"${part}" may give the year of a volume, or a number, before the page. Write the number in the book, or cite the year with the book as one name under works: in the names file.`;
+    return [{ kind: 'unread', field: 'references', because, text: part }];
+  }
   if (!read.ok) return [{ kind: 'unread', field: 'references', because: read.problem, text: part }];
   return read.value.map((cited) => ({ kind: 'reference', name: work ?? cited.named, cited }));
 }

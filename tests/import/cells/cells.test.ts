@@ -162,6 +162,8 @@ describe('a cell', () => {
     ['mint', 'Byzantium/Constantinople', 'leaves open which'],
     ['denomination', 'dupondius oder as', 'leaves open which'],
     ['date', '1???', '1XXX'],
+    ['references', 'NC 1921 p. 75', 'year of a volume'],
+    ['references', 'BNJ 1987, pp. 12-14', 'year of a volume'],
     ['grade', 'lovely', 'is not a grade'],
     ['ledger cost', '45', 'currency'],
   ])('%s of "%s" is not guessed at, and its text is kept', (reading, cell, because) => {
