@@ -63,11 +63,17 @@ export function ticketChoice(pieces: readonly PublicPiece[], holder: TicketSize,
   };
 }
 
-/** The smallest well that holds the piece with a little room; the widest for what is wider than all. */
+/**
+ * The smallest well that holds the piece with a little room, and one wider where the ticket of that well would leave a fact
+ * out; the widest for what is wider than all.
+ */
 function wellFor(piece: PublicPiece): number {
   const { width, height } = extentOf(piece) ?? UNMEASURED;
   const needed = Math.max(width, height) + ROOM;
-  return WELLS.find((well) => well >= needed) ?? WELLS.at(-1) ?? needed;
+  const [fits = WELLS.at(-1) ?? needed, wider] = WELLS.filter((well) => well >= needed);
+  const isWhole = (well: number): boolean =>
+    [frontFacts(piece), backFacts(piece)].every((said) => ticketFace(said, well, 'round').leftOut.length === 0);
+  return wider !== undefined && !isWhole(fits) && isWhole(wider) ? wider : fits;
 }
 
 /**

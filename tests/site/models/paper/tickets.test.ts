@@ -117,7 +117,8 @@ describe('a ticket', () => {
       rulers: [{ id: 'a', name: 'Edward I' }],
       denomination: { id: 'b', name: long },
     };
-    const { cutOut, leftOut } = ticketFor(crowded, FIT);
+    const small = TICKET_SIZES.find(({ id }) => id === 'round-24') ?? expect.fail('no well of 24 mm');
+    const { cutOut, leftOut } = ticketFor(crowded, small);
     const told = lines(cutOut.marks);
     const front = told
       .map(({ says }) => says)
@@ -128,6 +129,12 @@ describe('a ticket', () => {
     expect(front).toEqual(['0142', 'Edward I', '…']);
     expect(leftOut).toEqual([long, 'York', '1280–81']);
     expect(new Set(told.map(({ size }) => size)).size).toBe(1);
+  });
+
+  // A keeper who leaves the size to the program gets the date, and a well that is made (common practice: 24, 28, 32 mm).
+  test('is one well wider than its piece needs where a fact would be left out, and loses none in the demo', () => {
+    expect(discs(ticketOfPiece(piece('st-peter-sword')).marks)[0]?.width).toBe(28);
+    for (const one of cabinet.listed) expect.soft([one.number, ticketFor(one, FIT).leftOut]).toEqual([one.number, []]);
   });
 
   // The pockets that are sold are squares of 2 inches; trays have wells of 24 to 45 mm. Common practice.
