@@ -32,13 +32,13 @@ let close: Land | null = null;
 
 /** All the land, coarsely: for a map of continents. */
 export function wideLandOf(): MultiPolygon {
-  wide ??= within(landOf('land-110m.json'), ANYWHERE);
+  wide ??= within(landOf(require.resolve('world-atlas/land-110m.json')), ANYWHERE);
   return wide;
 }
 
 /** The land within a stretch, finely. It is cut to the stretch in degrees before anything is projected. */
 export function landWithin(stretch: Stretch): MultiPolygon {
-  close ??= landOf('land-10m.json');
+  close ??= landOf(require.resolve('world-atlas/land-10m.json'));
   return within(close, stretch);
 }
 
@@ -56,8 +56,8 @@ function within({ lines, polygons }: Land, stretch: Stretch): MultiPolygon {
  * The land of a file in TopoJSON. Its lines are kept in steps from point to point: 400,000 small lists to a reader of JSON, which
  * would take longer over them than all the rest of a map does. They are read as the figures they are.
  */
-function landOf(name: string): Land {
-  const bytes = readFileSync(require.resolve(`world-atlas/${name}`));
+function landOf(path: string): Land {
+  const bytes = readFileSync(path);
   const [from, to] = [bytes.lastIndexOf(LINES) + LINES.length - 3, bytes.indexOf(']]]', bytes.lastIndexOf(LINES)) + 3];
   const rest = `${bytes.toString('latin1', 0, from)}[]${bytes.toString('latin1', to)}`;
   const { transform, objects } = JSON.parse(rest) as Topology;
