@@ -48,7 +48,7 @@ export type LabelText = {
 /** The facts of derived labels, and those above the keeper's own words. */
 type Chosen = {
   readonly facts?: readonly LabelFact[] | undefined;
-  readonly identity?: readonly LabelFact[] | 'none' | undefined;
+  readonly identity?: readonly LabelFact[] | undefined;
 };
 
 /** In the order of a ticket: what it is, when, of what and how heavy, which book. */
@@ -66,10 +66,10 @@ const CALLED_COUNTERFEIT = /\b(counterfeits?|forger(?:y|ies)|forged|fakes?|false
 export function labelText(
   piece: LabelledPiece,
   own: string | undefined,
-  { facts: order = USUAL_FACTS, identity: above = order }: Chosen = {},
+  { facts: order = USUAL_FACTS, identity: above = [] }: Chosen = {},
 ): LabelText {
   const facts = own === undefined ? factsOf(piece, order) : null;
-  const identity = own === undefined || above === 'none' ? [] : factsOf(piece, above, own);
+  const identity = own === undefined ? [] : factsOf(piece, above, own);
   const label = own ?? facts?.join(' ') ?? '';
   const warning = unsaid(piece.kind, label);
   if (warning === null) return { label, facts, identity };

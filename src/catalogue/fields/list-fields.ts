@@ -204,7 +204,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
       width: line('Width', '90 mm', { reads: 'length' }),
       text: line('Letters', 'The size of the letters: 18 pt.'),
       height: line('Height', 'How high one may be; facts are left out from the end until it is.', { reads: 'length' }),
-      identity: several('Above your words', `What stands above labels in your own words, as far as these do not say it, or none: ${LABEL_FACTS.join(', ')}; left out, as facts:.`, { example: '[what, date, reference]' }),
+      identity: several('Above your words', `What stands above labels in your own words, as far as these do not say it: ${LABEL_FACTS.join(', ')}.`, { example: '[what, date, reference]' }),
       facts: several('Facts', `What labels made from the piece tell, the least needful last: ${LABEL_FACTS.join(', ')}.`, { example: '[what, date]' }),
       stand: choice('Place', 'Below the pieces, beside them, or on a key; empty: wherever they fit.', LABEL_STANDS),
     }),

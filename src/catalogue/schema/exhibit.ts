@@ -95,13 +95,11 @@ export const exhibitSchema = z.strictObject({
         z.enum(LABEL_FACTS),
         'Name at least one fact, like [what, date], or take the line out.',
       ).optional(),
-      /** What stands above labels in your own words, as far as these do not say it; `none` for nothing. */
-      identity: z
-        .union([
-          z.literal('none'),
-          atLeastOne(z.enum(LABEL_FACTS), 'Name at least one fact, like [what, date], or write none.'),
-        ])
-        .optional(),
+      /** What stands above labels in your own words, as far as these do not say it; left out, nothing. */
+      identity: atLeastOne(
+        z.enum(LABEL_FACTS),
+        'Name at least one fact, like [what, date], or take the line out.',
+      ).optional(),
       /** Where labels stand: `below` their pieces, `beside` them, or on a `key` that numbers lead to; left out, wherever they fit. */
       stand: z.enum(LABEL_STANDS).optional(),
     })

@@ -7,6 +7,8 @@ export type Card = {
   readonly height: number;
   readonly points: number;
   readonly lines: readonly SetLine[];
+  /** How many of them are facts above the words of a label: a text of its own, which may run the other way. */
+  readonly above?: number;
 };
 
 /** From the edge of a card to its text, in millimetres. */
@@ -61,5 +63,10 @@ export function setLabel(
 function below(text: string, card: Card): Card {
   const above = setCard(text, card.width, card.points);
   const lines = [...above.lines, ...card.lines];
-  return { ...card, lines, height: lines.length * lineHeight(card.points) + 2 * CARD_MARGIN };
+  return {
+    ...card,
+    lines,
+    above: above.lines.length,
+    height: lines.length * lineHeight(card.points) + 2 * CARD_MARGIN,
+  };
 }

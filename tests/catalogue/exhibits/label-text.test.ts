@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { abbreviationsOf } from '../../../src/catalogue/exhibits/abbreviations.ts';
 import type { LabelledPiece } from '../../../src/catalogue/exhibits/label-text.ts';
-import { labelText } from '../../../src/catalogue/exhibits/label-text.ts';
+import { labelText, USUAL_FACTS } from '../../../src/catalogue/exhibits/label-text.ts';
 import { LABEL_FACTS } from '../../../src/catalogue/schema/exhibit.ts';
 import { setLabel } from '../../../src/core/cases/card.ts';
 import { lineText } from '../../../src/core/cases/typeset-text.ts';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
 import { parseSize } from '../../../src/core/measures/parse-size.ts';
 import { parseWeight } from '../../../src/core/measures/parse-weight.ts';
+import { textMarks } from '../../../src/site/models/paper/marks.ts';
 import type { Outcome } from '../../../src/core/outcome.ts';
 
 const read = <T>(outcome: Outcome<T>): T => (outcome.ok ? outcome.value : expect.fail(outcome.problem));
@@ -113,8 +114,7 @@ describe('the key to abbreviations', () => {
 });
 
 describe('Above the keeper’s own words', () => {
-  const above = (own: string, identity?: 'none'): string =>
-    plain(labelText(PENNY, own, { identity }).identity.join(' '));
+  const above = (own: string): string => plain(labelText(PENNY, own, { identity: USUAL_FACTS }).identity.join(' '));
 
   test('stands what a judge looks for: what it is, when, of what, how heavy, which book', () => {
     const said = above('The bishop’s own mark is in the king’s hand.');
@@ -127,8 +127,15 @@ describe('Above the keeper’s own words', () => {
     expect(above(`Struck ${date}, and worn since.`)).not.toContain(date);
   });
 
-  test('nothing at all where the keeper wants none, or where the label is made of facts', () => {
-    expect(above('My words.', 'none')).toBe('');
-    expect(labelText(PENNY, undefined).identity).toEqual([]);
+  test('nothing at all where it was not asked for, or where the label is made of facts', () => {
+    expect(labelText(PENNY, 'My words.').identity).toEqual([]);
+    expect(labelText(PENNY, undefined, { identity: USUAL_FACTS }).identity).toEqual([]);
+  });
+
+  // UAX #9, rule P2: the first letter of each paragraph decides which way it runs.
+  test('a text of its own, which runs its own way', () => {
+    const card = setLabel({ label: 'שקל ישראל', facts: null, identity: ['Shekel of a year.'] }, 90, 18, null);
+    const marks = textMarks(card.lines, 0, 0, 18, { width: 84, above: card.above });
+    expect(marks.map((mark) => mark.kind === 'text' && mark.isLeftward)).toEqual([false, true]);
   });
 });

@@ -123,9 +123,9 @@ function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {
   return { box, round, holder, metal: face.metal, under: face.under, picture };
 }
 
-function cardIn({ lines, points }: Card, box: Box): CardInCase {
+function cardIn({ lines, points, above }: Card, box: Box): CardInCase {
   const [left, top] = [box.left + CARD_MARGIN, box.top + CARD_MARGIN];
   // Seen on a screen with the apostrophes of a book; broken into lines as it is printed.
   const printed = lines.map((line) => line.map((run) => ({ ...run, text: tied(run.text) })));
-  return { box, marks: textMarks(printed, left, top, points, { width: box.width - 2 * CARD_MARGIN }) };
+  return { box, marks: textMarks(printed, left, top, points, { width: box.width - 2 * CARD_MARGIN, above }) };
 }

@@ -52,7 +52,7 @@ function cellDrawing({ shown, label, labelBox, faces }: SetCell, isOnKey: boolea
     ]),
     frame(labelBox),
     ...(isOnKey
-      ? textMarks(label.lines, left + CARD_MARGIN, top + CARD_MARGIN, label.points)
+      ? textMarks(label.lines, left + CARD_MARGIN, top + CARD_MARGIN, label.points, { above: label.above })
       : note.slice(0, most).map((line, index) => {
           const baseline = top + CARD_MARGIN + (index + BASELINE) * lineHeight(NOTE);
           return textMark(line, left + CARD_MARGIN, baseline, NOTE, { face: 'sans' });

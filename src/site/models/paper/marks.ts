@@ -94,14 +94,29 @@ export function textMark(text: string | SetLine, x: number, y: number, points: n
   };
 }
 
-/** Lines one under another from `top`, from the left or, with a `width`, from the right when their text runs so. */
+/**
+ * Lines one under another from `top`, from the left or, with a `width`, from the right when their text runs so; the first so many,
+ * `above`, are a text of their own.
+ */
 export function textMarks(
   lines: readonly SetLine[],
   x: number,
   top: number,
   points: number,
-  how: { readonly anchor?: 'start' | 'middle' | 'end'; readonly width?: number } = {},
+  {
+    above = 0,
+    ...how
+  }: {
+    readonly anchor?: 'start' | 'middle' | 'end';
+    readonly width?: number;
+    readonly above?: number | undefined;
+  } = {},
 ): readonly Mark[] {
+  if (above > 0)
+    return [
+      ...textMarks(lines.slice(0, above), x, top, points, how),
+      ...textMarks(lines.slice(above), x, top + above * lineHeight(points), points, how),
+    ];
   const isLeftward = runsLeftward(lines.map(lineText).join(' '));
   const from = isLeftward && (how.anchor ?? 'start') === 'start' ? x + (how.width ?? 0) : x;
   return lines.map((line, index) =>

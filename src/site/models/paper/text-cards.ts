@@ -18,9 +18,9 @@ const TITLE = 36;
 const LIST_SMALLER = 2 / 3;
 
 /** A label, heading or text as it lies in the case. */
-export function cardCutOut({ width, height, points, lines }: Card): CutOut {
+export function cardCutOut({ width, height, points, lines, above }: Card): CutOut {
   const wide = width - 2 * CARD_MARGIN;
-  return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points, { width: wide }) };
+  return { width, height, marks: textMarks(lines, CARD_MARGIN, CARD_MARGIN, points, { width: wide, above }) };
 }
 
 /** A label, with a note below the cut that tells which piece it belongs to. */
