@@ -22,7 +22,7 @@ export function measureRemarks({ pieces }: ReadExhibit): readonly Remark[] {
     }));
 }
 
-/** Grades on more than one scale, which a judge can not hold against one another. */
+/** Grades on more than one scale, which a judge cannot compare. */
 export function scaleRemarks({ pieces, texts }: ReadExhibit): readonly Remark[] {
   const labels = new Map(
     texts.flatMap(({ is, words, piece }) => (is === 'label' && piece !== null ? [[piece, words]] : [])),
@@ -43,7 +43,7 @@ export function scaleRemarks({ pieces, texts }: ReadExhibit): readonly Remark[] 
   return listed(
     others,
     (names) =>
-      `The labels give grades on ${String(scales.length)} scales (${scales.join(', ')}), which a judge can not hold against one another: ${names}. Say them all on one scale.`,
+      `The labels give grades on ${String(scales.length)} scales (${scales.join(', ')}), which a judge cannot compare: ${names}. Say them all on one scale.`,
   );
 }
 

@@ -2,19 +2,19 @@ import { formatDate } from '../dating/format-date.ts';
 import { orderLinks, passesDirectly, sameName } from './provenance.ts';
 import type { Link } from './provenance.ts';
 
-const HOW: Readonly<Record<string, string>> = {
-  auction: 'at auction',
-  purchase: 'by purchase',
-  gift: 'by gift',
-  bequest: 'by bequest',
-  inheritance: 'by inheritance',
-  descent: 'by descent',
-  exchange: 'by exchange',
-  transfer: 'by transfer',
-  loan: 'on loan',
-  sale: 'by sale',
-  find: 'found',
-};
+const HOW = new Map([
+  ['auction', 'at auction'],
+  ['purchase', 'by purchase'],
+  ['gift', 'by gift'],
+  ['bequest', 'by bequest'],
+  ['inheritance', 'by inheritance'],
+  ['descent', 'by descent'],
+  ['exchange', 'by exchange'],
+  ['transfer', 'by transfer'],
+  ['loan', 'on loan'],
+  ['sale', 'by sale'],
+  ['find', 'found'],
+]);
 
 /** A place in a catalogue or a list stands as it is; anything else that was said is quoted. */
 function quoted(says: string): string {
@@ -30,7 +30,7 @@ function phrases(link: Link, before: Link | undefined, next: Link | undefined): 
   const isDealer = (dealer && link.from === undefined) || (next?.dealer === true && sameName(link.to, next.from));
   const passage = [
     link.to === undefined ? '' : inTrade(link.to, isDealer),
-    link.how === undefined ? '' : (HOW[link.how] ?? link.how),
+    link.how === undefined ? '' : (HOW.get(link.how) ?? link.how),
     link.when === undefined ? '' : formatDate(link.when),
     link.says === undefined ? '' : quoted(link.says),
   ];

@@ -32,20 +32,20 @@ const BY_GIVER: readonly [Hand, Hand] = [['from', 'by'], ['to', 'to']]; // prett
 const BY_TAKER: readonly [Hand, Hand] = [['to', 'by'], ['from', 'from']]; // prettier-ignore
 
 /** What was done with a piece, and who is named first and with what word; ` to` where only the one who had it then is known. */
-const PASSAGES: Readonly<Record<string, readonly [string, Hand, Hand]>> = {
-  purchase: ['bought', ...BY_TAKER],
-  sale: ['sold', ...BY_GIVER],
-  auction: ['sold at auction', ...BY_GIVER],
-  'auction to': ['bought at auction', ...BY_TAKER],
-  gift: ['given', ...BY_GIVER],
-  bequest: ['left by will', ...BY_GIVER],
-  inheritance: ['inherited', ...BY_TAKER],
-  descent: ['passed on in the family', ...HANDED],
-  exchange: ['got by exchange', ...BY_TAKER],
-  transfer: ['passed on', ...HANDED],
-  loan: ['lent', ...BY_GIVER],
-  find: ['found', ...BY_TAKER],
-};
+const PASSAGES = new Map<string, readonly [string, Hand, Hand]>([
+  ['purchase', ['bought', ...BY_TAKER]],
+  ['sale', ['sold', ...BY_GIVER]],
+  ['auction', ['sold at auction', ...BY_GIVER]],
+  ['auction to', ['bought at auction', ...BY_TAKER]],
+  ['gift', ['given', ...BY_GIVER]],
+  ['bequest', ['left by will', ...BY_GIVER]],
+  ['inheritance', ['inherited', ...BY_TAKER]],
+  ['descent', ['passed on in the family', ...HANDED]],
+  ['exchange', ['got by exchange', ...BY_TAKER]],
+  ['transfer', ['passed on', ...HANDED]],
+  ['loan', ['lent', ...BY_GIVER]],
+  ['find', ['found', ...BY_TAKER]],
+]);
 
 export const pieceWords = {
   heading: {
@@ -159,8 +159,8 @@ export const pieceWords = {
     how: string | undefined,
     names: { readonly from?: string | undefined; readonly to?: string | undefined },
   ) => {
-    const [done, ...hands] = PASSAGES[`${how ?? ''}${names.from === undefined ? ' to' : ''}`] ??
-      PASSAGES[how ?? ''] ?? [how ?? '', ...HANDED];
+    const [done, ...hands] = PASSAGES.get(`${how ?? ''}${names.from === undefined ? ' to' : ''}`) ??
+      PASSAGES.get(how ?? '') ?? [how ?? '', ...HANDED];
     // A title within a sentence: `purchase by the Reverend A. Holm`.
     const said = hands.map(([whose, word]) => {
       const name = names[whose];

@@ -126,3 +126,8 @@ test('the printed chain keeps every owner, in order, and tells each gap from eac
     }),
   );
 });
+
+test('a way of passing on that has the name of something in JavaScript is said as it was given', () => {
+  const links = ['constructor', 'toString', '__proto__'].map((how) => ({ how, to: 'An owner' }));
+  for (const link of links) expect(formatChain([link])).toContain(`An owner, ${link.how}`);
+});

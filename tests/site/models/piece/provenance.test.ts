@@ -17,6 +17,7 @@ describe('A step of a provenance is a sentence a collector would say', () => {
     ['find', undefined, 'B', 'found by B'],
     ['loan', 'A', 'B', 'lent by A to B'],
     ['transfer to store', 'A', 'B', 'transfer to store from A to B'],
+    ['constructor', 'A', 'B', 'constructor from A to B'],
     [undefined, 'A', 'B', 'from A to B'],
     ['purchase', undefined, undefined, 'bought'],
   ])('%s, from %s to %s: %s', (how, from, to, said) => {
