@@ -81,6 +81,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 90_000,
           hookTimeout: 120_000,
+          // A picture that is decoded beside two browsers and a build takes longer than the second that vitest waits.
+          expect: { poll: { timeout: 60_000 } },
           // Two browsers at once: a test waits for its page, or for what moves on it, more than half of its time.
           maxWorkers: 2,
         },

@@ -238,7 +238,7 @@ test(
 /** Looks at the check again until it says this. */
 async function checkUntil(words: string | RegExp): Promise<void> {
   await link('Check and build').click();
-  for (let looked = 0; looked < 60; looked += 1) {
+  for (let looked = 0; looked < 240; looked += 1) {
     if ((await shown().getByText(words).count()) > 0) return;
     await shown().waitForTimeout(500);
     await shown().reload();

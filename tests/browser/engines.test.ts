@@ -36,7 +36,7 @@ describe.each(ENGINES)('in %s', (name) => {
       `(({ x, y, width, height }) => ({ x, y, width, height }))(document.querySelector(${JSON.stringify(selector)}).getBoundingClientRect())`,
     );
   const isTrue = (expression: string): Promise<void> =>
-    expect.poll(() => page.read<boolean>(`Boolean(${expression})`), { timeout: 10_000, interval: 50 }).toBe(true);
+    expect.poll(() => page.read<boolean>(`Boolean(${expression})`), { interval: 50 }).toBe(true);
   /** A square about the middle of a thing, in grey, turned clockwise. */
   async function seen({ x, y, width, height }: Box, side: number, degrees = 0): Promise<Buffer> {
     const wide = Math.round(side * 1.5);

@@ -100,7 +100,7 @@ async function openWebKit({ width, height }: Window): Promise<EnginePage> {
 }
 
 async function untilReady(ask: (method: string, path: string) => Promise<unknown>): Promise<void> {
-  for (let tries = 0; tries < 100; tries++) {
+  for (let tries = 0; tries < 600; tries++) {
     const status = await ask('GET', '/status').catch(() => null);
     if ((status as { ready?: boolean } | null)?.ready === true) return;
     await new Promise((next) => setTimeout(next, 100));
