@@ -1,7 +1,7 @@
 import { checkAll } from './check-records.ts';
 import type { PrivacyRules } from './check-records.ts';
-import { NOT_EARLIER } from './earlier.ts';
-import type { Earlier } from './earlier.ts';
+import { NOT_EARLIER } from './kept-answers.ts';
+import type { Earlier } from './kept-answers.ts';
 import { linksIn } from './files.ts';
 import type { CabinetFolder } from './files.ts';
 import { readBetweenStrokes } from './keep/journal.ts';

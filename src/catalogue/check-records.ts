@@ -1,6 +1,6 @@
 import { checkAddresses } from './addresses.ts';
-import { NOT_EARLIER } from './earlier.ts';
-import type { Earlier } from './earlier.ts';
+import { NOT_EARLIER } from './kept-answers.ts';
+import type { Earlier } from './kept-answers.ts';
 import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import type { Records } from './records.ts';

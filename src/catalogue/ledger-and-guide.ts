@@ -10,7 +10,7 @@ import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import type { Records } from './records.ts';
 import { GUIDE_COLUMNS, LEDGER_COLUMNS, NOT_SECRET_COLUMNS } from './schema/cabinet.ts';
-import { setListsOf, setRuleOf } from './set-rule.ts';
+import { setListsOf, setRuleOf } from './for-core/set-rule.ts';
 import { readTypes } from './types/types-of.ts';
 
 const LEDGER = 'private/ledger.csv';

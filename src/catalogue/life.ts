@@ -1,7 +1,7 @@
 import { parseDate } from '../core/dating/parse-date.ts';
 import type { Dating } from '../core/dating/dating.ts';
-import { dealFaults } from '../core/life/accounts.ts';
-import type { Deal } from '../core/life/accounts.ts';
+import { dealFaults } from '../core/life/money-by-year.ts';
+import type { Deal } from '../core/life/money-by-year.ts';
 import { isToCome } from '../core/dating/interval.ts';
 import { courseOf, daysOf, LIFE_EVENTS, statusOf } from '../core/life/life.ts';
 import type { Course, LifeEvent, LifeEventName } from '../core/life/life.ts';

@@ -1,7 +1,7 @@
 import { parseReferences } from '../core/references/parse-reference.ts';
 import type { CitedWork, Reference } from '../core/references/reference.ts';
 import type { ById, Catalogue, Piece } from './catalogue.ts';
-import { eraSchemeOf } from './era-scheme.ts';
+import { eraSchemeOf } from './for-core/era-scheme.ts';
 import { gradeOf } from './grade-of.ts';
 import type { Filed, FiledPiece, Records } from './records.ts';
 import { citedWorks } from './types/cited-works.ts';

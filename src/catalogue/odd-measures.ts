@@ -11,7 +11,7 @@ import type { Filed } from './records.ts';
 import type { DenominationFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import { known } from './schema/fields.ts';
-import { standardsOf } from './standards-of.ts';
+import { standardsOf } from './for-core/standards.ts';
 
 /** What is asked about: a piece by its measures, the standards of its denomination, and what it is. */
 export type Measured = Pick<

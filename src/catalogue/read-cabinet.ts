@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import { ADDRESSES } from './addresses.ts';
 import { onScaleOf } from './grade-of.ts';
-import { madeOf, pieceSchemas } from './date-contexts.ts';
-import { NOT_EARLIER } from './earlier.ts';
-import type { Earlier } from './earlier.ts';
+import { madeOf, pieceSchemas } from './piece-schemas.ts';
+import { NOT_EARLIER } from './kept-answers.ts';
+import type { Earlier } from './kept-answers.ts';
 import type { CabinetFile, CabinetFolder } from './files.ts';
 import { isText } from './files.ts';
 import { isReserved, LONGEST_NAME } from '../core/file-id.ts';

@@ -5,7 +5,7 @@ import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
 import type { Changes } from '../catalogue/keep/change-cabinet.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { Records } from '../catalogue/records.ts';
-import { reignsOf } from '../catalogue/reigns.ts';
+import { reignsOf } from '../catalogue/for-core/reigns.ts';
 import { good, refuse } from '../core/outcome.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { askForPiece, privateAnswer } from './add/ask-for-piece.ts';

@@ -5,7 +5,7 @@ import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { good, refuse } from '../core/outcome.ts';
 import { openCabinet } from '../desk/cabinet-state.ts';
-import { deskPages } from '../desk/desk-pages.ts';
+import { deskPages } from '../desk/routes.ts';
 import { serveDesk } from '../desk/serve-desk.ts';
 import type { Built, DeskTools } from '../desk/tools.ts';
 import { nextNumber } from './add/new-piece.ts';

@@ -13,7 +13,7 @@ import { fileId, freeId } from '../core/file-id.ts';
 import { LEDGER } from './cabinet-state.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import type { FileChange } from './cabinet-files.ts';
-import { factsOf } from './list-rows.ts';
+import { factsOf } from './pieces-rows.ts';
 import { changesIn, nameOf } from './form/leaves.ts';
 import type { Fields, Posted } from './form/leaves.ts';
 import { idOf, namesMeant } from './new-names.ts';

@@ -7,7 +7,7 @@ import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
 import { publicPieces } from '../publish/public-piece.ts';
 import { countSet } from '../core/sets/count-set.ts';
-import { setListsOf, setRuleOf } from '../catalogue/set-rule.ts';
+import { setListsOf, setRuleOf } from '../catalogue/for-core/set-rule.ts';
 import { setPieceOf } from '../publish/set-piece.ts';
 import type { Cabinet } from '../site/cabinet.ts';
 import { onceFor } from '../site/once-for.ts';

@@ -4,7 +4,7 @@ import { parseDate } from '../core/dating/parse-date.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';
-import { EXAMPLE } from '../catalogue/totals.ts';
+import { EXAMPLE } from '../catalogue/ledger-totals.ts';
 import { setStates } from '../publish/set-states.ts';
 import { linkedCabinet } from './linked-cabinet.ts';
 

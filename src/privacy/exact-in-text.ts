@@ -1,5 +1,5 @@
-import { NOT_EARLIER } from '../catalogue/earlier.ts';
-import type { Earlier } from '../catalogue/earlier.ts';
+import { NOT_EARLIER } from '../catalogue/kept-answers.ts';
+import type { Earlier } from '../catalogue/kept-answers.ts';
 import type { Rule } from '../catalogue/rules/rule.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';

@@ -1,7 +1,7 @@
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';
-import { privateIn, searchFor } from './search.ts';
-import type { PrivateSearch, PrivateValue } from './search.ts';
+import { privateIn, searchFor } from './find-values.ts';
+import type { PrivateSearch, PrivateValue } from './find-values.ts';
 import { sumsFor, sumsIn } from './sums.ts';
 import type { PrivateSum, SumSearch } from './sums.ts';
 import { privateSums, privateValues } from './private-values.ts';

@@ -1,8 +1,8 @@
 import { hash } from 'node:crypto';
 import { homedir } from 'node:os';
 import process from 'node:process';
-import { NOT_EARLIER } from '../catalogue/earlier.ts';
-import type { Earlier } from '../catalogue/earlier.ts';
+import { NOT_EARLIER } from '../catalogue/kept-answers.ts';
+import type { Earlier } from '../catalogue/kept-answers.ts';
 import type { Rule } from '../catalogue/rules/rule.ts';
 import { lettersOf, readMarkdown, unescaped } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';

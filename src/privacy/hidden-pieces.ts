@@ -1,6 +1,6 @@
 import { lettersOf } from './letters.ts';
-import { privateIn, searchFor, whereStands } from './search.ts';
-import type { PrivateSearch } from './search.ts';
+import { privateIn, searchFor, whereStands } from './find-values.ts';
+import type { PrivateSearch } from './find-values.ts';
 import type { FiledPiece, Records } from '../catalogue/records.ts';
 
 type Told = { readonly id: string; readonly publish: 'no' | 'unlisted' };

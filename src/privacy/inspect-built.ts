@@ -11,7 +11,7 @@ import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
 import { lacksIn, loadsFrom } from './page-policy.ts';
-import { searchFor, whereStands } from './search.ts';
+import { searchFor, whereStands } from './find-values.ts';
 import { sumsFor } from './sums.ts';
 import { withdrawnIn } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';

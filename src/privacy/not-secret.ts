@@ -4,7 +4,7 @@ import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';
 import { MONEY } from './private-cells.ts';
-import { whereStands } from './search.ts';
+import { whereStands } from './find-values.ts';
 
 /** What a keeper has answered once: this value, in this column, may be known. */
 export const NOT_SECRET = 'private/not-secret.csv';

@@ -1,7 +1,7 @@
 import { hash } from 'node:crypto';
 import { ADDRESSES } from '../catalogue/addresses.ts';
-import { NOT_EARLIER } from '../catalogue/earlier.ts';
-import type { Earlier } from '../catalogue/earlier.ts';
+import { NOT_EARLIER } from '../catalogue/kept-answers.ts';
+import type { Earlier } from '../catalogue/kept-answers.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';

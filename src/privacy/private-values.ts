@@ -17,7 +17,7 @@ import {
 } from './private-cells.ts';
 import { lettersOf, lettersOfFile } from './letters.ts';
 import { answeredIn } from './not-secret.ts';
-import type { PrivateValue } from './search.ts';
+import type { PrivateValue } from './find-values.ts';
 import type { PrivateSum } from './sums.ts';
 import { listNames, publicLetters, saidIn } from './public-words.ts';
 import type { PublicRecords } from './public-words.ts';

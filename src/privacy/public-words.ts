@@ -2,8 +2,8 @@ import type { Records } from '../catalogue/records.ts';
 import { lettersOf } from './letters.ts';
 import { bothOf } from './not-secret.ts';
 import type { Answered } from './not-secret.ts';
-import { privateIn, searchFor } from './search.ts';
-import type { PrivateValue } from './search.ts';
+import { privateIn, searchFor } from './find-values.ts';
+import type { PrivateValue } from './find-values.ts';
 
 /** The records whose facts a visitor reads. */
 export type PublicRecords = Pick<Records, 'pieces' | 'rulers' | 'mints' | 'denominations' | 'works'>;

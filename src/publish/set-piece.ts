@@ -1,5 +1,5 @@
 import { isBlank, known } from '../catalogue/schema/fields.ts';
-import { timeSpanOf } from '../catalogue/set-rule.ts';
+import { timeSpanOf } from '../catalogue/for-core/set-rule.ts';
 import { parseDate } from '../core/dating/parse-date.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { SetPiece } from '../core/sets/set-piece.ts';

@@ -1,5 +1,5 @@
 import type { Catalogue, CollectingSet } from '../catalogue/catalogue.ts';
-import { setListsOf, setRuleOf } from '../catalogue/set-rule.ts';
+import { setListsOf, setRuleOf } from '../catalogue/for-core/set-rule.ts';
 import { countSet } from '../core/sets/count-set.ts';
 import { gridOf } from '../core/sets/grid.ts';
 import type { SetGrid } from '../core/sets/grid.ts';

@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { layCase } from '../../src/core/cases/typeset-case.ts';
+import { layCase } from '../../src/core/cases/plan-case.ts';
 
 /**
  * How long the plan of a case of 60 pieces takes, in milliseconds of the processor: one that fits, one whose labels go on a

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openCabinet } from '../../src/desk/cabinet-state.ts';
 import type { CabinetState } from '../../src/desk/cabinet-state.ts';
-import { deskPages } from '../../src/desk/desk-pages.ts';
+import { deskPages } from '../../src/desk/routes.ts';
 import { serveDesk } from '../../src/desk/serve-desk.ts';
 import type { OpenDesk } from '../../src/desk/serve-desk.ts';
 import type { DeskTools } from '../../src/desk/tools.ts';

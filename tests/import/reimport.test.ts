@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formatBroughtIn, parseBroughtIn } from '../../src/import/reimport/base.ts';
+import { formatBroughtIn, parseBroughtIn } from '../../src/import/reimport/last-import.ts';
 import type { Draft } from '../../src/import/plan/draft.ts';
 import { changed, problemsOf } from '../catalogue/small-cabinet.ts';
 import { bring, draft, textOf } from './plan/bring.ts';

@@ -1,7 +1,7 @@
 import { checkTitle, checkType, checkWords } from '../../core/cases/label-checks.ts';
 import { CARD_MARGIN } from '../../core/cases/card.ts';
 import { slideNotes } from '../../core/cases/holder-checks.ts';
-import { layCase } from '../../core/cases/typeset-case.ts';
+import { layCase } from '../../core/cases/plan-case.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { CabinetFolder } from '../files.ts';
 import { linkRecords } from '../link.ts';

@@ -1,5 +1,5 @@
-import type { CaseToSet, PieceToSet } from '../../core/cases/case-to-typeset.ts';
-import type { Size } from '../../core/cases/case-plan.ts';
+import type { CaseToSet, PieceToSet } from '../../core/cases/case-to-plan.ts';
+import type { Size } from '../../core/cases/boxes.ts';
 import { depthNeeded, roomInHolder } from '../../core/cases/furniture.ts';
 import type { Holder } from '../../core/cases/furniture.ts';
 import { sizeSpan } from '../../core/measures/parse-size.ts';

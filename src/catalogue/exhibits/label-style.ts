@@ -1,4 +1,4 @@
-import type { LabelStyle } from '../../core/cases/case-to-typeset.ts';
+import type { LabelStyle } from '../../core/cases/case-to-plan.ts';
 import type { ExhibitFields } from '../schema/exhibit.ts';
 
 /** Taken where the exhibit does not say: a label that a case of the common club size holds eight of in a row. */

@@ -1,5 +1,5 @@
 import { LETTERINGS, NUMBERINGS } from '../../core/references/ranges.ts';
-import { LABEL_STANDS } from '../../core/cases/case-plan.ts';
+import { LABEL_STANDS } from '../../core/cases/boxes.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { GRID_FACTS } from '../../core/sets/grid.ts';
 import { LABEL_FACTS } from '../schema/exhibit.ts';

@@ -17,7 +17,7 @@ import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 import { promisify } from 'node:util';
 import { isCode, makeFolder } from './fault-sentence.ts';
-import { isRunning } from './holder.ts';
+import { isRunning } from './lock-owner.ts';
 
 /** The ending of what is being written; nothing reads a file of this name. */
 const UNFINISHED = /^\..+\.(\d+)\.unfinished$/;

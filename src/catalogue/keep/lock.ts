@@ -6,8 +6,8 @@ import { setTimeout as pause } from 'node:timers/promises';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { isCode, makeFolder } from './fault-sentence.ts';
-import type { Holder } from './holder.ts';
-import { changedBy, hasDied, heldBy, holderNow, isRunning, parseHolder } from './holder.ts';
+import type { Holder } from './lock-owner.ts';
+import { changedBy, hasDied, heldBy, holderNow, isRunning, parseHolder } from './lock-owner.ts';
 
 export type Lock = {
   /** The folder that holds the lock; it is made where it is not there. */

@@ -1,4 +1,4 @@
-import type { Earlier } from '../earlier.ts';
+import type { Earlier } from '../kept-answers.ts';
 import type { CabinetFolder } from '../files.ts';
 import { splitFrontMatter } from '../front-matter.ts';
 import type { Problem, Spot } from '../problem.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LABEL_STANDS } from '../../core/cases/case-plan.ts';
+import { LABEL_STANDS } from '../../core/cases/boxes.ts';
 import { CASE_KINDS, parseCaseSize, parseHolder } from '../../core/cases/furniture.ts';
 import { parsePosition } from '../../core/cases/position.ts';
 import { parseLength } from '../../core/measures/parse-length.ts';

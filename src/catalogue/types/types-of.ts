@@ -7,7 +7,7 @@ import { noSurer } from '../../core/types/inherit.ts';
 import { leavesBelow, lineOf } from '../../core/types/series.ts';
 import { nearestName } from '../nearest.ts';
 import type { Records } from '../records.ts';
-import { reignsOf } from '../reigns.ts';
+import { reignsOf } from '../for-core/reigns.ts';
 import { isBlank } from '../schema/fields.ts';
 import type { Certainty } from '../schema/fields.ts';
 import { citedWorks } from './cited-works.ts';

@@ -1,5 +1,5 @@
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { parseBroughtIn } from '../../import/reimport/base.ts';
+import { parseBroughtIn } from '../../import/reimport/last-import.ts';
 import type { Draft } from '../../import/plan/draft.ts';
 import { pathIn } from './place-of.ts';
 import { readIfThere } from '../../catalogue/keep/flush.ts';

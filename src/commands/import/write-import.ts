@@ -1,7 +1,7 @@
 import { writeCsv } from '../../catalogue/csv.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import type { BroughtIn } from '../../import/reimport/base.ts';
-import { formatBroughtIn } from '../../import/reimport/base.ts';
+import type { BroughtIn } from '../../import/reimport/last-import.ts';
+import { formatBroughtIn } from '../../import/reimport/last-import.ts';
 import { columnKeys } from '../../import/columns/column-key.ts';
 import type { ImportPlan } from '../../import/plan/plan-import.ts';
 import type { Sheet } from '../../import/sheets/sheet.ts';

@@ -7,7 +7,7 @@ import { columnKeys, readingsOf } from '../../import/columns/column-key.ts';
 import type { Mapping } from '../../import/columns/mapping.ts';
 import { formatReading } from '../../import/columns/parse-column-rule.ts';
 import type { ImportPlan } from '../../import/plan/plan-import.ts';
-import type { BroughtIn } from '../../import/reimport/base.ts';
+import type { BroughtIn } from '../../import/reimport/last-import.ts';
 import { flatFacts } from '../../import/reimport/flat-facts.ts';
 import type { Sheet, SheetRow } from '../../import/sheets/sheet.ts';
 

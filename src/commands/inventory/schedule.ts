@@ -2,7 +2,7 @@ import type { Catalogue, Piece } from '../../catalogue/catalogue.ts';
 import { readCsv } from '../../catalogue/csv.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import type { PieceFields } from '../../catalogue/schema/piece.ts';
-import { sumsOf } from '../../catalogue/totals.ts';
+import { sumsOf } from '../../catalogue/ledger-totals.ts';
 import { formatChain } from '../../core/provenance/format-chain.ts';
 import type { Link } from '../../core/provenance/provenance.ts';
 

@@ -1,6 +1,6 @@
 import { checkCabinet, today } from '../../catalogue/check-cabinet.ts';
 import type { CheckedCabinet } from '../../catalogue/check-cabinet.ts';
-import { earlierIn } from '../../catalogue/earlier.ts';
+import { earlierIn } from '../../catalogue/kept-answers.ts';
 import { recoverCabinet } from '../../catalogue/keep/change-cabinet.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { checkPictures } from '../../photographs/verify/check-pictures.ts';

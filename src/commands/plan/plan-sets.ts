@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../catalogue/catalogue.ts';
-import { setRuleOf } from '../../catalogue/set-rule.ts';
+import { setRuleOf } from '../../catalogue/for-core/set-rule.ts';
 import type { Graded } from '../../core/grade/compare-grades.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';

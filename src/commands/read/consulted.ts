@@ -4,7 +4,7 @@ import type { Types } from '../../catalogue/types/types-of.ts';
 import { readTypes } from '../../catalogue/types/types-of.ts';
 import { citedWorks } from '../../catalogue/types/cited-works.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
-import { reignsOf } from '../../catalogue/reigns.ts';
+import { reignsOf } from '../../catalogue/for-core/reigns.ts';
 import type { Reign } from '../../core/dating/dating.ts';
 import type { CitedWork } from '../../core/references/reference.ts';
 

@@ -1,7 +1,7 @@
 import { CARD_MARGIN } from './card.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
 import { inCaseUnit } from './furniture.ts';
-import type { CaseToSet, LabelStyle } from './case-to-typeset.ts';
+import type { CaseToSet, LabelStyle } from './case-to-plan.ts';
 import { lettersPerLine } from './type-size.ts';
 
 /** A change that makes everything fit, in words a keeper can follow, and the case as it then is. */

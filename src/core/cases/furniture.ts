@@ -3,7 +3,7 @@ import { parseLength } from '../measures/parse-length.ts';
 import { INCH } from '../measures/units.ts';
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import type { Size } from './case-plan.ts';
+import type { Size } from './boxes.ts';
 
 /** What a case is: one that lies, one whose ground slopes towards the visitor, or a frame on a wall. */
 export const CASE_KINDS = ['flat', 'sloped', 'wall-frame'] as const;

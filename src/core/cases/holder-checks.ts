@@ -1,6 +1,6 @@
-import type { Misfit } from './case-plan.ts';
-import { inMillimetres } from './case-plan.ts';
-import type { CaseToSet } from './case-to-typeset.ts';
+import type { Misfit } from './boxes.ts';
+import { inMillimetres } from './boxes.ts';
+import type { CaseToSet } from './case-to-plan.ts';
 import { HOLDERS } from './furniture.ts';
 
 export function tooDeep({ inside, groups }: CaseToSet): readonly Misfit[] {

@@ -1,7 +1,7 @@
 import type {
   Box, CaseGroup, CasePlan, Cell, Corner, Fixed, Headings, LabelStand, PlacedCell, PlacedGroup, Size, Spacing,
-} from './case-plan.ts'; // prettier-ignore
-import { around, overlapOf, SPACING } from './case-plan.ts';
+} from './boxes.ts'; // prettier-ignore
+import { around, overlapOf, SPACING } from './boxes.ts';
 import { misfitsOf } from './misfits.ts';
 import { facesHeight, facesSize, placeCell, placeFixed, roomOfCell, rowHeight } from './place-cell.ts';
 import { balancedRows, lengthOf } from './rows.ts';

@@ -1,5 +1,5 @@
-import type { Box, CaseGroup, Cell, Fixed, Misfit, PlacedGroup, Size } from './case-plan.ts';
-import { inMillimetres, overlapOf, SPACING } from './case-plan.ts';
+import type { Box, CaseGroup, Cell, Fixed, Misfit, PlacedGroup, Size } from './boxes.ts';
+import { inMillimetres, overlapOf, SPACING } from './boxes.ts';
 import { formatPosition } from './position.ts';
 
 /** What does not fit, each with its millimetres: too wide, too high, outside, one over another. */

@@ -1,4 +1,4 @@
-import type { Box, Cell, Corner, LabelStand, PlacedCell, Size, Spacing } from './case-plan.ts';
+import type { Box, Cell, Corner, LabelStand, PlacedCell, Size, Spacing } from './boxes.ts';
 
 /** How much room a piece and its label take together. Beside, the label begins behind a room for faces this wide. */
 export function roomOfCell(cell: Cell, stand: LabelStand, facesRoom: number, spacing: Spacing): Size {

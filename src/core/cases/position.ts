@@ -1,6 +1,6 @@
 import type { Outcome } from '../outcome.ts';
 import { good, refuse } from '../outcome.ts';
-import type { Corner } from './case-plan.ts';
+import type { Corner } from './boxes.ts';
 
 /** A place in a case: `120 80 mm` is 120 mm from its left and 80 mm from its top, inside. A comma may stand between. */
 export function parsePosition(text: string): Outcome<Corner> {

@@ -1,10 +1,10 @@
 import { html } from 'hono/html';
-import { contextOf } from '../../catalogue/date-contexts.ts';
+import { contextOf } from '../../catalogue/piece-schemas.ts';
 import { LIST_ROWS } from '../../catalogue/fields/list-fields.ts';
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
 import type { FactsTable, FieldFacts, List, ReadAs } from '../../catalogue/fields/row.ts';
 import type { Records } from '../../catalogue/records.ts';
-import { reignsOf } from '../../catalogue/reigns.ts';
+import { reignsOf } from '../../catalogue/for-core/reigns.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import { citedWorks } from '../../catalogue/types/cited-works.ts';
 import { readTypes, seriesNamed, typeNamed } from '../../catalogue/types/types-of.ts';

@@ -3,23 +3,23 @@ import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
 import { cutRowAt } from '../../catalogue/write/edit-table.ts';
 import { boughtByLedger, LIFE, LIFE_COLUMNS, readLife } from '../../catalogue/life.ts';
-import { EXAMPLE } from '../../catalogue/totals.ts';
-import { dueBack, moneyByYear, piecesByYear } from '../../core/life/accounts.ts';
+import { EXAMPLE } from '../../catalogue/ledger-totals.ts';
+import { dueBack, moneyByYear, piecesByYear } from '../../core/life/money-by-year.ts';
 import { courseOf, LIFE_EVENTS } from '../../core/life/life.ts';
 import type { Course, LifeEvent } from '../../core/life/life.ts';
 import type { FiledPiece } from '../../catalogue/records.ts';
 import { formatMoney } from '../../core/money/money.ts';
 import { digestOf, LEDGER } from '../cabinet-state.ts';
 import { exhibitsWithout, onlyPieceOf } from '../change-exhibit.ts';
-import { FORBIDDEN, text, writeUnlessWrong } from '../desk.ts';
-import type { Desk } from '../desk.ts';
+import { FORBIDDEN, text, writeUnlessWrong } from '../route-helpers.ts';
+import type { Desk } from '../route-helpers.ts';
 import { withCurrency } from '../form/ledger-rows.ts';
 import { datalists } from '../form/reading.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { calledById, idOf } from '../new-names.ts';
 import { changesOfEvent } from '../write-event.ts';
-import { writtenDown } from './written-down.ts';
+import { writtenDown } from './life-table.ts';
 
 type Column = (typeof LIFE_COLUMNS)[number];
 

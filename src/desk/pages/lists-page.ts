@@ -1,5 +1,5 @@
 import { html } from 'hono/html';
-import { EXAMPLE } from '../../catalogue/totals.ts';
+import { EXAMPLE } from '../../catalogue/ledger-totals.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { CabinetState } from '../cabinet-state.ts';
 import { datalists, typesList } from '../form/reading.ts';

@@ -16,8 +16,8 @@ import type { FoundInFile } from '../look-at-photograph.ts';
 import { copyAll, turned } from '../copy-photographs.ts';
 import { cropForm, cropRoutes } from './crop-pages.ts';
 import type { Box } from '../../photographs/locate/pixels.ts';
-import { FORBIDDEN, text, told } from '../desk.ts';
-import type { Desk } from '../desk.ts';
+import { FORBIDDEN, text, told } from '../route-helpers.ts';
+import type { Desk } from '../route-helpers.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 

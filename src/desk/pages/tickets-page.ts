@@ -1,15 +1,15 @@
 import type { Hono } from 'hono';
 import { html } from 'hono/html';
-import { EXAMPLE, GROUPED_BY, tellWithout, TOTALLED, totalsOf } from '../../catalogue/totals.ts';
-import { FORBIDDEN, texts } from '../desk.ts';
-import type { Desk } from '../desk.ts';
+import { EXAMPLE, GROUPED_BY, tellWithout, TOTALLED, totalsOf } from '../../catalogue/ledger-totals.ts';
+import { FORBIDDEN, texts } from '../route-helpers.ts';
+import type { Desk } from '../route-helpers.ts';
 import type { Html } from '../frame.ts';
 import { selectPieces } from '../select-pieces.ts';
 import type { Selection } from '../select-pieces.ts';
 import { paperStyle, PAPERS, TICKET_CHOICES, ticketsOf } from '../tickets.ts';
 import type { PaperName } from '../tickets.ts';
 import { paperWords } from '../../site/words/paper.ts';
-import type { TotalGroup } from '../../catalogue/totals.ts';
+import type { TotalGroup } from '../../catalogue/ledger-totals.ts';
 
 type Query = Readonly<Record<string, string>>;
 

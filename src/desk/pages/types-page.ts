@@ -8,8 +8,8 @@ import { addType, boxesOf, editType, readTypesTable, removeType } from '../chang
 import type { TypeBox, TypesOnDesk } from '../change-type.ts';
 import type { FileChange } from '../cabinet-files.ts';
 import type { CabinetState } from '../cabinet-state.ts';
-import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../desk.ts';
-import type { Desk } from '../desk.ts';
+import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../route-helpers.ts';
+import type { Desk } from '../route-helpers.ts';
 import { drawLeaf } from '../form/draw-leaf.ts';
 import type { Shown } from '../form/draw-leaf.ts';
 import { aloudIn, datalists } from '../form/reading.ts';

@@ -5,7 +5,7 @@ import { readCabinet } from '../../catalogue/read-cabinet.ts';
 import type { ListKind } from '../../catalogue/write/write-piece.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { JoinedSheet } from './join-sheet.ts';
-import type { NewFile } from './new-list-file.ts';
+import type { NewFile } from './list-file-of-name.ts';
 import type { NewName } from './name.ts';
 import { reignIn } from './reign.ts';
 import { spelledAlike } from './ruler-key.ts';

@@ -3,7 +3,7 @@ import { editFields, editStory, isSame } from '../../catalogue/write/edit-fields
 import { formatPieceFile, PIECE_ORDER } from '../../catalogue/write/write-piece.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { readYaml } from '../../catalogue/yaml.ts';
-import type { BroughtIn } from '../reimport/base.ts';
+import type { BroughtIn } from '../reimport/last-import.ts';
 import { flatFacts, nestedFacts, stepsOf } from '../reimport/flat-facts.ts';
 import type { FlatFacts } from '../reimport/flat-facts.ts';
 import { mergeThreeWays } from '../reimport/three-way.ts';

@@ -8,7 +8,7 @@ import { answerFor } from '../../privacy/not-secret.ts';
 import type { Exposed } from '../../privacy/private-in-text.ts';
 import type { ReadCabinet } from '../../catalogue/read-cabinet.ts';
 import type { Records } from '../../catalogue/records.ts';
-import type { NewFile } from '../names/new-list-file.ts';
+import type { NewFile } from '../names/list-file-of-name.ts';
 import type { PlacedPiece } from './piece-to-write.ts';
 
 /** What `check` would say of a fact; `secret` where it tells what a private column keeps. */

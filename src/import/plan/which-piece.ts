@@ -1,5 +1,5 @@
 import type { Records } from '../../catalogue/records.ts';
-import type { BroughtIn } from '../reimport/base.ts';
+import type { BroughtIn } from '../reimport/last-import.ts';
 import type { JoinedDraft } from '../names/join-sheet.ts';
 import { fileId, freeId } from '../../core/file-id.ts';
 

@@ -1,5 +1,5 @@
 import type { Draft } from '../plan/draft.ts';
-import type { BroughtIn } from './base.ts';
+import type { BroughtIn } from './last-import.ts';
 
 /** The number a row without one is given. */
 const BY_ROW = /^row-\d+$/;

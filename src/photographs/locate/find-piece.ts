@@ -2,7 +2,7 @@ import type { Slack } from './best-path.ts';
 import { evenFit, refineRim } from './best-path.ts';
 import type { EdgeShape } from './edge-shapes.ts';
 import { edgeShapes, maskOutline } from './edge-shapes.ts';
-import { isPaper, isPieceIn, isStraight, isStraightAbout, pieceInRing } from './holder.ts';
+import { isPaper, isPieceIn, isStraight, isStraightAbout, pieceInRing } from './rings-and-paper.ts';
 import { chanceAround, judgeRim, shareCovered } from './judge-rim.ts';
 import type { Outline } from './outline.ts';
 import { COARSE_RAYS, meanRadius, outlineBox } from './outline.ts';

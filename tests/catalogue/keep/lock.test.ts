@@ -4,8 +4,8 @@ import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { beforeEach, expect, test } from 'vitest';
-import { holderNow } from '../../../src/catalogue/keep/holder.ts';
-import type { Holder } from '../../../src/catalogue/keep/holder.ts';
+import { holderNow } from '../../../src/catalogue/keep/lock-owner.ts';
+import type { Holder } from '../../../src/catalogue/keep/lock-owner.ts';
 import { isHeld, withLock } from '../../../src/catalogue/keep/lock.ts';
 
 let folder = '';

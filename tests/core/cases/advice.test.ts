@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { remediesFor } from '../../../src/core/cases/advice.ts';
-import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-typeset.ts';
-import { fits, layCase, planCase } from '../../../src/core/cases/typeset-case.ts';
+import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-plan.ts';
+import { fits, layCase, planCase } from '../../../src/core/cases/plan-case.ts';
 import { boxesOf, groups, isInside, overlap, SMALL_CASE } from './random-exhibits.ts';
 
 const STYLE: LabelStyle = { width: 90, points: 18, height: null, stand: null };

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatPosition, parsePosition } from '../../../src/core/cases/position.ts';
-import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-typeset.ts';
-import { planCase } from '../../../src/core/cases/typeset-case.ts';
+import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-plan.ts';
+import { planCase } from '../../../src/core/cases/plan-case.ts';
 import { boxesOf, CLUB_CASE, groups, isInside, overlap } from './random-exhibits.ts';
 
 const STYLE: LabelStyle = { width: 90, points: 18, height: null, stand: 'below' };

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { CaseToSet, PieceToSet } from '../../../src/core/cases/case-to-typeset.ts';
+import type { CaseToSet, PieceToSet } from '../../../src/core/cases/case-to-plan.ts';
 import {
   depthNeeded, formatCaseSize, formatHolder, inCaseUnit, parseCaseSize, parseHolder, roomInHolder,
 } from '../../../src/core/cases/furniture.ts'; // prettier-ignore
-import { layCase } from '../../../src/core/cases/typeset-case.ts';
+import { layCase } from '../../../src/core/cases/plan-case.ts';
 
 describe('the inside of a case', () => {
   // An inch is 25.4 mm (International yard and pound agreement of 1959); the products are worked by hand.

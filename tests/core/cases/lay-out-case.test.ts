@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import process from 'node:process';
 import { describe, expect, test } from 'vitest';
-import { SPACING } from '../../../src/core/cases/case-plan.ts';
+import { SPACING } from '../../../src/core/cases/boxes.ts';
 import { layOutCase } from '../../../src/core/cases/lay-out-case.ts';
-import type { CaseToSet } from '../../../src/core/cases/case-to-typeset.ts';
-import { layCase, planCase } from '../../../src/core/cases/typeset-case.ts';
+import type { CaseToSet } from '../../../src/core/cases/case-to-plan.ts';
+import { layCase, planCase } from '../../../src/core/cases/plan-case.ts';
 import { boxesOf, CLUB_CASE, groups, isInside, overlap, SMALL_CASE, style } from './random-exhibits.ts';
 import { tries } from '../../tries.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box, CaseGroup, Cell, Misfit, Size } from '../../../src/core/cases/case-plan.ts';
-import { overlapOf, SPACING } from '../../../src/core/cases/case-plan.ts';
+import type { Box, CaseGroup, Cell, Misfit, Size } from '../../../src/core/cases/boxes.ts';
+import { overlapOf, SPACING } from '../../../src/core/cases/boxes.ts';
 import { layOutCase } from '../../../src/core/cases/lay-out-case.ts';
 import { misfitsOf } from '../../../src/core/cases/misfits.ts';
 import { parsePosition } from '../../../src/core/cases/position.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box, Cell, LabelStand } from '../../../src/core/cases/case-plan.ts';
-import { around, overlapOf, SPACING } from '../../../src/core/cases/case-plan.ts';
+import type { Box, Cell, LabelStand } from '../../../src/core/cases/boxes.ts';
+import { around, overlapOf, SPACING } from '../../../src/core/cases/boxes.ts';
 import { facesSize, placeCell, placeFixed, roomOfCell, rowHeight } from '../../../src/core/cases/place-cell.ts';
 import { lettersPerLine, MILLIMETRES_PER_POINT } from '../../../src/core/cases/type-size.ts';
 

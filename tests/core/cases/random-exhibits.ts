@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { Box } from '../../../src/core/cases/case-plan.ts';
-import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-typeset.ts';
-import type { LaidCase } from '../../../src/core/cases/typeset-case.ts';
+import type { Box } from '../../../src/core/cases/boxes.ts';
+import type { CaseToSet, LabelStyle } from '../../../src/core/cases/case-to-plan.ts';
+import type { LaidCase } from '../../../src/core/cases/plan-case.ts';
 
 /** A common club frame: 32¾ × 20¾ × 2¾ inches inside, as published rules of exhibiting give it. */
 export const CLUB_CASE = { width: 831.85, height: 527.05, depth: 69.85 };

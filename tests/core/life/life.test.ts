@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseDate } from '../../../src/core/dating/parse-date.ts';
-import { dealFaults, dueBack, moneyByYear, piecesByYear } from '../../../src/core/life/accounts.ts';
+import { dealFaults, dueBack, moneyByYear, piecesByYear } from '../../../src/core/life/money-by-year.ts';
 import { courseOf, inOrderOfTime, LIFE_EVENTS, statusOf } from '../../../src/core/life/life.ts';
 import type { LifeEvent, LifeEventName } from '../../../src/core/life/life.ts';
 import { parseMoney } from '../../../src/core/money/money.ts';

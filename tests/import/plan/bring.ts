@@ -1,6 +1,6 @@
 import { readReferences } from '../../../src/import/cells/reference-cell.ts';
 import type { Draft } from '../../../src/import/plan/draft.ts';
-import type { BroughtIn } from '../../../src/import/reimport/base.ts';
+import type { BroughtIn } from '../../../src/import/reimport/last-import.ts';
 import { NOTHING_SAID } from '../../../src/import/names/names-file.ts';
 import type { ImportPlan, SheetToBring } from '../../../src/import/plan/plan-import.ts';
 import { planImport } from '../../../src/import/plan/plan-import.ts';

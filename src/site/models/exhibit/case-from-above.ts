@@ -1,4 +1,4 @@
-import type { Box } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/boxes.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Card } from '../../../core/cases/card.ts';
 import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
@@ -9,7 +9,7 @@ import type { Mark } from '../paper/marks.ts';
 import { textMarks } from '../paper/marks.ts';
 import type { FaceView, Metal } from '../shared/face.ts';
 import { faceOf } from '../shared/face.ts';
-import type { LaidFace, SetCase, SetCell, SetGroup } from './typeset-case.ts';
+import type { LaidFace, SetCase, SetCell, SetGroup } from './planned-case.ts';
 
 /** A card as it lies in the case: its place, and its lines of text. */
 export type CardInCase = { readonly box: Box; readonly marks: readonly Mark[] };

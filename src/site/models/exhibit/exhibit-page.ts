@@ -15,7 +15,7 @@ import { ticketLine } from '../shared/ticket.ts';
 import type { CaseFromAbove } from './case-from-above.ts';
 import { caseFromAbove } from './case-from-above.ts';
 import { exhibitCitation, headOf } from './exhibit-head.ts';
-import { setCase } from './typeset-case.ts';
+import { setCase } from './planned-case.ts';
 import type { ShownCase, ShownExhibit, ShownGroup, ShownPiece } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
 import { workLine } from './work-line.ts';

@@ -1,5 +1,5 @@
 import type { Denomination } from '../../../catalogue/catalogue.ts';
-import { standardsOf } from '../../../catalogue/standards-of.ts';
+import { standardsOf } from '../../../catalogue/for-core/standards.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import type { Interval } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';

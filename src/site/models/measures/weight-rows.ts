@@ -1,6 +1,6 @@
 import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
-import { standardsOf } from '../../../catalogue/standards-of.ts';
+import { standardsOf } from '../../../catalogue/for-core/standards.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import { notAsStruck } from '../../../core/metal/fine-metal.ts';
 import { weightSpan } from '../../../core/measures/parse-weight.ts';

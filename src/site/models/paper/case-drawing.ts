@@ -1,8 +1,8 @@
-import type { Box } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/boxes.ts';
 import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';
 import { faceWords } from '../../words/faces.ts';
-import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
+import type { SetCase, SetCell } from '../exhibit/planned-case.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Mark } from './marks.ts';
 import { BASELINE, FINE, FIRM, textMark, textMarks } from './marks.ts';

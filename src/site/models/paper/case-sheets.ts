@@ -1,8 +1,8 @@
-import type { Box } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/boxes.ts';
 import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { faceWords } from '../../words/faces.ts';
 import { paperWords } from '../../words/paper.ts';
-import type { SetCase } from '../exhibit/typeset-case.ts';
+import type { SetCase } from '../exhibit/planned-case.ts';
 import { caseDrawing, smallCaseDrawing } from './case-drawing.ts';
 import type { Mark } from './marks.ts';
 import { FINE, moved, textMark, textMarks } from './marks.ts';

@@ -1,4 +1,4 @@
-import type { Box } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/boxes.ts';
 import type { Mark } from './marks.ts';
 import type { Paper } from './paper.ts';
 import { across, roomOn } from './paper.ts';

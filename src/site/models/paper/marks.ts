@@ -1,4 +1,4 @@
-import type { Box } from '../../../core/cases/case-plan.ts';
+import type { Box } from '../../../core/cases/boxes.ts';
 import type { Run, SetLine } from '../../../core/cases/typeset-text.ts';
 import { lineHeight, lineText } from '../../../core/cases/typeset-text.ts';
 import { MILLIMETRES_PER_POINT } from '../../../core/cases/type-size.ts';

@@ -1,7 +1,7 @@
 import type { Exhibit } from '../../../catalogue/catalogue.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { paperWords } from '../../words/paper.ts';
-import { setCase } from '../exhibit/typeset-case.ts';
+import { setCase } from '../exhibit/planned-case.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../exhibit/shown-exhibit.ts';
 import { withoutName } from './anonymous.ts';

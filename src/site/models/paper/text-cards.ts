@@ -3,7 +3,7 @@ import { lineHeight, setText } from '../../../core/cases/typeset-text.ts';
 import { paperWords } from '../../words/paper.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Card } from '../../../core/cases/card.ts';
-import type { SetCase, SetCell } from '../exhibit/typeset-case.ts';
+import type { SetCase, SetCell } from '../exhibit/planned-case.ts';
 import type { ShownExhibit } from '../exhibit/shown-exhibit.ts';
 import { workLine } from '../exhibit/work-line.ts';
 import type { Mark } from './marks.ts';

@@ -3,7 +3,7 @@ import { readExhibit } from '../../../../src/catalogue/exhibits/exhibit-texts.ts
 import { readFolder } from '../../../../src/catalogue/files.ts';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
-import { caseToSet } from '../../../../src/site/models/exhibit/typeset-case.ts';
+import { caseToSet } from '../../../../src/site/models/exhibit/planned-case.ts';
 import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { widthOfText } from '../../../../src/core/cases/typeset-text.ts';
-import type { SetCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
+import type { SetCase } from '../../../../src/site/models/exhibit/planned-case.ts';
 import { CARD_MARGIN } from '../../../../src/core/cases/card.ts';
-import { setCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
+import { setCase } from '../../../../src/site/models/exhibit/planned-case.ts';
 import type { ShownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';

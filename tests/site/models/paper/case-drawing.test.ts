@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { lineText, widthOfText } from '../../../../src/core/cases/typeset-text.ts';
-import type { SetCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
-import { setCase } from '../../../../src/site/models/exhibit/typeset-case.ts';
+import type { SetCase } from '../../../../src/site/models/exhibit/planned-case.ts';
+import { setCase } from '../../../../src/site/models/exhibit/planned-case.ts';
 import { shownExhibit } from '../../../../src/site/models/exhibit/shown-exhibit.ts';
 import { smallCaseDrawing } from '../../../../src/site/models/paper/case-drawing.ts';
 import { withApostrophes } from '../../../../src/site/words/no-break.ts';

@@ -1,7 +1,7 @@
-import { yearsOf } from '../core/dating/interval.ts';
-import { standardOf } from '../core/metal/standards.ts';
-import type { Standard } from '../core/metal/standards.ts';
-import type { DenominationFields } from './schema/lists.ts';
+import { yearsOf } from '../../core/dating/interval.ts';
+import { standardOf } from '../../core/metal/standards.ts';
+import type { Standard } from '../../core/metal/standards.ts';
+import type { DenominationFields } from '../schema/lists.ts';
 
 /** The standards of a denomination with their years and realms, oldest first. */
 export function standardsOf({ standards, realms }: DenominationFields): readonly Standard[] {

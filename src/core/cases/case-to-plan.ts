@@ -1,4 +1,4 @@
-import type { Corner, LabelStand, Size } from './case-plan.ts';
+import type { Corner, LabelStand, Size } from './boxes.ts';
 import type { CaseKind, CaseUnit, Holder } from './furniture.ts';
 
 /** A piece to be laid in a case. */

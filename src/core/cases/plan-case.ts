@@ -1,11 +1,11 @@
 import { adviceFor } from './advice.ts';
-import type { CaseToSet, GroupToSet, LabelStyle } from './case-to-typeset.ts';
+import type { CaseToSet, GroupToSet, LabelStyle } from './case-to-plan.ts';
 import type { Card } from './card.ts';
 import { setCard, setLabel, trimmed } from './card.ts';
 import type {
   Box, CaseGroup, CasePlan, Cell, Headings, LabelStand, Misfit, Size,
-} from './case-plan.ts'; // prettier-ignore
-import { inMillimetres, LABEL_STANDS, SPACING } from './case-plan.ts';
+} from './boxes.ts'; // prettier-ignore
+import { inMillimetres, LABEL_STANDS, SPACING } from './boxes.ts';
 import { LETTERS_IN_LINE } from './label-checks.ts';
 import { depthNotes, slideNotes, tooDeep, tooLargeForHolder } from './holder-checks.ts';
 import { layOutCase } from './lay-out-case.ts';

@@ -1,24 +1,24 @@
-import { dayFromIso } from '../core/calendars/civil.ts';
-import type { Dating } from '../core/dating/dating.ts';
-import { yearsOf } from '../core/dating/interval.ts';
-import type { Grade } from '../core/grade/grade.ts';
-import type { Outcome } from '../core/outcome.ts';
-import { refuse } from '../core/outcome.ts';
-import { parseGrade } from '../core/grade/parse-grade.ts';
-import { SCALE_IDS } from '../core/grade/grade.ts';
-import { isScaleId } from '../core/grade/scales.ts';
-import type { TimeSpan } from '../core/sets/set-piece.ts';
-import { lineOf } from '../core/types/series.ts';
-import type { ListedType, Lists, SetRule, Where } from '../core/sets/set-rule.ts';
-import { citedWorks } from './types/cited-works.ts';
-import { openFacts } from './types/inherit-facts.ts';
-import type { TypeSeries } from './types/series.ts';
-import type { Types } from './types/types-of.ts';
-import { isBlank, known } from './schema/fields.ts';
-import type { Records } from './records.ts';
-import type { Filed } from './records.ts';
-import type { CabinetFields } from './schema/cabinet.ts';
-import type { SetFields, WhereFields } from './schema/goals.ts';
+import { dayFromIso } from '../../core/calendars/civil.ts';
+import type { Dating } from '../../core/dating/dating.ts';
+import { yearsOf } from '../../core/dating/interval.ts';
+import type { Grade } from '../../core/grade/grade.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import { refuse } from '../../core/outcome.ts';
+import { parseGrade } from '../../core/grade/parse-grade.ts';
+import { SCALE_IDS } from '../../core/grade/grade.ts';
+import { isScaleId } from '../../core/grade/scales.ts';
+import type { TimeSpan } from '../../core/sets/set-piece.ts';
+import { lineOf } from '../../core/types/series.ts';
+import type { ListedType, Lists, SetRule, Where } from '../../core/sets/set-rule.ts';
+import { citedWorks } from '../types/cited-works.ts';
+import { openFacts } from '../types/inherit-facts.ts';
+import type { TypeSeries } from '../types/series.ts';
+import type { Types } from '../types/types-of.ts';
+import { isBlank, known } from '../schema/fields.ts';
+import type { Records } from '../records.ts';
+import type { Filed } from '../records.ts';
+import type { CabinetFields } from '../schema/cabinet.ts';
+import type { SetFields, WhereFields } from '../schema/goals.ts';
 
 /** A set's file as the core wants it: dates as years, the aim on the numeric scale. */
 export function setRuleOf({ id, fields }: Filed<SetFields>): SetRule {

@@ -1,6 +1,6 @@
 import type { DateContext } from '../core/dating/dating.ts';
 import type { Filed } from './records.ts';
-import { reignsOf } from './reigns.ts';
+import { reignsOf } from './for-core/reigns.ts';
 import { pieceSchema } from './schema/piece.ts';
 import type { RulerFields } from './schema/lists.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tellWithout, totalsOf } from '../../src/catalogue/totals.ts';
+import { tellWithout, totalsOf } from '../../src/catalogue/ledger-totals.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { readCsv } from '../../src/catalogue/csv.ts';
 import { changed } from './small-cabinet.ts';

@@ -1,10 +1,10 @@
 import { html } from 'hono/html';
-import { EXAMPLE } from '../../catalogue/totals.ts';
+import { EXAMPLE } from '../../catalogue/ledger-totals.ts';
 import type { CabinetState, Found } from '../cabinet-state.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
-import { chosenRows, factsOf, SHOWN } from '../list-rows.ts';
-import type { Asked, Fact, Row, Rows } from '../list-rows.ts';
+import { chosenRows, factsOf, SHOWN } from '../pieces-rows.ts';
+import type { Asked, Fact, Row, Rows } from '../pieces-rows.ts';
 
 const PER_PAGE = 100;
 

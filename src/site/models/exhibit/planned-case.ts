@@ -1,7 +1,7 @@
-import type { Box, Size } from '../../../core/cases/case-plan.ts';
-import type { CaseToSet, LabelStyle } from '../../../core/cases/case-to-typeset.ts';
-import type { LaidCase, LaidCell, LaidGroup } from '../../../core/cases/typeset-case.ts';
-import { layCase } from '../../../core/cases/typeset-case.ts';
+import type { Box, Size } from '../../../core/cases/boxes.ts';
+import type { CaseToSet, LabelStyle } from '../../../core/cases/case-to-plan.ts';
+import type { LaidCase, LaidCell, LaidGroup } from '../../../core/cases/plan-case.ts';
+import { layCase } from '../../../core/cases/plan-case.ts';
 import { roomOf } from '../../../catalogue/exhibits/exhibit-texts.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { extentOf, isRound, UNMEASURED } from '../shared/sizes.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { privateIn, searchFor, whereStands } from '../../src/privacy/search.ts';
+import { privateIn, searchFor, whereStands } from '../../src/privacy/find-values.ts';
 import { tries } from '../tries.ts';
 
 test.for([

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { checkCabinet } from '../../src/catalogue/check-cabinet.ts';
 import type { CheckedCabinet } from '../../src/catalogue/check-cabinet.ts';
-import { earlierIn } from '../../src/catalogue/earlier.ts';
+import { earlierIn } from '../../src/catalogue/kept-answers.ts';
 import { PRIVACY } from '../../src/privacy/privacy.ts';
 
 const DAY = '2026-11-30';

@@ -1,6 +1,6 @@
-import type { Reign } from '../core/dating/dating.ts';
-import type { Filed } from './records.ts';
-import type { RulerFields } from './schema/lists.ts';
+import type { Reign } from '../../core/dating/dating.ts';
+import type { Filed } from '../records.ts';
+import type { RulerFields } from '../schema/lists.ts';
 
 /** A ruler's reigns as the reader of dates wants them, for `Edward I, year 7`. */
 export function reignsOf(ruler: Filed<RulerFields>): readonly Reign[] {
