@@ -9,7 +9,8 @@ import type { CabinetFolder } from './files.ts';
 import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import type { Records } from './records.ts';
-import { GUIDE_COLUMNS, LEDGER_COLUMNS, NOT_SECRET_COLUMNS } from './schema/cabinet.ts';
+import { LEDGER_COLUMNS } from './fields/ledger-columns.ts';
+import { GUIDE_COLUMNS, NOT_SECRET_COLUMNS } from './schema/cabinet.ts';
 import { setListsOf, setRuleOf } from './for-core/set-rule.ts';
 import { readTypes } from './types/types-of.ts';
 

@@ -5,7 +5,7 @@ import { readTypes, seriesNamed, typeNamed } from '../catalogue/types/types-of.t
 import type { TypeName } from '../catalogue/types/types-of.ts';
 import { editFacts } from '../catalogue/write/edit-list.ts';
 import { editRow } from '../catalogue/write/edit-table.ts';
-import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../catalogue/fields/ledger-columns.ts';
 import { formatPieceFile, PIECE_ORDER } from '../catalogue/write/write-piece.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';

@@ -1,10 +1,10 @@
 import sharp from 'sharp';
 import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
-import type { Changes } from '../catalogue/keep/change-cabinet.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good } from '../core/outcome.ts';
 import type { Pixels } from '../photographs/locate/pixels.ts';
 import type { FileChange } from './cabinet-files.ts';
+import { stage } from './write-changes.ts';
 
 /** A picture turned clockwise by a quarter, a half or three quarters, in degrees. */
 export async function turned(pixels: Pixels, by: number): Promise<Pixels> {
@@ -36,11 +36,4 @@ export async function copyAll(
     for (const change of texts) await stage(stroke, change);
     return good(null);
   });
-}
-
-/** Puts one change into a stroke; it refuses when the file is not as it was. */
-export async function stage(stroke: Changes, { file, text, from }: FileChange): Promise<void> {
-  if (text === null) await stroke.remove(file, from ?? undefined);
-  else if (from === null) await stroke.create(file, text);
-  else await stroke.put(file, text, from);
 }

@@ -4,7 +4,8 @@ import { isBlank } from '../catalogue/schema/fields.ts';
 import { yearsOf } from '../core/dating/interval.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import { factInWords } from './fact-words.ts';
-import { ledgerRow, LEDGER_NAMES } from './form/ledger-rows.ts';
+import { isLedgerColumn, LEDGER_NAMES } from '../catalogue/fields/ledger-columns.ts';
+import { ledgerRow } from './form/ledger-rows.ts';
 
 /** A fact that the list can show, sort and filter by: a field of a piece, or a column of the ledger. */
 export type Fact = { readonly name: string; readonly label: string; readonly isPrivate: boolean };
@@ -27,7 +28,7 @@ const PUBLIC_FACTS: readonly Fact[] = Object.entries(PIECE_ROWS)
 /** Every fact of a cabinet, with the columns of the ledger, also those of the keeper's own. */
 export function factsOf(ledger: ReturnType<CabinetState['ledger']>): readonly Fact[] {
   const [row = {}] = ledger.values();
-  const own = Object.keys(row).filter((column) => !['', 'piece', ...LEDGER_NAMES].includes(column));
+  const own = Object.keys(row).filter((column) => !isLedgerColumn(column) && !['', 'piece'].includes(column));
   const columns = [...LEDGER_NAMES, ...own].map((column) => ({
     name: `ledger.${column}`,
     label: `${ledgerRow(column).label} (private)`,

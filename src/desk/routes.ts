@@ -1,14 +1,9 @@
 import { Hono } from 'hono';
 import { html } from 'hono/html';
-import { changeCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { faultSentence, tellFault } from '../catalogue/keep/fault-sentence.ts';
-import { good, refuse } from '../core/outcome.ts';
-import type { Outcome } from '../core/outcome.ts';
 import { asset } from './assets.ts';
 import type { CabinetState } from './cabinet-state.ts';
-import type { FileChange } from './cabinet-files.ts';
 import { changeSeveral, newPiece } from './change-several.ts';
-import { stage } from './copy-photographs.ts';
 import { deletePages } from './pages/delete-page.ts';
 import { FORBIDDEN, postedOf, text, texts, told, writeUnlessWrong } from './route-helpers.ts';
 import type { Desk } from './route-helpers.ts';
@@ -26,9 +21,11 @@ import { seenChange } from './pages/other-pages.ts';
 import { picturePages } from './pages/picture-pages.ts';
 import { pieceRoutes } from './pages/piece-routes.ts';
 import { hasToken } from './serve-desk.ts';
-import { ticketRoutes, totalsPages } from './pages/tickets-page.ts';
+import { ticketRoutes } from './pages/tickets-page.ts';
+import { totalsPages } from './pages/totals-page.ts';
 import { typesPages } from './pages/types-page.ts';
 import type { DeskTools } from './tools.ts';
+import { writeChanges } from './write-changes.ts';
 
 /** The pages of the desk over one cabinet. */
 export function deskPages(state: CabinetState, token: string, tools: DeskTools): Hono {
@@ -89,23 +86,6 @@ function assetRoutes(app: Hono): void {
     const font = await asset(`fonts/${c.req.param('name')}`).catch(() => null);
     return font === null ? c.notFound() : c.body(font, 200, { 'Content-Type': 'font/woff2' });
   });
-}
-
-/** Writes files as one stroke of the journal, after another look at what other commands have written meanwhile. */
-async function writeChanges(state: CabinetState, changes: readonly FileChange[]): Promise<Outcome<null>> {
-  const done = await changeCabinet(
-    state.at,
-    { command: 'the desk', kind: 'save', wait: 5000, tell: () => undefined },
-    async (stroke) => {
-      // What another command has written since this was checked: a number, for one, may have been given meanwhile.
-      const wrong = (await state.catchUp()) ? state.problemsOf(changes) : [];
-      if (wrong.length > 0) return refuse(wrong.map(({ field, says }) => `${field ?? ''}: ${says}`).join(' '));
-      for (const change of changes) await stage(stroke, change);
-      return good(null);
-    },
-  );
-  if (done.ok) state.take(changes);
-  return done;
 }
 
 function listRoutes(app: Hono, desk: Desk): void {

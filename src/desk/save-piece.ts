@@ -6,11 +6,11 @@ import { editFacts } from '../catalogue/write/edit-list.ts';
 import { editRow } from '../catalogue/write/edit-table.ts';
 import { PIECE_ORDER } from '../catalogue/write/write-piece.ts';
 import { readYaml } from '../catalogue/yaml.ts';
-import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS, LEDGER_NAMES, isLedgerColumn } from '../catalogue/fields/ledger-columns.ts';
 import { digestOf, LEDGER } from './cabinet-state.ts';
 import type { CabinetState } from './cabinet-state.ts';
 import type { FileChange } from './cabinet-files.ts';
-import { LEDGER_NAMES, ledgerRow, withCurrency } from './form/ledger-rows.ts';
+import { ledgerRow, withCurrency } from './form/ledger-rows.ts';
 import { changesIn, isFields, leavesOf } from './form/leaves.ts';
 import type { Fields, Leaf, Posted } from './form/leaves.ts';
 import type { Meant, NewName } from './new-names.ts';
@@ -51,7 +51,7 @@ export async function readPiece(state: CabinetState, id: string): Promise<PieceO
   const read = readYaml((halves?.facts ?? '').replace(/^\uFEFF/, ''));
   const facts = halves !== null && read.ok && isFields(read.value) ? read.value : null;
   const row = state.ledger().get(id) ?? {};
-  const own = Object.keys(row).filter((column) => !LEDGER_COLUMNS.some((known) => known === column) && column !== '');
+  const own = Object.keys(row).filter((column) => !isLedgerColumn(column) && !['', 'piece'].includes(column));
   return {
     id,
     file,

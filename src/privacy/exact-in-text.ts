@@ -3,7 +3,7 @@ import type { Earlier } from '../catalogue/kept-answers.ts';
 import type { Rule } from '../catalogue/rules/rule.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { problem } from '../catalogue/problem.ts';
-import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { isLedgerColumn } from '../catalogue/fields/ledger-columns.ts';
 import { inEachFile, textsIn } from './hidden-in-text.ts';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
@@ -117,6 +117,6 @@ export function saleRemarks({ pieces }: Pick<Records, 'pieces'>, folder: Cabinet
 export const checkAsWritten: Rule = (records, place) =>
   records.pieces.flatMap(({ file, fields }) =>
     Object.keys(fields['as-written'] ?? {})
-      .filter((name) => LEDGER_COLUMNS.some((column) => column === name.replace(/^ledger /, '')))
+      .filter((name) => isLedgerColumn(name.replace(/^ledger /, '')))
       .map((name) => problem('ledger-in-piece', place(file, ['as-written', name]), name.replace(/^ledger /, ''))),
   );

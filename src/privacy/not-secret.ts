@@ -1,6 +1,6 @@
 import { parseMoney } from '../core/money/money.ts';
 import { readCsv } from '../catalogue/csv.ts';
-import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../catalogue/fields/ledger-columns.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
 import { lettersOf } from './letters.ts';
 import { MONEY } from './private-cells.ts';

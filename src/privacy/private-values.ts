@@ -21,7 +21,7 @@ import type { PrivateValue } from './find-values.ts';
 import type { PrivateSum } from './sums.ts';
 import { listNames, publicLetters, saidIn } from './public-words.ts';
 import type { PublicRecords } from './public-words.ts';
-import { LEDGER_COLUMNS } from '../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../catalogue/fields/ledger-columns.ts';
 
 /** Columns that name what is public anyway. */
 const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
@@ -215,11 +215,9 @@ function textOf(folder: CabinetFolder, file: string): string {
 
 /** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
 export function isOwn(from: string, column: string): boolean {
-  return from === LEDGER || from === DELETED ? column === 'notes' || !isLedgerColumn(column) : from !== GUIDE;
-}
-
-function isLedgerColumn(column: string): boolean {
-  return LEDGER_COLUMNS.some((known) => known === column);
+  return from === LEDGER || from === DELETED
+    ? column === 'notes' || !LEDGER_COLUMNS.some((known) => known === column)
+    : from !== GUIDE;
 }
 
 /** Whether the cabinet itself names a place in public; `exact` where it is the exact part of a spot. */

@@ -57,6 +57,17 @@ test('every file that DEVELOPERS.md names is there', () => {
   expect(named.filter((name) => !isThere(name))).toEqual([]);
 });
 
+test('every name that DEVELOPERS.md says is in a file is in it', () => {
+  const code = execFileSync('git', ['ls-files', '-co', '--exclude-standard', 'src', 'tests', '*.ts'], { cwd: ROOT, encoding: 'utf8' }).split('\n'); // prettier-ignore
+  const said = [...textOf('DEVELOPERS.md').matchAll(/`([A-Za-z_]+)` (?:in|of) `([\w./-]+\.ts)`/g)];
+  expect(said.length).toBeGreaterThan(20);
+  const wrong = said.filter(([, name = '', file = '']) => {
+    const meant = code.filter((one) => `/${one}`.endsWith(`/${file}`));
+    return !meant.some((one) => new RegExp(`\\b${name}\\b`).test(textOf(one)));
+  });
+  expect(wrong.map(([whole]) => whole)).toEqual([]);
+});
+
 describe('files that can be read in a sitting', () => {
   test('no file of src has more than 300 lines', () => {
     const lines = SOURCE.map((file) => [file, textOf(file).split('\n').length - 1] as const);

@@ -85,10 +85,6 @@ export const cabinetSchema = z.strictObject({
 
 export type CabinetFields = z.infer<typeof cabinetSchema>;
 
-/** The columns of `private/ledger.csv`; `piece` names the piece, everything else never leaves. */
-export const LEDGER_COLUMNS = [
-  'piece', 'cost', 'value', 'insured', 'storage', 'seller', 'find-spot', 'certificate', 'acquired', 'notes',
-] as const; // prettier-ignore
 /** The columns of `private/not-secret.csv`: an alarm that was answered, and when. */
 export const NOT_SECRET_COLUMNS = ['column', 'value', 'date'] as const;
 /** The columns of `private/guide.csv`. */

@@ -6,9 +6,10 @@ import { idOf, LISTED, namesIn, newName, reignFrom } from './names.ts';
 import type { Listed } from './names.ts';
 import type { Answers, NewFile } from './new-piece.ts';
 import { nextNumber } from './new-piece.ts';
-import { KINDS, QUESTIONS, readAloud } from './questions.ts';
+import { KINDS } from '../../catalogue/fields/piece-fields.ts';
+import { QUESTIONS, readAloud } from './questions.ts';
 import { readLedger } from '../../import/cells/ledger-cell.ts';
-import { isLedgerField } from '../../import/columns/targets.ts';
+import { isLedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 
@@ -173,7 +174,7 @@ const OF_A_SHEET = /Say in the mapping [^.]*?, or write|Write [^.]* under read: 
 
 /** A private answer as it will be in the ledger, read as import reads a cell: `28/11/2026`, and `240` in the cabinet's currency. */
 export function privateAnswer(column: string, answer: string, currency: string | undefined): Outcome<string> {
-  if (!isLedgerField(column)) return good(answer);
+  if (!isLedgerColumn(column)) return good(answer);
   const settings = currency === undefined ? {} : { currency };
   const said = readLedger({ text: answer, settings }, column, column, undefined);
   const unread = said.find(({ kind }) => kind === 'unread');

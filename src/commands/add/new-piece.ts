@@ -10,7 +10,7 @@ import type { Problem } from '../../catalogue/problem.ts';
 import { orderProblems } from '../../catalogue/problem.ts';
 import { PRIVACY } from '../../privacy/privacy.ts';
 import { readCabinet } from '../../catalogue/read-cabinet.ts';
-import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../../catalogue/fields/ledger-columns.ts';
 import { formatPieceFile } from '../../catalogue/write/write-piece.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { QUESTIONS } from './questions.ts';

@@ -1,4 +1,6 @@
-import type { PieceFields } from '../../catalogue/schema/piece.ts';
+import { LEDGER_NAMES, LEDGER_ROWS } from '../../catalogue/fields/ledger-columns.ts';
+import type { LedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
+import type { ReadAs } from '../../catalogue/fields/row.ts';
 import { parseSize } from '../../core/measures/parse-size.ts';
 import { formatLength } from '../../core/measures/parse-length.ts';
 import type { Outcome } from '../../core/outcome.ts';
@@ -17,15 +19,10 @@ export type Question = {
   readonly asks?: string;
   readonly example?: string;
   /** How the answer is read aloud: a kind of `npm run read`, or a size. */
-  readonly reads?:
-    'date' | 'weight' | 'length' | 'size' | 'fineness' | 'axis' | 'legend' | 'grade' | 'reference' | 'money';
+  readonly reads?: Exclude<ReadAs, 'event'>;
   /** It is in the ledger and not in the piece's file. */
   readonly isPrivate?: true;
 };
-
-export const KINDS: readonly PieceFields['kind'][] = [
-  'coin', 'token', 'medal', 'jeton', 'ingot', 'hacksilver', 'coin-weight', 'pattern', 'replica', 'counterfeit', 'paper', 'other', 'unknown',
-]; // prettier-ignore
 
 /** In the order in which they are asked. The number, the kind, the title and the names in lists are asked apart. */
 export const QUESTIONS: readonly Question[] = [
@@ -56,16 +53,21 @@ export const QUESTIONS: readonly Question[] = [
   { flag: 'status' },
   { flag: 'publish' },
   { flag: 'tag', field: ['tags'], isList: true },
-  { flag: 'cost', isPrivate: true, asks: 'What did it cost? (private)', example: '45 GBP', reads: 'money' },
-  { flag: 'acquired', isPrivate: true, asks: 'When did you get it? (private)', example: '2011-05-14', reads: 'date' },
-  { flag: 'seller', isPrivate: true, asks: 'From whom? (private)' },
-  { flag: 'storage', isPrivate: true, asks: 'Where do you keep it? (private)' },
-  { flag: 'value', isPrivate: true, reads: 'money' },
-  { flag: 'insured', isPrivate: true, reads: 'money' },
-  { flag: 'find-spot', isPrivate: true },
-  { flag: 'certificate', isPrivate: true },
-  { flag: 'notes', isPrivate: true },
+  ...LEDGER_NAMES.map(privately),
 ]; // prettier-ignore
+
+/** A column of the ledger as it is asked for; what happened is read as a date. */
+function privately(flag: LedgerColumn): Question {
+  const { asks, example, reads } = LEDGER_ROWS[flag];
+  const said = reads === 'event' ? 'date' : reads;
+  return {
+    flag,
+    isPrivate: true,
+    example,
+    ...(asks !== undefined && { asks }),
+    ...(said !== undefined && { reads: said }),
+  };
+}
 
 /** An answer as it is understood, in a sentence; a problem where it cannot be read. Nothing is said of plain words. */
 export function readAloud({ reads }: Question, answer: string, consulted: Consulted, scale?: string): Outcome<string> {

@@ -1,5 +1,6 @@
 import { PIECE_ROWS } from '../../catalogue/fields/piece-fields.ts';
-import { LEDGER_FIELDS, UNITS } from '../../import/columns/targets.ts';
+import { LEDGER_NAMES } from '../../catalogue/fields/ledger-columns.ts';
+import { UNITS } from '../../import/columns/targets.ts';
 import { inColumns } from './tell-columns.ts';
 
 /** What the targets that are no field of a piece's own are for. */
@@ -25,7 +26,7 @@ export function tellTargets(): string {
       .map((target, at) => [target, at === 0 ? row.says : 'A part or kind of the same.', at === 0 ? row.example : '']);
   });
   const units = Object.entries(UNITS).map(([field, some]) => [`${field} in …`, some.join(', '), '']);
-  const ledger = LEDGER_FIELDS.map((column) => [`ledger ${column}`, 'Private, never published.', '']);
+  const ledger = LEDGER_NAMES.map((column) => [`ledger ${column}`, 'Private, never published.', '']);
   return [
     'What a column may be read into, written behind its heading under columns: in the mapping:',
     inColumns([...fields, ...OTHERS]),

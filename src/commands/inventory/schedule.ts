@@ -1,14 +1,12 @@
 import type { Catalogue, Piece } from '../../catalogue/catalogue.ts';
 import { readCsv } from '../../catalogue/csv.ts';
+import { LEDGER_NAMES, LEDGER_ROWS } from '../../catalogue/fields/ledger-columns.ts';
+import type { LedgerColumn, Reader } from '../../catalogue/fields/ledger-columns.ts';
 import { isBlank } from '../../catalogue/schema/fields.ts';
 import type { PieceFields } from '../../catalogue/schema/piece.ts';
 import { sumsOf } from '../../catalogue/ledger-totals.ts';
 import { formatChain } from '../../core/provenance/format-chain.ts';
 import type { Link } from '../../core/provenance/provenance.ts';
-
-/** For whom a schedule is written; each is told only what it needs. */
-export const READERS = ['keeper', 'insurer', 'police'] as const;
-export type Reader = (typeof READERS)[number];
 
 /** A heading and what stands under it. */
 export type Entry = { readonly heading: string; readonly says: string };
@@ -26,19 +24,7 @@ export type Schedule = {
   readonly totals: readonly Entry[];
 };
 
-/** The columns of the ledger each reader is told, and their headings. */
-const PRIVATE: readonly (readonly [column: string, heading: string, readers: readonly Reader[]])[] = [
-  ['acquired', 'Acquired', ['keeper', 'insurer', 'police']],
-  ['seller', 'Bought from', ['keeper', 'insurer']],
-  ['cost', 'Cost', ['keeper', 'insurer']],
-  ['value', 'Value', ['keeper', 'insurer', 'police']],
-  ['insured', 'Insured for', ['keeper', 'insurer']],
-  ['certificate', 'Certificate', ['keeper', 'insurer', 'police']],
-  ['storage', 'Kept', ['keeper']],
-  ['find-spot', 'Found at', ['keeper']],
-  ['notes', 'Notes', ['keeper']],
-];
-const SUMMED = ['value', 'insured'];
+const SUMMED: readonly LedgerColumn[] = ['value', 'insured'];
 
 type Row = Readonly<Record<string, string>>;
 
@@ -53,11 +39,11 @@ export function scheduleOf(catalogue: Catalogue, ledger: string, reader: Reader,
     only.length > 0 ? only.includes(id) : ['kept', 'lent'].includes(fields.status),
   );
   const rowOf = ({ id }: Piece): Row => rows.find(({ piece }) => piece?.trim() === id) ?? {};
-  const told = PRIVATE.filter(([, , readers]) => readers.includes(reader));
+  const told = LEDGER_NAMES.filter((column) => LEDGER_ROWS[column].told.includes(reader));
   const totals = told
-    .filter(([column]) => SUMMED.includes(column))
-    .map(([column, heading]) => ({
-      heading,
+    .filter((column) => SUMMED.includes(column))
+    .map((column) => ({
+      heading: LEDGER_ROWS[column].heading,
       says: sumsOf(pieces.map((piece) => rowOf(piece)[column] ?? '')).join(' and '),
     }))
     .filter(({ says }) => says !== '');
@@ -70,7 +56,7 @@ export function scheduleOf(catalogue: Catalogue, ledger: string, reader: Reader,
       pictures: piece.pictures.map(({ file }) => file),
       entries: [
         ...objectId(piece, catalogue),
-        ...told.map(([column, heading]) => ({ heading, says: (rowOf(piece)[column] ?? '').trim() })),
+        ...told.map((column) => ({ heading: LEDGER_ROWS[column].heading, says: (rowOf(piece)[column] ?? '').trim() })),
       ].filter(({ says }) => says !== ''),
     })),
   };

@@ -1,7 +1,7 @@
 import { formatMoney, parseMoney } from '../../core/money/money.ts';
 import type { Settings } from '../columns/mapping.ts';
-import type { LedgerField } from '../columns/targets.ts';
-import { SUMS } from '../columns/targets.ts';
+import { SUMS } from '../../catalogue/fields/ledger-columns.ts';
+import type { LedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
 import { datingOf, shortYear } from './date-cell.ts';
 import type { Read } from './date-cell.ts';
 import { plainSum } from './figures.ts';
@@ -13,7 +13,7 @@ import type { Cell, Said } from './cell-result.ts';
  */
 export function readLedger(
   cell: Cell,
-  column: LedgerField | undefined,
+  column: LedgerColumn | undefined,
   heading: string,
   currency: string | undefined,
 ): readonly Said[] {

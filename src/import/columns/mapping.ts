@@ -1,10 +1,11 @@
-import type { Field, LedgerField } from './targets.ts';
+import type { LedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
+import type { Field } from './targets.ts';
 
 /** One way a column is read. A column may have several: its whole text to a title, and its parts by a pattern. */
 export type Reading =
   | { readonly kind: 'field'; readonly field: Field; readonly unit?: string }
   /** Without a column of the ledger it stands there under its own heading. */
-  | { readonly kind: 'ledger'; readonly column?: LedgerField; readonly currency?: string }
+  | { readonly kind: 'ledger'; readonly column?: LedgerColumn; readonly currency?: string }
   /** Every cell is a number in this book. */
   | { readonly kind: 'reference'; readonly work: string }
   /** `{denomination} of {ruler}, {mint}, {date}.` */

@@ -4,8 +4,8 @@ import { DOUBTFUL } from './headings/doubtful.ts';
 import { IDENTITY } from './headings/identity.ts';
 import { MEASURES } from './headings/measures.ts';
 import { PRIVATE, PRIVATE_WORDS } from './headings/private.ts';
-import { isLedgerField } from './targets.ts';
-import type { LedgerField } from './targets.ts';
+import { isLedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
+import type { LedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
 
 /** What a heading says by itself. */
 export type Matched = {
@@ -14,7 +14,7 @@ export type Matched = {
   readonly unit: string | null;
 } & (
   | { readonly kind: 'field'; readonly field: string }
-  | { readonly kind: 'ledger'; readonly column: LedgerField }
+  | { readonly kind: 'ledger'; readonly column: LedgerColumn }
   | { readonly kind: 'doubtful'; readonly doubt: string }
   | { readonly kind: 'nothing' }
   | { readonly kind: 'not known' }
@@ -102,7 +102,7 @@ export function matchHeading(heading: string): Matched {
       : { kind: 'not known', languages: [], unit };
   }
   const { languages, to } = row;
-  if (row.kind === 'ledger' && isLedgerField(to)) return { kind: 'ledger', column: to, languages, unit };
+  if (row.kind === 'ledger' && isLedgerColumn(to)) return { kind: 'ledger', column: to, languages, unit };
   return row.kind === 'doubtful'
     ? { kind: 'doubtful', doubt: to, languages, unit }
     : { kind: 'field', field: to, languages, unit };
@@ -134,8 +134,8 @@ function withoutUnit(heading: string): { readonly bare: string; readonly unit: s
 const REFERENCES = /(?<!\p{L})(?:refs?|references?|referenz(?:en)?|zitate?|lit|literatur|bibliographie)(?!\p{L})/iu;
 
 /** A private word anywhere in a heading nobody knows whole. */
-function privateBy(heading: string): LedgerField | null {
+function privateBy(heading: string): LedgerColumn | null {
   const words = plainHeading(heading).split(' ');
   const found = Object.entries(PRIVATE_WORDS).find(([, some]) => some.some((word) => words.includes(word)))?.[0];
-  return found !== undefined && isLedgerField(found) ? found : null;
+  return found !== undefined && isLedgerColumn(found) ? found : null;
 }

@@ -3,7 +3,8 @@ import { good, refuse } from '../../core/outcome.ts';
 import { isCurrency } from '../../core/money/currencies.ts';
 import { nearestName } from '../../catalogue/nearest.ts';
 import type { Reading } from './mapping.ts';
-import { FIELDS, isField, isLedgerField, LEDGER_FIELDS, SUMS, UNITS } from './targets.ts';
+import { isLedgerColumn, LEDGER_NAMES, SUMS } from '../../catalogue/fields/ledger-columns.ts';
+import { FIELDS, isField, UNITS } from './targets.ts';
 import { patternProblem } from './pattern.ts';
 
 /** Reads `weight in g`, `grade in uk`, `ledger cost in GBP`, `reference to North`, `nothing`, or a pattern with parts in braces. */
@@ -39,9 +40,9 @@ export function formatReading(reading: Reading): string {
 
 function parseLedger(column: string, currency: string | undefined): Outcome<Reading> {
   if (column === '' && currency === undefined) return good({ kind: 'ledger' });
-  if (!isLedgerField(column)) {
-    const near = nearestName(column, LEDGER_FIELDS);
-    const instead = near === null ? `one of ledger ${LEDGER_FIELDS.join(', ledger ')}` : `ledger ${near}`;
+  if (!isLedgerColumn(column)) {
+    const near = nearestName(column, LEDGER_NAMES);
+    const instead = near === null ? `one of ledger ${LEDGER_NAMES.join(', ledger ')}` : `ledger ${near}`;
     return refuse(`The ledger has no column "${column}". Write ${instead}, or ledger alone to keep the heading.`);
   }
   if (currency === undefined) return good({ kind: 'ledger', column });

@@ -1,4 +1,5 @@
-import { isField, isLedgerField } from './targets.ts';
+import { isLedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
+import { isField } from './targets.ts';
 
 /** What a pattern found in a cell: the name of each part as the pattern writes it, and its text. */
 export type Found = readonly { readonly part: string; readonly text: string }[];
@@ -27,7 +28,7 @@ export function partsOf(pattern: string): readonly string[] {
 function isPart(part: string): boolean {
   const [, name = ''] = /^(.*?)(?: in .+)?$/.exec(part) ?? [];
   return (
-    isField(name) || /^reference to .+/.test(part) || name === 'ledger' || isLedgerField(name.replace(/^ledger /, ''))
+    isField(name) || /^reference to .+/.test(part) || name === 'ledger' || isLedgerColumn(name.replace(/^ledger /, ''))
   );
 }
 

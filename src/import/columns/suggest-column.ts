@@ -5,7 +5,7 @@ import { fieldQuestion, privateQuestion } from './column-questions.ts';
 import { filled, looksPaid, numbersEachRow, saysKinds, tellsStriking } from './detect-conventions.ts';
 import type { Question } from './question.ts';
 import { isField, UNITS } from './targets.ts';
-import type { LedgerField } from './targets.ts';
+import type { LedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
 import { isCurrency } from '../../core/money/currencies.ts';
 
 export type Suggested = {
@@ -73,7 +73,7 @@ function areMostlyOf(names: readonly string[], said: readonly SheetCell[]): bool
   return hits > 0 && hits * 2 >= said.length;
 }
 
-function inLedger(column: LedgerField, unit: string | null): Reading {
+function inLedger(column: LedgerColumn, unit: string | null): Reading {
   const isSum = ['cost', 'value', 'insured'].includes(column);
   return { kind: 'ledger', column, ...(isSum && unit !== null && isCurrency(unit) && { currency: unit }) };
 }

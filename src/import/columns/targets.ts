@@ -33,17 +33,6 @@ export const UNITS: Readonly<Partial<Record<Field, readonly string[]>>> = {
   grade: SCALE_IDS,
 };
 
-/** Columns of the ledger a sheet's column may be read into. */
-export const LEDGER_FIELDS = [
-  'cost', 'value', 'insured', 'storage', 'seller', 'find-spot', 'certificate', 'acquired', 'notes',
-] as const; // prettier-ignore
-export type LedgerField = (typeof LEDGER_FIELDS)[number];
-export const SUMS: ReadonlySet<LedgerField> = new Set(['cost', 'value', 'insured']);
-
 export function isField(name: string): name is Field {
   return FIELDS.some((field) => field === name);
-}
-
-export function isLedgerField(name: string): name is LedgerField {
-  return LEDGER_FIELDS.some((field) => field === name);
 }

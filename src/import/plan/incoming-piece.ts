@@ -1,3 +1,4 @@
+import { isLedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
 import type { Written } from '../../catalogue/yaml.ts';
 import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import { flatFacts } from '../reimport/flat-facts.ts';
@@ -11,7 +12,6 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseMoney } from '../../core/money/money.ts';
 import { parseMoneyRange } from '../../core/money/money-range.ts';
 import { isOwnColumn } from '../../catalogue/ledger-and-guide.ts';
-import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
 
 /** A piece as its row wishes it: facts by path, what could not be read among them as it was written, and its ledger cells. */
 export type IncomingPiece = {
@@ -142,7 +142,7 @@ function ledgerCells(
   };
   for (const [heading, text] of Object.entries(cells)) {
     if (text.trim() === '') continue;
-    const isRead = isLedgerColumn(heading) && heading !== 'piece' && isReadAs(heading, text.trim());
+    const isRead = isLedgerColumn(heading) && isReadAs(heading, text.trim());
     put(isRead ? heading : ownHeading(heading), text);
   }
   for (const { heading, text } of unread) put(ownHeading(heading), text);
@@ -160,8 +160,4 @@ export function ownHeading(heading: string): string {
   const own = isOwnColumn(name) ? name : `${name} (in the sheet)`.trim();
   OWN_HEADINGS.set(heading, own);
   return own;
-}
-
-export function isLedgerColumn(name: string): boolean {
-  return LEDGER_COLUMNS.some((column) => column === name);
 }

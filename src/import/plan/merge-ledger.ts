@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { readCsv } from '../../catalogue/csv.ts';
 import { guarded } from '../../catalogue/csv-guard.ts';
 import type { CabinetFile } from '../../catalogue/files.ts';
-import { LEDGER_COLUMNS } from '../../catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../../catalogue/fields/ledger-columns.ts';
 import { WITHHELD } from '../../privacy/private-values.ts';
 
 /** Cells to put in the row of a piece; the others of that row stay. */

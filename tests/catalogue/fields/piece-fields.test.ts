@@ -6,13 +6,12 @@ import type { FieldFacts, PieceFacts, Rows } from '../../../src/catalogue/fields
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { BLANKS } from '../../../src/catalogue/schema/fields.ts';
 import { whereSchema } from '../../../src/catalogue/schema/goals.ts';
-import { LEDGER_COLUMNS } from '../../../src/catalogue/schema/cabinet.ts';
 import { pieceSchema } from '../../../src/catalogue/schema/piece.ts';
 import { PIECE_ORDER } from '../../../src/catalogue/write/write-piece.ts';
 import { readYaml } from '../../../src/catalogue/yaml.ts';
 import { NEVER_INHERITED } from '../../../src/core/types/inherit.ts';
 import { isOwnTable, ownReading } from '../../../src/import/columns/own-table.ts';
-import { FIELDS, LEDGER_FIELDS, UNITS } from '../../../src/import/columns/targets.ts';
+import { FIELDS, UNITS } from '../../../src/import/columns/targets.ts';
 import { COLUMNS } from '../../../src/publish/pieces-csv.ts';
 import { publicFacts } from '../../../src/publish/public-facts.ts';
 import { publicPieces } from '../../../src/publish/public-piece.ts';
@@ -91,7 +90,6 @@ describe('the table of the fields of a piece', () => {
   test('gives each field the columns a spreadsheet may have for it, none of them twice', () => {
     expect(new Set(FIELDS).size).toBe(FIELDS.length);
     for (const target of Object.keys(UNITS)) expect(FIELDS).toContain(target);
-    for (const column of LEDGER_FIELDS) expect(LEDGER_COLUMNS).toContain(column);
   });
 });
 

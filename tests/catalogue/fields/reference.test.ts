@@ -9,7 +9,8 @@ import { fieldsAsLines, partsAsLines } from '../../../src/catalogue/fields/refer
 import type { FieldFacts } from '../../../src/catalogue/fields/row.ts';
 import { LIFE_COLUMNS } from '../../../src/catalogue/life.ts';
 import { readForm } from '../../../src/catalogue/read-fields.ts';
-import { cabinetSchema, GUIDE_COLUMNS, LEDGER_COLUMNS } from '../../../src/catalogue/schema/cabinet.ts';
+import { LEDGER_COLUMNS } from '../../../src/catalogue/fields/ledger-columns.ts';
+import { cabinetSchema, GUIDE_COLUMNS } from '../../../src/catalogue/schema/cabinet.ts';
 import { exhibitSchema } from '../../../src/catalogue/schema/exhibit.ts';
 import { eraSchema, setSchema } from '../../../src/catalogue/schema/goals.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from '../../../src/catalogue/schema/lists.ts';

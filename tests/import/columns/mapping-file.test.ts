@@ -4,7 +4,8 @@ import { formatMapping } from '../../../src/import/columns/format-mapping.ts';
 import type { Mapping, Reading } from '../../../src/import/columns/mapping.ts';
 import { CALENDARS, EMPTY_MAPPING, LANGUAGES, MEANINGS, SETTINGS } from '../../../src/import/columns/mapping.ts';
 import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
-import { FIELDS, LEDGER_FIELDS } from '../../../src/import/columns/targets.ts';
+import { LEDGER_NAMES } from '../../../src/catalogue/fields/ledger-columns.ts';
+import { FIELDS } from '../../../src/import/columns/targets.ts';
 import { tries } from '../../tries.ts';
 
 const word = fc
@@ -13,7 +14,7 @@ const word = fc
 const reading: fc.Arbitrary<Reading> = fc.oneof(
   fc.constantFrom(...FIELDS).map((field) => ({ kind: 'field', field }) as const),
   fc.constantFrom<Reading>({ kind: 'field', field: 'weight', unit: 'oz t' }, { kind: 'field', field: 'axis', unit: '°' }, { kind: 'nothing' }, { kind: 'ledger' }),
-  fc.constantFrom(...LEDGER_FIELDS).map((column) => ({ kind: 'ledger', column }) as const),
+  fc.constantFrom(...LEDGER_NAMES).map((column) => ({ kind: 'ledger', column }) as const),
   fc.constantFrom('GBP', 'EUR').map((currency) => ({ kind: 'ledger', column: 'cost', currency }) as const),
   fc.constantFrom('North', 'RIC II', 'Withers: Vol. 1').map((work) => ({ kind: 'reference', work }) as const),
   word.filter((text) => !/[{}]/.test(text)).map((text) => ({ kind: 'pattern', pattern: `{denomination}${text}{ruler}` }) as const),

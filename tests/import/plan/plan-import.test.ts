@@ -59,7 +59,7 @@ Told.
     expect(textOf(folder, 'mints/york.yaml')).toBe('name: York\n');
     expect(textOf(folder, 'works/north.yaml')).toBe('title: North\nshort: North\n');
     expect(textOf(folder, 'private/ledger.csv').split('\r\n')).toEqual([
-      '\uFEFFpiece,cost,value,insured,storage,seller,find-spot,certificate,acquired,notes,Schrank,Value (in the sheet)',
+      '\uFEFFpiece,cost,value,insured,acquired,seller,storage,find-spot,certificate,notes,Schrank,Value (in the sheet)',
       'a-2,45 GBP,,,,,,,,,B 7,60?',
       '',
     ]);
