@@ -126,6 +126,13 @@ test.for([
   ['some', '10 Pfennig 4x', '', /^row 2: this speaks of several pieces/],
   ['a lot in a note', '10 francs', 'lot de 6', /^row 2: this speaks of several pieces/],
   ['a lot in a German note', '10 DM', '4 St. im Etui', /^row 2: this speaks of several pieces/],
+  [
+    'damage in a note that stays private',
+    'Penny',
+    'Slight crease',
+    /^row 2: this names damage or another fault in what stays private/,
+  ],
+  ['damage in a German note', '10 Pf', 'kleiner Kratzer im Feld', /^row 2: this names damage/],
   ['a jeton in the older spelling', 'Jetton', '', /^row 2: the title names a jeton, and the kind is medal/],
   ['a seal', 'Siegelstempel', '', /^row 2: the title names a piece of the kind other, and the kind is medal/],
   ['a bar', 'Goldbarren 20 g', '', /^row 2: the title names an ingot, and the kind is medal/],
@@ -136,6 +143,15 @@ test.for([
     'always: { kind: medal }\ntitle: "{denomination}"\ncolumns: { No: number, What: denomination, Remarks: ledger notes }\n',
   );
   expect(plan.remarks.filter((one) => says.test(one))).toHaveLength(1);
+});
+
+// Common practice: a fault is a part of the condition, and a page that leaves it out says too much.
+test('damage that the piece has said, or that no note names, is not told of', async () => {
+  const { plan } = await imported(
+    'No,Grade,Remarks\n1,"VF, creased",Slight crease\n2,VF,From the fair in March\n',
+    'columns: { No: number, Grade: grade, Remarks: ledger notes }\n',
+  );
+  expect(plan.remarks.filter((one) => one.includes('damage'))).toEqual([]);
 });
 
 test.for(['A', 'D, F, G, J', 'CA', 'Wü.', 'various', 'versch.'])(

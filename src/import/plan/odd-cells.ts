@@ -2,6 +2,8 @@ import { parseDate } from '../../core/dating/parse-date.ts';
 import { parseSize } from '../../core/measures/parse-size.ts';
 import { parseWeight } from '../../core/measures/parse-weight.ts';
 import type { Outcome } from '../../core/outcome.ts';
+import { isLedgerColumn } from '../../catalogue/fields/ledger-columns.ts';
+import { namesFault } from '../../core/grade/faults.ts';
 import { oddMeasures } from '../../catalogue/odd-measures.ts';
 import type { Records } from '../../catalogue/records.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
@@ -78,24 +80,35 @@ const SET = /(?<!\p{L})(?:lot|set|sets|konvolut|satz|various|diverse|verschieden
 /** Cells in which a row is looked through for such words; a longer one is a story, and may speak of other pieces. */
 const LONGEST = 120;
 
-/** A sentence for each group of rows in which a cell says what the piece does not: that it is a copy, gone, wanted, or several. */
+/** A sentence for each group of rows in which a cell says what the piece does not: that it is a copy, gone, wanted, damaged, or several. */
 export function oddRows(pieces: readonly PlacedPiece[], cells: ReadonlyMap<number, readonly string[]>): readonly string[] {
-  const found = pieces.flatMap(({ row, state, base: { facts } }) => {
+  const found = pieces.flatMap(({ row, state, ledger, base: { facts } }) => {
     if (state === 'same') return [];
     const texts = (cells.get(row) ?? []).filter((text) => text !== '' && text.length <= LONGEST);
     const told = TELLING.flatMap(({ unless, field, says }, at) => {
       const isSaid = unless.includes(words(facts[field]) ?? '');
       return !isSaid && texts.some((text) => BY_WORDS[at]?.test(text) === true) ? [{ row, says }] : [];
     });
+    const isDamaged = facts['problem'] === undefined && hasFault(ledger);
     const title = words(facts['title']) ?? '';
     const isSeveral = SEVERAL.test(title) || texts.some((text) => COUNTED.test(text)) || (SET.test(title) && title.length <= LONGEST);
-    return [...told, ...(isSeveral ? [{ row, says: 'speaks of several pieces, and becomes one. Give each a row of its own, or a title that says it is a lot' }] : [])];
+    return [...told, ...(isDamaged ? [{ row, says: HIDDEN_FAULT }] : []), ...(isSeveral ? [{ row, says: 'speaks of several pieces, and becomes one. Give each a row of its own, or a title that says it is a lot' }] : [])];
   });
   return grouped(found, ({ says }) => says).map((some) => {
     const [{ says } = { says: '' }] = some;
     return `${rowsIn(some)}: ${some.length === 1 ? 'this' : 'each'} ${says}. Change the sheet, or the files once they are written.`;
   });
 } // prettier-ignore
+
+const HIDDEN_FAULT =
+  'names damage or another fault in what stays private, and its page would show a piece without one. Say it under problem';
+
+/** Whether a note that goes to the ledger names a fault; a long one may speak of other pieces. */
+function hasFault(ledger: PlacedPiece['ledger']): boolean {
+  return Object.entries(ledger).some(
+    ([column, text]) => (column === 'notes' || !isLedgerColumn(column)) && text.length <= LONGEST && namesFault(text),
+  );
+}
 
 /** `row 7`, or `rows 7, 9 and 12`, of many the first twelve. */
 function rowsIn(some: readonly { readonly row: number }[]): string {
