@@ -7,7 +7,7 @@ import { faultSentence } from './fault-sentence.ts';
 import {
   digestOf,
   fileAt,
-  flushAll,
+  flusher,
   flushFolder,
   forAll,
   isThere,
@@ -19,6 +19,7 @@ import {
   unfinishedIn,
   writeBeside,
 } from './flush.ts';
+import type { Flusher } from './flush.ts';
 import type { ChangedFile, EntryKind } from './journal.ts';
 import {
   closeEntry,
@@ -104,13 +105,16 @@ async function changeUnderLock<T>(
   const done = await withLock(lock, command, async () => {
     await recoverNow(at, tell, change.kind === 'save' && sweptOnce.has(at));
     const staged = new Map<string, Staged>();
+    const written = flusher();
     try {
-      const outcome = await work(changesOf(at, staged));
+      const outcome = await work(changesOf(at, staged, written));
+      await written.end();
       if (outcome.ok && staged.size > 0) await stroke(at, change, inOrder([...staged.values()]));
       // All of it is in its place.
       if (outcome.ok) staged.clear();
       return outcome;
     } finally {
+      await written.end().catch(() => undefined);
       await throwAway(at, [...staged.values()]);
     }
   });
@@ -166,7 +170,7 @@ async function mustBeThere(at: string): Promise<void> {
     );
 }
 
-function changesOf(at: string, staged: Map<string, Staged>): Changes {
+function changesOf(at: string, staged: Map<string, Staged>, { flush, end }: Flusher): Changes {
   const stage = async (
     file: string,
     what: string | Uint8Array | null,
@@ -175,7 +179,10 @@ function changesOf(at: string, staged: Map<string, Staged>): Changes {
     const path = pathIn(at, file);
     if (relative(at, path).startsWith('..')) throw new Refusal(`${file} lies outside the cabinet.`);
     const earlier = staged.get(file);
-    if (earlier?.unfinished != null) await rm(earlier.unfinished, { force: true });
+    if (earlier?.unfinished != null) {
+      await end();
+      await rm(earlier.unfinished, { force: true });
+    }
     const found = await fileAt(path);
     const before = found === null ? null : digestOf(found.bytes);
     if (from !== undefined && before !== (from === null ? null : digestOf(from)))
@@ -188,8 +195,9 @@ function changesOf(at: string, staged: Map<string, Staged>): Changes {
     staged.delete(file);
     if (after === before) return;
     const mode = found?.mode ?? (file.startsWith('private/') ? PRIVATE_FILE : null);
-    const unfinished = what === null ? null : writeBeside(path, what, mode);
-    staged.set(file, { file, before, after, unfinished });
+    const written = what === null ? null : writeBeside(path, what, mode);
+    staged.set(file, { file, before, after, unfinished: written?.unfinished ?? null });
+    if (written !== null) await flush(written.file);
   };
   return {
     put: (file, what, from) => stage(file, what, from),
@@ -215,13 +223,12 @@ async function stroke(
   const files = staged.map(({ file, before, after }) => ({ file, before, after }));
   const placed = new Set<string>();
   try {
-    await flushAll(staged.flatMap(({ unfinished }) => unfinished ?? []));
     await openEntry(at, { id, run: run ?? id, kind, command, when, undoes: undoes ?? null, files });
     for (const one of staged) {
       await place(at, one);
       placed.add(one.file);
     }
-    await forAll(new Set(staged.map(({ file }) => dirname(pathIn(at, file)))), flushFolder);
+    await forAll(foldersAbove(at, staged), flushFolder);
     for (const { file, after } of staged) if (after === null) await removeIfEmpty(dirname(pathIn(at, file)), at);
     await closeEntry(at, id);
   } catch (error) {
@@ -230,6 +237,17 @@ async function stroke(
   }
   // What is kept a little too long harms nothing.
   await forgetOld(at, when).catch(() => undefined);
+}
+
+/** The folders of files, and those that these are in, up to the cabinet's own: a new folder is a name in the one above it. */
+function foldersAbove(at: string, files: readonly ChangedFile[]): ReadonlySet<string> {
+  const folders = new Set<string>();
+  for (const { file } of files)
+    for (let one = dirname(pathIn(at, file)); !folders.has(one); one = dirname(one)) {
+      folders.add(one);
+      if (one === at || dirname(one) === one) break;
+    }
+  return folders;
 }
 
 /** Takes back what a stroke has placed; where even that cannot be, says that the next command will. */

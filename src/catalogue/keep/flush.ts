@@ -47,11 +47,14 @@ export async function fileAt(path: string): Promise<{ readonly bytes: Uint8Array
   }
 }
 
+/** A file under a name that nothing reads, still open so that it can be flushed. */
+export type Unfinished = { readonly unfinished: string; readonly file: number };
+
 /**
- * Writes a file under a name that nothing reads, beside its place; `flushAll` brings it down to the disk. Where its folder is not
- * there yet, it lies in the nearest one that is: a folder is made only when it gets its file. The name.
+ * Writes a file under a name that nothing reads, beside its place; a flusher brings it down to the disk and closes it. Where its
+ * folder is not there yet, it lies in the nearest one that is: a folder is made only when it gets its file.
  */
-export function writeBeside(path: string, what: string | Uint8Array, mode: number | null): string {
+export function writeBeside(path: string, what: string | Uint8Array, mode: number | null): Unfinished {
   const { folder, within } = nearestFolder(dirname(path));
   const name = [...within, basename(path)].join(DOWN);
   const short = name.length <= 200 ? name : `${name.slice(0, 130)}${digestOf(name).slice(0, 64)}`;
@@ -61,12 +64,11 @@ export function writeBeside(path: string, what: string | Uint8Array, mode: numbe
     writeFileSync(file, what);
     if (mode !== null) setMode(unfinished, mode);
   } catch (error) {
+    closeSync(file);
     rmSync(unfinished, { force: true });
     throw error;
-  } finally {
-    closeSync(file);
   }
-  return unfinished;
+  return { unfinished, file };
 }
 
 /** Some disks know no modes. */
@@ -129,16 +131,26 @@ export async function forAll<T>(all: Iterable<T>, work: (one: T) => Promise<void
 
 const sync = promisify(fsync);
 
-/** Brings written files down to the disk. Of the steps for each, only this one is slow, and is done for many at once. */
-export async function flushAll(paths: Iterable<string>): Promise<void> {
-  await forAll(paths, async (path) => {
-    const file = openSync(path, 'r+');
-    try {
-      await sync(file);
-    } finally {
-      closeSync(file);
-    }
-  });
+/** Brings written files down to the disk while others are being written; `end` waits for all, and throws what went wrong. */
+export type Flusher = { readonly flush: (file: number) => Promise<void>; readonly end: () => Promise<void> };
+
+/** Of the steps for a file only its way down to the disk is slow, and is done for many at once; so many files are open at most. */
+export function flusher(): Flusher {
+  let underWay: Promise<{ readonly error: unknown } | null>[] = [];
+  const end = async (): Promise<void> => {
+    const waited = underWay;
+    underWay = [];
+    for (const fault of await Promise.all(waited)) if (fault !== null) throw fault.error;
+  };
+  const flush = async (file: number): Promise<void> => {
+    const flushed = sync(file).then(
+      () => null,
+      (error: unknown) => ({ error }),
+    );
+    underWay.push(flushed.finally(() => closeSync(file)));
+    if (underWay.length >= AT_ONCE) await end();
+  };
+  return { flush, end };
 }
 
 /** Brings the names in a folder down to the disk, where the system has a way to. */
@@ -154,9 +166,11 @@ export async function flushFolder(folder: string): Promise<void> {
 
 /** Writes a file whole or not at all, down to the disk. For what is no part of a cabinet's journal. */
 export async function writeWhole(path: string, what: string | Uint8Array, mode: number | null = null): Promise<void> {
-  const unfinished = writeBeside(path, what, mode);
+  const { unfinished, file } = writeBeside(path, what, mode);
+  const { flush, end } = flusher();
   try {
-    await flushAll([unfinished]);
+    await flush(file);
+    await end();
     makeFolder(dirname(path), mode === PRIVATE_FILE ? PRIVATE_FOLDER : undefined);
     await rename(unfinished, path);
   } finally {
