@@ -11,7 +11,7 @@ import { writeWhole } from './keep/flush.ts';
  */
 export type Earlier = {
   readonly once: <Answer>(
-    dependsOn: readonly string[],
+    dependsOn: () => readonly string[],
     work: () => Answer,
     isKept: (answer: Answer) => boolean,
   ) => Answer;
@@ -33,7 +33,7 @@ export function earlierIn(store: string, program: string): Earlier & { readonly 
   let isNew = false;
   return {
     once: (dependsOn, work, isKept) => {
-      const key = hash('sha256', JSON.stringify(dependsOn), 'base64url');
+      const key = hash('sha256', JSON.stringify(dependsOn()), 'base64url');
       const known = before.get(key) as { readonly answer: ReturnType<typeof work> } | undefined;
       if (known !== undefined) {
         now.set(key, known);

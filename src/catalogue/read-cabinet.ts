@@ -160,7 +160,9 @@ function onceRead<T>(
   const made = madeOf(schema);
   // Pieces are many, and what their schema depends on is known. What is not published is kept nowhere.
   const read =
-    made === undefined ? work() : reading.earlier.once(['read', made, held.file, held.text ?? ''], work, isPublished);
+    made === undefined
+      ? work()
+      : reading.earlier.once(() => ['read', made, held.file, held.text ?? ''], work, isPublished);
   reading.known.set(held, { schema, read });
   reading.problems.push(...read.problems);
   return read.filed as readonly Filed<T>[];

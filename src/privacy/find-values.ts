@@ -26,18 +26,24 @@ const WORD = /[^\0-/:-@[-`{-\u00bf\u00d7\u00f7\u2000-\u2bff\u2e00-\u2e7f\u3000-\
 /** Makes values ready for `privateIn`. */
 export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
   const counts = new Map<string, number>();
-  const words = values.map(({ value }) => [...value.matchAll(WORD)]);
-  for (const [word] of words.flat()) counts.set(word, (counts.get(word) ?? 0) + 1);
+  const words = values.map(({ value }) => wordsOf(value));
+  for (const some of words) for (const { word } of some) counts.set(word, (counts.get(word) ?? 0) + 1);
   const byWord = new Map<string, { found: PrivateValue; before: number }[]>();
   const wordless: PrivateValue[] = [];
   for (const [index, found] of values.entries()) {
-    const own = words[index] ?? [];
-    const rarest = own.toSorted((a, b) => (counts.get(a[0]) ?? 0) - (counts.get(b[0]) ?? 0))[0];
-    if (rarest === undefined) wordless.push(found);
+    let rarest: Word | null = null;
+    let fewest = Infinity;
+    for (const one of words[index] ?? []) {
+      const many = counts.get(one.word) ?? 0;
+      if (many >= fewest) continue;
+      rarest = one;
+      fewest = many;
+    }
+    if (rarest === null) wordless.push(found);
     else {
-      const held = byWord.get(rarest[0]);
-      const entry = { found, before: rarest.index };
-      if (held === undefined) byWord.set(rarest[0], [entry]);
+      const held = byWord.get(rarest.word);
+      const entry = { found, before: rarest.before };
+      if (held === undefined) byWord.set(rarest.word, [entry]);
       else held.push(entry);
     }
   }
@@ -48,6 +54,19 @@ export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
     digests[digest & (DIGESTS - 1)] = 1;
   }
   return { byWord, digests, wordless };
+}
+
+/** A word of a value, and how many signs of the value are before it. */
+type Word = { readonly word: string; readonly before: number };
+
+function wordsOf(value: string): readonly Word[] {
+  const words: Word[] = [];
+  for (let at = 0; at < value.length; at += 1) {
+    const before = at;
+    while (OF_WORD[value.charCodeAt(at)] === 1) at += 1;
+    if (at > before) words.push({ word: value.slice(before, at), before });
+  }
+  return words;
 }
 
 /** A power of two. */

@@ -49,7 +49,7 @@ export function inEachFile(
   problemsOf: (file: PublishedFile) => readonly Problem[],
 ): readonly Problem[] {
   return filesOf(records).flatMap((one) => {
-    const says = [...asked, one.id, one.file, one.story, JSON.stringify(one.fields)];
+    const says = (): readonly string[] => [...asked, one.id, one.file, one.story, JSON.stringify(one.fields)];
     return earlier.once(says, () => problemsOf(one), isNone);
   });
 }
@@ -110,10 +110,15 @@ export type Text = { readonly path: readonly (string | number)[]; readonly text:
 
 /** Every text in the fields of a file, but for those of some fields. */
 export function textsIn(held: unknown, path: Text['path'], left: ReadonlySet<string>): readonly Text[] {
-  if (typeof held === 'string') return [{ path, text: held }];
-  if (Array.isArray(held)) return held.flatMap((one, index) => textsIn(one, [...path, index], left));
-  if (typeof held !== 'object' || held === null) return [];
-  return Object.entries(held)
-    .filter(([field]) => !left.has(field))
-    .flatMap(([field, one]) => textsIn(one, [...path, field], left));
+  const texts: Text[] = [];
+  addTexts(held, path, left, texts);
+  return texts;
+}
+
+function addTexts(held: unknown, path: Text['path'], left: ReadonlySet<string>, texts: Text[]): void {
+  if (typeof held === 'string') texts.push({ path, text: held });
+  else if (Array.isArray(held))
+    for (let at = 0; at < held.length; at += 1) addTexts(held[at], [...path, at], left, texts);
+  else if (typeof held === 'object' && held !== null)
+    for (const [field, one] of Object.entries(held)) if (!left.has(field)) addTexts(one, [...path, field], left, texts);
 }

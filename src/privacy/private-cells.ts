@@ -63,8 +63,12 @@ export function spellingsOf(value: string): readonly string[] {
   return [...new Set([value, ...typed, bare, ...signed, addressed, ...runTogether(value)])];
 }
 
+/** Fewer figures, wherever they stand, name nothing. */
+const SIX_FIGURES = /(?:\d\D*){6}/;
+
 /** What in a note names an account, a policy, a telephone or a mailbox: seven figures or more together, or six with a letter, and no day. */
 export function identifiersIn(cell: string): readonly string[] {
+  if (!cell.includes('@') && !SIX_FIGURES.test(cell)) return [];
   const mails = cell.match(/[\w.+-]+@[\w-]+(?:\.[\w-]+)+/g) ?? [];
   const phones = cell.match(/(?<![\d.,])\(?\+?0\d[\d ()/-]{7,}\d/g) ?? [];
   const split = phones.flatMap((phone) => {
@@ -150,7 +154,7 @@ export function sentencesOf(cell: string): readonly string[] {
 
 /** A figure, a name, or three words: less is what any note may say. */
 export function saysMuch(value: string): boolean {
-  return tells(value) && (/\d|.\p{Lu}/u.test(value) || value.split(/\s+/).length >= 3);
+  return (/\d|.\p{Lu}/u.test(value) || value.split(/\s+/, 3).length >= 3) && tells(value);
 }
 
 /** Without an article, accents and the stop at its end. */
@@ -162,9 +166,12 @@ function bare(value: string): string {
     .replace(/^(?:an?|the|my|in|at) |[.!]+$/g, '');
 }
 
+/** No common word, whatever article it has. */
+const THREE_WORDS = /\S\s+\S+\s+\S/;
+
 /** Whether a value can be told from others: no bare figure or day, and no single common word. */
 export function tells(value: string): boolean {
-  return !/^[\d\s.,/-]+$/.test(value) && !COMMON.has(bare(value));
+  return !/^[\d\s.,/-]+$/.test(value) && (THREE_WORDS.test(value) || !COMMON.has(bare(value)));
 }
 
 /** Words that begin with a capital in some language and name nobody. */

@@ -24,7 +24,11 @@ export function exposedIn(records: Records, folder: CabinetFolder, earlier: Earl
   // What is looked for is put in order and hashed only where answers are kept.
   const asked = earlier === NOT_EARLIER ? '' : hash('sha256', JSON.stringify(lookedFor(guard)), 'base64url');
   return publicFiles(records, folder).flatMap((held) =>
-    earlier.once(['private', asked, held.file, held.text ?? ''], () => exposedBy(held, guard), isNothing),
+    earlier.once(
+      () => ['private', asked, held.file, held.text ?? ''],
+      () => exposedBy(held, guard),
+      isNothing,
+    ),
   );
 }
 

@@ -108,23 +108,41 @@ function toldBy(
   const notes = new Map<string, { rows: number; line: number }>();
   const values: Told['values'][number][] = [];
   const sums: Told['sums'][number][] = [];
-  const isNotes = isOwn(from, column);
+  // Columns repeat themselves: a text is looked through once.
+  const known = new Map<string, ToldByCell>();
   for (const { cell, line } of cells) {
-    if (from !== GUIDE) for (const name of namesInCell(column, cell)) names.push({ name, line });
-    for (const sentence of isNotes ? sentencesOf(cell) : []) {
-      if (sentence.length < 8 || !saysMuch(sentence)) continue;
-      const value = sentence.toLowerCase();
-      notes.set(value, { rows: (notes.get(value)?.rows ?? 0) + 1, line });
+    let told = known.get(cell);
+    if (told === undefined) known.set(cell, (told = toldByCell(from, column, cell, currency)));
+    for (const name of told.names) names.push({ name, line });
+    for (const value of told.notes) {
+      const rows = notes.get(value)?.rows ?? 0;
+      notes.set(value, { rows: rows + 1, line });
     }
-    if (isNotes)
-      for (const value of identifiersIn(cell)) notes.set(value, { rows: (notes.get(value)?.rows ?? 0) + 1, line });
-    if (!isNotes)
-      for (const one of tellingIn(column, cell))
-        values.push({ ...one, forms: spellingsOf(one.text.toLowerCase()), line });
-    const amounts = MONEY.includes(column) ? [cell] : isNotes ? amountsInCell(column, cell, currency) : [];
-    for (const one of amounts.flatMap(sumIn)) sums.push({ ...one, line });
+    for (const one of told.values) values.push({ ...one, line });
+    for (const one of told.sums) sums.push({ ...one, line });
   }
   return { names, notes, values, sums };
+}
+
+type ToldByCell = {
+  readonly names: readonly string[];
+  readonly notes: readonly string[];
+  readonly values: readonly Omit<Told['values'][number], 'line'>[];
+  readonly sums: readonly Pick<PrivateSum, 'money'>[];
+};
+
+function toldByCell(from: string, column: string, cell: string, currency: string): ToldByCell {
+  const isNotes = isOwn(from, column);
+  const sentences = isNotes ? sentencesOf(cell).filter((one) => one.length >= 8 && saysMuch(one)) : [];
+  const amounts = MONEY.includes(column) ? [cell] : isNotes ? amountsInCell(column, cell, currency) : [];
+  return {
+    names: from === GUIDE ? [] : namesInCell(column, cell),
+    notes: isNotes ? [...sentences.map((one) => one.toLowerCase()), ...identifiersIn(cell)] : [],
+    values: isNotes
+      ? []
+      : tellingIn(column, cell).map((one) => ({ ...one, forms: spellingsOf(one.text.toLowerCase()) })),
+    sums: amounts.flatMap(sumIn),
+  };
 }
 
 /** What tells something in a cell of a column with a meaning of its own. */
@@ -195,9 +213,11 @@ function columnsIn(folder: CabinetFolder): readonly Column[] {
     const columns = headings
       .filter((column) => !left.includes(column) && !column.endsWith(WITHHELD))
       .map((column) => {
-        const cells = rows
-          .map((row, at) => ({ cell: row[column] ?? '', line: lines[at] ?? 0 }))
-          .filter(({ cell }) => cell.trim() !== '');
+        const cells: { cell: string; line: number }[] = [];
+        for (let at = 0; at < rows.length; at += 1) {
+          const cell = rows[at]?.[column] ?? '';
+          if (cell.trim() !== '') cells.push({ cell, line: lines[at] ?? 0 });
+        }
         return { from, column, told: toldBy(from, column, cells, currency) };
       });
     TABLES.set(held, { currency, columns });

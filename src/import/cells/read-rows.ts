@@ -40,7 +40,7 @@ export function readRows(
       some,
     ),
   );
-  const readOnce = onceForEachText(mapping, keys, readings);
+  const readOnce = onceForEachText(mapping, keys, readings, known);
   for (const row of isOwnTable(keys) ? sheet.rows.map(asWritten) : asAbove(sheet, keys, mapping)) {
     const skipped = skipRule(row, keys, mapping);
     if (skipped !== null) {
@@ -50,9 +50,8 @@ export function readRows(
     const settings = settingsOf(row, keys, mapping);
     const readAll = (ruled?: Ruled): readonly SaidBy[] => {
       const said: SaidBy[] = [];
-      for (const [at, { text, value }] of row.cells.entries())
-        if (text !== '')
-          for (const one of readOnce(at, { text, value, settings, ruled, known: known[at] })) said.push(one);
+      for (let at = 0; at < row.cells.length; at += 1)
+        for (const one of readOnce(at, row.cells[at], settings, ruled)) said.push(one);
       return said;
     };
     const first = readAll();
@@ -76,15 +75,18 @@ function onceForEachText(
   mapping: Mapping,
   keys: readonly string[],
   readings: readonly (readonly Reading[])[],
-): (at: number, cell: Cell) => readonly SaidBy[] {
+  known: readonly Cell['known'][],
+): (at: number, cell: SheetRow['cells'][number] | undefined, settings: Settings, ruled?: Ruled) => readonly SaidBy[] {
   const columns = keys.map(() => new Map<string, readonly SaidBy[]>());
-  return (at, cell) => {
-    const { text, value, settings, ruled } = cell;
+  return (at, cell, settings, ruled) => {
+    if (cell === undefined || cell.text === '') return [];
+    const { text, value } = cell;
     const heading = keys[at] ?? '';
     const isPlain = value === undefined && ruled === undefined && settings === mapping.settings;
     const before = isPlain ? columns[at]?.get(text) : undefined;
     if (before !== undefined) return before;
-    const read = readCell(cell, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
+    const whole = { text, value, settings, ruled, known: known[at] };
+    const read = readCell(whole, readings[at] ?? [], heading, mapping).map((said) => ({ said, heading, text }));
     if (isPlain) columns[at]?.set(text, read);
     return read;
   };
