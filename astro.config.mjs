@@ -10,7 +10,15 @@ const plainImports = { name: 'plain-imports', configEnvironment: () => ({ build:
 // is three times as large, and asked for when a measure is.
 const FINDER =
   /src\/site\/(?:find\/(?!read-measure)|islands\/(?:find-pieces|lay-found|read-json))|core\/legends\/match-mask|fuse\.js/;
-const finderInOne = { codeSplitting: { groups: [{ name: 'find', test: FINDER }] } };
+// Vite's helper for late imports has a file of its own: among the finder's it brought the finder to every visitor of the list.
+const finderInOne = {
+  codeSplitting: {
+    groups: [
+      { name: 'late', test: /preload-helper/, priority: 1 },
+      { name: 'find', test: FINDER },
+    ],
+  },
+};
 
 // The address and the folders are handed to Astro by the commands, which read them from the cabinet and their own flags.
 export default defineConfig({

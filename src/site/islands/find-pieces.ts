@@ -19,7 +19,8 @@ const WRITTEN_AFTER = 300;
 
 /**
  * Finds pieces as they are asked for. The complete list is in the page already; this narrows and sorts it, keeps what
- * was asked in the address, and tells how many answered.
+ * was asked in the address, and tells how many answered. It comes when somebody is about to ask (find-at-once.ts), so what
+ * was typed until then is answered as well.
  */
 class FindPieces extends HTMLElement {
   #form: HTMLFormElement | null = null;
@@ -53,13 +54,9 @@ class FindPieces extends HTMLElement {
     this.#whole = [...list.children];
     this.#says = this.querySelector('[data-says]')?.textContent ?? '';
     this.#counts = [...this.querySelectorAll('[data-count]')].map((count) => [count, count.textContent]);
-    form.removeAttribute('data-waits');
-    // On a phone the finder of worn legends waits behind its name, so that the pieces are not far.
-    this.#worn?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
-    this.querySelector('[data-lists]')?.remove();
 
-    // Whoever begins to fill the form will ask. Should this fail, asking tries again and says so.
-    form.addEventListener('focusin', () => this.#getReady(), { once: true });
+    // Should this fail, asking tries again and says so.
+    this.#getReady();
     let waiting = 0;
     form.addEventListener('input', (event) => {
       const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
@@ -81,7 +78,8 @@ class FindPieces extends HTMLElement {
       void this.#answer(parseState(location.search));
     });
     addEventListener('popstate', () => void this.#restore());
-    void this.#restore();
+    if (location.search === '' && asksAnything(this.#asked())) void this.#ask('push');
+    else void this.#restore();
   }
 
   /** Puts what the address asks into the form, and answers it. */
