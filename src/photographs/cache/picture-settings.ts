@@ -5,7 +5,7 @@ import sharp from 'sharp';
 /** What is made of a photograph: the table of what each choice costs is in DEVELOPERS.md. */
 export const PICTURE_SETTINGS = {
   /** The longest sides of the WebP pictures in pixels, smallest first. */
-  sides: [160, 320, 640, 1280],
+  sides: [100, 160, 320, 640, 1280],
   webp: { quality: 82, alphaQuality: 80, effort: 4 },
   jpeg: { quality: 84, progressive: true, optimiseCoding: true },
   /** The longest side of the JPEG for sharing, in pixels. */
