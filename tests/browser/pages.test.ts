@@ -19,6 +19,11 @@ const LIKE_THEM = [
   'types/edward-i-pence/lc-3e/', 'types/edward-i-pence/concordance/',
 ] as const; // prettier-ignore
 
+/** Pages made for paper are looked at on a screen before they are printed. */
+const ON_PAPER = [
+  'exhibits/struck-in-york/print/letter/', 'exhibits/struck-in-york/print/anonymous/', 'pieces/york-penny-3b/ticket/',
+] as const; // prettier-ignore
+
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 let site: OpenSite;
 beforeAll(async () => {
@@ -74,16 +79,17 @@ describe('every page opens without an error, asks nothing of another host, has o
 });
 
 // WCAG 2.2, 1.4.4 and 1.4.10: letters twice their size, and no scrolling in two directions.
-test('where the visitor has set letters to 24 or 32 pixels, no page is wider than a screen of 360', async () => {
-  const context = await site.browser.newContext({ reducedMotion: 'reduce', viewport: { width: 360, height: 740 } });
+test('where the visitor has set letters to 24 or 32 pixels, no page is wider than a screen of 320, whatever is unfolded', async () => {
+  const context = await site.browser.newContext({ reducedMotion: 'reduce', viewport: { width: 320, height: 740 } });
   const page = await context.newPage();
   const browser = await context.newCDPSession(page);
   const wider: string[] = [];
-  for (const path of [...PAGES, 'sets/', 'mints/', 'works/', 'about/', 'types/edward-i-pence/', 'rulers/edward-iv/'])
+  for (const path of [...PAGES, ...LIKE_THEM, ...ON_PAPER])
     for (const standard of [24, 32]) {
       await browser.send('Page.setFontSizes', { fontSizes: { standard } });
       await page.goto(`${site.address}${path}`);
       const { over, letters } = await page.evaluate(() => {
+        for (const folded of document.querySelectorAll('details')) folded.open = true;
         const { scrollWidth, clientWidth } = document.documentElement;
         const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
         return { over: scrollWidth - clientWidth, letters };
@@ -148,6 +154,25 @@ describe('finding', () => {
       () => document.querySelector('[data-board]')?.textContent.includes('Sovereign of Victoria') === true,
     );
     expect(page.url()).toContain('words=sovreign+victoria');
+    await page.close();
+  });
+
+  test('what searches comes when somebody begins to ask, and answers what was typed until then', async () => {
+    const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+    // Late, so that all is typed and sent before it has come.
+    await page.route(/\/_astro\/find\./, async (route) => {
+      await new Promise((settle) => setTimeout(settle, 500));
+      await route.continue();
+    });
+    await page.goto(`${site.address}pieces/`, { waitUntil: 'networkidle' });
+    expect(asked.filter((path) => /\/find\.|\.json$/.test(path))).toEqual([]);
+    await page.locator('input[name="words"]').fill('wolsey');
+    await page.locator('input[name="words"]').press('Enter');
+    await page.waitForFunction(() => location.search === '?words=wolsey');
+    await page.waitForFunction(() => /pieces? of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
+    expect(await page.locator('[data-board] li').first().innerText()).toContain('Cardinal Wolsey');
     await page.close();
   });
 

@@ -85,8 +85,8 @@ describe('A series of 550 types', () => {
 
   test('has every type on one page of its concordance and one of the table of its key', () => {
     const concordance = pages(concordancePaths(cabinet)).map((page) => concordancePage(cabinet, 'many', page));
-    const rows = concordance.flatMap((page) => page.rows);
-    expect([concordance.length, rows.length, new Set(rows.map(({ type }) => type.href)).size]).toEqual([4, 550, 550]);
+    const rows = concordance.flatMap((page) => page.numbers.rows);
+    expect([concordance.length, rows.length, new Set(rows.map(({ type }) => type?.href)).size]).toEqual([4, 550, 550]);
     expect(rows.every(({ numbers }) => numbers.length === 2)).toBe(true);
     const key = pages(keyPaths(cabinet)).map((page) => keyPage(cabinet, 'many', page));
     expect([key.length, new Set(key.flatMap((page) => page.rows.map(({ type }) => type.href))).size]).toEqual([5, 500]);
@@ -244,11 +244,19 @@ describe('The page of a type of the demo', () => {
 
   test('tells a book’s wider entry from its own', async () => {
     const { numbers } = await typePage(demo, 'edward-i-pence', 'lc-9b');
-    expect(numbers.map(({ text, relation }) => [text, relation])).toEqual([
+    expect(numbers.rows.flatMap((row) => row.numbers.map(({ text, relation }) => [text, relation]))).toEqual([
       ['North 1037', 'covers more than this type'],
-      ['North 1037/1', 'the same type'],
-      ['Fox class IXb', 'the same type'],
+      ['North 1037/1', ''],
+      ['Fox class IXb', ''],
     ]);
+  });
+
+  test('names each source of the numbers once, by a letter', async () => {
+    const { numbers } = await typePage(demo, 'edward-i-pence', 'lc-9b');
+    const named = new Set(numbers.rows.flatMap((row) => row.numbers.map(({ source }) => source?.mark ?? '')));
+    expect(numbers.sources.map(({ mark }) => mark)).toEqual(['a', 'b', 'c'].slice(0, numbers.sources.length));
+    expect(named).toEqual(new Set(numbers.sources.map(({ mark }) => mark)));
+    expect(new Set(numbers.sources.map(({ says }) => says)).size).toBe(numbers.sources.length);
   });
 
   test('the chart of dies names who recorded each pair', () => {

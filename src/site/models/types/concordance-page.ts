@@ -12,14 +12,13 @@ import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { cutPage } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import type { Link } from '../sets/place-shown.ts';
-import { numbersShown } from './type-page.ts';
-import type { NumberShown } from './type-page.ts';
+import { numbersShown } from './numbers-shown.ts';
+import type { NumbersShown } from './numbers-shown.ts';
 import { foundSeries, pagedPaths, seriesTrail, seriesWithNumbers, titleOfPage } from './types-page.ts';
 
 export type ConcordancePage = {
   readonly head: PageHead;
-  readonly rows: readonly { readonly type: Link; readonly numbers: readonly NumberShown[] }[];
+  readonly numbers: NumbersShown;
   readonly disagreements: readonly string[];
   /** Disagreements that are not shown. */
   readonly more: number;
@@ -50,10 +49,11 @@ export function concordancePage(cabinet: Cabinet, id: string, page: number): Con
       here: urls.concordance(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
-    rows: shown.map((type) => ({
-      type: { href: urls.type(id, type.id), name: type.label },
-      numbers: numbersShown(cabinet, id, type.id),
-    })),
+    numbers: numbersShown(
+      cabinet,
+      id,
+      shown.map((type) => ({ id: type.id, type: { href: urls.type(id, type.id), name: type.label } })),
+    ),
     disagreements: disagreements.shown,
     more: disagreements.more,
     pager,

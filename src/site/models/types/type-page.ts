@@ -2,40 +2,30 @@ import { PIECE_ROWS } from '../../../catalogue/fields/piece-fields.ts';
 import { factColumn } from '../../../catalogue/types/type-facts.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
-import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatGrade } from '../../../core/grade/grade.ts';
-import { formatReference } from '../../../core/references/reference.ts';
-import { numberKey } from '../../../core/types/concordance.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';
 import { parseShown } from '../../../core/types/key/character.ts';
 import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
 import type { Said, SeriesType } from '../../../core/types/series.ts';
-import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { capital, kindInWords } from '../../words/capital.ts';
-import { pieceWords } from '../../words/piece.ts';
 import { typesWords } from '../../words/types.ts';
 import { row } from '../piece/row.ts';
 import type { Row } from '../piece/row.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
+import { numbersShown } from './numbers-shown.ts';
+import type { NumbersShown } from './numbers-shown.ts';
 import { linkedTypeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { copiesOfType, foundSeries, piecesOfType, seriesTrail } from './types-page.ts';
 
-export type NumberShown = {
-  readonly text: string;
-  readonly to: string;
-  readonly relation: string;
-  readonly doubt: string;
-  readonly source: string | null;
-};
 export type SpecimenShown = {
   readonly name: string;
   readonly grade: string;
@@ -53,7 +43,7 @@ export type TypePage = {
   readonly note: string | null;
   readonly facts: readonly RowsFrom[];
   readonly characters: readonly RowsFrom[];
-  readonly numbers: readonly NumberShown[];
+  readonly numbers: NumbersShown;
   readonly rarity: readonly Row[];
   readonly specimens: readonly SpecimenShown[];
   readonly standings: readonly string[];
@@ -87,7 +77,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
     facts: bySource(factRows(cabinet, series, type)),
     characters: bySource(characterRows(series, type)),
-    numbers: numbersShown(cabinet, seriesId, id),
+    numbers: numbersShown(cabinet, seriesId, [{ id, type: null }]),
     rarity: (series.rarities.get(id) ?? []).flatMap(({ printed, scale, source, date }) =>
       row(scale, printed, { note: [source, date].filter((part) => part !== null).join(', ') || undefined }),
     ),
@@ -166,16 +156,6 @@ function characterRows(series: TypeSeries, type: SeriesType): readonly Row[] {
     const text = read.ok ? typesWords.shown(read.value, character) : said.text;
     return row(character.label, capital(text), { note: inheritedFrom(series, type, said) });
   });
-}
-
-export function numbersShown({ lists }: Cabinet, series: string, id: string): readonly NumberShown[] {
-  return numbersOf(lists.types, { series, id }).map((line) => ({
-    text: formatReference(line.reference, cited(line.reference, lists).cited),
-    to: urls.work(line.work),
-    relation: `${typesWords.relation[line.relation]}${lists.types.concordance.disputed.has(numberKey(line)) ? `, ${pieceWords.disputed}` : ''}`,
-    doubt: pieceWords.doubt[line.sure],
-    source: line.source ?? null,
-  }));
 }
 
 /** Whether to be of one type is to be of the other: it is the same, or lies under it. */
