@@ -7,7 +7,10 @@ const PAIR = /(-?\d{1,2}\.(\d{3,}))\s*°?\s*[NS]?\s*[,;/ ]\s*(-?\d{1,3}\.\d{3,})
 
 /** Grids by their names, as far as lists of finds use them; two runs of figures behind one are a spot. Source: the EPSG registry. */
 const GRIDS =
-  'grid|NGR|OSGR|OSGB|BNG|ITM|TM65|TM75|Irish|UTM|EPSG|RD|Rijksdriehoek|Lambert|SWEREF|Gauss|GK|LV03|LV95|CH1903|MGRS';
+  'grid|NGR|OSGR|OSGB|BNG|ITM|TM65|TM75|Irish|UTM|EPSG|RD|Rijksdriehoek|Lambert|SWEREF|Gauss|Gauß-Krüger|GK|LV03|LV95|CH1903|MGRS';
+/** What a parcel of land is called in a register: in Germany, France, Italy, Spain and the Netherlands. */
+const PARCELS =
+  'Flurst(?:ücks?|\\.)|Flst|Parz(?:elle|\\.)|parcelle(?: cadastrale)?|particella|mappale|parcela|pol[íi]gono \\d+,? parc|perceel';
 /** An open location code in full. */
 const CODE = String.raw`(?=[a-z+]*\d)(?=[\d+]*[a-z])[23456789cfghjmpqrvwx]{8}\+[23456789cfghjmpqrvwx]{2,3}`;
 /** Streets of towns whose language names the kind of street first, and those that name the number before it. */
@@ -60,6 +63,8 @@ const SPOTS: readonly RegExp[] = [
   /(?<![:/\w])\/{3}\p{L}+[.・。]\p{L}+[.・。]\p{L}+/u,
   // Or behind the name of their maker, which ends in a 3 and a word or a w: in a link too.
   /\b\p{L}*3\p{L}*(?:\.\p{L}+\/|\W{1,3})\p{L}{2,}[.・。]\p{L}{2,}[.・。]\p{L}{2,}(?![\p{L}.])/u,
+  // A parcel of land, by its number.
+  new RegExp(String.raw`\b(?:${PARCELS})(?:nummer|-Nr)?[.,:]? ?(?:n[°ºro]{1,2}\.? ?)?(?:[A-Z]{1,2} ?)?\d`, 'i'),
   // A grid square with stops or blanks: S.E. 603 523.
   /\b[HNST](?:\. ?| )[A-Z](?:\. ?| )\d{3,5}[\s/.-]?\d{3,5}\b/,
   // Squares by their letters, of eighty metres and less, where they are said to be that. Source: IARU, locators; geohash.
@@ -104,6 +109,24 @@ export function houseIn(text: string): string | null {
     if (match !== null) return match[0];
   }
   return null;
+}
+
+/** A street in an address, without the number of its house; and a town with its postcode. */
+const SMALL = 'rue|via|viale|calle|avenida|chemin|impasse|allée|quai';
+const STREET_NAMES = [
+  new RegExp(String.raw`(?<=\b\d{1,4}[a-z]?,? )(?:\p{Lu}[\p{L}’']+ ){1,3}(?:${STREETS})\b`, 'gu'),
+  new RegExp(String.raw`\b\p{Lu}\p{Ll}+(?:${ENDING})(?= \d)`, 'gu'),
+  new RegExp(
+    String.raw`(?<!\p{L})(?:${FIRST}|${SMALL}) (?:\p{Ll}+ |[dl][’']){0,3}\p{Lu}[\p{L}’'-]+(?: \p{Lu}\p{L}+)*`,
+    'gu',
+  ),
+];
+const POSTAL_TOWN = /(?<!\d)\d{4}(?:\d| ?[A-Z]{2})? \p{Lu}[\p{L}-]{2,}/gu;
+
+/** What of the addresses in a private text gives a house away by itself: its street, and its town with the postcode. */
+export function streetsIn(text: string): readonly string[] {
+  const streets = STREET_NAMES.flatMap((street) => text.match(street) ?? []);
+  return streets.length === 0 ? [] : [...new Set([...streets, ...(text.match(POSTAL_TOWN) ?? [])])];
 }
 
 /** A figure, a stroke, or what either may be written as: most texts have none. */

@@ -61,11 +61,12 @@ function decoded(escaped: string): string {
  * blank, quotation marks straight. So a value is found however it was written.
  */
 export function lettersOf(text: string): string {
-  return withoutEscapes(text)
-    .toLowerCase()
-    .replaceAll('`', "'")
-    .replace(FOREIGN, plainRun)
-    .replace(/[\t-\r_+-][\s_+-]*| [\s_+-]+/g, ' ');
+  const plain = withoutEscapes(text).toLowerCase().replaceAll('`', "'").replace(FOREIGN, plainRun);
+  // "385,-" is a sum of money by its dash.
+  return (plain.includes(',-') ? plain.replace(/(?<=\d,)--?(?![\d-])/g, '¤') : plain).replace(
+    /[\t-\r_+-][\s_+-]*| [\s_+-]+/g,
+    ' ',
+  );
 }
 
 /** The text of a file in the form in which texts are compared: as it is, and as a reader will see it. */

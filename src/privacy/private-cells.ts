@@ -27,13 +27,42 @@ export function wholesOf(column: string, cell: string): readonly string[] {
   return value.length >= 5 && !(SUMS.includes(column) && parseMoney(value, { dollar: 'USD' }).ok) ? [value] : [];
 }
 
-/** The parts of a cell that give a place or a person away as well as the whole of it does. */
+/** The parts of a cell, between commas, that give a place or a person away as well as the whole of it does. */
 export function partsOf(column: string, cell: string): readonly string[] {
   const parts = cell.split(/[,;]/).map((part) => part.trim());
-  if (column === 'storage') return parts.filter((part) => part.length >= 8);
+  if (column === 'storage')
+    return parts.filter((part) => part.length >= 8 || (part.length >= 6 && boxIn(part) === part));
   if (column === 'find-spot') return parts.filter((part) => part.length >= 8 || /^\p{Lu}\p{L}{4,}$/u.test(part));
   if (column === 'seller' || column === 'with') return parts.filter((part) => part.length >= 8 && part.includes(' '));
   return [];
+}
+
+const ARTICLE = /^(?:the|le|la|les|l['’]|el|los|las|il|lo|gli|de|het|der|die|das) ?/i;
+/** What a place in the country may be called, behind its own name. */
+const KIND_OF_PLACE = / (?:farm|fm|fields?|meadows?|woods?|lane|house|hall|quarry|cottage|acker|hof|feld|wiese)\.?$/i;
+/** What is counted within a box or a book, and is in no other place for it. */
+const COUNTED = /^(?:p|pp|page|row|slot|place|column|sheet|seite|blatt|reihe|platz|zeile|spalte|ligne|feuille|pagina|rij|blad|fila|hoja|riga|foglio|n[or]?)\b/i; // prettier-ignore
+
+/** The box with its number that a part of a place begins with; null when there is none. */
+function boxIn(part: string): string | null {
+  return COUNTED.test(part) ? null : (/^\D*\p{L}{3,}\D*\d+[a-z]?(?![\p{L}\d])/u.exec(part)?.[0] ?? null);
+}
+
+/**
+ * A part of a place with less beside its name: without its article and the kind of place it is (*Hob Hill* of Hob Hill Farm), and
+ * of where a piece is kept the box with its number (*coffre 207*, of a *coffre 207 de la banque*).
+ */
+export function shorterOf(column: string, part: string): readonly string[] {
+  if (column === 'storage') {
+    const box = boxIn(part);
+    return box !== null && box.length >= 6 && box !== part ? [box] : [];
+  }
+  if (column !== 'find-spot') return [];
+  const own = part.replace(ARTICLE, '');
+  const name = own.replace(KIND_OF_PLACE, '');
+  return [own, name].filter(
+    (one, at) => one.length >= 8 && one !== part && (at === 0 || (one !== own && one.includes(' '))),
+  );
 }
 
 /** What is typed for a letter that a keyboard has not, and back. */
@@ -44,12 +73,25 @@ const TYPED: readonly (readonly [written: RegExp, typed: (letters: string) => st
   [/(?<=[b-df-hj-np-z])y/g, () => 'ij'],
 ];
 const NUMBER_SIGN = /(?:#|(?<!\p{L})n[or]?[.°º]?) ?(?=\d)/gu;
+const NUMBER_WORDS = ['no. ', 'no ', 'nr. ', 'n° ', '#', 'number ', 'nummer ', 'numero '];
 /** Words of an address, short and in full; common usage. */
-const SHORTENED = 'fm farm, rd road, ave avenue, ln lane, dr drive, hse house, cott cottage, str strasse, st street'.split(', ').map((pair) => pair.split(' ')); // prettier-ignore
+const SHORTENED = (
+  'fm farm, rd road, ave avenue, ln lane, dr drive, hse house, cott cottage, str strasse, st street, terr terrace, cres crescent, gdns gardens'
+).split(', ').map((pair) => pair.split(' ')); // prettier-ignore
 const IN_FULL = new Map(
   SHORTENED.flatMap(([short = '', full = '']) => [[short, full] as const, [full, short] as const]),
 );
 const OF_AN_ADDRESS = new RegExp(`(?<=\\p{L} )(${[...IN_FULL.keys()].join('|')})(?![\\p{L}'])\\.?`, 'gu');
+
+/** Endings of names of streets, in full and short; common usage. */
+const SHORT_ENDINGS: Readonly<Record<string, string>> = {
+  straße: 'str',
+  strasse: 'str',
+  weg: 'wg',
+  straat: 'str',
+  laan: 'ln',
+};
+const STREET_ENDING = new RegExp(`(?<=\\p{L}{3})(?:${Object.keys(SHORT_ENDINGS).join('|')})(?!\\p{L})`, 'gu');
 
 /** A value, in small letters, as others may type it: with `oe` for ö, a number with its sign or without, *Farm* for *Fm*. */
 export function spellingsOf(value: string): readonly string[] {
@@ -58,9 +100,10 @@ export function spellingsOf(value: string): readonly string[] {
     (one) => one.length >= 6 || one.length > value.length,
   );
   const bare = value.replace(NUMBER_SIGN, '');
-  const signed = /\p{L} \d/u.test(bare) ? ['no. ', 'no ', 'nr. ', 'n° ', '#'].map((sign) => bare.replace(/(?<=\p{L} )(?=\d)/u, sign)) : []; // prettier-ignore
+  const signed = /\p{L} \d/u.test(bare) ? NUMBER_WORDS.map((sign) => bare.replace(/(?<=\p{L} )(?=\d)/u, sign)) : []; // prettier-ignore
   const addressed = value.replace(OF_AN_ADDRESS, (_, word: string) => IN_FULL.get(word) ?? word);
-  return [...new Set([value, ...typed, bare, ...signed, addressed, ...runTogether(value)])];
+  const streets = value.replace(STREET_ENDING, (ending) => SHORT_ENDINGS[ending] ?? ending);
+  return [...new Set([value, ...typed, bare, ...signed, addressed, streets, ...runTogether(value)])];
 }
 
 /** Fewer figures, wherever they stand, name nothing. */
@@ -69,7 +112,7 @@ const SIX_FIGURES = /(?:\d\D*){6}/;
 /** What in a note names an account, a policy, a telephone or a mailbox: seven figures or more together, or six with a letter, and no day. */
 export function identifiersIn(cell: string): readonly string[] {
   if (!cell.includes('@') && !SIX_FIGURES.test(cell)) return [];
-  const mails = cell.match(/[\w.+-]+@[\w-]+(?:\.[\w-]+)+/g) ?? [];
+  const mails = (cell.match(/[\w.+-]+@[\w-]+(?:\.[\w-]+)+/g) ?? []).flatMap(mailForms);
   const phones = cell.match(/(?<![\d.,])\(?\+?0\d[\d ()/-]{7,}\d/g) ?? [];
   const split = phones.flatMap((phone) => {
     const figures = phone.replace(/\D/g, '');
@@ -81,6 +124,14 @@ export function identifiersIn(cell: string): readonly string[] {
   );
   return [...new Set([...mails, ...split, ...tokens.flatMap(certificatesIn)])];
 }
+
+/** A mailbox, and as it is written to be read by people alone: `vera (at) example (dot) org`. */
+function mailForms(mail: string): readonly string[] {
+  const [name = '', host = ''] = mail.split('@');
+  const spelled = ([open, close]: readonly [string, string]): readonly string[] =>
+    ['.', ` ${open}dot${close} `, ` ${open}punkt${close} `].map((stop) => `${name} ${open}at${close} ${host.replaceAll('.', stop)}`);
+  return [mail, ...([['(', ')'], ['[', ']'], ['', '']] as const).flatMap(spelled)];
+} // prettier-ignore
 
 /** A day, the years from and to, or figures alone, which may count what was struck. */
 function isOfDays(token: string): boolean {
@@ -123,7 +174,13 @@ function partedFigures(plain: string): readonly string[] {
   const isYears = /^[12]\d{3} [12]\d{3}$/.test(byFour);
   const pairs = plain.length % 2 === 0 ? [plain.replace(/\d\d(?=\d)/g, '$& ')] : [];
   const groups = [byThree, ...(isYears ? [] : [byFour])];
-  return [plain, ...pairs, ...groups.flatMap((one) => [' ', ',', '.', '/'].map((sign) => one.replaceAll(' ', sign)))];
+  const inTwo = Array.from({ length: plain.length - 5 }, (_, at) => `${plain.slice(0, at + 3)} ${plain.slice(at + 3)}`);
+  return [
+    plain,
+    ...pairs,
+    ...inTwo.filter((one) => !isYears || one !== byFour),
+    ...groups.flatMap((one) => [' ', ',', '.', '/'].map((sign) => one.replaceAll(' ', sign))),
+  ];
 }
 
 /** The figures of a number without its letters, where there are six or more together. */
@@ -200,12 +257,36 @@ export function namesInCell(column: string, cell: string): readonly string[] {
     .filter((word) => !isNameless(word.toLowerCase()));
 }
 
-/** A name, and of a seller's the whole family: *the Brocklebanks*. */
+/**
+ * A name as a sentence may need it: of a seller's the whole family, *the Brocklebanks*, and what was theirs, *die Möhrenbrinksche
+ * Sammlung*; of a place in German *des Galgenberges*. A short name with such an ending is as often another word: *Marsh*, marshes.
+ */
 export function formsOf(column: string, name: string): readonly string[] {
+  const isPerson = PERSONS.includes(column);
+  const endings = [
+    ...(isPerson && !name.endsWith('s') ? ['s'] : []),
+    ...(isPerson && name.length >= LONG_NAME ? ['sche', 'schen', 'scher', 'sches'] : []),
+    ...(column === 'find-spot' && name.length >= LONG_NAME ? ['s', 'e', 'es'] : []),
+  ];
   const typed = spellingsOf(name);
-  return (column === 'seller' || column === 'with') && !name.endsWith('s')
-    ? [...typed, ...typed.map((one) => `${one}s`)]
-    : typed;
+  return [...typed, ...endings.flatMap((ending) => typed.map((one) => `${one}${ending}`))];
+}
+
+/** Columns of persons. */
+const PERSONS = ['seller', 'with'];
+const LONG_NAME = 8;
+/** Before the name of a person in five languages, in small letters. */
+const TITLES =
+  'mr mr. mrs mrs. ms ms. miss dr dr. herr herrn frau m. monsieur mme madame sr. senor don sra. senora dona sig. signor signora dhr. meneer mevr. mevrouw'.split(' '); // prettier-ignore
+
+/** A short name of a person behind a title, where it can be nothing else: *Mr Aird*. */
+export function titledNames(column: string, cell: string): readonly string[] {
+  if (!PERSONS.includes(column)) return [];
+  const last = cell
+    .split(/[,;(]/)[0]
+    ?.match(/(?<!\p{L})\p{Lu}\p{Ll}{1,3}$/u)?.[0]
+    .toLowerCase();
+  return last === undefined || isNameless(last) ? [] : TITLES.map((title) => `${title} ${last}`);
 }
 
 function isNameless(word: string): boolean {

@@ -12,10 +12,13 @@ import {
   spellingsOf,
   saysMuch,
   sentencesOf,
+  shorterOf,
   tells,
+  titledNames,
   wholesOf,
 } from './private-cells.ts';
 import { lettersOf, lettersOfFile } from './letters.ts';
+import { streetsIn } from './exact-spots.ts';
 import { answeredIn } from './not-secret.ts';
 import type { PrivateValue } from './find-values.ts';
 import type { PrivateSum } from './sums.ts';
@@ -37,6 +40,8 @@ const LEDGER = 'private/ledger.csv';
 const DELETED = 'private/deleted.csv';
 /** Ends the heading under which import keeps a text that told something private: the text as a whole guards nothing. */
 export const WITHHELD = ' (not published)';
+/** Columns in which an address, a telephone or a mailbox may be. */
+const OF_PERSONS_AND_PLACES = ['seller', 'with', 'storage'];
 /** The rows of a column of one's own in which a value may stand and still tell something; a category is in more. */
 const FEW = 3;
 
@@ -66,8 +71,8 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
           single.push({ value, from, column, line, isName: true });
     for (const [value, { rows, line }] of told.notes)
       if (rows <= FEW && !isAnswered(column, value)) own.push({ value, from, column, line });
-    for (const { text, forms, place, line } of told.values) {
-      if (place !== null && isPublic(text, place === 'exact')) continue;
+    for (const { text, forms, place, of, line } of told.values) {
+      if (names.has(of) || (place !== null && isPublic(text, place === 'exact'))) continue;
       const value = text.toLowerCase();
       if (!names.has(value) && !isAnswered(column, value))
         for (const form of forms) values.set(form, { value: form, from, column, line });
@@ -93,6 +98,8 @@ type Told = {
     readonly text: string;
     readonly forms: readonly string[];
     readonly place: 'exact' | 'wide' | null;
+    /** The whole of its cell. */
+    readonly of: string;
     readonly line: number;
   }[];
   readonly sums: readonly Pick<PrivateSum, 'money' | 'line'>[];
@@ -118,6 +125,8 @@ function toldBy(
       const rows = notes.get(value)?.rows ?? 0;
       notes.set(value, { rows: rows + 1, line });
     }
+    // A house is the keeper's in as many rows as it may be in.
+    for (const street of told.streets) notes.set(street, { rows: 1, line });
     for (const one of told.values) values.push({ ...one, line });
     for (const one of told.sums) sums.push({ ...one, line });
   }
@@ -127,6 +136,8 @@ function toldBy(
 type ToldByCell = {
   readonly names: readonly string[];
   readonly notes: readonly string[];
+  /** Of notes, the streets of addresses. */
+  readonly streets: readonly string[];
   readonly values: readonly Omit<Told['values'][number], 'line'>[];
   readonly sums: readonly Pick<PrivateSum, 'money'>[];
 };
@@ -138,20 +149,29 @@ function toldByCell(from: string, column: string, cell: string, currency: string
   return {
     names: from === GUIDE ? [] : namesInCell(column, cell),
     notes: isNotes ? [...sentences.map((one) => one.toLowerCase()), ...identifiersIn(cell)] : [],
+    streets: isNotes ? streetsIn(cell).flatMap((one) => spellingsOf(one.toLowerCase())) : [],
     values: isNotes
       ? []
-      : tellingIn(column, cell).map((one) => ({ ...one, forms: spellingsOf(one.text.toLowerCase()) })),
+      : tellingIn(column, cell).map((one) => ({ ...one, forms: spellingsOf(one.text.toLowerCase()), of: cell.trim().toLowerCase() })),
     sums: amounts.flatMap(sumIn),
   };
 }
 
 /** What tells something in a cell of a column with a meaning of its own. */
-function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line' | 'forms'>[] {
+function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line' | 'forms' | 'of'>[] {
   const first = column === 'find-spot' ? ('exact' as const) : ('wide' as const);
+  const sure = [
+    ...(column === 'certificate' ? certificatesIn(cell) : []),
+    ...(OF_PERSONS_AND_PLACES.includes(column) ? identifiersIn(cell) : []),
+    ...titledNames(column, cell),
+  ];
   return [
     ...wholesOf(column, cell).map((text) => ({ text, place: null })),
-    ...partsOf(column, cell).map((text, at) => ({ text, place: at === 0 ? first : ('wide' as const) })),
-    ...(column === 'certificate' ? certificatesIn(cell) : []).map((text) => ({ text, place: null, isSure: true })),
+    ...partsOf(column, cell).flatMap((text, at) =>
+      [text, ...shorterOf(column, text)].map((one) => ({ text: one, place: at === 0 ? first : ('wide' as const) })),
+    ),
+    ...(OF_PERSONS_AND_PLACES.includes(column) ? streetsIn(cell) : []).map((text) => ({ text, place: null })),
+    ...sure.map((text) => ({ text, place: null, isSure: true })),
   ].filter((one) => 'isSure' in one || tells(one.text));
 }
 

@@ -24,12 +24,14 @@ export function spelledNumbers(
 
 function valueOf(words: readonly string[]): number {
   let [thousands, rest] = [0, 0];
+  let isNext = true;
   for (const word of words) {
     const value = VALUES.get(word) ?? 0;
     if (value === 1000) [thousands, rest] = [thousands + Math.max(rest, 1) * 1000, 0];
     else if (value === 100) rest = Math.max(rest, 1) * 100;
-    // "Eleven fifty" is eleven hundred and fifty.
-    else rest = rest >= 10 && rest < 100 && value >= 10 ? rest * 100 + value : rest + value;
+    // "Eleven fifty" is eleven hundred and fifty, "three eighty" three hundred and eighty; "three and twenty" is not.
+    else rest = isNext && rest > 0 && rest < 100 && value >= 10 ? rest * 100 + value : rest + value;
+    isNext = word !== 'and';
   }
   return thousands + rest;
 }

@@ -2,6 +2,7 @@ import { placesOf } from '../core/money/currencies.ts';
 import { parseMoney } from '../core/money/money.ts';
 import type { Money } from '../core/money/money.ts';
 import { spelledNumbers } from './spelled-numbers.ts';
+import { currencyOf } from './written-currencies.ts';
 
 /** A sum of the ledger that must be found in nothing published. */
 export type PrivateSum = {
@@ -22,9 +23,11 @@ type Amount = {
 const either = (patterns: string): string => `(?:${patterns.split(/\s*,\s*/).join('|')})`;
 /** Words that a price follows, and what may stand between. */
 const PAID = either(
-  'paid, pay, costs?, costing, price[sd]?, gave, giving, fetched, reali[sz]ed, it made, went for, came to, worth, kostete, bezahlt, gezahlt, preis, prix, paye, coute',
+  'paid, pay, costs?, costing, price[sd]?, gave, giving, fetched, reali[sz]ed, it made, went for, came to, worth, ' +
+    'kostete, kosten(?:punkt)?, bezahlt, gezahlt, preis, zuschlag, aufgeld, prix, payee?s?, coutee?, adjugee?s?, ' +
+    'betaald, kostte, prijs, precio, pague, pagado, prezzo, pagat[oa], costat[oa]',
 );
-const DEALT = either('bought, sold, purchased, insured, valued?, valuation, estimated?, hammer');
+const DEALT = either('bought, sold, purchased, insured, covered, valued?, valuation, estimated?, hammer');
 const BEFORE_PRICE = either(
   `me, us, him, her, them, it, only, about, just, some, over, under, around, roughly, nearly, almost, the sum of,
   a, was, were, of, at, then`,
@@ -40,7 +43,11 @@ const BEFORE_AMOUNT = either(
 );
 const NO_PRICE = new RegExp(`\\b${OF_THE_TIME}(?: ${BEFORE_AMOUNT}){0,4} $`);
 /** Where an amount without a currency ends, with no measure or noun behind it. */
-const ENDS = /^(?:"|\)| ?[;:!?]|[.,](?!\d)| ?$| (?:for|in|at|to|from|when|then|and|plus|on|by|the|including)\b)/;
+const ENDS =
+  /^(?:"|\)| ?[;:!?]|[.,](?!\d)| ?$| (?:for|in|at|to|from|when|then|and|plus|on|by|the|including|all|inkl|auf|en|sur|op)\b)/;
+
+/** What `lettersOf` makes of the dash of "385,-". */
+const DASHED = /^,¤/;
 
 /** A sum under this, in whole units, is looked for only where it is written in full: a face value, a fine, a fare. */
 const SMALL = 10;
@@ -235,63 +242,11 @@ function isPriced(letters: string, { at, end, figures }: Amount, currency: strin
   const behind = letters.slice(end, end + 30);
   // A part of a longer number, such as 77 of 77.50.
   if (/^[.,']?\d/.test(behind) || /\d[.,']$/.test(before)) return false;
+  if (value >= SMALL && DASHED.test(behind)) return true;
   const { isSigned, isNamed } = currencyOf(currency);
   const isInFull = figures.length > String(Math.trunc(value)).length;
   if (value < SMALL) return isInFull && isSigned(before, behind);
   if (isSigned(before, behind)) return true;
   if (isNamed(before, behind)) return PRICED.test(before) || !NO_PRICE.test(before);
   return value >= LARGE && PRICED.test(before) && ENDS.test(behind);
-}
-
-/** How a currency is written: signs on either side of an amount, and words, of which `pounds` may be a weight. */
-type Written = { readonly signs: string; readonly words?: string };
-
-/** In letters as `lettersOf` gives them. Signs as Unicode CLDR has them, narrow and wide; words are common usage. */
-const WRITTEN: Readonly<Record<string, Written>> = {
-  GBP: { signs: '£|uk[£p]|stg|quid|sterling', words: 'pounds?(?! (?:of|in) (?:silver|gold|copper|metal|weight)| (?:weight|troy|tower))' },
-  EUR: { signs: '€|euros?' },
-  USD: { signs: '\\$|us\\$', words: 'dollars?|bucks' },
-  CAD: { signs: '\\$|ca?\\$', words: 'dollars?' },
-  AUD: { signs: '\\$|au?\\$', words: 'dollars?' },
-  NZD: { signs: '\\$|nz\\$', words: 'dollars?' },
-  HKD: { signs: '\\$|hk\\$', words: 'dollars?' },
-  CHF: { signs: 'sfrs?|fr', words: 'francs?|franken|franchi' },
-  DEM: { signs: 'dm|d mark', words: 'marks?' },
-  FRF: { signs: 'ff', words: 'francs?' },
-  JPY: { signs: '¥|円', words: 'yen' },
-  CNY: { signs: '¥|rmb|元', words: 'yuan' },
-  SEK: { signs: 's?kr', words: 'kronor' },
-  DKK: { signs: 'd?kr', words: 'kroner' },
-  NOK: { signs: 'n?kr', words: 'kroner' },
-  INR: { signs: '₹|rs', words: 'rupees' },
-  PLN: { signs: 'zl', words: 'zlot(?:ys?|ych)' },
-  CZK: { signs: 'kc', words: 'korun' },
-  HUF: { signs: 'ft', words: 'forint' },
-  NLG: { signs: 'h?fl', words: 'guilders?|gulden' },
-}; // prettier-ignore
-
-export type Currency = { readonly isSigned: Sides; readonly isNamed: Sides };
-/** Whether what stands before an amount, and what stands behind it, is this currency. */
-type Sides = (before: string, behind: string) => boolean;
-
-const known = new Map<string, Currency>();
-
-/** How to tell an amount in this currency, by its ISO 4217 code. */
-export function currencyOf(code: string): Currency {
-  const held = known.get(code);
-  if (held !== undefined) return held;
-  const { signs, words } = WRITTEN[code] ?? { signs: code.toLowerCase() };
-  const made = {
-    isSigned: sides(`${code.toLowerCase()}|${signs}`, '[.: ]{0,2}'),
-    // "The troy pound. 16 grains" is no amount of pounds.
-    isNamed: words === undefined ? () => false : sides(words, '[: ]{0,2}'),
-  };
-  known.set(code, made);
-  return made;
-}
-
-function sides(either: string, between: string): Sides {
-  const before = new RegExp(`(?<![\\p{L}\\d])(?:${either})${between}$`, 'u');
-  const behind = new RegExp(`^(?:[.,]? ?/? ?[([]?)(?:${either})(?![\\p{L}\\d])`, 'u');
-  return (left, right) => before.test(left) || behind.test(right);
 }

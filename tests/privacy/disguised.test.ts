@@ -81,6 +81,38 @@ const DISGUISES: readonly (readonly [column: string, cell: string, text: string]
   ['find-spot', 'Acomb, headland of Far Carr', 'found at Acomb'],
   ['find-spot', 'Acomb, headland of Far Carr', 'on the headland of Far Carr'],
   ['notes', 'Weigh again. The key is under the pot.', 'The key is under the pot, of course.'],
+  // Prices as they are spoken and written in five languages; common practice.
+  ['cost', '385 EUR', 'Für 385,- geschossen.'],
+  ['cost', '385 EUR', 'Betaald: 385,--'],
+  ['cost', '385 EUR', 'Für 385,– bekommen.'],
+  ['cost', '385 EUR', 'Achetée 385 €uros en salle.'],
+  ['cost', '385 EUR', 'Für 385€VB im Netz.'],
+  ['cost', '385 EUR', 'Bezahlt: 385 Euronen'],
+  ['cost', '385 EUR', 'Me costó 385 pavos.'],
+  ['cost', '385 EUR', 'Zuschlag 310, mit Aufgeld 385.'],
+  ['cost', '385 EUR', 'Adjugée 385 en salle.'],
+  ['cost', '385 GBP', 'I gave three eighty-five for it.'],
+  ['cost', '385 GBP', 'I handed over 385 nicker.'],
+  ['cost', '385 GBP', 'The invoice came to 385 all in.'],
+  ['insured', '600 GBP', 'Covered for 600 on the policy.'],
+  // Persons, their addresses, and places.
+  ['seller', 'Desmond Aird, Thirsk', 'Mr Aird had two.'],
+  ['seller', 'H.-J. Möhrenbrink', 'aus der Möhrenbrinkschen Sammlung'],
+  ['seller', 'Aurelio, 07700 900123', 'ring 07700 900123'],
+  ['seller', 'Aurelio, 07700 900123', 'ring 07700/900123'],
+  ['seller', 'Aurelio, a@stall.example', 'write to a (at) stall (dot) example'],
+  ['seller', 'Aurelio, 12 Mill Lane', 'go to Mill Lane'],
+  ['home', 'Lerchenweg 14, 31785 Hameln', 'bei uns im Lerchenweg'],
+  ['home', 'Lerchenweg 14, 31785 Hameln', 'am Ende des Lerchenwg.'],
+  ['home', 'Lerchenweg 14, 31785 Hameln', 'geschrieben in 31785 Hameln'],
+  ['home', '12 rue des Alouettes, 49100 Angers', 'rue des Alouettes, au fond'],
+  ['home', '14 Larkfield Terrace, Malton', 'on Larkfield Terr.'],
+  ['storage', 'bank, box 207', 'in box 207, they say'],
+  ['storage', 'coffre n° 207 de la banque', 'au coffre numéro 207'],
+  ['find-spot', 'Hob Hill Farm, Skelton', 'found on Hob Hill'],
+  ['find-spot', 'Le Pré aux Oies, Brissac', 'trouvée au Pré-aux-Oies'],
+  ['find-spot', 'Galgenberg, Flur 7', 'am Fuß des Galgenberges'],
+  ['certificate', 'BX-7741902', 'numbered 774 1902'],
 ];
 
 test.for(DISGUISES)('the %s “%s” is found in “%s”, at its line', async ([column, cell, text]) => {
@@ -110,6 +142,14 @@ const HONEST: readonly (readonly [column: string, cell: string, text: string])[]
   ['certificate', '19472011', 'In the cabinet 1947-2011.'],
   ['notes', 'Cleaned.', 'It was cleaned.'],
   ['notes', 'Slight crease. Cleaned long ago.', 'It has a slight crease.'],
+  ['cost', '385 EUR', 'Lit.: Müller 385.- Schneider 12.'],
+  ['cost', '385 EUR', 'In the years 385, 386 and 1385,-5.'],
+  ['cost', '320 GBP', 'Three and twenty for the pound.'],
+  ['seller', 'J. Ross', 'Ross has it as number 4.'],
+  ['seller', 'Plain Town', 'Mr Town wrote of it.'],
+  ['find-spot', 'Home Farm, Skipwell', 'It came home.'],
+  ['storage', 'page 14 of the album', 'See page 14.'],
+  ['certificate', '19141918', 'In 1914 1918 was far off.'],
 ];
 
 test.for(HONEST)('the %s “%s” is not taken to stand in “%s”', async ([column, cell, text]) => {

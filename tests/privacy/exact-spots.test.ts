@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exactSpotIn, houseIn } from '../../src/privacy/exact-spots.ts';
+import { exactSpotIn, houseIn, streetsIn } from '../../src/privacy/exact-spots.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { findRecordRemarks, saleRemarks } from '../../src/privacy/exact-in-text.ts';
 import { changed, markedCabinet, problemsOf } from '../catalogue/small-cabinet.ts';
@@ -23,6 +23,14 @@ const SPOTS: readonly (readonly [source: string, text: string])[] = [
   ['DMA TM 8358.1, MGRS', '30UWF1234567890'],
   ['DMA TM 8358.1, UTM', '30U 612345 5967890'],
   ['the German Gauss-Krüger grid', 'R 3456789 H 5678901'],
+  ['the same by its name', 'Gauß-Krüger 3528123 5771456'],
+  ['a register of land, from memory', 'Flurstück 112/3 der Flur 7'],
+  ['a register of land', 'Flst. Nr. 112'],
+  ['a register of land', 'parcelle cadastrale ZB112'],
+  ['a register of land', 'la parcelle n° 112'],
+  ['a register of land', 'polígono 7, parc. 112'],
+  ['a register of land', 'perceel K 112'],
+  ['a register of land', 'particella 112'],
   ['swisstopo, LV95', "2'600'123 / 1'200'456"],
   ['open location code', '9C5WXW5C+2F'],
   ['open location code, short', 'XW5C+2F, York'],
@@ -80,6 +88,9 @@ test.for(SPOTS)('%s: “%s” is too exact to be published', ([, text]) => {
 
 /** What has the look of it and is none. */
 const NONE = [
+  'Auf der Flur lag Schnee, in Parzellen.',
+  'une parcelle de terre de 1870',
+  'perceel en huis',
   'Found in SE 60 52, a square of a kilometre.',
   'About 53.96, -1.08.',
   'at 53° 57′ N, 1° 5′ W',
@@ -122,6 +133,20 @@ test.for(HOUSES)('“%s” is a house: %s', ([text, isHouse]) => {
   expect(houseIn(`Look at ${text} now.`) !== null).toBe(isHouse);
 });
 
+// Addresses as they are written in five lands; common practice.
+test.for([
+  ['14 Larkfield Terrace, Malton, YO17 7LQ', ['Larkfield Terrace']],
+  ['Lerchenweg 14, 31785 Hameln', ['Lerchenweg', '31785 Hameln']],
+  ['12 rue des Alouettes, 49100 Angers', ['rue des Alouettes', '49100 Angers']],
+  ['calle de las Alondras 12, 42002 Soria', ['calle de las Alondras', '42002 Soria']],
+  ['Leeuweriklaan 14, 7201 AB Zutphen', ['Leeuweriklaan', '7201 AB Zutphen']],
+  ['Via Allodole 12', ['Via Allodole']],
+  ['31785 Hameln', []],
+  ['Lerchenweg', []],
+  ['Bought in 1998 at York', []],
+] as const)('of the address “%s”: %j', ([text, streets]) => {
+  expect(streetsIn(text)).toEqual(streets);
+});
 test.for(NONE)('“%s” names no exact spot', (text) => {
   expect(exactSpotIn(text)).toBeNull();
 });

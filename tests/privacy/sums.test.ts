@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { parseMoney } from '../../src/core/money/money.ts';
 import { lettersOf } from '../../src/privacy/letters.ts';
-import { currencyOf, sumsFor, sumsIn } from '../../src/privacy/sums.ts';
+import { sumsFor, sumsIn } from '../../src/privacy/sums.ts';
+import { currencyOf } from '../../src/privacy/written-currencies.ts';
 
 const sumOf = (cell: string) => {
   const money = parseMoney(cell, { dollar: 'USD' });
