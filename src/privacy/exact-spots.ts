@@ -125,6 +125,7 @@ const POSTAL_TOWN = /(?<!\d)\d{4}(?:\d| ?[A-Z]{2})? \p{Lu}[\p{L}-]{2,}/gu;
 
 /** What of the addresses in a private text gives a house away by itself: its street, and its town with the postcode. */
 export function streetsIn(text: string): readonly string[] {
+  if (!/\d/.test(text)) return [];
   const streets = STREET_NAMES.flatMap((street) => text.match(street) ?? []);
   return streets.length === 0 ? [] : [...new Set([...streets, ...(text.match(POSTAL_TOWN) ?? [])])];
 }

@@ -6,7 +6,7 @@ import type { Records } from '../catalogue/records.ts';
 import { namesFault } from '../core/grade/faults.ts';
 import { lettersOf } from './letters.ts';
 import { answeredIn, bothOf } from './not-secret.ts';
-import { isOwn } from './private-values.ts';
+import { isOwn } from './told-by-column.ts';
 import { listNames } from './public-words.ts';
 
 /**

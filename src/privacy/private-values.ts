@@ -1,30 +1,14 @@
-import { parseMoneyRange } from '../core/money/money-range.ts';
 import { readCsv } from '../catalogue/csv.ts';
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
-import {
-  amountsInCell,
-  certificatesIn,
-  identifiersIn,
-  MONEY,
-  partsOf,
-  namesInCell,
-  formsOf,
-  spellingsOf,
-  saysMuch,
-  sentencesOf,
-  shorterOf,
-  tells,
-  titledNames,
-  wholesOf,
-} from './private-cells.ts';
+import { formsOf } from './private-cells.ts';
 import { lettersOf, lettersOfFile } from './letters.ts';
-import { streetsIn } from './exact-spots.ts';
 import { answeredIn } from './not-secret.ts';
 import type { PrivateValue } from './find-values.ts';
 import type { PrivateSum } from './sums.ts';
 import { listNames, publicLetters, saidIn } from './public-words.ts';
 import type { PublicRecords } from './public-words.ts';
-import { LEDGER_COLUMNS } from '../catalogue/fields/ledger-columns.ts';
+import { GUIDE, isOwn, sumIn, toldBy } from './told-by-column.ts';
+import type { Told } from './told-by-column.ts';
 
 /** Columns that name what is public anyway. */
 const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
@@ -34,14 +18,8 @@ const PUBLIC_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   'private/deleted.csv': ['piece', 'number', 'title', 'deleted'],
   'private/prices.csv': ['piece', 'set', 'place', 'type', 'grade', 'currency', 'date', 'when', 'how'],
 };
-const GUIDE = 'private/guide.csv';
-const LEDGER = 'private/ledger.csv';
-/** The rows of the ledger of pieces that were deleted. */
-const DELETED = 'private/deleted.csv';
 /** Ends the heading under which import keeps a text that told something private: the text as a whole guards nothing. */
 export const WITHHELD = ' (not published)';
-/** Columns in which an address, a telephone or a mailbox may be. */
-const OF_PERSONS_AND_PLACES = ['seller', 'with', 'storage'];
 /** The rows of a column of one's own in which a value may stand and still tell something; a category is in more. */
 const FEW = 3;
 
@@ -87,94 +65,6 @@ export function privateValues(folder: CabinetFolder, records: PublicRecords): re
   ];
 }
 
-/** What the cells of a column tell, whatever the public side of the cabinet says. */
-type Told = {
-  /** Single words that may be the name of a person or a place. */
-  readonly names: readonly { readonly name: string; readonly line: number }[];
-  /** Of notes each sentence that says something, in small letters, with the number of its rows and the last of their lines. */
-  readonly notes: ReadonlyMap<string, { readonly rows: number; readonly line: number }>;
-  /** What tells something in a column with a meaning of its own; of a part that may be a place, which. */
-  readonly values: readonly {
-    readonly text: string;
-    readonly forms: readonly string[];
-    readonly place: 'exact' | 'wide' | null;
-    /** The whole of its cell. */
-    readonly of: string;
-    readonly line: number;
-  }[];
-  readonly sums: readonly Pick<PrivateSum, 'money' | 'line'>[];
-};
-
-function toldBy(
-  from: string,
-  column: string,
-  cells: readonly { readonly cell: string; readonly line: number }[],
-  currency: string,
-): Told {
-  const names: Told['names'][number][] = [];
-  const notes = new Map<string, { rows: number; line: number }>();
-  const values: Told['values'][number][] = [];
-  const sums: Told['sums'][number][] = [];
-  // Columns repeat themselves: a text is looked through once.
-  const known = new Map<string, ToldByCell>();
-  for (const { cell, line } of cells) {
-    let told = known.get(cell);
-    if (told === undefined) known.set(cell, (told = toldByCell(from, column, cell, currency)));
-    for (const name of told.names) names.push({ name, line });
-    for (const value of told.notes) {
-      const rows = notes.get(value)?.rows ?? 0;
-      notes.set(value, { rows: rows + 1, line });
-    }
-    // A house is the keeper's in as many rows as it may be in.
-    for (const street of told.streets) notes.set(street, { rows: 1, line });
-    for (const one of told.values) values.push({ ...one, line });
-    for (const one of told.sums) sums.push({ ...one, line });
-  }
-  return { names, notes, values, sums };
-}
-
-type ToldByCell = {
-  readonly names: readonly string[];
-  readonly notes: readonly string[];
-  /** Of notes, the streets of addresses. */
-  readonly streets: readonly string[];
-  readonly values: readonly Omit<Told['values'][number], 'line'>[];
-  readonly sums: readonly Pick<PrivateSum, 'money'>[];
-};
-
-function toldByCell(from: string, column: string, cell: string, currency: string): ToldByCell {
-  const isNotes = isOwn(from, column);
-  const sentences = isNotes ? sentencesOf(cell).filter((one) => one.length >= 8 && saysMuch(one)) : [];
-  const amounts = MONEY.includes(column) ? [cell] : isNotes ? amountsInCell(column, cell, currency) : [];
-  return {
-    names: from === GUIDE ? [] : namesInCell(column, cell),
-    notes: isNotes ? [...sentences.map((one) => one.toLowerCase()), ...identifiersIn(cell)] : [],
-    streets: isNotes ? streetsIn(cell).flatMap((one) => spellingsOf(one.toLowerCase())) : [],
-    values: isNotes
-      ? []
-      : tellingIn(column, cell).map((one) => ({ ...one, forms: spellingsOf(one.text.toLowerCase()), of: cell.trim().toLowerCase() })),
-    sums: amounts.flatMap(sumIn),
-  };
-}
-
-/** What tells something in a cell of a column with a meaning of its own. */
-function tellingIn(column: string, cell: string): readonly Omit<Told['values'][number], 'line' | 'forms' | 'of'>[] {
-  const first = column === 'find-spot' ? ('exact' as const) : ('wide' as const);
-  const sure = [
-    ...(column === 'certificate' ? certificatesIn(cell) : []),
-    ...(OF_PERSONS_AND_PLACES.includes(column) ? identifiersIn(cell) : []),
-    ...titledNames(column, cell),
-  ];
-  return [
-    ...wholesOf(column, cell).map((text) => ({ text, place: null })),
-    ...partsOf(column, cell).flatMap((text, at) =>
-      [text, ...shorterOf(column, text)].map((one) => ({ text: one, place: at === 0 ? first : ('wide' as const) })),
-    ),
-    ...(OF_PERSONS_AND_PLACES.includes(column) ? streetsIn(cell) : []).map((text) => ({ text, place: null })),
-    ...sure.map((text) => ({ text, place: null, isSure: true })),
-  ].filter((one) => 'isSure' in one || tells(one.text));
-}
-
 /** Of single names those that are rare in the cabinet; a word in many rows of a column of the keeper's own is a category. */
 function rareNames(
   single: readonly PrivateValue[],
@@ -194,25 +84,16 @@ function rareNames(
 export function privateSums(folder: CabinetFolder): readonly PrivateSum[] {
   const isAnswered = answeredIn(folder);
   const { rows, lines } = readCsv(textOf(folder, GUIDE));
-  const currency = currencyIn(folder);
-  const guide = rows.flatMap((row, index) =>
-    ['low', 'high'].flatMap((column) => {
-      const line = lines[index] ?? 0;
-      return sumIn(`${row[column] ?? ''} ${row['currency'] ?? currency}`).map((one) => ({ ...one, from: GUIDE, column, line }));
-    }),
-  ); // prettier-ignore
+  const guide = rows.flatMap((row, index) => {
+    const [line, currency] = [lines[index] ?? 0, (row['currency'] ?? '').trim() || currencyIn(folder)];
+    return ['low', 'high'].flatMap((column) =>
+      sumIn(`${row[column] ?? ''} ${currency}`).map((one) => ({ ...one, from: GUIDE, column, line })),
+    );
+  });
   const others = columnsIn(folder).flatMap(({ from, column, told }) =>
     told.sums.map((one) => ({ ...one, from, column })),
   );
   return [...others, ...guide].filter(({ column, money }) => !isAnswered(column, money.text));
-}
-
-/** The sum that is written in a text, or both ends of a range: either gives the other away. */
-function sumIn(written: string): readonly Pick<PrivateSum, 'money'>[] {
-  const read = parseMoneyRange(written, { dollar: 'USD' });
-  if (!read.ok) return [];
-  const { low, high, currency } = read.value;
-  return (low === high ? [low] : [low, high]).map((minor) => ({ money: { minor, currency, text: written } }));
 }
 
 /** A column of a private table, and what its cells tell. */
@@ -233,11 +114,7 @@ function columnsIn(folder: CabinetFolder): readonly Column[] {
     const columns = headings
       .filter((column) => !left.includes(column) && !column.endsWith(WITHHELD))
       .map((column) => {
-        const cells: { cell: string; line: number }[] = [];
-        for (let at = 0; at < rows.length; at += 1) {
-          const cell = rows[at]?.[column] ?? '';
-          if (cell.trim() !== '') cells.push({ cell, line: lines[at] ?? 0 });
-        }
+        const cells = rows.map((row, at) => ({ cell: row[column] ?? '', line: lines[at] ?? 0 }));
         return { from, column, told: toldBy(from, column, cells, currency) };
       });
     TABLES.set(held, { currency, columns });
@@ -253,13 +130,6 @@ function textOf(folder: CabinetFolder, file: string): string {
   return folder.files.find((held) => held.file === file)?.text ?? '';
 }
 
-/** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
-export function isOwn(from: string, column: string): boolean {
-  return from === LEDGER || from === DELETED
-    ? column === 'notes' || !LEDGER_COLUMNS.some((known) => known === column)
-    : from !== GUIDE;
-}
-
 /** Whether the cabinet itself names a place in public; `exact` where it is the exact part of a spot. */
 type IsPublic = (place: string, exact: boolean) => boolean;
 
@@ -273,7 +143,7 @@ function publicPlaces({ pieces, mints }: PublicRecords): IsPublic {
   );
   const known = new Map<string, boolean>();
   return (place, exact) => {
-    const key = `${exact ? '!' : ''}${place.toLowerCase()}`;
+    const key = `${exact ? '!' : ''}${place}`;
     const before = known.get(key);
     if (before !== undefined) return before;
     const isNamed = [...others, ...(exact ? [] : areas)].some((name) => name.includes(place.toLowerCase()));
@@ -294,7 +164,7 @@ function rareOf(words: ReadonlySet<string>, folder: CabinetFolder, records: Publ
   const said = new Set(wordsOf(`${publicLetters(records)}\n${lettersOf(cabinet)}`));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   const counts = new Map<string, number>();
-  const asked = [...words].sort().join(' ');
+  const asked = [...words].join(' ');
   for (const held of folder.files) {
     if (held.file.startsWith('private/') || hidden.some((start) => held.file.startsWith(start))) continue;
     for (const word of wordsIn(held, words, asked)) counts.set(word, (counts.get(word) ?? 0) + 1);

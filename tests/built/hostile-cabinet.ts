@@ -126,7 +126,7 @@ export function asFolder(cabinet: HostileCabinet): CabinetFolder {
 /** What stands in the place of a text that is refused, where something must. */
 const PLAIN: Readonly<Record<string, string>> = {
   title: 'A plain title', name: 'Plain', label: 'Plain', from: '1300', to: '1400', id: 'plain', is: 'king-0', date: '1300', price: '24.10 GBP',
-  metal: 'silver', source: 'A list', weight: '1.4 g', fineness: '925/1000', legend: 'REX', number: '7', role: 'moneyer', what: 'engraved', work: 'book-0',
+  metal: 'silver', source: 'A list', weight: '1.4 g', fineness: '925/1000', legend: 'REX', number: '7', role: 'moneyer', what: 'engraved', work: 'book-0', host: 'A plain penny',
 }; // prettier-ignore
 /** Signs that no text may hold, which are told of by their line and not by their field. */
 const CONTROL = /[^\P{Cc}\t\n\r]|[\u202a-\u202e\u2066-\u2069\ud800-\udfff\ufffe\uffff]/gu;

@@ -24,8 +24,8 @@ const guards = (folder: string, files: string, tests: readonly string[]) =>
 const GUARDS: readonly (readonly [files: readonly string[], tests: readonly string[]])[] = [
   guards('src/privacy', 'exact-spots machine-paths', tested('privacy', 'exact-spots every-text leaks inspect-built disguised private-values')),
   guards('src/privacy', 'page-policy private-files not-secret public-words privacy', tested('privacy', 'leaks said-in-public exact-spots private-values inspect-built')),
-  guards('src/privacy', 'private-cells sums spelled-numbers', tested('privacy', 'sums private-cells private-values disguised leaks inspect-built')),
-  guards('src/privacy', 'private-values private-notes', tested('privacy', 'private-notes private-values said-in-public disguised leaks')),
+  guards('src/privacy', 'private-cells sums written-currencies spelled-numbers', tested('privacy', 'sums private-cells private-values disguised leaks inspect-built')),
+  guards('src/privacy', 'private-values told-by-column private-notes', tested('privacy', 'private-notes private-tables private-values said-in-public disguised leaks')),
   guards('src/privacy', 'private-in-text', tested('privacy', 'disguised private-values leaks')),
   guards('src/privacy', 'hidden-in-text exact-in-text', tested('privacy', 'every-text inspect-built disguised leaks')),
   guards('src/privacy', 'inspect-built', tested('privacy', 'inspect-built inspected-with')),
@@ -35,12 +35,13 @@ const GUARDS: readonly (readonly [files: readonly string[], tests: readonly stri
   guards('src/privacy', 'git', tested('privacy', 'git')),
   guards('src/publish', 'public-piece public-facts', [...tested('publish', 'public-piece public-facts there-and-back tables'), ...tested('site/models/open-data', 'open-data linked manifests records')]),
   guards('src/publish', 'set-piece set-states', ['tests/core/sets/cabinets.test.ts', 'tests/catalogue/types.test.ts', ...testsIn('tests/site/models/sets')]),
-  guards('src/publish', 'pieces-csv', [...tested('publish', 'there-and-back tables'), ...tested('site/models/open-data', 'records open-data')]),
+  guards('src/publish', 'pieces-csv pieces-schema', [...tested('publish', 'for-machines there-and-back tables'), ...tested('site/models/open-data', 'records open-data')]),
   guards('src/publish', 'json-ld', [...tested('publish', 'dates-for-others'), ...tested('site/models/open-data', 'linked linked-vocabulary')]),
   guards('src/publish', 'cite host-files', tested('publish', 'cite host-files')),
   guards('src/publish', 'linked-lists', tested('site/models/open-data', 'linked linked-vocabulary')),
   guards('src/publish', 'iiif', [...tested('publish', 'iiif'), ...tested('site/models/open-data', 'manifests linked')]),
-  guards('src/publish', 'exhibit-json-ld identifiers licences xml', tested('site/models/open-data', 'linked linked-vocabulary feed manifests pages-of-site xml-rules records')),
+  guards('src/publish', 'exhibit-json-ld identifiers licences xml', [...tested('publish', 'for-machines'), ...tested('site/models/open-data', 'linked feed xml-rules')]),
+  guards('src/publish/offline-copy', 'classic-script make-offline-copy places', testsIn('tests/publish/offline-copy')),
 ]; // prettier-ignore
 /** What may come to such a file by its imports. */
 const AGAIN = ['src/privacy/', 'src/publish/', 'src/site/', 'tests/'];

@@ -34,6 +34,33 @@ test('notes that are word for word a public fact of the piece are asked about, o
   expect(await told('plain-penny,Kratzer,', 'problem: Kratzer')).toEqual([]);
 });
 
+test.for([
+  ['issuer', 'issuer: Vera 7'],
+  ['problem', 'problem: Vera 7'],
+  ['peculiarities', 'peculiarities: [off-centre, vera 7]'],
+  ['treatments', 'treatments: [Vera 7]'],
+  ['made', 'made: Vera 7'],
+  ['shape', 'shape: – Vera 7'],
+  ['dated', 'dated: "Vera 7"'],
+  ['tags', 'tags: [Vera 7]'],
+] as const)('notes that are the %s of the piece are asked about', async ([field, line]) => {
+  expect(await told(' plain-penny , – Vera 7 ,', line)).toMatchObject([{ kind: 'told-twice', field }]);
+});
+
+test('a seller is no note, a piece that is not published tells nothing, and another answer answers nothing', async () => {
+  const seller = { 'private/ledger.csv': 'piece,seller\nplain-penny,Vera\n' };
+  expect((await told('', 'issuer: Vera', '', seller)).map(({ kind }) => kind)).not.toContain('told-twice');
+  const hidden = { [PENNY]: (text: string) => fact('publish: no')(fact('issuer: Vera')(text)) };
+  expect(await told('plain-penny,Vera,', '', '', hidden)).toEqual([]);
+  expect(await told('plain-penny,Vera,', 'issuer: Vera', 'notes,Ned,2026-11-30')).toHaveLength(1);
+  expect(await told('plain-penny,Vera,', 'issuer: Vera', 'notes in issuer,Ned,2026-11-30')).toHaveLength(1);
+});
+
+test('a name of the lists is told by right, whatever sign stands before it', async () => {
+  const town = { 'mints/x.yaml': 'name: – Wenlock\n' };
+  expect(await told('plain-penny,Wenlock,', 'issuer: Wenlock', '', town)).toEqual([]);
+});
+
 test('that is answered once for all of a column, and a sentence with it', async () => {
   const sentence = ['plain-penny,Not to be shown to anybody,', 'problem: Not to be shown to anybody'] as const;
   expect((await told(...sentence)).map(({ kind }) => kind).sort()).toEqual(['private-in-text', 'told-twice']);

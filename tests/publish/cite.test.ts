@@ -96,6 +96,14 @@ describe('BibTeX', async () => {
     expect(nameOf(read(HARD))).toBe(HARD.keeper);
   });
 
+  // A brace by its name, where a reader would count it otherwise: BibTeXing (1988), §2.
+  test('names the braces of a title, and what it is in, and the month by its three letters', () => {
+    const said = bibTeX({ ...PENNY, title: 'a { b } c', changed: '2026-12-01' });
+    expect(said).toContain('title = {{a \\textbraceleft{} b \\textbraceright{} c}}');
+    expect(said).toContain('howpublished = {Foss \\& Ouse Coin Circle: Struck in York}');
+    expect(said).toContain('month = dec');
+  });
+
   test('leaves out what is not known', () => {
     expect(bibTeX(BARE)).not.toMatch(/author|note|year|month|url/);
     expect(read(BARE).title).toBe(BARE.title);
