@@ -62,8 +62,8 @@ function decoded(escaped: string): string {
  */
 export function lettersOf(text: string): string {
   const plain = withoutEscapes(text).toLowerCase().replaceAll('`', "'").replace(FOREIGN, plainRun);
-  // "385,-" is a sum of money by its dash.
-  return (plain.includes(',-') ? plain.replace(/(?<=\d,)--?(?![\d-])/g, '¤') : plain).replace(
+  // "385,-" is a sum of money by its dash; what is no blank or stop behind it is of a script or a drawing.
+  return (plain.includes(',-') ? plain.replace(/(?<=\d,)--?(?=[\s,;:!?)€£"'<]|\.?(?:\s|$))/g, '¤') : plain).replace(
     /[\t-\r_+-][\s_+-]*| [\s_+-]+/g,
     ' ',
   );

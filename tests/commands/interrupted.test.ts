@@ -183,3 +183,34 @@ test.for(Object.entries(STEPS).map(([name, step], index) => ({ name, step, index
       });
   },
 );
+
+/** Commands that only look into a cabinet, each with an answer that a disk which takes nothing leaves it. */
+const LOOKING: readonly (readonly string[])[] = [
+  ['check'], ['check', '--every'], ['read', 'date', 'AH 294'], ['read', 'weight', '21.3 grains'], ['types'], ['undo'], ['identify', 'pence', 'crown=plain'],
+]; // prettier-ignore
+const LOOKED = LOOKING.flatMap((words) => FAULTS.map((how) => [words.join(' '), how, words] as const));
+// One fault for each in turn otherwise.
+test.for(LOOKED.filter((_, at) => IS_FULL || at % (FAULTS.length + 1) === 0))(
+  '%s writes nothing into a cabinet, and says the same on a disk that refuses with %s',
+  ([, how, words]) => {
+    const folder = mkdtempSync(join(tmpdir(), 'looking-'));
+    cpSync('tests/cabinets/marked', join(folder, 'cabinet'), { recursive: true });
+    put(join(folder, 'cabinet'), TYPES);
+    const before = textsOf(folder);
+    const well = run(folder, { words }, { STOP_HOW: how, STOP_AT: 'Infinity' });
+    expect([well.status, well.stderr]).toEqual([0, '']);
+    for (const at of [join(folder, 'cabinet'), resolve('.cache')]) {
+      const ended = run(folder, { words }, { STOP_IN: at, STOP_HOW: how, STOP_AT: '1' });
+      expect([ended.status, ended.stdout, ended.stderr]).toEqual([0, well.stdout, '']);
+    }
+    expect(textsOf(folder)).toEqual(before);
+  },
+);
+
+/** What is stopped in tests of its own, and what a keeper does not need. */
+const ELSEWHERE = ['build', 'start', 'dev', 'desk', 'test', 'bench'];
+test('every command is stopped here or in a test of its own', () => {
+  const here = [...Object.values(STEPS).map(({ words }) => words), ...LOOKING].map(([command = '']) => command);
+  const files = readdirSync('src/commands').filter((name) => name.endsWith('.ts'));
+  expect([...new Set([...here, ...ELSEWHERE])].sort()).toEqual(files.map((name) => name.slice(0, -3)).sort());
+});

@@ -84,6 +84,7 @@ const DISGUISES: readonly (readonly [column: string, cell: string, text: string]
   // Prices as they are spoken and written in five languages; common practice.
   ['cost', '385 EUR', 'Für 385,- geschossen.'],
   ['cost', '385 EUR', 'Betaald: 385,--'],
+  ['cost', '385 EUR', 'Voor 385,-.'],
   ['cost', '385 EUR', 'Für 385,– bekommen.'],
   ['cost', '385 EUR', 'Achetée 385 €uros en salle.'],
   ['cost', '385 EUR', 'Für 385€VB im Netz.'],
@@ -143,6 +144,7 @@ const HONEST: readonly (readonly [column: string, cell: string, text: string])[]
   ['notes', 'Cleaned.', 'It was cleaned.'],
   ['notes', 'Slight crease. Cleaned long ago.', 'It has a slight crease.'],
   ['cost', '385 EUR', 'Lit.: Müller 385.- Schneider 12.'],
+  ['cost', '385 EUR', 'M385,-.5 or f(385,-x), 385,-(y).'],
   ['cost', '385 EUR', 'In the years 385, 386 and 1385,-5.'],
   ['cost', '320 GBP', 'Three and twenty for the pound.'],
   ['seller', 'J. Ross', 'Ross has it as number 4.'],
