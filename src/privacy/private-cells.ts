@@ -41,7 +41,9 @@ const ARTICLE = /^(?:the|le|la|les|l['’]|el|los|las|il|lo|gli|de|het|der|die|d
 /** What a place in the country may be called, behind its own name. */
 const KIND_OF_PLACE = / (?:farm|fm|fields?|meadows?|woods?|lane|house|hall|quarry|cottage|acker|hof|feld|wiese)\.?$/i;
 /** What is counted within a box or a book, and is in no other place for it. */
-const COUNTED = /^(?:p|pp|page|row|slot|place|column|sheet|seite|blatt|reihe|platz|zeile|spalte|ligne|feuille|pagina|rij|blad|fila|hoja|riga|foglio|n[or]?)\b/i; // prettier-ignore
+const COUNTED_WORDS =
+  'p pp page row slot place column sheet seite blatt reihe platz zeile spalte ligne feuille pagina rij blad fila hoja riga foglio no nr n';
+const COUNTED = new RegExp(`^(?:${COUNTED_WORDS.replaceAll(' ', '|')})\\b`, 'i');
 
 /** The box with its number that a part of a place begins with; null when there is none. */
 function boxIn(part: string): string | null {

@@ -60,7 +60,7 @@ describe('sums', () => {
       line,
     ]);
   test('of the guide, either end, at their lines; without a currency in the cabinet’s', async () => {
-    const guide = 'set,place,grade,low,high,currency\n\nx,y,VF,120,180,EUR\nx,y,EF,300,,\n';
+    const guide = 'set,place,grade,low,high,currency\n\nx,y,VF,120,180,EUR\nx,y,EF,300,, \n';
     const sums = await sumsOf({ 'private/guide.csv': guide, [LEDGER]: null });
     const of = 'private/guide.csv';
     expect(sums).toEqual([
@@ -123,4 +123,28 @@ test('which names are rare is asked anew when others are looked for in the same 
   const second = { ...first, files: first.files.map((one) => (one.file === LEDGER ? ledger : one)) };
   const values = valuesOf(second).map(({ value }) => value);
   expect([values.includes('old brocklehurst'), values.includes('brocklehurst')]).toEqual([true, false]);
+});
+
+test.for([
+  [LEDGER, 'seller'],
+  [LEDGER, 'storage'],
+  [LEDGER, 'notes'],
+  [LEDGER, 'home'],
+  ['private/life.csv', 'with'],
+] as const)('of %s %s a telephone, a mailbox and the street of an address are looked for, in small letters', async ([file, column]) => {
+  const cell = '"Vera, 01904 555 0123, V.Q@example.org, Lerchenweg 14"';
+  const values = valuesOf(changed(await markedCabinet(), { [file]: `piece,${column}\nplain-penny,${cell}\n` })).filter(({ from }) => from === file).map(({ value }) => value);
+  for (const one of ['01904 5550123', 'lerchenweg', 'lerchenwg']) expect(values).toContain(one);
+  expect(values.map((value) => value.toLowerCase())).toContain('v.q (at) example (dot) org');
+  expect(values.filter((value) => /lerchen/i.test(value) && value !== value.toLowerCase())).toEqual([]);
+}); // prettier-ignore
+
+test('a name of the lists is no seller, alone or between commas', async () => {
+  const values = async (seller: string) =>
+    valuesOf(changed(await markedCabinet(), { [LEDGER]: `piece,seller\nplain-penny,"${seller}"\n` }))
+      .filter(({ from }) => from === LEDGER)
+      .map(({ value }) => value);
+  expect(await values(' Plain Town ')).toEqual([]);
+  expect(await values('Plain Town, by post')).not.toContain('plain town');
+  expect(await values('Plain Tower, by post')).toContain('plain tower');
 });
