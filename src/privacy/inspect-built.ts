@@ -15,6 +15,8 @@ import { searchFor, whereStands } from './find-values.ts';
 import { sumsFor } from './sums.ts';
 import { withdrawnIn } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
+import type { Share } from '../catalogue/handed-over.ts';
+import { isInShare } from '../catalogue/handed-over.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -45,13 +47,26 @@ export async function inspectBuilt(
 /** The bytes of a file as a digest, and its length and when it was last written: a file of the same stamp has not changed. */
 export type Looked = { readonly bytes: string; readonly stamp: string };
 
+/** What an inspection found wrong, and what it found clean. */
+export type Inspection = { readonly problems: readonly Problem[]; readonly clean: Clean };
+
+/** The inspections of all shares of a site as one. */
+export function joinInspections([first, ...others]: readonly [Inspection, ...Inspection[]]): Inspection {
+  const files = [first, ...others].flatMap(({ clean }) => [...clean.files]);
+  return {
+    problems: orderProblems([first, ...others].flatMap(({ problems }) => problems)),
+    clean: { of: first.clean.of, files: new Map(files.sort(([one], [other]) => (one < other ? -1 : 1))) },
+  };
+}
+
 /** What an inspection found clean: the files by their paths, and a digest of all that was looked for. */
 export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, Looked> };
 
 /**
  * As `inspectBuilt`, but a file that was found clean of the very same things is not read again when it was not written since, and
  * not looked through again when its bytes are the same. Every name of a file is looked at in any case. What is byte for byte a file
- * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak.
+ * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak. Of
+ * several threads each looks through its `share` of the files.
  */
 export async function inspectAgain(
   built: string,
@@ -59,7 +74,8 @@ export async function inspectAgain(
   cabinet: CabinetFolder,
   before: Clean | null,
   program: string | null = null,
-): Promise<{ readonly problems: readonly Problem[]; readonly clean: Clean }> {
+  share?: Share,
+): Promise<Inspection> {
   const guard = builtGuardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
@@ -73,7 +89,8 @@ export async function inspectAgain(
   const files = entries
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
-    .sort();
+    .sort()
+    .filter((_, place) => isInShare(place, share));
   const problems: Problem[] = [];
   const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: new Set() };
   for (const path of files) {

@@ -5,7 +5,7 @@ import process from 'node:process';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { inspectAgain, inspectBuilt } from '../../src/privacy/inspect-built.ts';
+import { inspectAgain, inspectBuilt, joinInspections } from '../../src/privacy/inspect-built.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
@@ -81,6 +81,21 @@ test.for([
   const site = await built({ [before]: page(element), [file]: page(element), 'c/index.html': page('x') });
   const found = await inspectBuilt(site, records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
+});
+
+test('two halves of a site, inspected apart, say what one inspection of it says', async () => {
+  const cabinet = await markedCabinet();
+  const { records } = readCabinet(cabinet);
+  const leak = page('<p>in the MARK-STORAGE bank box</p>');
+  const files = ['a', 'b', 'c', 'd', 'e'].map(
+    (name) => [`${name}/index.html`, name < 'd' ? leak : page(name)] as const,
+  );
+  const site = await built(Object.fromEntries(files));
+  const whole = await inspectAgain(site, records, cabinet, null);
+  const half = (at: number) => inspectAgain(site, records, cabinet, null, null, { at, of: 2 });
+  const [one, other] = [await half(0), await half(1)];
+  expect(Math.min(one.problems.length, other.problems.length)).toBeGreaterThan(0);
+  expect(joinInspections([one, other])).toEqual(whole);
 });
 
 test('the folder of the cabinet is found wherever it lies on the machine, and an old id of a hidden piece as its own', async () => {

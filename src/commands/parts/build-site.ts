@@ -11,7 +11,8 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import type { MeantCabinet } from './command-line.ts';
 import type { MadeSite } from './make-site.ts';
-import { counted, makeSite, putText, shownFolder } from './make-site.ts';
+import { putText } from './grow-site.ts';
+import { counted, makeSite, shownFolder } from './make-site.ts';
 import { aloneIn, putFolder, refuseFolder } from './put-folder.ts';
 
 export type BuildRequest = {
@@ -26,6 +27,8 @@ export type BuildRequest = {
   readonly onlyInspected?: boolean;
   /** A folder for the pages that lead on from where the site stood before; null for none. */
   readonly forward?: string | null;
+  /** How many threads make the pages; left out, as many as are worth it. */
+  readonly threads?: 1 | 2;
 };
 
 /** What was built: the folder, the path the site expects to stand under, and a sentence about it. */

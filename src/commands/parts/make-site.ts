@@ -1,43 +1,30 @@
 import { today } from '../../catalogue/check-cabinet.ts';
-import { existsSync } from 'node:fs';
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { dirname, join, relative } from 'node:path';
+import { readFile, rm } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { join, relative } from 'node:path';
 import process from 'node:process';
 import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
 import type { LastingAddresses } from '../../catalogue/addresses.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
-import { handOver } from '../../catalogue/handed-over.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { formatProblem } from '../../catalogue/problem.ts';
 import type { Records } from '../../catalogue/records.ts';
 import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
-import { linkPhotographs } from '../../photographs/cache/link-photographs.ts';
-import { linkTiles } from '../../photographs/render/make-tiles.ts';
 import type { PhotographRun } from '../../photographs/render/make-photographs.ts';
 import { makePhotographs } from '../../photographs/render/make-photographs.ts';
 import { formatRemarks } from '../../photographs/verify/remarks.ts';
 import { forwardPages, hostFiles } from '../../publish/host-files.ts';
 import type { Hosted } from '../../publish/host-files.ts';
-import { inspectAgain, inspectBuilt } from '../../privacy/inspect-built.ts';
-import type { Clean } from '../../privacy/inspect-built.ts';
+import { inspectBuilt } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { inspectedWith } from '../../privacy/guard.ts';
-import {
-  cleanIn,
-  forgetSite,
-  isAsRemembered,
-  lastSiteOf,
-  programDigest,
-  readLastSite,
-  rememberSite,
-  takenFrom,
-} from './last-site.ts';
-import type { Kept, LastSite } from './last-site.ts';
-import { leaveOldAddresses } from './old-addresses.ts';
-import { bundledPages, makePages, PARTS } from './pages-program.ts';
+import { growFrom } from './grow-site.ts';
+import type { Growing } from './grow-site.ts';
+import { forgetSite, lastSiteOf, programDigest, readLastSite, rememberSite } from './last-site.ts';
+import { bundledPages } from './pages-program.ts';
 import { progressLine } from './progress-line.ts';
 
 /** A site that was made and inspected, and what it was made of. */
@@ -62,7 +49,13 @@ export type MadeSite = {
 };
 
 /** Which cabinet, at which address; `withUnlisted` lists what is on no list, for a copy that is handed to one person. */
-type SiteRequest = { readonly cabinet: MeantCabinet; readonly address: string | null; readonly withUnlisted?: boolean };
+type SiteRequest = {
+  readonly cabinet: MeantCabinet;
+  readonly address: string | null;
+  readonly withUnlisted?: boolean;
+  /** How many threads make the pages, 1 or 2; left out, as many as are worth their beginning. */
+  readonly threads?: 1 | 2;
+};
 
 function listAll(records: Records): Records {
   const pieces = records.pieces.map((piece) =>
@@ -100,7 +93,7 @@ async function addressSaid(at: string): Promise<string | null> {
 }
 
 async function checkAndMake(
-  { cabinet, address, withUnlisted = false }: SiteRequest,
+  { cabinet, address, withUnlisted = false, threads }: SiteRequest,
   into: string,
   mayNot: (records: Records, folder: CabinetFolder) => string | null,
   bundling: Promise<unknown>,
@@ -121,19 +114,19 @@ async function checkAndMake(
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
   const grows = cacheFolder('growing', cabinet.at, into);
   const addresses = lastingAddresses(records, folder, today());
-  handOver({ records, photographs: pictures, hasAddress: isPublic, addresses });
   const standsAt = isPublic ? `${origin}${base}` : null;
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   const { inside, outside } = forwardPages(hosted);
   const growing: Growing = {
+    handed: { records, photographs: pictures, hasAddress: isPublic, addresses },
+    folder,
     bundled: await bundling.then(() => bundledPages(origin, base)),
     grows,
     into,
-    pictures,
     tiles: tilesWanted(records, cabinet.at),
     hosted,
     texts: [...inside, ...hostFiles(hosted)],
-    inspect: (before) => inspectAgain(grows, records, folder, before, join(growing.bundled, PARTS.files)),
+    threads: threads ?? (records.pieces.length < MANY || availableParallelism() < 2 ? 1 : 2),
   };
   const store = cacheFolder('last-site', cabinet.at, into);
   const madeBy = programDigest(origin, base, String(isPublic));
@@ -156,6 +149,9 @@ async function checkAndMake(
   });
 }
 
+/** Of so many pieces the pages are made by two threads: the second is a second late, for it begins with the program. */
+const MANY = 300;
+
 function toFixFirst(problems: readonly Problem[], shown: string): string {
   return `${inFull(problems, shown)}\n\nNothing was built: fix the ${counted(problems.length, 'problem')} above first.`;
 }
@@ -165,50 +161,6 @@ function tilesWanted({ cabinet, pieces }: Records, at: string): Growing['tiles']
   if (cabinet?.fields.tiles !== 'yes') return null;
   const listed = pieces.flatMap(({ id, fields }) => (fields.publish === 'yes' ? [id] : []));
   return { pieces: listed, store: cacheFolder('tiles', at) };
-}
-
-/** Where a site grows, and what it is made of besides the cabinet that was handed over. */
-type Growing = {
-  /** The folder of the bundled pages. */
-  readonly bundled: string;
-  readonly grows: string;
-  readonly into: string;
-  readonly pictures: string;
-  /** Of which pieces tiles are made, and where they are kept between builds; null where the keeper wants none. */
-  readonly tiles: { readonly pieces: readonly string[]; readonly store: string } | null;
-  readonly hosted: Hosted;
-  readonly texts: readonly { readonly file: string; readonly text: string }[];
-  readonly inspect: (before: Clean | null) => ReturnType<typeof inspectAgain>;
-};
-
-/** A site with what was kept of the last one, and what the inspection says of it. */
-type Grown = { readonly kept: Kept; readonly problems: readonly Problem[]; readonly clean: Clean };
-
-/**
- * Makes a site with the pages of the last one that have not changed; without them where that was not what it was remembered to
- * be. Somebody may have written in its folder, and what is not by a build goes into none.
- */
-async function growFrom(last: LastSite | null, growing: Growing): Promise<Grown> {
-  const grown = await grow(last, growing);
-  return last === null || isAsRemembered(last, grown.clean, grown.kept) ? grown : grow(null, growing);
-}
-
-async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
-  const { bundled, grows, into, pictures, tiles, hosted, texts, inspect } = growing;
-  await rm(grows, { recursive: true, force: true });
-  const kept: Kept = { taken: new Set(), keys: new Map() };
-  try {
-    await makePages(bundled, grows, takenFrom(last, into, grows, kept));
-    await linkPhotographs(pictures, grows);
-    if (tiles !== null) await linkTiles(tiles.pieces, { made: pictures, store: tiles.store, built: grows });
-    leaveOldAddresses(grows, hosted);
-    for (const { file, text } of texts) if (!existsSync(join(grows, file))) await putText(join(grows, file), text);
-  } catch (error) {
-    // A full disk gets its room back.
-    await rm(grows, { recursive: true, force: true }).catch(() => undefined);
-    throw error;
-  }
-  return { kept, ...(await inspect(last === null ? null : cleanIn(last))) };
 }
 
 /** The pages that are no record's and that every site has. */
@@ -233,11 +185,6 @@ function whereAllLeads(
   // In an order of their own: the list in the cabinet, which the build itself writes, has another than the pieces.
   const ordered = new Map([...leads].toSorted(([one], [other]) => (one < other ? -1 : 1)));
   return { leads: ordered, unlisted: new Set(unlisted), stoodAt };
-}
-
-export async function putText(file: string, text: string): Promise<void> {
-  await mkdir(dirname(file), { recursive: true });
-  await writeFile(file, text);
 }
 
 /** Inspects what grew; when anything private is in it, removes it and says what and where. */
