@@ -1,6 +1,6 @@
 import { today } from '../../catalogue/check-cabinet.ts';
 import { readFile, rm } from 'node:fs/promises';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, freemem } from 'node:os';
 import { join, relative } from 'node:path';
 import process from 'node:process';
 import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
@@ -126,7 +126,7 @@ async function checkAndMake(
     tiles: tilesWanted(records, cabinet.at),
     hosted,
     texts: [...inside, ...hostFiles(hosted)],
-    threads: threads ?? (records.pieces.length < MANY || availableParallelism() < 2 ? 1 : 2),
+    threads: threads ?? threadsFor(records.pieces.length),
   };
   const store = cacheFolder('last-site', cabinet.at, into);
   const madeBy = programDigest(origin, base, String(isPublic));
@@ -149,8 +149,14 @@ async function checkAndMake(
   });
 }
 
-/** Of so many pieces the pages are made by two threads: the second is a second late, for it begins with the program. */
+/** From so many pieces on a second thread is worth its beginning: it reads the program first, and works out anew what pages share. */
 const MANY = 300;
+/** Bytes of memory that must be free for it: at 10,000 pieces it takes 0.6 GB. */
+const ROOM = 4e9;
+
+function threadsFor(pieces: number): 1 | 2 {
+  return pieces >= MANY && availableParallelism() > 1 && freemem() > ROOM ? 2 : 1;
+}
 
 function toFixFirst(problems: readonly Problem[], shown: string): string {
   return `${inFull(problems, shown)}\n\nNothing was built: fix the ${counted(problems.length, 'problem')} above first.`;
