@@ -3,7 +3,7 @@ import type { Reading } from './dating.ts';
 import { readRoman } from './numerals.ts';
 import { parseFigures, parsePart, yearsOfPart, type Part } from './parts.ts';
 import { readYears, type PointReader } from './reading.ts';
-import { AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
+import { ABOUT, AFTER_CHRIST, BEFORE_CHRIST } from './words.ts';
 import { anyOf } from './written-text.ts';
 
 export const CENTURY = [
@@ -39,6 +39,19 @@ const BEFORE_A_LETTER = `${ROMAN_ENDED}|(?<![A-Za-z])(?:[IVX]+|${anyOf(NAMES)})(
 const FULL_ORDINAL = `(?<ordinal>(?<!\\d)\\d{1,2}${ORDINAL_ENDING}|${BEFORE_A_LETTER})`;
 /** `18th century (late)`, `18. Jh., 2. Hälfte` */
 const PART_AFTER = '(?: ?\\((?<after>[^()]+)\\)|, (?<last>[^,()]+))?';
+
+/** A century behind a number with an ending, which lends both: `20th c. AD`, `4th cent.`, `19e s.` */
+const LENDS = new RegExp(
+  `(?:^| )\\d{1,2}(?<ending>${ORDINAL_ENDING}) ?(?<century>${anyOf([...CENTURY, ...CENTURY_LETTERS])}${ERA})$`,
+  'i',
+);
+const ABOUT_A_NUMBER = new RegExp(`^(?:${anyOf(ABOUT)} ?)?(?:AD )?\\d{1,2}$`, 'i');
+
+/** The bare number before a century as the century it is: of `19-20th c.` the `19th c.`, and never the year 19. */
+export function asCentury(left: string, right: string): string | undefined {
+  const { ending = '', century = '' } = LENDS.exec(right)?.groups ?? {};
+  return ending !== '' && ABOUT_A_NUMBER.test(left) ? `${left}${ending} ${century}` : undefined;
+}
 
 /** Before a century "in" is the English word; only after a Latin one is it *ineunte*. */
 const partBefore = (words: string): Part | undefined => (/^in *$/i.test(words) ? undefined : parsePart(words));

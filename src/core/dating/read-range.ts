@@ -3,7 +3,7 @@ import { refuse, type Outcome } from '../outcome.ts';
 import type { Reading } from './dating.ts';
 import { followingYear, readHyphened, secondYearBefore } from './shortened.ts';
 import { choice, span, type WordReader } from './reading.ts';
-import { YEARS_OF } from './read-century.ts';
+import { asCentury, YEARS_OF } from './read-century.ts';
 import { ABOUT, AFTER_CHRIST, AND, BEFORE_CHRIST, BETWEEN, FROM, OR, TO } from './words.ts';
 import { anyOf, wordBefore } from './written-text.ts';
 
@@ -81,10 +81,12 @@ function readPair(left: string, right: string, joint: Joint, read: WordReader): 
   const before = pairBefore(left, right, joint, read) ?? askOfThousands(left, right);
   if (before) return before;
   if (lacksYear(left, right)) return pairWithoutYear(left, right);
-  const lent = lentByRight(left, right);
+  const century = asCentury(left, right);
+  const lent = century === undefined ? lentByRight(left, right) : [century];
   // A bare number, or a century before one BC, takes the era of its partner before it is taken for a year of its own.
   const lentFirst = BARE.test(left) || (ENDS_BEFORE_CHRIST.test(right) && !NAMES_ERA.test(left));
-  const leftFound = firstRead(lentFirst ? [...lent, left] : [left, ...lent], read);
+  const alone = century === undefined ? [left] : [];
+  const leftFound = firstRead(lentFirst ? [...lent, ...alone] : [...alone, ...lent], read);
   if (!leftFound) return undefined;
   const whichYear = askOfMonth(leftFound, right);
   if (whichYear) return { left: whichYear, right: whichYear, words: { left, right } };
