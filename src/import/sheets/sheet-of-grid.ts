@@ -30,7 +30,10 @@ export function sheetOfGrid(grid: Grid, headingRow?: number): Outcome<Sheet> {
     grid,
     filled.filter(({ row }) => row > stands),
   );
-  const { body, skipped, units } = recordsIn(spread.rows, heading === undefined ? null : headings, grid.merges);
+  const { body, skipped, units } = withoutShifted(
+    heading,
+    recordsIn(spread.rows, heading === undefined ? null : headings, grid.merges),
+  );
   const above = filled.filter(({ row }) => row < stands);
   if (units !== undefined) addUnits(headings, units);
 
@@ -121,6 +124,29 @@ function addUnits(headings: Map<number, string>, units: GridRow): void {
     const heading = headings.get(column) ?? '';
     headings.set(column, heading === '' ? unit : `${heading} (${unit})`);
   }
+}
+
+const TOO_MANY_CELLS =
+  'it has more cells than there are headings: a separator is in one of its texts, and what is behind that would be read in the wrong columns. Put that text between quotation marks';
+
+/**
+ * Without the rows of a text in which a separator stands unquoted, so that nobody can tell which of their cells is which. Where
+ * most rows have a cell beyond the headings, that is a column without one.
+ */
+function withoutShifted(heading: GridRow | undefined, records: Records): Records {
+  const width = heading?.written;
+  if (width === undefined) return records;
+  const { body } = records;
+  const isLonger = ({ written = 0, cells }: GridRow): boolean =>
+    written > width && filledCells(cells.slice(width)).length > 0;
+  const longer = body.filter(isLonger);
+  if (longer.length === 0 || longer.length * 2 > body.length) return records;
+  const skipped = longer.map((row) => ({ row: row.row, text: textOf(row), because: TOO_MANY_CELLS }));
+  return {
+    ...records,
+    body: body.filter((row) => !isLonger(row)),
+    skipped: [...records.skipped, ...skipped].toSorted((a, b) => a.row - b.row),
+  };
 }
 
 /** What a keeper is told of rows that were written longer or shorter than the headings. */

@@ -137,15 +137,23 @@ describe('the separator', () => {
 });
 
 describe('headings and what is no record', () => {
-  test('rows that are longer or shorter are told of, and nothing of them is lost', async () => {
+  test('a row that is shorter is told of, and one whose cells stand in the wrong columns is none', async () => {
     const sheet = await readOne('No,Title\n1,Penny,York\n2\n3,Groat\n');
-    expect(headingsOf(sheet)).toEqual(['No', 'Title', '']);
+    expect(headingsOf(sheet)).toEqual(['No', 'Title']);
     expect(textsOf(sheet)).toEqual([
-      ['1', 'Penny', 'York'],
-      ['2', '', ''],
-      ['3', 'Groat', ''],
+      ['2', ''],
+      ['3', 'Groat'],
     ]);
-    expect(sheet.remarks?.map(({ rows }) => rows)).toEqual([[2], [3]]);
+    expect(sheet.remarks?.map(({ rows }) => rows)).toEqual([[3]]);
+    expect(sheet.setAside).toMatchObject([{ row: 2, text: '1 | Penny | York' }]);
+    expect(sheet.setAside[0]?.because).toContain('quotation marks');
+  });
+
+  test('where most rows have a cell beyond the headings, that is a column without one', async () => {
+    const sheet = await readOne('No,Title\n1,Penny,York\n2,Groat,Durham\n3,Groat\n');
+    expect(headingsOf(sheet)).toEqual(['No', 'Title', '']);
+    expect(sheet.setAside).toEqual([]);
+    expect(sheet.remarks?.map(({ rows }) => rows)).toEqual([[2, 3]]);
   });
 
   test('empty rows and columns are left out', async () => {
