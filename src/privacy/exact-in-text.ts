@@ -13,8 +13,8 @@ import { unescaped } from './letters.ts';
 import { exactSpotIn, houseIn } from './exact-spots.ts';
 import { answeredIn, NOT_SECRET, PLACE } from './not-secret.ts';
 
-/** Fields whose figures are numbers in a list or a book, and no places. */
-const NUMBERED = new Set(['number', 'references', 'dies', 'identifiers', 'address']);
+/** Fields whose figures are numbers in a list or a book, or years (`ND 1829-1835`), and no places. */
+const NUMBERED = new Set(['number', 'date', 'references', 'dies', 'identifiers', 'address']);
 
 /** Fields in which a keeper may write of home, as in a story. */
 const TOLD = ['about', 'scope', 'cases'];

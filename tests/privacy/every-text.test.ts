@@ -92,6 +92,8 @@ describe('exact places', () => {
     'number: "SE 603523"',
     'references: [plain-book 12, "plain-book SE603523"]',
     'dies: { obverse: SE 603 523 }',
+    // Common practice: not dated, and the letters of a square of the National Grid.
+    'date: ND 1829-1835?',
   ])('figures of a list or a book are none: %s', async (words) => {
     const field = words.slice(0, words.indexOf(':'));
     const found = await told({ [PENNY]: (text) => fact(words)(text.replace(new RegExp(`^${field}:.*\\n`, 'm'), '')) });
