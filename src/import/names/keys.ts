@@ -19,10 +19,19 @@ export function likenessOf(kind: ListKind, labels: readonly Label[], known: read
         same(one) !== same(other) &&
         (inEnglish(one) === inEnglish(other) ||
           isLetterApart(plain(one), plain(other)) ||
+          isShortened(one, other) ||
+          isShortened(other, one) ||
+          isNumeralApart(same(one), same(other)) ||
           inEnglish(withoutBrackets(one)) === inEnglish(withoutBrackets(other))),
     };
   }
   if (kind === 'works') return booksAlike([...labels.map(({ name }) => name), ...known.flatMap(({ names }) => names)]);
+  if (kind === 'denominations')
+    return {
+      same: plain,
+      isNear: (one, other) =>
+        plain(one) !== plain(other) && (isLetterApart(plain(one), plain(other)) || counted(one) === counted(other)),
+    };
   return { same: plain, isNear: (one, other) => isLetterApart(plain(one), plain(other)) };
 }
 
@@ -38,6 +47,32 @@ function isLetterApart(a: string, b: string): boolean {
 }
 
 const NUMERAL = / [ivxl]+$/;
+
+/** `Vitt. Em. II` may be `Vittorio Emanuele II`: each word the same, or the beginning of the other's and a point. */
+function isShortened(short: string, long: string): boolean {
+  const [shorts, longs] = [short, long].map((name) => name.replace(/\.(?=\p{L})/gu, '. ').split(/\s+/));
+  if (shorts === undefined || shorts.length !== longs?.length || shorts.length < 2 || !short.includes('.'))
+    return false;
+  return shorts.every((word, at) => {
+    const [one, other] = [spelledAlike(word), spelledAlike(longs[at] ?? '')];
+    return one === other || (word.endsWith('.') && one !== '' && other.length > one.length && other.startsWith(one));
+  });
+}
+
+/** `Constantine` may be `Constantine I`: one has a numeral behind it and the other has none. */
+function isNumeralApart(one: string, other: string): boolean {
+  return [[one, other], [other, one]].some(([a = '', b = '']) => b.startsWith(`${a} `) && /^\d{1,2}$/.test(b.slice(a.length + 1)));
+} // prettier-ignore
+
+/** Words for one and a half, and a number in words, as figures: `1/2 penny`, `half-penny` and `halfpenny` have one key. */
+function counted(name: string): string {
+  const figures = name
+    .toLowerCase()
+    .replace('½', '1/2')
+    .replace(/^(?:half(?:[ -]?an?)?|demi|mezzo|mezza|medio|media|halve|halber|halbe)[ -]?/, '1/2')
+    .replace(/^(?:one|un|une|uno|una|ein|eine|een) /, '1');
+  return figures.replace(/[^\p{L}\d/]+/gu, '').replace(/^1(?![\d/])/, '');
+}
 
 /** `Octavian (Augustus)` may be the `Octavian` of other rows. */
 function withoutBrackets(name: string): string {

@@ -41,7 +41,12 @@ export function plainRulerKey(name: string): string {
 }
 
 function keyOf(name: string, inWords: (word: string) => string | null): string {
-  const words = plainLetters(name.replace(/[’‘]/g, "'").replace(/\bd'|\bl'/gi, ' '))
+  const words = plainLetters(
+    name
+      .replace(/[’‘]/g, "'")
+      .replace(/\.(?=\p{L}{2})/gu, '. ')
+      .replace(/\bd'|\bl'/gi, ' '),
+  )
     .replace(/[^\p{L}\p{N}.]+/gu, ' ')
     .split(' ')
     .filter((word) => word !== '' && word !== '.');

@@ -35,6 +35,30 @@ const NORTHUMBRIA: KnownName = {
   reigns: [{ low: 841, high: 849 }],
 };
 
+describe('names that are nearly the same', () => {
+  // Common practice: how one list shortens, numbers and counts what another line of it writes in full.
+  test.for([
+    ['rulers', 'Vitt. Em. II', 'Vittorio Emanuele II', true],
+    ['rulers', 'M. Aurelio', 'Marco Aurelio', true],
+    ['rulers', 'Vitt. Em. II', 'Vittorio Emanuele III', false],
+    ['rulers', 'M. Aurelio', 'Antonino Aurelio', false],
+    ['rulers', 'Constantine', 'Constantine I', true],
+    ['rulers', 'Constantine I', 'Constantine II', false],
+    ['denominations', '1/2 penny', 'halfpenny', true],
+    ['denominations', 'one penny', 'penny', true],
+    ['denominations', '1 penny', '2 penny', false],
+    ['denominations', '1 penny', '10 penny', false],
+  ] as const)('of %s, "%s" and "%s" stay two files; asked: %s', ([kind, one, other, isAsked]) => {
+    const { created, questions } = joinNames(kind, usesOf([[one], [other]]), [], {});
+    expect(created).toHaveLength(2);
+    expect(questions.some(({ like }) => like.length > 0)).toBe(isAsked);
+  });
+
+  test('a name without its blanks is the same', () => {
+    expect(join('rulers', [['Vitt. Em. II'], ['Vitt.Em.II']]).created).toHaveLength(1);
+  });
+});
+
 describe('spellings of one ruler', () => {
   test('become one file under the fullest spelling, and are asked about', () => {
     const rows: readonly Row[] = [
