@@ -31,6 +31,11 @@ const ASKED: Readonly<Record<string, Asked>> = {
     ],
     otherwise: 'It is kept private.',
   },
+  authority: {
+    asks: 'is it the ruler, or the realm or issuer a piece belongs to?',
+    choices: [['the ruler', 'ruler'], ['the realm, which tells rulers of one name apart', 'realm'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],
+    otherwise: 'It stays in the ledger under its own heading, and no piece has a ruler.',
+  },
   country: {
     asks: 'is it the country or realm a piece belongs to, or something of your own?',
     choices: [['the realm, which tells rulers of one name apart', 'realm'], ['where the mint lies, which tells places of one name apart', 'mint area'], ['the issuer, whoever ruled', 'issuer'], ['private', 'ledger']],

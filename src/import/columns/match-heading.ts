@@ -83,6 +83,19 @@ const UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
   EUR: ['€', 'eur', 'euro', 'euros'],
   USD: ['us$', 'usd', 'dollars'],
   CHF: ['chf', 'sfr'],
+  CAD: ['cad', 'cdn', 'c$', 'can$', 'cdn$'],
+  AUD: ['aud', 'a$', 'au$'],
+  NZD: ['nzd', 'nz$'],
+  SEK: ['sek'],
+  NOK: ['nok'],
+  DKK: ['dkk'],
+  PLN: ['pln', 'zl'],
+  CZK: ['czk'],
+  HUF: ['huf'],
+  DEM: ['dem', 'dm'],
+  ITL: ['itl'],
+  FRF: ['frf'],
+  NLG: ['nlg', 'hfl'],
 }; // prettier-ignore
 const UNIT_OF: ReadonlyMap<string, string> = new Map(
   Object.entries(UNIT_WORDS).flatMap(([unit, words]) => words.map((word) => [word, unit.trim()] as const)),
@@ -131,7 +144,8 @@ function withoutUnit(heading: string): { readonly bare: string; readonly unit: s
 }
 
 /** A word that makes a column one of references, whatever is beside it: `Spink / other refs`, `Lit. (Jaeger)`. */
-const REFERENCES = /(?<!\p{L})(?:refs?|references?|referenz(?:en)?|zitate?|lit|literatur|bibliographie)(?!\p{L})/iu;
+const REFERENCES =
+  /(?<!\p{L})(?:refs?|rif|riferiment[oi]|bibl|references?|referenz(?:en)?|zitate?|lit|literatur|bibliographie)(?!\p{L})/iu;
 
 /** A private word anywhere in a heading nobody knows whole. */
 function privateBy(heading: string): LedgerColumn | null {

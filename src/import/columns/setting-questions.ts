@@ -103,10 +103,10 @@ export function aboveQuestions(columns: readonly ReadColumn[]): readonly Questio
     return [
       {
         id: `above ${heading}`,
-        asks: `"${heading}" is empty, or a ditto, in ${blanks} rows, the first of them below this. Does that mean the same as above?`,
+        asks: `"${heading}" is empty in ${blanks - dittos} rows and a ditto in ${dittos}, the first of them below this. Does each mean the same as above?`,
         choices: [{ answer: 'yes, the same as the row above', change: { asAbove: [heading] } }],
         example: above,
-        otherwise: 'An empty cell says nothing, and a ditto is not read.',
+        otherwise: 'An empty cell says nothing, and a ditto is not read. If yes, a piece that has none is given the one above it too.',
       },
     ];
   });

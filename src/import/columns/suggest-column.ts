@@ -44,6 +44,13 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
       return asked('value', { kind: 'ledger' });
     const speaks = privateQuestion(matched.field, key, said);
     if (speaks !== null) return column([{ kind: 'ledger' }], [speaks]);
+    // `From` is as often whom a piece came from.
+    if (
+      matched.field === 'date from' &&
+      said.length > 0 &&
+      said.filter(({ text }) => /\d/.test(text)).length * 2 < said.length
+    )
+      return column([inLedger('seller', null)]);
     const takes = UNITS[matched.field] ?? [];
     return column([
       { kind: 'field', field: matched.field, ...(unit !== null && takes.includes(unit) ? { unit } : {}) },

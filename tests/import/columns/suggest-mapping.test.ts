@@ -52,6 +52,22 @@ describe('a sheet in English', () => {
   }); // prettier-ignore
 });
 
+test('a column called From is of years or of sellers, and a heading lends its currency, as its cells say', () => {
+  const rows = [
+    ['1', 'a fair', '35'],
+    ['2', 'trade', '12'],
+  ];
+  expect(suggested(['No.', 'From', 'Paid (CDN)'], rows).columns).toMatchObject({
+    From: 'ledger seller',
+    'Paid (CDN)': 'ledger cost in CAD',
+  });
+  const years = [
+    ['1', '1272', '1307'],
+    ['2', '1307', '1327'],
+  ];
+  expect(suggested(['No.', 'From', 'To'], years).columns).toMatchObject({ From: 'date from', To: 'date to' });
+});
+
 test('a sheet in German is read in German', () => {
   const { columns, mapping } = suggested(
     ['Inventarnummer', 'Münzherr', 'Münzstätte', 'Nominal', 'Jahr', 'Gewicht in Gramm', 'Ø', 'Erhaltung', 'Kaufpreis (€)', 'Bemerkungen'],

@@ -65,7 +65,7 @@ export const IDENTITY: readonly Headings[] = [
     en: ['reference', 'references', 'catalogue reference', 'catalog reference', 'cat ref', 'cat', 'catalogue no', 'catalog no', 'catalogue number', 'literature', 'catalogue', 'cat no', 'ref no', 'reference no'],
     fr: ['reference', 'bibliographie', 'ouvrage', 'n catalogue'],
     de: ['referenz', 'referenzen', 'literatur', 'zitat', 'katalog', 'katalognummer', 'katalog nr', 'zitate'],
-    it: ['riferimento', 'riferimenti', 'bibliografia', 'catalogo'],
+    it: ['riferimento', 'riferimenti', 'rif', 'bibliografia', 'bibl', 'catalogo'],
     es: ['referencia', 'referencias', 'bibliografia', 'catalogo'],
     nl: ['referentie', 'referenties', 'literatuur', 'catalogus', 'catalogusnummer'],
   },
