@@ -56,24 +56,38 @@ const LETTER_BOOKS: Readonly<Record<string, string>> = {
   W: 'Williamson or Withers',
 }; // prettier-ignore
 
+/** A name as it is written in a list of YAML. */
+function inList(name: string): string {
+  return /^[YN]$/.test(name) ? `"${name}"` : name;
+}
+
 /** Why a book cited by a letter is asked about; undefined for a name. */
 export function whichBook(name: string): string | undefined {
-  const letter = /^(\p{Lu})\.?$/u.exec(name)?.[1];
-  const known = letter === undefined ? undefined : LETTER_BOOKS[letter];
-  return (
-    known &&
-    `${name} is cited as a book by a letter alone, and lists mean ${known} by it. Say which under works: in the names file, like the-book: [${name}].`
-  );
+  // `J. N 12` may be two books, or one by its initials.
+  const letters = /^(\p{Lu})\.?(?: (\p{Lu})\.?)?$/u.exec(name);
+  if (letters === null) return undefined;
+  const [, letter = '', second] = letters;
+  const known = second === undefined ? LETTER_BOOKS[letter] : undefined;
+  const meant = known === undefined ? '' : `, and lists mean ${known} by it`;
+  return `${name} is cited as a book by ${second === undefined ? 'a letter' : 'letters'} alone${meant}. Say which under works: in the names file, like the-book: [${inList(name)}].`;
 }
 
 /** `NC 1921 p. 75`: the year of a yearly book before a page is no number in it. */
 const YEAR_AND_PAGE = /\D(?:1[789]|20)\d\d,? (?:pp?|pages?|s|seite|pag)\b\.? ?\d/i;
+
+/** `Pag. 494`, `S. 12`: words for a page, and what books are cut down to. */
+const BEGINS_WITH_PAGE = /^(?:pp?|pag|pages?|seite|s)\.? ?\d/i;
 
 function readWith(part: string, read: ReturnType<typeof parseReferences>, work?: string): readonly Said[] {
   if (work === undefined && YEAR_AND_PAGE.test(part)) {
     const because = `"${part}" may give the year of a volume, or a number, before the page. Write the number in the book, or cite the year with the book as one name under works: in the names file.`;
     return [{ kind: 'unread', field: 'references', because, text: part }];
   }
-  if (!read.ok) return [{ kind: 'unread', field: 'references', because: read.problem, text: part }];
+  if (!read.ok) {
+    const because = BEGINS_WITH_PAGE.test(part)
+      ? `"${part}" begins with the word for a page. If that is short for a book, write the book in full, or give it a column of its own and write reference to its name.`
+      : read.problem;
+    return [{ kind: 'unread', field: 'references', because, text: part }];
+  }
   return read.value.map((cited) => ({ kind: 'reference', name: work ?? cited.named, cited }));
 }

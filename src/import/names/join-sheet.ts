@@ -10,6 +10,7 @@ import { joinNames } from './join-names.ts';
 import type { JoinedNames } from './join-names.ts';
 import type { KnownName, NameQuestion, NameUse, NewName } from './name.ts';
 import { withVolume } from './book-keys.ts';
+import { openBook, withoutOpenBooks } from './open-books.ts';
 import { byPerson } from './persons.ts';
 import { isSameRealm } from './split-rulers.ts';
 import { formatYears, yearsBetween } from './spans.ts';
@@ -50,12 +51,16 @@ export function joinSheet(fromSheet: readonly Draft[], records: Records, said: S
       names.denomination === undefined ? [] : [names.denomination].filter(isName),
     ),
     works: join('works', ({ names }) =>
-      (names.references ?? []).map((one) => ({ name: withVolume(one, known.works).name })).filter(isName),
+      (names.references ?? [])
+        .map((one) => ({ name: withVolume(one, known.works).name }))
+        .filter((one) => isName(one) && openBook(one.name, known.works, said.works) === undefined),
     ),
   };
   return {
     drafts: drafts.map((draft) =>
-      joinDraft(draft, joined, known, made, (kind, id) => calledIn(kind, id, known, joined)),
+      joinDraft(withoutOpenBooks(draft, known.works, said.works), joined, known, made, (kind, id) =>
+        calledIn(kind, id, known, joined),
+      ),
     ),
     created: {
       rulers: joined.rulers.created,

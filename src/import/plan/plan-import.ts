@@ -20,7 +20,6 @@ import { identify } from './which-piece.ts';
 import type { Identity } from './which-piece.ts';
 import { guardingLedger, isLedger, ledgerRows, mergedLedger } from './merge-ledger.ts';
 import { oddCells, oddKinds, oddRows } from './odd-cells.ts';
-import { whichBook } from '../cells/reference-cell.ts';
 import type { Held, PlacedPiece } from './piece-to-write.ts';
 import { placePiece } from './piece-to-write.ts';
 import { exposedAgain } from '../../privacy/private-in-text.ts';
@@ -117,7 +116,6 @@ export function planImport(sheet: SheetToBring, folder: CabinetFolder): ImportPl
       ...elsewhere.filter(({ file }) => !left.has(file)).map(inOtherFile),
       ...joined.remarks,
       ...oddKinds(pieces),
-      ...joined.created.works.flatMap(({ name }) => whichBook(name) ?? []),
       ...oddRows(pieces, sheet.cells),
       ...oddCells(pieces, records, sheet.headings),
       ...outside(pieces, folder, lists, read),
