@@ -50,8 +50,19 @@ export function datingOf({ text, value, settings, ruled }: Cell, dateOf?: 'event
   const outcomes = inRowEra(words, settings).map((way) => parseDate(way, context));
   const read = outcomes.find(({ ok }) => ok) ?? outcomes[0] ?? parseDate(words, context);
   if (!read.ok) return { ok: false, because: read.problem };
+  if (dateOf !== 'event' && isSeveralYears(read.value)) return { ok: false, because: severalYears(words, read.value) };
   const open = eraNotSaid(words, read.value, settings);
   return open === null ? { ok: true, text: withoutContext(words, read.value) } : { ok: false, because: open };
+}
+
+/** `1622 und 1624`: each of several years, and nothing of what is between. */
+function isSeveralYears({ edtf }: Dating): boolean {
+  return edtf.startsWith('{') && edtf.includes(',');
+}
+
+function severalYears(words: string, { edtf }: Dating): string {
+  const years = edtf.slice(1, -1).split(',');
+  return `"${words}" names ${years.length} years, and one piece is seldom made in several. Write ${years[0] ?? ''} - ${years.at(-1) ?? ''} for all between, ${years.join(' or ')} for one of them, or give each piece a row of its own.`;
 }
 
 /** `-57-38`, where years before Christ carry a minus: the second may carry none, or have lost it to the hyphen. */
@@ -214,7 +225,9 @@ type BesideYear =
   | { readonly kind: 'more'; readonly year: string; readonly text: string };
 
 const YEAR = '(\\d{4}(?:[-–/]\\d{1,4})?)';
-const LETTERS = '\\p{Lu}{1,3}\\*?|\\p{Lu}\\.(?:\\p{Lu}\\.){0,3}|\\p{Lu}-\\p{Lu}';
+/** Of a reign or an era, as it is on the piece: `1940 XVIII`, `1869 A. XXIV`. */
+const REGNAL = '(?:(?:A|AN|ANNO)\\.? ?)?[IVXL]{1,8}';
+const LETTERS = `${REGNAL}|` + '\\p{Lu}{1,3}\\*?|\\p{Lu}\\.(?:\\p{Lu}\\.){0,3}|\\p{Lu}-\\p{Lu}';
 const WITH_LETTER = new RegExp(`^${YEAR}(?: ?[-–] ?| ?)(?:\\(?(${LETTERS})\\)?)$`, 'u');
 const IN_BRACKETS = /^(\d{4}(?:[-–/]\d{1,4})?),? ?[([]([^)\]]*\p{L}[^)\]]*)[)\]]$/u;
 const AFTER_COMMA = /^(\d{4}(?:[-–/]\d{1,4})?)[,;] ?(\p{L}{3}.*)$/u;

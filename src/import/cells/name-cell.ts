@@ -1,6 +1,7 @@
 import type { NamedInSheet } from '../plan/draft.ts';
 import { plainLetters } from '../../core/file-id.ts';
 import type { Said } from './cell-result.ts';
+import { besideName } from './beside-name.ts';
 import { fact, unread } from './cell-result.ts';
 import { BY_KIND } from './word-cell.ts';
 
@@ -22,6 +23,13 @@ export function readNames(text: string, field: Named): readonly Said[] {
   const parts = field === 'ruler' ? text.split(/\s*;\s*|\s+\/\s+|\s*\n\s*/) : [text];
   const doubtful = parts.some((part) => part.includes('?'));
   const names = parts.map((part) => part.replace(DOUBT, '$1').trim()).filter((part) => part !== '');
+  const [only = ''] = names;
+  const cut = field === 'ruler' ? null : besideName(only, field);
+  if (cut !== null) {
+    const { name, beside, because } = cut;
+    const read = name === 'unknown' ? fact(field, name) : readNames(name, field);
+    return [...read, { kind: 'unread', field, because, text: beside }];
+  }
   const odd = names.map((name) => noName(name, field)).find((because) => because !== null);
   if (odd !== undefined) return unread(field, odd);
   const read = names.map((name) => (field === 'ruler' ? withYears(name) : { name: tidy(name) }));

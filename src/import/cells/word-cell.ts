@@ -2,6 +2,7 @@ import { UNSURE_FIELDS } from '../../catalogue/fields/piece-fields.ts';
 import { CERTAINTIES } from '../../catalogue/schema/fields.ts';
 import type { Said } from './cell-result.ts';
 import { fact, unread } from './cell-result.ts';
+import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 
 type Choice = Readonly<Record<string, readonly string[]>>;
 
@@ -131,7 +132,45 @@ export function readChoice(text: string, field: string): readonly Said[] {
   const known = CHOICES[field] ?? {};
   const found = Object.entries(known).find(([one, others]) => one === word || others.includes(word))?.[0];
   if (found !== undefined) return fact(field, found);
-  return unread(field, `"${text}" is not one of the words this takes. Write ${Object.keys(known).join(', ')}.`);
+  const sort = field === 'kind' ? kindOfSort(word) : undefined;
+  if (sort !== undefined) return fact(field, sort);
+  const words = Object.keys(known);
+  return unread(
+    field,
+    `"${text}" is not one of the words this takes. Write ${words.join(', ')}, or say what it means under words: in the mapping, like ${field}: { ${formatInLine(text)}: ${words[1] ?? ''} }.`,
+  );
+}
+
+/** Sorts of a kind, by the words that stand before it, or in French and Italian behind it; common practice. */
+const SORTS: Choice = {
+  token: [
+    'bank, trade, merchant, merchants, transport, transit, tramway, railway, bus, ferry, communion, provincial, bread, dairy, milk, pub, tavern, inn',
+    'market, hop, farm, toll, church, work, colliery, mining, gaming, casino, telephone, conder, 17th century, seventeenth century, 18th century, 19th century',
+    'telefonico, telefonici, commerciale, commerciali, monétaire, de nécessité, de comunione, pubblicitario, de juego, comercial',
+  ],
+  medal: [
+    'commemorative, award, prize, school, campaign, service, religious, art, historical, agricultural, annual, devotional, coronation, jubilee, sports',
+    'commemorativa, commemorative, devozionale, religiosa, annuale, premio, commémorative, religieuse, conmemorativa, uniface',
+  ],
+  coin: [
+    'ancient, hammered, milled, medieval, modern, commemorative, circulation, gold, silver, copper, bronze, siege, trade, bullion, proof',
+    'antica, medievale, moderna, commemorativa, commémorative, antique, médiévale, antigua, conmemorativa',
+  ],
+};
+
+/** The kind of a `bank token` or a `medaglia commemorativa`; undefined where any word of it is not known here. */
+function kindOfSort(text: string): string | undefined {
+  const plain = text.replace(/[\s-]+/g, ' ');
+  return Object.entries(SORTS).find(([kind, lists]) => {
+    const sorts = lists.flatMap((list) => list.split(', '));
+    const names = BY_KIND.get(kind) ?? [];
+    return names.some((name) =>
+      [
+        plain.endsWith(` ${name}`) && plain.slice(0, -name.length - 1),
+        plain.startsWith(`${name} `) && plain.slice(name.length + 1),
+      ].some((rest) => rest !== false && sorts.includes(rest)),
+    );
+  })?.[0];
 }
 
 /** `(einseitig)` in the column of the reverse: there is nothing on it. */

@@ -44,13 +44,13 @@ export function oddCells(
 /** What a word in any cell of a row may mean of the piece, and what to do about it. Words in six languages; common practice. */
 const TELLING: readonly { readonly words: string; readonly unless: readonly string[]; readonly field: 'kind' | 'status'; readonly says: string }[] = [
   {
-    words: `copy, copies, replica, replicas, reproduction, forgery, fake, not genuine, not real, counterfeit, electrotype, kopie, kopien, replik,
+    words: `copy, copies, imitation, imitazione, imitación, imitatie, replica, replicas, reproduction, forgery, fake, not genuine, not real, counterfeit, electrotype, kopie, kopien, replik,
       fälschung, faelschung, falsch, nachguss, abguss, galvano, nachahmung, copie, réplique, faux, fausse, contrefaçon, surmoulage, copia,
       replica, falso, falsa, falsificación, kopieën, vals, vervalsing`,
-    unless: ['replica', 'counterfeit'], field: 'kind', says: 'speaks of a copy or a forgery, and the kind says no such thing',
+    unless: ['replica', 'counterfeit'], field: 'kind', says: 'speaks of a copy, an imitation or a forgery, and the kind says no such thing',
   },
   {
-    words: `gone, given to, gave to, gave it to, sold to, swapped with, swapped for, stolen, verkauft, verschenkt, vertauscht, getauscht gegen, gestohlen,
+    words: `gone, sold, given to, gave to, gave it to, swapped with, swapped for, stolen, verkauft, verschenkt, vertauscht, getauscht gegen, gestohlen,
       abgegeben, vendu, vendue, donné à, donnée à, échangé contre, volé, volée, venduto, venduta, regalato a, rubato, vendido, vendida, robado,
       verkocht, gestolen`,
     unless: ['sold', 'given', 'exchanged', 'lost', 'lent'], field: 'status', says: 'may tell that the piece is no longer here, and its status is kept',
@@ -72,7 +72,7 @@ const SEVERAL =
 /** As many as a note says: `lot de 6`, `4 St.` */
 const COUNTS = `st, stk, stück, pcs, pieces, coins, münzen, pièces, monnaies, exemplaires, pezzi, monete`;
 const COUNTED = new RegExp(
-  `(?<!\\d)(?:[2-9]|\\d\\d) (?:${COUNTS.replaceAll(', ', '|')})(?!\\p{L})|(?<!\\p{L})(?:lots?|konvolut|set|satz) (?:de|of|von|mit|di|van) \\d`,
+  `^[2-9] ?[x×](?![\\p{L}\\d])|(?<!\\d)(?:[2-9]|\\d\\d) (?:${COUNTS.replaceAll(', ', '|')})(?!\\p{L})|(?<!\\p{L})(?:lots?|konvolut|set|satz) (?:de|of|von|mit|di|van) \\d`,
   'iu',
 );
 const SET = /(?<!\p{L})(?:lot|set|sets|konvolut|satz|various|diverse|verschiedene|divers|lotto|serie)(?!\p{L})/iu;

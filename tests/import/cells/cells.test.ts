@@ -67,6 +67,10 @@ const READ: readonly Row[] = [
   ['date', '12/3/05', { date: '2005-12-03' }, 'days: month first, short: 1930-2029'],
   ['date', '25.3.05', { date: '1905-03-25' }, 'short: 1900-1999'],
   ['date', '17th C', { date: '17th C' }],
+  ['date', '19-20th c.', { date: '19-20th c.' }, 'years: AD'],
+  ['date', '-57 to -38', { date: '57-38 BC' }, 'minus: BC'],
+  ['date', '1940 XVIII', { date: '1940', dated: '1940 XVIII' }],
+  ['date', '1869 A. XXIV', { date: '1869', dated: '1869 A. XXIV' }],
   ['date', 'AD 134-8', { date: 'AD 134-8' }],
   ['date', 'r. 1279-1307', { date: '1279-1307' }],
   ['date', '16--', { date: '16--' }],
@@ -124,6 +128,9 @@ const READ: readonly Row[] = [
   ['reverse design', '(einseitig)', { faces: 'uniface' }],
   ['reverse legend', 'uniface', { faces: 'uniface' }],
   ['kind', 'Medaille', { kind: 'medal' }],
+  ['kind', 'Bank Token', { kind: 'token' }],
+  ['kind', 'medaglia commemorativa', { kind: 'medal' }],
+  ['kind', 'hammered coins', { kind: 'coin' }],
   ['axis', '180°', { axis: '6h' }],
   ['ruler', 'Alexander III, posthumous', { peculiarities: ['posthumous'] }],
   ['mint', 'uncertain mint', { mint: 'unknown' }],
@@ -147,6 +154,11 @@ describe('a cell', () => {
     ['metal', 's. o.', 'row above'],
     ['date', '1923/1983', '1923 - 1983'],
     ['date', '157?', '1570-1579'],
+    ['date', '1622 und 1624', 'one piece is seldom made in several'],
+    ['date', '1622 & 1624', 'one piece is seldom made in several'],
+    ['kind', 'replica token', 'kind: { replica token: token }'],
+    ['kind', 'plaster token', 'under words: in the mapping'],
+    ['references', 'Pag. 494', 'reference to'],
     ['date', '268', 'any era'],
     ['date', '12/3/98', 'year of two figures'],
     ['date', '1752 NS', 'may be the sign of an era'],
@@ -179,6 +191,32 @@ describe('a cell', () => {
       (draft('references', cell).names.references ?? []).map(({ name, cited }) => [name, cited.number]);
     expect(books('DH Anglesey 290?; DH 244')).toEqual([['DH', 'Anglesey 290'], ['DH', '244']]); // prettier-ignore
     expect([whichBook('S'), whichBook('S.'), whichBook('RIC')].map((one) => one?.includes('Standard Catalogue'))).toEqual([true, true, undefined]); // prettier-ignore
+    expect(['J. N', 'Z', 'D&H', 'BMC'].map((name) => whichBook(name) !== undefined)).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+    expect(books('sear vol. 2 7445')).toEqual([['sear', '7445']]);
+  });
+
+  // Common practice: what lists put beside the name of a mint or a denomination.
+  test.for([
+    ['denomination', 'Denarius (plated)', 'Denarius', 'plated'],
+    ['denomination', 'fourrée denarius', 'denarius', 'fourrée'],
+    ['denomination', 'denario suberato', 'denario', 'suberato'],
+    ['denomination', 'Cash (cast)', 'Cash', 'cast'],
+    ['denomination', 'follis (40 nummi)', 'follis (40 nummi)', null],
+    ['mint', 'Siscia (2nd officina)', 'Siscia', '2nd officina'],
+    ['mint', 'Siscia, officina B', 'Siscia', 'officina B'],
+    ['mint', 'Paris (A)', 'Paris', 'A'],
+    ['mint', 'Cambridge (MA)', 'Cambridge (MA)', null],
+    ['mint', 'zecca incerta (Sicilia?)', 'unknown', 'Sicilia?'],
+  ] as const)('%s of "%s" keeps what is beside the name', ([field, cell, name, beside]) => {
+    const one = draft(field, cell);
+    const named = one.names[field];
+    expect(named?.name ?? one.facts[field]).toBe(name);
+    expect(one.unread.map(({ text }) => text)).toEqual(beside === null ? [] : [beside]);
   });
 
   test('of a purchase is a day of today, whatever the years of the coins are counted from', () => {
