@@ -3,7 +3,7 @@ import type { Grade } from '../core/grade/grade.ts';
 import type { Reference } from '../core/references/reference.ts';
 import type { CabinetFields } from './schema/cabinet.ts';
 import type { ExhibitFields } from './schema/exhibit.ts';
-import type { EraFields, SetFields } from './schema/goals.ts';
+import type { EraFields, SetFields } from './schema/sets-and-eras.ts';
 import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import type { PieceType, TypeNumber, Types } from './types/types-of.ts';

@@ -1,6 +1,6 @@
 import type { CabinetFields } from './schema/cabinet.ts';
 import type { ExhibitFields } from './schema/exhibit.ts';
-import type { EraFields, SetFields } from './schema/goals.ts';
+import type { EraFields, SetFields } from './schema/sets-and-eras.ts';
 import type { DenominationFields, MintFields, RulerFields, WorkFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import type { SeriesFields } from './schema/series.ts';

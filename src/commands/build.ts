@@ -1,7 +1,7 @@
 import process from 'node:process';
-import { buildOfflineCopy } from './parts/build-offline-copy.ts';
+import { buildOfflineCopy } from './build/build-offline-copy.ts';
 import { buildSite } from './parts/build-site.ts';
-import { howToPublish, isHostKind } from './parts/how-to-publish.ts';
+import { howToPublish, isHostKind } from './build/how-to-publish.ts';
 import { endWith, readWords } from './parts/command-line.ts';
 
 const HELP = `npm run build                            check, compute and publish content/ to dist/, then inspect every byte

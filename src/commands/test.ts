@@ -3,7 +3,7 @@ import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import process from 'node:process';
 import { readWords } from './parts/command-line.ts';
-import { missingPrograms } from './parts/missing-programs.ts';
+import { missingPrograms } from './test/missing-programs.ts';
 
 const HELP = `npm test                 everything: format, lint, types, dead code, tests, the demo built, looked through and opened
 npm test -- --only lint  one step: pages, markup, lint, format, unused, unit, oracle, build, built, commands, browser
@@ -20,7 +20,7 @@ type Step = {
 const STEPS: readonly Step[] = [
   { name: 'build', words: ['node', 'src/commands/build.ts'] },
   { name: 'commands', words: ['vitest', 'run', '--project', 'commands'] },
-  // This makes the declarations of the collections, which the linter reads.
+  // This makes the declarations of Astro's modules, which the linter reads.
   {
     name: 'pages',
     words: ['astro', 'check', '--minimumFailingSeverity', 'hint', '--tsconfig', 'tests/house/pages.tsconfig.json'],

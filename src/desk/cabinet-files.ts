@@ -1,5 +1,5 @@
 import type { CabinetFile, CabinetFolder } from '../catalogue/files.ts';
-import { LIFE } from '../catalogue/life.ts';
+import { LIFE } from '../catalogue/life-file.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { FiledPiece } from '../catalogue/records.ts';
 

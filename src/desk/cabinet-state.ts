@@ -7,7 +7,7 @@ import type { CabinetFolder } from '../catalogue/files.ts';
 import type { Improvement } from '../catalogue/improvements.ts';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { readBetweenStrokes, strokesOfOthers } from '../catalogue/keep/journal.ts';
-import { LIFE } from '../catalogue/life.ts';
+import { LIFE } from '../catalogue/life-file.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';
 import type { FiledPiece, Records } from '../catalogue/records.ts';

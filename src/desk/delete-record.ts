@@ -2,7 +2,7 @@ import { readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { ADDRESSES, withdraw } from '../catalogue/addresses.ts';
 import { today } from '../catalogue/check-cabinet.ts';
-import { LIFE } from '../catalogue/life.ts';
+import { LIFE } from '../catalogue/life-file.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
 import { addRow, cutRows } from '../catalogue/write/edit-table.ts';

@@ -1,7 +1,7 @@
 import { readYaml } from '../catalogue/yaml.ts';
 import { linkRecords } from '../catalogue/link.ts';
 import type { Records } from '../catalogue/records.ts';
-import { setSchema } from '../catalogue/schema/goals.ts';
+import { setSchema } from '../catalogue/schema/sets-and-eras.ts';
 import type { SetState } from '../core/sets/set-state.ts';
 import type { Outcome } from '../core/outcome.ts';
 import { good, refuse } from '../core/outcome.ts';

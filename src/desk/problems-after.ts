@@ -1,7 +1,7 @@
 import { today } from '../catalogue/check-cabinet.ts';
 import { checkAll } from '../catalogue/check-records.ts';
 import type { CabinetFile } from '../catalogue/files.ts';
-import { LIFE } from '../catalogue/life.ts';
+import { LIFE } from '../catalogue/life-file.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { readCabinet } from '../catalogue/read-cabinet.ts';

@@ -15,7 +15,7 @@ import { changesIn, isFields, leavesOf } from './form/leaves.ts';
 import type { Fields, Leaf, Posted } from './form/leaves.ts';
 import type { Meant, NewName } from './new-names.ts';
 import { namesMeant, withIds } from './new-names.ts';
-import { rowNamed } from './form/reading.ts';
+import { rowNamed } from './form/read-aloud.ts';
 
 /** A piece as it lies on the disk: its texts, and what they say. */
 export type PieceOnDesk = {

@@ -1,4 +1,4 @@
-import { LIFE, LIFE_COLUMNS } from '../catalogue/life.ts';
+import { LIFE, LIFE_COLUMNS } from '../catalogue/life-file.ts';
 import { splitFrontMatter } from '../catalogue/front-matter.ts';
 import { editFacts } from '../catalogue/write/edit-list.ts';
 import { addRow } from '../catalogue/write/edit-table.ts';

@@ -14,7 +14,7 @@
  * - A page loads nothing from elsewhere, and its policy says so (`page-policy.ts`).
  * - Git has no file of `private/`, now or in its history (`git.ts`).
  *
- * `letters.ts` undoes disguises before anything is looked for, `search.ts` looks for many values at once, and `guard.ts` joins
+ * `letters.ts` undoes disguises before anything is looked for, `find-values.ts` looks for many values at once, and `guard.ts` joins
  * the two. What is found is told by its place and never repeated: what a command prints ends in forums and logs.
  */
 import type { PrivacyRules } from '../catalogue/check-records.ts';

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import process from 'node:process';
 import { chromium } from 'playwright-core';
 import type { Browser } from 'playwright-core';
-import { BROWSERS } from '../../src/commands/parts/missing-programs.ts';
+import { BROWSERS } from '../../src/commands/test/missing-programs.ts';
 import { serveFolder } from '../../src/commands/parts/serve-folder.ts';
 
 /** A built folder, served, and a browser to open it with. */

@@ -4,7 +4,7 @@ import { get } from 'node:http';
 import { resolve } from 'node:path';
 import process from 'node:process';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { leadsElsewhere } from '../../src/commands/parts/serve-only-pages.ts';
+import { leadsElsewhere } from '../../src/commands/dev/serve-only-pages.ts';
 
 /** Within the project, where a server that follows edits reads most. */
 const CABINET = 'tests/cabinets/marked';

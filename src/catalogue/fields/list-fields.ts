@@ -3,7 +3,7 @@ import { LABEL_STANDS } from '../../core/cases/boxes.ts';
 import { SCALE_IDS } from '../../core/grade/grade.ts';
 import { GRID_FACTS } from '../../core/sets/grid.ts';
 import { LABEL_FACTS } from '../schema/exhibit.ts';
-import { setSchema } from '../schema/goals.ts';
+import { setSchema } from '../schema/sets-and-eras.ts';
 import type { FactsTable, FieldFacts, List } from './row.ts';
 
 /** The files that pieces share, each kind by its folder; `cabinet` is `cabinet.yaml`. */

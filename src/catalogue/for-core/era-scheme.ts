@@ -1,7 +1,7 @@
 import { yearsOf } from '../../core/dating/interval.ts';
 import type { EraScheme } from '../../core/eras/era-scheme.ts';
 import type { Filed } from '../records.ts';
-import type { EraFields } from '../schema/goals.ts';
+import type { EraFields } from '../schema/sets-and-eras.ts';
 
 /** A scheme's file as the core wants it: years instead of dates. */
 export function eraSchemeOf(era: Filed<EraFields>): EraScheme {

@@ -18,7 +18,7 @@ import { isBlank, known } from '../schema/fields.ts';
 import type { Records } from '../records.ts';
 import type { Filed } from '../records.ts';
 import type { CabinetFields } from '../schema/cabinet.ts';
-import type { SetFields, WhereFields } from '../schema/goals.ts';
+import type { SetFields, WhereFields } from '../schema/sets-and-eras.ts';
 
 /** A set's file as the core wants it: dates as years, the aim on the numeric scale. */
 export function setRuleOf({ id, fields }: Filed<SetFields>): SetRule {

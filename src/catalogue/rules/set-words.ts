@@ -5,7 +5,7 @@ import { nearestName } from '../nearest.ts';
 import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
 import type { FiledPiece, Records } from '../records.ts';
-import type { WhereFields } from '../schema/goals.ts';
+import type { WhereFields } from '../schema/sets-and-eras.ts';
 import { KINDS } from '../fields/piece-fields.ts';
 
 type Asked = Omit<WhereFields, 'date' | 'not'>;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { pieceRows } from '../fields/piece-fields.ts';
 import { cabinetSchema } from './cabinet.ts';
 import { exhibitSchema } from './exhibit.ts';
-import { eraSchema, setSchema } from './goals.ts';
+import { eraSchema, setSchema } from './sets-and-eras.ts';
 import { denominationSchema, mintSchema, rulerSchema, workSchema } from './lists.ts';
 import { pieceSchema } from './piece.ts';
 import { seriesSchema } from './series.ts';

@@ -1,4 +1,4 @@
-import { isHijriPair } from './ask.ts';
+import { isHijriPair } from './ask-which.ts';
 import { civilFromIso, lengthOfMonth } from '../calendars/civil.ts';
 import type { Dating } from './dating.ts';
 import { formatGloss, formatPart, formatYear, formatYears } from './format-years.ts';

@@ -1,5 +1,5 @@
 import { good, refuse, type Outcome } from '../outcome.ts';
-import { askForTwoDates, askWhichFigures, askWhichWord } from './ask.ts';
+import { askForTwoDates, askWhichFigures, askWhichWord } from './ask-which.ts';
 import { namedEra } from './bare-years.ts';
 import type { DateContext, Dating, Reading } from './dating.ts';
 import { readEdtf, refuseFormerEdtf } from './edtf.ts';

@@ -1,7 +1,7 @@
 import { dayFromCivil, dayFromIso } from '../calendars/civil.ts';
 import { hijriFromDay } from '../calendars/hijri.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
-import { isOttomanPair } from './ask.ts';
+import { isOttomanPair } from './ask-which.ts';
 import { meaningsOfFarYear, meaningsOfYear, settledEra } from './ambiguous-eras.ts';
 import type { DateContext, Reading } from './dating.ts';
 import { BYZANTINE, eraNamed, HEBREW, HIJRI, isRealmOf, KEEPS_ACCESSION, REPUBLICAN, type Era } from './eras.ts';

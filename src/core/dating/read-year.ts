@@ -1,6 +1,6 @@
 import { dayFromJulian, isoYear } from '../calendars/civil.ts';
 import { good, refuse, type Outcome } from '../outcome.ts';
-import { isOttomanPair } from './ask.ts';
+import { isOttomanPair } from './ask-which.ts';
 import type { DateContext, Reading } from './dating.ts';
 import { isRealmOf, KEEPS_ACCESSION } from './eras.ts';
 import { readCyrillic, readRoman } from './numerals.ts';

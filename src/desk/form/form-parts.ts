@@ -6,7 +6,7 @@ import { drawLeaf } from './draw-leaf.ts';
 import type { Shown } from './draw-leaf.ts';
 import { linkTo } from '../links.ts';
 import { NOT_IN_LIST } from '../new-names.ts';
-import { rowNamed } from './reading.ts';
+import { rowNamed } from './read-aloud.ts';
 import { capital, nameOf } from './leaves.ts';
 import type { Leaf, Posted } from './leaves.ts';
 

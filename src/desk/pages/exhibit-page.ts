@@ -9,7 +9,7 @@ import { casesOf, changeExhibit } from '../change-exhibit.ts';
 import type { CaseHeld, GroupHeld, PieceHeld, Spot } from '../change-exhibit.ts';
 import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../route-helpers.ts';
 import type { Desk } from '../route-helpers.ts';
-import { datalists } from '../form/reading.ts';
+import { datalists } from '../form/read-aloud.ts';
 import type { Html } from '../frame.ts';
 import { linkedCabinet } from '../linked-cabinet.ts';
 import { readListFile } from '../save-list-file.ts';

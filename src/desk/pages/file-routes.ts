@@ -1,13 +1,13 @@
 import type { Context, Hono } from 'hono';
 import { html } from 'hono/html';
-import { runsOf, undoRun } from '../../catalogue/keep/undo.ts';
 import type { Records } from '../../catalogue/records.ts';
 import { digestOf } from '../cabinet-state.ts';
+import { postForm } from '../frame.ts';
+import type { Html } from '../frame.ts';
 import { FORBIDDEN, foundIn, postedOf, text, texts, told, writeUnlessWrong } from '../route-helpers.ts';
 import type { Desk } from '../route-helpers.ts';
 import { NEW_KINDS, newListFile } from '../new-list-file.ts';
 import { listsPage } from './lists-page.ts';
-import { textPage, undoPage } from './other-pages.ts';
 
 /** A file of the cabinet as text: pieces, list files, sets, exhibits, and the cabinet's own. */
 export function fileRoutes(app: Hono, desk: Desk): void {
@@ -81,19 +81,46 @@ function fileNamed({ named }: Records, kind: string, id: string): string | null 
   return Object.hasOwn(inFolder, kind) ? inFolder[kind as keyof typeof inFolder] : `${kind}/${id}.yaml`;
 }
 
-export function undoRoutes(app: Hono, desk: Desk): void {
-  const { state, token } = desk;
-  app.get('/undo', async (c) => desk.page(c, 'Undo', undoPage(await runsOf(state.at), token, null), 200, told(c)));
-  app.post('/undo', async (c) => {
-    const form = await desk.form(c);
-    if (form === null) return c.text(FORBIDDEN, 403);
-    const runs = await runsOf(state.at);
-    const run = runs.find((one) => one.run === text(form, 'run'));
-    const done = run === undefined ? null : await undoRun(state.at, run);
-    if (done === null) return c.notFound();
-    await state.readAgain();
-    return done.ok
-      ? c.redirect('/undo?told=undone', 303)
-      : desk.page(c, 'Undo', undoPage(runs, token, done.problem), 409);
-  });
+/** A file of the cabinet as text: everything it may hold, with the checks of `check`. */
+function textPage(
+  to: string,
+  token: string,
+  text: string,
+  digest: string,
+  problems: readonly string[],
+  stale: string | null,
+): Html {
+  return html`${
+    stale === null
+      ? ''
+      : html`<div class="problem" role="alert">
+          <p>The file has been changed meanwhile. Nothing was written; your text is below. The file says now:</p>
+          <pre>${stale}</pre>
+        </div>`
+  }
+  ${
+    problems.length === 0
+      ? ''
+      : html`<div class="problem" role="alert">
+          <p>Nothing was written:</p>
+          <ul>
+            ${problems.map((says) => html`<li>${says}</li>`)}
+          </ul>
+        </div>`
+  }
+  ${postForm(
+    to,
+    token,
+    html`<input type="hidden" name="digest" value="${digest}" />
+      <label for="text">The whole file</label>
+      <textarea
+        id="text"
+        name="text"
+        rows="${Math.min(40, text.split('\n').length + 4)}"
+        spellcheck="false"
+        class="whole"
+      >
+${text}</textarea>
+      <p class="doing"><button class="main" type="submit">Save</button></p>`,
+  )}`;
 }

@@ -7,7 +7,7 @@ import type { Desk } from '../route-helpers.ts';
 import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
 import { drawFields, labelOf, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
 import type { FormView } from '../form/form-parts.ts';
-import { aloudIn, datalists } from '../form/reading.ts';
+import { aloudIn, datalists } from '../form/read-aloud.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { calledById } from '../new-names.ts';

@@ -2,7 +2,7 @@ import { html } from 'hono/html';
 import { EXAMPLE } from '../../catalogue/ledger-totals.ts';
 import { KINDS } from '../../catalogue/fields/piece-fields.ts';
 import type { CabinetState } from '../cabinet-state.ts';
-import { datalists, typesList } from '../form/reading.ts';
+import { datalists, typesList } from '../form/read-aloud.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';
 import { seriesList } from './types-page.ts';

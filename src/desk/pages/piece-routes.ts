@@ -7,7 +7,7 @@ import type { Desk } from '../route-helpers.ts';
 import { draftNote, draftOf, forgetDraft, postedDraft } from '../drafts.ts';
 import type { Html } from '../frame.ts';
 import { labelOf, drawFields, isInUse, problemsNote, shownOf, staleNote } from '../form/form-parts.ts';
-import { aloudIn, datalists, rowNamed, typesList } from '../form/reading.ts';
+import { aloudIn, datalists, rowNamed, typesList } from '../form/read-aloud.ts';
 import { calledById } from '../new-names.ts';
 import { savePiece } from '../save-piece.ts';
 import type { PieceOnDesk } from '../save-piece.ts';

@@ -12,7 +12,7 @@ import { FORBIDDEN, foundIn, postedOf, text, told, writeUnlessWrong } from '../r
 import type { Desk } from '../route-helpers.ts';
 import { drawLeaf } from '../form/draw-leaf.ts';
 import type { Shown } from '../form/draw-leaf.ts';
-import { aloudIn, datalists } from '../form/reading.ts';
+import { aloudIn, datalists } from '../form/read-aloud.ts';
 import type { Posted } from '../form/leaves.ts';
 import { postForm } from '../frame.ts';
 import type { Html } from '../frame.ts';

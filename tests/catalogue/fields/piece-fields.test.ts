@@ -5,7 +5,7 @@ import { PIECE_ROWS, UNSURE_FIELDS } from '../../../src/catalogue/fields/piece-f
 import type { FieldFacts, PieceFacts, Rows } from '../../../src/catalogue/fields/row.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
 import { BLANKS } from '../../../src/catalogue/schema/fields.ts';
-import { whereSchema } from '../../../src/catalogue/schema/goals.ts';
+import { whereSchema } from '../../../src/catalogue/schema/sets-and-eras.ts';
 import { pieceSchema } from '../../../src/catalogue/schema/piece.ts';
 import { PIECE_ORDER } from '../../../src/catalogue/write/write-piece.ts';
 import { readYaml } from '../../../src/catalogue/yaml.ts';

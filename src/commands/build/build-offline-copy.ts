@@ -6,9 +6,9 @@ import type { Outcome } from '../../core/outcome.ts';
 import { good, refuse } from '../../core/outcome.ts';
 import { makeHallCopy } from '../../publish/offline-copy/make-offline-copy.ts';
 import { FRONT } from '../../publish/offline-copy/places.ts';
-import type { BuildRequest } from './build-site.ts';
-import { counted, leaksIn, makeSite, shownFolder } from './make-site.ts';
-import { aloneIn, putFolder, MARKS, refuseFolder } from './put-folder.ts';
+import type { BuildRequest } from '../parts/build-site.ts';
+import { counted, leaksIn, makeSite, shownFolder } from '../parts/make-site.ts';
+import { aloneIn, putFolder, MARKS, refuseFolder } from '../parts/put-folder.ts';
 
 export type OfflineCopyRequest = Omit<BuildRequest, 'out'> & {
   /** The id of the exhibit that is shown first; null for the whole catalogue. */

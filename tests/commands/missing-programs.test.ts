@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
-import { missingPrograms } from '../../../src/commands/parts/missing-programs.ts';
+import { missingPrograms } from '../../src/commands/test/missing-programs.ts';
 
 /** A folder with programs of these names in it. */
 function folderWith(...programs: readonly string[]): string {

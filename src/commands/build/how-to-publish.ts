@@ -1,5 +1,5 @@
-import type { Built } from './build-site.ts';
-import { shownFolder } from './make-site.ts';
+import type { Built } from '../parts/build-site.ts';
+import { shownFolder } from '../parts/make-site.ts';
 
 const KINDS = ['git', 'files', 'stick'] as const;
 export type HostKind = (typeof KINDS)[number];
