@@ -35,9 +35,9 @@ const known = new Map<string, Currency>();
 export function currencyOf(code: string): Currency {
   const held = known.get(code);
   if (held !== undefined) return held;
-  const { signs, words } = WRITTEN[code] ?? { signs: code.toLowerCase() };
+  const { signs, words } = WRITTEN[code] ?? {};
   const made = {
-    isSigned: sides(`${code.toLowerCase()}|${signs}`, '[.: ]{0,2}'),
+    isSigned: sides([code.toLowerCase(), ...(signs === undefined ? [] : [signs])].join('|'), '[.: ]{0,2}'),
     // "The troy pound. 16 grains" is no amount of pounds.
     isNamed: words === undefined ? () => false : sides(words, '[: ]{0,2}'),
   };

@@ -224,5 +224,5 @@ function rightsOf(pictures: readonly IiifPicture[]): { readonly rights?: string 
 }
 
 function textOf(value: { readonly text: string } | string | null | undefined): string | null {
-  return value === null || value === undefined || isBlank(value) || typeof value === 'string' ? null : value.text;
+  return typeof value === 'object' && value !== null ? value.text : null;
 }

@@ -50,13 +50,9 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
   const [date, weight, size] = [known(piece.date), known(piece.weight), known(piece.size)];
   const span = size === null ? null : sizeSpan(size);
   const dates = date === null || !isCertain(piece, 'date') ? {} : datesForOthers(date);
-  const stated = isCertain(piece, 'ruler') ? namedIn(piece.rulers) : [];
-  const struckFor = isCertain(piece, 'struck-for') ? piece.struckFor : [];
-  const rulers = (named: readonly Named[]): readonly object[] =>
-    named.map(({ id, name }) => entity(at.ruler(id), name, at.sameAs('rulers', id)));
   const mint = namedIn(isCertain(piece, 'mint') ? piece.mint : null)[0];
-  const denomination = namedIn(isCertain(piece, 'denomination') ? piece.denomination : null)[0];
   const place = mint === undefined ? undefined : entity(at.mint(mint.id), mint.name, at.sameAs('mints', mint.id));
+  const metal = isCertain(piece, 'metal') ? wordOf(piece.metal) : undefined;
   const hasDesign = (side: PublicPiece['obverse']): string[] => (side?.design === undefined ? [] : [side.design]);
   return drop({
     '@context': CONTEXT,
@@ -68,19 +64,50 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
     description: [...hasDesign(piece.obverse), ...hasDesign(piece.reverse)].join('. ') || undefined,
     inLanguage: collection.language,
     license: collection.licence ?? undefined,
-    artform: piece.kind === 'unknown' ? undefined : piece.kind,
-    artMedium: wordOf(piece.metal),
+    artform: piece.kind === 'unknown' || !isCertain(piece, 'kind') ? undefined : piece.kind,
+    artMedium: metal,
     dateCreated: dates.dateCreated,
     temporalCoverage: dates.temporalCoverage,
     'dcterms:date': dates.edtf === undefined ? undefined : { '@type': 'edtf:EDTF', '@value': dates.edtf },
     locationCreated: place === undefined ? undefined : { '@type': 'Place', ...place },
-    creator: piece.makers.map(({ name, role }) => ({ '@type': 'Person', name, jobTitle: role })),
+    creator: (isCertain(piece, 'makers') ? piece.makers : []).map(({ name, role }) => ({
+      '@type': 'Person',
+      name,
+      jobTitle: role,
+    })),
     weight: weight === null ? undefined : quantity(weight.grams, 'GRM'),
     width: span === null ? undefined : quantity(span.width, 'MMT'),
     height: span === null ? undefined : quantity(span.height, 'MMT'),
-    citation: piece.references.map((reference) => formatReference(reference, reference.cited)),
+    citation: (isCertain(piece, 'references') ? piece.references : []).map((reference) =>
+      formatReference(reference, reference.cited),
+    ),
     image: at.pictures,
     isPartOf: { '@type': 'Collection', '@id': at.site, name: collection.title },
+    ...nomismaFacts(piece, at, { place, metal, span }),
+  });
+}
+
+/** What only numismatics has words for: authorities, material and type, and Nomisma's own measures. */
+function nomismaFacts(
+  piece: PublicPiece,
+  at: LinkedAddresses,
+  {
+    place,
+    metal,
+    span,
+  }: {
+    readonly place: object | undefined;
+    readonly metal: string | undefined;
+    readonly span: ReturnType<typeof sizeSpan> | null;
+  },
+): Readonly<Record<string, unknown>> {
+  const weight = known(piece.weight);
+  const stated = isCertain(piece, 'ruler') ? namedIn(piece.rulers) : [];
+  const struckFor = isCertain(piece, 'struck-for') ? piece.struckFor : [];
+  const rulers = (named: readonly Named[]): readonly object[] =>
+    named.map(({ id, name }) => entity(at.ruler(id), name, at.sameAs('rulers', id)));
+  const denomination = namedIn(isCertain(piece, 'denomination') ? piece.denomination : null)[0];
+  return {
     'nmo:hasStatedAuthority': rulers(stated),
     'nmo:hasAuthority': rulers(struckFor.length > 0 ? struckFor : isActual(piece) ? stated : []),
     'nmo:hasIssuer': isCertain(piece, 'issuer') ? wordOf(piece.issuer) : undefined,
@@ -89,7 +116,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
       denomination === undefined
         ? undefined
         : drop({ name: denomination.name, sameAs: at.sameAs('denominations', denomination.id) }),
-    'nmo:hasMaterial': isCertain(piece, 'metal') ? wordOf(piece.metal) : undefined,
+    'nmo:hasMaterial': metal,
     // What imitates a type is no specimen of it.
     'nmo:hasTypeSeriesItem': (isCopy(piece) ? [] : piece.types)
       .filter(({ sure }) => sure === 'certain')
@@ -99,7 +126,7 @@ export function jsonLd(piece: PublicPiece, at: LinkedAddresses, collection: Link
     'nmo:hasDiameter': span === null || span.width !== span.height ? undefined : decimal(span.width),
     'nmo:hasObverse': sideOf(piece.obverse),
     'nmo:hasReverse': sideOf(piece.reverse),
-  });
+  };
 }
 
 /** Whether the name on a piece is also the name of whoever had it struck: not on copies and counterfeits, or where that is doubtful. */

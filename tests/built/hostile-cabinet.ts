@@ -146,6 +146,11 @@ export function takeOut(cabinet: HostileCabinet, { kind, file, field }: Problem)
   for (const step of path) at = typeof at === 'object' ? (at as Facts)[step] : undefined;
   if (typeof at !== 'object') return;
   const inner = at as Facts;
+  // Either end may be a date that a string happens to be.
+  if (kind === 'range-reversed') {
+    Object.assign(inner, { from: PLAIN['from'], to: PLAIN['to'] });
+    return;
+  }
   const plain = PLAIN[last];
   if (plain !== undefined && inner[last] !== plain) inner[last] = plain;
   else if (Array.isArray(at)) (at as Written[]).splice(Number(last), 1);

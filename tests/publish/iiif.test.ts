@@ -148,6 +148,10 @@ test('an exhibit has ranges for its cases and groups that show something', () =>
   ];
   const made = exhibitManifest({ title: 'Show', scope: 'What', cases }, AT, 'de', { by: 'Photograph' });
   expect(made).toMatchObject({
+    '@context': 'http://iiif.io/api/presentation/3/context.json',
+    id: AT.manifest,
+    homepage: [{ id: AT.page, type: 'Text', label: { de: ['Show'] }, format: 'text/html' }],
+    thumbnail: [{ id: PICTURE.thumbnail?.address }],
     label: { de: ['Show'] },
     summary: { de: ['What'] },
     rights: CC0,

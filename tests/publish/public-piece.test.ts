@@ -46,6 +46,7 @@ tags: [first]
 as-written: { weight: UNREAD }
 formerly: full-of-old
 prefer: 2
+metal-value: yes
 ---
 Its story.
 `;
@@ -73,7 +74,7 @@ test('of a piece with every field its projection has each under its own name, an
     made: 'struck', faces: 'incuse-reverse', shape: 'round', treatments: ['pierced'], peculiarities: ['off-centre'], gradedBy: 'dealer',
     obverse: { design: 'A bust' }, edge: { design: 'Milled' }, altered: { host: 'Another' }, sure: { mint: 'probable' },
     provenance: [{ how: 'auction' }], found: { area: 'Plainshire' }, dies: { obverse: 'A1' }, tags: ['first'], formerly: ['full-of-old'],
-    prefer: 2, story: 'Its story.', years: { low: 1281, high: 1281 },
+    prefer: 2, metalValue: 'yes', story: 'Its story.', years: { low: 1281, high: 1281 },
     pictures: [{ face: 'detail-1', alt: null, by: null, licence: null }, { face: 'obverse', alt: 'A king', by: 'Me', licence: 'CC0-1.0' }],
   }); // prettier-ignore
   expect(
@@ -109,7 +110,7 @@ test('what is not recorded is null, and what was written as a blank is that blan
     listed: true, status: 'kept', rulers: null, struckFor: [], issuer: null, mint: null, makers: [], denomination: null, date: null,
     dated: null, references: [], metal: null, fineness: null, weight: null, size: null, thickness: null, axis: null, made: null,
     faces: 'two', shape: null, treatments: [], peculiarities: [], grade: null, gradedBy: null, problem: null, obverse: null,
-    reverse: null, edge: null, altered: null, sure: {}, provenance: [], found: null, dies: null, tags: [], formerly: [], prefer: null,
+    reverse: null, edge: null, altered: null, sure: {}, provenance: [], found: null, dies: null, tags: [], formerly: [], prefer: null, metalValue: null,
     story: '', pictures: [], years: null, fineGrams: null,
   }); // prettier-ignore
   expect(shown('blank')).toMatchObject({ rulers: 'none', mint: 'unknown', denomination: 'none', date: 'unknown', metal: 'none', weight: 'unknown', years: null, fineGrams: null }); // prettier-ignore
@@ -124,3 +125,55 @@ test('where it falls in an era goes by where it was made or found, and how sure 
   expect(Object.keys(shown('full')?.eras ?? {})).toEqual(['plain-eras']);
   expect(shown('full')?.eras['plain-eras']).not.toEqual(shown('bare')?.eras['plain-eras']);
 });
+
+// A scheme of one place, with a period that is its ruler's; in 1290 another began.
+const LOCAL = `title: Local
+source: A plain book
+applies-to: [Plainshire]
+ends: inclusive
+periods:
+  - { id: theirs, name: Theirs, from: 1280, to: 1290, rulers: [plain-king] }
+  - { id: later, name: Later, from: 1290, to: 1400 }
+`;
+test.for([
+  ['ruler: plain-king\nmint: plain-town\n', ['theirs'], undefined],
+  ['mint: plain-town\n', ['theirs', 'later'], undefined],
+  ['ruler: none\nmint: plain-town\n', ['theirs', 'later'], undefined],
+  ['ruler: plain-king\nsure: { ruler: probable }\nmint: plain-town\n', ['theirs', 'later'], undefined],
+  ['ruler: plain-king\nstruck-for: hidden-king\nmint: plain-town\n', ['theirs', 'later'], undefined],
+  ['ruler: hidden-king\nstruck-for: plain-king\nmint: plain-town\n', ['theirs'], undefined],
+  ['ruler: hidden-king\nstruck-for: plain-king\nsure: { struck-for: possible }\nmint: plain-town\n', ['theirs', 'later'], undefined],
+  ['ruler: plain-king\nmint: plain-town\nsure: { mint: possible }\n', ['theirs'], 'perhaps'],
+  ['ruler: plain-king\nmint: other-town\n', ['theirs'], 'perhaps'],
+  ['ruler: plain-king\nfound: { area: Plainshire }\n', ['theirs'], undefined],
+] as const)('with %j it is of the periods %j, and that scheme applies %s', ([facts, periods, applies]) => {
+  const of = changed(folder, {
+    'eras/local.yaml': LOCAL,
+    'mints/other-town.yaml': 'name: Other Town\n',
+    'pieces/bare/piece.md': `---\nnumber: "0100"\ntitle: B\nkind: coin\ndate: 1290\n${facts}---\n`,
+  });
+  const all = linkRecords(readCabinet(of).records);
+  const piece = all.pieces.find(({ id }) => id === 'bare') ?? expect.fail('none');
+  const placed = publicPiece(piece, all)?.eras['local'];
+  expect(placed?.periods.map(({ id }) => id)).toEqual(periods);
+  expect(placed?.applies).toBe(applies);
+}); // prettier-ignore
+
+test('a drawing is said to be one, and a type has its label, its series, and whether that has dies', () => {
+  const typed = (dies: string) => {
+    const of = changed(folder, {
+      'pieces/bare/piece.md': '---\nnumber: "0100"\ntitle: B\nkind: coin\ntype: 3b\nphotographs: { obverse: { what: drawing }, reverse: { by: Me } }\n---\n',
+      'pieces/bare/obverse.jpg': '',
+      'pieces/bare/reverse.jpg': '',
+      'types/pence/series.yaml': 'title: Plain pence\nsource: { work: plain-book }\nshared: { denomination: penny }\nlevels: [class]\n',
+      'types/pence/types.csv': 'id,broader,level,label\n3b,,class,Class 3b\n',
+      ...(dies === '' ? {} : { 'types/pence/dies.csv': `obverse,reverse,type,coins\n${dies}` }),
+    });
+    const all = linkRecords(readCabinet(of).records);
+    return publicPiece(all.pieces.find(({ id }) => id === 'bare') ?? expect.fail('none'), all);
+  };
+  const plain = { series: 'pence', id: '3b', label: 'Class 3b', seriesTitle: 'Plain pence', sure: 'certain', how: 'said' };
+  expect(typed('')?.types).toEqual([plain]);
+  expect(typed('A1,b2,3b,4\n')?.types).toEqual([{ ...plain, hasDies: true }]);
+  expect(typed('')?.pictures.map(({ face, what }) => [face, what])).toEqual([['obverse', 'drawing'], ['reverse', undefined]]);
+}); // prettier-ignore
