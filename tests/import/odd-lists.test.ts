@@ -125,6 +125,9 @@ test.for([
   ['a set', 'Maundy set', '', /^row 2: this speaks of several pieces/],
   ['some', '10 Pfennig 4x', '', /^row 2: this speaks of several pieces/],
   ['a lot in a note', '10 francs', 'lot de 6', /^row 2: this speaks of several pieces/],
+  ['two in a note that begins so', '5 marks', '2x: D and G', /^row 2: this speaks of several pieces/],
+  ['one that is sold', 'Penny', 'sold 2021 to a friend', /^row 2: this may tell that the piece is no longer here/],
+  ['an imitation', 'Penny', 'contemporary imitation?', /^row 2: this speaks of a copy, an imitation/],
   ['a lot in a German note', '10 DM', '4 St. im Etui', /^row 2: this speaks of several pieces/],
   [
     'damage in a note that stays private',
@@ -143,6 +146,15 @@ test.for([
     'always: { kind: medal }\ntitle: "{denomination}"\ncolumns: { No: number, What: denomination, Remarks: ledger notes }\n',
   );
   expect(plan.remarks.filter((one) => says.test(one))).toHaveLength(1);
+});
+
+// Common practice: lists of swaps count the pieces of a row.
+test('a row that a column of quantities counts as several is told of', async () => {
+  const { plan } = await imported(
+    'No,What,Qty\n1,5 agorot,4\n2,1 lira,1\n',
+    'always: { kind: coin }\ncolumns: { No: number, What: denomination }\n',
+  );
+  expect(plan.remarks.map((one) => one.slice(0, 36))).toEqual(['row 2: this speaks of several pieces']);
 });
 
 // Common practice: a fault is a part of the condition, and a page that leaves it out says too much.

@@ -73,7 +73,7 @@ const UNGRADED = [
   'not graded', 'ungraded', 'no grade', 'n/g', 'unbewertet', 'non class[ée]e?', 'non classificat[ao]', 'sin clasificar',
 ]; // prettier-ignore
 const NOT_GRADED = new RegExp(String.raw`^(?:${UNGRADED.join('|')})(?:[:,; ]+\(?(.+?)\)?)?$`, 'i');
-const DETAILS = /^(.+?),? \(?(?:details?|detail grade)\)?(?:[:,;. -]+\(?(.+?)\)?)?$/i;
+const DETAILS = /^(.+?),? \(?(?:details?|det\.?|detail grade)\)?(?:[:,;. -]+\(?(.+?)\)?)?$/i;
 const COLOUR_AFTER = /^(.+\d\+?) ?(rd|rb|bn|pl|dpl|dmpl|prooflike|cam|dcam|ucam|(?:deep |ultra )?cameo)$/i;
 /** `Ch XF 5/5 - 4/5`: on ancient coins the strike stands first, then the surface. Common practice. */
 const TWICE_OUT_OF_FIVE = /,? ([1-5])\/5[ ,;-]{1,3}([1-5])\/5(?=$|[ ,;])/;

@@ -1,5 +1,6 @@
 import type { NamedInSheet } from '../plan/draft.ts';
 import { plainLetters } from '../../core/file-id.ts';
+import { formatInLine } from '../../catalogue/write/write-yaml.ts';
 import type { Said } from './cell-result.ts';
 import { besideName } from './beside-name.ts';
 import { fact, unread } from './cell-result.ts';
@@ -69,8 +70,8 @@ const PHRASE = new RegExp(`(?:^|\\s)(?:${DESCRIBING})(?=\\s|$)`, 'iu');
 const BY_WATER = /\s(?:on the|upon|am|an der|sur|sul|sull)\s?\p{Lu}/u;
 const OF_SOMEBODY = /\s(?:of|von|des|du|de|di)\s+(?:the\s+)?\p{Lu}/u;
 
-/** A mint's letter, several of them, or a place in two or three letters and a stop: `A`, `D, F, G, J`, `CA`, `Wü.` */
-const IN_SHORT = /^(?:\p{Lu}{1,2}(?:\s*[,/+-]\s*\p{Lu}{1,2})*|\p{Lu}\p{Ll}{1,2}\.)$/u;
+/** A mint's letter or sign, several of them, or a place in two or three letters and a stop: `A`, `(m)`, `•`, `D, F, G, J`, `CA`, `Wü.` */
+const IN_SHORT = /^[([]?(?:\p{Lu}{1,2}(?:\s*[,/+-]\s*\p{Lu}{1,2})*|\p{Lu}\p{Ll}{1,2}\.|\p{L}|\P{L}+)[)\]]?$/u;
 /** One of two places or denominations: `London or Canterbury`, `Dupondius/As`. For rulers, who may also rule together, it is asked later. */
 const EITHER = /\s(?:or|oder|ou|eller)\s|\p{L}{3}\/\p{L}{3}/u;
 /** Said of a ruler who was dead when the piece was struck. */
@@ -85,7 +86,7 @@ function noName(text: string, field: Named): string | null {
   if (PHRASE.test(text))
     return `"${text}" is more than a name. Write the ${field} alone, and the rest where it belongs.`;
   if (field === 'mint' && IN_SHORT.test(text))
-    return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${text}: the name of the place }.`;
+    return `"${text}" is a mint in short, and several places have used it. Write the place, or what it stands for under words: in the mapping, as in mint: { ${formatInLine(text)}: the name of the place }.`;
   if (field !== 'ruler' && EITHER.test(text))
     return `"${text}" leaves open which. Write the more likely one with a question mark behind it, or leave it out.`;
   if (MANY.test(text)) return `"${text}" names none. Leave it out, or write which.`;

@@ -84,6 +84,26 @@ export function fieldQuestion(doubt: string, key: string, example: string, curre
   };
 }
 
+/** Asks of a column headed by the short name of a book, `KM#` or `RIC`, whether its numbers are that book's. */
+export function bookQuestion(key: string, book: string, example: string): Question {
+  const ways: readonly (readonly [string, string])[] = [
+    [`numbers in the book ${book}`, `reference to ${book}`],
+    ['references that name their books themselves', 'references'],
+    ['the number of a certificate (private)', 'ledger certificate'],
+    ['something else (private)', 'ledger'],
+  ];
+  return {
+    id: `column ${key}`,
+    asks: `The column "${key}": does it hold numbers in a book?`,
+    choices: ways.flatMap(([says, reading]): readonly Choice[] => {
+      const read = parseReading(reading);
+      return read.ok ? [{ answer: says, change: { columns: [{ heading: key, readings: [read.value] }] } }] : [];
+    }),
+    example,
+    otherwise: 'It stays in the ledger under its own heading.',
+  };
+}
+
 function withCurrency(reading: Reading, currency: string | null): Reading {
   const isSum = reading.kind === 'ledger' && (reading.column === 'cost' || reading.column === 'value');
   return isSum && currency !== null && /^[A-Z]{3}$/.test(currency) ? { ...reading, currency } : reading;

@@ -105,7 +105,7 @@ export const GRAINS: ReadonlySet<string> = new Set(UNIT_WORDS['gr ']);
 
 /** What a heading means, its unit apart: `Weight (g)`, `Gewicht in Gramm`, `Ø mm`, `price_eur`. */
 export function matchHeading(heading: string): Matched {
-  const { bare, unit } = withoutUnit(heading);
+  const { bare, unit } = orUnitAlone(heading);
   const row = rowOf(heading) ?? rowOf(bare);
   if (row === undefined) {
     const column = privateBy(heading);
@@ -119,6 +119,12 @@ export function matchHeading(heading: string): Matched {
   return row.kind === 'doubtful'
     ? { kind: 'doubtful', doubt: to, languages, unit }
     : { kind: 'field', field: to, languages, unit };
+}
+
+/** A heading without its unit; one that is a unit and nothing else, as `mm`, is that of its column. */
+function orUnitAlone(heading: string): ReturnType<typeof withoutUnit> {
+  const alone = UNIT_OF.get(heading.trim().toLowerCase().replace(/\.$/, ''));
+  return alone === undefined ? withoutUnit(heading) : { bare: heading, unit: alone };
 }
 
 /** Letters that stand for an umlaut, as in Muenzstaette, are tried too. */

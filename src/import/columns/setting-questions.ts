@@ -125,7 +125,8 @@ export function wholeQuestions(columns: readonly ReadColumn[], rows: number): re
   const numbers = columns.find(({ readings }) =>
     readings.some((reading) => reading.kind === 'field' && reading.field === 'number'),
   );
-  const missing = numbers === undefined ? rows : numbers.cells.filter(({ text }) => text === '').length;
+  const inPattern = numbers === undefined && has('number');
+  const missing = inPattern ? 0 : numbers === undefined ? rows : numbers.cells.filter(({ text }) => text === '').length;
   // A column that numbers each row may be what numbers the pieces.
   const candidate =
     numbers === undefined

@@ -1,7 +1,7 @@
 import type { SheetCell } from '../sheets/sheet.ts';
 import type { Language, Reading } from './mapping.ts';
 import { matchHeading } from './match-heading.ts';
-import { fieldQuestion, privateQuestion } from './column-questions.ts';
+import { bookQuestion, fieldQuestion, privateQuestion } from './column-questions.ts';
 import { filled, looksPaid, numbersEachRow, saysKinds, tellsStriking } from './detect-conventions.ts';
 import type { Question } from './question.ts';
 import { isField, UNITS } from './targets.ts';
@@ -64,9 +64,16 @@ export function suggestColumn(heading: string, key: string, cells: readonly Shee
   }
   const work = lists.works.find((name) => name.toLowerCase() === heading.trim().toLowerCase().replace(/\.$/, ''));
   if (work !== undefined) return column([{ kind: 'reference', work: heading.trim() }]);
+  const book = BOOK.exec(heading.trim())?.[1];
+  if (book !== undefined && said.filter(({ text }) => IN_A_BOOK.test(text)).length * 2 >= Math.max(1, said.length))
+    return column([{ kind: 'ledger' }], [bookQuestion(key, book, example)]);
   const named = NAMED.find(([list]) => areMostlyOf(lists[list], said));
   return named === undefined ? column([{ kind: 'ledger' }]) : asked(named[1], { kind: 'ledger' });
 }
+
+/** The short name of a book over a column: `KM#`, `RIC`, `Y no.` */
+const BOOK = /^(\p{Lu}{1,4}|Cr)[ .]*(?:#|n[or]s?\.?|n[°º])?$/u;
+const IN_A_BOOK = /^(?:\p{L}{1,4}\.? ?)?#? ?\d+[\p{L}\d./-]*$/u;
 
 const NAMED = [
   ['rulers', 'ruler'],

@@ -91,7 +91,7 @@ export function oddRows(pieces: readonly PlacedPiece[], cells: ReadonlyMap<numbe
     });
     const isDamaged = facts['problem'] === undefined && hasFault(ledger);
     const title = words(facts['title']) ?? '';
-    const isSeveral = SEVERAL.test(title) || texts.some((text) => COUNTED.test(text)) || (SET.test(title) && title.length <= LONGEST);
+    const isSeveral = countsSeveral(ledger) || SEVERAL.test(title) || texts.some((text) => COUNTED.test(text)) || (SET.test(title) && title.length <= LONGEST);
     return [...told, ...(isDamaged ? [{ row, says: HIDDEN_FAULT }] : []), ...(isSeveral ? [{ row, says: 'speaks of several pieces, and becomes one. Give each a row of its own, or a title that says it is a lot' }] : [])];
   });
   return grouped(found, ({ says }) => says).map((some) => {
@@ -99,6 +99,24 @@ export function oddRows(pieces: readonly PlacedPiece[], cells: ReadonlyMap<numbe
     return `${rowsIn(some)}: ${some.length === 1 ? 'this' : 'each'} ${says}. Change the sheet, or the files once they are written.`;
   });
 } // prettier-ignore
+
+/** Headings over how many pieces a row stands for. */
+const QUANTITY =
+  `qty, quantity, count, pieces, no of coins, no of pieces, anzahl, stück, stückzahl, menge, quantità, q tà, pezzi, quantité, qté, nombre,
+  cantidad, cant, piezas, aantal, stuks`.split(/,\s*/);
+
+function countsSeveral(ledger: PlacedPiece['ledger']): boolean {
+  return Object.entries(ledger).some(
+    ([column, text]) =>
+      Number(text) > 1 &&
+      QUANTITY.includes(
+        column
+          .toLowerCase()
+          .replace(/[^\p{L}]+/gu, ' ')
+          .trim(),
+      ),
+  );
+}
 
 const HIDDEN_FAULT =
   'names damage or another fault in what stays private, and its page would show a piece without one. Say it under problem';

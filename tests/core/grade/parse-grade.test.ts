@@ -189,6 +189,7 @@ describe('problems', () => {
     ['EF details, cleaned', 'cleaned'],
     ['AU details (scratched)', 'scratched'],
     ['AU-55 details', 'not said which'],
+    ['AU-55 det. cleaned', 'cleaned'],
     ['VF, cleaned', 'cleaned'],
     // Without a comma, as lists and spreadsheets have it. Common practice.
     ['VF-30 cleaned', 'cleaned'],

@@ -171,6 +171,8 @@ describe('a cell', () => {
     ['metal', 'silver plated', 'no metal known here'],
     ['metal', 'AR/AE', 'names several metals'],
     ['mint', 'London or Canterbury', 'leaves open which'],
+    ['mint', '(m)', 'a mint in short'],
+    ['mint', '•', 'a mint in short'],
     ['mint', 'Byzantium/Constantinople', 'leaves open which'],
     ['denomination', 'dupondius oder as', 'leaves open which'],
     ['date', '1???', '1XXX'],

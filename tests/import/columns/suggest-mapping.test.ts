@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { parseMapping } from '../../../src/import/columns/parse-mapping.ts';
 import { formatReading } from '../../../src/import/columns/parse-column-rule.ts';
 import { answer } from '../../../src/import/columns/question.ts';
 import { readRows } from '../../../src/import/cells/read-rows.ts';
-import { suggestMapping } from '../../../src/import/columns/suggest-mapping.ts';
+import { openQuestions, suggestMapping } from '../../../src/import/columns/suggest-mapping.ts';
 import { readCsv } from '../../../src/catalogue/csv.ts';
 import { piecesCsv } from '../../../src/publish/pieces-csv.ts';
 import { sheetOf } from './sheet-of.ts';
@@ -66,6 +67,25 @@ test('a column called From is of years or of sellers, and a heading lends its cu
     ['2', '1307', '1327'],
   ];
   expect(suggested(['No.', 'From', 'To'], years).columns).toMatchObject({ From: 'date from', To: 'date to' });
+});
+
+test('a heading that is a unit gives it, one that is short for a book asks, and a number in a pattern numbers the rows', () => {
+  const rows = [
+    ['1', '38', 'KM 5.1'],
+    ['2', '23.5', 'Y 46'],
+  ];
+  const { columns, questions } = suggested(['No.', 'mm', 'KM#'], rows);
+  expect(columns).toMatchObject({ mm: 'diameter in mm', 'KM#': 'ledger' });
+  const [asked] = questions.filter(({ id }) => id === 'column KM#');
+  expect(asked?.choices.map(({ change }) => change.columns?.[0]?.readings.map(formatReading))).toEqual([
+    ['reference to KM'],
+    ['references'],
+    ['ledger certificate'],
+    ['ledger'],
+  ]);
+  const mapping = parseMapping('always: { kind: coin }\ncolumns: { Title: "{denomination} {number}" }\n');
+  const sheet = sheetOf(['Title'], [['Penny 7']]);
+  expect(mapping.ok && openQuestions(sheet, mapping.value).questions.map(({ id }) => id)).toEqual([]);
 });
 
 test('a sheet in German is read in German', () => {
