@@ -19,7 +19,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
   return {
     cabinet: records.cabinet?.fields ?? {
       title: 'A cabinet', keeper: '', language: 'en', robots: 'all', tiles: 'no', demo: 'no', units: 'metric', currency: 'GBP', 'metal-prices': [],
-      'metal-values': 'bullion',
+      'metal-values': 'bullion', 'metal-totals': 'no',
       areas: [], realms: [],
     }, // prettier-ignore
     pieces: records.pieces

@@ -48,7 +48,11 @@ export type PublicPiece = {
   readonly struckFor: readonly Named[];
   readonly issuer: string | null;
   readonly mint: (Named & { readonly area: string | null }) | Blank | null;
-  readonly makers: readonly { readonly name: string; readonly role: string }[];
+  readonly makers: readonly {
+    readonly name: string;
+    readonly role: string;
+    readonly on?: 'obverse' | 'reverse' | undefined;
+  }[];
   readonly denomination: Named | Blank | null;
   readonly date: PieceFields['date'] | null;
   readonly dated: string | null;

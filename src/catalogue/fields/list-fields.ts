@@ -54,7 +54,7 @@ const ASKED = {
   area: several('Area', 'The area its mint is in, or a wider one.'),
   realm: several('Realm', 'What its ruler ruled, or a wider realm.'),
   dynasty: several('Dynasty', 'The family of its ruler.'),
-  references: several('Number in a book', 'The key of a work and the number: north 1018.'),
+  references: several('Number in a book', 'The key of a work and the number: north 1017.'),
   type: several('Type', 'A type of your series; narrower types count too.'),
   die: several('Die', 'obverse A1, reverse b3, or the pair A1-b3.'),
   tag: several('Tag', 'Your own tags.'),
@@ -235,6 +235,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     areas: rows('Areas', 'Areas that lie within wider ones, for sets.', WITHIN),
     realms: rows('Realms', 'Realms that lie within wider ones, for sets.', WITHIN),
     'metal-values': choice('Metal values', 'bullion: of ingots, hacksilver and what has the tag bullion; all; none.', ['bullion', 'all', 'none'], 'bullion'),
+    'metal-totals': choice('Metal totals', 'yes: the page of measures adds up the fine gold and silver that is here. Anyone can read it.', YES_NO, 'no'),
     'metal-prices': rows('Metal prices', 'Your own, a troy ounce, each with its day and source.', {
       metal: line('Metal', 'silver, gold …'),
       price: line('Price', 'A troy ounce: 24.10 GBP.', { reads: 'money' }),

@@ -99,7 +99,7 @@ export function pieceRows(context: DateContext = {}, gr?: 'grains' | 'grams') {
     }),
     references: row(z.array(words).optional(), {
       label: 'References', control: 'lines', reads: 'reference', seen: 'data', doubted: true, asked: ['references'],
-      targets: ['references', 'reference work', 'reference number'], example: '[north 1018, cf. withers 23a]',
+      targets: ['references', 'reference work', 'reference number'], example: '[north 1017, cf. withers 23a]',
       says: 'The books that describe it: a book by its key or short name, then the number printed there. `[]`: looked for, in none.',
     }),
     metal: row(orBlank(words).optional(), {

@@ -10,6 +10,7 @@ export const EVIDENCE = [
   'plate-match', 'museum-number', 'document', 'ticket', 'published', 'statement', 'inference',
 ] as const; // prettier-ignore
 const YES_NO = ['yes', 'no'] as const;
+const FACES = ['obverse', 'reverse'] as const;
 const PICTURES = ['photograph', 'drawing'] as const;
 
 /** What stands on one side of a piece: `obverse`, `reverse`, `edge`. */
@@ -31,6 +32,10 @@ export const MAKER = {
   name: row(words, { label: 'Name', control: 'line', example: 'Davi', says: 'Who it was.' }),
   role: row(words, {
     label: 'Role', control: 'line', example: 'moneyer', says: 'moneyer, engraver, medallist, die-sinker, artist.',
+  }),
+  on: row(z.enum(FACES).optional(), {
+    label: 'Of which side', control: 'choice', choices: FACES, example: 'reverse',
+    says: 'The side that is this maker’s work, where not both are.',
   }),
 }; // prettier-ignore
 
@@ -91,6 +96,9 @@ export function doneRows(context: DateContext) {
 export function alteredRows(context: DateContext) {
   const done = doneRows(context);
   return {
+    became: row(words.optional(), {
+      label: 'Now', control: 'line', example: 'Love token', says: 'What it is now, as its ticket is headed.',
+    }),
     host: row(words, { label: 'Host', control: 'line', example: 'Penny of 1797', says: 'The piece it was made from.' }),
     'host-ruler': row(id.optional(), {
       label: 'Host’s ruler', control: 'name', list: 'rulers', example: 'george-iii', says: 'The ruler of the host.',

@@ -69,6 +69,8 @@ export const cabinetSchema = z.strictObject({
   realms: z.array(within).default([]),
   /** Whose metal value pages show: of what is kept for its metal (ingots, hacksilver, the tag `bullion`), of `all`, or of `none`. */
   'metal-values': z.enum(['bullion', 'all', 'none']).default('bullion'),
+  /** Whether the page of measures adds up the fine gold and silver that is here: asked for, since it tells a thief how much there is. */
+  'metal-totals': z.enum(['yes', 'no']).default('no'),
   /** Your own metal prices, a troy ounce, each with its day and source. */
   'metal-prices': z
     .array(

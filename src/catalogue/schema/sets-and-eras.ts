@@ -53,7 +53,7 @@ const asked = {
   tag: values.optional(),
   shape: values.optional(),
   made: values.optional(),
-  /** A work and the number as printed there: `north 1018`. */
+  /** A work and the number as printed there: `north 1017`. */
   references: values.optional(),
   realm: values.optional(),
   /** An obverse die, a reverse die, or the pair: `obverse A1`, `reverse b3`, `A1-b3`. */

@@ -34,6 +34,34 @@ export function fineMetal(
   return { grams, troyOunces: { low: grams.low / TROY_OUNCE, high: grams.high / TROY_OUNCE }, assumed };
 }
 
+/** The figures of a legal fineness in carats or ounces: a mint was allowed a few thousandths either way. */
+const LEGAL_FIGURES = 3;
+
+/**
+ * To how many figures a product of a weight and a fineness is known: as many as the one of them that was written with fewer. A
+ * fineness in thousandths or as a decimal has those of its digits, any other three; a precision after a weight is none of it.
+ */
+export function figuresOf(weight: string, fineness: string): number {
+  const [said = ''] = weight.split(/±|\+\/?-/u);
+  const isInFigures = /^[\d.,\s–/-]+(?:%|‰)?$/u.test(fineness);
+  return Math.min(
+    ...digitsIn(said),
+    ...(isInFigures ? digitsIn(fineness.replace(/\/\s*1000?$/u, '')) : [LEGAL_FIGURES]),
+  );
+}
+
+/** Digits of each number in a text, without the noughts before the first other digit. */
+function digitsIn(text: string): readonly number[] {
+  const numbers = text.match(/\d[\d.,]*/gu) ?? [];
+  return numbers.map((number) => number.replace(/^[0.,]+|[.,]/gu, '').length).filter((digits) => digits > 0);
+}
+
+/** A range to so many figures, both ends with as many decimals as its high end has room for: `24`, `23.7 to 24.8`. */
+export function toFigures({ low, high }: Interval, figures: number): readonly [string, string] {
+  const decimals = Math.max(0, figures - 1 - Math.floor(Math.log10(high)));
+  return [low.toFixed(decimals), high.toFixed(decimals)];
+}
+
 /** What the owner says a troy ounce of fine metal is worth, on which day, and who says so. */
 export type MetalPrice = {
   /** Minor units of the currency (pence, cents) for one troy ounce, fine. */

@@ -9,7 +9,7 @@ export const aboutWords = {
   demo: {
     title: 'Everything here is invented',
     paragraphs: [
-      'The Circle, its keeper, the collectors of former days, the sales, tickets and letters, and every single piece in this cabinet are made up, to show what such a catalogue can be. Kings, mints, moneyers, weights, dates and books are not made up: they are facts, and where a figure is taken from a book the book is named.',
+      'The Circle, its keeper, the collectors of former days, the sales, tickets and letters, and every single piece in this cabinet are made up, to show what such a catalogue can be. The weights, sizes, grades and dies of the pieces are made up with them. The kings, mints and moneyers were real, and so are the books and the weight standards; where a fact was not checked against its book, the page marks it as probable or says so.',
       'The photographs are drawings. A program made them from the description of each piece, and the coins they show do not exist. They are dedicated to the public domain (CC0 1.0).',
     ],
   },
@@ -24,6 +24,7 @@ export const aboutWords = {
     'The ruler is the one named on the piece. Where it was struck for somebody else, the page says so, and the piece is listed under both.',
     'A count is a range where there is doubt: “27 to 30 of 42” means that twenty-seven places are filled for certain, and thirty if every doubtful piece is what it may be. A piece with a problem (a filler) fills a place until a better one comes, and is in neither number.',
     'A date is the years within which a piece was made, from the earliest to the latest. No middle is taken. A piece whose years overlap two periods belongs to neither for certain, and the page says so.',
+    'Where a piece was found, the page tells whether it was documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property. Of another old piece it says so only when a document proves it.',
     'A grade is kept in the words and on the scale in which it was given. On another scale it is a range, from all published tables that include it. There are no averages.',
     'A piece that was sold, given away or lost keeps its page and its address.',
     'A keeper may leave pieces out. They then have no page, no picture and no count here. A page may also be left out of every list and found only by those who were given its address.',

@@ -6,12 +6,11 @@ const isSame = (one: Interval, other: Interval): boolean => one.low === other.lo
 
 export const measuresWords = {
   title: 'Measures',
-  description:
-    'Grades by scale, weights against the standards, the debasement of coinages, and the fine metal in the cabinet.',
+  description: 'Grades by scale, weights against the standards, and how the standards of a coin changed.',
   lead: 'What can be counted and weighed. Uncertainty is shown: a range is a bar from its low end to its high, and nothing is averaged.',
   grades: {
     title: 'Grades, scale by scale',
-    lead: 'How many pieces have each grade, as it was given. The bar beside the count shows where the published table of the scale’s own country puts the grade on the numeric scale from 1 to 70; the thin line goes as far as the tables of all countries do, for they disagree. No average is taken.',
+    lead: 'How many pieces have each grade, as it was given. The bar beside the count shows where the published table of the scale’s own country puts the grade on the numeric scale from 1 to 70; the thin line goes as far as the tables of all countries do, for they disagree.',
     details: (scale: string): string => `${scale}, pieces with a problem`,
     detailsLead: 'The grade of a piece with a problem describes wear only.',
     notGraded: 'Not graded',
@@ -26,7 +25,7 @@ export const measuresWords = {
   weights: {
     title: 'Weights against the standard',
     lead: 'Each dot is a piece, at its weight, in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
-    noStandard: 'No published standard for these years',
+    noStandard: 'Under no standard that is entered in this cabinet',
     says: (name: string, count: number): string =>
       `The weights of ${String(count)} ${name}, in grams from left to right.`,
     row: (years: string, grams: string): string => `${years}: ${grams} g`,
@@ -36,15 +35,16 @@ export const measuresWords = {
     unweighed: 'not known',
   },
   series: {
-    title: 'Debasement',
-    lead: 'The standards of a denomination, one after another. A coin can be made cheaper in three ways: smaller, thinner, or with less fine metal in the alloy. The panels show which.',
+    title: 'Weight and fineness through time',
+    lead: 'The standards of a denomination, one after another. A coin can be made cheaper in two ways: lighter, so that it is smaller or thinner, or with less fine metal in the alloy, which alone is debasement. The panels show which.',
     says: (name: string, below: readonly string[]): string =>
-      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal${below.length === 0 ? '' : `; below it ${below.join(', and ')}`}. A hollow part is disputed between books.`,
+      `The standards of the ${name} through time: the whole column is the weight of one piece, the solid part of it the fine metal${below.length === 0 ? '' : `; below it ${below.join(', and ')}`}. A hollow part is a range, or disputed between books.`,
     below: {
       diameter: 'the diameter',
-      thickness: 'the thickness of a flat disc of that weight, diameter and alloy',
+      thickness:
+        'the thickness of a flat disc of that weight, diameter and alloy, which is less than that of a coin, whose relief stands above it',
     },
-    key: { bar: 'fine metal; a measure', soft: 'alloy', hollow: 'disputed between books' },
+    key: { bar: 'fine metal, or a size', soft: 'the other metal', hollow: 'a range, or disputed between books' },
     panels: {
       weight: 'Grams: weight, and fine metal in it',
       diameter: 'Diameter, mm',

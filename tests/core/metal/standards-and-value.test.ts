@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fineMetal, metalValue } from '../../../src/core/metal/fine-metal.ts';
+import { figuresOf, fineMetal, metalValue, toFigures } from '../../../src/core/metal/fine-metal.ts';
 import { debasement } from '../../../src/core/metal/debasement.ts';
 import { againstStandard, standardOf, standardsBinding } from '../../../src/core/metal/standards.ts';
 import type { Standard } from '../../../src/core/metal/standards.ts';
@@ -167,5 +167,29 @@ describe('metal value', () => {
   ] as const)('refused: %s', ([because, meltable]) => {
     const outcome = metalValue(meltable);
     expect(outcome.ok ? '' : outcome.problem).toContain(because);
+  });
+});
+
+// Rules of significant figures: a product has those of its factor with the fewest. Common practice.
+describe('fine metal is told to the figures of what it is worked out from', () => {
+  test.for([
+    ['1.42 g', '925/1000', 3],
+    ['26.34 g ± 0.02', '0.90/0.94', 2],
+    ['0.42 g', '925/1000', 2],
+    ['7.97 g', '22 ct', 3],
+    ['7.9 g', '22 ct', 2],
+    ['14.8612 g', '11 oz 2 dwt', 3],
+    ['31.1035 g', '999.9/1000', 4],
+  ] as const)('%s of %s: %i figures', ([weight, fineness, figures]) => {
+    expect(figuresOf(weight, fineness)).toBe(figures);
+  });
+
+  test.for([
+    [{ low: 23.7, high: 24.77 }, 2, ['24', '25']],
+    [{ low: 1.3135, high: 1.3135 }, 3, ['1.31', '1.31']],
+    [{ low: 0.04223, high: 0.04223 }, 3, ['0.0422', '0.0422']],
+    [{ low: 123.4, high: 125.6 }, 2, ['123', '126']],
+  ] as const)('%o to %i figures', ([range, figures, told]) => {
+    expect(toFigures(range, figures)).toEqual(told);
   });
 });

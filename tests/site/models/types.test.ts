@@ -189,7 +189,7 @@ test('a piece that is only probably of its type shows nothing after it without t
   );
   const piece = cabinet.listed.find(({ id }) => id === 'typed') ?? expect.fail('no piece');
   expect(ticketOf(piece).lines[0]).toMatch(/\(probable\)$/);
-  expect(sidesOf(piece).map(({ design }) => design)).toEqual(['Crowned head (after the type, probably)']);
+  expect(sidesOf(piece).map(({ design }) => design)).toEqual(['Crowned head (inferred from the type, probably)']);
   expect(attributionRows(piece).find(({ name }) => name === pieceWords.field.made)).toMatchObject({
     doubt: 'probably',
   });

@@ -17,7 +17,8 @@ export type MeasuresPage = {
   readonly grades: GradesShown;
   readonly weights: readonly WeightChart[];
   readonly series: readonly SeriesChart[];
-  readonly fine: readonly FineTotal[];
+  /** Null where the keeper has not asked for totals. */
+  readonly fine: readonly FineTotal[] | null;
 };
 
 export function measuresPage(cabinet: Cabinet): MeasuresPage {
@@ -27,7 +28,7 @@ export function measuresPage(cabinet: Cabinet): MeasuresPage {
     grades: gradesShown(cabinet.listed),
     weights: weightCharts(cabinet),
     series: seriesCharts(cabinet),
-    fine: fineTotals(cabinet.listed),
+    fine: cabinet.lists.cabinet['metal-totals'] === 'yes' ? fineTotals(cabinet.listed) : null,
   };
 }
 
@@ -62,10 +63,9 @@ export function fineTotals(pieces: readonly PublicPiece[]): readonly FineTotal[]
     return [
       {
         metal: fine.metal[metal],
-        // One piece alone has the figures of its own page.
         total:
           known.length === 1
-            ? fine.total(nearest(low, high, 2), nearest(low / TROY_OUNCE, high / TROY_OUNCE, 4))
+            ? fine.total(nearest(low, high, 2), nearest(low / TROY_OUNCE, high / TROY_OUNCE, 3))
             : fine.total(span(low, high, 1), span(low / TROY_OUNCE, high / TROY_OUNCE, 3)),
         counted: fine.counted(known.length),
         left: fine.left(ofIt.length - known.length),

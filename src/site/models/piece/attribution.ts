@@ -58,8 +58,8 @@ function strikingRows(piece: PublicPiece): readonly Row[] {
     ...named(field.struckFor, piece.struckFor, urls.ruler, sure('struck-for')),
     ...row(field.issuer, piece.issuer === 'unknown' ? siteWords.unknown : piece.issuer, { doubt: sure('issuer') }),
     ...named(field.mint, piece.mint, urls.mint, sure('mint')),
-    ...piece.makers.flatMap(({ name, role }) =>
-      row(capital(role), name, {
+    ...piece.makers.flatMap(({ name, role, on }) =>
+      row(pieceWords.makerOf(capital(role), on), name, {
         doubt: sure('makers'),
         note: piece.fromType.includes('makers') ? pieceWords.afterType : undefined,
       }),

@@ -16,7 +16,7 @@ import { afterType } from './after-type.ts';
 import { isIdle, row } from './row.ts';
 import type { Row } from './row.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { fineMetal, metalValue, notAsStruck } from '../../../core/metal/fine-metal.ts';
+import { figuresOf, fineMetal, metalValue, notAsStruck, toFigures } from '../../../core/metal/fine-metal.ts';
 import type { MetalPrice } from '../../../core/metal/fine-metal.ts';
 import { formatMoney } from '../../../core/money/money.ts';
 
@@ -48,7 +48,7 @@ function measured(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
       ].filter((note) => note !== '');
       return notes.length === 0 ? undefined : notes.join('; ');
     }),
-    ...fineRows(piece),
+    ...fineRows(piece, cabinet),
     ...valueRows(piece, cabinet),
   ];
 }
@@ -90,16 +90,20 @@ export function isOfStandard(piece: PublicPiece, cabinet: Pick<Cabinet, 'lists'>
   );
 }
 
-function fineRows({ fineGrams, ...piece }: PublicPiece): readonly Row[] {
-  if (fineGrams === null) return [];
+/** The fine metal, to the figures of what it is worked out from; not from a fineness that only the law gives, unless it is asked for. */
+function fineRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
+  const { fineGrams } = piece;
   const [weight, fineness] = [known(piece.weight), known(piece.fineness)];
-  const unsure = [
-    weight !== null && weight.plusMinus !== null ? 'weight' : '',
-    fineness !== null && fineness.low !== fineness.high ? 'fineness' : '',
-  ].filter((part) => part !== '');
-  const { low, high } = fineGrams;
-  const ounces = range((low / TROY_OUNCE).toFixed(4), (high / TROY_OUNCE).toFixed(4));
-  return row(field.fine, `${range(low.toFixed(2), high.toFixed(2))} g`, { note: pieceWords.fineNote(ounces, unsure) });
+  if (fineGrams === null || weight === null || fineness === null) return [];
+  if (isOfStandard(piece, cabinet) && !isAskedFor(piece, cabinet)) return [];
+  const unsure = [weight.plusMinus === null ? '' : 'weight', fineness.low === fineness.high ? '' : 'fineness'].filter(
+    (part) => part !== '',
+  );
+  const figures = figuresOf(weight.text, fineness.text);
+  const ounces = { low: fineGrams.low / TROY_OUNCE, high: fineGrams.high / TROY_OUNCE };
+  return row(field.fine, `${range(...toFigures(fineGrams, figures))} g`, {
+    note: pieceWords.fineNote(range(...toFigures(ounces, figures)), unsure),
+  });
 }
 
 function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {

@@ -27,7 +27,10 @@ export function chainOf({ provenance, ...piece }: PublicPiece): Chain | null {
     steps: links.flatMap((link, at): readonly ChainStep[] =>
       gaps.some(({ after }) => after === at) ? [stepOf(link), { is: 'gap' }] : [stepOf(link)],
     ),
-    proves: asksFor1970(piece) ? [documented, pieceWords.before1970[before1970]] : [documented],
+    proves:
+      asksFor1970(piece) && (before1970 === 'yes' || isFound(piece))
+        ? [documented, pieceWords.before1970[before1970]]
+        : [documented],
   };
 }
 
@@ -36,8 +39,13 @@ export function chainOf({ provenance, ...piece }: PublicPiece): Chain | null {
  * years old then, the age from which the law that carries it out counts an object as archaeological (19 U.S.C. 2601(2)(i)).
  */
 export function asksFor1970({ kind, years, found }: Pick<PublicPiece, 'kind' | 'years' | 'found'>): boolean {
-  if (found !== null && found !== undefined) return true;
+  if (isFound({ found })) return true;
   return kind !== 'replica' && kind !== 'paper' && (years === null || years.low <= 1970 - 250);
+}
+
+/** Of a find it is told whatever is known; of another old piece only what a document proves, since a list of *not known* tells nothing. */
+function isFound({ found }: Pick<PublicPiece, 'found'>): boolean {
+  return found !== null && found !== undefined;
 }
 
 function linkOf({ when, how, from, to, evidence, source, says, ...answers }: PublicPiece['provenance'][number]): Link {

@@ -31,7 +31,7 @@ export function ticketOf(piece: PublicPiece): Ticket {
     ruler:
       altered == null
         ? rulersOf(piece)
-        : capital(altered.done.map(({ what }) => what).join(', ') || ticketWords.altered),
+        : capital(altered.became ?? (altered.done.map(({ what }) => what).join(', ') || ticketWords.altered)),
     lines:
       altered != null
         ? given([ticketWords.madeFrom(altered.host), alteredWhen(piece)])

@@ -25,13 +25,13 @@ const NOTHING_ELSE = {
 };
 
 describe('fine metal in the cabinet', () => {
-  // The sovereign: 123.27447 grains of 22 carats, Coinage Act 1870, first schedule; 0.2354 troy ounce fine is common practice.
+  // The sovereign: 123.27447 grains of 22 carats, Coinage Act 1870, first schedule; 0.2354 troy ounce fine is common practice; told to three figures.
   const SOVEREIGN = 'metal: gold\nweight: 123.27447 grains\nfineness: 22 ct\n';
 
-  test('a sovereign holds 0.2354 troy ounce of fine gold', async () => {
+  test('a sovereign holds 0.235 troy ounce of fine gold', async () => {
     const { listed } = await cabinetWith({ ...NOTHING_ELSE, 'pieces/one/piece.md': piece('1', SOVEREIGN) });
     expect(fineTotals(listed)).toEqual([
-      { metal: 'Gold', total: '7.32 g, which is 0.2354 troy ounces', counted: 'in 1 piece', left: '' },
+      { metal: 'Gold', total: '7.32 g, which is 0.235 troy ounces', counted: 'in 1 piece', left: '' },
     ]);
   });
 
@@ -92,8 +92,8 @@ describe('weights against the standard', () => {
     });
     expect(weightCharts(cabinet)[0]?.table.rows.map((row) => row.slice(2))).toEqual([
       ['1279–1345: 1.44 g', '97'],
-      ['No published standard for these years', 'not known'],
-      ['No published standard for these years', 'not known'],
+      ['Under no standard that is entered in this cabinet', 'not known'],
+      ['Under no standard that is entered in this cabinet', 'not known'],
     ]);
   });
 

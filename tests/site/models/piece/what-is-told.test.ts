@@ -4,7 +4,7 @@ import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
 import { attributionRows } from '../../../../src/site/models/piece/attribution.ts';
 import { measureRows } from '../../../../src/site/models/piece/measures.ts';
-import { asksFor1970 } from '../../../../src/site/models/piece/provenance.ts';
+import { asksFor1970, chainOf } from '../../../../src/site/models/piece/provenance.ts';
 import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
 import { pieceWords } from '../../../../src/site/words/piece.ts';
 import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
@@ -55,9 +55,14 @@ describe('what the page says of weight and fineness', () => {
   });
   test('only what has an uncertainty is said to have one', async () => {
     const fine = async (facts: string) => (await notesOf(facts))['Fine metal'] ?? '';
-    expect(await fine('weight: 1.40 g\nfineness: 925/1000\n')).not.toContain('uncertainty');
-    expect(await fine('weight: 1.40 g ± 0.01\nfineness: 925/1000\n')).toContain('the uncertainty of the weight');
+    expect(await fine('weight: 1.40 g\nfineness: 910/1000\n')).not.toContain('uncertainty');
+    expect(await fine('weight: 1.40 g ± 0.01\nfineness: 910/1000\n')).toContain('the uncertainty of the weight');
     expect(await fine('weight: 1.40 g ± 0.01\nfineness: 0.90/0.93\n')).toContain('the uncertainty of both');
+  });
+  test('a fineness that only the law gives makes no fine metal, unless the keeper asks for its value', async () => {
+    const facts = 'weight: 1.40 g\nfineness: 925/1000\n';
+    expect(Object.keys(await notesOf(facts))).not.toContain('Fine metal');
+    expect(Object.keys(await notesOf(`${facts}metal-value: yes\n`))).toContain('Fine metal');
   });
 });
 
@@ -69,6 +74,21 @@ test('1970 is asked of what was found or is old, and not of modern pieces', () =
   expect(asksFor1970({ kind: 'coin', years: made(1872), found: null })).toBe(false);
   expect(asksFor1970({ kind: 'coin', years: made(1872), found: { area: 'Yorkshire' } })).toBe(true);
   expect(asksFor1970({ kind: 'replica', years: null, found: null })).toBe(false);
+});
+
+test('that nothing proves a date before 1970 is told of finds alone; a proof is told of any old piece', async () => {
+  const chainSays = async (facts: string, when: string) => {
+    const chain = `provenance: [{ when: ${when}, how: purchase, evidence: ticket }]\n`;
+    const piece = `---\nnumber: "1"\ntitle: One\nkind: coin\ndate: 1280\n${facts}${chain}---\nA story.\n`;
+    const one = (await cabinetWith({ 'pieces/one/piece.md': piece })).pieces.find(({ id }) => id === 'one');
+    if (one === undefined) throw new Error('The piece was not read.');
+    return chainOf(one)?.proves.join(' ') ?? '';
+  };
+  expect(await chainSays('', '1934')).toContain('That is before 14 November 1970');
+  expect(await chainSays('', '1990')).not.toContain('1970');
+  expect(await chainSays('found: { area: East Riding }\n', '1990')).toContain(
+    'No record of it from before 14 November 1970',
+  );
 });
 
 test('drawings are credited as drawings', () => {
