@@ -157,6 +157,8 @@ describe('A piece that the demo’s series does not describe', () => {
   test.for([
     [{ town: 'lincoln' }, ['lc-3c', 'lc-3d', 'lc-3f', 'lc-3g']],
     [{ town: 'chester' }, ['lc-3g', 'lc-9b']],
+    [{ town: 'bury-robert' }, ['lc-3d', 'lc-3g', 'lc-4a', 'lc-4b', 'lc-4c', 'lc-4d']],
+    [{ 'cross-centre': 'quatrefoil' }, ['lc-3e', 'lc-9b']],
     [{ town: 'exeter' }, ['lc-9b']],
     [{ town: 'kingston-upon-hull' }, ['lc-9b']],
     [{ town: 'newcastle', name: 'edw-r' }, ['lc-3e', 'lc-9b']],

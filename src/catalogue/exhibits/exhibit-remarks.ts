@@ -11,6 +11,7 @@ import { countRemarks, lastNumberRemarks, scopeRemarks } from './contents-remark
 import type { ReadExhibit } from './exhibit-texts.ts';
 import { readExhibit } from './exhibit-texts.ts';
 import { styleOf } from './label-style.ts';
+import { doubtRemarks } from './label-doubts.ts';
 import { nameRemarks } from './name-remarks.ts';
 import type { ExhibitRemark, Remark } from './remark.ts';
 import { claimRemarks, copyRemarks, measureRemarks, scaleRemarks, sourceRemarks } from './source-remarks.ts';
@@ -54,6 +55,7 @@ function remarksOn(read: ReadExhibit, catalogue: Catalogue, counts: readonly Set
     ...lastNumberRemarks(read, catalogue),
     ...setRemarks(read, counts),
     ...nameRemarks(read, catalogue),
+    ...doubtRemarks(read, catalogue),
   ];
 }
 

@@ -119,8 +119,22 @@ const DOUBT: Readonly<Record<Certainty, string>> = { certain: '', probable: 'pro
 const STATEMENT: Readonly<Partial<Record<LabelFact, string>>> = { reference: 'references' };
 
 /** A fact with its doubt before it: `possibly silver`. */
-function doubted({ sure }: LabelledPiece, fact: LabelFact, says: string): string {
+function doubted(piece: LabelledPiece, fact: LabelFact, says: string): string {
+  const { sure } = piece;
+  if (fact === 'what') return `${says}${openIn(piece)}`;
   return `${DOUBT[sure[STATEMENT[fact] ?? fact] ?? 'certain']}${says}`;
+}
+
+/** What a title names as certain, and the piece does not: ` (mint probable)`. */
+function openIn({ title, sure, rulers, mint, makers }: LabelledPiece): string {
+  if (/\?|\b(?:probabl[ey]|possibl[ey]|perhaps|attributed|uncertain)\b/iu.test(title)) return '';
+  const named = { ruler: known(rulers) ?? [], mint: [known(mint) ?? []].flat(), makers };
+  const open = (['ruler', 'mint', 'makers'] as const).flatMap((fact) => {
+    const doubt = sure[fact] ?? 'certain';
+    const isNamed = named[fact].some(({ name }) => title.includes(name.replace(/\s*\(.*\)|\s+of\s.*$/u, '')));
+    return doubt === 'certain' || !isNamed ? [] : [`${fact === 'makers' ? 'maker' : fact} ${doubt}`];
+  });
+  return open.length === 0 ? '' : ` (${open.join(', ')})`;
 }
 
 /** The date in words; null where none is recorded. */

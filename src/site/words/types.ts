@@ -88,9 +88,10 @@ export const typesWords = {
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',
   rarity: 'Rarity',
-  census: 'Known pieces',
+  census: 'Pieces recorded in this list',
   censusLead:
-    'As recorded, and the pieces here with them; a piece that was recorded twice is counted once. A grade is an opinion, so a place among them is a range. Coins that are known by their dies are counted on the page of dies, and may be others or the same.',
+    'The pieces that this list records, and those here; not all that exist. A piece that was recorded twice is counted once. A grade is an opinion, so a place among them is a range. The page of dies counts its coins apart from these.',
+  isCommon: 'The list calls the type common: many more exist than are recorded here, so nothing is ranked.',
   standing: (title: string, place: string): string => `${title}: ${place}`,
   cannotCompare: (count: number): string =>
     count === 1 ? 'One of them cannot be compared with it.' : `${String(count)} of them cannot be compared with it.`,
@@ -118,7 +119,7 @@ export const typesWords = {
   notApplicable: HAS_NONE,
   or: OR,
   concordanceLead:
-    'The numbers of each type in other books. “Covers more” means that the entry of the book holds other types besides; nothing is concluded from what is only nearly the same.',
+    'The numbers of each type in other books. “Covers more” means that the entry of the book holds other types besides. Each line names what it was taken from; a line that nobody has checked against the book says so.',
   disputed: (number: string, types: string): string =>
     `${number} is given as the number of ${types}. It cannot be the number of each, so nothing is concluded from it.`,
   severalNumbers: (type: string, numbers: string): string =>
@@ -156,7 +157,8 @@ export const typesWords = {
     nothingMore: 'No further question would tell much',
     why: (bits: number, seen: string): string =>
       `The answer usually leaves ${leftOf(2 ** -bits)} of what is still possible${seen}.`,
-    seen: (share: number): string => `; it can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
+    seen: (share: number): string =>
+      `; by the list’s own estimate it can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
     cannotTell: 'I cannot tell',
     couldNotTell: 'could not be told',
     answer: 'Answer',
@@ -196,11 +198,11 @@ export const typesWords = {
     failed: 'The key could not be loaded. The table below holds everything it knows.',
   },
   diesLead:
-    'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded. The coins counted here are those whose dies were compared; they may be others than the known pieces on the page of a type, or the same.',
+    'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
   noDies: 'No dies are recorded for this series.',
   group: (at: number, coins: number | null): string =>
     `Group ${String(at)}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,
-  joints: (dies: string): string => `Held together by ${dies}: without it, the group would fall apart.`,
+  joints: (dies: string): string => `Held together by ${dies}: without any one of these the group would fall apart.`,
   linkedTypes: (types: string): string => `The group links ${types}.`,
   /** The types of one issue: `Class 3b and Class 3c`. */
   issue: (labels: readonly string[]): string => BOTH.format(labels),
@@ -218,8 +220,7 @@ export const typesWords = {
     `${issue}, ${side.toLowerCase()}: ${String(n)} coins and as many dies, so most of the dies are not known yet.`,
   fewCoins: (issues: readonly string[], few: number): string =>
     `Fewer than ${String(few)} coins are recorded of ${issues.length > MOST_NAMED ? `${String(issues.length)} other issues` : `each of these: ${issues.join('; ')}`}. Nothing is said of the dies that are missing there.`,
-  noInterval:
-    'How many dies there once were is not given with an interval: the published ones miss the true number too often where it is known.',
+  noInterval: 'How many dies there once were is not estimated here.',
   states: 'States of the dies',
   statesLead: 'From the earliest to the latest, as far as the signs put them in order.',
   state: (name: string): string => `State ${name}`,

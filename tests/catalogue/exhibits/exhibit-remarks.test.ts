@@ -82,6 +82,8 @@ const ROWS: readonly { readonly when: string; readonly change: Change; readonly 
   { when: 'a complete set of nothing that is named', change: { [SHOW]: show({ text: 'A complete set of kings.' }) }, says: /names no set.*Add a line sets:/, source: /rule of the set/, line: 9 },
   { when: 'a count that is not the set’s', change: { [SHOW]: show({ fields: 'sets: [plain-set]\n', text: 'Here are 40 of 42 kings.' }) }, says: /says “40 of 42”/, source: /rule of the set/, line: 10 },
   { when: 'a name nearly spelt', change: { [SHOW]: labelled('From the Kingdum of the west.'), 'rulers/plain-king.yaml': (text) => text.replace(/name: .*/, 'name: Kingdom Come') }, says: /^“Kingdum” is nearly Kingdom, as in rulers\/plain-king\.yaml\. Write Kingdom/, source: /your own list files/, line: 11 },
+  { when: 'a mint as certain that the piece calls probable', change: { [SHOW]: labelled('A penny of Plain town. It may be the first.') , 'mints/plain-town.yaml': (text) => text.replace(/name: .*/, 'name: Plain town') }, says: /^The label says “Plain town” as certain, and of plain-penny sure: says mint: probable\. Write “probably”/, source: /our own judgement/, line: 11 },
+  { when: 'a year as certain that the piece calls possible', change: { [SHOW]: labelled('A penny of 1281.'), [PENNY]: (text) => text.replace('mint: probable', 'date: possible') }, says: /^The label says “1281” as certain.*date: possible/, source: /our own judgement/, line: 11 },
   { when: 'grades on two scales', change: { [SHOW]: show({ entry: TWO_SCALES }), [MEDAL]: (text) => text.replace('grade: not graded', 'grade: ss\ngrade-scale: de') }, says: /^The labels give grades on 2 scales \(British, German\).*: old-medal\. Say them all on one scale\.$/, source: /our own judgement/ },
 ]; // prettier-ignore
 
@@ -140,6 +142,10 @@ describe('a judge is silent', () => {
     {
       on: 'a set that is said to be far from complete',
       change: { [SHOW]: show({ text: 'This is not a complete set.' }) },
+    },
+    {
+      on: 'a doubt that the label keeps',
+      change: { [SHOW]: labelled('A penny, probably of Plain town.') },
     },
     { on: 'some of the pieces in a case', change: { [SHOW]: show({ text: 'Look at 2 of 3 of them.' }) } },
   ])('on $on', async ({ change }) => {

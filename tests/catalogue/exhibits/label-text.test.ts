@@ -50,6 +50,13 @@ describe('a label made from a piece', () => {
     );
   }); // prettier-ignore
 
+  test('a title that names as certain what is not keeps the doubt; one that says so is left alone', () => {
+    const of = (title: string) => labelText({ ...PENNY, title, sure: { mint: 'probable' } }, undefined, { facts: ['what'] }).label;
+    expect(plain(of('Penny of Edward I, York'))).toBe('Penny of Edward I, York (mint probable).');
+    expect(plain(of('Penny of Edward I, probably York'))).toBe('Penny of Edward I, probably York.');
+    expect(plain(of('Penny of Edward I'))).toBe('Penny of Edward I.');
+  }); // prettier-ignore
+
   test.for(LABEL_FACTS)('of the fact “%s” alone says something', (fact) => {
     expect(labelText(PENNY, undefined, { facts: [fact] }).label.length).toBeGreaterThan(1);
   });

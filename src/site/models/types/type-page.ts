@@ -163,6 +163,11 @@ function isOf(series: TypeSeries, one: PublicPiece['types'][number], id: string)
   return one.series === series.id && lineOf(series.types, one.id).some((above) => above.id === id);
 }
 
+/** A type that a scale of its series calls common: a list of its pieces is never whole, so that a place in it would mislead. */
+function isCommon(series: TypeSeries, id: string): boolean {
+  return (series.rarities.get(id) ?? []).some(({ printed }) => /^(?:very |extremely )?common\b|^C\d?$/iu.test(printed));
+}
+
 function censusOf(
   cabinet: Cabinet,
   series: TypeSeries,
@@ -178,14 +183,16 @@ function censusOf(
   const standings =
     lines.length === 0 || !leaves.has(id)
       ? []
-      : mostShown(own).shown.flatMap((piece) => {
-          const standing = standingOf({ name: piece.id, grade: piece.grade }, everyone);
-          const open =
-            standing.withoutComparison === 0 || !standing.isGraded
-              ? ''
-              : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
-          return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
-        });
+      : isCommon(series, id)
+        ? [typesWords.isCommon]
+        : mostShown(own).shown.flatMap((piece) => {
+            const standing = standingOf({ name: piece.id, grade: piece.grade }, everyone);
+            const open =
+              standing.withoutComparison === 0 || !standing.isGraded
+                ? ''
+                : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
+            return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
+          });
   return {
     more,
     specimens: shown.map(({ specimen, grade, source, sameAs }) => ({
