@@ -1,7 +1,7 @@
 import { parse } from 'yaml';
 
 /**
- * What a piece's file says stands on each face: the face's legend, cut at its commas (the rim first, then the field).
+ * What a piece's file says stands on each face: the face's legend, cut at its commas and strokes (the rim first, then the field).
  * A face without a legend, or a file without front matter, gives nothing.
  */
 export function legendsOf(file: string): Readonly<Record<string, readonly string[]>> {
@@ -10,7 +10,7 @@ export function legendsOf(file: string): Readonly<Record<string, readonly string
   const out: Record<string, string[]> = {};
   for (const face of ['obverse', 'reverse', 'edge']) {
     const legend = inside(inside(fields, face), 'legend');
-    if (typeof legend === 'string') out[face] = legend.split(/[,،]\s*/);
+    if (typeof legend === 'string') out[face] = legend.split(/\s*[,،|]\s*/);
   }
   return out;
 }

@@ -102,15 +102,17 @@ function romanValue(roman: string): number {
   return values.reduce((sum, value, at) => sum + (value < (values[at + 1] ?? 0) ? -value : value), 0);
 }
 
-/** In parts, to be read back: `925/1000`, `11/12`, `0.9–0.94`, `11/12–23/24`, `500/1000 or 800/1000`. */
+/** In parts, to be read back: `925/1000`, `11/12`, `0.90–0.94`, `11/12–23/24`, `500/1000 or 800/1000`. */
 export function formatFineness({ low, high, isEither }: Interval & { readonly isEither?: true }): string {
   if (low === high) return writeOne(low);
-  return isEither === true ? `${writeOne(low)} or ${writeOne(high)}` : `${writeEnd(low)}–${writeEnd(high)}`;
-}
-
-/** An end of a range: decimal where that is short, and else in the parts it was counted in. */
-function writeEnd(value: number): string {
-  return value < 1 && String(value).length <= 6 ? String(value) : writeOne(value);
+  if (isEither === true) return `${writeOne(low)} or ${writeOne(high)}`;
+  const isShort = [low, high].map((end) => end < 1 && String(end).length <= 6);
+  // Two decimals are written alike: 0.90–0.94.
+  const places = Math.max(2, ...[low, high].map((end) => String(end).length - 2));
+  const [from, to] = [low, high].map((end, at) =>
+    isShort[at] !== true ? writeOne(end) : isShort.includes(false) ? String(end) : end.toFixed(places),
+  );
+  return `${from ?? ''}–${to ?? ''}`;
 }
 
 function writeOne(value: number): string {

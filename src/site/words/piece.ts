@@ -94,6 +94,7 @@ export const pieceWords = {
     value: 'Metal value',
     standard: 'Compared with the standard',
   },
+  unnamed: 'none is named on it',
   makerOf: (role: string, side: 'obverse' | 'reverse' | undefined) => (side === undefined ? role : `${role}, ${side}`),
   tools: 'Look at it',
   look: (face: string) => `Zoom in on the ${face}`,
@@ -189,7 +190,7 @@ export const pieceWords = {
   standardFineness: 'the fineness of the standard, not a measurement',
   grams: (grams: string) => `${grams} g`,
   standardNote: (grams: string, source: string) => `the standard is ${grams} g: ${source}`,
-  percent: (low: number, high: number) =>
+  percent: (low: string, high: string) =>
     low === high ? `${low} % of the standard weight` : `${low} to ${high} % of the standard weight`,
   range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
   stands: { filled: 'fills', possible: 'may fill', filler: 'is a filler for', wanted: '', excused: '' },

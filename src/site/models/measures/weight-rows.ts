@@ -2,6 +2,7 @@ import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
 import { standardsOf } from '../../../catalogue/for-core/standards.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
+import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
 import { notAsStruck } from '../../../core/metal/fine-metal.ts';
 import { weightSpan } from '../../../core/measures/parse-weight.ts';
 import type { Interval } from '../../../core/measures/units.ts';
@@ -86,7 +87,8 @@ function weighedOf(denomination: Denomination, { lists, listed }: Cabinet): read
     const { years, denomination: of } = piece;
     const weight = known(piece.weight);
     if (of === null || typeof of === 'string' || of.id !== denomination.id) return [];
-    if (weight === null) return [];
+    // What is no coin of its denomination was struck to none of its standards.
+    if (weight === null || isCopy(piece)) return [];
     const against =
       years === null
         ? null

@@ -54,7 +54,9 @@ function howSure({ sure }: PublicPiece) {
 function strikingRows(piece: PublicPiece): readonly Row[] {
   const sure = howSure(piece);
   return [
-    ...named(piece.rulers === 'none' ? field.noRuler : field.ruler, piece.rulers, urls.ruler, sure('ruler')),
+    ...(piece.rulers === 'none'
+      ? row(field.noRuler, pieceWords.unnamed)
+      : named(field.ruler, piece.rulers, urls.ruler, sure('ruler'))),
     ...named(field.struckFor, piece.struckFor, urls.ruler, sure('struck-for')),
     ...row(field.issuer, piece.issuer === 'unknown' ? siteWords.unknown : piece.issuer, { doubt: sure('issuer') }),
     ...named(field.mint, piece.mint, urls.mint, sure('mint')),

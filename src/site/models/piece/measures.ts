@@ -116,9 +116,15 @@ function standardRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] {
   const notes = rows.flatMap(({ standard: { grams, source } }) =>
     grams === null ? [] : [pieceWords.standardNote(range(grams.low.toFixed(2), grams.high.toFixed(2)), source)],
   );
-  return row(field.standard, pieceWords.percent(Math.round(percent.low), Math.round(percent.high)), {
+  return row(field.standard, pieceWords.percent(inPercent(percent.low), inPercent(percent.high)), {
     note: [...new Set(notes)].join('; '),
   });
+}
+
+/** A whole per cent; where that would call a piece exactly right that is not, one decimal. */
+function inPercent(value: number): string {
+  const whole = Math.round(value);
+  return whole === 100 && Math.abs(value - 100) >= 0.05 ? value.toFixed(1) : String(whole);
 }
 
 /** What was made before this year is told to be more than its metal. */

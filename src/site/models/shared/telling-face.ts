@@ -32,17 +32,20 @@ export function tellingFace(
 
 type Side = PublicPiece['obverse'];
 
-function obverseOf({ rulers, denomination, obverse }: PublicPiece): string {
+/** Of a piece with a type the first words of its design: what follows them are the marks of its class, as small as a punch. */
+function obverseOf({ rulers, denomination, obverse, types }: PublicPiece): string {
   const ids = (known(rulers) ?? []).map(({ id }) => id);
-  return JSON.stringify([ids, known(denomination)?.id ?? null, designOf(obverse)]);
+  const design = designOf(obverse, types.length > 0);
+  return JSON.stringify([ids, known(denomination)?.id ?? null, design]);
 }
 
 /** What befell a piece after it was made is no part of its design. */
 const LATER =
   /[,;] (?:an? |two |three )?(?:holes?|nicks?|creases?|scratch\w*|graffit\w*|mount\w*|countermark\w*)\b[^,;]*/g;
 
-function designOf(side: Side): string {
-  return fold(side?.design ?? '')
+function designOf(side: Side, isTyped = false): string {
+  const [first = ''] = (side?.design ?? '').split(isTyped ? /[,;]| with / : /$/);
+  return fold(first)
     .replace(LATER, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
