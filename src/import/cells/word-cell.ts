@@ -207,15 +207,16 @@ export function readList(text: string, field: string): readonly Said[] {
   return [{ kind: 'more', field, values: parts.filter((part) => part !== '') }];
 }
 
-/** `Oban (moneyer); Hunfrid`, or the way our own tables write it: `name: Oban, role: moneyer`. */
+/** `Oban (moneyer); Hunfrid`, or the way our own tables write it: `name: Oban, role: moneyer, on: reverse`. */
 export function readMakers(text: string, role: string): readonly Said[] {
   const makers = text
     .split(/\s*;\s*/)
     .filter((part) => part !== '')
     .map((part) => {
-      const ours = /^name: (.+), role: (.+)$/.exec(part);
-      const said = ours ?? /^(.+?) \(([\p{L} -]+)\)$/u.exec(part);
-      const isRole = ours !== null || ROLES.has((said?.[2] ?? '').toLowerCase());
+      const [, named = '', does = '', on] = /^name: (.+), role: (.+?)(?:, on: (obverse|reverse))?$/.exec(part) ?? [];
+      if (named !== '') return { name: named, role: does, ...(on === undefined ? {} : { on }) };
+      const said = /^(.+?) \(([\p{L} -]+)\)$/u.exec(part);
+      const isRole = ROLES.has((said?.[2] ?? '').toLowerCase());
       return { name: isRole ? (said?.[1] ?? part) : part, role: isRole ? (said?.[2] ?? role) : role };
     });
   return [{ kind: 'more', field: 'makers', values: makers }];
