@@ -12,7 +12,7 @@ Times are told as ratios to a bare loop measured in the same run, so that they m
 
 const FOLDER = 'tests/benchmarks';
 /** What measurements are made with. */
-const HELPERS = ['large-cabinet.ts', 'bare-site.ts'];
+const HELPERS = ['large-cabinet.ts', 'bare-site.ts', 'measured-run.ts'];
 
 const { values } = readWords(HELP, { only: { type: 'string' } });
 const all = (await readdir(FOLDER)).filter((file) => file.endsWith('.ts') && !HELPERS.includes(file)).sort();

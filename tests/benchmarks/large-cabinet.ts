@@ -8,6 +8,8 @@ export type LargeCabinet = {
   readonly photograph?: Uint8Array;
   /** Sets of one piece a ruler, so many of them. */
   readonly sets?: number;
+  /** Types of one series, of which each piece is one; a class for every twenty. */
+  readonly types?: number;
 };
 
 const WORDS =
@@ -36,7 +38,11 @@ const id = (name: string, at: number): string => `${name}-${at}`;
  * Writes a cabinet of so many invented pieces into a new folder, each other than the last: invented rulers, mints from Norfolk to
  * the Pacific, the denominations, eras and books of the demo, and a ledger of as many rows.
  */
-export function writeLargeCabinet(folder: string, demo: string, { pieces, photograph, sets = 3 }: LargeCabinet): void {
+export function writeLargeCabinet(
+  folder: string,
+  demo: string,
+  { pieces, photograph, sets = 3, types = 0 }: LargeCabinet,
+): void {
   const put = (file: string, text: string): void => {
     mkdirSync(join(folder, file, '..'), { recursive: true });
     writeFileSync(join(folder, file), text);
@@ -75,9 +81,10 @@ areas:
   }
   for (let at = 0; at < sets; at += 1)
     put(`sets/${id('set', at)}.yaml`, `title: One of each ruler, Inventedtown ${at}\none-per: ruler\nwhere: { mint: ${id('mint', at % MINTS)} }\n`); // prettier-ignore
+  if (types > 0) for (const [name, text] of Object.entries(seriesOf(types, lists))) put(`types/many/${name}`, text);
   const ledger = ['piece,acquired,cost,value,storage,seller,certificate,notes'];
   for (let at = 0; at < pieces; at += 1) {
-    put(`pieces/${id('piece', at)}/piece.md`, pieceText(at, lists));
+    put(`pieces/${id('piece', at)}/piece.md`, pieceText(at, lists, types));
     if (photograph !== undefined)
       for (const face of ['obverse', 'reverse']) writeFileSync(join(folder, 'pieces', id('piece', at), `${face}.jpg`), photograph); // prettier-ignore
     ledger.push(
@@ -87,9 +94,28 @@ areas:
   put('private/ledger.csv', `${ledger.join('\n')}\n`);
 }
 
+/** A series: its characters, its types with what each shows, and what two books call them. */
+function seriesOf(types: number, { works }: Lists): Readonly<Record<string, string>> {
+  const marks = Array.from({ length: 8 }, (_, at) => `mark-${at}`);
+  const states = WORDS.slice(0, 6);
+  const character = (mark: string): string =>
+    `  - id: ${mark}\n    label: The ${mark}\n    on: obverse\n    states: [${states.map((state) => `{ id: ${state}, label: ${state} }`).join(', ')}]\n`;
+  const rows = Array.from({ length: types }, (_, at) => {
+    const own = marks.map((_mark, of) => states[Math.floor(chanceAt(at, 200 + of) * states.length)]);
+    return `${id('type', at)},${id('class', Math.floor(at / 20))},variety,Variety ${at},${own.join(',')}`;
+  });
+  const classes = Array.from({ length: Math.ceil(types / 20) }, (_, at) => `${id('class', at)},,class,Class ${at},${marks.map(() => '').join(',')}`); // prettier-ignore
+  const books = Array.from({ length: types }, (_, at) => `${id('type', at)},equal,${works[at % 2]} ${at + 1},,invented,2026-11`); // prettier-ignore
+  return {
+    'series.yaml': `title: Many types\nsource: [{ work: ${works[0]} }]\nlevels: [class, variety]\ncharacters:\n${marks.map(character).join('')}`,
+    'types.csv': `id,broader,level,label,${marks.join(',')}\n${[...classes, ...rows].join('\n')}\n`,
+    'concordance.csv': `type,relation,reference,sure,source,date\n${books.join('\n')}\n`,
+  };
+}
+
 type Lists = Readonly<Record<'denominations' | 'works', readonly string[]>>;
 
-function pieceText(at: number, lists: Lists): string {
+function pieceText(at: number, lists: Lists, types: number): string {
   const pick = <T>(all: readonly T[], salt: number): T => all[Math.floor(chanceAt(at, salt) * all.length)] as T;
   const words = (salt: number, count: number): string =>
     Array.from({ length: count }, (_, one) => pick(WORDS, salt + one)).join(' ');
@@ -101,7 +127,7 @@ function pieceText(at: number, lists: Lists): string {
   return `---
 number: "${String(at).padStart(5, '0')}"
 title: ${pick(lists.denominations, 4)} of Invented Ruler ${ruler}, ${year}, ${words(60, 2)}
-kind: coin
+kind: coin${types === 0 ? '' : `\ntype: ${id('type', Math.floor(chanceAt(at, 70) * types))}`}
 ruler: ${id('ruler', ruler)}
 mint: ${id('mint', mint)}
 denomination: ${pick(lists.denominations, 4)}
