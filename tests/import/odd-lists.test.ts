@@ -86,6 +86,22 @@ describe('what points to the row above', () => {
   });
 });
 
+test('where the mapping says so of dittos alone, an empty cell says nothing, and a ditto below it points to nothing', async () => {
+  const csv = 'No,Ruler,Metal\n1,Umberto I,Ag\n2,idem,Ag\n3,,Ag\n4,idem,Ag\n5,Pius IX,Ag\n6,",,",Ag\n';
+  const { folder, plan } = await imported(
+    csv,
+    'dittos: [Ruler]\ncolumns: { No: number, Ruler: ruler, Metal: metal }\n',
+  );
+  const rulers = [1, 2, 3, 4, 5, 6].map((id) => /^ruler: (.*)$/m.exec(pieceOf(folder, String(id)))?.[1]);
+  expect(rulers).toEqual(['umberto-i', 'umberto-i', undefined, undefined, 'pius-ix', 'pius-ix']);
+  expect(plan.unread.map(({ row, text }) => [row, text])).toEqual([[5, 'idem']]);
+  const { questions } = suggestMapping(await readOne(csv), NO_LISTS);
+  expect(questions.find(({ id }) => id === 'above Ruler')?.choices.map(({ change }) => change)).toEqual([
+    { dittos: ['Ruler'] },
+    { asAbove: ['Ruler'] },
+  ]);
+});
+
 describe('the columns of a purchase', () => {
   // A month and a year of a purchase are ISO 8601 year-month; the era of the coins is nothing to it.
   test.for([

@@ -124,6 +124,7 @@ function changeInWords({
   always = {},
   sections,
   asAbove = [],
+  dittos = [],
   words = {},
 }: Change): string {
   const line = (name: string, value: Written, part: string): string =>
@@ -136,9 +137,11 @@ function changeInWords({
     ...Object.entries(settings).map(([name, value]) => line(name, value, 'read')),
     ...Object.entries(always).map(([name, value]) => line(name, value, 'always')),
     ...(sections === undefined ? [] : [`sections: ${sections} on a line of its own, at the margin`]),
-    ...(asAbove.length === 0
-      ? []
-      : [`as-above: [${asAbove.map((one) => formatInLine(one)).join(', ')}] on a line of its own, at the margin`]),
+    ...[['as-above', asAbove] as const, ['dittos', dittos] as const].flatMap(([name, headings]) =>
+      headings.length === 0
+        ? []
+        : [`${name}: [${headings.map((one) => formatInLine(one)).join(', ')}] on a line of its own, at the margin`],
+    ),
     ...Object.entries(words).map(([field, table]) => line(field, table, 'words')),
   ].join(' and ');
 }

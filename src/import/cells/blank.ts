@@ -61,13 +61,19 @@ export function blankIn(text: string, own: Readonly<Record<string, Meaning>>): M
 
 /** Why a ditto is not read, and the line of the mapping that reads it. */
 export function pointsAbove(text: string, heading: string): string {
-  return `"${text}" points to the row above, which may be another by now. Write out what it stands for, or, where the rows still stand as they did, write as-above: [${formatInLine(heading)}] on a line of its own in the mapping.`;
+  return `"${text}" points to the row above, which may be another by now. Write out what it stands for, or, where the rows still stand as they did, write dittos: [${formatInLine(heading)}] on a line of its own in the mapping.`;
+}
+
+/** The columns of these headings. */
+function columnsOf(headings: readonly string[], keys: readonly string[]): readonly number[] {
+  const wanted = new Set(headings.map((heading) => heading.replace(/\s+/g, ' ').trim()));
+  return keys.flatMap((key, at) => (wanted.has(key) ? [at] : []));
 }
 
 /** The rows with what stands above in the columns of which the keeper says so; a heading between the rows begins anew. */
 export function asAbove(sheet: Sheet, keys: readonly string[], mapping: Mapping): readonly SheetRow[] {
-  const wanted = new Set(mapping.asAbove.map((heading) => heading.replace(/\s+/g, ' ').trim()));
-  const columns = keys.flatMap((key, at) => (wanted.has(key) ? [at] : []));
+  const [blanks, dittos] = [columnsOf(mapping.asAbove, keys), columnsOf(mapping.dittos, keys)];
+  const columns = [...new Set([...blanks, ...dittos])];
   if (columns.length === 0) return sheet.rows;
   const headings = sheet.setAside.filter(({ isHeading }) => isHeading === true).map(({ row }) => row);
   const last = new Map<number, SheetRow['cells'][number]>();
@@ -80,6 +86,8 @@ export function asAbove(sheet: Sheet, keys: readonly string[], mapping: Mapping)
       const cell = cells[at];
       const above = last.get(at);
       if (cell !== undefined && cell.text !== '' && !isAsAbove(cell.text)) last.set(at, cell);
+      // What is below an empty cell points to nothing.
+      else if (cell?.text === '' && !blanks.includes(at)) last.delete(at);
       else if (above !== undefined) cells[at] = above;
     }
     return { ...row, cells };

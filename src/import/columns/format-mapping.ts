@@ -46,6 +46,9 @@ export function formatMapping(mapping: Mapping): string {
     ...(mapping.asAbove.length === 0
       ? []
       : [`as-above: [${mapping.asAbove.map(inBraces).join(', ')}] # where an empty cell says what the one above says`]),
+    ...(mapping.dittos.length === 0
+      ? []
+      : [`dittos: [${mapping.dittos.map(inBraces).join(', ')}] # where a ditto does, and an empty cell says nothing`]),
     ...section('skip', skip),
     ...section('calendars', calendars),
     ...section('blanks', blanks),

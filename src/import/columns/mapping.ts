@@ -74,6 +74,8 @@ export type Mapping = {
   readonly sections: Field | null;
   /** Columns in which an empty cell or a ditto says what the cell above says, as far up as the heading over the rows. */
   readonly asAbove: readonly string[];
+  /** Columns in which a ditto alone says so, and an empty cell says nothing. */
+  readonly dittos: readonly string[];
   /** The keeper's own words for nothing. */
   readonly blanks: Readonly<Record<string, Meaning>>;
   /** By heading; `[C]` where a heading is empty or stands twice. */
@@ -97,6 +99,7 @@ export const EMPTY_MAPPING: Mapping = {
   words: {},
   sections: null,
   asAbove: [],
+  dittos: [],
   blanks: {},
   columns: [],
 };

@@ -21,6 +21,7 @@ const PARTS = [
   'words',
   'sections',
   'as-above',
+  'dittos',
   'skip',
   'calendars',
   'blanks',
@@ -54,7 +55,8 @@ export function parseMapping(text: string): Outcome<Mapping> {
     calendars: calendarsOf(reader.get('calendars'), (at, says) => tell(['calendars', at], says)),
     words: wordsOf(reader.get('words'), (name, says) => tell(['words', name], says)),
     sections: sectionsOf(reader.get('sections'), (says) => tell(['sections'], says)),
-    asAbove: asAboveOf(reader.get('as-above'), (says) => tell(['as-above'], says)),
+    asAbove: headingsOf(reader.get('as-above'), () => tell(['as-above'], AS_ABOVE)),
+    dittos: headingsOf(reader.get('dittos'), () => tell(['dittos'], DITTOS)),
     blanks: blanksOf(reader.get('blanks'), (word, says) => tell(['blanks', word], says)),
     columns: columnsOf(reader.get('columns'), (heading, says) => tell(['columns', heading], says)),
   };
@@ -138,15 +140,17 @@ function sectionsOf(written: Written | undefined, tell: Tell): Mapping['sections
   return null;
 }
 
-function asAboveOf(written: Written | undefined, tell: Tell): Mapping['asAbove'] {
+const AS_ABOVE = 'Columns whose empty cells say what stands above are a list, like as-above: [Ruler, Mint].';
+const DITTOS = 'Columns in which a ditto says what stands above are a list, like dittos: [Ruler, Mint].';
+
+function headingsOf(written: Written | undefined, tell: () => void): readonly string[] {
   const all: readonly Written[] = Array.isArray(written)
     ? (written as readonly Written[])
     : written === undefined
       ? []
       : [written];
   const headings = all.filter((one) => typeof one === 'string');
-  if (headings.length < all.length)
-    tell('Columns whose empty cells say what stands above are a list, like as-above: [Ruler, Mint].');
+  if (headings.length < all.length) tell();
   return headings;
 }
 

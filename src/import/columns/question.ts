@@ -8,6 +8,7 @@ export type Change = {
   readonly always?: Readonly<Partial<Record<Field, string>>>;
   readonly sections?: Field;
   readonly asAbove?: Mapping['asAbove'];
+  readonly dittos?: Mapping['dittos'];
   /** What words of the sheet stand for, by field. */
   readonly words?: Mapping['words'];
 };
@@ -43,6 +44,7 @@ export function answer(mapping: Mapping, { change }: Choice): Mapping {
     always: { ...mapping.always, ...change.always },
     sections: change.sections ?? mapping.sections,
     asAbove: [...new Set([...mapping.asAbove, ...(change.asAbove ?? [])])],
+    dittos: [...new Set([...mapping.dittos, ...(change.dittos ?? [])])],
     words: { ...mapping.words, ...change.words },
   };
 }

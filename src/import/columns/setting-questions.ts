@@ -104,7 +104,10 @@ export function aboveQuestions(columns: readonly ReadColumn[]): readonly Questio
       {
         id: `above ${heading}`,
         asks: `"${heading}" is empty in ${blanks - dittos} rows and a ditto in ${dittos}, the first of them below this. Does each mean the same as above?`,
-        choices: [{ answer: 'yes, the same as the row above', change: { asAbove: [heading] } }],
+        choices: [
+          ...(dittos === 0 ? [] : [{ answer: 'a ditto does, and an empty cell says nothing', change: { dittos: [heading] } }]),
+          { answer: 'yes, the same as the row above', change: { asAbove: [heading] } },
+        ],
         example: above,
         otherwise: 'An empty cell says nothing, and a ditto is not read. If yes, a piece that has none is given the one above it too.',
       },

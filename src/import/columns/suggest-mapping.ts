@@ -139,7 +139,9 @@ export function openQuestions(
       ...unitQuestions(columns),
       ...(isScaled ? [] : gradeQuestions(columns)),
       ...settled.questions.filter(isOpen),
-      ...aboveQuestions(columns.filter(({ heading }) => !mapping.asAbove.includes(heading))),
+      ...aboveQuestions(
+        columns.filter(({ heading }) => !mapping.asAbove.includes(heading) && !mapping.dittos.includes(heading)),
+      ),
       ...wholeQuestions(columns, sheet.rows.length).filter(isOpen),
       ...(mapping.sections === null ? sectionQuestion(sheet) : []),
     ],

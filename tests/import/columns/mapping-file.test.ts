@@ -32,6 +32,7 @@ const mapping: fc.Arbitrary<Mapping> = fc.record({
   words: fc.dictionary(fc.constantFrom('kind', 'metal'), fc.dictionary(word, word, { minKeys: 1, maxKeys: 3 }), { maxKeys: 2 }),
   sections: fc.constantFrom(null, 'kind', 'ruler'),
   asAbove: fc.uniqueArray(word, { maxLength: 2 }),
+  dittos: fc.uniqueArray(word, { maxLength: 2 }),
   blanks: fc.dictionary(word, fc.constantFrom(...MEANINGS), { maxKeys: 3 }),
   columns: fc.uniqueArray(fc.record({ heading: word, readings: fc.array(reading, { minLength: 1, maxLength: 3 }) }), { selector: ({ heading }) => heading, maxLength: 6 }),
 }); // prettier-ignore
