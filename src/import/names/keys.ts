@@ -13,25 +13,30 @@ export function likenessOf(kind: ListKind, labels: readonly Label[], known: read
   const plain = remembered(spelledAlike);
   if (kind === 'rulers') {
     const [same, inEnglish] = [remembered(plainRulerKey), remembered(rulerKey)];
+    const [words, bare] = [remembered(wordsOf), remembered((name) => withoutNumeral(same(name)))];
+    const unbracketed = remembered((name) => inEnglish(withoutBrackets(name)));
     return {
       same,
       isNear: (one, other) =>
         same(one) !== same(other) &&
         (inEnglish(one) === inEnglish(other) ||
           isLetterApart(plain(one), plain(other)) ||
-          isShortened(one, other) ||
-          isShortened(other, one) ||
-          isNumeralApart(same(one), same(other)) ||
-          inEnglish(withoutBrackets(one)) === inEnglish(withoutBrackets(other))),
+          isShortened(words(one), words(other)) ||
+          isShortened(words(other), words(one)) ||
+          bare(one) === same(other) ||
+          bare(other) === same(one) ||
+          unbracketed(one) === unbracketed(other)),
     };
   }
   if (kind === 'works') return booksAlike([...labels.map(({ name }) => name), ...known.flatMap(({ names }) => names)]);
-  if (kind === 'denominations')
+  if (kind === 'denominations') {
+    const count = remembered(counted);
     return {
       same: plain,
       isNear: (one, other) =>
-        plain(one) !== plain(other) && (isLetterApart(plain(one), plain(other)) || counted(one) === counted(other)),
+        plain(one) !== plain(other) && (isLetterApart(plain(one), plain(other)) || count(one) === count(other)),
     };
+  }
   return { same: plain, isNear: (one, other) => isLetterApart(plain(one), plain(other)) };
 }
 
@@ -48,21 +53,32 @@ function isLetterApart(a: string, b: string): boolean {
 
 const NUMERAL = / [ivxl]+$/;
 
+type Words = {
+  readonly isShort: boolean;
+  readonly words: readonly { readonly plain: string; readonly isShort: boolean }[];
+};
+
+function wordsOf(name: string): Words {
+  const words = name
+    .replace(/\.(?=\p{L})/gu, '. ')
+    .split(/\s+/)
+    .map((word) => ({ plain: spelledAlike(word), isShort: word.endsWith('.') && /\p{L}/u.test(word) }));
+  return { isShort: words.length > 1 && words.some(({ isShort }) => isShort), words };
+}
+
 /** `Vitt. Em. II` may be `Vittorio Emanuele II`: each word the same, or the beginning of the other's and a point. */
-function isShortened(short: string, long: string): boolean {
-  const [shorts, longs] = [short, long].map((name) => name.replace(/\.(?=\p{L})/gu, '. ').split(/\s+/));
-  if (shorts === undefined || shorts.length !== longs?.length || shorts.length < 2 || !short.includes('.'))
-    return false;
-  return shorts.every((word, at) => {
-    const [one, other] = [spelledAlike(word), spelledAlike(longs[at] ?? '')];
-    return one === other || (word.endsWith('.') && one !== '' && other.length > one.length && other.startsWith(one));
+function isShortened(short: Words, long: Words): boolean {
+  if (!short.isShort || short.words.length !== long.words.length) return false;
+  return short.words.every(({ plain, isShort }, at) => {
+    const other = long.words[at]?.plain ?? '';
+    return plain === other || (isShort && other.length > plain.length && other.startsWith(plain));
   });
 }
 
-/** `Constantine` may be `Constantine I`: one has a numeral behind it and the other has none. */
-function isNumeralApart(one: string, other: string): boolean {
-  return [[one, other], [other, one]].some(([a = '', b = '']) => b.startsWith(`${a} `) && /^\d{1,2}$/.test(b.slice(a.length + 1)));
-} // prettier-ignore
+/** Of a key with a numeral behind it what is before that; null for another. `Constantine` may be `Constantine I`. */
+function withoutNumeral(key: string): string | null {
+  return /^(.+) \d{1,2}$/.exec(key)?.[1] ?? null;
+}
 
 /** Words for one and a half, and a number in words, as figures: `1/2 penny`, `half-penny` and `halfpenny` have one key. */
 function counted(name: string): string {
@@ -79,11 +95,11 @@ function withoutBrackets(name: string): string {
   return name.replace(/\s*[([][^()[\]]*[)\]]$/, '');
 }
 
-function remembered(keyOf: (name: string) => string): (name: string) => string {
-  const keys = new Map<string, string>();
+function remembered<Key>(keyOf: (name: string) => Key): (name: string) => Key {
+  const keys = new Map<string, { readonly key: Key }>();
   return (name) => {
-    const known = keys.get(name) ?? keyOf(name);
-    keys.set(name, known);
-    return known;
+    let known = keys.get(name);
+    if (known === undefined) keys.set(name, (known = { key: keyOf(name) }));
+    return known.key;
   };
 }
