@@ -89,13 +89,18 @@ export function unsaid(kind: string, label: string): string | null {
 /** Facts whose values share one sentence when they follow one another: `Silver, 1.38 g.` */
 const MEASURES: readonly LabelFact[] = ['metal', 'weight', 'diameter', 'axis'];
 
-/** The facts in sentences, but for those that the words beside them say already. */
+/**
+ * The facts in sentences, but for those that the words beside them or the title among them say already: `Crown of Victoria, 1844`
+ * needs no date. What is doubted is said with its doubt.
+ */
 function factsOf(piece: LabelledPiece, order: readonly LabelFact[], beside = ''): readonly string[] {
+  const title = order.includes('what') ? piece.title : '';
   const told = order.flatMap((fact) => {
     const says = FACTS[fact](piece);
-    return says === null || (beside !== '' && isSaidIn(says, beside))
-      ? []
-      : [{ isMeasure: MEASURES.includes(fact), says: doubted(piece, fact, says) }];
+    if (says === null || (beside !== '' && isSaidIn(says, beside))) return [];
+    const full = doubted(piece, fact, says);
+    if (fact !== 'what' && title !== '' && full === says && isSaidIn(says, title)) return [];
+    return [{ isMeasure: MEASURES.includes(fact), says: full }];
   });
   const sentences: { isMeasure: boolean; says: string }[] = [];
   for (const { isMeasure, says } of told) {
