@@ -55,9 +55,9 @@ export const setsWords = {
   ] satisfies readonly { state: PlaceState['state']; mark: string; says: string }[],
   toCite: 'Cite this set',
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
-  grid: 'By two facts',
-  gridSays: (rows: string, columns: string): string =>
-    `The pieces that fit, ${rows} by ${columns}. An empty cell says only that nothing is here, not that such a piece was ever made.`,
+  gridOf: (rows: string, columns: string): string => `By ${rows} and ${columns}`,
+  gridSays:
+    'The pieces that fit, large enough for every column. An empty cell says only that nothing is here, not that such a piece was ever made.',
   gridFacts: {
     ruler: 'ruler', dynasty: 'dynasty', mint: 'mint', area: 'area', issuer: 'issuer', denomination: 'denomination',
     metal: 'metal', type: 'type', kind: 'kind', realm: 'realm',

@@ -1,6 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { aboutWords } from '../../words/about.ts';
+import { tied } from '../../words/no-break.ts';
 import { cautionWords } from '../../words/cautions.ts';
 import type { CautionName } from '../../words/cautions.ts';
 import { contactOf } from '../shared/contact.ts';
@@ -26,7 +27,7 @@ export function aboutPage({ lists, listed }: Cabinet): AboutPage {
   return {
     head: { title, description, here: urls.about() },
     keptBy: aboutWords.keptBy(lists.cabinet.keeper),
-    about: lists.cabinet.about ?? null,
+    about: lists.cabinet.about === undefined ? null : tied(lists.cabinet.about),
     isDemo: lists.cabinet.demo === 'yes',
     contents: aboutWords.contents(countWords.pieces(listed.length), countWords.byStatus(listed)),
     contact: contactOf(lists.cabinet.contact),

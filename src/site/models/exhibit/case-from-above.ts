@@ -31,8 +31,8 @@ export type PieceInCase = {
   readonly label: CardInCase;
 };
 
-/** A group: its place, its name, and the room that its heading and text leave for the name in large letters. */
-export type GroupInCase = Box & { readonly title: string; readonly room: Box | null };
+/** A group: its place, its name, and the room that its heading and text leave for the name in large letters of `size` millimetres. */
+export type GroupInCase = Box & { readonly title: string; readonly room: (Box & { readonly size: number }) | null };
 
 /** A case as it is seen from above, in millimetres from its upper left corner, inside its frame. */
 export type CaseFromAbove = {
@@ -93,17 +93,24 @@ function placeOf({ headingBox, text, cells }: SetGroup): Box {
 }
 
 /** Height of the letters of a group's name on a case drawn small, and the room one of them takes, in widths of the case. */
-export const NAME_SIZE = 0.034;
+const NAME_SIZE = 0.034;
 const LETTER = NAME_SIZE * 0.42;
 
+/** Letters of a name that would not fit are smaller, down to this part of their size. */
+const SMALLER = [1, 0.85, 0.7] as const;
+
 /** The place of a group's heading and text, where its name in large letters fits there; null where it would lie on pieces. */
-function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number): Box | null {
+function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number): GroupInCase['room'] {
   const foot = text === null ? headingBox.top + headingBox.height : text.box.top + text.box.height;
   const width = Math.max(headingBox.width, text?.box.width ?? 0);
   const box = { left: headingBox.left, top: headingBox.top, width, height: foot - headingBox.top };
-  const longest = Math.max(...title.split(/\s/).map((word) => word.length)) * LETTER * across;
-  const lines = Math.ceil((title.length * LETTER * across * 1.1) / width);
-  return longest <= width && lines * NAME_SIZE * across <= box.height ? box : null;
+  const fits = SMALLER.find((part) => {
+    const letter = LETTER * across * part;
+    const longest = Math.max(...title.split(/\s/).map((word) => word.length)) * letter;
+    const lines = Math.ceil((title.length * letter * 1.1) / width);
+    return longest <= width && lines * NAME_SIZE * across * part <= box.height;
+  });
+  return fits === undefined ? null : { ...box, size: NAME_SIZE * across * fits };
 }
 
 function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: PhotographManifest): PieceInCase {

@@ -64,13 +64,13 @@ export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();
   const { cabinet } = house.lists;
   const exhibit = exhibitOnShow(house);
-  const about = cabinet.about === undefined ? null : inTwo(cabinet.about);
+  const about = cabinet.about === undefined ? null : inTwo(tied(cabinet.about));
   return {
     head: {
       title: cabinet.title,
       here: urls.home(),
       linked: linkedHomeOf(house),
-      ...(about === null ? {} : { description: about.first }),
+      ...(cabinet.about === undefined ? {} : { description: inTwo(cabinet.about).first }),
       ...sharedBy(house, exhibit),
     },
     about,

@@ -34,7 +34,11 @@ export function ticketOf(piece: PublicPiece): Ticket {
         : capital(altered.became ?? (altered.done.map(({ what }) => what).join(', ') || ticketWords.altered)),
     lines:
       altered != null
-        ? given([ticketWords.madeFrom(altered.host), alteredWhen(piece)])
+        ? given([
+            (altered.became ?? null) === null ? null : capital(altered.done.map(({ what }) => what).join(', ')),
+            capital(ticketWords.madeFrom(altered.host)),
+            alteredWhen(piece),
+          ])
         : given([
             denomination === null
               ? capital(piece.kind === 'coin' || piece.kind === 'unknown' ? '' : piece.kind.replaceAll('-', ' '))
