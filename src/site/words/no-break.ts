@@ -24,10 +24,14 @@ export function withApostrophes(text: string): string {
   return QUOTES.test(all) ? all : all.replace(OF_SEVERAL, '’');
 }
 
+/** After the dash or stroke of a range of figures: `1280–81`, `928/39`. A line may end there, unless a joiner of no width forbids it. */
+const IN_RANGE = /(?<=\d[–/])(?=\d)/gu;
+const JOINER = '\u2060';
+
 /**
- * A text in which a line does not end between a king's name and his numeral, with the apostrophes of a book. For what is
- * shown only, never for files of data.
+ * A text in which a line does not end between a king's name and his numeral or within a range of figures, with the apostrophes
+ * of a book. For what is shown only, never for files of data.
  */
 export function tied(text: string): string {
-  return withApostrophes(TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text));
+  return withApostrophes(TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text)).replace(IN_RANGE, JOINER);
 }

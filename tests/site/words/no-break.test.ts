@@ -1,16 +1,17 @@
 import { expect, test } from 'vitest';
 import { tied } from '../../../src/site/words/no-break.ts';
 
-// Common practice of setting text: a number stays with the name, the unit or the sign it belongs to. `_` stands for the tie.
+// Common practice of setting text: a number stays with the name, the unit or the sign it belongs to. `_` stands for the tie, `+` for the joiner of no width.
 const TIED = [
   ['Penny of Edward I, York', 'Penny of Edward_I, York'],
   ['from Edward VI to William III', 'from Edward_VI to William_III'],
   ['Æthelred II of England', 'Æthelred_II of England'],
   ['18.6 mm and 1.38 g', '18.6_mm and 1.38_g'],
   ['c. 1279, or AD 700', 'c._1279, or AD_700'],
-  ['1280–81, 1.38 g ± 0.01, graded Good VF', '1280–81, 1.38_g_±_0.01, graded Good_VF'],
+  ['1280–81, 1.38 g ± 0.01, graded Good VF', '1280–+81, 1.38_g_±_0.01, graded Good_VF'],
   ['Penny of London, class 3b', 'Penny of London, class_3b'],
   ['no. 0123 of St Peter', 'no._0123 of St_Peter'],
+  ['928–39 and 398/97 BC', '928–+39 and 398/+97 BC'],
 ] as const;
 const UNTIED = [
   'Here am Ivy and I', 'I kept the coin', 'a good VANE', 'class of 1279', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', '18 mmm', 'cos. 12',
@@ -32,7 +33,7 @@ test.for(APOSTROPHES)('%s is set as %s', ([text, set]) => {
 });
 
 test.for(TIED)('%s is kept together as %s', ([text, kept]) => {
-  expect(tied(text)).toBe(kept.replaceAll('_', '\u00a0'));
+  expect(tied(text)).toBe(kept.replaceAll('_', '\u00a0').replaceAll('+', '\u2060'));
 });
 
 test.for(UNTIED)('%s is left as it is', (text) => {
