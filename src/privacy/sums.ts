@@ -240,8 +240,6 @@ function unitsOf(written: string): readonly number[] {
 function isPriced(letters: string, { at, end, figures }: Amount, currency: string, value: number): boolean {
   const before = letters.slice(Math.max(0, at - 60), at);
   const behind = letters.slice(end, end + 30);
-  // A part of a longer number, such as 77 of 77.50.
-  if (/^[.,']?\d/.test(behind) || /\d[.,']$/.test(before)) return false;
   if (value >= SMALL && DASHED.test(behind)) return true;
   const { isSigned, isNamed } = currencyOf(currency);
   const isInFull = figures.length > String(Math.trunc(value)).length;

@@ -93,7 +93,7 @@ function toldByCell(from: string, column: string, cell: string, currency: string
       : tellingIn(column, cell).map((one) => ({
           ...one,
           forms: spellingsOf(one.text.toLowerCase()),
-          of: cell.trim().toLowerCase(),
+          of: cell.toLowerCase().trim(),
         })),
     sums: amounts.flatMap(sumIn),
   };
@@ -127,6 +127,8 @@ export function sumIn(written: string): readonly Pick<PrivateSum, 'money'>[] {
 
 /** Whether a column may say what is public anyway: notes, and whatever has no meaning of its own. */
 export function isOwn(from: string, column: string): boolean {
+  // With whom a piece was dealt is a person in every table.
+  if (column === 'with') return false;
   return from === LEDGER || from === DELETED
     ? column === 'notes' || !LEDGER_COLUMNS.some((known) => known === column)
     : from !== GUIDE;

@@ -46,6 +46,7 @@ test.for([
   ['private/deleted.csv', 'storage', false],
   ['private/guide.csv', 'source', false],
   ['private/life.csv', 'note', true],
+  ['private/life.csv', 'with', false],
 ] as const)('the column %s %s may say what is public anyway: %s', ([file, column, own]) => {
   expect(isOwn(file, column)).toBe(own);
 });
@@ -139,12 +140,18 @@ test.for([
   expect(values.filter((value) => /lerchen/i.test(value) && value !== value.toLowerCase())).toEqual([]);
 }); // prettier-ignore
 
+test('with whom pieces were dealt is looked for by each part, in however many rows', async () => {
+  const rows = 'plain-penny,2001,lent,"Vera Quill, by post"\n'.repeat(5);
+  const values = valuesOf(changed(await markedCabinet(), { 'private/life.csv': `piece,date,event,with\n${rows}` }));
+  expect(values.map(({ value }) => value)).toContain('vera quill');
+});
+
 test('a name of the lists is no seller, alone or between commas', async () => {
   const values = async (seller: string) =>
     valuesOf(changed(await markedCabinet(), { [LEDGER]: `piece,seller\nplain-penny,"${seller}"\n` }))
       .filter(({ from }) => from === LEDGER)
       .map(({ value }) => value);
-  expect(await values(' Plain Town ')).toEqual([]);
+  for (const cell of ['Plain Town', ' Plain Town', 'Plain Town ', 'PLAIN TOWN']) expect(await values(cell)).toEqual([]);
   expect(await values('Plain Town, by post')).not.toContain('plain town');
   expect(await values('Plain Tower, by post')).toContain('plain tower');
 });
