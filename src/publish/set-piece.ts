@@ -48,9 +48,9 @@ function blanksOf({ rulers, mint, denomination, date }: PublicPiece): SetPiece['
   );
 }
 
-function madeIn({ date, years }: PublicPiece): SetPiece['interval'] {
+function madeIn({ date }: PublicPiece): SetPiece['interval'] {
   const made = known(date);
-  return made === null || years === null ? years : timeSpanOf(made);
+  return made === null ? null : timeSpanOf(made);
 }
 
 /** The date that stands on the piece. */

@@ -21,6 +21,7 @@ const DATES: readonly (readonly [written: string, created: string | null, covers
   ['12th century', null, '1101/1200', '1101/1200'],
   ['1279 or 1281', null, '1279/1281', '[1279,1281]'],
   ['1780/..', null, '1780/..', '1780/..'],
+  ['../1588', null, '../1588', '../1588'],
   ['/1588', null, null, '/1588'],
   // A day of the Julian calendar is no day of ISO 8601 or EDTF; its year is.
   ['30 January 1279', '1279', '1279', '1279'],

@@ -61,7 +61,8 @@ describe('what a set may know of a piece', () => {
       dies: { obverse: 'A1' }, altered: true, host: 'plain-king', details: true, stated: { text: 'VF' }, sure: { mint: 'probable' },
       acquired: 2003, prefer: 2,
     }); // prettier-ignore
-    const { grade } = setPieceOf(piece('full'));
+    const { grade, blanks } = setPieceOf(piece('full'));
+    expect(blanks).toEqual({});
     expect(grade?.low).toBeLessThanOrEqual(grade?.high ?? 0);
   });
   test('keeps what is not recorded apart from what is stated to be a blank', () => {
