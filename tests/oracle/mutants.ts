@@ -24,13 +24,14 @@ const guards = (folder: string, files: string, tests: readonly string[]) =>
 const GUARDS: readonly (readonly [files: readonly string[], tests: readonly string[]])[] = [
   guards('src/privacy', 'exact-spots machine-paths', tested('privacy', 'exact-spots every-text leaks inspect-built disguised private-values')),
   guards('src/privacy', 'page-policy private-files not-secret public-words privacy', tested('privacy', 'leaks said-in-public exact-spots private-values inspect-built')),
-  guards('src/privacy', 'private-cells sums written-currencies spelled-numbers', tested('privacy', 'sums private-cells private-values disguised leaks inspect-built')),
+  guards('src/privacy', 'private-cells', tested('privacy', 'private-cells private-tables disguised leaks')),
+  guards('src/privacy', 'sums written-currencies spelled-numbers', tested('privacy', 'sums private-values disguised')),
   guards('src/privacy', 'private-values told-by-column private-notes', tested('privacy', 'private-notes private-tables private-values said-in-public disguised leaks')),
   guards('src/privacy', 'private-in-text', tested('privacy', 'disguised private-values leaks')),
   guards('src/privacy', 'hidden-in-text exact-in-text', tested('privacy', 'every-text inspect-built disguised leaks')),
   guards('src/privacy', 'inspect-built', tested('privacy', 'inspect-built inspected-with')),
   guards('src/privacy', 'hidden-pieces', tested('privacy', 'hidden-pieces inspect-built disguised private-values leaks')),
-  guards('src/privacy', 'letters search guard', tested('privacy', 'letters search inspected-with disguised hidden-pieces private-values leaks inspect-built')),
+  guards('src/privacy', 'letters find-values guard', tested('privacy', 'letters find-values inspected-with disguised hidden-pieces private-values leaks inspect-built')),
   guards('src/privacy', 'picture-segments', tested('privacy', 'picture-bytes picture-segments')),
   guards('src/privacy', 'git', tested('privacy', 'git')),
   guards('src/publish', 'public-piece public-facts', [...tested('publish', 'public-piece set-piece public-facts there-and-back tables'), ...tested('site/models/open-data', 'open-data linked manifests records')]),
@@ -152,6 +153,13 @@ function tryAll(
     start(0);
   });
 }
+
+const named = new Set(GUARDS.flatMap(([files]) => files));
+const there = ['src/privacy', 'src/publish', 'src/publish/offline-copy'].flatMap((folder) =>
+  readdirSync(folder).filter((name) => name.endsWith('.ts')).map((name) => `${folder}/${name}`),
+); // prettier-ignore
+const apart = [...there.filter((file) => !named.has(file)), ...[...named].filter((file) => !there.includes(file))];
+if (apart.length > 0) throw new Error(`In the list of guards or in their folders alone: ${apart.join(', ')}`);
 
 const { values } = parseArgs({
   options: {

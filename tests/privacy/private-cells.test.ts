@@ -101,6 +101,11 @@ test.for([
 test.for([
   ['möhrenbrink', ['moehrenbrink']],
   ['uebelacker', ['ubelacker']],
+  ['käsekeller', ['kaesekeller']],
+  ['übelacker', ['uebelacker']],
+  ['sørensen', ['soerensen']],
+  ['bergstrasse', ['bergstr']],
+  ['kerkstraat', ['kerkstr']],
   ['gåård', ['gaaaard']],
   ['kruijningen', ['kruyningen']],
   ['kruyningen', ['kruijningen']],
