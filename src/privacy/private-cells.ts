@@ -119,7 +119,7 @@ export function identifiersIn(cell: string): readonly string[] {
   const split = phones.flatMap((phone) => {
     const figures = phone.replace(/\D/g, '');
     const two = [3, 4, 5].map((at) => [figures.slice(0, at), figures.slice(at)] as const);
-    return [phone.trim(), figures, ...two.flatMap(([area, rest]) => [`${area} ${rest}`, `(${area}) ${rest}`, `${area}/${rest}`])];
+    return [phone, figures, ...two.flatMap(([area, rest]) => [`${area} ${rest}`, `(${area}) ${rest}`, `${area}/${rest}`])];
   }); // prettier-ignore
   const tokens = (cell.match(/(?<![\p{L}\d£€$.,])[\p{L}\d]+(?:[-/][\p{L}\d]+)*(?![\p{L}\d]|[.,]\d)/gu) ?? []).filter(
     (token) => (token.match(/\d/g) ?? []).length >= (/\p{L}/u.test(token) ? 6 : 7) && !isOfDays(token),

@@ -4,6 +4,7 @@ import {
   certificatesIn,
   formsOf,
   identifiersIn,
+  namesInCell,
   partsOf,
   runTogether,
   saysMuch,
@@ -35,6 +36,25 @@ test.for([
   ['notes', 'Hildegarde Osgoodby, then', []],
 ] as const)('the parts of %s “%s”: %j', ([column, cell, parts]) => {
   expect(partsOf(column, cell)).toEqual(parts);
+});
+
+test.for([
+  ['UG1008-10', '100810'],
+  ['UG1008-105', '1008105'],
+] as const)('of the certificate “%s” the figures alone are looked for, joined: %s', ([cell, figures]) => {
+  expect(certificatesIn(cell)).toContain(figures);
+});
+
+test.for([
+  ['seller', 'Vauquelin-Desprez, by post, Vauquelin', ['Vauquelin-Desprez', 'Vauquelin', 'Desprez']],
+  ['seller', 'Jean-Desprez, Lee-Smythe', ['Jean-Desprez', 'Desprez', 'Lee-Smythe', 'Smythe']],
+  ['seller', 'Osgoodby’s widow', ['Osgoodby']],
+  ['seller', 'Dealers in January, Dealer, Ned', []],
+  ['storage', 'Strongbox left', ['Strongbox']],
+  ['find-spot', 'Foxup', ['Foxup']],
+  ['notes', 'Strongbox left. Wonderful. At Foxup', ['Foxup']],
+] as const)('the names in the %s “%s”: %j', ([column, cell, names]) => {
+  expect(namesInCell(column, cell)).toEqual(names);
 });
 
 // Habits of collectors in five languages, from memory.
@@ -135,6 +155,10 @@ test.for([
   ['Insured w. Hedgerow, pol. 88-1204-X', '88/1204/X', true],
   ['ring 01904 555 0123 first', '(01904) 5550123', true],
   ['tel. (01904)555-0123', '01904 5550123', true],
+  ['tel. (01904)555-0123', '(01904)555-0123', true],
+  ['tel. (01904)555-0123', '019045550123', true],
+  ['ring 020 7946 0123', '020 79460123', true],
+  ['ring 0131 496 0123', '0131/4960123', true],
   ['mail m.quill@example.com.', 'm.quill@example.com', true],
   ['mail m.quill@example.com.', 'm.quill (at) example (dot) com', true],
   ['mail m.quill@example.com.', 'm.quill [at] example.com', true],

@@ -153,5 +153,6 @@ test('a name of the lists is no seller, alone or between commas', async () => {
       .map(({ value }) => value);
   for (const cell of ['Plain Town', ' Plain Town', 'Plain Town ', 'PLAIN TOWN']) expect(await values(cell)).toEqual([]);
   expect(await values('Plain Town, by post')).not.toContain('plain town');
+  expect(await values('Plain King, by post')).not.toContain('plain king');
   expect(await values('Plain Tower, by post')).toContain('plain tower');
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { exhibitJsonLd } from '../../src/publish/exhibit-json-ld.ts';
 import type { LinkedExhibit } from '../../src/publish/exhibit-json-ld.ts';
 import { sameAs } from '../../src/publish/identifiers.ts';
@@ -6,6 +7,7 @@ import { CONTEXT } from '../../src/publish/json-ld.ts';
 import { licenceAddress } from '../../src/publish/licences.ts';
 import { COLUMNS, csvwMetadata, piecesCsv } from '../../src/publish/pieces-csv.ts';
 import type { PublicFacts } from '../../src/publish/public-facts.ts';
+import { piecesSchema } from '../../src/publish/pieces-schema.ts';
 import { escape, rssFeed } from '../../src/publish/xml.ts';
 
 // The addresses of deeds as creativecommons.org states them.
@@ -128,3 +130,12 @@ test('a feed names its licence, or none', () => {
   expect(rssFeed({ ...feed, licence: 'CC0 & more' }, [])).toContain('<copyright>CC0 &amp; more</copyright>');
   expect(rssFeed({ ...feed, licence: null }, [])).not.toContain('copyright');
 });
+
+// JSON Schema 2020-12, read by another program (ajv).
+test('the schema of pieces.json wants what every piece has', () => {
+  const isValid = new Ajv2020({ strict: false, validateFormats: false }).compile(piecesSchema());
+  const piece = { id: 'a', address: 'https://example.org/a/', number: '1', title: 'A', kind: 'coin', status: 'kept', eras: {} };
+  expect(isValid([piece]), JSON.stringify(isValid.errors)).toBe(true);
+  for (const name of Object.keys(piece)) expect(isValid([{ ...piece, [name]: undefined }].map((one) => JSON.parse(JSON.stringify(one)) as object)), name).toBe(false);
+  expect(isValid([{ ...piece, secret: 'x' }])).toBe(false);
+}); // prettier-ignore
