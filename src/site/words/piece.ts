@@ -1,3 +1,4 @@
+import { placesOf } from '../../core/money/currencies.ts';
 import type { Interval } from '../../core/measures/units.ts';
 import type { Evidence } from '../../core/provenance/provenance.ts';
 import type { Certainty } from '../../catalogue/schema/fields.ts';
@@ -94,6 +95,9 @@ export const pieceWords = {
     value: 'Metal value',
     standard: 'Compared with the standard',
   },
+  /** A sum in minor units as it is written in the land of its currency: `£20.10`. */
+  money: (minor: number, currency: string) =>
+    new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(minor / 10 ** placesOf(currency)),
   unnamed: 'none is named on it',
   makerOf: (role: string, side: 'obverse' | 'reverse' | undefined) => (side === undefined ? role : `${role}, ${side}`),
   tools: 'Look at it',

@@ -198,7 +198,7 @@ export const typesWords = {
     failed: 'The key could not be loaded. The table below holds everything it knows.',
   },
   diesLead:
-    'Which dies were used together. A line joins an obverse with each reverse it was struck with; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
+    'Which dies were used together. A line joins an obverse with each reverse it was struck with, thicker where more coins are recorded; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
   noDies: 'No dies are recorded for this series.',
   group: (at: number, coins: number | null): string =>
     `Group ${String(at)}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,

@@ -144,11 +144,19 @@ function tableOfPieces(weighed: readonly Weighed[]): ChartTable {
     columns: measuresWords.weights.columns,
     rows: weighed.map(({ piece, grams, standards, percent }) => [
       piece.title,
-      spanOf(grams, 3),
+      weightCell(piece, grams),
       rowName(standards[0]),
       percent === null ? measuresWords.weights.unweighed : spanOf(percent, 0),
     ]),
   };
+}
+
+/** In grams, with the decimals it was written with: 1.40 says more than 1.4. */
+function weightCell({ weight }: PublicPiece, { low, high }: Interval): string {
+  const held = known(weight);
+  const decimals = held?.unit === 'g' ? (held.decimals ?? 2) : 2;
+  const [from, to] = [low.toFixed(decimals), high.toFixed(decimals)];
+  return from === to ? from : `${from}–${to}`;
 }
 
 function tableOfRows(weighed: readonly Weighed[], rows: readonly WeightRow[]): ChartTable {

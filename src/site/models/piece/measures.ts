@@ -18,7 +18,6 @@ import type { Row } from './row.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { figuresOf, fineMetal, metalValue, notAsStruck, toFigures } from '../../../core/metal/fine-metal.ts';
 import type { MetalPrice } from '../../../core/metal/fine-metal.ts';
-import { formatMoney } from '../../../core/money/money.ts';
 
 const { field, range, recordedAs } = pieceWords;
 
@@ -146,7 +145,7 @@ export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] 
   });
   if (!value.ok) return [];
   const { low, high, currency, caution } = value.value;
-  const said = pieceWords.range(formatMoney({ minor: low, currency }), formatMoney({ minor: high, currency }));
+  const said = pieceWords.range(pieceWords.money(low, currency), pieceWords.money(high, currency));
   const isOld = (piece.found ?? null) !== null || (piece.years !== null && piece.years.high < OLD);
   return row(pieceWords.field.value, said, { note: isOld ? `${caution} ${pieceWords.oldMetal}` : caution });
 }
