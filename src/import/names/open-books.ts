@@ -6,18 +6,17 @@ import { spelledAlike } from './ruler-key.ts';
 
 /** Why it is asked which book a name means; undefined for one of the list, and for one that the keeper has said. */
 export function openBook(name: string, works: readonly KnownName[], said: SaidNames): string | undefined {
-  const isKnown =
-    works.some(({ names }) => names.some((one) => spelledAlike(one) === spelledAlike(name))) ||
-    Object.values(said).some((names: readonly string[]) =>
-      names.some((one) => spelledAlike(one) === spelledAlike(name)),
-    );
-  return isKnown ? undefined : whichBook(name);
+  const because = whichBook(name);
+  if (because === undefined) return undefined;
+  const spelled = spelledAlike(name);
+  const isOne = (names: readonly string[]): boolean => names.some((one) => spelledAlike(one) === spelled);
+  return works.some(({ names }) => isOne(names)) || Object.values(said).some(isOne) ? undefined : because;
 }
 
 /** A draft whose references to a book by a letter alone are asked about, and kept as they were written. */
 export function withoutOpenBooks(draft: Draft, works: readonly KnownName[], said: SaidNames): Draft {
   const asked = (draft.names.references ?? []).flatMap((one) => {
-    const because = openBook(withVolume(one, works).name, works, said);
+    const because = whichBook(one.name) === undefined ? undefined : openBook(withVolume(one, works).name, works, said);
     return because === undefined ? [] : [{ one, because }];
   });
   if (asked.length === 0) return draft;
