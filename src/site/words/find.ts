@@ -62,7 +62,7 @@ export const findWords = {
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
   results: 'Results',
   sortBy: 'Sort by',
-  bestFirst: 'relevance',
+  bestFirst: 'best match',
   narrow: 'Filters',
   browse: 'Browse by',
   toLists: 'Browse by ruler, mint, metal and more',

@@ -6,7 +6,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import type { ComparedFace, ComparedFact, ComparedPiece } from '../../compare/record.ts';
 import { urls } from '../../urls.ts';
-import { kindInWords } from '../../words/capital.ts';
+import { capital, kindInWords } from '../../words/capital.ts';
 import { compareWords } from '../../words/compare.ts';
 import { pieceWords } from '../../words/piece.ts';
 import { ticketLine } from '../shared/ticket.ts';
@@ -76,7 +76,7 @@ function factsOf(piece: PublicPiece, cabinet: Cabinet): readonly ComparedFact[] 
 
 function gradeFacts({ grade, problem }: PublicPiece): readonly ComparedFact[] {
   if (grade === null) return [];
-  const text = grade.notGraded === undefined ? formatGrade(grade) : pieceWords.notGraded(grade.notGraded);
+  const text = grade.notGraded === undefined ? capital(formatGrade(grade)) : pieceWords.notGraded(grade.notGraded);
   return [
     { name: compareWords.grade, text },
     ...(problem === null ? [] : [{ name: compareWords.problem, text: problem }]),

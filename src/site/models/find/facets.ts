@@ -100,7 +100,7 @@ function gradeOf({ grade }: PublicPiece): FacetValue {
   if (summary === undefined || row === undefined) return as('not-graded', findWords.notGraded);
   const label = details.length > 0 ? findWords.details(row.words) : row.words;
   const value = slug(`${summary.scale ?? 'grade'} ${label.replaceAll('+', ' plus')}`);
-  return { facet: 'grade', value, label, group: summary.title, rank: row.low + row.high / 100 };
+  return { facet: 'grade', value, label: capital(label), group: summary.title, rank: row.low + row.high / 100 };
 }
 
 /** Lists of one facet that bear the same name, each with what distinguishes it. */

@@ -1,6 +1,7 @@
 import { summariseGrades } from '../../../core/grade/compare-grades.ts';
 import type { ScaleSummary } from '../../../core/grade/compare-grades.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { capital } from '../../words/capital.ts';
 import { measuresWords } from '../../words/measures.ts';
 import { shareAlong, widthAlong } from '../charts/number-scale.ts';
 
@@ -41,7 +42,7 @@ export function gradesShown(pieces: readonly PublicPiece[]): GradesShown {
   const drawn = ({ rows }: ScaleSummary): readonly GradeRow[] =>
     rows.map(({ words, count, low, high, own }) => {
       return {
-        words,
+        words: capital(words),
         count,
         share: shareAlong({ low: 0, high: most }, count),
         x: shareAlong(NUMERIC, low),

@@ -32,7 +32,8 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
     return { given: null, says: [pieceWords.notGraded(grade.notGraded)], chart: null };
   }
   return {
-    given: problem === null ? formatGrade(grade) : pieceWords.wear(formatGrade(withoutProblem(grade))),
+    given:
+      problem === null ? capital(formatGrade(grade)) : pieceWords.wear(capital(formatGrade(withoutProblem(grade)))),
     says: [problem === null ? '' : pieceWords.problem(problem), byWhom(gradedBy)].filter((part) => part !== ''),
     chart: chartOf(grade),
   };

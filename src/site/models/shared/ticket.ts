@@ -35,7 +35,7 @@ export function ticketOf(piece: PublicPiece): Ticket {
     lines:
       altered != null
         ? given([
-            (altered.became ?? null) === null ? null : capital(altered.done.map(({ what }) => what).join(', ')),
+            altered.became === undefined ? null : capital(altered.done.map(({ what }) => what).join(', ')),
             capital(ticketWords.madeFrom(altered.host)),
             alteredWhen(piece),
           ])

@@ -197,7 +197,7 @@ function censusOf(
     more,
     specimens: shown.map(({ specimen, grade, source, sameAs }) => ({
       name: specimen,
-      grade: grade === null ? typesWords.notGraded : formatGrade(grade),
+      grade: grade === null ? typesWords.notGraded : capital(formatGrade(grade)),
       source,
       sameAs:
         sameAs.length === 0
