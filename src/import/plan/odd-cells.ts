@@ -105,17 +105,22 @@ const QUANTITY =
   `qty, quantity, count, pieces, no of coins, no of pieces, anzahl, stück, stückzahl, menge, quantità, q tà, pezzi, quantité, qté, nombre,
   cantidad, cant, piezas, aantal, stuks`.split(/,\s*/);
 
+/** Which headings count pieces; thousands of rows have the same few dozen. */
+const COUNTING = new Map<string, boolean>();
+
+function isOfQuantities(heading: string): boolean {
+  const plain = (): string =>
+    heading
+      .toLowerCase()
+      .replace(/[^\p{L}]+/gu, ' ')
+      .trim();
+  const known = COUNTING.get(heading) ?? QUANTITY.includes(plain());
+  COUNTING.set(heading, known);
+  return known;
+}
+
 function countsSeveral(ledger: PlacedPiece['ledger']): boolean {
-  return Object.entries(ledger).some(
-    ([column, text]) =>
-      Number(text) > 1 &&
-      QUANTITY.includes(
-        column
-          .toLowerCase()
-          .replace(/[^\p{L}]+/gu, ' ')
-          .trim(),
-      ),
-  );
+  return Object.keys(ledger).some((column) => isOfQuantities(column) && Number(ledger[column]) > 1);
 }
 
 const HIDDEN_FAULT =
