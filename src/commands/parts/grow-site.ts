@@ -74,7 +74,7 @@ async function makeBoth(work: Work, second: SecondThread): Promise<Kept | null> 
   return { taken: new Set([...own.taken, ...other.taken]), keys: new Map([...own.keys, ...other.keys]) };
 }
 
-/** Makes the pages and then what lies beside them; a full disk gets its room back. */
+/** Makes the pages and then the files next to them; a full disk gets its room back. */
 async function grownOrGone(work: Work, makePagesOf: () => Promise<void>): Promise<void> {
   const { grows, handed, tiles, hosted, texts } = work;
   try {
