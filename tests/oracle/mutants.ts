@@ -9,8 +9,9 @@
  *     node tests/oracle/mutants.ts --file sums --only '.trim removed'    of those the ones that are told of with these words
  *     node tests/oracle/mutants.ts --tests 1            against the likeliest test file alone, which is quicker and misses more
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
@@ -170,6 +171,12 @@ const { values } = parseArgs({
     only: { type: 'string' },
     told: { type: 'boolean' },
   },
+});
+// What the tests of thousands of mutants put into the folder of the machine goes with it.
+const room = mkdtempSync(join(tmpdir(), 'mutants-'));
+process.env['TMPDIR'] = room;
+process.on('exit', () => {
+  rmSync(room, { recursive: true });
 });
 const say = (line: string): boolean => process.stdout.write(`${line}\n`);
 const sum = { tried: 0, survived: 0 };
