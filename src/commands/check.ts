@@ -20,7 +20,7 @@ import { publicPieces } from '../publish/public-piece.ts';
 import { setStates } from '../publish/set-states.ts';
 import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
-import { readWords } from './parts/command-line.ts';
+import { cabinetFlag, readWords } from './parts/command-line.ts';
 
 const HELP = `npm run check                 every problem of the cabinet in content/, in one run
 npm run check -- --cabinet DIR    another cabinet
@@ -52,7 +52,9 @@ if (problems.length === 0) {
   process.stdout.write(await judged());
   process.stdout.write(contradictions());
   const manifest = await readManifest(cacheFolder('photographs', cabinet.at));
-  process.stdout.write(formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery));
+  process.stdout.write(
+    formatRemarks(photographRemarks(records.pieces, manifest), cabinet.shown, isEvery ? null : cabinetFlag(cabinet)),
+  );
 }
 for (const remark of [
   ...findRecordRemarks(records, folder),
@@ -133,6 +135,6 @@ function improvements(): string {
   return `${[
     '\nWhat would improve the catalogue most, when you have an evening:',
     ...told.map((improvement) => formatImprovement(improvement, isEvery ? Infinity : undefined)),
-    ...(isEvery ? [] : ['All of it: npm run check -- --every']),
+    ...(isEvery ? [] : [`All of it: npm run check -- --every${cabinetFlag(cabinet)}`]),
   ].join('\n\n')}\n`;
 }

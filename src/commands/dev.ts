@@ -9,7 +9,7 @@ import { cacheFolder } from './parts/cache-folder.ts';
 import { checkWhole } from './parts/check-whole.ts';
 import { followCabinet } from './dev/follow-cabinet.ts';
 import { serveOnlyPages } from './dev/serve-only-pages.ts';
-import { readWords } from './parts/command-line.ts';
+import { cabinetFlag, readWords } from './parts/command-line.ts';
 import { today } from '../catalogue/check-cabinet.ts';
 import { progressLine } from './parts/progress-line.ts';
 
@@ -37,7 +37,7 @@ const pieces = records.pieces.map((piece) => ({
 }));
 const run = await makePhotographs(pieces, cabinet.at, folder, progressLine('Photographs'));
 tell([...problems, ...run.problems]);
-process.stdout.write(formatRemarks(run.remarks, cabinet.shown));
+process.stdout.write(formatRemarks(run.remarks, cabinet.shown, cabinetFlag(cabinet)));
 handOver({ records, photographs: folder, hasAddress: false, addresses: lastingAddresses(records, texts, today()) });
 process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
 const { dev } = await import('astro');

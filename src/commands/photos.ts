@@ -14,7 +14,7 @@ import { tidyCopy } from '../photographs/bring/tidy-copy.ts';
 import { twoFaces } from '../photographs/bring/two-faces.ts';
 import { reviewPage } from '../photographs/verify/review-page.ts';
 import { askYesOrNo, canAsk } from './parts/ask.ts';
-import { endWith, readWords } from './parts/command-line.ts';
+import { cabinetFlag, endWith, readWords } from './parts/command-line.ts';
 import { progressLine } from './parts/progress-line.ts';
 import { undoLast } from './parts/undo-last.ts';
 
@@ -99,7 +99,7 @@ for (const left of failed) say(`${left.from} was not copied.\n  ${left.because}`
 if (written.length === 0) say('Nothing was copied.');
 else
   say(
-    `${counted(written.length)} copied into ${cabinet.shown}, upright, with nothing in them but the pixels. Take them away again: npm run photos -- --undo`,
+    `${counted(written.length)} copied into ${cabinet.shown}, upright, with nothing in them but the pixels. Take them away again: npm run photos -- --undo${cabinetFlag(cabinet)}`,
   );
 process.exitCode = failed.length === 0 ? 0 : 1;
 

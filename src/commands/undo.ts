@@ -2,7 +2,7 @@ import process from 'node:process';
 import { recoverCabinet } from '../catalogue/keep/change-cabinet.ts';
 import { before, countedRuns, runsOf, undoRun } from '../catalogue/keep/undo.ts';
 import type { Run, RunFile } from '../catalogue/keep/undo.ts';
-import { endWith, readWords } from './parts/command-line.ts';
+import { cabinetFlag, endWith, readWords } from './parts/command-line.ts';
 import { tellUndone } from './parts/undo-last.ts';
 
 const HELP = `npm run undo                      what the last ten commands and thirty days of saves changed, newest first
@@ -38,7 +38,7 @@ if (which === undefined) {
     endWith(
       runs.length === 0
         ? `No command has changed ${cabinet.shown} yet, so there is nothing to undo.`
-        : `The list goes from 1 to ${runs.length}; this says "${which}". See it: npm run undo`,
+        : `The list goes from 1 to ${runs.length}; this says "${which}". See it: npm run undo${cabinetFlag(cabinet).replace(/^(?=.)/, ' --')}`,
     );
   if (values.restore === true && values.redo === true) endWith('Say either --restore or --redo.');
   if (values.restore === true) await restore(run, which);
@@ -55,7 +55,7 @@ function list(): string {
       `${run.files.length} ${run.files.length === 1 ? 'file' : 'files'}${run.undoneBy === null ? '' : ', undone'}`,
     ].join('  '),
   );
-  return `${lines.join('\n')}\n\nLook at one: npm run undo -- 1    Undo it: npm run undo -- 1 --restore\n`;
+  return `${lines.join('\n')}\n\nLook at one: npm run undo -- 1${cabinetFlag(cabinet)}\nUndo it: npm run undo -- 1 --restore${cabinetFlag(cabinet)}\n`;
 }
 
 function nameOf({ kind, command }: Run): string {
@@ -79,7 +79,7 @@ async function effectOn(changed: RunFile): Promise<string> {
 }
 
 async function restore(run: Run, number: string): Promise<void> {
-  const bringBack = `Bring it back: npm run undo -- ${number} --redo`;
+  const bringBack = `Bring it back: npm run undo -- ${number} --redo${cabinetFlag(cabinet)}`;
   if (run.undoneBy !== null) endWith(`This has been undone already. ${bringBack}`);
   await takeBack(run, `${nameOf(run)} of ${moment(run.when)} is undone`, bringBack);
 }
@@ -87,7 +87,7 @@ async function restore(run: Run, number: string): Promise<void> {
 async function redo(run: Run, number: string): Promise<void> {
   const undo = all.find((one) => one.run === run.undoneBy);
   if (undo === undefined) endWith(`Number ${number} is not undone, so there is nothing to do again.`);
-  await takeBack(undo, `${nameOf(run)} of ${moment(run.when)} is done again`, `Undo it: npm run undo -- ${number} --restore`); // prettier-ignore
+  await takeBack(undo, `${nameOf(run)} of ${moment(run.when)} is done again`, `Undo it: npm run undo -- ${number} --restore${cabinetFlag(cabinet)}`); // prettier-ignore
 }
 
 async function takeBack(run: Run, said: string, next: string): Promise<void> {

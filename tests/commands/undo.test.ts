@@ -23,7 +23,7 @@ test('what a command did is listed, shown, taken back, and brought again', async
   expect(shown).not.toContain('12 GBP');
   expect((await run('undo', '1', '--redo')).stderr).toMatch(/^Number 1 is not undone/);
   expect((await run('undo', '1', '--restore')).stdout).toMatch(
-    /^1 file put back as before, 1 file taken away again\.\nnpm run add of \S+ \S+ is undone\. Bring it back: npm run undo -- 1 --redo\n$/,
+    /^1 file put back as before, 1 file taken away again\.\nnpm run add of \S+ \S+ is undone\. Bring it back: npm run undo -- 1 --redo --cabinet \S+\n$/,
   );
   expect(folderTexts(cabinet)).toEqual(before);
   expect((await run('undo')).stdout).toMatch(/^ {2}1 {2}\S+ \S+ {2}npm run add {2}2 files, undone\n\n/);
@@ -31,7 +31,9 @@ test('what a command did is listed, shown, taken back, and brought again', async
   // The same words again, as from a second window: nothing is undone twice.
   expect((await run('undo', '1', '--restore')).stderr).toMatch(/^This has been undone already\. Bring it back/);
   expect(folderTexts(cabinet)).toEqual(before);
-  expect((await run('undo', '1', '--redo')).stdout).toMatch(/is done again\. Undo it: npm run undo -- 1 --restore\n$/);
+  expect((await run('undo', '1', '--redo')).stdout).toMatch(
+    /is done again\. Undo it: npm run undo -- 1 --restore --cabinet \S+\n$/,
+  );
   expect(folderTexts(cabinet)).toEqual(after);
   expect((await run('undo', '1', '--redo')).stderr).toMatch(/^Number 1 is not undone/);
 

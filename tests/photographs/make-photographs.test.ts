@@ -138,12 +138,12 @@ describe('what could be better about a photograph', () => {
       says: 'So it is.',
       good: 1 - at / 300,
     }));
-    const told = formatRemarks(remarks, 'content');
+    const told = formatRemarks(remarks, 'content', ' --cabinet ../mine');
     expect(told).toContain('content/299.jpg\n  So it is.\n\ncontent/298.jpg');
     expect(told.match(/So it is/g)).toHaveLength(8);
-    expect(told).toContain('And 292 more. All of them: npm run check -- --every\n');
-    expect(formatRemarks(remarks, 'content', true).match(/So it is/g)).toHaveLength(300);
-    expect(formatRemarks(remarks.slice(0, 8), 'content')).not.toContain('more');
+    expect(told).toContain('And 292 more. All of them: npm run check -- --every --cabinet ../mine\n');
+    expect(formatRemarks(remarks, 'content', null).match(/So it is/g)).toHaveLength(300);
+    expect(formatRemarks(remarks.slice(0, 8), 'content', '')).not.toContain('more');
   });
 });
 

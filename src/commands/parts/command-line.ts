@@ -49,6 +49,12 @@ export function readWords<T extends Flags>(help: string, flags: T) {
   return { values, positionals, cabinet };
 }
 
+/** ` --cabinet "my coins"`, as a command that is to be given next wants it; nothing for the cabinet that commands mean by themselves. */
+export function cabinetFlag({ at, shown }: MeantCabinet): string {
+  if (at === resolve('content')) return '';
+  return ` --cabinet ${/^[\w./\\:-]+$/.test(shown) ? shown : JSON.stringify(shown)}`;
+}
+
 /** From here on nothing ends a command with a stack trace. */
 function endFaultsWithSentences(): void {
   for (const event of ['uncaughtException', 'unhandledRejection'])

@@ -19,6 +19,7 @@ import type { Hosted } from '../../publish/host-files.ts';
 import { inspectBuilt } from '../../privacy/inspect-built.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { checkWhole } from './check-whole.ts';
+import { cabinetFlag } from './command-line.ts';
 import type { MeantCabinet } from './command-line.ts';
 import { inspectedWith } from '../../privacy/guard.ts';
 import { growFrom } from './grow-site.ts';
@@ -109,7 +110,7 @@ async function checkAndMake(
   const pictures = cacheFolder('photographs', cabinet.at);
   const photographs = await makePhotographs(records.pieces, cabinet.at, pictures, progressLine('Photographs'));
   if (photographs.problems.length > 0) return refuse(toFixFirst(photographs.problems, cabinet.shown));
-  process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown));
+  process.stdout.write(formatRemarks(photographs.remarks, cabinet.shown, cabinetFlag(cabinet)));
 
   // Among our own files: what is built elsewhere shares one folder of Astro's with every other build that goes on.
   const grows = cacheFolder('growing', cabinet.at, into);

@@ -34,15 +34,20 @@ export function photographRemarks(
 
 /**
  * Remarks to print: a line that says they need not be followed, then two lines each, the worst first, and how many more
- * there are; nothing when there are none.
+ * there are, with the words that name the cabinet to the command which tells them; all of them for `null`. Nothing when there
+ * are none.
  */
-export function formatRemarks(remarks: readonly PhotographRemark[], folder: string, isEvery = false): string {
+export function formatRemarks(
+  remarks: readonly PhotographRemark[],
+  folder: string,
+  cabinetFlag: string | null,
+): string {
   if (remarks.length === 0) return '';
   const worstFirst = remarks.toSorted((one, other) => one.good - other.good);
-  const told = worstFirst.slice(0, isEvery ? undefined : TOLD);
+  const told = worstFirst.slice(0, cabinetFlag === null ? undefined : TOLD);
   const each = told.map(({ file, says }) => `${folder}/${file}\n  ${says}`);
   const left = remarks.length - told.length;
-  const more = left === 0 ? '' : `And ${left} more. All of them: npm run check -- --every\n\n`;
+  const more = left === 0 ? '' : `And ${left} more. All of them: npm run check -- --every${cabinetFlag ?? ''}\n\n`;
   return `\nPhotographs that could be better; nothing of this has to be done:\n\n${each.join('\n\n')}\n\n${more}`;
 }
 
