@@ -13,7 +13,7 @@ export const FINENESS_EXAMPLES: readonly Example[] = [
   { write: '11 dineros 4 granos', means: '67/72; there are 12 dineros, of 24 granos each' },
   { write: 'sterling', means: '925/1000' },
   { write: '925 sterling', means: '925/1000; the name and the figure must agree' },
-  { write: '0.90/0.92', means: '0.9–0.92; the ends of a range' },
+  { write: '0.90/0.92', means: '0.90–0.92; the ends of a range' },
   { write: '.500 or .800', means: '500/1000 or 800/1000; one of the two, and nothing between' },
 ];
 
