@@ -161,17 +161,21 @@ function stretches(long: number, isDark: (at: number) => boolean): readonly (rea
 
 /** What every QR code of a sheet says. */
 export async function codesOn({ file }: Printed, sheet: number): Promise<readonly string[]> {
-  const { stdout } = await run('zbarimg', ['--quiet', '-Sdisable', '-Sqrcode.enable', await pictureOf(file, sheet)]);
-  return stdout
-    .split('\n')
-    .filter((line) => line.startsWith('QR-Code:'))
-    .map((line) => line.slice('QR-Code:'.length));
+  // The reader misses a sound code where the dots of a picture and the squares of the code fall badly on each other.
+  const read = await Promise.all(
+    [DOTS_PER_INCH, DOTS_PER_INCH * 1.5].map(async (dots) => {
+      const picture = await pictureOf(file, sheet, dots);
+      return (await run('zbarimg', ['--quiet', '-Sdisable', '-Sqrcode.enable', picture])).stdout;
+    }),
+  );
+  const lines = read.join('\n').split('\n');
+  return [...new Set(lines.filter((line) => line.startsWith('QR-Code:')).map((line) => line.slice('QR-Code:'.length)))];
 }
 
-async function pictureOf(file: string, sheet: number): Promise<string> {
-  const into = `${file}-${sheet}`;
+async function pictureOf(file: string, sheet: number, dots = DOTS_PER_INCH): Promise<string> {
+  const into = `${file}-${sheet}-${dots}`;
   await once(into, () =>
-    run('pdftoppm', ['-png', '-gray', '-r', String(DOTS_PER_INCH), '-singlefile', ...pageOf(sheet), file, into]),
+    run('pdftoppm', ['-png', '-gray', '-r', String(dots), '-singlefile', ...pageOf(sheet), file, into]),
   );
   return `${into}.png`;
 }

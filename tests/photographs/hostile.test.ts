@@ -114,8 +114,8 @@ describe('a photograph that cannot be used', () => {
         .filter((name) => !/^whole|^tiles|^other/.test(name) && name !== 'tiny.jpg')
         .sort(),
     );
-    // Three widths and a picture of the one face, and one of the piece to be shared.
-    expect(await made(out, 'whole-jpg')).toHaveLength(5);
+    // Four widths and a picture of the one face, and one of the piece to be shared.
+    expect(await made(out, 'whole-jpg')).toHaveLength(6);
   });
 
   test('is told of when the damage is within, where its head and its end are whole', async () => {
