@@ -1,8 +1,10 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
-// The framework's own loader and cache, and eight pages at once, as here: nothing but a title and a text on each page.
+// The framework's own loader and cache, and eight pages at once, as here: nothing but a title and a text on each page. The cache
+// goes with its site: among the packages, which are linked, it would be there for the next that is built from nothing.
 const CONFIG = `export default {
+  cacheDir: './kept',
   trailingSlash: 'always',
   build: { concurrency: 8 },
   devToolbar: { enabled: false },
