@@ -118,6 +118,9 @@ async function checkAndMake(
   const standsAt = isPublic ? `${origin}${base}` : null;
   const hosted = { base, address: standsAt, ...whereAllLeads(records, folder, addresses) };
   const { inside, outside } = forwardPages(hosted);
+  const store = cacheFolder('last-site', cabinet.at, into);
+  const madeBy = programDigest(origin, base, String(isPublic));
+  const last = readLastSite(store, madeBy);
   const growing: Growing = {
     handed: { records, photographs: pictures, hasAddress: isPublic, addresses },
     folder,
@@ -127,11 +130,10 @@ async function checkAndMake(
     tiles: tilesWanted(records, cabinet.at),
     hosted,
     texts: [...inside, ...hostFiles(hosted)],
-    threads: threads ?? threadsFor(records.pieces.length),
+    // After an edit there is little to make, and both threads would ask of every page whether it is as it was.
+    threads: threads ?? (last === null ? threadsFor(records.pieces.length) : 1),
   };
-  const store = cacheFolder('last-site', cabinet.at, into);
-  const madeBy = programDigest(origin, base, String(isPublic));
-  const { kept, problems: leaks, clean } = await growFrom(readLastSite(store, madeBy), growing);
+  const { kept, problems: leaks, clean } = await growFrom(last, growing);
   if (leaks.length > 0) {
     forgetSite(store);
     return refuse(await tellLeaks(leaks, grows, into));
