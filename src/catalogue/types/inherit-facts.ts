@@ -1,4 +1,5 @@
 import { yearsOf } from '../../core/dating/interval.ts';
+import { COPIES } from '../../core/sets/tally.ts';
 import { inherit, noSurer } from '../../core/types/inherit.ts';
 import { leavesBelow } from '../../core/types/series.ts';
 import type { FiledPiece } from '../records.ts';
@@ -14,7 +15,7 @@ export type FilledPiece = FiledPiece & { readonly fromType: readonly string[] };
 
 /** Whether something only imitates a type: it cites the number of its model, and is no specimen of it. */
 export function isCopy({ kind }: { readonly kind: string }): boolean {
-  return kind === 'counterfeit' || kind === 'replica';
+  return COPIES.includes(kind);
 }
 
 /** What a copy shares with its model: what is to be seen on it. Where, when and of what it was made is its own. */

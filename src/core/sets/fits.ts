@@ -6,6 +6,7 @@ import type { SetPlace } from './places.ts';
 import type { SetPiece } from './set-piece.ts';
 import { ACCEPT } from './set-rule.ts';
 import type { Accept, Lists, SetRule, Where } from './set-rule.ts';
+import { COPIES, GONE } from './tally.ts';
 
 /**
  * How well a piece fits a place. `filler` is in and does not count. For `no`, `barred` says whether the piece is what the
@@ -21,8 +22,6 @@ export type Fit = {
 };
 
 const MISFIT: Fit = { level: 'no', sure: false, barred: false, because: '' };
-const GONE = ['sold', 'given', 'exchanged', 'lost'];
-const COPIES = ['counterfeit', 'replica'];
 
 /** A piece read against the set as a whole, ready to be tried in its places. */
 export type Candidate = { readonly piece: SetPiece; readonly facts: Facts; readonly toSet: Answer };

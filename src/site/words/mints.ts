@@ -1,12 +1,14 @@
+const DOTS =
+  'A filled dot has pieces here, a broken ring only pieces whose mint is doubtful, a hollow dot none; the larger, the more.';
+
 export const mintsWords = {
   title: 'Mints',
   description: 'Where the pieces were made: maps, names through time, and the pieces of each mint.',
   lead: 'Where the pieces were made. The maps show coastlines only, because borders have changed since.',
   none: 'There is no mint yet.',
   mapSays: (count: number): string =>
-    `All ${String(count)} mints whose place is known; those close together are one dot here. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
-  closeSays: (count: number): string =>
-    `The ${String(count)} mints close together, enlarged. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
+    `All ${String(count)} mints whose place is known; those close together are one dot here. ${DOTS}`,
+  closeSays: (count: number): string => `The ${String(count)} mints close together, enlarged. ${DOTS}`,
   column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
   list: 'List of mints',
   elsewhere: 'Area not recorded',
@@ -25,8 +27,7 @@ export const mintsWords = {
   unsure: (how: string): string => `mint ${how}`,
   source: 'Source:',
   where: (area: string): string => `${area}.`,
-  mapOf: (name: string): string =>
-    `${name}, ringed, and the mints around it. A filled dot has pieces here, a hollow one has none; the larger, the more.`,
+  mapOf: (name: string): string => `${name}, ringed, and the mints around it. ${DOTS}`,
   rulers: 'In this cabinet, in the name of',
   degrees: (north: number, east: number): string =>
     `${Math.abs(north).toFixed(2)}° ${north < 0 ? 'S' : 'N'}, ${Math.abs(east).toFixed(2)}° ${east < 0 ? 'W' : 'E'}`,

@@ -1,15 +1,37 @@
+import type { Count } from '../../core/sets/set-state.ts';
+import type { Tally } from '../../core/sets/tally.ts';
+import { countWords } from './counts.ts';
+
 export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers of the pieces, reign by reign, and the rulers without a piece here.',
   lead: 'The rulers named on the pieces or for whom they were struck, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
   bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece, a ring one too short to draw.',
   none: 'There is no ruler yet.',
-  noCoins: 'no coins of this reign',
-  /** Of the pieces under a ruler, those in his own name and those that were struck for him in another's. */
-  parts: (named: number, inOther: number): string =>
-    named === 0
-      ? 'struck for this ruler in another name'
-      : `${String(named)} named, ${String(inOther)} struck for this ruler in another name`,
+  noCoins: 'no coins known',
+  /**
+   * What a ruler has here: the pieces struck for him, how many of them in another name, and those that only bear his.
+   * `1 to 2 pieces · 2 more in this name, struck for others`.
+   */
+  count: ({ of, inOther, forOther }: Readonly<Record<'of' | 'inOther' | 'forOther', Tally>>): string => {
+    const hasOwn = of.here.high > 0 || of.replicas + of.counterfeits + of.gone > 0;
+    const isAllInOther = inOther.here.high === of.here.high;
+    const parts = [
+      ...(hasOwn || forOther.here.high + forOther.gone === 0 ? [countWords.tally(of)] : []),
+      ...(inOther.here.high === 0
+        ? []
+        : [
+            isAllInOther
+              ? 'struck in another name'
+              : inOther.here.low === 0
+                ? `perhaps ${inOther.here.high} of them in another name`
+                : `${countWords.range(inOther.here)} of them in another name`,
+          ]),
+      ...(forOther.here.high === 0 ? [] : [inNameOnly(forOther.here, of.here.high > 0)]),
+      ...(forOther.gone === 0 ? [] : [`${forOther.gone} in this name, no longer here`]),
+    ];
+    return parts.join(' · ');
+  },
   listOf: (realm: string): string => `The rulers of ${realm}`,
   elsewhere: 'Other realms',
   reignless: 'Reign not recorded',
@@ -29,6 +51,7 @@ export const rulersWords = {
     own: 'In the name of this ruler',
     forOther: 'In this ruler’s name, struck for another',
     inOther: 'Struck for this ruler in another name',
+    copies: 'Copies and counterfeits in this ruler’s name',
   },
   forWhom: (names: string): string => `struck for ${names}`,
   inWhose: (names: string): string => `in the name of ${names}`,
@@ -38,3 +61,9 @@ export const rulersWords = {
   gaps: (years: readonly string[]): string => `None in this cabinet for ${rulersWords.and(years)}.`,
   noGaps: 'The pieces here could cover every year of the reign.',
 } as const;
+
+function inNameOnly({ low, high }: Count, isMore: boolean): string {
+  const struck = `struck for ${high === 1 ? 'another' : 'others'}`;
+  const how = low === high ? struck : low === 0 ? `perhaps ${struck}` : `${struck}, ${high - low} of them perhaps`;
+  return `${high}${isMore ? ' more' : ''} in this name, ${how}`;
+}

@@ -1,3 +1,4 @@
+import { known } from '../../../catalogue/schema/fields.ts';
 import { periodYears } from '../../../core/eras/era-scheme.ts';
 import type { EraScheme } from '../../../core/eras/era-scheme.ts';
 import type { EraPlacing } from '../../../core/eras/place-in-scheme.ts';
@@ -12,6 +13,7 @@ import { allBands } from './era-bands.ts';
 import { sourceParts } from './eras-page.ts';
 import type { SchemesChart, SourcePart } from './eras-page.ts';
 import type { PageHead } from '../shared/head.ts';
+import { isCertain, tallyOf } from '../shared/tally.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { packedBars } from '../charts/packed-bars.ts';
 import { scaleOver, ticksOf } from '../charts/time-scale.ts';
@@ -73,7 +75,7 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
       name: period.name,
       years: yearsInWords(periodYears(period)),
       note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
-      count: countWords.pieces(here.length),
+      count: countWords.tally(tallyOf(here, (piece) => isSurelyOf(piece, id, period.id))),
       isLong: here.length > LONG,
       // One bar alone on its own line of years says nothing that its years do not.
       line: here.length === 0 ? null : here.length === 1 ? withoutAxis(rows) : timeLine(rows),
@@ -116,6 +118,14 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
   };
 }
 
+/** Whether all of its possible years are in the period, nothing about its date is doubtful, and the scheme is for its place. */
+function isSurelyOf(piece: PublicPiece, scheme: string, period: string): boolean {
+  const placing = piece.eras[scheme];
+  if (placing === undefined || placing.applies === 'perhaps') return false;
+  const isWhole = placing.periods.some(({ id, share }) => id === period && share === 1);
+  return isWhole && isCertain(piece, 'date') && known(piece.date)?.doubtful !== true;
+}
+
 /** What has no period here, in the order in which it is told. */
 const UNPLACED = [
   { id: 'outside', name: erasWords.outside, state: 'outside' },
@@ -155,7 +165,7 @@ function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): rea
       name,
       years: null,
       note: null,
-      count: countWords.pieces(pieces.length),
+      count: countWords.tally(tallyOf(pieces, () => true)),
       isLong: pieces.length > LONG,
       line,
       more,

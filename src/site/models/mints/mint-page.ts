@@ -19,7 +19,7 @@ import type { Identifier } from '../shared/identifiers.ts';
 import { mintMap } from './map/mint-map.ts';
 import type { Sited } from './map/mint-map.ts';
 import { mostShown } from '../shared/most-shown.ts';
-import { piecesOfMint, sitedMints } from './mints-page.ts';
+import { piecesOfMint, sitedMints, tallyOfMint } from './mints-page.ts';
 import type { MapShown } from './mints-page.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { rulersNamed } from '../rulers/pieces-of-ruler.ts';
@@ -61,6 +61,7 @@ async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
   const { fields } = mint;
   const pieces = piecesOfMint(cabinet, id);
   const { shown, more } = mostShown(pieces);
+  const count = countWords.tally(tallyOfMint(cabinet, id));
   const unsure = (piece: PublicPiece): string | null => {
     const how = piece.sure.mint ?? 'certain';
     return how === 'certain' ? null : mintsWords.unsure(how);
@@ -68,7 +69,7 @@ async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
   return {
     head: {
       title: fields.name,
-      description: `${fields.name}: ${countWords.piecesIfAny(pieces.length)}.`,
+      description: `${fields.name}: ${count}.`,
       here: urls.mint(id),
       ...linkedHead(linkedMintOf(cabinet, id)),
       trail: [{ name: mintsWords.title, href: urls.mints() }],

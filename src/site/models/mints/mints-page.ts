@@ -1,4 +1,5 @@
 import type { Mint } from '../../../catalogue/catalogue.ts';
+import type { Tally } from '../../../core/sets/tally.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { onceFor } from '../../once-for.ts';
@@ -7,6 +8,7 @@ import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
 import type { ChartTable } from '../charts/chart.ts';
 import { filedUnder, gather } from '../shared/gather.ts';
+import { isCertain, tallyOf } from '../shared/tally.ts';
 import type { PageHead } from '../shared/head.ts';
 import { clustersOf } from './map/clusters.ts';
 import { mintMap } from './map/mint-map.ts';
@@ -64,7 +66,7 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
         mints: all.map((mint) => ({
           href: urls.mint(mint.id),
           name: mint.fields.name,
-          pieces: countWords.piecesIfAny(piecesOfMint(cabinet, mint.id).length),
+          pieces: countWords.tally(tallyOfMint(cabinet, mint.id)),
           otherNames: otherNames(mint),
         })),
       })),
@@ -75,7 +77,7 @@ function mapOf(mints: readonly Sited[], named: readonly Sited[], says: string, w
   const map = mintMap(named, width);
   if (map === null) return null;
   const { mint, at, pieces } = mintsWords.column;
-  const rows = mints.map((one) => [one.name, mintsWords.degrees(one.north, one.east), String(one.pieces)]);
+  const rows = mints.map((one) => [one.name, mintsWords.degrees(one.north, one.east), countWords.range(one.pieces)]);
   return { says, map, table: { columns: [mint, at, pieces], rows } };
 }
 
@@ -85,14 +87,19 @@ export const sitedMints = onceFor((cabinet: Cabinet): readonly Sited[] =>
     .flatMap(({ id, fields }) => {
       const at = fields.coordinates;
       if (at === undefined) return [];
-      return [{ ...at, id, name: fields.name, href: urls.mint(id), pieces: piecesOfMint(cabinet, id).length }];
+      return [{ ...at, id, name: fields.name, href: urls.mint(id), pieces: tallyOfMint(cabinet, id).here }];
     })
-    .toSorted((a, b) => b.pieces - a.pieces),
+    .toSorted((a, b) => b.pieces.high - a.pieces.high),
 );
 
 /** The listed pieces of a mint, oldest first, certain or not. */
 export function piecesOfMint({ listed }: Cabinet, id: string): readonly PublicPiece[] {
   return byMint(listed).get(id) ?? [];
+}
+
+/** How many pieces a mint has here, those whose mint is doubtful apart. */
+export function tallyOfMint(cabinet: Cabinet, id: string): Tally {
+  return tallyOf(piecesOfMint(cabinet, id), (piece) => isCertain(piece, 'mint'));
 }
 
 const byMint = onceFor((listed: readonly PublicPiece[]) =>

@@ -3,7 +3,7 @@ import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
-import { countWords } from '../../words/counts.ts';
+import { capital } from '../../words/capital.ts';
 import { rulersWords } from '../../words/rulers.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
@@ -13,7 +13,7 @@ import type { PageHead } from '../shared/head.ts';
 import { identifiersOf } from '../shared/identifiers.ts';
 import type { Identifier } from '../shared/identifiers.ts';
 import { mostShown } from '../shared/most-shown.ts';
-import { piecesOfRuler, rulersNamed } from './pieces-of-ruler.ts';
+import { piecesOfRuler, rulersNamed, tallyOfRuler } from './pieces-of-ruler.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { spanOf } from './rulers-page.ts';
 import { pieceRow, timeLine } from '../charts/timed.ts';
@@ -37,6 +37,8 @@ export type RulerPage = {
   readonly source: string | null;
   readonly identifiers: readonly Identifier[];
   readonly reigns: readonly ReignShown[];
+  /** How many pieces, in words; what is doubtful, copied or gone apart. */
+  readonly count: string;
   readonly line: TimeLine | null;
   readonly gaps: string | null;
   readonly groups: readonly { readonly title: string; readonly board: Board; readonly more: number }[];
@@ -52,7 +54,8 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
   const ruler = cabinet.lists.rulers[id];
   if (ruler === undefined) throw new Error(`There is no ruler ${id}.`);
   const { fields } = ruler;
-  const { own, forOther, inOther } = piecesOfRuler(cabinet, id);
+  const pieces = piecesOfRuler(cabinet, id);
+  const { own, forOther, inOther, copies } = pieces;
   const others = (names: readonly Named[]): string =>
     rulersWords.and(names.filter((one) => one.id !== id).map(({ name }) => name));
   const noteOf = (piece: PublicPiece): string | null => {
@@ -64,12 +67,14 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
     { title: rulersWords.groups.own, pieces: own },
     { title: rulersWords.groups.forOther, pieces: forOther },
     { title: rulersWords.groups.inOther, pieces: inOther },
+    { title: rulersWords.groups.copies, pieces: copies },
   ].filter(({ pieces }) => pieces.length > 0);
-  const all = [...own, ...forOther, ...inOther];
+  const all = [...own, ...forOther, ...inOther, ...copies];
+  const count = rulersWords.count(tallyOfRuler(pieces));
   return {
     head: {
       title: fields.name,
-      description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${countWords.piecesIfAny(all.length)}.`,
+      description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${count}.`,
       here: urls.ruler(id),
       ...linkedHead(linkedRulerOf(cabinet, id)),
       trail: [{ name: rulersWords.title, href: urls.rulers() }],
@@ -81,6 +86,7 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
     source: fields.source ?? null,
     identifiers: identifiersOf(fields.identifiers),
     reigns: reignsShown(cabinet, id),
+    count: capital(count),
     line: timeLine(
       [...reignRows(cabinet, id), ...mostShown(all).shown.map((piece) => pieceRow(piece, noteOf(piece)))],
       {

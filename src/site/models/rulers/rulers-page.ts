@@ -4,15 +4,16 @@ import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
-import { countWords } from '../../words/counts.ts';
 import { rulersWords } from '../../words/rulers.ts';
 import { leadingFace } from '../shared/face.ts';
 import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
-import { piecesOfRuler } from './pieces-of-ruler.ts';
+import { isCertain } from '../shared/tally.ts';
+import { piecesOfRuler, tallyOfRuler } from './pieces-of-ruler.ts';
+import type { RulerTally } from './pieces-of-ruler.ts';
 import { timeLine } from '../charts/timed.ts';
 import { spanInWords } from '../charts/years.ts';
-import type { TimeLine, UndrawnRow } from '../charts/timed.ts';
+import type { TimeKind, TimeLine, UndrawnRow } from '../charts/timed.ts';
 
 export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };
 export type RulersPage = { readonly head: PageHead; readonly realms: readonly RealmShown[] };
@@ -74,30 +75,36 @@ function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readon
 }
 
 function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
-  const { own, forOther, inOther } = piecesOfRuler(cabinet, ruler.id);
-  const count = own.length + forOther.length + inOther.length;
+  const pieces = piecesOfRuler(cabinet, ruler.id);
+  const counted = tallyOfRuler(pieces);
   const { reigns } = ruler.fields;
-  const pictured = [...own, ...inOther, ...forOther].filter(({ id }) => cabinet.photographs[id] !== undefined);
+  const pictured = [...pieces.own, ...pieces.inOther, ...pieces.forOther, ...pieces.copies].filter(
+    ({ id }) => cabinet.photographs[id] !== undefined,
+  );
   // A piece that may be another's stands for a ruler only where nothing else does.
-  const seen =
-    pictured.find(({ sure }) => [sure.ruler, sure['struck-for']].every((how) => (how ?? 'certain') === 'certain')) ??
-    pictured[0];
+  const seen = pictured.find((piece) => isCertain(piece, 'ruler', 'struck-for')) ?? pictured[0];
+  const isEmpty = Object.values(pieces).every((list) => list.length === 0);
   const struckNone = reigns.length > 0 && reigns.every(({ coins }) => coins === false);
   return {
     name: ruler.fields.name,
     href: urls.ruler(ruler.id),
     years: ruler.fields.reigns.map(reignInWords).join(', '),
     note: [
-      count === 0 && struckNone ? rulersWords.noCoins : countWords.piecesIfAny(count),
-      ...(inOther.length === 0 ? [] : [rulersWords.parts(own.length + forOther.length, inOther.length)]),
+      isEmpty && struckNone ? rulersWords.noCoins : rulersWords.count(counted),
       ...(realm === undefined ? [] : [realm]),
     ].join(' · '),
     face: seen === undefined ? null : leadingFace(seen, cabinet.photographs),
     spans: ruler.fields.reigns.map((reign) => ({
       span: spanOf(reign),
-      kind: count === 0 ? 'gap' : reign.with === undefined ? 'sure' : 'joint',
+      kind: kindOf(counted, reign.with !== undefined),
     })),
   };
+}
+
+/** Solid where a piece is certainly here, hollow where one may be or only bears the name, a broken outline where there is none but copies. */
+function kindOf({ of, forOther }: RulerTally, isJoint: boolean): TimeKind {
+  if (of.here.low > 0) return isJoint ? 'joint' : 'sure';
+  return of.here.high + forOther.here.high > 0 ? 'unsure' : 'gap';
 }
 
 type Reign = Ruler['fields']['reigns'][number];

@@ -11,7 +11,7 @@ const TOWNS = [
   { id: 'exeter', name: 'Exeter', north: 50.72, east: -3.53 },
   { id: 'durham', name: 'Durham', north: 54.78, east: -1.58 },
   { id: 'osaka', name: 'Osaka', north: 34.69, east: 135.5 },
-].map((town) => ({ ...town, href: `/${town.id}/`, pieces: 1 }));
+].map((town) => ({ ...town, href: `/${town.id}/`, pieces: { low: 1, high: 1 } }));
 const ENGLISH = TOWNS.filter(({ id }) => id !== 'osaka');
 
 describe('a map of mints', () => {

@@ -1,5 +1,6 @@
 import { geoEqualEarth, geoMercator, geoPath } from 'd3-geo';
 import type { GeoProjection } from 'd3-geo';
+import type { Count } from '../../../../core/sets/set-state.ts';
 import type { OnEarth } from './clusters.ts';
 import { landWithin, wideLandOf } from './land.ts';
 import type { Stretch } from './land.ts';
@@ -9,8 +10,8 @@ export type Sited = OnEarth & {
   readonly id: string;
   readonly name: string;
   readonly href: string;
-  /** How many pieces of it are here. */
-  readonly pieces: number;
+  /** How many pieces of it are here, for certain and at most. */
+  readonly pieces: Count;
 };
 
 type MapDot = {
@@ -19,7 +20,8 @@ type MapDot = {
   readonly y: number;
   readonly href: string;
   readonly name: string;
-  readonly isHeld: boolean;
+  /** `maybe`: only pieces whose mint is doubtful. */
+  readonly held: 'yes' | 'maybe' | 'no';
   /** Whether the map is of this mint and those around it. */
   readonly isOwn: boolean;
   /** Its area grows with the pieces here. */
@@ -56,14 +58,19 @@ export function mintMap(mints: readonly Sited[], width: number, own?: string): M
   ]);
   const path = geoPath(projection).digits(1);
   // The more pieces, the sooner its name finds room; the one whose map it is has the first.
-  const rank = ({ id, pieces }: Sited): number => (id === own ? Infinity : pieces);
+  const rank = ({ id, pieces }: Sited): number => (id === own ? Infinity : pieces.high);
   const ordered = mints.toSorted((a, b) => (rank(a) === rank(b) ? (a.name < b.name ? -1 : 1) : rank(b) - rank(a)));
   const at = ordered.flatMap((mint) => {
     const point = projection([mint.east, mint.north]);
     return point === null ? [] : [{ mint, x: tenth(point[0]), y: tenth(point[1]) }];
   });
   const labels = placeLabels(
-    at.map(({ mint, x, y }) => ({ x, y, name: mint.name, r: radiusOf(mint.pieces) + (mint.id === own ? RING : 0) })),
+    at.map(({ mint, x, y }) => ({
+      x,
+      y,
+      name: mint.name,
+      r: radiusOf(mint.pieces.high) + (mint.id === own ? RING : 0),
+    })),
     { width, height, ...(width > WIDE ? WIDE_NAME : CLOSE_NAME) },
   );
   return {
@@ -76,9 +83,9 @@ export function mintMap(mints: readonly Sited[], width: number, own?: string): M
       y,
       href: mint.href,
       name: mint.name,
-      isHeld: mint.pieces > 0,
+      held: mint.pieces.low > 0 ? 'yes' : mint.pieces.high > 0 ? 'maybe' : 'no',
       isOwn: mint.id === own,
-      r: radiusOf(mint.pieces),
+      r: radiusOf(mint.pieces.high),
       label: labels[index] ?? null,
     })),
   };

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import { linkRecords } from '../../../../src/catalogue/link.ts';
+import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
+import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import { piecesOfRuler, tallyOfRuler } from '../../../../src/site/models/rulers/pieces-of-ruler.ts';
+import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
+import { tallyOfMint } from '../../../../src/site/models/mints/mints-page.ts';
+import { countWords } from '../../../../src/site/words/counts.ts';
+import { rulersWords } from '../../../../src/site/words/rulers.ts';
+import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
+
+// An immobilised coinage as the English short-cross pence were: HENRICVS under Henry, Richard and John (common practice).
+const KINGS = ['henry', 'richard', 'john', 'anlaf'];
+const PIECES: Readonly<Record<string, string>> = {
+  own: 'ruler: henry',
+  'for-richard': 'ruler: henry\nstruck-for: richard',
+  'for-john': 'ruler: henry\nstruck-for: john',
+  half: 'ruler: henry\nstruck-for: [henry, richard, john]\nsure: { struck-for: possible }',
+  copy: 'ruler: anlaf\nkind: replica',
+  doubtful: 'ruler: john\nmint: town\nsure: { ruler: probable, mint: possible }',
+  sold: 'ruler: richard\nstatus: sold\nmint: town',
+};
+
+const piece = (id: string, fields: string, at: number): string =>
+  `---\nnumber: "90${String(at)}"\ntitle: ${id}\n${fields.includes('kind:') ? '' : 'kind: coin\n'}${fields}\n---\nA test.\n`;
+
+const folder = changed(await markedCabinet(), {
+  ...Object.fromEntries(
+    KINGS.map((king, at) => [
+      `rulers/${king}.yaml`,
+      `name: ${king}\nrealm: England\nreigns: [{ from: 1${String(at)}00, to: 1${String(at)}50 }]\n`,
+    ]),
+  ),
+  'rulers/eadwulf.yaml': 'name: eadwulf\nrealm: England\nreigns: [{ from: 1500, to: 1501, coins: no }]\n',
+  'mints/town.yaml': 'name: Town\n',
+  ...Object.fromEntries(
+    Object.entries(PIECES).map(([id, fields], at) => [`pieces/${id}/piece.md`, piece(id, fields, at)]),
+  ),
+});
+const { pieces: linked, ...lists } = linkRecords(readCabinet(folder).records);
+const pieces = publicPieces({ ...lists, pieces: linked });
+const cabinet = { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
+
+test.for([
+  ['henry', '1 to 2 pieces · 2 more in this name, struck for others'],
+  ['richard', '1 to 2 pieces, 1 no longer here · struck in another name'],
+  ['john', '1 to 3 pieces · 1 to 2 of them in another name'],
+  ['anlaf', 'no piece, 1 modern copy'],
+] as const)('%s: %s', ([king, says]) => {
+  expect(rulersWords.count(tallyOfRuler(piecesOfRuler(cabinet, king)))).toBe(says);
+});
+
+test('what is drawn agrees with what is counted', () => {
+  const rows = rulersPage(cabinet).realms.flatMap(({ line }) => line.rows);
+  const kindOf = (name: string) => rows.find((row) => row.name === name)?.bars.map(({ kind }) => kind);
+  expect(KINGS.map(kindOf)).toEqual([['sure'], ['sure'], ['sure'], ['gap']]);
+  expect(rows.find(({ name }) => name === 'eadwulf')?.note).toBe(rulersWords.noCoins);
+});
+
+test('a mint counts as a ruler does', () => {
+  expect(countWords.tally(tallyOfMint(cabinet, 'town'))).toBe('perhaps 1 piece, 1 no longer here');
+});
