@@ -11,94 +11,115 @@ export type PrivateValue = {
 
 /** Private values ready to be looked for all at once, however many they are. */
 export type PrivateSearch = {
-  /** By the word of a value that the fewest of them have, and where it is in the value. */
-  readonly byWord: ReadonlyMap<string, readonly { readonly found: PrivateValue; readonly before: number }[]>;
-  /** Which digests of words are among them: a text has thousands of words, and hardly one of them is looked for. */
-  readonly digests: Uint8Array;
+  readonly values: readonly PrivateValue[];
+  /**
+   * By the digest of the only word of a value, or of the two words next to each other that the fewest values have: single words,
+   * such as the number of a drawer, are in every text.
+   */
+  readonly byDigest: ReadonlyMap<number, readonly ValueAt[]>;
+  /** Which digests are among them, a bit each by their last bits: a text has thousands of words, and hardly one is looked for. */
+  readonly likely: Int32Array;
   readonly wordless: readonly PrivateValue[];
 };
 
-export type FoundValue = PrivateValue & { readonly at: number };
+/** A value, and how many signs of it are before the words it is looked for by. */
+type ValueAt = { readonly found: PrivateValue; readonly before: number };
 
-/** Letters and figures. Said by what they are not, because a text of a site is looked through several times faster so. */
-const WORD = /[^\0-/:-@[-`{-\u00bf\u00d7\u00f7\u2000-\u2bff\u2e00-\u2e7f\u3000-\u303f\ufe30-\ufe6f\ud800-\udfff]+/g;
+export type FoundValue = PrivateValue & { readonly at: number };
 
 /** Makes values ready for `privateIn`. */
 export function searchFor(values: readonly PrivateValue[]): PrivateSearch {
-  const counts = new Map<string, number>();
-  const words = values.map(({ value }) => wordsOf(value));
-  for (const some of words) for (const { word } of some) counts.set(word, (counts.get(word) ?? 0) + 1);
-  const byWord = new Map<string, { found: PrivateValue; before: number }[]>();
+  const counts = new Map<number, number>();
+  const keys = values.map(({ value }) => keysOf(value));
+  for (const some of keys) for (const { digest } of some) counts.set(digest, (counts.get(digest) ?? 0) + 1);
+  const byDigest = new Map<number, ValueAt[]>();
+  const likely = new Int32Array(LIKELY);
   const wordless: PrivateValue[] = [];
   for (const [index, found] of values.entries()) {
-    let rarest: Word | null = null;
+    let rarest: Key | null = null;
     let fewest = Infinity;
-    for (const one of words[index] ?? []) {
-      const many = counts.get(one.word) ?? 0;
+    for (const one of keys[index] ?? []) {
+      const many = counts.get(one.digest) ?? 0;
       if (many >= fewest) continue;
       rarest = one;
       fewest = many;
     }
-    if (rarest === null) wordless.push(found);
-    else {
-      const held = byWord.get(rarest.word);
-      const entry = { found, before: rarest.before };
-      if (held === undefined) byWord.set(rarest.word, [entry]);
-      else held.push(entry);
+    if (rarest === null) {
+      wordless.push(found);
+      continue;
     }
+    const entry = { found, before: rarest.before };
+    const others = byDigest.get(rarest.digest);
+    if (others === undefined) byDigest.set(rarest.digest, [entry]);
+    else others.push(entry);
+    const place = placeOf(rarest.digest);
+    likely[place] = (likely[place] ?? 0) | (1 << rarest.digest);
   }
-  const digests = new Uint8Array(DIGESTS);
-  for (const word of byWord.keys()) {
-    let digest = 0;
-    for (let at = 0; at < word.length; at += 1) digest = nextDigest(digest, word.charCodeAt(at));
-    digests[digest & (DIGESTS - 1)] = 1;
-  }
-  return { byWord, digests, wordless };
+  return { values, byDigest, likely, wordless };
 }
 
-/** A word of a value, and how many signs of the value are before it. */
-type Word = { readonly word: string; readonly before: number };
+/** The digest of a word or of two, and how many signs of the value are before them. */
+type Key = { readonly digest: number; readonly before: number };
 
-function wordsOf(value: string): readonly Word[] {
-  const words: Word[] = [];
+/** What a value can be looked for by. */
+function keysOf(value: string): readonly Key[] {
+  const words: Key[] = [];
   for (let at = 0; at < value.length; at += 1) {
     const before = at;
-    while (OF_WORD[value.charCodeAt(at)] === 1) at += 1;
-    if (at > before) words.push({ word: value.slice(before, at), before });
+    let digest = 0;
+    for (; OF_WORD[value.charCodeAt(at)] === 1; at += 1) digest = nextDigest(digest, value.charCodeAt(at));
+    if (at > before) words.push({ digest, before });
   }
-  return words;
+  if (words.length < 2) return words;
+  return words.slice(1).map(({ digest }, index) => {
+    const { digest: first, before } = words[index] as Key;
+    return { digest: ofBoth(first, digest), before };
+  });
 }
 
-/** A power of two. */
-const DIGESTS = 1 << 16;
+/** A power of two: so many times 32 bits, few enough to stay at hand. */
+const LIKELY = 1 << 14;
+
+function placeOf(digest: number): number {
+  return (digest >>> 5) & (LIKELY - 1);
+}
+
+function isLikely(likely: Int32Array, digest: number): boolean {
+  return (((likely[placeOf(digest)] ?? 0) >>> digest) & 1) === 1;
+}
 
 /** The digest of a word with one more letter. */
 function nextDigest(digest: number, code: number): number {
-  return (Math.imul(digest, 31) + code) >>> 0;
+  return (Math.imul(digest, 31) + code) | 0;
 }
 
-/** Whether a code unit is of a word, as `WORD` has it. */
+/** The digest of two words next to each other. */
+function ofBoth(first: number, second: number): number {
+  return (Math.imul(first, 0x9e3779b1) ^ second) | 0;
+}
+
+/** Whether a code unit is of a word, as `whereStands` has it: a letter or a figure. */
 const OF_WORD = Uint8Array.from({ length: 1 << 16 }, (_, code) =>
-  String.fromCharCode(code).search(WORD) === 0 ? 1 : 0,
+  /[\p{L}\p{N}]/u.test(String.fromCharCode(code)) ? 1 : 0,
 );
 
-/** Where the words of a text stand whose digests are among these: begin and end of each in turn. */
-function likelyWords(text: string, digests: Uint8Array): readonly number[] {
+/** Where words of a text stand whose digests are likely to be looked for: the place and the digest of each in turn. */
+function likelyWords(text: string, likely: Int32Array): readonly number[] {
   const found: number[] = [];
-  let from = -1;
-  let digest = 0;
-  for (let at = 0; at <= text.length; at += 1) {
-    const code = at < text.length ? text.charCodeAt(at) : 0;
-    if (OF_WORD[code] === 1) {
-      if (from === -1) {
-        from = at;
-        digest = 0;
-      }
+  let [fromBefore, before] = [-1, 0];
+  for (let at = 0; at < text.length; at += 1) {
+    const from = at;
+    let digest = 0;
+    for (let code = text.charCodeAt(at); OF_WORD[code] === 1; code = at < text.length ? text.charCodeAt(at) : 0) {
       digest = nextDigest(digest, code);
-    } else if (from !== -1) {
-      if (digests[digest & (DIGESTS - 1)] === 1) found.push(from, at);
-      from = -1;
+      at += 1;
     }
+    if (at === from) continue;
+    const both = ofBoth(before, digest);
+    if (isLikely(likely, digest)) found.push(from, digest);
+    if (fromBefore !== -1 && isLikely(likely, both)) found.push(fromBefore, both);
+    fromBefore = from;
+    before = digest;
   }
   return found;
 }
@@ -107,21 +128,17 @@ function likelyWords(text: string, digests: Uint8Array): readonly number[] {
  * The values that are in a text of small letters, each with its first place there: the same as `whereStands` says of each, at
  * the cost of reading the text once.
  */
-export function privateIn(small: string, { byWord, digests, wordless }: PrivateSearch): readonly FoundValue[] {
+export function privateIn(small: string, { byDigest, likely, wordless }: PrivateSearch): readonly FoundValue[] {
   const first = new Map<string, FoundValue>();
-  const likely = byWord.size > 0 ? likelyWords(small, digests) : [];
-  for (let next = 0; next < likely.length; next += 2) {
-    const index = likely[next] ?? 0;
-    const values = byWord.get(small.slice(index, likely[next + 1]));
-    if (values !== undefined)
-      for (const { found, before } of values) {
-        const at = index - before;
-        if (first.has(found.value) || !small.startsWith(found.value, at)) continue;
-        const from = Math.max(0, at - 1);
-        const around = small.slice(from, at + found.value.length + 2);
-        if (whereStands(around, found.value) === at - from) first.set(found.value, { ...found, at });
-      }
-  }
+  const words = byDigest.size > 0 ? likelyWords(small, likely) : [];
+  for (let next = 0; next < words.length; next += 2)
+    for (const { found, before } of byDigest.get(words[next + 1] ?? 0) ?? []) {
+      const at = (words[next] ?? 0) - before;
+      if (!small.startsWith(found.value, at) || first.has(found.value)) continue;
+      const from = Math.max(0, at - 1);
+      const around = small.slice(from, at + found.value.length + 2);
+      if (whereStands(around, found.value) === at - from) first.set(found.value, { ...found, at });
+    }
   for (const found of wordless) {
     const at = whereStands(small, found.value);
     if (at !== -1) first.set(found.value, { ...found, at });

@@ -47,24 +47,20 @@ function makeGuard(folder: CabinetFolder, records: PublicRecords): PrivateGuard 
  */
 export function builtGuardOf(folder: CabinetFolder, records: PublicRecords): PrivateGuard {
   const { values, sums } = guardOf(folder, records);
-  return { values: searchFor(valuesIn(values).filter(({ isName }) => isName !== true)), sums };
-}
-
-function valuesIn({ byWord, wordless }: PrivateSearch): readonly PrivateValue[] {
-  return [...[...byWord.values()].flat().map(({ found }) => found), ...wordless];
+  return { values: searchFor(values.values.filter(({ isName }) => isName !== true)), sums };
 }
 
 /** The texts and sums a guard looks for, in a fixed order and without where they are kept. */
 export function lookedFor({ values, sums }: PrivateGuard): readonly unknown[] {
-  const amounts = [...sums.values()].flat().map(({ money }) => `${money.minor} ${money.currency}`);
-  const wanted = valuesIn(values).map(({ value }) => value);
+  const amounts = sums.sums.map(({ money }) => `${money.minor} ${money.currency}`);
+  const wanted = values.values.map(({ value }) => value);
   return [[...new Set(wanted)].sort(), [...new Set(amounts)].sort()];
 }
 
 /** What a guard looks for that an earlier one did not; null where the earlier one looked for something that this one does not. */
 export function addedTo(before: PrivateGuard, guard: PrivateGuard): PrivateGuard | null {
-  const [values, sums] = [valuesIn(guard.values), [...new Set([...guard.sums.values()].flat())]];
-  const [oldValues, oldSums] = [valuesIn(before.values), [...new Set([...before.sums.values()].flat())]];
+  const [values, sums] = [guard.values.values, guard.sums.sums];
+  const [oldValues, oldSums] = [before.values.values, before.sums.sums];
   const known = new Set([...oldValues.map(keyOf), ...oldSums.map(keyOfSum)]);
   const newValues = values.filter((one) => !known.has(keyOf(one)));
   const newSums = sums.filter((one) => !known.has(keyOfSum(one)));
@@ -82,7 +78,7 @@ function keyOfSum({ money, from, column, line }: PrivateSum): string {
 
 /** Whether nothing is looked for. */
 export function isEmpty({ values, sums }: PrivateGuard): boolean {
-  return values.byWord.size + values.wordless.length + sums.size === 0;
+  return values.values.length + sums.sums.length === 0;
 }
 
 /** The private facts in a text; `letters` is what `lettersOf` gives. */

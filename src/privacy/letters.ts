@@ -136,13 +136,13 @@ function seenText(html: string, elements: string[] = []): string {
     // What another element begins in is no element.
     if (next === -1 || end < next) {
       const isEnd = html.charAt(at + 1) === '/';
-      const named = /\w*/y;
-      named.lastIndex = at + (isEnd ? 2 : 1);
-      const name = (named.exec(html)?.[0] ?? '').toLowerCase();
-      const element = html.slice(at, end + 1);
+      const name = nameAt(html, at + (isEnd ? 2 : 1));
       const text = html.slice(from, at);
       seen.add(name === 'style' && isEnd ? styleWords(text) : text, name);
-      if (!isEnd && element.includes('=')) elements.push(element);
+      if (!isEnd) {
+        const element = html.slice(at, end + 1);
+        if (element.includes('=')) elements.push(element);
+      }
       from = end + 1;
     }
     at = next;
@@ -150,6 +150,15 @@ function seenText(html: string, elements: string[] = []): string {
   seen.add(html.slice(from), null);
   return seen.parts.join('');
 }
+
+/** The name of an element, in small letters. */
+function nameAt(html: string, from: number): string {
+  let end = from;
+  while (OF_NAME[html.charCodeAt(end)] === 1) end += 1;
+  return html.slice(from, end).toLowerCase();
+}
+
+const OF_NAME = Uint8Array.from({ length: 128 }, (_, code) => (/\w/.test(String.fromCharCode(code)) ? 1 : 0));
 
 /** The text between elements. Figures with an element between that parts more than lines are no number together. */
 class SeenText {
@@ -159,15 +168,17 @@ class SeenText {
 
   /** Adds a text, and the name of the element behind it; null behind the last. */
   add(text: string, element: string | null): void {
-    const first = text.search(/\S/);
+    const first = text === '' ? -1 : text.search(/\S/);
     if (first > -1) {
       if (this.endsInFigure && this.isParted && FIGURE.test(text.charAt(first))) this.parts.push('| ');
       this.endsInFigure = FIGURE.test(text.trimEnd().slice(-1));
       this.isParted = false;
+      this.parts.push(text);
     }
     const parts = element !== null && !WITHIN.has(element);
     this.isParted ||= parts && element !== 'br';
-    this.parts.push(text, parts ? ' ' : '');
+    // One blank is as good as several.
+    if ((parts || (first === -1 && text !== '')) && this.parts.at(-1) !== ' ') this.parts.push(' ');
   }
 }
 

@@ -6,7 +6,7 @@ const ANYBODYS =
   /(?<![\w.~-])(?:file:\/\/\/?\S|\/(?:home|Users)\/[^/\s"'<>]+\/|[A-Za-z]:[\\/]+(?:Users|Documents and Settings)[\\/])/;
 
 /** What such a path has in any case: a quick look saves a slow one. */
-const BEGINS = /file:\/\/|\/home\/|[\\/](?:Users|Documents)[\\/ ]/;
+const BEGINS = ['file://', '/home/', 'Users', 'Documents'] as const;
 
 /** Asked of the machine once: it is asked of every text of a site. */
 const OURS = [
@@ -21,5 +21,5 @@ const SHORT = 6;
 export function machinePathIn(text: string, cabinet: string | null): string | null {
   for (const [what, path] of [['the folder of the cabinet', cabinet] as const, ...OURS])
     if (path !== null && path.length >= SHORT && (text.includes(`${path}/`) || text.includes(`${path}\\`))) return what;
-  return BEGINS.test(text) && ANYBODYS.test(text) ? 'a folder of a machine' : null;
+  return BEGINS.some((begin) => text.includes(begin)) && ANYBODYS.test(text) ? 'a folder of a machine' : null;
 }

@@ -11,8 +11,16 @@ export type PrivateSum = {
   readonly column: string;
   readonly line: number;
 };
-/** Sums by their figures alone: `125000` and `1250` both lead to a sum of 1,250.00. */
-export type SumSearch = ReadonlyMap<string, readonly PrivateSum[]>;
+/** Sums ready to be looked for all at once. */
+export type SumSearch = {
+  readonly sums: readonly PrivateSum[];
+  /** By their figures alone: `125000` and `1250` both lead to a sum of 1,250.00. */
+  readonly byFigures: ReadonlyMap<string, readonly PrivateSum[]>;
+  /** Which figures are among them, by the last bits of their number: hardly one of a text is. */
+  readonly likely: Uint8Array;
+  /** Those in pounds by their worth in pence, of which one is in old money where another is. */
+  readonly byPence: ReadonlyMap<number, PrivateSum>;
+};
 type Amount = {
   readonly at: number;
   readonly end: number;
@@ -54,17 +62,32 @@ const SMALL = 10;
 /** A bare figure under this, after a word such as "paid", is a number like any other. */
 const LARGE = 100;
 
+/** A power of two. */
+const LIKELY = 1 << 16;
+
 /** Makes sums ready to be looked for all at once. */
 export function sumsFor(sums: readonly PrivateSum[]): SumSearch {
   const byFigures = new Map<string, PrivateSum[]>();
+  const likely = new Uint8Array(LIKELY);
   for (const sum of sums)
     for (const figures of figuresOf(sum.money)) {
-      const held = byFigures.get(figures);
-      if (held === undefined) byFigures.set(figures, [sum]);
-      else held.push(sum);
+      const others = byFigures.get(figures);
+      if (others === undefined) byFigures.set(figures, [sum]);
+      else others.push(sum);
+      let number = 0;
+      for (let at = 0; at < figures.length; at += 1) number = withDigit(number, figures.charCodeAt(at));
+      likely[number & (LIKELY - 1)] = 1;
     }
-  return byFigures;
+  const pounds = sums.filter(({ money }) => money.currency === 'GBP');
+  return { sums, byFigures, likely, byPence: new Map(pounds.map((sum) => [sum.money.minor, sum])) };
 }
+
+/** A number with one more figure, as far as 32 bits hold it. */
+function withDigit(number: number, code: number): number {
+  return (Math.imul(number, 10) + code - ZERO) | 0;
+}
+
+const ZERO = 48;
 
 function figuresOf({ minor, currency }: Money): readonly string[] {
   const places = placesOf(currency);
@@ -78,20 +101,21 @@ function figuresOf({ minor, currency }: Money): readonly string[] {
 
 /** The sums that are in a text, each with about its first place there. The text is what `lettersOf` gives. */
 export function sumsIn(text: string, search: SumSearch): readonly { readonly sum: PrivateSum; readonly at: number }[] {
-  if (search.size === 0) return [];
+  if (search.sums.length === 0) return [];
   const letters = asOneFigure(text);
   const found = new Map<PrivateSum, number>();
   for (const amount of amountsIn(letters, search))
-    for (const sum of search.get(amount.figures) ?? []) {
+    for (const sum of search.byFigures.get(amount.figures) ?? []) {
       const value = sum.money.minor / 10 ** placesOf(sum.money.currency);
       if (found.has(sum) || !amount.units.some((one) => Math.abs(one - value) < 1e-6)) continue;
       if (isPriced(letters, amount, sum.money.currency, value)) found.set(sum, amount.at);
     }
-  for (const { at, minor, isSure } of oldMoneyIn(letters)) {
-    const sum = inMinor(search).get(minor);
-    if (sum?.money.currency !== 'GBP' || found.has(sum)) continue;
-    if (isSure || PRICED.test(letters.slice(Math.max(0, at - 60), at))) found.set(sum, at);
-  }
+  if (search.byPence.size > 0)
+    for (const { at, minor, isSure } of oldMoneyIn(letters)) {
+      const sum = search.byPence.get(minor);
+      if (sum === undefined || found.has(sum)) continue;
+      if (isSure || PRICED.test(letters.slice(Math.max(0, at - 60), at))) found.set(sum, at);
+    }
   return [...found].map(([sum, at]) => ({ sum, at }));
 }
 
@@ -114,17 +138,6 @@ function asOneFigure(text: string): string {
     );
 }
 
-/** Of each search its sums by their worth in pence, made once: a cabinet has thousands of sums and of texts. */
-const BY_MINOR = new WeakMap<SumSearch, ReadonlyMap<number, PrivateSum>>();
-
-function inMinor(search: SumSearch): ReadonlyMap<number, PrivateSum> {
-  const known = BY_MINOR.get(search);
-  if (known !== undefined) return known;
-  const made = new Map([...search.values()].flat().map((sum) => [sum.money.minor, sum] as const));
-  BY_MINOR.set(search, made);
-  return made;
-}
-
 /** Pounds, shillings and pence, or guineas: `£1 2s 6d`, `£1/2/6`, `12 1/2 gns`, `2/6`. */
 const OLD_MONEY = /(?:£ ?)?\d(?:[\d ,/¼½¾-]|(?<=[\d ¼½¾])(?:s|d|gns?|guineas?)\b\.?)*/y;
 const QUARTERS: Readonly<Record<string, string>> = { '1⁄4': ' ¼ ', '1⁄2': ' ½ ', '3⁄4': ' ¾ ' };
@@ -142,15 +155,20 @@ function figuresEnd(text: string, from: number): number {
 }
 
 function isDigit(code: number): boolean {
-  return code >= 48 && code <= 57;
+  return code >= ZERO && code < ZERO + 10;
 }
 
 /** Whether figures that end here are followed by what makes them old money, as far as a look at single letters can say. */
 function goesOnAsOldMoney(text: string, end: number): boolean {
   let at = end;
-  while (at < text.length && '0123456789 ,-¼½¾'.includes(text.charAt(at))) at += 1;
+  while (GOES_ON[text.charCodeAt(at)] === 1) at += 1;
   return at < text.length && '/sdg'.includes(text.charAt(at));
 }
+
+/** By code: figures, and what may be between them in an amount of old money. */
+const GOES_ON = Uint8Array.from({ length: 256 }, (_, code) =>
+  '0123456789 ,-¼½¾'.includes(String.fromCharCode(code)) ? 1 : 0,
+);
 
 /** What is in old money in a text; a bare `2/6` may be a reference, and is sure only with the sign of a pound. */
 function* oldMoneyIn(
@@ -181,22 +199,30 @@ const FIGURES = /\d+(?:[.,']\d+)*(?: \d{3}(?!\d)(?:[.,]\d{1,2}(?!\d))?)*/y;
 const ONLY_FIGURES = /^\d+$/;
 const THOUSANDS = /(\d+(?:[.,]\d+)?) ?(?:k|thousand|grand|tsd|mille)\b/g;
 
+/** What begins a word for thousands behind a number. */
+const THOUSANDS_BEGIN = /^ ?(?:k|th|gr|ts|mi)/;
+
 /** Every amount in a text whose figures are those of a sum. */
-function* amountsIn(letters: string, search: SumSearch): Generator<Amount> {
+function* amountsIn(letters: string, { byFigures, likely }: SumSearch): Generator<Amount> {
   let mayBeThousands = false;
   for (let at = digitFrom(letters, 0), end; at !== -1; at = digitFrom(letters, end)) {
-    end = figuresEnd(letters, at);
+    let number = 0;
+    for (end = at; isDigit(letters.charCodeAt(end)); end += 1) number = withDigit(number, letters.charCodeAt(end));
     const goesOn = end < letters.length && ".,' ".includes(letters.charAt(end)) && isDigit(letters.charCodeAt(end + 1));
-    FIGURES.lastIndex = at;
-    const run = goesOn ? (FIGURES.exec(letters)?.[0] ?? '') : letters.slice(at, end);
-    end = at + run.length;
+    if (goesOn) {
+      FIGURES.lastIndex = at;
+      end = at + (FIGURES.exec(letters)?.[0] ?? '').length;
+    }
     const unit = letters.charAt(end) === ' ' ? end + 1 : end;
-    mayBeThousands ||= unit < letters.length && 'ktgm'.includes(letters.charAt(unit));
-    if (ONLY_FIGURES.test(run) && !search.has(run)) continue;
-    for (const { from, written } of readingsOf(run)) {
+    mayBeThousands ||=
+      unit < letters.length &&
+      'ktgm'.includes(letters.charAt(unit)) &&
+      THOUSANDS_BEGIN.test(letters.slice(end, end + 3));
+    if (!goesOn && likely[number & (LIKELY - 1)] === 0) continue;
+    for (const { from, written } of readingsOf(letters.slice(at, end))) {
       const figures = ONLY_FIGURES.test(written) ? written : written.replace(/\D/g, '');
       const begins = at + from;
-      if (search.has(figures)) yield { at: begins, end: begins + written.length, units: unitsOf(written), figures };
+      if (byFigures.has(figures)) yield { at: begins, end: begins + written.length, units: unitsOf(written), figures };
     }
   }
   if (mayBeThousands)

@@ -35,7 +35,7 @@ test.for([
   ['a<i>b</i>', 'ab'],
   ['1 < 2 <i>b</i> and 3 > 2', '1 < 2 b and 3 > 2'],
   ['a <p class="x">b</p> and <p', 'a  b  and <p|<p class="x">'],
-  ['<p>9</p> <li><b>10</b></li><li>20 a</li>', ' 9   | 10  | 20 a '],
+  ['<p>9</p> <li><b>10</b></li><li>20 a</li>', ' 9 | 10 | 20 a '],
   ['9<br>10 <b>20</b>', '9 10 20'],
   ['<style>p{font-family:"A b"}</style>', ' "A b" '],
 ] as const)('the page “%s” says “%s”', ([html, says]) => {
