@@ -27,6 +27,7 @@ export const exhibitWords = {
   wholeExhibit: 'The whole exhibit',
   end: 'Bibliography, acknowledgements and printing',
   chapters: 'The cases',
+  statement: 'What it shows, and how to read the labels',
   caseName: (number: number, title: string | null) => (title === null ? `Case ${number}` : `Case ${number}: ${title}`),
   boardName: (group: string) => `The pieces of “${group}”`,
   caseSays: (kind: CaseKind, size: string) => `${KINDS[kind]}, inside ${size}; everything is to scale.`,

@@ -1,6 +1,7 @@
 import type { Box } from '../../../core/cases/boxes.ts';
 import { CARD_MARGIN } from '../../../core/cases/card.ts';
 import type { Card } from '../../../core/cases/card.ts';
+import { setText, widthOfText } from '../../../core/cases/typeset-text.ts';
 import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
@@ -92,25 +93,28 @@ function placeOf({ headingBox, text, cells }: SetGroup): Box {
   return { left, top, width: right - left, height: foot - top };
 }
 
-/** Height of the letters of a group's name on a case drawn small, and the room one of them takes, in widths of the case. */
-const NAME_SIZE = 0.034;
-const LETTER = NAME_SIZE * 0.42;
+/** Height of the letters of a group's name on a case drawn small, in widths of the case. */
+const NAME_SIZE = 0.036;
 
 /** Letters of a name that would not fit are smaller, down to this part of their size. */
-const SMALLER = [1, 0.85, 0.7] as const;
+const SMALLER = [1, 0.93, 0.86, 0.8, 0.7] as const;
 
 /** The place of a group's heading and text, where its name in large letters fits there; null where it would lie on pieces. */
 function roomOf({ group: { title }, headingBox, text }: SetGroup, across: number): GroupInCase['room'] {
   const foot = text === null ? headingBox.top + headingBox.height : text.box.top + text.box.height;
   const width = Math.max(headingBox.width, text?.box.width ?? 0);
   const box = { left: headingBox.left, top: headingBox.top, width, height: foot - headingBox.top };
-  const fits = SMALLER.find((part) => {
-    const letter = LETTER * across * part;
-    const longest = Math.max(...title.split(/\s/).map((word) => word.length)) * letter;
-    const lines = Math.ceil((title.length * letter * 1.1) / width);
-    return longest <= width && lines * NAME_SIZE * across * part <= box.height;
-  });
-  return fits === undefined ? null : { ...box, size: NAME_SIZE * across * fits };
+  const size = SMALLER.map((part) => NAME_SIZE * across * part).find(
+    (letters) => linesOf(title, width, letters) * letters <= box.height,
+  );
+  return size === undefined ? null : { ...box, size };
+}
+
+/** How many lines a text takes in letters of so many millimetres; none are enough where a word is wider than a line. */
+function linesOf(text: string, width: number, size: number): number {
+  const points = (size * 72) / 25.4;
+  const isTooWide = text.split(/\s/).some((word) => widthOfText(word, points) > width);
+  return isTooWide ? Infinity : setText(text, width, points).length;
 }
 
 function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: PhotographManifest): PieceInCase {

@@ -9,14 +9,16 @@ import { tied } from '../../words/no-break.ts';
 import type { Citation } from '../shared/citation.ts';
 import type { FaceView } from '../shared/face.ts';
 import { acrossClass, faceOf } from '../shared/face.ts';
+import { longestRow, piecesInRow, ROOM } from '../shared/rows.ts';
 import { keeperLanguage } from '../shared/head.ts';
 import type { Crumb, PageHead } from '../shared/head.ts';
-import { ticketLine } from '../shared/ticket.ts';
+import { weightInGrams } from '../shared/ticket.ts';
 import type { CaseFromAbove } from './case-from-above.ts';
 import { caseFromAbove } from './case-from-above.ts';
 import { exhibitCitation, headOf } from './exhibit-head.ts';
 import { setCase } from './planned-case.ts';
-import type { ShownCase, ShownExhibit, ShownGroup, ShownPiece } from './shown-exhibit.ts';
+import type { SetGroup } from './planned-case.ts';
+import type { ShownCase, ShownExhibit, ShownPiece } from './shown-exhibit.ts';
 import { piecesShown, shownExhibit } from './shown-exhibit.ts';
 import { workLine } from './work-line.ts';
 
@@ -24,11 +26,10 @@ import { workLine } from './work-line.ts';
 export type LaidOut = {
   readonly href: string;
   readonly title: string;
-  /** Its ticket in a line. */
-  readonly line: string;
-  readonly label: string;
-  /** Whether the label has the name of the piece already. */
-  readonly labelNames: boolean;
+  /** What its label says: the words that name it, which lead to its page, and the others. */
+  readonly label: { readonly name: string; readonly rest: string };
+  /** Its weight, unless the label says it. */
+  readonly weight: string | null;
   readonly faces: readonly FaceView[];
 };
 export type GroupView = {
@@ -37,6 +38,8 @@ export type GroupView = {
   readonly text: string | null;
   readonly boardName: string;
   readonly across: string;
+  /** How many are in a row on a wide screen: a row of the case stays one, where it fits. */
+  readonly inRow: number;
   readonly pieces: readonly LaidOut[];
 };
 export type CaseView = {
@@ -156,14 +159,15 @@ function caseView(one: ShownCase, { id, cases, label }: ShownExhibit, cabinet: C
     const other = cases.find((another) => another.number === number + step);
     return other === undefined ? null : { name: headingOf(other), href: `#${idOf(other)}` };
   };
+  const set = setCase(one, label);
   return {
     id: idOf(one),
     heading: headingOf(one),
     name: exhibitWords.caseName(number, null),
     title: title === null ? null : tied(title),
     says: exhibitWords.pieces(groups.reduce((sum, { pieces }) => sum + pieces.length, 0)),
-    groups: groups.map((group, index) => groupView(group, `${idOf(one)}-${index + 1}`, cabinet)),
-    figure: caseFromAbove(setCase(one, label), cabinet.photographs),
+    groups: set.groups.map((group, index) => groupView(group, `${idOf(one)}-${index + 1}`, cabinet)),
+    figure: caseFromAbove(set, cabinet.photographs),
     alone: urls.exhibitCase(id, number),
     previous: beside(-1),
     next: beside(1) ?? { name: exhibitWords.end, href: '#closing' },
@@ -178,7 +182,8 @@ function headingOf({ number, title }: ShownCase): string {
   return tied(exhibitWords.caseName(number, title));
 }
 
-function groupView({ title, text, pieces }: ShownGroup, id: string, { photographs }: Cabinet): GroupView {
+function groupView({ group, cells }: SetGroup, id: string, { photographs }: Cabinet): GroupView {
+  const { title, text, pieces } = group;
   const laid = pieces.map((shown) => laidOut(shown, photographs));
   return {
     id,
@@ -186,20 +191,39 @@ function groupView({ title, text, pieces }: ShownGroup, id: string, { photograph
     text: text === null ? null : tied(text),
     boardName: exhibitWords.boardName(title),
     across: acrossClass(laid.map(({ faces }) => faces)),
+    inRow: piecesInRow(
+      laid.map(({ faces }) => faces),
+      longestRow(cells.map(({ faces }) => faces[0]?.box.left ?? 0)),
+      ROOM.labelled,
+    ),
     pieces: laid,
   };
 }
 
 /** A piece of an exhibit as it lies on a board, in the faces that the exhibit shows. */
 export function laidOut({ piece, faces, label }: ShownPiece, photographs: Cabinet['photographs']): LaidOut {
+  const weight = weightInGrams(piece);
   return {
     href: urls.piece(piece.id),
     title: tied(piece.title),
-    line: ticketLine(piece),
-    label: tied(label),
-    labelNames: label.includes(piece.title),
+    label: named(tied(label)),
+    weight: weight === null || isIn(weight, label) ? null : weight,
     faces: faces.map((face) => faceOf(piece, face, photographs)),
   };
+}
+
+/** Where the words of a label that name the piece end: at a comma, or at a stop behind a word that is no short form. */
+const NAME_ENDS = /[,;:](?=\s)|(?<=[\p{L}\d]{3,})\.(?=\s|$)/u;
+
+function named(label: string): LaidOut['label'] {
+  const end = label.search(NAME_ENDS);
+  return end < 0 ? { name: label, rest: '' } : { name: label.slice(0, end), rest: label.slice(end) };
+}
+
+/** Whether a label gives this weight, to whatever precision: `1.38 g` in it is `1.38 g ± 0.01`. */
+function isIn(weight: string, label: string): boolean {
+  const [figure] = weight.split(/\s/);
+  return figure !== undefined && new RegExp(`(?<![\\d.])${figure.replaceAll('.', '\\.')}\\s?g\\b`).test(label);
 }
 
 function bookView(work: Work): BookView {

@@ -3,6 +3,7 @@ import { urls } from '../../urls.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { acrossClass } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
+import { piecesInRow, ROOM } from '../shared/rows.ts';
 import type { LaidOut } from './exhibit-page.ts';
 import { exhibitPage } from './exhibit-page.ts';
 
@@ -14,6 +15,7 @@ export type ExhibitInList = {
   readonly says: string;
   readonly boardName: string;
   readonly across: string;
+  readonly inRow: number;
   readonly pieces: readonly LaidOut[];
 };
 export type ExhibitsPage = { readonly head: PageHead; readonly exhibits: readonly ExhibitInList[] };
@@ -39,6 +41,11 @@ export function exhibitsPage(cabinet: Cabinet): ExhibitsPage {
         says: laid.length < all.length ? `${says} ${exhibitWords.below(laid.length)}` : says,
         boardName: exhibitWords.boardName(title),
         across: acrossClass(laid.map(({ faces }) => faces)),
+        inRow: piecesInRow(
+          laid.map(({ faces }) => faces),
+          A_ROW,
+          ROOM.brief,
+        ),
         pieces: laid,
       };
     }),

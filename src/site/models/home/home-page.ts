@@ -14,6 +14,7 @@ import { groupsInTurn, sharingPictureSays } from '../exhibit/sharing-picture.ts'
 import type { ShownExhibit, ShownPiece } from '../exhibit/shown-exhibit.ts';
 import { piecesShown, shownExhibit } from '../exhibit/shown-exhibit.ts';
 import { acrossClass } from '../shared/face.ts';
+import { piecesInRow, ROOM } from '../shared/rows.ts';
 import { exhibitWords } from '../../words/exhibits.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { linkedHomeOf } from '../open-data/linked-lists.ts';
@@ -48,6 +49,8 @@ export type HomePage = {
     /** A dozen of its pieces, from every part of it, in its order; one face of each. */
     readonly pieces: readonly LaidOut[];
     readonly across: string;
+    /** How many are in a row on a wide screen. */
+    readonly inRow: number;
     readonly boardName: string;
   } | null;
   readonly sets: readonly SetLine[];
@@ -57,6 +60,7 @@ export type HomePage = {
 
 const NEWEST = 12;
 const ON_SHOW = 14;
+const IN_ROW = 7;
 const WANTED = 4;
 const DRAWN = 5;
 
@@ -105,6 +109,11 @@ function onShowOf({ photographs }: Cabinet, exhibit: ShownExhibit): HomePage['on
     onward: homeWords.onward(all, cases.length),
     pieces,
     across: acrossClass(pieces.map(({ faces }) => faces)),
+    inRow: piecesInRow(
+      pieces.map(({ faces }) => faces),
+      IN_ROW,
+      ROOM.brief,
+    ),
     boardName: exhibitWords.boardName(title),
   };
 }

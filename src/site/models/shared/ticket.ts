@@ -65,13 +65,16 @@ export function alteredWhen({ altered }: Pick<PublicPiece, 'altered'>): string |
 
 /** A ticket in one line, for what lies under a picture that names the piece: `1280–81, 1.38 g`; in grams, so that neighbours compare. */
 export function ticketLine(piece: PublicPiece): string {
-  const weight = known(piece.weight);
   const when = alteredWhen(piece) ?? dateInWords(piece);
-  if (weight === null) return when;
-  const inGrams = ['g', 'mg', 'kg'].includes(weight.unit)
-    ? formatWeight(weight)
-    : pieceWords.grams(weight.grams.toFixed(2));
-  return `${when}, ${inGrams}`;
+  const weight = weightInGrams(piece);
+  return weight === null ? when : `${when}, ${weight}`;
+}
+
+/** The weight of a piece in grams, whatever it was written in: `1.38 g ± 0.01`. */
+export function weightInGrams(piece: PublicPiece): string | null {
+  const weight = known(piece.weight);
+  if (weight === null) return null;
+  return ['g', 'mg', 'kg'].includes(weight.unit) ? formatWeight(weight) : pieceWords.grams(weight.grams.toFixed(2));
 }
 
 /** The date of a piece for a visitor, with how sure it is: `probably 1280–88`; a blank in words. */
