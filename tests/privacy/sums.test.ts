@@ -100,7 +100,7 @@ const FORMS: readonly (readonly [cell: string, text: string, found: boolean])[] 
   ['£250', 'the pound. 250 grains', false], ['£250', 'pounds: 250', true],
   // Pounds, shillings and pence, and guineas of 21 shillings.
   ['£1 2s 6d', 'at £1 2s 6d', true], ['£1 2s 6d', 'at £1/2/6', true], ['£1 2s 6d', 'at £ 1/2/6', true], ['£1 2s 6d', 'at 1/2/6', false], ['£1 2s 6d', 'paid 1/2/6 for it', false], ['2s 6d', 'number 2/6', false], ['2s 6d', 'paid 2/6 for it', true], ['2s 6d', 'at 2s. 6d.', true],
-  ['2s 6d', 'paid 2/6, then', true], ['2s 6d', 'paid 2/6 - then', true], ['£36 15s', 'at £36/15/- then', true],
+  ['2s 6d', 'paid 2/6, then', true], ['2s 6d', 'paid 2/6 - then', true], ['£36 15s', 'at £36/15/- then', true], ['£3 4s', 'at £3 4s - a bargain', true], ['£3 4s', 'at £3 4s/ then', true],
   ['£1 2s 6d', 'at £1.125', true], ['12½ gns', 'at 12½ gns', true], ['12½ gns', 'at 12 1/2 guineas', true], ['12½ gns', 'at 12 1⁄2 gns', true], ['12¼ gns', 'at 12 1⁄4 gns', true], ['12¾ gns', 'at 12 3⁄4 gns', true], ['5 gns', 'at five gns', false], ['5 gns', 'at 5 gns', true], ['10 gns', '10 guineas', true],
   ['£4.50', 'in the 90s', false], ['£4.50', 'paid 90s', true], ['£43', 'of the 860s, then', false], ['£93', 'of the 1860s', false], ['£4 10s', 'at 90s 0d', true], ['€1.05', 'at 1 guinea', false], ['£1.05', 'at 1 guinea', true], ['£1 2s 6d', 'in 2001-£1 2s 6d', true],
 ]; // prettier-ignore

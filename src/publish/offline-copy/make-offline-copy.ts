@@ -173,7 +173,7 @@ export type Use = 'file' | 'script' | 'read';
 export type Readdress = (address: string, use: Use) => string;
 
 /** The attributes that hold one address. */
-const ADDRESSES: ReadonlySet<string> = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
+const ADDRESSES: ReadonlySet<string> = new Set(['href', 'src', 'action']);
 
 /**
  * A page of a site as it must be to open from a folder, without a server: every address as `readdress` says; scripts that
