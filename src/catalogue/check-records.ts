@@ -14,6 +14,7 @@ import { checkLife } from './life-file.ts';
 import { checkNames } from './rules/names.ts';
 import type { Place, Rule } from './rules/rule.ts';
 import { placesIn } from './rules/rule.ts';
+import { checkDrawings } from './rules/drawings.ts';
 import { checkTypes } from './rules/types.ts';
 
 /**
@@ -43,6 +44,7 @@ const RULES: readonly Rule[] = [
   checkLists,
   checkEras,
   checkTypes,
+  checkDrawings,
   checkSets,
   checkExhibits,
 ];

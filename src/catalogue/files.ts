@@ -9,7 +9,7 @@ export type CabinetFile = { readonly file: string; readonly text: string | null 
 /** The folder of a cabinet: its text files read, its other files named. Paths use forward slashes. */
 export type CabinetFolder = { readonly at: string; readonly files: readonly CabinetFile[] };
 
-const TEXT = /\.(md|ya?ml|csv)$|^addresses\.txt$/i;
+const TEXT = /\.(md|ya?ml|csv)$|^types\/[^/]+\/[^/]+\.svg$|^addresses\.txt$/i;
 /** What the program itself keeps of earlier texts. */
 const JOURNAL = 'private/undo/';
 const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*|open-the-desk\.(cmd|command|sh))$/i;

@@ -183,6 +183,11 @@ export const PROBLEMS = {
   'type-unknown': (sentence: string) => sentence,
   'series-column': (found: string, near: string | null, known: readonly string[]) =>
     `Nothing reads a column ${quote(found)} here. ${near === null ? `The columns are ${known.join(', ')}, and the characters of series.yaml.` : `Write ${near}.`}`,
+  'drawing-missing': (name: string, folder: string, known: readonly string[]) =>
+    `There is no ${name} in ${folder}/. ${suggest(name, known, 'Put the drawing there as an SVG file, or take this word out.')}`,
+  'drawing-unreadable': (sentence: string) => sentence,
+  'drawing-unused': (name: string) =>
+    `No state in series.yaml names this drawing, so nobody will see it. Write drawing: ${name} at the state it shows, or take the file away.`,
   'guide-place-unknown': (found: string, set: string, known: readonly string[]) =>
     `The set ${set} has no place ${quote(found)}. ${suggest(found, known, `Its places are ${known.join(', ')}.`)}`,
   'private-tracked': (file: string) =>

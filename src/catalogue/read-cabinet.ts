@@ -13,7 +13,7 @@ import type { Problem } from './problem.ts';
 import { problem } from './problem.ts';
 import { readForm } from './read-fields.ts';
 import { NAMED_FOLDERS } from './records.ts';
-import type { Filed, NamedFolder, Picture, Records } from './records.ts';
+import type { FiledSeries, Filed, NamedFolder, Picture, Records } from './records.ts';
 import { cabinetSchema } from './schema/cabinet.ts';
 import type { CabinetFields } from './schema/cabinet.ts';
 import { exhibitSchema } from './schema/exhibit.ts';
@@ -23,7 +23,7 @@ import type { RulerFields } from './schema/lists.ts';
 import type { PieceFields } from './schema/piece.ts';
 import { seriesSchema } from './schema/series.ts';
 import { withTables } from './types/read-tables.ts';
-import { isTableFile } from './types/series-tables.ts';
+import { isDrawingFile, isTableFile } from './types/series-tables.ts';
 
 export type ReadCabinet = { readonly records: Records; readonly problems: readonly Problem[] };
 
@@ -179,8 +179,22 @@ function seriesIn({ files, texts, problems }: Reading): Records['series'] {
     if (typeof text !== 'string') return [];
     const before = problems.length;
     const read = filed(seriesSchema, id, file, { facts: text, factsFrom: 1, story: '' }, problems);
-    return read.map((one) => ({ ...withTables(one, texts), whole: problems.length === before }));
+    return read.map((one) => ({
+      ...withTables(one, texts),
+      drawn: drawnIn(id, texts),
+      whole: problems.length === before,
+    }));
   });
+}
+
+/** The drawings in the folder of a series, by their names, as they are written. */
+function drawnIn(id: string, texts: Reading['texts']): FiledSeries['drawn'] {
+  return new Map(
+    [...texts.values()].flatMap(({ file, text }): [string, string][] => {
+      const [, kind, folder, name = ''] = FOLDER.exec(file) ?? [];
+      return kind === 'types' && folder === id && isDrawingFile(name) && text !== null ? [[name, text]] : [];
+    }),
+  );
 }
 
 function cabinetIn({ texts, problems }: Reading): Records['cabinet'] {
@@ -248,7 +262,7 @@ function unknownFile(file: string): Problem {
 function isKnown(file: string): boolean {
   if (file === 'cabinet.yaml' || file === ADDRESSES || LIST.test(file) || file.startsWith('private/')) return true;
   const [kind, , name] = FOLDER.exec(file)?.slice(1) ?? [];
-  if (kind === 'types') return name === 'series.yaml' || isTableFile(name ?? '');
+  if (kind === 'types') return name === 'series.yaml' || isTableFile(name ?? '') || isDrawingFile(name ?? '');
   return kind === 'pieces'
     ? name === 'piece.md' || PICTURE.test(name ?? '')
     : kind === 'exhibits' && name === 'exhibit.md';

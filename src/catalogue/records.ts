@@ -21,6 +21,8 @@ export type FiledPiece = Filed<PieceFields> & { readonly pictures: readonly Pict
 /** A series of types: what all share, and its tables. */
 export type FiledSeries = Filed<SeriesFields> & {
   readonly tables: Readonly<Partial<Record<SeriesTable, SeriesRows>>>;
+  /** The texts of the drawings in its folder, by the names of their files. */
+  readonly drawn: ReadonlyMap<string, string>;
   /** False where `series.yaml` has a slip: what depends on the part that was left out is not told again. */
   readonly whole: boolean;
 };

@@ -18,6 +18,8 @@ const SERIES = {
   'types/plain/types.csv': 'id,label\np-1,First\n',
 };
 
+const MARK = '<svg viewBox="0 0 9 9"><path d="M1 1L8 8"/></svg>';
+
 const put = (from: string | RegExp, to: string) => (text: string) => {
   const after = text.replace(from, to);
   if (after === text) throw new Error(`The marked cabinet no longer holds ${String(from)}.`);
@@ -71,6 +73,9 @@ const ROWS: readonly Row[] = [
   { kind: 'link-rooted', change: { [PENNY]: (text) => `${text}See [the medal](/pieces/old-medal/).` }, line: 28, says: '../york-penny/' },
   { kind: 'type-unknown', change: { [PENNY]: fact('type: p-2'), ...SERIES }, line: 2, says: 'Write p-1.' },
   { kind: 'series-column', change: { ...SERIES, 'types/plain/types.csv': 'id,label,meatl\np-1,First,silver\n' }, line: 1, says: 'Write metal.' },
+  { kind: 'drawing-missing', change: { ...SERIES, 'types/plain/series.yaml': 'title: Plain types\ncharacters:\n  - id: crown\n    states: [{ id: pearls, drawing: perls.svg }, plain]\n', 'types/plain/pearls.svg': MARK }, line: 4, says: 'Write pearls.svg.' },
+  { kind: 'drawing-unreadable', change: { ...SERIES, 'types/plain/series.yaml': 'title: Plain types\ncharacters:\n  - id: crown\n    states: [{ id: pearls, drawing: pearls.svg }, plain]\n', 'types/plain/pearls.svg': MARK.replace('<path', '<script/><path') }, says: 'This drawing holds <script>' },
+  { kind: 'drawing-unused', change: { ...SERIES, 'types/plain/pearls.svg': MARK }, says: 'Write drawing: pearls.svg' },
   { kind: 'cell-unreadable', change: { ...SERIES, 'types/plain/types.csv': 'id,label,date\n"p-1","First\nof all",1281\np-2,Second,128u\n' }, line: 4, says: '128X' },
   { kind: 'name-form', change: { [PENNY]: put('mint: plain-town', 'mint: Plain Town') }, line: 6, says: 'Write plain-town.' },
   { kind: 'date-unreadable', change: { [PENNY]: put('date: 1281', 'date: 1281/1279') }, line: 8, says: 'Write 1279/1281' },

@@ -27,10 +27,13 @@ export const checkTypes: Rule = (records, place, day) => {
       ...checkNamesIn(series, records, place),
       ...checkDatesIn(series, place, day),
       ...checkSameObjects(series, records.named.pieces),
-      ...series.fields.source.flatMap(({ work }, at) =>
-        records.named.works.includes(work)
-          ? []
-          : [problem('work-unknown', place(series.file, ['source', at]), work, records.named.works)],
+      ...checkMintsOfDies(series, records),
+      ...(['source', 'see-also'] as const).flatMap((field) =>
+        series.fields[field].flatMap(({ work }, at) =>
+          records.named.works.includes(work)
+            ? []
+            : [problem('work-unknown', place(series.file, [field, at]), work, records.named.works)],
+        ),
       ),
     ]),
     ...records.pieces.flatMap(({ file, fields }): readonly Problem[] => {
@@ -92,6 +95,14 @@ function checkSameObjects({ file, tables, specimens }: TypeSeries, pieces: reado
           `"${name}" is neither a specimen of this table nor a piece. ${write}`,
         );
       }),
+  );
+}
+
+/** A mint that a pair of dies names has a file. */
+function checkMintsOfDies({ file, tables }: TypeSeries, records: Parameters<Rule>[0]): readonly Problem[] {
+  const held = tables.dies;
+  return (held?.rows ?? []).flatMap(({ line, cells: { mint } }) =>
+    nameOf('mint', mint, records, () => ({ file: held?.file ?? file, line, field: 'mint' })),
   );
 }
 

@@ -3,6 +3,7 @@ import { parseLength } from '../../core/measures/parse-length.ts';
 import { parseWeight } from '../../core/measures/parse-weight.ts';
 import type { Character } from '../../core/types/key/character.ts';
 import { USUAL } from '../../core/types/key/character.ts';
+import { isDrawingFile } from '../types/series-tables.ts';
 import { id, oneOrMore, words } from './fields.ts';
 
 /** The pages of a series that are no types. */
@@ -23,6 +24,14 @@ const share = (least: number) =>
     })
     .transform(Number);
 
+/** A state as written; `drawing` names a file. */
+type StateFields = { readonly id: string; readonly label: string; readonly drawing?: string | undefined };
+
+const drawingName = z.string().refine(isDrawingFile, {
+  message:
+    'A drawing is an SVG file in the folder of the series, named in small letters, digits and hyphens: crown-pearls.svg.',
+});
+
 const character = z
   .strictObject({
     /** Its name in the columns of types.csv. */
@@ -31,10 +40,15 @@ const character = z
     label: words.optional(),
     /** `states` (one of a list), `weight`, `length`, or `legend` (letters, read worn). */
     kind: z.enum(['states', 'weight', 'length', 'legend']).default('states'),
-    /** What can be seen, each by a word for the cells of types.csv and the words the key shows. */
+    /** What can be seen, each by a word for the cells of types.csv, the words the key shows, and a drawing in this folder. */
     states: z
       .array(
-        z.union([words.transform((word) => ({ id: word, label: word })), z.strictObject({ id: words, label: words })]),
+        z.union([
+          words.transform((word): StateFields => ({ id: word, label: word })),
+          z
+            .strictObject({ id: words, label: words.optional(), drawing: drawingName.optional() })
+            .transform(({ label, ...state }): StateFields => ({ ...state, label: label ?? state.id })),
+        ]),
       )
       .optional(),
     /** Where to look, and what is easily mistaken. */
@@ -94,6 +108,16 @@ export const seriesSchema = z.strictObject({
   shared: z.record(z.string(), words).default({}),
   /** From the broadest: [class, variety]. */
   levels: z.array(words).default([]),
+  /** What to make sure of before any question of the key is asked. */
+  first: words.optional(),
+  /** Who drew the marks, and after what. */
+  drawings: words.optional(),
+  /** Books on the series that the list was not made from. */
+  'see-also': oneOrMore(z.strictObject({ work: id, pages: words.optional() })).default([]),
+  /** Types that are in the list only so that the key can lead to them: they are not described, not counted, and have no well. */
+  outside: oneOrMore(words).default([]),
+  /** How the dies of dies.csv are named. */
+  'die-names': words.optional(),
   /** What the key asks. */
   characters: z.array(character).default([]),
   note: words.optional(),
@@ -116,7 +140,7 @@ export function characterOf(fields: CharacterFields): Character {
     id: fields.id,
     label: fields.label ?? `${fields.id.charAt(0).toUpperCase()}${fields.id.slice(1)}`,
     kind: fields.kind,
-    states: fields.states ?? [],
+    states: (fields.states ?? []).map(({ id: state, label }) => ({ id: state, label })),
     error: fields.error,
     seen: fields.seen,
     cost: fields.cost,

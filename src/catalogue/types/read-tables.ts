@@ -10,7 +10,7 @@ import type { SeriesRow, SeriesRows, SeriesTable } from './series-tables.ts';
 export function withTables(
   series: Filed<SeriesFields>,
   files: ReadonlyMap<string, CabinetFile>,
-): Omit<FiledSeries, 'whole'> {
+): Omit<FiledSeries, 'whole' | 'drawn'> {
   const folder = series.file.slice(0, series.file.lastIndexOf('/'));
   const text = files.get(series.file)?.text ?? '';
   const tables: Partial<Record<SeriesTable, SeriesRows>> = {};

@@ -4,7 +4,7 @@ export const SERIES_TABLES = {
   concordance: ['type', 'relation', 'reference', 'sure', 'source', 'date'],
   rarities: ['type', 'rarity', 'scale', 'source', 'date'],
   specimens: ['type', 'specimen', 'grade', 'grade scale', 'problem', 'source', 'date', 'same as'],
-  dies: ['obverse', 'reverse', 'type', 'coins', 'source'],
+  dies: ['obverse', 'reverse', 'type', 'mint', 'coins', 'source'],
   'die-states': ['die', 'state', 'after', 'sign'],
 } as const;
 export type SeriesTable = keyof typeof SERIES_TABLES;
@@ -12,6 +12,11 @@ export const TABLE_NAMES = Object.keys(SERIES_TABLES) as readonly SeriesTable[];
 
 export function isTableFile(name: string): boolean {
   return TABLE_NAMES.some((table) => name === `${table}.csv`);
+}
+
+/** A file that may hold the drawing of a mark. */
+export function isDrawingFile(name: string): boolean {
+  return /^[a-z0-9]+(-[a-z0-9]+)*\.svg$/.test(name);
 }
 
 /** A row as written: its line in the file, and its cells by column, small letters; blank cells are left out. */

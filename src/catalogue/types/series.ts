@@ -16,6 +16,8 @@ import type { PublishedRarity } from './read-rarities.ts';
 import { rowOf, rowsIn, slipAt, wanted } from './read-tables.ts';
 import type { Found, SeriesSlip } from './read-tables.ts';
 import { SERIES_TABLES, TABLE_NAMES } from './series-tables.ts';
+import { drawingsOf } from './drawings.ts';
+import type { Drawing } from './read-drawing.ts';
 import { factColumn, factReader, factsOf } from './type-facts.ts';
 import type { TypeFacts } from './type-facts.ts';
 
@@ -31,6 +33,8 @@ export type TypeSeries = FiledSeries & {
   readonly specimens: readonly SpecimenLine[];
   readonly pairs: readonly DiePair[];
   readonly dieStates: readonly DieStateRow[];
+  /** The drawings of its marks that can be read, by the names of their files. */
+  readonly drawings: ReadonlyMap<string, Drawing>;
 };
 
 /** Reads what is in the tables of a series; everything that cannot be read is a slip, and the rest is kept. */
@@ -56,6 +60,9 @@ export function readSeries(
     }
   }
   orderSlips(found, types);
+  for (const id of series.fields.outside)
+    if (!types.has(id))
+      slip(found, 'outside', `There is no type ${id} in this series. Write the id of a row of types.csv.`);
   characterSlips(found, characters);
   const known = (id: string): boolean => types.has(id);
   return {
@@ -70,6 +77,7 @@ export function readSeries(
       specimens: specimensIn(found, known),
       pairs: pairsIn(found, known),
       dieStates: statesIn(found),
+      drawings: drawingsOf(series),
     },
     slips: found.slips,
   };
@@ -150,16 +158,19 @@ function orderSlips(found: Found, types: ReadonlyMap<string, SeriesType>): void 
   }
 }
 
+function slip({ slips }: Found, column: string, says: string): void {
+  slips.push({ table: 'series', line: 1, column, says });
+}
+
 /** A character has a column of its own in types.csv, so it cannot be called what another column there is. */
 function characterSlips(found: Found, characters: readonly Character[]): void {
-  const slip = (says: string): void => void found.slips.push({ table: 'series', line: 1, column: 'characters', says });
   if (characters.length !== new Set(characters.map(({ id }) => id.toLowerCase())).size)
-    slip('Two characters have the same id. Give each its own.');
+    slip(found, 'characters', 'Two characters have the same id. Give each its own.');
   for (const { id } of characters) {
     const column = id.toLowerCase();
     const isFact = factColumn(column) !== null && !column.endsWith(' legend');
     if (isFact || (SERIES_TABLES.types as readonly string[]).includes(column))
-      slip(`A character cannot be called ${id}: types.csv has that column for ${isFact ? 'a fact of the pieces' : 'the types themselves'}. Give it another id, like ${id} seen.`); // prettier-ignore
+      slip(found, 'characters', `A character cannot be called ${id}: types.csv has that column for ${isFact ? 'a fact of the pieces' : 'the types themselves'}. Give it another id, like ${id} seen.`); // prettier-ignore
   }
 }
 

@@ -37,6 +37,11 @@ function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'st
   }
 }
 
+/** A name within a sentence: `The crown` becomes `the crown`. */
+function lowered(label: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
+}
+
 /** A share of 1, in the words of everyday: each with the least share that is called so. */
 const LEFT = [
   [0.9, 'nearly all'],
@@ -59,12 +64,21 @@ export const typesWords = {
   series: (types: number, pieces: number): string =>
     `${String(types)} types, ${pieces === 0 ? 'none in this cabinet' : pieces === 1 ? 'one piece here' : `${String(pieces)} pieces here`}`,
   source: 'After',
+  seeAlso: 'Not used for this list, and to be looked at for more:',
+  outside: 'Not in this list, though the key can lead to them:',
   tree: 'All types as a list',
-  board: 'The pieces here',
+  board: 'Also here',
+  known: 'What it is known by',
+  common: (count: number): string =>
+    count === 1 ? 'One more mark, which many types share' : `${String(count)} more marks, which many types share`,
+  open: (labels: readonly string[]): string => `Not described here: ${BOTH.format(labels.map(lowered))}.`,
+  leftOpen: 'Left open by the list',
+  sharedFacts: 'What the whole series shares',
   levelOf: (level: string, above: string | null): string =>
     `${level.charAt(0).toUpperCase()}${level.slice(1)}${above === null ? '' : ` of ${above}`}`,
   tray: (title: string): string => `${title}: a well for each type`,
-  traySays: 'A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.',
+  traySays: (isDrawn: boolean): string =>
+    `A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.${isDrawn ? ' In an empty well are the marks by which its type is known, drawn.' : ''}`,
   noneHere: 'none here',
   notes: 'What the list rests on',
   page: (page: number): string => `page ${String(page)}`,
@@ -76,6 +90,7 @@ export const typesWords = {
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
+  seen: 'See this piece',
   here: (count: number, certain = count): string =>
     certain === count
       ? `${String(count)} ${count === 1 ? 'piece' : 'pieces'}`
@@ -83,7 +98,6 @@ export const typesWords = {
         ? `possibly ${String(count)} ${count === 1 ? 'piece' : 'pieces'}`
         : `${String(certain)} to ${String(count)} pieces`,
   facts: 'Facts',
-  characters: 'How to recognise it',
   numbers: 'Numbers in the books',
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',

@@ -164,7 +164,8 @@ describe('The census of a type', () => {
     const page = await typePage(cabinet, 'one', 'a1');
     expect(recorded(page.standings)).toEqual(['2']);
     expect(page.head.description).toBe('First: 1 piece.');
-    expect(page.board?.laid.map(({ id, note }) => [id, note])).toEqual([['typed', null], ['false', 'Counterfeit']]);
+    expect(page.inHand?.href).toBe('/pieces/typed/');
+    expect(page.board?.laid.map(({ id, note }) => [id, note])).toEqual([['false', 'Counterfeit']]);
   }); // prettier-ignore
 
   // A piece certain of the type of one series may be only probable of its equal in another.
@@ -206,7 +207,7 @@ describe('The page of a type of the demo', () => {
   }, 60_000);
 
   test('says of each fact whose word it is, in words and not in the signs of a format', async () => {
-    const { facts, characters } = await typePage(demo, 'edward-i-pence', 'lc-10cf');
+    const { facts, marks } = await typePage(demo, 'edward-i-pence', 'lc-10cf');
     const row = (name: string) => facts.flatMap(({ rows }) => rows).find((one) => one.name === name);
     const from = (name: string, groups: typeof facts) =>
       groups.find(({ rows }) => rows.some((one) => one.name === name))?.from;
@@ -214,8 +215,11 @@ describe('The page of a type of the demo', () => {
     expect(row('Metal')).toMatchObject({ values: [{ text: 'Silver' }] });
     expect([from('Metal', facts), from('Date', facts)]).toEqual(['As the whole series', 'Its own']);
     // Struck under Edward I and Edward II alike, so the series' ruler is not inherited.
-    expect(row('Ruler')?.values).toEqual([{ text: 'Not known', to: undefined, isBlank: false }]);
-    expect(from('The crown', characters)).toBe('As Class 10');
+    expect(row('Ruler')?.values).toEqual([{ text: 'Left open by the list', to: undefined, isBlank: false }]);
+    expect(marks.telling.map(({ label, says }) => [label, says])).toContainEqual([
+      'The crown',
+      'Side fleurs of two leaves instead of three',
+    ]);
   });
 
   // Two recorded specimens, and two pieces of the demo that no line names: four objects.

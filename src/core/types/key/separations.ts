@@ -37,6 +37,11 @@ export function separations(key: Key, one: string, other: string): readonly Sepa
   return [...found.filter(({ always }) => always), ...found.filter(({ always }) => !always)];
 }
 
+/** Whether specimens of two types can be alike in this; so they can where of one nothing is known. */
+export function mayAgree(one: Shown | undefined, other: Shown | undefined): boolean {
+  return differ(one, other) !== true;
+}
+
 /** True when no specimen can be alike in this, false when some differ, null when it tells nothing. */
 function differ(one: Shown | undefined, other: Shown | undefined): boolean | null {
   if (one === undefined || other === undefined) return null;

@@ -8,17 +8,19 @@ import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import type { Link, TrayPlace } from '../sets/place-shown.ts';
+import type { Link } from '../sets/place-shown.ts';
+import type { DrawnSymbol } from './drawings.ts';
+import { drawnRows, wellRows } from './type-wells.ts';
+import type { WellRow } from './type-wells.ts';
 import {
   foundSeries,
-  leafIds,
+  describedIds,
   piecesOfSeries,
   piecesOfType,
   seriesIds,
   seriesTrail,
   titleOfPage,
   topsOf,
-  typeWells,
 } from './types-page.ts';
 
 /** A type in the tree of its series, with those under it. */
@@ -33,7 +35,14 @@ export type SeriesPage = {
   readonly ways: readonly Link[];
   readonly tree: readonly TypeBranch[];
   /** A well for each type that has none under it, or a piece known no nearer. */
-  readonly wells: readonly TrayPlace[];
+  readonly rows: readonly WellRow[];
+  readonly symbols: readonly DrawnSymbol[];
+  /** Books on the series that the list was not made from. */
+  readonly seeAlso: readonly (Link & { readonly pages: string | null })[];
+  /** Who drew the marks; null where none is drawn. */
+  readonly drawnSo: string | null;
+  /** Types in the list that are no types of it. */
+  readonly outside: readonly Link[];
   readonly pager: Pager | null;
 };
 
@@ -51,7 +60,7 @@ export function furtherSeriesPaths(cabinet: Cabinet): { params: { series: string
 export function seriesPage(cabinet: Cabinet, id: string, page = 1): SeriesPage {
   const series = foundSeries(cabinet, id);
   const pieces = piecesOfSeries(cabinet, id);
-  const says = typesWords.series(leafIds(series).length, pieces.length);
+  const says = typesWords.series(describedIds(series).length, pieces.length);
   const tops = topsOf(series);
   const { shown, pager } = cutPage(inOrder(series.types, tops), page, ON_A_PAGE, (at) => urls.series(id, at));
   const isLeaf = (type: string): boolean => series.types.get(type)?.narrower.length === 0;
@@ -81,10 +90,12 @@ export function seriesPage(cabinet: Cabinet, id: string, page = 1): SeriesPage {
     title: series.fields.title,
     says,
     note: series.fields.note ?? null,
-    sources: series.fields.source.map(({ work, pages: at }) => ({
-      href: urls.work(work),
-      name: cabinet.lists.works[work]?.fields.short ?? work,
-      pages: at ?? null,
+    sources: worksIn(cabinet, series.fields.source),
+    seeAlso: worksIn(cabinet, series.fields['see-also']),
+    drawnSo: series.fields.drawings ?? null,
+    outside: series.fields.outside.map((type) => ({
+      href: urls.type(id, type),
+      name: series.types.get(type)?.label ?? type,
     })),
     ways: [
       ...(series.characters.length === 0 ? [] : [{ href: urls.typeKey(id), name: typesWords.key }]),
@@ -93,12 +104,26 @@ export function seriesPage(cabinet: Cabinet, id: string, page = 1): SeriesPage {
     ],
     tree: tops.filter((type) => named.has(type)).map(branch),
     pager,
-    wells: typeWells(
-      cabinet,
+    ...drawnRows(
       series,
-      shown.filter((type) => isLeaf(type) || holdsOwn(type)),
+      wellRows(
+        cabinet,
+        series,
+        shown.filter((type) => isLeaf(type) || holdsOwn(type)),
+      ),
     ),
   };
+}
+
+function worksIn(
+  { lists }: Cabinet,
+  works: readonly { readonly work: string; readonly pages?: string | undefined }[],
+): SeriesPage['sources'] {
+  return works.map(({ work, pages }) => ({
+    href: urls.work(work),
+    name: lists.works[work]?.fields.short ?? work,
+    pages: pages ?? null,
+  }));
 }
 
 /** Types with all that are under each, in the order of the tree. */

@@ -6,7 +6,6 @@ import { known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import { formatGrade } from '../../../core/grade/grade.ts';
 import { formatStanding, standingOf } from '../../../core/types/census.ts';
-import { parseShown } from '../../../core/types/key/character.ts';
 import { leavesBelow, lineOf, NOT_APPLICABLE, NOT_KNOWN } from '../../../core/types/series.ts';
 import type { Said, SeriesType } from '../../../core/types/series.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -18,6 +17,14 @@ import { row } from '../piece/row.ts';
 import type { Row } from '../piece/row.ts';
 import type { Board } from '../shared/board.ts';
 import { boardOf } from '../shared/board.ts';
+import { acrossClass, faceOf } from '../shared/face.ts';
+import type { FaceView } from '../shared/face.ts';
+import { ticketOf } from '../shared/ticket.ts';
+import type { Ticket } from '../shared/ticket.ts';
+import { symbolsOf } from './drawings.ts';
+import type { DrawnSymbol } from './drawings.ts';
+import { marksOf } from './marks.ts';
+import type { TypeMarks } from './marks.ts';
 import { numbersShown } from './numbers-shown.ts';
 import type { NumbersShown } from './numbers-shown.ts';
 import { linkedTypeOf } from '../open-data/linked-lists.ts';
@@ -41,8 +48,13 @@ export type TypePage = {
   readonly title: string;
   readonly level: string | null;
   readonly note: string | null;
+  /** The piece that shows the type best, both faces of it; null where the cabinet has none. */
+  readonly inHand: TypeInHand | null;
+  readonly marks: TypeMarks;
+  readonly symbols: readonly DrawnSymbol[];
+  /** Who drew the marks; null where none is drawn. */
+  readonly drawnSo: string | null;
   readonly facts: readonly RowsFrom[];
-  readonly characters: readonly RowsFrom[];
   readonly numbers: NumbersShown;
   readonly rarity: readonly Row[];
   readonly specimens: readonly SpecimenShown[];
@@ -51,7 +63,15 @@ export type TypePage = {
   /** Where all of the narrower are, and in what words; null where they are all here. */
   readonly others: Link | null;
   readonly more: number;
+  /** The other pieces of the type, and what imitates it. */
   readonly board: Board | null;
+};
+
+/** A piece of a type as it lies on the page: its faces, its ticket, and where it leads. */
+export type TypeInHand = Link & {
+  readonly faces: Readonly<Record<'obverse' | 'reverse', FaceView>>;
+  readonly ticket: Ticket;
+  readonly across: string;
 };
 
 export async function typePage(cabinet: Cabinet, seriesId: string, id: string): Promise<TypePage> {
@@ -61,6 +81,8 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
   const pieces = piecesOfType(cabinet, seriesId, id);
   const narrower = mostShown(type.narrower);
   const above = lineOf(series.types, id).slice(1).reverse();
+  const marks = marksOf(series, type);
+  const best = bestOf(cabinet, series, pieces);
   return {
     head: {
       title: `${type.label} · ${series.fields.title}`,
@@ -75,8 +97,14 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     title: type.label,
     level: type.level === null ? null : typesWords.levelOf(type.level, above.at(-1)?.label ?? null),
     note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
+    inHand: best === undefined ? null : inHandOf(cabinet, best),
+    marks,
+    symbols: symbolsOf(
+      series,
+      [...marks.telling, ...marks.common].flatMap(({ drawings }) => drawings),
+    ),
+    drawnSo: series.fields.drawings ?? null,
     facts: bySource(factRows(cabinet, series, type)),
-    characters: bySource(characterRows(series, type)),
     numbers: numbersShown(cabinet, seriesId, [{ id, type: null }]),
     rarity: (series.rarities.get(id) ?? []).flatMap(({ printed, scale, source, date }) =>
       row(scale, printed, { note: [source, date].filter((part) => part !== null).join(', ') || undefined }),
@@ -88,7 +116,29 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     })),
     others:
       narrower.more === 0 ? null : { href: urls.series(seriesId), name: typesWords.allTypes(type.narrower.length) },
-    board: await boardOfType(pieces, copiesOfType(cabinet, seriesId, id)),
+    board: await boardOfType(
+      pieces.filter((piece) => piece !== best),
+      copiesOfType(cabinet, seriesId, id),
+    ),
+  };
+}
+
+/** The piece that is surely of the type and was photographed, before any that is not. */
+function bestOf({ photographs }: Cabinet, { id }: TypeSeries, pieces: readonly PublicPiece[]): PublicPiece | undefined {
+  const worth = (piece: PublicPiece): number =>
+    (piece.types.some((type) => type.series === id && type.sure === 'certain') ? 2 : 0) +
+    (photographs[piece.id] === undefined ? 0 : 1);
+  return pieces.toSorted((one, other) => worth(other) - worth(one))[0];
+}
+
+function inHandOf({ photographs }: Cabinet, piece: PublicPiece): TypeInHand {
+  const faces = { obverse: faceOf(piece, 'obverse', photographs), reverse: faceOf(piece, 'reverse', photographs) };
+  return {
+    href: urls.piece(piece.id),
+    name: piece.title,
+    faces,
+    ticket: ticketOf(piece),
+    across: acrossClass([[faces.obverse, faces.reverse]]),
   };
 }
 
@@ -128,7 +178,7 @@ function factRows({ lists }: Cabinet, series: TypeSeries, type: SeriesType): rea
     const list = NAMED[field as keyof typeof NAMED] as (typeof NAMED)[keyof typeof NAMED] | undefined;
     const text =
       said.text === NOT_KNOWN
-        ? typesWords.unknown
+        ? typesWords.leftOpen
         : list === undefined
           ? said.text
           : (lists[list][said.text]?.fields.name ?? said.text);
@@ -146,16 +196,6 @@ function fieldName(field: string): string {
   const [side = '', part] = field.split(' ');
   const label = PIECE_ROWS[side as keyof typeof PIECE_ROWS].label;
   return part === undefined ? label : `${label}, ${part}`;
-}
-
-function characterRows(series: TypeSeries, type: SeriesType): readonly Row[] {
-  return series.characters.flatMap((character) => {
-    const said = type.says.get(character.id.toLowerCase());
-    if (said === undefined) return [];
-    const read = parseShown(said.text, character);
-    const text = read.ok ? typesWords.shown(read.value, character) : said.text;
-    return row(character.label, capital(text), { note: inheritedFrom(series, type, said) });
-  });
 }
 
 /** Whether to be of one type is to be of the other: it is the same, or lies under it. */

@@ -6,70 +6,24 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
 import { filedUnder } from '../shared/gather.ts';
-import { leadingFace } from '../shared/face.ts';
 import type { PageHead } from '../shared/head.ts';
 import { furtherPages } from '../shared/pager.ts';
-import { widthClass } from '../shared/sizes.ts';
-import { usualWidth } from '../sets/place-shown.ts';
-import type { Link, TrayPlace } from '../sets/place-shown.ts';
-
-export type TypesPage = {
-  readonly head: PageHead;
-  readonly series: readonly (Link & {
-    readonly says: string;
-    readonly note: string | null;
-    readonly wells: readonly TrayPlace[];
-    readonly more: string | null;
-  })[];
-};
-
-/** Wells of a series among others. */
-const SHOWN = 24;
-
-export function typesPage(cabinet: Cabinet): TypesPage {
-  return {
-    head: { title: typesWords.title, description: typesWords.description, here: urls.types() },
-    series: cabinet.lists.types.series.map((series) => ({
-      href: urls.series(series.id),
-      name: series.fields.title,
-      says: typesWords.series(leafIds(series).length, piecesOfSeries(cabinet, series.id).length),
-      note: series.fields.note ?? null,
-      wells: typeWells(cabinet, series, topsOf(series).slice(0, SHOWN)),
-      more: topsOf(series).length > SHOWN ? typesWords.more(topsOf(series).length - SHOWN) : null,
-    })),
-  };
-}
 
 /** The types under no other. */
-export function topsOf({ types }: TypeSeries): readonly string[] {
-  return [...types.values()].filter(({ broader }) => broader === null).map(({ id }) => id);
+export function topsOf({ types, fields }: TypeSeries): readonly string[] {
+  return [...types.values()]
+    .filter(({ id, broader }) => broader === null && !fields.outside.includes(id))
+    .map(({ id }) => id);
 }
 
-/** A well for each of these types, with a piece of it, or of one under it, where there is one: one that is surely so first. */
-export function typeWells(cabinet: Cabinet, series: TypeSeries, ids: readonly string[]): readonly TrayPlace[] {
-  const well = widthClass(usualWidth(piecesOfSeries(cabinet, series.id)));
-  return ids.map((id) => {
-    const all = piecesOfType(cabinet, series.id, id);
-    const isSure = (piece: PublicPiece): boolean =>
-      piece.types.some((type) => type.series === series.id && type.sure === 'certain');
-    const isSeen = (piece: PublicPiece): boolean => cabinet.photographs[piece.id] !== undefined;
-    const piece = [isSeen, () => true].flatMap((may) => all.filter((one) => isSure(one) && may(one)))[0] ?? all[0];
-    const to = urls.type(series.id, id);
-    return {
-      id,
-      label: series.types.get(id)?.label ?? id,
-      state: piece === undefined ? 'wanted' : isSure(piece) ? 'filled' : 'possible',
-      says: piece === undefined ? typesWords.noneHere : typesWords.here(all.length, all.filter(isSure).length),
-      piece:
-        piece === undefined ? null : { href: to, name: piece.title, face: leadingFace(piece, cabinet.photographs) },
-      well,
-      to,
-    };
-  });
-}
-
+/** What the key may end with: every type that has none under it. */
 export function leafIds(series: TypeSeries): readonly string[] {
   return [...series.types.values()].filter(({ narrower }) => narrower.length === 0).map(({ id }) => id);
+}
+
+/** The types that a series describes and that have none under them. */
+export function describedIds(series: TypeSeries): readonly string[] {
+  return leafIds(series).filter((id) => !series.fields.outside.includes(id));
 }
 
 /** The listed pieces of a series: those that say so and those that follow from a reference. No copies: see `copiesOfType`. */
