@@ -1,3 +1,4 @@
+import { formatYear } from '../../core/dating/format-years.ts';
 import type { Count } from '../../core/sets/set-state.ts';
 import type { Tally } from '../../core/sets/tally.ts';
 import { countWords } from './counts.ts';
@@ -6,7 +7,8 @@ export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers of the pieces, reign by reign, and the rulers without a piece here.',
   lead: 'The rulers named on the pieces or for whom they were struck, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
-  bars: 'A half-height bar is a joint reign; a broken outline is a reign without a piece, a ring one too short to draw.',
+  bars: 'A solid bar is a reign with a piece here; a hollow bar one whose pieces are doubtful or only bear the name; a broken outline one without a piece, a ring one too short to draw. A joint reign is half as high.',
+  noneMeans: '“None in this cabinet” says nothing of whether coins exist; where none is known, that is said.',
   none: 'There is no ruler yet.',
   noCoins: 'no coins known',
   /**
@@ -33,6 +35,7 @@ export const rulersWords = {
     return parts.join(' · ');
   },
   listOf: (realm: string): string => `The rulers of ${realm}`,
+  from: (name: string, year: number): string => `${name} from ${formatYear(year)}`,
   elsewhere: 'Other realms',
   reignless: 'Reign not recorded',
   otherNames: (names: readonly string[]): string => `Also called ${names.join(', ')}.`,

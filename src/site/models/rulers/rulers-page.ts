@@ -11,14 +11,19 @@ import type { PageHead } from '../shared/head.ts';
 import { isCertain } from '../shared/tally.ts';
 import { piecesOfRuler, tallyOfRuler } from './pieces-of-ruler.ts';
 import type { RulerTally } from './pieces-of-ruler.ts';
+import { scaleOver } from '../charts/time-scale.ts';
 import { timeLine } from '../charts/timed.ts';
 import { spanInWords } from '../charts/years.ts';
 import type { TimeKind, TimeLine, UndrawnRow } from '../charts/timed.ts';
 
-export type RealmShown = { readonly realm: string; readonly name: string; readonly line: TimeLine };
+/** A realm and its rulers: on one line of years, or on several of one scale, one after another, where one would make a crumb of each reign. */
+export type RealmShown = {
+  readonly realm: string;
+  readonly lines: readonly { readonly name: string; readonly line: TimeLine }[];
+};
 export type RulersPage = { readonly head: PageHead; readonly realms: readonly RealmShown[] };
 
-/** Every ruler of the lists by realm, the oldest realm first, each realm on its own line of years. */
+/** Every ruler of the lists by realm, the oldest realm first, each realm on its own years. */
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
   const all = Object.values(cabinet.lists.rulers);
@@ -39,13 +44,11 @@ export function rulersPage(cabinet: Cabinet): RulersPage {
             all.map((ruler) => rulerRow(cabinet, ruler)),
           ),
         ),
-      ...shown(
-        rulersWords.elsewhere,
+      ...listed(
         rulersWords.elsewhere,
         few.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
       ),
-      ...shown(
-        rulersWords.reignless,
+      ...listed(
         rulersWords.reignless,
         reignless.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
       ),
@@ -61,17 +64,50 @@ function hasReign({ fields }: Ruler): boolean {
 const ENOUGH = 3;
 
 function shown(realm: string, name: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
+  const parts = inStretches(rows);
+  const length = parts.reduce((most, part) => Math.max(most, endOf(part) - startOf(part)), 0);
+  const lines = parts.flatMap((part) => {
+    // Every part on as many years, so that a bar is as long as its reign in all of them.
+    const scale = scaleOver([{ low: startOf(part), high: startOf(part) + length }]);
+    const line = scale === null ? null : timeLine(part, { scale });
+    return line === null ? [] : [{ name: parts.length === 1 ? name : rulersWords.from(name, startOf(part)), line }];
+  });
+  return lines.length === 0 ? listed(realm, rows) : [{ realm, lines }];
+}
+
+/** Rulers in words alone: without a known reign, or of realms that have nothing to compare with one another. */
+function listed(realm: string, rows: readonly UndrawnRow[]): readonly RealmShown[] {
   if (rows.length === 0) return [];
-  // Rulers without a known reign are listed without a line of years.
-  const bare = rows.map((row) => ({
-    name: row.name,
-    href: row.href,
-    years: row.years,
-    note: row.note,
-    face: row.face ?? null,
-    bars: [],
-  }));
-  return [{ realm, name, line: timeLine(rows) ?? { ticks: [], behind: [], rows: bare } }];
+  const bare = rows.map(({ spans: _, ...row }) => ({ ...row, face: row.face ?? null, bars: [] }));
+  return [{ realm, lines: [{ name: realm, line: { ticks: [], behind: [], rows: bare } }] }];
+}
+
+/** More years than these are drawn in parts; a part holds the reigns that begin within so many. */
+const MOST_YEARS = 320;
+const PART = 190;
+
+/** Rows in the order of their years, cut where a part would grow too long. */
+function inStretches(rows: readonly UndrawnRow[]): readonly (readonly UndrawnRow[])[] {
+  if (endOf(rows) - startOf(rows) <= MOST_YEARS) return [rows];
+  const parts: UndrawnRow[][] = [];
+  for (const row of rows) {
+    const part = parts.at(-1);
+    if (part === undefined || startOf([row]) > startOf(part) + PART) parts.push([row]);
+    else part.push(row);
+  }
+  return parts;
+}
+
+function startOf(rows: readonly UndrawnRow[]): number {
+  return endsOf(rows).reduce((least, year) => Math.min(least, year), Infinity);
+}
+
+function endOf(rows: readonly UndrawnRow[]): number {
+  return endsOf(rows).reduce((most, year) => Math.max(most, year), -Infinity);
+}
+
+function endsOf(rows: readonly UndrawnRow[]): readonly number[] {
+  return rows.flatMap(({ spans }) => spans.flatMap(({ span: { low, high } }) => [low, high])).filter(Number.isFinite);
 }
 
 function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {

@@ -51,7 +51,7 @@ test.for([
 });
 
 test('what is drawn agrees with what is counted', () => {
-  const rows = rulersPage(cabinet).realms.flatMap(({ line }) => line.rows);
+  const rows = rulersPage(cabinet).realms.flatMap(({ lines }) => lines.flatMap(({ line }) => line.rows));
   const kindOf = (name: string) => rows.find((row) => row.name === name)?.bars.map(({ kind }) => kind);
   expect(KINGS.map(kindOf)).toEqual([['sure'], ['sure'], ['sure'], ['gap']]);
   expect(rows.find(({ name }) => name === 'eadwulf')?.note).toBe(rulersWords.noCoins);
