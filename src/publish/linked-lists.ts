@@ -22,7 +22,8 @@ export function linkedRuler({ fields }: Ruler, page: string): object {
     '@id': page,
     name: fields.name,
     alternateName: fields['other-names'],
-    description: [fields.realm, fields.dynasty].filter((part) => part !== undefined).join(', ') || undefined,
+    description:
+      [fields.realm, fields.dynasty, fields.role].filter((part) => part !== undefined).join(', ') || undefined,
     sameAs: sameAs(fields.identifiers),
     mainEntityOfPage: page,
   });

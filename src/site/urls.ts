@@ -12,6 +12,8 @@ export const urls = {
   home: (): string => at(''),
   pieces: (): string => at('pieces/'),
   piece: (id: string): string => at(`pieces/${id}/`),
+  /** The list of pieces with something sought in it. */
+  search: (words: string): string => at(`pieces/?words=${encodeURIComponent(words)}`),
   /** A facet's page: every piece of one mint, one ruler … */
   facet: (facet: string, value: string, page = 1): string =>
     at(`pieces/by/${facet}/${value}/${page === 1 ? '' : `${page}/`}`),

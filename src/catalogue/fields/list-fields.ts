@@ -90,6 +90,7 @@ export const LIST_ROWS: Readonly<Record<ListFile, FactsTable>> = {
     name: line('Name', 'The name used on pages.'),
     'other-names': line('Other names', 'Other forms of it, as lists write them.', { control: 'lines', example: '[Edward]' }),
     realm: line('Realm', 'What was ruled, when that is known.'),
+    role: line('Role', 'What somebody is who is named on pieces and did not rule: archbishop of York, saint, city.'),
     dynasty: line('Dynasty', 'The family, where a set asks for one of each.'),
     reigns: rows('Reigns', 'One reign or several, oldest first; none where no years are known.', {
       ...ENDS,

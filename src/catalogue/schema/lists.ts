@@ -37,6 +37,8 @@ export const rulerSchema = z.strictObject({
   'other-names': z.array(words).default([]),
   /** What was ruled, when that is known. */
   realm: words.optional(),
+  /** Who bears the name, where it is no ruler's: `archbishop of York`, `saint`, `city`. */
+  role: words.optional(),
   /** The family, where a set asks one ruler or piece of each: `Plantagenet`. */
   dynasty: words.optional(),
   /** One reign or several, oldest first; left out when no years are known. */

@@ -28,7 +28,8 @@ export const mintsWords = {
   source: 'Source:',
   where: (area: string): string => `${area}.`,
   mapOf: (name: string): string => `${name}, ringed, and the mints around it. ${DOTS}`,
-  rulers: 'In this cabinet, in the name of',
+  rulers: 'In the name of',
+  issuers: 'Responsible for them, in a ruler’s name or in nobody’s:',
   degrees: (north: number, east: number): string =>
     `${Math.abs(north).toFixed(2)}° ${north < 0 ? 'S' : 'N'}, ${Math.abs(east).toFixed(2)}° ${east < 0 ? 'W' : 'E'}`,
   others: 'Pieces without a known mint are not on these pages.',

@@ -7,6 +7,7 @@ import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { keyedBy } from '../../keyed.ts';
 import { urls } from '../../urls.ts';
+import { capital } from '../../words/capital.ts';
 import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
 import type { Board } from '../shared/board.ts';
@@ -22,6 +23,7 @@ import { mostShown } from '../shared/most-shown.ts';
 import { piecesOfMint, sitedMints, tallyOfMint } from './mints-page.ts';
 import type { MapShown } from './mints-page.ts';
 import type { Link } from '../sets/place-shown.ts';
+import { issuersOf } from '../rulers/issuers.ts';
 import { rulersNamed } from '../rulers/pieces-of-ruler.ts';
 import { pieceRow, timeLine } from '../charts/timed.ts';
 import { spanInWords } from '../charts/years.ts';
@@ -32,11 +34,15 @@ export type MintPage = {
   readonly name: string;
   readonly area: string | null;
   readonly note: string | null;
+  /** How many pieces, in words. */
+  readonly count: string;
   readonly source: string | null;
   readonly identifiers: readonly Identifier[];
   readonly map: MapShown | null;
   readonly names: TimeLine | null;
   readonly rulers: readonly Link[];
+  /** Who was responsible for pieces in another's name. */
+  readonly issuers: readonly Link[];
   readonly made: TimeLine | null;
   readonly board: Board | null;
   /** Pieces left off a long page, and where all of them are. */
@@ -81,7 +87,9 @@ async function withoutMap(cabinet: Cabinet, id: string): Promise<MintPage> {
     identifiers: identifiersOf(fields.identifiers),
     map: null,
     names: timeLine(nameRows(mint)),
+    count: capital(count),
     rulers: rulersOf(pieces, cabinet),
+    issuers: issuersOf(pieces).map(({ name, href }) => ({ name, href })),
     made: pieces.length === 0 ? null : timeLine(shown.map((piece) => pieceRow(piece, unsure(piece)))),
     board: pieces.length === 0 ? null : await boardOf(shown, unsure),
     more,

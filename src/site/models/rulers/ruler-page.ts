@@ -1,3 +1,4 @@
+import type { Ruler } from '../../../catalogue/catalogue.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
 import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
@@ -30,8 +31,9 @@ type ReignShown = {
 export type RulerPage = {
   readonly head: PageHead;
   readonly name: string;
-  /** Null when it is not recorded. */
+  /** What was ruled, or what somebody was who did not rule; null when it is not recorded. */
   readonly realm: string | null;
+  readonly reignsTitle: string;
   readonly otherNames: string | null;
   readonly note: string | null;
   readonly source: string | null;
@@ -74,13 +76,13 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
   return {
     head: {
       title: fields.name,
-      description: `${[fields.name, fields.realm].filter((part) => part !== undefined).join(', ')}: ${count}.`,
+      description: `${[fields.name, fields.role ?? fields.realm].filter((part) => part !== undefined).join(', ')}: ${count}.`,
       here: urls.ruler(id),
       ...linkedHead(linkedRulerOf(cabinet, id)),
       trail: [{ name: rulersWords.title, href: urls.rulers() }],
     },
     name: fields.name,
-    realm: fields.realm === undefined ? null : rulersWords.reignOf(fields.realm),
+    ...whatItWas(fields),
     otherNames: fields['other-names'].length === 0 ? null : rulersWords.otherNames(fields['other-names']),
     note: fields.note ?? null,
     source: fields.source ?? null,
@@ -106,6 +108,15 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
         more: mostShown(pieces).more,
       })),
     ),
+  };
+}
+
+/** What was ruled, or what somebody was who did not rule, and how the years of that are headed. */
+function whatItWas({ role, realm, reigns }: Ruler['fields']): Pick<RulerPage, 'realm' | 'reignsTitle'> {
+  if (role !== undefined) return { realm: rulersWords.role(role), reignsTitle: rulersWords.office };
+  return {
+    realm: realm === undefined ? null : rulersWords.reignOf(realm),
+    reignsTitle: rulersWords.reigns(reigns.length),
   };
 }
 

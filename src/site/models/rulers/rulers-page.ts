@@ -4,16 +4,18 @@ import type { Interval } from '../../../core/eras/era-scheme.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { capital } from '../../words/capital.ts';
+import { countWords } from '../../words/counts.ts';
 import { rulersWords } from '../../words/rulers.ts';
 import { leadingFace } from '../shared/face.ts';
 import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
-import { isCertain } from '../shared/tally.ts';
+import { isCertain, tallyOf } from '../shared/tally.ts';
+import { issuersOf, yearsOfAll } from './issuers.ts';
 import { piecesOfRuler, tallyOfRuler } from './pieces-of-ruler.ts';
 import type { RulerTally } from './pieces-of-ruler.ts';
 import { scaleOver } from '../charts/time-scale.ts';
 import { timeLine } from '../charts/timed.ts';
-import { spanInWords } from '../charts/years.ts';
+import { byYears, spanInWords } from '../charts/years.ts';
 import type { TimeKind, TimeLine, UndrawnRow } from '../charts/timed.ts';
 
 /** A realm and its rulers: on one line of years, or on several of one scale, one after another, where one would make a crumb of each reign. */
@@ -26,7 +28,11 @@ export type RulersPage = { readonly head: PageHead; readonly realms: readonly Re
 /** Every ruler of the lists by realm, the oldest realm first, each realm on its own years. */
 export function rulersPage(cabinet: Cabinet): RulersPage {
   const { title, description } = rulersWords;
-  const all = Object.values(cabinet.lists.rulers);
+  const every = Object.values(cabinet.lists.rulers);
+  const all = every.filter(({ fields }) => fields.role === undefined);
+  const others = every
+    .filter(({ fields }) => fields.role !== undefined)
+    .toSorted((a, b) => firstYear(a) - firstYear(b));
   const rulers = all.filter(hasReign).toSorted((a, b) => firstYear(a) - firstYear(b) || compareDays(a, b));
   const reignless = all.filter((ruler) => !hasReign(ruler));
   const realms = gather(rulers, ({ fields }) => fields.realm ?? '');
@@ -52,6 +58,11 @@ export function rulersPage(cabinet: Cabinet): RulersPage {
         rulersWords.reignless,
         reignless.map((ruler) => rulerRow(cabinet, ruler, ruler.fields.realm)),
       ),
+      ...listed(
+        rulersWords.notRulers,
+        others.map((one) => rulerRow(cabinet, one, one.fields.role)),
+      ),
+      ...listed(rulersWords.issuers, issuerRows(cabinet)),
     ],
   };
 }
@@ -141,6 +152,22 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
 function kindOf({ of, forOther }: RulerTally, isJoint: boolean): TimeKind {
   if (of.here.low > 0) return isJoint ? 'joint' : 'sure';
   return of.here.high + forOther.here.high > 0 ? 'unsure' : 'gap';
+}
+
+/** Who was responsible for pieces in somebody else's name, with the pieces. */
+function issuerRows({ listed: pieces, photographs }: Cabinet): readonly UndrawnRow[] {
+  return issuersOf(byYears(pieces)).map(({ name, href, pieces: own }) => {
+    const seen = own.find(({ id }) => photographs[id] !== undefined);
+    const count = countWords.tally(tallyOf(own, (piece) => isCertain(piece, 'issuer')));
+    return {
+      name,
+      href,
+      years: yearsOfAll(own),
+      note: count,
+      face: seen === undefined ? null : leadingFace(seen, photographs),
+      spans: [],
+    };
+  });
 }
 
 type Reign = Ruler['fields']['reigns'][number];

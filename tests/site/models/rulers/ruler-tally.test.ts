@@ -1,9 +1,11 @@
-import { expect, test } from 'vitest';
-import { linkRecords } from '../../../../src/catalogue/link.ts';
+import { expect, test, vi } from 'vitest';
+import { NO_ADDRESSES } from '../../../../src/catalogue/addresses.ts';
+import { handOver } from '../../../../src/catalogue/handed-over.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
-import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import { loadCabinet } from '../../../../src/site/cabinet.ts';
 import { piecesOfRuler, tallyOfRuler } from '../../../../src/site/models/rulers/pieces-of-ruler.ts';
 import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
+import { mintPaths } from '../../../../src/site/models/mints/mint-page.ts';
 import { tallyOfMint } from '../../../../src/site/models/mints/mints-page.ts';
 import { countWords } from '../../../../src/site/words/counts.ts';
 import { rulersWords } from '../../../../src/site/words/rulers.ts';
@@ -18,6 +20,10 @@ const PIECES: Readonly<Record<string, string>> = {
   half: 'ruler: henry\nstruck-for: [henry, richard, john]\nsure: { struck-for: possible }',
   copy: 'ruler: anlaf\nkind: replica',
   doubtful: 'ruler: john\nmint: town\nsure: { ruler: probable, mint: possible }',
+  // Common practice: the archbishop's penny is in the king's name, the styca in his own.
+  'by-bishop': 'ruler: richard\nstatus: sold\nissuer: Bishop Odo\nmint: town',
+  'in-own-name': 'ruler: wigmund\nissuer: Archbishop Wigmund\nmint: town',
+  'by-king': 'ruler: henry\nstatus: sold\nissuer: The king\nmint: elsewhere',
   sold: 'ruler: richard\nstatus: sold\nmint: town',
 };
 
@@ -32,18 +38,20 @@ const folder = changed(await markedCabinet(), {
     ]),
   ),
   'rulers/eadwulf.yaml': 'name: eadwulf\nrealm: England\nreigns: [{ from: 1500, to: 1501, coins: no }]\n',
+  'rulers/wigmund.yaml': 'name: Wigmund\nrole: archbishop\n',
   'mints/town.yaml': 'name: Town\n',
+  'mints/elsewhere.yaml': 'name: Elsewhere\n',
   ...Object.fromEntries(
     Object.entries(PIECES).map(([id, fields], at) => [`pieces/${id}/piece.md`, piece(id, fields, at)]),
   ),
 });
-const { pieces: linked, ...lists } = linkRecords(readCabinet(folder).records);
-const pieces = publicPieces({ ...lists, pieces: linked });
-const cabinet = { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
+vi.stubEnv('SITE', 'https://example.org');
+handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
+const cabinet = await loadCabinet();
 
 test.for([
-  ['henry', '1 to 2 pieces · 2 more in this name, struck for others'],
-  ['richard', '1 to 2 pieces, 1 no longer here · struck in another name'],
+  ['henry', '1 to 2 pieces, 1 no longer here · 2 more in this name, struck for others'],
+  ['richard', '1 to 2 pieces, 2 no longer here · struck in another name'],
   ['john', '1 to 3 pieces · 1 to 2 of them in another name'],
   ['anlaf', 'no piece, 1 modern copy'],
 ] as const)('%s: %s', ([king, says]) => {
@@ -58,5 +66,20 @@ test('what is drawn agrees with what is counted', () => {
 });
 
 test('a mint counts as a ruler does', () => {
-  expect(countWords.tally(tallyOfMint(cabinet, 'town'))).toBe('perhaps 1 piece, 1 no longer here');
+  expect(countWords.tally(tallyOfMint(cabinet, 'town'))).toBe('1 to 2 pieces, 2 no longer here');
+});
+
+test('who is named and did not rule, and who issues in another name, are apart from the rulers', async () => {
+  const realms = rulersPage(cabinet).realms;
+  const namesUnder = (title: string) =>
+    realms.find(({ realm }) => realm === title)?.lines.flatMap(({ line }) => line.rows.map(({ name }) => name));
+  expect(namesUnder(rulersWords.notRulers)).toEqual(['Wigmund']);
+  const issuers = namesUnder(rulersWords.issuers);
+  expect(issuers).toContain('Bishop Odo');
+  expect(issuers?.filter((name) => /Wigmund|king/.test(name))).toEqual([]);
+  expect(namesUnder('England')).not.toContain('Wigmund');
+  const [town] = (await mintPaths()).filter(({ params }) => params.id === 'town');
+  const page = await town?.props.page();
+  expect(page?.rulers.map(({ name }) => name)).toContain('Wigmund');
+  expect(page?.issuers.map(({ name }) => name)).toEqual(['Bishop Odo']);
 });
