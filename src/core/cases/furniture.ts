@@ -27,11 +27,6 @@ export function parseCaseSize(text: string): Outcome<CaseSize> {
   return good({ width, height, depth, unit: read.unit, text: `${read.said.join(' × ')} ${read.unit}` });
 }
 
-/** To be read back. */
-export function formatCaseSize({ text }: Pick<CaseSize, 'text'>): string {
-  return text;
-}
-
 /** A width and a height in the unit a case is measured in, rounded up so that it is never told too small. */
 export function inCaseUnit({ width, height }: Size, unit: CaseUnit = 'mm'): string {
   // Whole steps of the unit: a quarter of an inch, half a centimetre, a millimetre.

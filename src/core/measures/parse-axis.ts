@@ -93,11 +93,6 @@ export function formatAxis(axis: Axis): string {
   return axis.hours === null ? 'none' : `${axis.hours}h`;
 }
 
-/** Degrees the reverse is turned, for drawing: 6h is 180, 12h is 0. Null when there is no axis. */
-export function axisDegrees(axis: Axis): number | null {
-  return axis.hours === null ? null : (axis.hours % 12) * 30;
-}
-
 /** `6h (coin alignment)`: the two must agree. */
 function readTwice(said: string, again: string, text: string): Outcome<Axis> {
   const [one, other] = [parseAxis(said), parseAxis(again)];

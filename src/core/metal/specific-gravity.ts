@@ -74,15 +74,9 @@ export type Gravity = {
   readonly assumed: readonly string[];
 };
 
-/** What weighing in water cannot tell. To be printed wherever a fineness by specific gravity is. */
-export const GRAVITY_CANNOT_TELL: readonly string[] = [
-  'Whether the alloy is of the two metals named: a third, such as lead, tin or zinc, moves the figure either way.',
-  'Whether the surface is the metal of the core: a plated or enriched piece answers for its mean.',
-  'A piece with a hollow, a crack, a porous core, a mount, a plug or dirt in its letters weighs too little in water.',
-  'Whether it is genuine: a forger can mix a metal of the right density.',
-  'Small pieces: under about a gram the last figure of the scale outweighs the difference sought.',
-  'Better than about one part in a hundred: published densities of 22 carat gold run from 17.48 to 17.62.',
-];
+/** What weighing in water cannot tell, to be printed with a fineness that it gives. */
+const CANNOT_TELL =
+  'It cannot tell a third metal, such as lead, tin or zinc, which moves the figure either way; a plated or enriched surface, for a piece answers for its mean; a hollow, a crack, a porous core, a mount, a plug or dirt in the letters, with which it weighs too little in water; nor whether it is genuine, for a forger can mix a metal of the right density. Under about a gram the last figure of the scale outweighs the difference, and published densities of 22 carat gold run from 17.48 to 17.62.';
 
 const ALWAYS = [
   'Water is taken as 1 g/cm³ and the lift of the air is left out; at 20 °C that makes the figure 3 parts in 1000 too high.',
@@ -140,7 +134,7 @@ function assumptions(
     : `The piece is taken to be ${alloy.title} and nothing else.`;
   const scale = `The weighings are taken as good to ${writeAmount(air, 5)} g in air and ${writeAmount(water, 5)} g in water.`;
   const outside = `The density lies outside ${alloy.title}: no share of the two has it.`;
-  return [first, scale, ...(fineness === null ? [outside] : []), ...ALWAYS];
+  return [first, scale, ...ALWAYS, fineness === null ? outside : CANNOT_TELL];
 }
 
 /** Half a step of the last figure written, unless a precision is stated. */

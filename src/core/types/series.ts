@@ -138,8 +138,3 @@ export function leavesBelow(types: ReadonlyMap<string, SeriesType>, id: string):
   if (type === undefined) return [];
   return type.narrower.length === 0 ? [id] : type.narrower.flatMap((below) => leavesBelow(types, below));
 }
-
-/** The type at this level that a type is or lies under; null when it is broader than that, and may be any of several. */
-export function atLevel(types: ReadonlyMap<string, SeriesType>, id: string, level: string): string | null {
-  return lineOf(types, id).find((type) => type.level === level)?.id ?? null;
-}

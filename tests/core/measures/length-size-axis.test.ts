@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { axisDegrees, formatAxis, parseAxis } from '../../../src/core/measures/parse-axis.ts';
+import { formatAxis, parseAxis } from '../../../src/core/measures/parse-axis.ts';
 import { formatLength, parseLength } from '../../../src/core/measures/parse-length.ts';
 import { formatSize, parseSize, sizeSpan } from '../../../src/core/measures/parse-size.ts';
 import type { Outcome } from '../../../src/core/outcome.ts';
@@ -118,10 +118,4 @@ describe('die axes', () => {
     ['0h', 'A die axis is a clock hour from 1h to 12h; this says "0h". Write 12h.'],
     ['200°', 'A die axis is kept to the hour of 30 degrees; "200°" lies between 6h and 7h. Write 7h.'],
   ] as const)('%s: %s', ([text, problem]) => expect(problemOf(parseAxis(text))).toBe(problem));
-
-  test('6h is half a turn and 12h none', () => {
-    expect(axisDegrees({ hours: 6 })).toBe(180);
-    expect(axisDegrees({ hours: 12 })).toBe(0);
-    expect(axisDegrees({ hours: null })).toBeNull();
-  });
 });

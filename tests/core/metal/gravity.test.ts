@@ -1,13 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  ALLOYS,
-  GRAVITY_CANNOT_TELL,
-  densityOf,
-  finenessOf,
-  parseGravity,
-  readAlloy,
-} from '../../../src/core/metal/specific-gravity.ts';
+import { ALLOYS, densityOf, finenessOf, parseGravity, readAlloy } from '../../../src/core/metal/specific-gravity.ts';
 import type { Alloy, Gravity } from '../../../src/core/metal/specific-gravity.ts';
 import { measuredDensities } from '../../published/gravity-tables.ts';
 
@@ -82,8 +75,13 @@ describe('weighing in water', () => {
     expect(outcome.ok ? '' : outcome.problem).toContain(because);
   });
 
-  test('the list of what it cannot tell names plating, a third metal and hollows', () => {
-    expect(GRAVITY_CANNOT_TELL.join(' ')).toMatch(/lead.*plated.*hollow.*forger/);
+  test('a fineness is told with what weighing in water cannot tell: plating, a third metal, hollows, a forger', () => {
+    const told = (alloy: string): string => {
+      const read = parseGravity('26.922 g', '24.283 g', alloy);
+      return read.ok ? read.value.assumed.join(' ') : read.problem;
+    };
+    expect(told('silver and copper')).toMatch(/lead.*plated.*hollow.*forger/);
+    expect(told('gold and silver')).toMatch(/no share of the two has it\.$/);
   });
 });
 

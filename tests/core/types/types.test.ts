@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Graded } from '../../../src/core/grade/compare-grades.ts';
 import { formatStanding, ordinal, standingOf } from '../../../src/core/types/census.ts';
 import { inherit, noSurer } from '../../../src/core/types/inherit.ts';
-import { atLevel, leavesBelow, lineOf, seriesTree } from '../../../src/core/types/series.ts';
+import { leavesBelow, lineOf, seriesTree } from '../../../src/core/types/series.ts';
 
 const tree = seriesTree(
   [
@@ -25,8 +25,6 @@ describe('A series', () => {
   test('knows what lies under what', () => {
     expect(leavesBelow(tree.types, '3')).toEqual(['3b', '3g1']);
     expect(lineOf(tree.types, '3g1').map(({ id }) => id)).toEqual(['3g1', '3g', '3']);
-    expect(atLevel(tree.types, '3g1', 'variety')).toBe('3g');
-    expect(atLevel(tree.types, '3', 'variety')).toBeNull();
   });
 
   test('tells of rows it cannot place, and reads the rest', () => {

@@ -99,11 +99,6 @@ export function parseSeparator(text: string): string | null {
   return text.length === 1 && !/["\r\n]/.test(text) ? text : null;
 }
 
-/** A separator by its name, or the sign itself where it has none: `semicolon`, `^`. */
-export function formatSeparator(separator: string): string {
-  return Object.entries(NAMES).find(([, sign]) => sign === separator)?.[0] ?? separator;
-}
-
 /** The separator a text states in a first line `sep=;`, as spreadsheets write and read it, and the text after that line. */
 function statedSeparator(text: string): { readonly separator: string; readonly rest: string } | null {
   const line = /^sep=(.)(?:\r\n|\r|\n)/i.exec(text);

@@ -1,9 +1,9 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { formatLength } from '../../../core/measures/parse-length.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
-import { formatWeight } from '../../../core/measures/parse-weight.ts';
+import { formatWeight, weightIn } from '../../../core/measures/parse-weight.ts';
 import type { Weight } from '../../../core/measures/parse-weight.ts';
-import { GRAIN, TROY_OUNCE } from '../../../core/measures/units.ts';
+import { TROY_OUNCE } from '../../../core/measures/units.ts';
 import { formatFineness } from '../../../core/metal/parse-fineness.ts';
 import { againstStandard } from '../../../core/metal/standards.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -63,11 +63,12 @@ function blankable<T extends object>(
   return row(name, say(held), { note: note?.(held) });
 }
 
+const IN_GRAMS: ReadonlySet<string> = new Set(['g', 'mg', 'kg']);
 /** A weight in grains is told in grams as well, and one in grams in grains; every other unit in grams. */
-function inOtherUnit({ grams, unit }: Weight): string {
-  return unit === 'g' || unit === 'mg' || unit === 'kg'
-    ? pieceWords.grains((grams / GRAIN).toFixed(1))
-    : pieceWords.grams(grams.toFixed(2));
+function inOtherUnit(weight: Weight): string {
+  return IN_GRAMS.has(weight.unit)
+    ? pieceWords.grains(weightIn(weight, 'gr'))
+    : pieceWords.grams(weightIn(weight, 'g'));
 }
 
 /** The books round the third of a third: two figures nearer than this are one. */

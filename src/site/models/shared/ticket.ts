@@ -1,6 +1,6 @@
 import { isBlank, known } from '../../../catalogue/schema/fields.ts';
 import { formatDate } from '../../../core/dating/format-date.ts';
-import { formatWeight } from '../../../core/measures/parse-weight.ts';
+import { formatWeight, weightIn } from '../../../core/measures/parse-weight.ts';
 import { formatSize } from '../../../core/measures/parse-size.ts';
 import { formatReference } from '../../../core/references/reference.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
@@ -74,7 +74,7 @@ export function ticketLine(piece: PublicPiece): string {
 export function weightInGrams(piece: PublicPiece): string | null {
   const weight = known(piece.weight);
   if (weight === null) return null;
-  return ['g', 'mg', 'kg'].includes(weight.unit) ? formatWeight(weight) : pieceWords.grams(weight.grams.toFixed(2));
+  return weight.unit === 'g' ? formatWeight(weight) : pieceWords.grams(weightIn(weight, 'g'));
 }
 
 /** The date of a piece for a visitor, with how sure it is: `probably 1280–88`; a blank in words. */
