@@ -72,7 +72,11 @@ export function sparesOf(arrangement: Arrangement): SetState['spares'] {
   }
   return [...spares]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([piece, { at, places }]) => ({ piece, because: whySpare(arrangement, piece, at, places) }));
+    .map(([piece, { at, places }]) => ({
+      piece,
+      label: arrangement.places[at]?.label ?? '',
+      because: whySpare(arrangement, piece, at, places),
+    }));
 }
 
 function whySpare({ places, fitting, holders }: Arrangement, id: string, at: number, count: number): string {

@@ -45,7 +45,8 @@ export type SetState = {
   readonly excused: number;
   readonly places: readonly PlaceState[];
   /** Pieces that fit and are not needed. */
-  readonly spares: readonly { readonly piece: string; readonly because: string }[];
+  /** `label` is of the place that it fits best. */
+  readonly spares: readonly { readonly piece: string; readonly label: string; readonly because: string }[];
   readonly upgrades: readonly Upgrade[];
   /** Pieces that would fit a place but for one thing. */
   readonly leftOut: readonly { readonly piece: string; readonly because: string }[];

@@ -37,7 +37,6 @@ export const faceWords = {
       .filter((part) => part !== '')
       .join(' ');
   },
-  small: 'A small picture: it is soft at this size.',
   whole: 'The whole photograph: not to scale.',
   noPhotograph: (face: string, piece: PublicPiece) =>
     `The ${called(face, piece)} of ${piece.title}: no photograph${piece.status === 'lent' ? ', for it is lent' : ''}.`,

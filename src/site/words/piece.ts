@@ -68,15 +68,15 @@ export const pieceWords = {
     ruler: 'In the name of',
     noRuler: 'Ruler',
     struckFor: 'Struck for',
-    issuer: 'Issuer',
+    issuer: 'Issued by',
     mint: 'Mint',
     denomination: 'Denomination',
     date: 'Made',
     dated: 'Dated',
-    references: 'References',
+    references: 'In the books',
     type: 'Type',
     model: 'Imitates the type',
-    elsewhere: 'Other books',
+    elsewhere: 'In other books',
     made: 'How made',
     shape: 'Shape',
     treatments: 'Use and treatment',
@@ -95,9 +95,19 @@ export const pieceWords = {
     value: 'Metal value',
     standard: 'Compared with the standard',
   },
-  /** A sum in minor units as it is written in the land of its currency: `£20.10`. */
-  money: (minor: number, currency: string) =>
-    new Intl.NumberFormat('en-GB', { style: 'currency', currency }).format(minor / 10 ** placesOf(currency)),
+  /** A sum in minor units to so many figures, as it is written in the land of its currency: `£20`; pence where all of them are meant. */
+  money: (minor: number, currency: string, figures: number) => {
+    const places = placesOf(currency);
+    const sum = minor / 10 ** places;
+    const worth = figures - 1 - Math.floor(Math.log10(Math.max(sum, 10 ** -places)));
+    const digits = worth >= places || sum < 1 ? places : 0;
+    return new Intl.NumberFormat('en-GB', {
+      style: 'currency',
+      currency,
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    }).format(worth < 0 ? Math.round(sum * 10 ** worth) / 10 ** worth : sum);
+  },
   unnamed: 'none is named on it',
   makerOf: (role: string, side: 'obverse' | 'reverse' | undefined) => (side === undefined ? role : `${role}, ${side}`),
   tools: 'Look at it',
@@ -145,7 +155,9 @@ export const pieceWords = {
   },
   timeFold: 'On a timeline',
   oldMetal: 'A piece as old as this is more than its metal, and once melted it is lost.',
-  ofHost: 'of the piece it was made from',
+  ofHost: 'The piece it was made from',
+  outline: (usual: string | null) =>
+    usual === null ? 'Its outline' : `Its outline next to ${/^[aeiou]/u.test(usual) ? 'an' : 'a'} ${usual} (dashed)`,
   inOneLine: 'As one line, the way museums write it',
   noChain: 'The provenance is not recorded.',
   documented: (year: string) => `The earliest document with a certain date is of ${year}.`,
@@ -200,9 +212,8 @@ export const pieceWords = {
   stands: { filled: 'fills', possible: 'may fill', filler: 'is a filler for', wanted: '', excused: '' },
   spare: 'also fits',
   leftOut: 'is left out',
-  displaced: (title: string) => `It replaced ${title}.`,
-  previous: '← Before it',
-  next: 'After it →',
+  spareFor: (place: string) => `also fits “${place}”`,
+  thisPiece: 'this piece',
   linked: 'Linked data (JSON-LD)',
   iiif: 'Pictures (IIIF manifest)',
   photographs: (by: string, licence: string | null, what?: 'drawing') =>

@@ -43,7 +43,7 @@ test('a small set, with every state, as written out by hand', () => {
       { id: 'exeter', label: 'Exeter', state: 'wanted', because: 'Nothing in the cabinet fits.' },
       { id: 'reading', label: 'Reading', state: 'excused', because: 'struck nothing before 1338' },
     ],
-    spares: [{ piece: 'london-worn', because: 'Fits London, where “london-fine” stands, which has the better grade.' }],
+    spares: [{ piece: 'london-worn', label: 'London', because: 'Fits London, where “london-fine” stands, which has the better grade.' }],
     upgrades: [
       { place: 'london', from: 'london-worn', to: 'london-fine', certain: true, made: true, because: 'The grade of london-fine, 40–45, is above that of london-worn, 12–15.' },
     ],

@@ -22,7 +22,6 @@ export const PATTERN_PIECES: readonly LaidPiece[] = [
       width: 1,
       height: 1,
       largest: '',
-      isSoft: false,
       isWhole: false,
       metal: 'stuff',
       under: null,

@@ -9,6 +9,8 @@ import { pieceWords } from '../../words/piece.ts';
 import { orderOf, relatedTo } from '../compare/worth-comparing.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
+import { usualPieceOf } from './outline.ts';
+import type { UsualPiece } from './outline.ts';
 import { setRows } from './sets.ts';
 import type { SetRow } from './sets.ts';
 
@@ -21,6 +23,7 @@ export type AroundPiece = {
   readonly related: readonly { readonly id: string; readonly title: string }[];
   readonly sets: readonly SetRow[];
   readonly neighbours: Board | null;
+  readonly usual: UsualPiece | null;
 };
 
 /** A piece, and what its file of data may ask of the cabinet. */
@@ -29,6 +32,9 @@ export type PieceWithOwn = {
   readonly own: Pick<Cabinet['lists'], 'cabinet' | 'eras' | 'rulers' | 'mints' | 'denominations'> &
     Pick<Cabinet, 'photographs' | 'changed'>;
 };
+
+/** How many pieces before it and after it in the cabinet are shown with it. */
+const RUN = 2;
 
 // More names would be a list to read.
 const MOST_RELATED = 2;
@@ -50,6 +56,7 @@ export async function aroundPiece(cabinet: Cabinet, piece: PublicPiece): Promise
       .map(({ id, title }) => ({ id, title })),
     sets: piece.listed ? setRows(cabinet, piece.id) : [],
     neighbours: await neighboursOf(piece, cabinet),
+    usual: usualPieceOf(cabinet),
   };
 }
 
@@ -103,6 +110,6 @@ function picked<Thing>(from: Readonly<Record<string, Thing>>, ids: readonly stri
 async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Board | null> {
   const at = orderOf(listed).get(piece);
   if (at === undefined) return null;
-  const beside = [listed[at - 1], listed[at + 1]].filter((one) => one !== undefined);
-  return boardOf(beside, (one) => (one === listed[at - 1] ? pieceWords.previous : pieceWords.next));
+  const run = listed.slice(Math.max(0, at - RUN), at + RUN + 1);
+  return boardOf(run, (one) => (one === piece ? pieceWords.thisPiece : null));
 }

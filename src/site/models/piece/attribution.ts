@@ -26,24 +26,28 @@ function statedRows(piece: PublicPiece): readonly Row[] {
     ...row(field.kind, piece.kind === 'coin' ? null : kindInWords(piece.kind), {
       doubt: sure('kind'),
     }),
-    ...row(field.altered, piece.altered?.host, { note: piece.altered?.done.map(doneInWords).join('; ') }),
-    ...strikingRows(piece).map((each) =>
-      piece.altered == null
-        ? each
-        : { ...each, note: [each.note, pieceWords.ofHost].filter((part) => part).join('; ') },
-    ),
+    ...row(field.altered, piece.altered?.host),
+    ...(piece.altered?.done ?? []).flatMap((one) => row(capital(one.what), doneInWords(one) || siteWords.unknown)),
+    ...(piece.altered == null ? strikingRows(piece) : []),
     ...typeRows(piece),
     ...referenceRows(piece, sure('references')),
     ...elsewhereRows(piece),
     ...row(field.made, piece.made === null ? null : capital(piece.made)),
     ...row(field.shape, piece.shape === 'round' ? null : piece.shape),
     ...row(field.peculiarities, piece.peculiarities.join(', ')),
-    ...row(field.treatments, piece.treatments.join(', ')),
+    ...row(field.treatments, treatmentsBesides(piece).join(', ')),
     ...diesRow(piece),
     ...row(field.found, foundInWords(piece)),
     ...tagRows(piece),
     ...row(field.status, pieceWords.status[piece.status]),
+    ...(piece.altered == null ? [] : strikingRows(piece).map((each) => ({ ...each, under: pieceWords.ofHost }))),
   ];
+}
+
+/** What was done to it later, as far as the rows of an altered piece do not say it. */
+function treatmentsBesides({ treatments, altered }: PublicPiece): readonly string[] {
+  const done = new Set(altered?.done.map(({ what }) => what));
+  return treatments.filter((treatment) => !done.has(treatment));
 }
 
 function howSure({ sure }: PublicPiece) {
@@ -160,9 +164,9 @@ function tagRows({ tags, listed }: PublicPiece): readonly Row[] {
 
 type Done = NonNullable<PublicPiece['altered']>['done'][number];
 
-function doneInWords({ what, on, date, by, for: forWhom }: Done): string {
+/** Where, when, by whom and for whom it was done. */
+function doneInWords({ on, date, by, for: forWhom }: Done): string {
   return [
-    what,
     on === undefined ? undefined : doneWhere(on),
     date === undefined ? undefined : formatDate(date),
     by === undefined ? undefined : by === 'unknown' ? 'by an unknown hand' : `by ${by}`,

@@ -146,7 +146,9 @@ export function valueRows(piece: PublicPiece, cabinet: Cabinet): readonly Row[] 
   });
   if (!value.ok) return [];
   const { low, high, currency, caution } = value.value;
-  const said = pieceWords.range(pieceWords.money(low, currency), pieceWords.money(high, currency));
+  // A sum has no more figures than the metal it is of: two of `0.90/0.94` come to £20, not to £20.10.
+  const figures = figuresOf(weight.text, fineness.text);
+  const said = pieceWords.range(pieceWords.money(low, currency, figures), pieceWords.money(high, currency, figures));
   const isOld = (piece.found ?? null) !== null || (piece.years !== null && piece.years.high < OLD);
   return row(pieceWords.field.value, said, { note: isOld ? `${caution} ${pieceWords.oldMetal}` : caution });
 }

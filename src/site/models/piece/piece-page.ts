@@ -14,7 +14,7 @@ import { facesShared, sharedFile } from '../../../photographs/cache/manifest.ts'
 import type { Board } from '../shared/board.ts';
 import { citationOf } from '../shared/citation.ts';
 import type { Citation } from '../shared/citation.ts';
-import { acrossClass, faceOf } from '../shared/face.ts';
+import { acrossClass, faceOf, pixelsOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { keeperLanguage } from '../shared/head.ts';
@@ -31,6 +31,8 @@ import { sidesOf } from './legends.ts';
 import type { SideInWords } from './legends.ts';
 import { measureRows } from './measures.ts';
 import { otherPictures } from './other-pictures.ts';
+import { outlineOf } from './outline.ts';
+import type { Outline } from './outline.ts';
 import type { OtherPicture } from './other-pictures.ts';
 import { chainOf } from './provenance.ts';
 import type { Chain } from './provenance.ts';
@@ -48,6 +50,10 @@ export type PiecePage = {
   readonly axis: number | null;
   /** Size classes of both faces in one row, margins included. */
   readonly across: string;
+  /** Pixels a millimetre at most, for what its pictures hold. */
+  readonly pixels: number;
+  /** Its outline at a scale that all pages share, next to that of another; null where its size is not recorded. */
+  readonly outline: Outline | null;
   readonly ticket: Ticket;
   /** That it is lent, sold or gone; empty where it is kept. */
   readonly status: string;
@@ -82,7 +88,7 @@ export const piecePaths = keyedBy(
 );
 
 /** Everything the page of a piece shows. */
-function piecePageOf({ base: { piece, own }, related, sets, neighbours }: AroundPiece): PiecePage {
+function piecePageOf({ base: { piece, own }, related, sets, neighbours, usual }: AroundPiece): PiecePage {
   const cabinet = alone(piece, own);
   const { photographs } = cabinet;
   const eras = piece.years === null ? [] : eraRows(piece, cabinet);
@@ -93,6 +99,8 @@ function piecePageOf({ base: { piece, own }, related, sets, neighbours }: Around
     called: { obverse: faceWords.called('obverse', piece), reverse: faceWords.called('reverse', piece) },
     across: acrossClass([[faces.obverse, faces.reverse]]),
     axis: piece.axis?.hours ?? null,
+    pixels: pixelsOf([faces.obverse, faces.reverse]),
+    outline: outlineOf(piece, usual),
     ticket: ticketOf(piece),
     status: pieceWords.status[piece.status],
     isListed: piece.listed,

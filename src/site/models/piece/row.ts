@@ -13,6 +13,8 @@ export type Row = {
   readonly doubt: string;
   /** A short remark under the value. */
   readonly note?: string | undefined;
+  /** What else it is told of than the piece itself. */
+  readonly under?: string | undefined;
 };
 
 /** A row of one value; nothing when there is none. */

@@ -36,8 +36,6 @@ export type FaceView =
       readonly width: number;
       readonly height: number;
       readonly largest: string;
-      /** Whether even the largest is softer than a screen on the page of one piece. */
-      readonly isSoft: boolean;
       /** Whether it is the whole photograph, in which the piece was not surely found, and so at no scale. */
       readonly isWhole: boolean;
     })
@@ -55,7 +53,7 @@ export type FaceView =
 export type Metal = 'gold' | 'silver' | 'billon' | 'copper' | 'bronze' | 'lead' | 'tin' | 'stuff';
 
 // Pixels a millimetre in tokens.css, for the hint only: the width on the page is the style sheet's.
-const HINT = { piece: 14, onPhone: 6, board: 5, case: 4.5 } as const;
+const HINT = { piece: 14, board: 5, case: 4.5 } as const;
 
 /** The face as it can be shown: its photograph, or a plain disc of its size and metal, or a blank back. */
 export function faceOf(piece: PublicPiece, face: string, manifest: PhotographManifest): FaceView {
@@ -136,16 +134,24 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     tiny: address(atLeast(across * HINT.case)),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
     hints: {
-      piece: `(max-width: 640px) ${Math.round(across * HINT.onPhone)}px, ${Math.round(across * HINT.piece)}px`,
+      piece: `min(${Math.round(across * HINT.piece)}px, 45vw)`,
       board: `${Math.round(across * HINT.board)}px`,
     },
     pictures: pictures.webp.map((made) => ({ src: address(made), width: made.width })),
     width: largest.width,
     height: largest.height,
     largest: address(largest),
-    isSoft: largest.width < across * HINT.piece,
     isWhole: pictures.doubt !== null,
   };
+}
+
+/**
+ * How many pixels a millimetre of these faces may have on the page of one piece: as many as their pictures hold, so that none is
+ * enlarged until it is soft.
+ */
+export function pixelsOf(faces: readonly FaceView[]): number {
+  const held = faces.map((face) => (face.shown === 'photograph' ? face.width / face.millimetres : Infinity));
+  return Math.max(1, Math.floor(Math.min(HINT.piece, ...held)));
 }
 
 /** How much board a disc keeps on both sides, and the mount of a whole photograph, as a part of the width: `Face.astro` has them. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { FacePictures } from '../../../../src/photographs/cache/manifest.ts';
-import { faceOf } from '../../../../src/site/models/shared/face.ts';
+import { faceOf, pixelsOf } from '../../../../src/site/models/shared/face.ts';
 import { wholeCabinet } from '../../whole-cabinet.ts';
 
 const { pieces } = await wholeCabinet('content');
@@ -25,15 +25,16 @@ const photograph = (width: number): FacePictures => {
 
 // A page lays a piece at 14 pixels a millimetre at most (`--piece-most` in tokens.css): a penny of 18.6 mm takes 260.4.
 test.for([
-  { width: 160, isSoft: true },
-  { width: 259, isSoft: true },
-  { width: 262, isSoft: false },
-  { width: 1280, isSoft: false },
-])('a photograph of $width pixels is soft on the page of a penny: $isSoft', ({ width, isSoft }) => {
+  { width: 160, pixels: 8 },
+  { width: 259, pixels: 13 },
+  { width: 262, pixels: 14 },
+  { width: 1280, pixels: 14 },
+])('a photograph of $width pixels shows a penny at $pixels pixels a millimetre', ({ width, pixels }) => {
   const penny = pieces.find(({ id }) => id === 'york-penny-3b');
   if (penny === undefined) throw new Error('The demo has no york-penny-3b.');
   const face = faceOf(penny, 'obverse', { [penny.id]: [photograph(width)] });
-  expect(face).toMatchObject({ shown: 'photograph', isSoft, unmeasured: false, millimetres: 18.6 });
+  expect(face).toMatchObject({ shown: 'photograph', unmeasured: false, millimetres: 18.6 });
+  expect(pixelsOf([face])).toBe(pixels);
   const unmeasured = faceOf({ ...penny, size: null }, 'obverse', { [penny.id]: [photograph(width)] });
   expect(unmeasured).toMatchObject({ unmeasured: true, millimetres: 20 });
 });
