@@ -37,8 +37,12 @@ export function explainPlaces(arrangement: Arrangement): readonly PlaceState[] {
   });
 }
 
+/** The reasons where there is nothing to weigh. */
+export const NO_PIECE = 'Nothing in the cabinet fits.';
+export const ONLY_PIECE = 'The only piece that fits.';
+
 function whyEmpty([best]: readonly Standing[], elsewhere: ReadonlyMap<string, SetPlace>): string {
-  if (best === undefined) return 'Nothing in the cabinet fits.';
+  if (best === undefined) return NO_PIECE;
   const stands = elsewhere.get(best.piece.id);
   const would =
     best.fit.level === 'possible' ? 'may fit' : best.fit.level === 'filler' ? 'could be a filler' : 'would fit';
@@ -46,7 +50,7 @@ function whyEmpty([best]: readonly Standing[], elsewhere: ReadonlyMap<string, Se
 }
 
 function whyHere(holder: Standing, [best]: readonly Standing[], elsewhere: ReadonlyMap<string, SetPlace>): string {
-  if (best === undefined) return 'The only piece that fits.';
+  if (best === undefined) return ONLY_PIECE;
   const stands = elsewhere.get(best.piece.id);
   if (compareStanding(holder, best) < 0 && stands)
     return `${namesOf(best.piece, holder.piece)[0]} would be better here, and is needed for ${stands.label}.`;

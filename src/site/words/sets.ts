@@ -46,7 +46,11 @@ export const setsWords = {
       says: 'the rim is broken: the piece is only probably or possibly what is asked for',
     },
     { state: 'filler', mark: 'filler', says: 'half a rim: a problem piece, until a better one comes' },
-    { state: 'wanted', mark: 'wanted', says: 'an empty well, as large as the pieces of the set mostly are' },
+    {
+      state: 'wanted',
+      mark: 'wanted',
+      says: 'an empty well with a red rim, as large as the nearest pieces of the set',
+    },
     {
       state: 'excused',
       mark: 'cannot be filled',
@@ -62,6 +66,7 @@ export const setsWords = {
     ruler: 'ruler', dynasty: 'dynasty', mint: 'mint', area: 'area', issuer: 'issuer', denomination: 'denomination',
     metal: 'metal', type: 'type', kind: 'kind', realm: 'realm',
   } satisfies Record<GridFact, string>, // prettier-ignore
+  gridPossibleMark: 'A broken rim: the piece is only probably or possibly of this place.',
   gridPossible: (title: string): string => `${title}, possibly here`,
   gridMore: (count: number): string => `${String(count)} more`,
   notRecorded: 'not recorded',
@@ -74,7 +79,7 @@ export const setsWords = {
   others: 'Also fits:',
   othersMore: (count: number): string => `and ${String(count)} more`,
   more: (count: number): string => `Show ${String(count)} more`,
-  upgrades: 'Upgrades',
+  upgrades: 'Better pieces',
   upgradesMade: 'A better piece, or one that may be better, has taken the place of another:',
   upgradesOpen: 'A piece in the cabinet may be better than the one in its place:',
   upgrade: (place: string, certain: boolean): string => `${place}, ${certain ? 'certainly' : 'possibly'} better`,
@@ -91,14 +96,13 @@ export const setsWords = {
   scale: 'The pieces are drawn at half the scale of the boards.',
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
   json: 'The set as data (JSON)',
-  history: 'Progress',
-  historySays: (title: string, of: number, isHatched: boolean): string =>
-    `Places of “${title}” filled at the end of each year, out of ${String(of)}, counted with the pieces that are here now.${isHatched ? ' The hatched part is only possibly filled.' : ''}`,
+  history: 'Year by year',
+  historySays: (title: string, of: number, isDoubtful: boolean): string =>
+    `The ${String(of)} places of “${title}” in the order in which the pieces came that fill them now.${isDoubtful ? ' A broken rim is only possibly filled.' : ''}`,
   historyYear: 'End of',
   historyCount: 'Filled',
   historyUndated: 'Year not recorded',
-  historyNow: (low: number, high: number): string => (low === high ? String(low) : `${String(low)} to ${String(high)}`),
-  historyAxis: (of: number): string => `${String(of)} places`,
+  historyEmpty: 'still empty',
   wantedTitle: (title: string): string => `Wanted: ${title}`,
   wantedDescription: (title: string): string =>
     `What is still missing from the set “${title}”, to print and take along.`,

@@ -1,3 +1,6 @@
+import { formatDate } from '../../../core/dating/format-date.ts';
+import { NO_PIECE, ONLY_PIECE } from '../../../core/sets/count-set.ts';
+import { known } from '../../../catalogue/schema/fields.ts';
 import type { PlaceState, SetState } from '../../../core/sets/set-state.ts';
 import { listedPiece } from '../../cabinet.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -17,8 +20,10 @@ export type PlaceShown = {
   readonly label: string;
   readonly state: PlaceState['state'];
   readonly says: string;
+  /** When the type of this place was struck; null where places are not types. */
+  readonly when: string | null;
   readonly piece: (Link & { readonly face: FaceView }) | null;
-  /** Size classes of an empty well: as wide as the pieces of this set mostly are. */
+  /** Size classes of an empty well: as wide as the nearest pieces of the set. */
   readonly well: string;
   /** The first few of the others that would fit, and how many more there are. */
   readonly others: readonly Link[];
@@ -41,8 +46,11 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
   // A mint is named on the reverse; types of one king are mostly told by the obverse.
   const byReverse = onePer === 'mint' ? new Set(all) : onePer === 'type' ? new Set<PublicPiece>() : toldByReverse(all);
   const faceIn = (piece: PublicPiece): FaceView => tellingFace(piece, byReverse, cabinet.photographs);
-  const well = widthClass(usualWidth(all));
-  return state.places.slice(from, to).map((place) => {
+  const widths = state.places.map(({ piece }) => {
+    const fills = held(piece);
+    return fills === undefined ? null : (extentOf(fills)?.width ?? null);
+  });
+  return state.places.slice(from, to).map((place, at) => {
     const piece = held(place.piece);
     const others = place.others ?? [];
     return {
@@ -50,11 +58,12 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
       label: place.label,
       state: place.state,
       says: setsWords.state[place.state],
+      when: whenStruck(cabinet, state.id, place.id),
       piece: piece === undefined ? null : { href: urls.piece(piece.id), name: piece.title, face: faceIn(piece) },
-      well,
+      well: widthClass(nearestWidth(widths, from + at)),
       others: others.slice(0, OTHERS_NAMED).map((id) => pieceLink(cabinet, id)),
       more: Math.max(0, others.length - OTHERS_NAMED),
-      because: place.because ?? null,
+      because: place.because === undefined || SAID_BY_STATE.has(place.because) ? null : place.because,
     };
   });
 }
@@ -67,6 +76,26 @@ export function firstPlaces(
 ): { readonly places: readonly PlaceShown[]; readonly more: number } {
   const places = state.places.filter((place) => place.state !== 'excused');
   return { places: placesShown(cabinet, { ...state, places }, 0, most), more: Math.max(0, places.length - most) };
+}
+
+/** What a reader sees already by the state of a place and the one piece in it. */
+const SAID_BY_STATE: ReadonlySet<string> = new Set([ONLY_PIECE, NO_PIECE]);
+
+/** The width of the pieces nearest to a place in its set, in millimetres: what is wanted is mostly of their size. */
+export function nearestWidth(widths: readonly (number | null)[], at: number): number {
+  for (let far = 0; far < widths.length; far++) {
+    const near = [widths[at - far], widths[at + far]].filter((width) => width != null);
+    if (near.length > 0) return near.reduce((sum, width) => sum + width, 0) / near.length;
+  }
+  return UNMEASURED.width;
+}
+
+function whenStruck({ lists }: Cabinet, set: string, type: string): string | null {
+  const fields = lists.sets.find(({ id }) => id === set)?.fields;
+  if (fields?.['one-per'] !== 'type') return null;
+  const series = lists.types.series.find(({ id, facts }) => (fields.series ?? id) === id && facts.has(type));
+  const date = known(series?.facts.get(type)?.date);
+  return date === null ? null : formatDate(date);
 }
 
 /** The middle one of the widths of these pieces, in millimetres. */

@@ -18,8 +18,8 @@ import { gridShown } from './set-grid.ts';
 import type { GridShown } from './set-grid.ts';
 import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
 import type { Link, PlaceShown } from './place-shown.ts';
-import { historyChart } from './set-history.ts';
-import type { HistoryChart } from './set-history.ts';
+import { setHistory } from './set-history.ts';
+import type { History } from './set-history.ts';
 import { setOnBoard, setPictureSays } from './set-picture.ts';
 import { setStatesOf } from './set-states-of.ts';
 
@@ -63,7 +63,7 @@ export type SetPage = {
   readonly toBetter: readonly string[];
   /** The marks that occur here, with what each means. */
   readonly marks: readonly { readonly state: PlaceState['state']; readonly mark: string; readonly says: string }[];
-  readonly history: HistoryChart | null;
+  readonly history: History | null;
   readonly cite: Citation;
 };
 
@@ -180,15 +180,9 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     wanted: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [label] : [])),
     toBetter: state.wanted.flatMap(({ label, why }) => (why === 'empty' ? [] : [label])),
     marks: setsWords.marks.filter((mark) => state.places.some((place) => place.state === mark.state)),
-    history: historyChart(state, lastYear(cabinet)),
+    history: setHistory(state),
     cite: setCitation(cabinet, state),
   };
-}
-
-/** The year in which any page was last changed; null where that is not known. */
-function lastYear({ changed }: Cabinet): number | null {
-  const last = Object.values(changed).sort().at(-1);
-  return last === undefined ? null : Number(last.slice(0, 4));
 }
 
 function printed(text: string | undefined): string | null {
