@@ -1,8 +1,7 @@
 import { hash } from 'node:crypto';
-import { existsSync, lstatSync, readFileSync } from 'node:fs';
-import { readdir } from 'node:fs/promises';
+import { existsSync, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
-import { join, relative, sep } from 'node:path';
+import { join } from 'node:path';
 import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
 import { builtGuardOf, guarded, lookedFor } from './guard.ts';
@@ -36,12 +35,8 @@ const FONT = /\.woff2?$/i;
  * Reads every byte of a built site and says what must not be in it: a value of `private/`, anything of a piece that is
  * not published, an unlisted piece outside its own page, the keeper's name where it is withheld, a path of a machine, or anything a picture carries besides pixels.
  */
-export async function inspectBuilt(
-  built: string,
-  records: Records,
-  cabinet: CabinetFolder,
-): Promise<readonly Problem[]> {
-  return (await inspectAgain(built, records, cabinet, null)).problems;
+export function inspectBuilt(built: string, records: Records, cabinet: CabinetFolder): readonly Problem[] {
+  return inspectAgain(built, records, cabinet, null).problems;
 }
 
 /** The bytes of a file as a digest, and its length and when it was last written: a file of the same stamp has not changed. */
@@ -68,14 +63,14 @@ export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, L
  * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak. Of
  * several threads each looks through its `share` of the files.
  */
-export async function inspectAgain(
+export function inspectAgain(
   built: string,
   records: Records,
   cabinet: CabinetFolder,
   before: Clean | null,
   program: string | null = null,
   share?: Share,
-): Promise<Inspection> {
+): Inspection {
   const guard = builtGuardOf(cabinet, records);
   const search = pieceSearch(records);
   const formerly = new Map(records.pieces.map(({ id, fields }) => [id, fields.formerly ?? []]));
@@ -85,16 +80,13 @@ export async function inspectAgain(
   const of = digestOf(guard, search, [own, withdrawn, keeper, cabinet.at]);
   const known = before?.of === of ? before.files : new Map<string, Looked>();
   const looked = new Map<string, Looked>();
-  const entries = await readdir(built, { recursive: true, withFileTypes: true });
-  const files = entries
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
+  const files = filesIn(built, '')
     .sort()
     .filter((_, place) => isInShare(place, share));
   const problems: Problem[] = [];
   const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: new Set() };
-  for (const path of files) {
-    const file = relative(built, path).split(sep).join('/');
+  for (const file of files) {
+    const path = `${built}/${file}`;
     for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
       problems.push(problem('leak-private', { file }, column, from, line, hint));
     // What was published once and withdrawn keeps its bare address.
@@ -119,6 +111,14 @@ export async function inspectAgain(
     } else if (!FONT.test(file)) problems.push(problem('leak-unknown-file', { file }));
   }
   return { problems: orderProblems(problems), clean: { of, files: looked } };
+}
+
+/** The files of a folder and of those in it, by their paths in it. */
+function filesIn(folder: string, path: string): string[] {
+  return readdirSync(`${folder}/${path}`, { withFileTypes: true }).flatMap((entry) => {
+    const inner = `${path}${entry.name}`;
+    return entry.isDirectory() ? filesIn(folder, `${inner}/`) : entry.isFile() ? [inner] : [];
+  });
 }
 
 /** Nothing to look for. */

@@ -71,12 +71,13 @@ function rareNames(
   folder: CabinetFolder,
   records: PublicRecords,
 ): readonly PrivateValue[] {
-  const isRare = rareOf(new Set(single.map(({ value }) => lettersOf(value))), folder, records);
+  const letters = new Map([...new Set(single.map(({ value }) => value))].map((value) => [value, lettersOf(value)]));
+  const isRare = rareOf(new Set(letters.values()), folder, records);
+  const rare = single.filter(({ value }) => isRare(letters.get(value) ?? ''));
   const rows = new Map<string, number>();
-  for (const { column, value } of single) rows.set(`${column} ${value}`, (rows.get(`${column} ${value}`) ?? 0) + 1);
-  return single.filter(
-    ({ from, column, value }) =>
-      !(isOwn(from, column) && (rows.get(`${column} ${value}`) ?? 0) > FEW) && isRare(lettersOf(value)),
+  for (const { column, value } of rare) rows.set(`${column} ${value}`, (rows.get(`${column} ${value}`) ?? 0) + 1);
+  return rare.filter(
+    ({ from, column, value }) => !(isOwn(from, column) && (rows.get(`${column} ${value}`) ?? 0) > FEW),
   );
 }
 
@@ -164,10 +165,11 @@ function rareOf(words: ReadonlySet<string>, folder: CabinetFolder, records: Publ
   const said = new Set(wordsOf(`${publicLetters(records)}\n${lettersOf(cabinet)}`));
   const hidden = records.pieces.filter(({ fields }) => fields.publish === 'no').map(({ id }) => `pieces/${id}/`);
   const counts = new Map<string, number>();
-  const asked = [...words].join(' ');
-  for (const held of folder.files) {
+  const unsaid = new Set([...words].filter((word) => !said.has(word)));
+  const asked = [...unsaid].join(' ');
+  for (const held of unsaid.size === 0 ? [] : folder.files) {
     if (held.file.startsWith('private/') || hidden.some((start) => held.file.startsWith(start))) continue;
-    for (const word of wordsIn(held, words, asked)) counts.set(word, (counts.get(word) ?? 0) + 1);
+    for (const word of wordsIn(held, unsaid, asked)) counts.set(word, (counts.get(word) ?? 0) + 1);
   }
   return (word) => !said.has(word) && (counts.get(word) ?? 0) <= RARE;
 }

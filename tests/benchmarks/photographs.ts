@@ -157,7 +157,7 @@ async function cached(): Promise<void> {
       if (run.made !== 0 || run.problems.length > 0) throw new Error('A photograph was opened.');
       await linkPhotographs(out, built);
     });
-    const inspection = await seconds(() => inspectBuilt(built, records, folder ?? fail()));
+    const inspection = await seconds(() => Promise.resolve(inspectBuilt(built, records, folder ?? fail())));
     times.push(ours + inspection);
     if (round === 4) process.stdout.write(`  2,000 cached: step and links ${ours.toFixed(2)} s, inspection of ${files.length * 3} pictures ${inspection.toFixed(2)} s\n`); // prettier-ignore
     await rm(built, { recursive: true });

@@ -64,7 +64,7 @@ async function built(files: Readonly<Record<string, string | Buffer>>): Promise<
 
 test.for(LEAKS)('$kind is found in $file: $text', async ({ kind, file, text }) => {
   const { records } = readCabinet(await markedCabinet());
-  const found = await inspectBuilt(await built({ [file]: text }), records, CABINET);
+  const found = inspectBuilt(await built({ [file]: text }), records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
 });
 
@@ -79,7 +79,7 @@ test.for([
 ] as const)('what %s tells is found in every page that has it', async ([element, kind, file, before]) => {
   const { records } = readCabinet(await markedCabinet());
   const site = await built({ [before]: page(element), [file]: page(element), 'c/index.html': page('x') });
-  const found = await inspectBuilt(site, records, CABINET);
+  const found = inspectBuilt(site, records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
 });
 
@@ -91,9 +91,9 @@ test('two halves of a site, inspected apart, say what one inspection of it says'
     (name) => [`${name}/index.html`, name < 'd' ? leak : page(name)] as const,
   );
   const site = await built(Object.fromEntries(files));
-  const whole = await inspectAgain(site, records, cabinet, null);
+  const whole = inspectAgain(site, records, cabinet, null);
   const half = (at: number) => inspectAgain(site, records, cabinet, null, null, { at, of: 2 });
-  const [one, other] = [await half(0), await half(1)];
+  const [one, other] = [half(0), half(1)];
   expect(Math.min(one.problems.length, other.problems.length)).toBeGreaterThan(0);
   expect(joinInspections([one, other])).toEqual(whole);
 });
@@ -104,7 +104,7 @@ test('the folder of the cabinet is found wherever it lies on the machine, and an
   });
   const { records } = readCabinet(folder);
   const site = await built({ 'a.json': '["/srv/kept/coins/pieces"]', 'b.html': page('see noble-of-old') });
-  const found = await inspectBuilt(site, records, { ...folder, at: '/srv/kept/coins' });
+  const found = inspectBuilt(site, records, { ...folder, at: '/srv/kept/coins' });
   expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-path a.json', 'leak-unpublished b.html']);
 });
 
@@ -113,10 +113,10 @@ test('an unlisted piece may stand on its pages at old ids too, for as long as th
   const was = (id: string) => changed(CABINET, { [GROAT]: (text) => text.replace(/^kind:/m, `formerly: ${id}\nkind:`) });
   const before = was('groat-of-old');
   const site = await built({ 'pieces/groat-of-old/index.html': page('now unlisted-groat') });
-  const first = await inspectAgain(site, readCabinet(before).records, before, null);
+  const first = inspectAgain(site, readCabinet(before).records, before, null);
   expect(first.problems).toEqual([]);
   for (const after of [was('groat-of-yore'), CABINET]) {
-    const again = await inspectAgain(site, readCabinet(after).records, after, first.clean);
+    const again = inspectAgain(site, readCabinet(after).records, after, first.clean);
     expect(again.problems.map(({ kind }) => kind)).toEqual(['leak-unlisted']);
   }
 }); // prettier-ignore
@@ -125,19 +125,19 @@ test('the bare address of what was withdrawn may name a hidden piece, and no oth
   const withdrawn = changed(CABINET, { 'addresses.txt': 'at https://example.org/\npieces/hidden-noble/ withdrawn\n' });
   const { records } = readCabinet(withdrawn);
   const site = await built({ 'pieces/hidden-noble/index.html': page('gone'), 'older/pieces/hidden-noble/index.html': page('gone') });
-  const first = await inspectAgain(site, records, withdrawn, null);
+  const first = inspectAgain(site, records, withdrawn, null);
   expect(first.problems).toEqual([]);
-  const told = (await inspectAgain(site, records, CABINET, first.clean)).problems;
+  const told = inspectAgain(site, records, CABINET, first.clean).problems;
   expect(told.map(({ kind }) => kind)).toEqual(['leak-unpublished', 'leak-unpublished']);
   const others = await built({ 'pieces/hidden-noble/other.html': page('x'), 'apieces/hidden-noble/index.html': page('x') });
-  expect((await inspectBuilt(others, records, withdrawn)).map(({ file }) => file)).toEqual(['apieces/hidden-noble/index.html', 'pieces/hidden-noble/other.html']);
+  expect(inspectBuilt(others, records, withdrawn).map(({ file }) => file)).toEqual(['apieces/hidden-noble/index.html', 'pieces/hidden-noble/other.html']);
 }); // prettier-ignore
 
 test('a site found clean is looked through again for the folder of a cabinet that was moved', async () => {
   const site = await built({ 'a.json': '["/srv/kept/coins/pieces"]' });
   const { records } = readCabinet(CABINET);
-  const { clean } = await inspectAgain(site, records, CABINET, null);
-  const moved = await inspectAgain(site, records, { ...CABINET, at: '/srv/kept/coins' }, clean);
+  const { clean } = inspectAgain(site, records, CABINET, null);
+  const moved = inspectAgain(site, records, { ...CABINET, at: '/srv/kept/coins' }, clean);
   expect(moved.problems.map(({ kind }) => kind)).toEqual(['leak-path']);
 });
 
@@ -156,14 +156,14 @@ test.for(SECRET_NOW)('a file that was found clean is looked through again for %s
   const before = changed(await markedCabinet(), { 'private/ledger.csv': 'piece,cost\nplain-penny,66.35 GBP\n' });
   const said = 'It lay under the floorboard #*#*#*#, for 77.35 GBP or 66.45 GBP or 66.35 EUR, as the Medal of a plain occasion.';
   const site = await built({ 'a.html': page(said), 'exhibits/a/print/anonymous/index.html': page('by Ada Foss') });
-  const first = await inspectAgain(site, readCabinet(before).records, before, null);
+  const first = inspectAgain(site, readCabinet(before).records, before, null);
   expect(first.problems).toEqual([]);
-  const unchanged = await inspectAgain(site, readCabinet(before).records, before, first.clean);
+  const unchanged = inspectAgain(site, readCabinet(before).records, before, first.clean);
   expect(unchanged).toEqual(first);
   const after = changed(before, change);
-  const again = await inspectAgain(site, readCabinet(after).records, after, first.clean);
+  const again = inspectAgain(site, readCabinet(after).records, after, first.clean);
   expect(again.problems.map((one) => one.kind)).toEqual([kind]);
-  expect(again.problems).toEqual(await inspectBuilt(site, readCabinet(after).records, after));
+  expect(again.problems).toEqual(inspectBuilt(site, readCabinet(after).records, after));
 }); // prettier-ignore
 
 /** The figures of a rule as a board has them, of an axis, and the same figures where they are no scale. */
@@ -181,7 +181,7 @@ test.for([
   ['a whole number on a scale', MARKED([100_110]), ['leak-private']],
 ] as const)('a certificate of six figures beside %s', async ([, text, kinds]) => {
   const folder = changed(CABINET, { 'private/ledger.csv': 'piece,certificate\nplain-penny,UG 100110\nold-medal,980990\nunlisted-groat,100110\n' });
-  const found = await inspectBuilt(await built({ 'a.html': page(text) }), readCabinet(folder).records, folder);
+  const found = inspectBuilt(await built({ 'a.html': page(text) }), readCabinet(folder).records, folder);
   expect([...new Set(found.map(({ kind }) => kind))]).toEqual(kinds);
 }); // prettier-ignore
 
@@ -196,7 +196,7 @@ test.for([
   const ledger = 'piece,seller,cost\nplain-penny,a family,2/-\nold-medal,family,2/-\n';
   const folder = changed(CABINET, { 'private/ledger.csv': ledger });
   const program = await built({ 'own.js': 'const family = 1;' });
-  const { problems } = await inspectAgain(await built({ [file]: text }), readCabinet(folder).records, folder, null, program);
+  const { problems } = inspectAgain(await built({ [file]: text }), readCabinet(folder).records, folder, null, program);
   expect([...new Set(problems.map(({ kind }) => kind))]).toEqual(kinds);
 }); // prettier-ignore
 
@@ -208,8 +208,8 @@ test('the order of rows in a ledger is nothing to what was found clean', async (
   const [one, other] = [ledger(...rows), ledger(...rows.toReversed())].map((change) => changed(CABINET, change));
   if (one === undefined || other === undefined) expect.fail();
   const site = await built({ 'a.html': page('x') });
-  const first = await inspectAgain(site, readCabinet(one).records, one, null);
-  expect((await inspectAgain(site, readCabinet(other).records, other, null)).clean).toEqual(first.clean);
+  const first = inspectAgain(site, readCabinet(one).records, one, null);
+  expect(inspectAgain(site, readCabinet(other).records, other, null).clean).toEqual(first.clean);
 });
 
 test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s that carries a place', async (format) => {
@@ -218,7 +218,7 @@ test.for(['jpeg', 'png', 'webp'] as const)('leak-in-picture is found in a %s tha
     .toFormat(format)
     .toBuffer();
   const { records } = readCabinet(await markedCabinet());
-  const found = await inspectBuilt(await built({ [`a.${format}`]: picture }), records, CABINET);
+  const found = inspectBuilt(await built({ [`a.${format}`]: picture }), records, CABINET);
   expect(found).toMatchObject([{ kind: 'leak-in-picture', file: `a.${format}` }]);
   expect(found[0]?.says).toContain('EXIF');
 });
@@ -250,7 +250,7 @@ test.for(HIDDEN)('leak-in-picture is found in $what, in a file and within a page
   const laden = hide(clean);
   const within = (bytes: Buffer): string => page(`<img src="data:image/${kind};base64,${bytes.toString('base64')}">`);
   const files = { [`a.${kind}`]: laden, [`b.${kind}`]: clean, 'c.html': within(laden), 'd.html': within(clean) };
-  const found = await inspectBuilt(await built(files), records, CABINET);
+  const found = inspectBuilt(await built(files), records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
     `leak-in-picture a.${kind}`,
     'leak-in-picture c.html',
@@ -269,7 +269,7 @@ test('the keeper’s name is found in a form that is printed without it, and now
     'exhibits/small-show/print/set-up/index.html': page('<a href="https://example.org/a-keeper/">the exhibitor</a>'),
   });
   const { records } = readCabinet(await markedCabinet());
-  expect((await inspectBuilt(folder, records, CABINET)).map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
+  expect(inspectBuilt(folder, records, CABINET).map((problem) => `${problem.kind} ${problem.file}`)).toEqual([
     'leak-keeper catalogue/exhibits/small-show/print/set-up/index.html',
     'leak-keeper exhibits/small-show/print/anonymous/index.html',
     'leak-keeper exhibits/small-show/print/letter/anonymous/index.html',
@@ -283,7 +283,7 @@ test('an unlisted piece on its own page, and a listed id that begins like a hidd
     'pieces/hidden-noble-two/index.html': page('hidden-noble-two'),
     'a.html': page('<a href="https://example.org/home/jane/">x</a> and https://example.org/Users/jane/'),
   });
-  expect(await inspectBuilt(folder, records, CABINET)).toEqual([]);
+  expect(inspectBuilt(folder, records, CABINET)).toEqual([]);
 });
 
 /** The marked cabinet with the hidden piece in a folder that is only a number, and under a title another piece has as well. */
@@ -299,7 +299,7 @@ test.for([
   ['pieces/page/12/index.html', page('the twelfth page')],
   ['data/pieces.json', '[{"id":"plain-penny","of":12}]'],
 ] as const)('a hidden piece in a folder called 12 is not seen in %s: %s', async ([file, text]) => {
-  expect(await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET)).toEqual([]);
+  expect(inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET)).toEqual([]);
 });
 
 test.for([
@@ -310,7 +310,7 @@ test.for([
   ['data/pieces.csv', 'id,title\n12,Noble\n'],
   ['photographs/12/obverse.txt', 'x'],
 ] as const)('it is found in %s: %s', async ([file, text]) => {
-  const found = await inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET);
+  const found = inspectBuilt(await built({ [file]: text }), await withNumberedFolder(), CABINET);
   expect(found.map(({ kind }) => kind)).toContain('leak-unpublished');
 });
 
@@ -321,26 +321,26 @@ test('a word of the program is no leak where a seller has it as a name, and the 
   };
   const { records } = readCabinet(folder);
   const site = await built({ 'a.html': page('A price is dated.'), 'b.html': page('had from Vincent Price of Ghent') });
-  const found = await inspectBuilt(site, records, folder);
+  const found = inspectBuilt(site, records, folder);
   expect(found.map(({ kind, file }) => `${kind} ${file}`)).toEqual(['leak-private b.html']);
 });
 
 test('what was found clean is looked through again when it was written since, or when something else is private', async () => {
   const { records } = readCabinet(CABINET);
   const site = await built({ 'index.html': page('a plain text'), 'about/index.html': page('in the bank box') });
-  const first = await inspectAgain(site, records, CABINET, null);
+  const first = inspectAgain(site, records, CABINET, null);
   expect(first.problems).toEqual([]);
-  expect((await inspectAgain(site, records, CABINET, first.clean)).problems).toEqual([]);
+  expect(inspectAgain(site, records, CABINET, first.clean).problems).toEqual([]);
 
   // The same length, written a moment later.
   await writeFile(join(site, 'index.html'), page('hidden-noble'));
-  const written = await inspectAgain(site, records, CABINET, first.clean);
+  const written = inspectAgain(site, records, CABINET, first.clean);
   expect(written.problems.map(({ kind, file }) => [kind, file])).toEqual([['leak-unpublished', 'index.html']]);
   await writeFile(join(site, 'index.html'), page('a plain text'));
 
   const more = changed(CABINET, {
     'private/ledger.csv': (text: string) => text.replace('MARK-STORAGE bank box', 'in the bank box'),
   });
-  const told = await inspectAgain(site, readCabinet(more).records, { ...more, at: CABINET.at }, first.clean);
+  const told = inspectAgain(site, readCabinet(more).records, { ...more, at: CABINET.at }, first.clean);
   expect(told.problems.map(({ kind, file }) => [kind, file])).toEqual([['leak-private', 'about/index.html']]);
 });

@@ -97,7 +97,7 @@ async function inspect(
   if (second === null) return inspectAgain(grows, records, folder, before, program);
   const theirs = second.inspect(before);
   theirs.catch(() => undefined);
-  return joinInspections([await inspectAgain(grows, records, folder, before, program, HALVES[0]), await theirs]);
+  return joinInspections([inspectAgain(grows, records, folder, before, program, HALVES[0]), await theirs]);
 }
 
 export async function putText(file: string, text: string): Promise<void> {

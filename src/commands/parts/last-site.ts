@@ -86,18 +86,22 @@ export type Kept = { readonly taken: Set<string>; readonly keys: Map<string, str
  * Whether its bytes are still those that were remembered is for the inspection to say, which reads them.
  */
 export function takenFrom(last: LastSite | null, from: string, into: string, { taken, keys }: Kept) {
+  const made = new Set<string>();
   return (file: string, key: string): boolean => {
     keys.set(file, key);
-    if (last?.files[file]?.[2] !== key || !isFile(join(from, file))) return false;
-    mkdirSync(dirname(join(into, file)), { recursive: true });
-    linkOrCopy(join(from, file), join(into, file));
+    if (last?.files[file]?.[2] !== key) return false;
+    const folder = dirname(file);
+    if (!made.has(folder)) mkdirSync(join(into, folder), { recursive: true });
+    made.add(folder);
+    try {
+      linkOrCopy(`${from}/${file}`, `${into}/${file}`);
+    } catch {
+      // Somebody removed it.
+      return false;
+    }
     taken.add(file);
     return true;
   };
-}
-
-function isFile(path: string): boolean {
-  return lstatSync(path, { throwIfNoEntry: false })?.isFile() === true;
 }
 
 /** Everything a page is made by besides the cabinet: the whole program and its packages, Node, and the manners of the machine. */

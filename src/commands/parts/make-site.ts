@@ -203,7 +203,7 @@ export async function leaksIn(
   records: Records,
   cabinet: CabinetFolder,
 ): Promise<string | null> {
-  const found = await inspectBuilt(grows, records, cabinet);
+  const found = inspectBuilt(grows, records, cabinet);
   return found.length === 0 ? null : tellLeaks(found, grows, into);
 }
 

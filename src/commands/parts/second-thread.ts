@@ -65,8 +65,7 @@ function listen(port: NonNullable<typeof parentPort>): void {
   port.on('message', (asked: Asked) => {
     if ('make' in asked) work = asked.make;
     if (work === undefined) return;
-    const doing = 'make' in asked ? makeHalf(work) : inspectHalf(work, asked.inspect);
-    void doing.then(
+    void answerTo(asked, work).then(
       (told) => {
         port.postMessage({ told } satisfies Told);
       },
@@ -84,8 +83,10 @@ async function makeHalf({ handed, bundled, grows, into, last }: SiteWork): Promi
   return kept;
 }
 
-function inspectHalf({ handed, folder, grows, program }: SiteWork, before: Clean | null): Promise<Inspection> {
-  return inspectAgain(grows, handed.records, folder, before, program, HALVES[1]);
+async function answerTo(asked: Asked, work: SiteWork): Promise<Kept | Inspection> {
+  if ('make' in asked) return makeHalf(work);
+  const { handed, folder, grows, program } = work;
+  return inspectAgain(grows, handed.records, folder, asked.inspect, program, HALVES[1]);
 }
 
 /** A fault as it can be sent: a copy of an error loses its code and its path. */

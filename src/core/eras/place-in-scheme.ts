@@ -28,7 +28,7 @@ export function schemeApplies(
   { made, found }: Whereabouts,
   within: readonly Within[] = [],
 ): 'yes' | 'perhaps' | 'no' {
-  const wanted = new Set(places.map(folded));
+  const wanted = foldedPlaces(places);
   const isIn = (names: readonly string[]) =>
     names.flatMap((name) => areasAround(name, within)).some((name) => wanted.has(folded(name)));
   const isMadeIn = made !== null && isIn([made.mint, ...(made.area === null ? [] : [made.area])]);
@@ -36,6 +36,15 @@ export function schemeApplies(
   const isMadeElsewhere = made !== null && made.area !== null && made.sure !== 'possible';
   return isMadeElsewhere ? 'no' : 'perhaps';
 }
+
+/** The places of a scheme, made ready once: every piece is asked of. */
+function foldedPlaces(places: readonly string[]): ReadonlySet<string> {
+  const wanted = WANTED.get(places) ?? new Set(places.map(folded));
+  WANTED.set(places, wanted);
+  return wanted;
+}
+
+const WANTED = new WeakMap<readonly string[], ReadonlySet<string>>();
 
 export type PeriodShare = {
   readonly id: string;

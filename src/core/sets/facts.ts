@@ -40,6 +40,8 @@ export const FACT_WORDS: Readonly<Record<Fact, string>> = {
 
 /** Small letters and digits, joined by hyphens: `East Riding` and `east-riding` are one value. */
 export function folded(text: string): string {
+  // Ids, which most of what is compared is, are so already.
+  if (/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(text)) return text;
   return (
     text
       .normalize('NFC')
@@ -68,9 +70,17 @@ export function namesInArea(area: string): readonly string[] {
 }
 
 /** An area, the areas its own name says it lies in, and the wider ones that the cabinet's list gives for any of them. */
-export function areasAround(area: string, within: readonly Within[] | undefined): readonly string[] {
-  return [...new Set(namesInArea(area).flatMap((name) => withWider(name, within)))];
+export function areasAround(area: string, within: readonly Within[] = NO_LIST): readonly string[] {
+  const known = AROUND.get(within) ?? new Map<string, readonly string[]>();
+  AROUND.set(within, known);
+  const around = known.get(area) ?? [...new Set(namesInArea(area).flatMap((name) => withWider(name, within)))];
+  known.set(area, around);
+  return around;
 }
+
+const NO_LIST: readonly Within[] = [];
+/** By the cabinet's list: thousands of pieces are of a few areas. */
+const AROUND = new WeakMap<readonly Within[], Map<string, readonly string[]>>();
 
 /** Every name that lies within a wider one: what is said to be of England may be of County Durham. */
 function narrower(name: string, within: readonly Within[] = []): ReadonlySet<string> {

@@ -130,12 +130,15 @@ async function cutOf({
   const counted = findWords.found(pieces.length, pieces.length);
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
-    statuses: countWords.byStatus(pieces),
+    statuses: statusesOf(pieces),
     all: pieces.length,
     board: await boardOf(shown, undefined, pieces),
     pager,
   };
 }
+
+/** Counted once for all pages of a list. */
+const statusesOf = onceFor(countWords.byStatus);
 
 const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {
   const lists = facetLists(cabinet);

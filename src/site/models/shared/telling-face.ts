@@ -2,6 +2,7 @@ import { known } from '../../../catalogue/schema/fields.ts';
 import type { PhotographManifest } from '../../../photographs/cache/manifest.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { fold } from '../../find/fold.ts';
+import { onceFor } from '../../once-for.ts';
 import { faceOf, leadingFace } from './face.ts';
 import type { FaceView } from './face.ts';
 import { gather } from './gather.ts';
@@ -12,13 +13,17 @@ import { gather } from './gather.ts';
  */
 export function toldByReverse(pieces: readonly PublicPiece[]): ReadonlySet<PublicPiece> {
   const alike = gather(
-    pieces.filter((piece) => piece.faces !== 'uniface' && designOf(piece.obverse) !== ''),
-    obverseOf,
+    pieces.filter((piece) => told(piece).obverse !== null),
+    (piece) => told(piece).obverse,
   );
-  return new Set(
-    alike.flatMap(({ all }) => (new Set(all.map(({ reverse }) => reverseOf(reverse))).size > 1 ? all : [])),
-  );
+  return new Set(alike.flatMap(({ all }) => (new Set(all.map((piece) => told(piece).reverse)).size > 1 ? all : [])));
 }
+
+/** What either side of a piece tells, read once: a piece is in lists of its ruler, mint, metal, era … */
+const told = onceFor((piece: PublicPiece) => ({
+  obverse: piece.faces === 'uniface' || designOf(piece.obverse) === '' ? null : obverseOf(piece),
+  reverse: reverseOf(piece.reverse),
+}));
 
 /** The face of a piece on a board of these: its reverse where that is what tells it from another, else the usual one. */
 export function tellingFace(
