@@ -130,6 +130,7 @@ describe('the hall copy, opened from a folder with the network off', () => {
   test('finds a worn legend wherever it begins round the rim', async () => {
     const page = await openAt('catalogue/pieces/index.html');
     // Of CIVITAS EBORACI only …CI CIV… can be read: the end of one word and the beginning of the other.
+    await page.locator('[data-worn] > summary').click();
     await page.locator('input[name="legend"]').fill('RACICIV');
     await page.waitForURL(/legend=RACICIV/);
     await page.waitForFunction(answered);

@@ -18,7 +18,10 @@ export type FindRecord = {
   readonly id: string;
   readonly to: string;
   readonly title: string;
+  readonly number: string;
   readonly line: string;
+  /** The grade in the words of its scale; null where it has none. */
+  readonly grade: string | null;
   readonly note: string | null;
   readonly face: FoundFace;
   /** Every word it can be found by, folded, separated by spaces. */

@@ -162,8 +162,8 @@ function like(word: string, vocabulary: ReadonlyMap<string, Known>): readonly Li
     const score =
       known.word === word ? 1
       : singulars.includes(known.word) ? 0.95
-      : known.word.startsWith(word) ? 0.8
-      : word.length > 2 && known.word.includes(word) ? 0.5
+      : known.word.startsWith(word) ? (0.8 * word.length) / known.word.length
+      : word.length > 2 && known.word.includes(word) ? (0.5 * word.length) / known.word.length
       : 0; // prettier-ignore
     if (score > 0) whole.push({ known, score, isSimilar: false });
   }

@@ -42,3 +42,8 @@ export function formatState({ words, legend, sort, chosen }: FindState): string 
 export function asksAnything({ words, legend, chosen }: FindState): boolean {
   return words !== '' || legend !== '' || FACETS.some((facet) => chosen[facet].length > 0);
 }
+
+/** Whether the list is another than lies there of itself, or in another order. */
+export function isChosen(state: FindState): boolean {
+  return asksAnything(state) || state.sort !== null;
+}

@@ -9,8 +9,8 @@ const form = finder?.querySelector('form');
 
 if (finder && form) {
   form.removeAttribute('data-waits');
-  // On a phone the finder of worn legends waits behind its name, so that the pieces are not far.
-  finder.querySelector('[data-worn]')?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
+  // On a phone all but the words waits behind one line, so that the pieces are not far.
+  finder.querySelector('[data-narrow]')?.toggleAttribute('open', matchMedia('(width >= 40rem)').matches);
   finder.querySelector('[data-lists]')?.remove();
   form.addEventListener('submit', (event) => event.preventDefault());
   if (location.search === '') {

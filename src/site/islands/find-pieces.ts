@@ -3,8 +3,8 @@ import { mayMeasure } from '../find/fold.ts';
 import type { ReadMeasure } from '../find/parse-query.ts';
 import { FACETS } from '../find/record.ts';
 import type { FindRecord } from '../find/record.ts';
-import { asksAnything, formatState, parseState } from '../find/state.ts';
-import type { FindState } from '../find/state.ts';
+import { formatState, isChosen, parseState } from '../find/state.ts';
+import type { FindState, Sort } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
 import { layFound } from './lay-found.ts';
 import { readJson } from './read-json.ts';
@@ -34,16 +34,14 @@ class FindPieces extends HTMLElement {
   #read: ReadMeasure = () => null;
   #shown = AT_ONCE;
   #turn = 0;
+  /** The order in which pieces are laid; null for the best answers first. */
+  #order: Sort | null = null;
   /** The first request for the records, where it was sent before this came. */
   #sent: unknown = Reflect.get(this, 'sent');
 
   /** The file of what can be found, in full: addresses in it are meant from where it lies. */
   get #records(): string {
     return new URL(this.dataset['records'] ?? '', document.baseURI).href;
-  }
-
-  get #worn(): Element | null {
-    return this.querySelector('[data-worn]');
   }
 
   connectedCallback(): void {
@@ -77,8 +75,13 @@ class FindPieces extends HTMLElement {
       this.#shown += AT_ONCE;
       void this.#answer(parseState(location.search));
     });
+    for (const better of form.querySelectorAll('[data-better]'))
+      better.addEventListener('click', () => {
+        this.#chooseFrom(better);
+      });
     addEventListener('popstate', () => void this.#restore());
-    if (location.search === '' && asksAnything(this.#asked())) void this.#ask('push');
+    // What was chosen until now, an order as well: the choice brought this script.
+    if (location.search === '' && isChosen(this.#asked())) void this.#ask('push');
     else void this.#restore();
   }
 
@@ -87,7 +90,7 @@ class FindPieces extends HTMLElement {
     const state = parseState(location.search);
     this.#fill(state);
     this.#shown = AT_ONCE;
-    if (asksAnything(state) || state.sort !== null) await this.#answer(state);
+    if (isChosen(state)) await this.#answer(state);
     else this.#layWhole();
   }
 
@@ -112,7 +115,7 @@ class FindPieces extends HTMLElement {
 
   async #show(state: FindState): Promise<void> {
     this.#shown = AT_ONCE;
-    if (asksAnything(state) || state.sort !== null) await this.#answer(state);
+    if (isChosen(state)) await this.#answer(state);
     else this.#layWhole();
   }
 
@@ -125,6 +128,8 @@ class FindPieces extends HTMLElement {
       const answer = find(state);
       await drawn();
       if (turn !== this.#turn) return;
+      const isSought = state.words !== '' || state.legend !== '';
+      this.#order = state.sort ?? (isSought ? null : 'number');
       const rest = this.#layFirst(answer.found);
       this.#tell(state, answer, all);
       await this.#layRest(rest, turn);
@@ -182,7 +187,9 @@ class FindPieces extends HTMLElement {
   #laid(found: readonly Found[], soon: number): readonly Element[] {
     const patterns = this.querySelector<HTMLTemplateElement>('[data-found]');
     if (patterns === null) return [];
-    return found.flatMap((one, at) => layFound(one, patterns, this.#records, at < soon) ?? []);
+    return found.flatMap(
+      (one, at) => layFound(one, patterns, this.#records, { soon: at < soon, sort: this.#order }) ?? [],
+    );
   }
 
   #layWhole(): void {
@@ -233,8 +240,17 @@ class FindPieces extends HTMLElement {
         return line;
       }),
     );
-    this.#toggle('[data-clear]', asksAnything(state) || state.sort !== null);
+    this.#toggle('[data-clear]', isChosen(state));
     this.#nameOrder(state);
+  }
+
+  /** Chooses a grade and the better ones of its scale, which stand after it; none beside a problem, which speaks of wear alone. */
+  #chooseFrom(better: Element): void {
+    const lines = [...(better.closest('ul')?.children ?? [])];
+    const from = lines.findIndex((line) => line.contains(better));
+    for (const [at, line] of lines.entries())
+      for (const box of line.querySelectorAll('input')) box.checked = at >= from && !line.hasAttribute('data-details');
+    void this.#ask('push');
   }
 
   /** Which order comes of itself; the other can be chosen beside it. */
@@ -242,7 +258,7 @@ class FindPieces extends HTMLElement {
     const isSought = words !== '' || legend !== '';
     const best = this.querySelector('[data-best]');
     if (best !== null) best.textContent = isSought ? findWords.bestFirst : findWords.sort.number;
-    this.#toggle('option[value="number"]', isSought || sort === 'number');
+    this.#toggle('[data-order="number"]', isSought || sort === 'number');
   }
 
   #fill({ words, legend, sort, chosen }: FindState): void {
@@ -250,9 +266,10 @@ class FindPieces extends HTMLElement {
     if (form === null) return;
     for (const [name, value] of Object.entries({ words, legend, sort: sort ?? '' })) {
       const field = form.elements.namedItem(name);
-      if (field instanceof HTMLInputElement || field instanceof HTMLSelectElement) field.value = value;
+      if (field instanceof HTMLInputElement || field instanceof RadioNodeList) field.value = value;
     }
-    if (legend !== '') this.#worn?.toggleAttribute('open', true);
+    if (legend !== '')
+      for (const part of ['[data-narrow]', '[data-worn]']) this.querySelector(part)?.toggleAttribute('open', true);
     for (const facet of FACETS) {
       for (const box of form.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
         box.checked = chosen[facet].includes(box.value);

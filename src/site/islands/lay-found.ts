@@ -1,18 +1,19 @@
 import type { Found } from '../find/choose.ts';
 import { cutAtWords, reasonsFor } from '../find/reason.ts';
 import type { FoundFace } from '../find/record.ts';
+import type { Sort } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
 import { tied } from '../words/no-break.ts';
 
 /**
  * Lays a found piece in the form of the board's own pieces; null when the forms are not in the page. Its addresses are
- * meant from `records`, the file that named them. What is among the `soon` ones has its picture fetched at once.
+ * meant from `records`, the file that named them. What is among the `soon` ones has its picture fetched at once; `sort` is the order.
  */
 export function layFound(
   { record, legend, similar, by }: Found,
   patterns: HTMLTemplateElement,
   records: string,
-  soon: boolean,
+  { soon, sort }: { readonly soon: boolean; readonly sort: Sort | null },
 ): Element | null {
   const isPictured = 'src' in record.face;
   const pattern = patterns.content.querySelectorAll('li')[isPictured ? 0 : 1];
@@ -26,7 +27,7 @@ export function layFound(
     ...cutAtWords(tied(record.title), by).map(({ text, isMeant }) => (isMeant ? marked(text) : text)),
   );
   const [said, note] = line.querySelectorAll('.line');
-  if (said !== undefined) said.textContent = tied(record.line);
+  if (said !== undefined) said.textContent = tied(findWords.inOrder(record, sort));
   const noted =
     similar !== null ? findWords.similarTo(similar) : (legend ?? findWords.noted(record.note, reasonsFor(record, by)));
   if (note !== undefined && noted !== null) note.textContent = tied(noted);

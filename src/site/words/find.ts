@@ -1,7 +1,7 @@
 import { capital } from './capital.ts';
 import { countWords } from './counts.ts';
 import type { Reason } from '../find/reason.ts';
-import type { FacetName, Part } from '../find/record.ts';
+import type { FacetName, FindRecord, Part } from '../find/record.ts';
 import type { Sort } from '../find/state.ts';
 
 const FACET: Readonly<Record<FacetName, string>> = {
@@ -30,11 +30,19 @@ const PART: Readonly<Record<Part, string>> = {
 
 const SORT: Readonly<Record<Sort, string>> = {
   number: 'inventory number',
-  date: 'date, oldest first',
+  date: 'date',
   title: 'title',
-  weight: 'weight, heaviest first',
-  size: 'size, largest first',
-  grade: 'grade, best first',
+  weight: 'weight',
+  size: 'size',
+  grade: 'grade',
+};
+
+/** Which end comes first, where the name of the order does not say it. */
+const FIRST: Readonly<Partial<Record<Sort, string>>> = {
+  date: ', the oldest first',
+  weight: ', the heaviest first',
+  size: ', the largest first',
+  grade: ', the best first',
 };
 
 /** The page on which pieces are found. */
@@ -57,17 +65,20 @@ export const findWords = {
   pages: 'Pages',
   words: 'Words',
   wordsHint: 'A ruler, a town, a word of the legend',
-  legend: 'A worn inscription',
+  legend: 'Worn inscription',
   legendHint: 'for example EB?RA*',
   legendHelp: 'Write what can be read: ? for one letter, * for any run. It may begin anywhere round the rim.',
   results: 'Results',
-  sortBy: 'Sort by',
-  bestFirst: 'best match',
-  narrow: 'Filters',
+  sortBy: 'Lay out by',
+  bestFirst: 'how well they answer',
+  narrow: 'Only pieces of one',
+  narrowAndOrder: 'Choose some, or another order',
+  better: 'or better',
+  betterThan: (grade: string) => `${grade} or better`,
   browse: 'Browse by',
   toLists: 'Browse by ruler, mint, metal and more',
   go: 'Search',
-  clear: 'Clear all',
+  clear: 'Back to all pieces',
   remove: (label: string) => `Remove ${label}`,
   found: (found: number, all: number) =>
     found === all && all > 1
@@ -85,7 +96,15 @@ export const findWords = {
         ? `No exact match; ${similar} with a similar spelling`
         : `${findWords.found(found, all)}, then ${similar} with a similar spelling`,
   /** What is announced when the order changes. */
-  sorted: (said: string, sort: Sort | null): string => (sort === null ? said : `${said}, sorted by ${SORT[sort]}`),
+  sorted: (said: string, sort: Sort | null): string =>
+    sort === null ? said : `${said}, by ${SORT[sort]}${FIRST[sort] ?? ''}`,
+  /** What lies under a piece, with what the list is in the order of: `0101, 1280–81, 1.38 g`, `1280–81, 1.38 g, 18.6 mm`. */
+  inOrder: ({ number, line, grade, by }: Pick<FindRecord, 'number' | 'line' | 'grade' | 'by'>, sort: Sort | null) => {
+    if (sort === 'number') return findWords.numbered(number, line);
+    if (sort === 'size') return by.size === null ? line : `${line}, ${String(Math.round(by.size * 10) / 10)} mm`;
+    return sort === 'grade' ? `${line}, ${grade ?? findWords.notGraded}` : line;
+  },
+  numbered: (number: string, line: string) => `${number}, ${line}`,
   /** Why a piece was found that does not say so in its title: `In the mint: York`. */
   reason: (reasons: readonly Reason[]): string | null => findWords.noted(null, reasons),
   /** What a list has to add of a piece, and why it was found: `sold; in the story: York`. */
@@ -95,7 +114,7 @@ export const findWords = {
     return why.length === 0 ? null : capital(why.join('; '));
   },
   similarTo: (word: string) => `similar spelling: ${word}`,
-  none: 'No results. Use fewer words or filters, or clear all.',
+  none: 'No results. Use fewer words or filters, or go back to all pieces.',
   more: 'Show more',
   failed: 'The search could not be loaded. The whole list is below.',
   noScript:

@@ -5,6 +5,7 @@ import type { FindRecord } from '../../../src/site/find/record.ts';
 import { readMeasure } from '../../../src/site/find/read-measure.ts';
 import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
+import { findWords } from '../../../src/site/words/find.ts';
 
 type Sketch = Pick<FindRecord, 'id' | 'title' | 'facets'> & {
   readonly says?: string;
@@ -21,7 +22,9 @@ const SKETCHES: readonly Sketch[] = [
 
 const RECORDS: readonly FindRecord[] = SKETCHES.map(({ says = '', legends = [], by = {}, ...rest }) => ({
   to: `/pieces/${rest.id}/`,
-  line: '',
+  number: rest.id,
+  line: '1279, 1.4 g',
+  grade: null,
   note: null,
   room: 'usual',
   face: { wide: 'mm-180', tall: 'tall-180', look: 'disc round silver' },
@@ -92,4 +95,28 @@ describe('order', () => {
   ])('by $sort; what is not recorded comes last', ({ sort, ids }) => {
     expect(found(`?sort=${sort}`)).toEqual(ids);
   });
+});
+
+test('a word as it is comes before a longer one that begins with it, wherever either stands', () => {
+  const base = RECORDS[0] ?? expect.fail('no record');
+  const record = (id: string, title: string, says: string): FindRecord => ({
+    ...base,
+    id,
+    title,
+    words: wordsOf(`${title} ${says}`).join(' '),
+  });
+  const records = [record('weight', 'Pennyweight', 'york'), record('groat', 'Groat of York', 'worth four of a penny')];
+  const answer = choose(records, wordSearch(records, readMeasure), parseState('?words=york+penny'));
+  expect(answer.found.map((one) => one.record.id)).toEqual(['groat', 'weight']);
+});
+
+test.for([
+  ['number', 'a1, 1279, 1.4 g'],
+  ['size', '1279, 1.4 g, 18.6 mm'],
+  ['grade', '1279, 1.4 g, VF'],
+  ['date', '1279, 1.4 g'],
+  [null, '1279, 1.4 g'],
+] as const)('in the order of %s there is to be read what it goes by', ([sort, says]) => {
+  const by = { date: 1279, weight: 1.4, size: 18.62, grade: 30 };
+  expect(findWords.inOrder({ number: 'a1', line: '1279, 1.4 g', grade: 'VF', by }, sort)).toBe(says);
 });

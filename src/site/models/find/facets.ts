@@ -22,6 +22,8 @@ export type FacetValue = {
   readonly group: string | null;
   /** Its place among the values of its facet, where that is not by name. */
   readonly rank?: number;
+  /** A grade that speaks of wear alone, beside a problem. */
+  readonly isDetails?: true;
 };
 
 /** A value and the pieces that answer to it. */
@@ -100,7 +102,14 @@ function gradeOf({ grade }: PublicPiece): FacetValue {
   if (summary === undefined || row === undefined) return as('not-graded', findWords.notGraded);
   const label = details.length > 0 ? findWords.details(row.words) : row.words;
   const value = slug(`${summary.scale ?? 'grade'} ${label.replaceAll('+', ' plus')}`);
-  return { facet: 'grade', value, label: capital(label), group: summary.title, rank: row.low + row.high / 100 };
+  return {
+    facet: 'grade',
+    value,
+    label: capital(label),
+    group: summary.title,
+    rank: row.low + row.high / 100,
+    ...(details.length > 0 ? { isDetails: true as const } : {}),
+  };
 }
 
 /** Lists of one facet that bear the same name, each with what distinguishes it. */

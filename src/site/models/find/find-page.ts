@@ -8,8 +8,9 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { findWords } from '../../words/find.ts';
+import { digestedOnce } from '../../digest.ts';
 import { boardOf } from '../shared/board.ts';
-import type { Board } from '../shared/board.ts';
+import type { Board, LaidPiece } from '../shared/board.ts';
 import { facetLists } from './facets.ts';
 import type { FacetList } from './facets.ts';
 import type { PageHead } from '../shared/head.ts';
@@ -128,17 +129,23 @@ async function cutOf({
 }: Cut): Promise<Pick<FindPage, 'says' | 'statuses' | 'all' | 'board' | 'pager'>> {
   const { shown, count, pager } = cutPage(pieces, page, ON_A_PAGE, to);
   const counted = findWords.found(pieces.length, pieces.length);
+  const board = await boardOf(shown, undefined, pieces);
   return {
     says: count === 1 ? counted : `${counted}, ${findWords.page(page, count)}`,
     statuses: statusesOf(pieces),
     all: pieces.length,
-    board: await boardOf(shown, undefined, pieces),
+    board: { ...board, laid: board.laid.map(withNumber) },
     pager,
   };
 }
 
 /** Counted once for all pages of a list. */
 const statusesOf = onceFor(countWords.byStatus);
+
+/** A piece in a list in the order of the numbers: its own is told. */
+const withNumber = onceFor((laid: LaidPiece): LaidPiece =>
+  digestedOnce({ ...laid, line: findWords.numbered(laid.number, laid.line) }),
+);
 
 const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {
   const lists = facetLists(cabinet);
@@ -151,7 +158,13 @@ const facetsFor = onceFor((cabinet: Cabinet): readonly Facet[] => {
         name: group,
         choices: own
           .filter((list) => list.group === group)
-          .map(({ value, label, pieces }) => ({ value, label, count: pieces.length, to: urls.facet(name, value) })),
+          .map(({ value, label, pieces, isDetails = false }) => ({
+            value,
+            label,
+            count: pieces.length,
+            to: urls.facet(name, value),
+            isDetails,
+          })),
       })),
     };
   }).filter(({ groups }) => groups.length > 0);

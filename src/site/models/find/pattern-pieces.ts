@@ -1,6 +1,6 @@
 import type { LaidPiece } from '../shared/board.ts';
 
-const EMPTY = { id: '', href: '#', title: '…', line: '', note: ' ' } as const;
+const EMPTY = { id: '', number: '', href: '#', title: '…', line: '', note: ' ' } as const;
 
 /** Two empty pieces, one with a picture and one without, from which the script lays what it finds. */
 export const PATTERN_PIECES: readonly LaidPiece[] = [

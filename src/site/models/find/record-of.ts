@@ -1,5 +1,6 @@
 import { numbersOf } from '../../../catalogue/types/types-of.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
+import { formatGrade } from '../../../core/grade/grade.ts';
 import { sizeSpan } from '../../../core/measures/parse-size.ts';
 import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -18,7 +19,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
   return cabinet.listed.flatMap((piece, at) => {
     const on = laid[at];
     if (on === undefined) return [];
-    const { id, href, title, line, note, face } = on;
+    const { id, number, href, title, line, note, face } = on;
     const values = facetsOf(piece, cabinet);
     const facets = FACETS.map((facet) => [
       facet,
@@ -29,7 +30,9 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         id,
         to: href,
         title,
+        number,
         line,
+        grade: piece.grade === null || piece.grade.words === '' ? null : formatGrade(piece.grade),
         note,
         face: foundFace(face),
         ...wordsByPart(piece, cabinet),

@@ -13,6 +13,8 @@ import { ticketLine } from './ticket.ts';
 /** One piece on a board of many: a face, and the few words that lie under it. */
 export type LaidPiece = {
   readonly id: string;
+  /** Its inventory number. */
+  readonly number: string;
   readonly href: string;
   readonly title: string;
   /** What its ticket says of it in a line: `1280–81, 1.38 g`. */
@@ -30,10 +32,11 @@ const laidIn = onceFor((cabinet: Cabinet) => ({ usual: laidBy(cabinet, false), b
 
 function laidBy({ photographs }: Cabinet, byReverse: boolean): (piece: PublicPiece) => LaidPiece {
   return onceFor((piece: PublicPiece): LaidPiece => {
-    const { id, title, status } = piece;
+    const { id, number, title, status } = piece;
     const face = tellingFace(piece, new Set(byReverse ? [piece] : []), photographs);
     return digestedOnce({
       id,
+      number,
       href: urls.piece(id),
       title,
       line: ticketLine(piece),
