@@ -10,11 +10,13 @@ export const measuresWords = {
   lead: 'What can be counted and weighed. Uncertainty is shown: a range is a bar from its low end to its high, and nothing is averaged.',
   grades: {
     title: 'Grades, scale by scale',
-    lead: 'How many pieces have each grade, as it was given. The bar beside the count shows where the published table of the scale’s own country puts the grade on the numeric scale from 1 to 70; the thin line goes as far as the tables of all countries do, for they disagree.',
+    lead: 'How many pieces have each grade, as it was given. The bar shows where the table published for that scale puts the grade on the numeric scale from 1 to 70; the pale line goes as far as all tables do, for they disagree. A hollow bar is of pieces with a problem. Each grade leads to its pieces.',
     details: (scale: string): string => `${scale}, pieces with a problem`,
     detailsLead: 'The grade of a piece with a problem describes wear only.',
     notGraded: 'Not graded',
     notGradedLead: 'Not graded does not mean a poor grade. The reasons:',
+    reasons: (all: readonly { readonly reason: string; readonly count: number }[]): string =>
+      `${all.map(({ reason, count }) => (count === 1 ? reason : `${reason} (${String(count)})`)).join(', ')}.`,
     unrecorded: (count: number): string => `No grade is recorded for ${String(count)} more.`,
     span: (own: Interval, all: Interval): string => (isSame(own, all) ? span(own) : `${span(own)} (${span(all)})`),
     says: (count: number, own: Interval, all: Interval): string =>
@@ -24,8 +26,11 @@ export const measuresWords = {
   },
   weights: {
     title: 'Weights against the standard',
-    lead: 'Each dot is a piece, at its weight, in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
-    noStandard: 'Under no standard that is entered in this cabinet',
+    lead: 'Each dot is a piece and leads to it, at its weight, in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
+    noStandard: 'No standard is entered for them in this cabinet',
+    noNote: 'Whether a book gives a standard for those years is not said in this cabinet.',
+    lightest: 'The lightest',
+    heaviest: 'The heaviest',
     says: (name: string, count: number): string =>
       `The weights of ${String(count)} ${name}, in grams from left to right.`,
     row: (years: string, grams: string): string => `${years}: ${grams} g`,

@@ -6,7 +6,7 @@ import { FACETS } from '../../find/record.ts';
 import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { onceFor } from '../../once-for.ts';
 import { slug } from '../../urls.ts';
-import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
+import { capital, gradeInWords, kindInWords, tagInWords } from '../../words/capital.ts';
 import { findWords } from '../../words/find.ts';
 import { spanInWords } from '../charts/years.ts';
 
@@ -105,7 +105,7 @@ function gradeOf({ grade }: PublicPiece): FacetValue {
   return {
     facet: 'grade',
     value,
-    label: capital(label),
+    label: gradeInWords(label),
     group: summary.title,
     rank: row.low + row.high / 100,
     ...(details.length > 0 ? { isDetails: true as const } : {}),

@@ -1,6 +1,7 @@
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { measuresWords } from '../../words/measures.ts';
+import { facetLists } from '../find/facets.ts';
 import { gradesShown } from './grade-rows.ts';
 import type { GradesShown } from './grade-rows.ts';
 import type { PageHead } from '../shared/head.ts';
@@ -25,7 +26,7 @@ export function measuresPage(cabinet: Cabinet): MeasuresPage {
   const { title, description } = measuresWords;
   return {
     head: { title, description, here: urls.measures() },
-    grades: gradesShown(cabinet.listed),
+    grades: gradesShown(cabinet.listed, facetLists(cabinet)),
     weights: weightCharts(cabinet),
     series: seriesCharts(cabinet),
     fine: cabinet.lists.cabinet['metal-totals'] === 'yes' ? fineTotals(cabinet.listed) : null,

@@ -15,9 +15,23 @@ import type { ChartTable } from '../charts/chart.ts';
 import { numberScale, shareAlong, widthAlong } from '../charts/number-scale.ts';
 import type { NumberTick } from '../charts/number-scale.ts';
 import { spanInWords } from '../charts/years.ts';
+import type { Link } from '../sets/place-shown.ts';
+import { leadingFace } from '../shared/face.ts';
+import type { FaceView } from '../shared/face.ts';
+import { urls } from '../../urls.ts';
 
 /** A piece as a dot: across in per cent, up in dots from the line of its row. */
-export type WeightDot = { readonly x: number; readonly stack: number; readonly isHollow: boolean };
+export type WeightDot = {
+  readonly x: number;
+  readonly stack: number;
+  readonly isHollow: boolean;
+  readonly href: string;
+  /** `Penny of Stephen, 1.31 g`. */
+  readonly says: string;
+};
+
+/** The lightest and the heaviest of a chart, with their pictures. */
+export type WeightEnd = Link & { readonly face: FaceView; readonly says: string };
 
 export type WeightRow = {
   readonly says: string;
@@ -35,6 +49,9 @@ export type WeightChart = {
   readonly rows: readonly WeightRow[];
   /** Whether columns stand for its dots, and its table tells of each row as a whole. */
   readonly isLong: boolean;
+  readonly ends: readonly WeightEnd[];
+  /** What is said of the standards, where some piece is under none. */
+  readonly note: string | null;
   readonly table: ChartTable;
 };
 
@@ -60,7 +77,7 @@ export function weightCharts(cabinet: Cabinet): readonly WeightChart[] {
     .slice(0, MOST_CHARTS);
   const isLong = all.reduce((sum, { weighed }) => sum + weighed.length, 0) > MOST_ON_A_PAGE;
   return all.flatMap(({ denomination, weighed }) => {
-    const chart = chartOf(denomination, weighed, isLong);
+    const chart = chartOf(denomination, weighed, { isLong, photographs: cabinet.photographs });
     return chart === null ? [] : [chart];
   });
 }
@@ -105,7 +122,11 @@ function weighedOf(denomination: Denomination, { lists, listed }: Cabinet): read
   });
 }
 
-function chartOf({ fields }: Denomination, weighed: readonly Weighed[], isLong: boolean): WeightChart | null {
+function chartOf(
+  { fields }: Denomination,
+  weighed: readonly Weighed[],
+  { isLong, photographs }: { readonly isLong: boolean } & Pick<Cabinet, 'photographs'>,
+): WeightChart | null {
   const rowsOf = [...new Set(weighed.map(({ standards }) => rowName(standards[0])))];
   const scale = numberScale([
     ...weighed.flatMap(({ grams }) => [grams.low, grams.high]),
@@ -135,8 +156,28 @@ function chartOf({ fields }: Denomination, weighed: readonly Weighed[], isLong: 
     ticks: scale.ticks.map((tick) => ({ ...tick, x: shareAlong(scale, tick.at) })),
     rows,
     isLong,
+    ends: endsOf(ordered, photographs),
+    note: rowsOf.includes(measuresWords.weights.noStandard) ? (fields.note ?? measuresWords.weights.noNote) : null,
     table: isLong ? tableOfRows(ordered, rows) : tableOfPieces(ordered),
   };
+}
+
+/** The lightest piece and the heaviest of those that have a picture: what the ends of the axis look like. */
+function endsOf(weighed: readonly Weighed[], photographs: Cabinet['photographs']): readonly WeightEnd[] {
+  const middle = ({ grams }: Weighed): number => (grams.low + grams.high) / MIDDLE;
+  const seen = weighed.filter(({ piece }) => photographs[piece.id] !== undefined);
+  const ordered = seen.toSorted((a, b) => middle(a) - middle(b));
+  const [first, last] = [ordered[0], ordered.at(-1)];
+  if (first === undefined || last === undefined || first === last) return [];
+  return [
+    { says: measuresWords.weights.lightest, of: first },
+    { says: measuresWords.weights.heaviest, of: last },
+  ].map(({ says, of }) => ({
+    says: `${says}, ${weightCell(of.piece, of.grams)} g`,
+    href: urls.piece(of.piece.id),
+    name: of.piece.title,
+    face: leadingFace(of.piece, photographs),
+  }));
 }
 
 function tableOfPieces(weighed: readonly Weighed[]): ChartTable {
@@ -211,6 +252,8 @@ function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightD
     .map(({ piece, grams, standards }) => ({
       x: Math.round(100 * shareAlong(scale, (grams.low + grams.high) / MIDDLE)) / 100,
       isHollow: standards.length > 1 || hasLost(piece),
+      href: urls.piece(piece.id),
+      says: `${piece.title}, ${weightCell(piece, grams)} g`,
     }))
     .toSorted((a, b) => a.x - b.x)
     .map((dot) => {

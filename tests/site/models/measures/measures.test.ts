@@ -7,6 +7,7 @@ import { layOutWeights } from '../../../../src/site/models/measures/lay-out-weig
 import { seriesCharts } from '../../../../src/site/models/measures/series-charts.ts';
 import { weightCharts } from '../../../../src/site/models/measures/weight-rows.ts';
 import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
+import { measuresWords } from '../../../../src/site/words/measures.ts';
 
 function piece(number: string, facts: string): string {
   return `---\nnumber: "${number}"\ntitle: Piece ${number}\nkind: coin\n${facts}---\nA story.\n`;
@@ -92,8 +93,8 @@ describe('weights against the standard', () => {
     });
     expect(weightCharts(cabinet)[0]?.table.rows.map((row) => row.slice(2))).toEqual([
       ['1279–1345: 1.44 g', '97'],
-      ['Under no standard that is entered in this cabinet', 'not known'],
-      ['Under no standard that is entered in this cabinet', 'not known'],
+      [measuresWords.weights.noStandard, 'not known'],
+      [measuresWords.weights.noStandard, 'not known'],
     ]);
   });
 
