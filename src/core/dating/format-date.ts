@@ -44,9 +44,13 @@ function formatEnds({ earliest, latest, edtf, from, to }: Dating): string | unde
 /** The words give the years of ours already: `AH 1255 (1839/40)`, `AH 1255 = 1839`, `AH 294/906-7`, `1200 (AH 596)`. */
 const SAYS_BOTH = /\([^)]*\d[^)]*\)$|=|\d ?\/ ?(?:AD )?\d{3,4}(?:[-/–]\d+)?(?: AD)?$/;
 
-/** Another era keeps its own words, and the years of ours follow in parentheses. */
+/** A range of two figures as a keyboard has it; a day in three figures, `1255-03-04`, is none. */
+const HYPHENED = /(?<![\d-])(\d+)-(?=\d+(?![\d-]))/g;
+
+/** Another era keeps its own words, with the dash of a range, and the years of ours follow in parentheses. */
 function formatCounted(dating: Dating): string {
-  const { text, earliest, latest, years } = dating;
+  const { earliest, latest, years } = dating;
+  const text = dating.text.replace(HYPHENED, '$1–');
   if (SAYS_BOTH.test(plainText(text)) || typeof earliest !== 'number' || typeof latest !== 'number') return text;
   if (years && years.length > MOST_SINGLE_YEARS) return text;
   return `${text} (${years ? formatSet(dating) : formatGloss(earliest, latest)})`;

@@ -27,6 +27,8 @@ const WRITTEN_AFTER = 300;
 /** What the words of a piece take in a row at least, and what lies between two pieces, in rem: as ComparedTemplates and CompareSheet have them. */
 const LABEL = 7.25;
 const GAP = 1.5;
+/** A board so many pixels wide has room for both faces of two pieces in one row. */
+const WIDE = 640;
 
 /** Lays the pieces that the address names side by side, at one scale, with their facts; what is changed goes back into the address. */
 class ComparePieces extends HTMLElement {
@@ -122,6 +124,7 @@ class ComparePieces extends HTMLElement {
     const isOver = this.#state.laid === 'over' && this.#held.length > 1;
     this.#part('board').hidden = this.#held.length === 0;
     this.#part('facts').hidden = this.#held.length === 0;
+    this.#part('laying').hidden = this.#held.length === 0;
     this.#part('row').hidden = isOver;
     this.#part('over').hidden = !isOver;
     this.#part('next').hidden = this.#held.length < 3;
@@ -183,8 +186,12 @@ class ComparePieces extends HTMLElement {
   #resize(larger: number): void {
     this.#larger = Math.min(Math.max(larger, 0.4), 6);
     const isOver = this.#state.laid === 'over' && this.#held.length > 1;
+    const inRow = this.#state.faces === 'both' && this.#held.length <= 2 && this.#room >= WIDE;
+    this.#part('laid').classList.toggle('in-row', inRow);
     const widths = this.#held.map(({ piece: { faces } }) =>
-      Math.max(faces.obverse.millimetres, faces.reverse.millimetres),
+      inRow
+        ? faces.obverse.millimetres + faces.reverse.millimetres
+        : Math.max(faces.obverse.millimetres, faces.reverse.millimetres),
     );
     const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
     const [first, second] = this.#held;

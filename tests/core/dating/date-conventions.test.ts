@@ -157,6 +157,13 @@ describe('a context settles what would ask', () => {
   });
 });
 
+// Common practice of setting text: a range of figures has a dash; a day in figures has none.
+test('a range of another era is told with a dash, and a day with its hyphens', () => {
+  expect(formatDate(readAs('AH 291-295'))).toMatch(/^AH 291–295 \(/);
+  expect(formatDate(readAs('AH 291–295'))).toMatch(/^AH 291–295 \(/);
+  expect(formatDate({ ...readAs('AH 291'), text: 'AH 1255-03-04' })).toMatch(/^AH 1255-03-04 \(/);
+});
+
 test('about and perhaps stay at the end where they were written', () => {
   expect(readAs('1279 - c. 1281').edtf).toBe('1279/1281~');
   expect(readAs('c. 1279 - c. 1281').edtf).toBe('1279~/1281~');

@@ -3,24 +3,18 @@ import { compareWords as words } from '../../words/compare.ts';
 
 /** Lays the facts of several pieces in a table, a column a piece; what differs is marked and says so. */
 export function layFacts(table: Element, pieces: readonly ComparedPiece[], onlyDiffering: boolean): void {
-  const head = element('thead', element('tr', column(words.fact), ...pieces.map(({ title }) => column(title))));
-  const rows = factRows(pieces);
-  const differing = rows.filter(({ differs }) => differs);
-  // Where nearly everything differs a mark on all of it would say nothing.
-  const isMarked = 2 * differing.length <= rows.length;
-  table.replaceChildren(
-    head,
-    element('tbody', ...(onlyDiffering ? differing : rows).map((row) => layRow(row, isMarked))),
-  );
+  const facts = element('th', forListeners(words.fact));
+  facts.setAttribute('scope', 'col');
+  const head = element('thead', element('tr', facts, ...pieces.map(({ title }) => column(title))));
+  const rows = factRows(pieces).filter(({ differs }) => differs || !onlyDiffering);
+  table.replaceChildren(head, element('tbody', ...rows.map(layRow)));
 }
 
-function layRow({ name, cells, differs }: FactRow, isMarked: boolean): HTMLElement {
+function layRow({ name, cells, differs }: FactRow): HTMLElement {
   const heading = element('th', name);
   heading.setAttribute('scope', 'row');
-  if (differs) heading.append(element('span', words.differs));
-  const row = element('tr', heading, ...cells.map((cell) => layCell(cell, differs && isMarked)));
-  row.classList.toggle('differs', differs);
-  return row;
+  if (differs) heading.append(forListeners(words.differs));
+  return element('tr', heading, ...cells.map((cell) => layCell(cell, differs)));
 }
 
 function layCell(cell: FactCell | null, isMarked: boolean): HTMLElement {
@@ -34,6 +28,13 @@ function column(text: string): HTMLElement {
   const heading = element('th', text);
   heading.setAttribute('scope', 'col');
   return heading;
+}
+
+/** Words that those who look see by the mark. */
+function forListeners(text: string): HTMLElement {
+  const said = element('span', ` ${text}`);
+  said.className = 'for-listeners';
+  return said;
 }
 
 function element(name: string, ...holds: readonly (Node | string)[]): HTMLElement {

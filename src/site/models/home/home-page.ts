@@ -62,7 +62,7 @@ const NEWEST = 12;
 const ON_SHOW = 14;
 const IN_ROW = 7;
 const WANTED = 4;
-const DRAWN = 5;
+const DRAWN = 4;
 
 export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();

@@ -134,7 +134,7 @@ function photographOf(piece: PublicPiece, pictures: FacePictures): FaceView {
     tiny: address(atLeast(across * HINT.case)),
     srcset: pictures.webp.map((made) => `${address(made)} ${made.width}w`).join(', '),
     hints: {
-      piece: `min(${Math.round(across * HINT.piece)}px, 45vw)`,
+      piece: `(max-width: 640px) 45vw, ${Math.round(across * HINT.piece)}px`,
       board: `${Math.round(across * HINT.board)}px`,
     },
     pictures: pictures.webp.map((made) => ({ src: address(made), width: made.width })),
