@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import { lstat, readdir, readFile, stat } from 'node:fs/promises';
-import { join, relative, sep } from 'node:path';
+import { join } from 'node:path';
 
 /** A file of the cabinet as it lies on the disk; `text` is null for what is not text and for what is not UTF-8. */
 export type CabinetFile = { readonly file: string; readonly text: string | null };
@@ -18,27 +18,42 @@ const SKIPPED = /(^|\/)(\.[^/]*|Thumbs\.db|desktop\.ini|README[^/]*|open-the-des
 export async function readFolder(at: string): Promise<CabinetFolder | null> {
   if (!(await isFolder(at))) return null;
   // `private` may be a link, to a disk that is locked away; what else is one is not followed (`linksIn` tells of it).
-  const linked = (await isLink(join(at, 'private'))) ? await listed(join(at, 'private')) : null;
-  const entries = await readdir(at, { recursive: true, withFileTypes: true });
+  const linked = (await isLink(join(at, 'private'))) ? listed(join(at, 'private'), 'private/') : null;
+  const entries = listedIn(at, '');
   const paths = [...entries, ...(linked ?? [])]
-    .filter((entry) => entry.isFile())
-    .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .flatMap(({ path, entry }) => (entry.isFile() ? [path] : []))
     .filter((path) => !path.startsWith(JOURNAL) && !path.split('/').some((part) => SKIPPED.test(part)))
     .sort();
   // One after the other and at once: of many small files, waiting for each takes five times the time of reading it.
   return { at, files: paths.map((file) => ({ file, text: readText(at, file) })) };
 }
 
-/** What is in a folder and below it; null when it is none, or may not be read. */
-async function listed(folder: string): Promise<readonly Dirent[] | null> {
-  return readdir(folder, { recursive: true, withFileTypes: true }).catch(() => null);
+type Listed = { readonly path: string; readonly entry: Dirent };
+
+/**
+ * What is in a folder and below it, each with `path` before its way in it; null when it is none, or may not be read. At once, for
+ * of many small folders, waiting for each takes several times the time of reading it.
+ */
+export function listed(folder: string, path = ''): readonly Listed[] | null {
+  try {
+    return listedIn(folder, path);
+  } catch {
+    return null;
+  }
+}
+
+function listedIn(folder: string, before: string): readonly Listed[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry): readonly Listed[] => {
+    const path = `${before}${entry.name}`;
+    const own = { path, entry };
+    return entry.isDirectory() ? [own, ...listedIn(join(folder, entry.name), `${path}/`)] : [own];
+  });
 }
 
 /** The links in a cabinet, by their paths; with `private`, whether what it leads to is a folder that can be read. */
 export async function linksIn(at: string): Promise<readonly { readonly file: string; readonly isFolder: boolean }[]> {
-  const links = ((await listed(at)) ?? [])
-    .filter((entry) => entry.isSymbolicLink())
-    .map((entry) => relative(at, join(entry.parentPath, entry.name)).split(sep).join('/'))
+  const links = (listed(at) ?? [])
+    .flatMap(({ path, entry }) => (entry.isSymbolicLink() ? [path] : []))
     .filter((path) => !path.split('/').some((part) => SKIPPED.test(part)));
   return Promise.all(links.sort().map(async (file) => ({ file, isFolder: await opens(join(at, file)) })));
 }

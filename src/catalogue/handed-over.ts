@@ -32,6 +32,11 @@ export function handOver(handed: HandedOver): void {
   shared[NAME] = handed;
 }
 
+/** Takes back what was given: all that was worked out of it is free to go. */
+export function takeBack(): void {
+  Reflect.deleteProperty(shared, NAME);
+}
+
 /** What the command gave. Throws a sentence when no command did. */
 export function handedOver(): HandedOver {
   const handed = shared[NAME];

@@ -25,7 +25,7 @@ export async function run(words: readonly string[], cwd: string): Promise<Run> {
   const from = performance.now();
   const child = spawn(
     process.execPath,
-    ['--disable-warning=ExperimentalWarning', '--max-semi-space-size=64', ...words],
+    ['--disable-warning=ExperimentalWarning', '--max-semi-space-size=32', '--heap-growing-percent=50', ...words],
     {
       cwd,
       env: {

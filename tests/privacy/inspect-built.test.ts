@@ -4,8 +4,10 @@ import { dirname, join, resolve } from 'node:path';
 import process from 'node:process';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { ADDRESSES } from '../../src/catalogue/addresses.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
 import { inspectAgain, inspectBuilt, joinInspections } from '../../src/privacy/inspect-built.ts';
+import { guardOf, useGuard } from '../../src/privacy/guard.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
@@ -92,8 +94,16 @@ test('two halves of a site, inspected apart, say what one inspection of it says'
   );
   const site = await built(Object.fromEntries(files));
   const whole = inspectAgain(site, records, cabinet, null);
-  const half = (at: number) => inspectAgain(site, records, cabinet, null, null, { at, of: 2 });
-  const [one, other] = [half(0), half(1)];
+  const one = inspectAgain(site, records, cabinet, null, null, { at: 0, of: 2 });
+  // Another thread is given copies, and of the cabinet's files the list of addresses alone.
+  const addresses = cabinet.files.filter((held) => held.file === ADDRESSES);
+  const sent = structuredClone({
+    records,
+    folder: { at: cabinet.at, files: addresses },
+    guard: guardOf(cabinet, records),
+  });
+  useGuard(sent.folder, sent.records, sent.guard);
+  const other = inspectAgain(site, sent.records, sent.folder, null, null, { at: 1, of: 2 });
   expect(Math.min(one.problems.length, other.problems.length)).toBeGreaterThan(0);
   expect(joinInspections([one, other])).toEqual(whole);
 });

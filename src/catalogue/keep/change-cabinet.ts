@@ -126,7 +126,7 @@ async function changeUnderLock<T>(
  * do it by themselves. Leaves alone a cabinet that is being changed, and one that may not be written to.
  */
 export async function recoverCabinet(at: string, tell: (sentence: string) => void = tellAloud): Promise<void> {
-  const isWhole = (await openEntries(at)).length === 0 && (await unfinishedIn(at)).length === 0;
+  const isWhole = (await openEntries(at)).length === 0 && unfinishedIn(at).length === 0;
   if (isWhole) sweptOnce.add(at);
   if (isWhole || (await isHeld(lockOf(at)))) return;
   const lock = { folder: lockOf(at), thing: at, wait: 0 };

@@ -12,10 +12,11 @@ import {
   unlinkSync,
   writeFileSync,
 } from 'node:fs';
-import { copyFile, link, readdir, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { copyFile, link, readFile, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 import { promisify } from 'node:util';
+import { listed } from '../files.ts';
 import { isCode, makeFolder } from './fault-sentence.ts';
 import { isRunning } from './lock-owner.ts';
 
@@ -180,19 +181,18 @@ export async function writeWhole(path: string, what: string | Uint8Array, mode: 
 }
 
 /** What processes that ended have left half-written in a folder. */
-export async function unfinishedIn(at: string): Promise<readonly string[]> {
-  const entries = await readdir(at, { recursive: true, withFileTypes: true }).catch(() => []);
-  return entries
-    .filter((entry) => entry.isFile())
-    .flatMap(({ name, parentPath }) => {
-      const writer = UNFINISHED.exec(name)?.[1];
-      return writer === undefined || isRunning(Number(writer)) ? [] : [join(parentPath, name)];
+export function unfinishedIn(at: string): readonly string[] {
+  return (listed(at) ?? [])
+    .filter(({ entry }) => entry.isFile())
+    .flatMap(({ path, entry }) => {
+      const writer = UNFINISHED.exec(entry.name)?.[1];
+      return writer === undefined || isRunning(Number(writer)) ? [] : [join(at, path)];
     });
 }
 
 /** Removes what processes that ended have left half-written in a folder, and the folders in which nothing else lies. */
 export async function sweep(at: string): Promise<void> {
-  for (const file of await unfinishedIn(at)) {
+  for (const file of unfinishedIn(at)) {
     await rm(file, { force: true });
     await removeIfEmpty(dirname(file), at);
   }

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { handOver } from '../../catalogue/handed-over.ts';
+import { handOver, takeBack } from '../../catalogue/handed-over.ts';
 import type { Problem } from '../../catalogue/problem.ts';
 import { linkPhotographs } from '../../photographs/cache/link-photographs.ts';
 import { linkTiles } from '../../photographs/render/make-tiles.ts';
@@ -45,6 +45,7 @@ async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
     const kept = second === null ? await makeAlone(work) : await makeBoth(work, second);
     // Two routes to one page, one in each half: alone the first of them makes it.
     if (kept === null) return await grow(last, { ...growing, threads: 1 });
+    takeBack();
     return { kept, ...(await inspect(work, second)) };
   } finally {
     await second?.end();
@@ -54,7 +55,8 @@ async function grow(last: LastSite | null, growing: Growing): Promise<Grown> {
 type Work = Growing & SiteWork;
 
 async function makeAlone(work: Work): Promise<Kept> {
-  handOver(work.handed);
+  // A copy: what is worked out of it lasts as long as it does.
+  handOver({ ...work.handed });
   const kept: Kept = { taken: new Set(), keys: new Map() };
   await grownOrGone(work, () => makePages(work.bundled, work.grows, takenFrom(work.last, work.into, work.grows, kept)));
   return kept;

@@ -1,7 +1,10 @@
 import { isMainThread, parentPort, Worker } from 'node:worker_threads';
+import { ADDRESSES } from '../../catalogue/addresses.ts';
 import type { CabinetFolder } from '../../catalogue/files.ts';
 import type { HandedOver } from '../../catalogue/handed-over.ts';
-import { handOver } from '../../catalogue/handed-over.ts';
+import { handOver, takeBack } from '../../catalogue/handed-over.ts';
+import { guardOf, useGuard } from '../../privacy/guard.ts';
+import type { PrivateGuard } from '../../privacy/guard.ts';
 import type { Clean, Inspection } from '../../privacy/inspect-built.ts';
 import { inspectAgain } from '../../privacy/inspect-built.ts';
 import type { Kept, LastSite } from './last-site.ts';
@@ -20,8 +23,11 @@ export type SiteWork = {
   readonly last: LastSite | null;
 };
 
+/** Half of it for another thread, which reads no text of the cabinet: its `folder` has the list of addresses alone. */
+type HalfOfSite = SiteWork & { readonly guard: PrivateGuard };
+
 /** What the second thread is asked, in this order. */
-type Asked = { readonly make: SiteWork } | { readonly inspect: Clean | null };
+type Asked = { readonly make: HalfOfSite } | { readonly inspect: Clean | null };
 type Told = { readonly told: unknown } | { readonly fault: Fault };
 type Fault = Pick<NodeJS.ErrnoException, 'name' | 'message' | 'stack' | 'code' | 'path'>;
 
@@ -52,7 +58,11 @@ export function secondThread(): SecondThread {
       worker.postMessage(asked);
     });
   return {
-    make: (work) => ask({ make: work }),
+    make: (work) => {
+      const { at, files } = work.folder;
+      const folder = { at, files: files.filter(({ file }) => file === ADDRESSES) };
+      return ask({ make: { ...work, folder, guard: guardOf(work.folder, work.handed.records) } });
+    },
     inspect: (before) => ask({ inspect: before }),
     end: () => worker.terminate(),
   };
@@ -63,7 +73,10 @@ if (!isMainThread && parentPort !== null) listen(parentPort);
 function listen(port: NonNullable<typeof parentPort>): void {
   let work: SiteWork | undefined;
   port.on('message', (asked: Asked) => {
-    if ('make' in asked) work = asked.make;
+    if ('make' in asked) {
+      work = asked.make;
+      useGuard(work.folder, work.handed.records, asked.make.guard);
+    }
     if (work === undefined) return;
     void answerTo(asked, work).then(
       (told) => {
@@ -80,6 +93,7 @@ async function makeHalf({ handed, bundled, grows, into, last }: SiteWork): Promi
   handOver({ ...handed, share: HALVES[1] });
   const kept: Kept = { taken: new Set(), keys: new Map() };
   await makePages(bundled, grows, takenFrom(last, into, grows, kept), HALVES[1]);
+  takeBack();
   return kept;
 }
 
