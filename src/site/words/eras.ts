@@ -10,7 +10,7 @@ export const erasWords = {
   withoutSays: ': made and found where none applies, or undated.',
   schemes: 'The schemes',
   schemesSay:
-    'The periods of each scheme on one line of years. Where periods of a scheme overlap they are drawn one below the other; where it has none, the line is empty.',
+    'The periods of each scheme on one line of years. Where periods of a scheme overlap, or a name has no room, they are drawn one below the other.',
   piecesBelow:
     'Below the schemes every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.',
   tableScheme: 'Scheme',
@@ -35,16 +35,15 @@ export const erasWords = {
   schemeSays: (title: string): string =>
     `The periods of “${title}”, and under them every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.`,
   pieces: 'The pieces, period by period',
-  /** How many of a piece's years fall in a period; null where they all do. A year shared by two periods is half in each. */
-  share: (share: number | null, years: number): string | null => {
-    if (share === null) return 'share of its years not known';
-    if (share === 1) return null;
-    const halves = Math.round(share * years * 2);
-    const inside = `${halves === 1 ? '' : String(Math.floor(halves / 2))}${halves % 2 === 1 ? '½' : ''}`;
-    return years === 1
-      ? 'half of its year falls in this period'
-      : `${inside} of its ${String(years)} years ${halves < 3 ? 'falls' : 'fall'} in this period`;
-  },
+  /** Of a piece in a period that does not hold all its years: where else it may belong. */
+  orElse: (others: readonly string[]): string =>
+    others.length === 0 ? 'or of years outside every period' : `or ${others.join(', or ')}`,
+  notDrawn: (count: number): string =>
+    count === 0
+      ? ''
+      : count === 1
+        ? 'One piece of other years is not drawn here and is named at the end.'
+        : `${String(count)} pieces of other years are not drawn here and are named at the end.`,
   outside: 'Outside every period',
   undated: 'Undated',
   notApplicable: 'Made elsewhere: the scheme does not apply',

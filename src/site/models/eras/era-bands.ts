@@ -3,64 +3,60 @@ import type { EraScheme } from '../../../core/eras/era-scheme.ts';
 import { barOf, lanesOf } from '../charts/time-scale.ts';
 import type { TimeBar, TimeScale } from '../charts/time-scale.ts';
 
-/** A period drawn as a band. `fits`: where its name can be written in it. */
-export type EraBand = TimeBar & {
-  readonly name: string;
-  readonly lane: number;
-  readonly fits: 'everywhere' | 'on a wide page' | 'nowhere';
-  /** The number that stands for a name for which there is no room, on a wide page and on a narrow; null where the name is written. */
-  readonly number: { readonly wide: number | null; readonly narrow: number | null };
-};
+/** A period drawn as a band, with where its name begins or ends, across in per cent: in the band, beside it, or over it where no side has room. */
+export type EraBand = TimeBar & { readonly name: string; readonly lane: number; readonly named: Named };
+type Named = { readonly x: number; readonly anchor: 'start' | 'end'; readonly isBeside: boolean };
 
-export type EraBands = { readonly title: string; readonly lanes: number; readonly bands: readonly EraBand[] };
+/** The bands of a scheme on a page of one width, those that overlap and those named beside in lanes of their own. */
+type EraLanes = { readonly lanes: number; readonly bands: readonly EraBand[] };
 
-/** The schemes of a drawing, the first at the top; names without room are numbered through all of them, a name by one number wherever it is. */
-export function allBands(schemes: readonly EraScheme[], scale: TimeScale): readonly EraBands[] {
-  const named = { wide: new Map<string, number>(), narrow: new Map<string, number>() };
-  const numberOf = (page: 'wide' | 'narrow', name: string): number => {
-    const number = named[page].get(name) ?? named[page].size + 1;
-    named[page].set(name, number);
-    return number;
-  };
-  return schemes.map((scheme) => {
-    const { bands, ...rest } = eraBands(scheme, scale);
-    const numbered = bands.map((band) => ({
-      ...band,
-      number: {
-        wide: band.fits === 'nowhere' ? numberOf('wide', band.name) : null,
-        narrow: band.fits === 'everywhere' ? null : numberOf('narrow', band.name),
-      },
-    }));
-    return { ...rest, bands: numbered };
-  });
-}
-
-type Unnumbered = Omit<EraBands, 'bands'> & { readonly bands: readonly Omit<EraBand, 'number'>[] };
+/** A scheme as it is drawn on a wide page and on a narrow one. */
+export type EraBands = { readonly title: string; readonly wide: EraLanes; readonly narrow: EraLanes };
 
 // Widths of a drawing in pixels on a wide page and a narrow, and of a letter at the size of a band's name.
 const WIDE = 1100;
-const NARROW = 300;
-const LETTER = 7;
+const NARROW = 330;
+const LETTER = 6.6;
+const AROUND = 12;
 
-/** The periods of a scheme that show on the scale; those that overlap lie in lanes of their own. */
-function eraBands(scheme: EraScheme, scale: TimeScale): Unnumbered {
+/** The schemes of a drawing, the first at the top. */
+export function allBands(schemes: readonly EraScheme[], scale: TimeScale): readonly EraBands[] {
+  return schemes.map((scheme) => ({
+    title: scheme.title,
+    wide: lanesFor(scheme, scale, WIDE),
+    narrow: lanesFor(scheme, scale, NARROW),
+  }));
+}
+
+/** The periods of a scheme that show on the scale, on a page so many pixels wide. */
+function lanesFor(scheme: EraScheme, scale: TimeScale, page: number): EraLanes {
   const drawn = scheme.periods.flatMap((period) => {
     const bar = barOf(scale, periodYears(period));
-    return bar === null ? [] : [{ name: period.name, bar }];
+    return bar === null ? [] : [{ name: period.name, bar, ...roomFor(period.name, bar, page) }];
   });
-  // A period is seen to touch the next; only a true overlap takes another lane.
+  // A period is seen to touch the next; only a true overlap, or a name beside it, takes another lane.
   const lanes = lanesOf(
-    drawn.map(({ bar }) => bar),
+    drawn.map(({ taken }) => taken),
     -Math.max(0.1, 150 / (scale.high - scale.low + 1)),
   );
   return {
-    title: scheme.title,
     lanes: Math.max(0, ...lanes.map((lane) => lane + 1)),
-    bands: drawn.map(({ name, bar }, at) => {
-      const room = name.length * LETTER + 12;
-      const [onWide, onNarrow] = [(WIDE * bar.width) / 100, (NARROW * bar.width) / 100];
-      const fits = room <= onNarrow ? 'everywhere' : room <= onWide ? 'on a wide page' : 'nowhere';
-      return { ...bar, name, lane: lanes[at] ?? 0, fits };
-    }),
+    bands: drawn.map(({ name, bar, named }, at) => ({ ...bar, name, named, lane: lanes[at] ?? 0 })),
   };
+}
+
+/** Where a name stands, and what of the width it takes with its band, in per cent. */
+function roomFor(
+  name: string,
+  { x, width }: TimeBar,
+  page: number,
+): { readonly named: Named; readonly taken: Pick<TimeBar, 'x' | 'width'> } {
+  const asked = (100 * (name.length * LETTER + AROUND)) / page;
+  const from = (at: number, isBeside: boolean): Named => ({ x: at, anchor: 'start', isBeside });
+  if (asked <= width) return { named: from(x, false), taken: { x, width } };
+  if (x + width + asked <= 100) return { named: from(x + width, true), taken: { x, width: width + asked } };
+  if (x >= asked) return { named: { x, anchor: 'end', isBeside: true }, taken: { x: x - asked, width: width + asked } };
+  const begins = Math.max(0, Math.min(x, 100 - asked));
+  const ends = Math.max(x + width, begins + asked);
+  return { named: from(begins, false), taken: { x: Math.min(x, begins), width: ends - Math.min(x, begins) } };
 }

@@ -1,7 +1,6 @@
 import { known } from '../../../catalogue/schema/fields.ts';
 import { periodYears } from '../../../core/eras/era-scheme.ts';
-import type { EraScheme } from '../../../core/eras/era-scheme.ts';
-import type { EraPlacing } from '../../../core/eras/place-in-scheme.ts';
+import type { EraScheme, Interval } from '../../../core/eras/era-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -13,6 +12,7 @@ import { allBands } from './era-bands.ts';
 import { sourceParts } from './eras-page.ts';
 import type { SchemesChart, SourcePart } from './eras-page.ts';
 import type { PageHead } from '../shared/head.ts';
+import { leadingFace } from '../shared/face.ts';
 import { isCertain, tallyOf } from '../shared/tally.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { packedBars } from '../charts/packed-bars.ts';
@@ -47,6 +47,8 @@ export type EraPage = {
   readonly appliesTo: string | null;
   readonly note: string | null;
   readonly ends: string;
+  /** What the drawing shows. */
+  readonly says: string;
   readonly chart: SchemesChart | null;
   readonly table: ChartTable;
   readonly periods: readonly PeriodShown[];
@@ -64,12 +66,13 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
   if (era === undefined) throw new Error(`There is no era scheme ${id}.`);
   const { fields, scheme } = era;
   const pieces = byYears(cabinet.listed);
+  const { chart, beyond } = chartOf(cabinet, era.scheme);
   const placed = (of: string): readonly PublicPiece[] =>
     pieces.filter((piece) => piece.eras[id]?.periods.some((period) => period.id === of));
   const periods = scheme.periods.map((period) => {
     const here = placed(period.id);
     const { shown, more } = mostShown(here);
-    const rows = shown.map((piece) => rowOf(piece, piece.eras[id], period.id));
+    const rows = shown.map((piece) => rowOf(piece, id, period.id, cabinet));
     return {
       id: period.id,
       name: period.name,
@@ -77,8 +80,7 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
       note: fields.periods.find((one) => one.id === period.id)?.note ?? null,
       count: countWords.tally(tallyOf(here, (piece) => isSurelyOf(piece, id, period.id))),
       isLong: here.length > LONG,
-      // One bar alone on its own line of years says nothing that its years do not.
-      line: here.length === 0 ? null : here.length === 1 ? withoutAxis(rows) : timeLine(rows),
+      line: here.length === 0 ? null : lineOf(rows, periodYears(period)),
       more,
       all: urls.facet('era', `${id}-${period.id}`),
     };
@@ -100,7 +102,8 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
         : erasWords.appliesTo(scheme.appliesTo.map((place) => cabinet.lists.mints[place]?.fields.name ?? place)),
     note: fields.note ?? null,
     ends: erasWords.ends[fields.ends],
-    chart: chartOf(cabinet, era.scheme),
+    says: [erasWords.schemeSays(fields.title), erasWords.notDrawn(beyond)].join(' ').trim(),
+    chart,
     table: {
       columns: [erasWords.tablePeriod, erasWords.tableYears, erasWords.tablePieces],
       rows: periods.map(({ name, years, count }) => [name, years, count]),
@@ -112,6 +115,7 @@ export function eraPage(cabinet: Cabinet, id: string): EraPage {
           as,
           name,
           pieces.filter((piece) => piece.eras[id]?.state === state),
+          cabinet.photographs,
         ),
       ),
     ],
@@ -133,19 +137,45 @@ const UNPLACED = [
   { id: 'undated', name: erasWords.undated, state: 'unknown' },
 ] as const;
 
-/** A piece in a period: how many of its years are in it, and a mark where the scheme applies only perhaps. */
-function rowOf(piece: PublicPiece, placing: EraPlacing | undefined, period: string): UndrawnRow {
-  const years = piece.years === null ? 0 : piece.years.high - piece.years.low + 1;
-  const share = erasWords.share(placing?.periods.find((one) => one.id === period)?.share ?? null, years);
-  const row = pieceRow(piece, share);
+/** A piece in a period, with where else it may belong, and a mark where the scheme applies only perhaps. */
+function rowOf(piece: PublicPiece, scheme: string, period: string, { photographs }: Cabinet): UndrawnRow {
+  const placing = piece.eras[scheme];
+  const isWhole = placing?.periods.find(({ id }) => id === period)?.share === 1;
+  const others = (placing?.periods ?? []).filter(({ id }) => id !== period).map(({ name }) => name);
+  const row = withFace(piece, photographs, isWhole ? null : erasWords.orElse(others));
   return placing?.applies === 'perhaps' ? { ...row, years: `${row.years}${erasWords.perhapsMark}` } : row;
 }
 
-function chartOf(cabinet: Cabinet, scheme: EraScheme): SchemesChart | null {
+function withFace(piece: PublicPiece, photographs: Cabinet['photographs'], note: string | null): UndrawnRow {
+  const face = photographs[piece.id] === undefined ? null : leadingFace(piece, photographs);
+  return { ...pieceRow(piece, note), face };
+}
+
+/** The pieces of a period on its own years: what runs on beyond them ends in an arrow. */
+function lineOf(rows: readonly UndrawnRow[], { low, high }: Interval): TimeLine {
+  // One bar alone on its own line of years says nothing that its years do not.
+  if (rows.length === 1) return withoutAxis(rows);
+  const ends = rows.flatMap(({ spans }) => spans.flatMap(({ span }) => [span.low, span.high])).filter(Number.isFinite);
+  const scale = scaleOver([
+    {
+      low: Number.isFinite(low) ? low : Math.min(...ends),
+      high: Number.isFinite(high) ? high : Math.max(...ends),
+    },
+  ]);
+  return (scale === null ? null : timeLine(rows, { scale })) ?? withoutAxis(rows);
+}
+
+/** On the years of the scheme's own periods; what lies beyond them is counted. */
+function chartOf(cabinet: Cabinet, scheme: EraScheme): { chart: SchemesChart | null; beyond: number } {
   const listed = cabinet.listed.filter((piece) => piece.eras[scheme.id]?.state !== 'not applicable');
-  const scale = scaleOver(listed.flatMap(({ years }) => (years === null ? [] : [years])));
-  if (scale === null) return null;
-  return { ticks: ticksOf(scale), schemes: allBands([scheme], scale), pieces: packedBars(listed, scale) };
+  const scale = scaleOver(scheme.periods.map(periodYears));
+  if (scale === null) return { chart: null, beyond: 0 };
+  const drawn = listed.filter(({ years }) => years !== null && years.high >= scale.low && years.low <= scale.high);
+  const dated = listed.filter(({ years }) => years !== null);
+  return {
+    chart: { ticks: ticksOf(scale), schemes: allBands([scheme], scale), pieces: packedBars(drawn, scale) },
+    beyond: dated.length - drawn.length,
+  };
 }
 
 /** Rows in words alone. */
@@ -154,11 +184,15 @@ function withoutAxis(rows: readonly UndrawnRow[]): TimeLine {
 }
 
 /** What no period holds; left out when there is nothing. An undated piece has a row and no bar. */
-function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): readonly PeriodShown[] {
+function unplaced(
+  id: string,
+  name: string,
+  pieces: readonly PublicPiece[],
+  photographs: Cabinet['photographs'],
+): readonly PeriodShown[] {
   if (pieces.length === 0) return [];
   const { shown, more } = mostShown(pieces);
-  const rows = shown.map((piece) => pieceRow(piece));
-  const line = (rows.length === 1 ? null : timeLine(rows)) ?? withoutAxis(rows);
+  const rows = shown.map((piece) => withFace(piece, photographs, null));
   return [
     {
       id,
@@ -167,7 +201,8 @@ function unplaced(id: string, name: string, pieces: readonly PublicPiece[]): rea
       note: null,
       count: countWords.tally(tallyOf(pieces, () => true)),
       isLong: pieces.length > LONG,
-      line,
+      // Of all times and places: an axis for them would be a diagonal.
+      line: withoutAxis(rows),
       more,
       all: urls.pieces(),
     },

@@ -33,10 +33,10 @@ const FOOT = 26;
 const MOST_HIGH = 220;
 const DENSITY_HIGH = 90;
 
-/** Schemes from the top down, each with a title and its lanes, then the pieces, then the axis. */
-export function layOutSchemes({ schemes, pieces }: SchemesChart): LaidSchemes {
+/** Schemes from the top down, each with a title and its lanes, then the pieces, then the axis, as on a wide page or a narrow. */
+export function layOutSchemes({ schemes, pieces }: SchemesChart, page: 'wide' | 'narrow'): LaidSchemes {
   let top = 0;
-  const laid = schemes.map(({ title, lanes, bands }) => {
+  const laid = schemes.map(({ title, [page]: { lanes, bands } }) => {
     const first = top + TITLE;
     top = first + lanes * BAND + AFTER;
     return { title, titleAt: first - 6, bands: bands.map((band) => ({ ...band, y: first + band.lane * BAND })) };
