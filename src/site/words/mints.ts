@@ -10,6 +10,10 @@ export const mintsWords = {
     `All ${String(count)} mints whose place is known; those close together are one dot here. ${DOTS}`,
   closeSays: (count: number): string => `The ${String(count)} mints close together, enlarged. ${DOTS}`,
   column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
+  unplaced: (names: readonly string[]): string | null =>
+    names.length === 0
+      ? null
+      : `On no map, because no place is entered for ${names.length === 1 ? 'it' : 'them'}: ${names.join('; ')}.`,
   list: 'List of mints',
   elsewhere: 'Area not recorded',
   names: 'Names',

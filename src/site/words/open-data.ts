@@ -3,8 +3,13 @@ export const openDataWords = {
   title: 'The catalogue as data',
   description:
     'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
-  lead: 'Download everything the pages show in one file, for a spreadsheet, a program or another catalogue.',
-  whole: 'The whole catalogue',
+  lead: 'All that the pages show, to take away.',
+  sheet: 'As a spreadsheet',
+  sheetSays: (count: number): string =>
+    `A table with a row for each of the ${count} pieces, which any spreadsheet program opens.`,
+  sheetDoes: 'Download the table',
+  detail: 'How the table is written',
+  whole: 'For programs and other catalogues',
   pieceByPiece: 'Piece by piece',
   pieceFiles: (count: number) => `The files of ${count === 1 ? 'one piece' : `${count} pieces`}`,
   setBySet: 'Set by set',
@@ -14,7 +19,7 @@ export const openDataWords = {
     `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
-    'The same facts as a table, one row a piece: UTF-8, commas, quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
+    'One row a piece, in UTF-8, with commas between the cells and quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
   piecesSchema: 'pieces.schema.json',
   piecesSchemaSays: 'What pieces.json may hold, field by field (JSON Schema).',
   piecesCsvMetadata: 'pieces.csv-metadata.json',
@@ -39,7 +44,7 @@ export const openDataWords = {
   computedSays: [
     [
       'dating',
-      'Earliest and latest year, counted as astronomers count: 0 is 1 BC, −1 is 2 BC. “open” is a bound left open, null one that is not known.',
+      'The earliest and the latest year. Years BC are counted as astronomers do: 0 is 1 BC, −1 is 2 BC. “open” stands where a date has no end, null where an end is not known.',
     ],
     [
       'eras',

@@ -3,6 +3,7 @@ export const worksWords = {
   description:
     'The books that this cabinet cites for its pieces, sets, exhibits and lists, and what each is cited for.',
   lead: 'The books cited for the pieces, the sets and the exhibits, with the numbers cited from each, in the order of the book. The sources of the standards and other lists come last.',
+  jump: 'By the first letter of the author',
   none: 'No work is cited yet.',
   cited: (count: number): string => (count === 1 ? 'Cited for 1 piece' : `Cited for ${String(count)} pieces`),
   citedFrom: (book: string): string => `Cited from ${book}`,

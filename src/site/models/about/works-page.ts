@@ -7,7 +7,7 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { ticketWords } from '../../words/ticket.ts';
 import { worksWords } from '../../words/works.ts';
-import { filedUnder } from '../shared/gather.ts';
+import { filedUnder, gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
@@ -36,6 +36,8 @@ export type WorkShown = {
 
 export type WorksPage = {
   readonly head: PageHead;
+  /** To the first book under each letter of the list. */
+  readonly letters: readonly Link[];
   readonly works: readonly WorkShown[];
   /** Cited for no piece, set or exhibit. */
   readonly behind: readonly WorkShown[];
@@ -96,15 +98,23 @@ export function citationsPage(cabinet: Cabinet, id: string, page: number): Citat
 
 export function worksPage(cabinet: Cabinet): WorksPage {
   const { title, description } = worksWords;
-  const works = Object.values(cabinet.lists.works)
-    .toSorted((a, b) => (sortedUnder(a.fields) < sortedUnder(b.fields) ? -1 : 1))
-    .map((work) => workShown(cabinet, work));
+  const ordered = Object.values(cabinet.lists.works).toSorted((a, b) =>
+    sortedUnder(a.fields) < sortedUnder(b.fields) ? -1 : 1,
+  );
+  const works = ordered.map((work) => workShown(cabinet, work));
   const isCited = ({ pieces, alsoIn }: WorkShown): boolean => pieces.length + alsoIn.length > 0;
   return {
     head: { title, description, here: urls.works() },
+    letters: lettersOf(ordered.filter((_, at) => works[at] !== undefined && isCited(works[at]))),
     works: works.filter(isCited),
     behind: works.filter((work) => !isCited(work)),
   };
+}
+
+function lettersOf(works: readonly Work[]): readonly Link[] {
+  return gather(works, ({ fields }) => sortedUnder(fields).charAt(0).toUpperCase()).flatMap(({ key, all }) =>
+    all.slice(0, 1).map(({ id }) => ({ name: key, href: urls.work(id) })),
+  );
 }
 
 function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {

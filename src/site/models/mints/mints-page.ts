@@ -8,12 +8,13 @@ import { countWords } from '../../words/counts.ts';
 import { mintsWords } from '../../words/mints.ts';
 import type { ChartTable } from '../charts/chart.ts';
 import { filedUnder, gather } from '../shared/gather.ts';
+import { faceOf, leadingFace } from '../shared/face.ts';
 import { isCertain, tallyOf } from '../shared/tally.ts';
 import type { PageHead } from '../shared/head.ts';
 import { clustersOf } from './map/clusters.ts';
 import { mintMap } from './map/mint-map.ts';
 import type { MintMap, Sited } from './map/mint-map.ts';
-import type { Link } from '../sets/place-shown.ts';
+import type { TimeLine, TimeRow } from '../charts/timed.ts';
 import { byYears } from '../charts/years.ts';
 
 export type MapShown = { readonly says: string; readonly map: MintMap; readonly table: ChartTable };
@@ -22,9 +23,11 @@ export type MintsPage = {
   readonly head: PageHead;
   readonly wide: MapShown | null;
   readonly close: readonly MapShown[];
+  /** Those that are on no map; null where all are. */
+  readonly unplaced: string | null;
   readonly areas: readonly {
     readonly area: string;
-    readonly mints: readonly (Link & { readonly pieces: string; readonly otherNames: string })[];
+    readonly mints: TimeLine;
   }[];
 };
 
@@ -55,6 +58,9 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
     close: close
       .map((group) => mapOf(group, group, mintsWords.closeSays(group.length), CLOSE_MAP))
       .filter((shown) => shown !== null),
+    unplaced: mintsWords.unplaced(
+      mints.flatMap(({ fields }) => (fields.coordinates === undefined ? [fields.name] : [])),
+    ),
     areas: gather(mints, ({ fields }) => countryOf(fields.area))
       .toSorted(
         (a, b) =>
@@ -63,13 +69,23 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
       )
       .map(({ key, all }) => ({
         area: key,
-        mints: all.map((mint) => ({
-          href: urls.mint(mint.id),
-          name: mint.fields.name,
-          pieces: countWords.tally(tallyOfMint(cabinet, mint.id)),
-          otherNames: otherNames(mint),
-        })),
+        mints: { ticks: [], behind: [], rows: all.map((mint) => mintRow(mint, cabinet)) },
       })),
+  };
+}
+
+/** A mint in the list, with a piece of it that shows its reverse, where the mint is named. */
+function mintRow(mint: Mint, cabinet: Cabinet): TimeRow {
+  const pictured = piecesOfMint(cabinet, mint.id).filter(({ id }) => cabinet.photographs[id] !== undefined);
+  const seen = pictured.find((piece) => isCertain(piece, 'mint')) ?? pictured[0];
+  const reverse = seen === undefined ? null : faceOf(seen, 'reverse', cabinet.photographs);
+  return {
+    href: urls.mint(mint.id),
+    name: mint.fields.name,
+    years: otherNames(mint),
+    note: countWords.tally(tallyOfMint(cabinet, mint.id)),
+    face: seen === undefined || reverse?.shown === 'photograph' ? reverse : leadingFace(seen, cabinet.photographs),
+    bars: [],
   };
 }
 

@@ -10,6 +10,8 @@ export type OpenFile = { readonly name: string; readonly href: string; readonly 
 /** The page that says which files there are and on what terms. */
 export type OpenData = {
   readonly head: PageHead;
+  /** The table, which asks for no program of one's own. */
+  readonly sheet: OpenFile;
   readonly files: readonly OpenFile[];
   readonly sets: readonly { readonly title: string; readonly file: string; readonly href: string }[];
   /** Where the files of a piece are, when there are more pieces than a page can name; `pieces` is empty then. */
@@ -34,9 +36,9 @@ export function openData(cabinet: Cabinet): OpenData {
   const pictured = new Set(withManifest(cabinet).map(({ id }) => id));
   return {
     head: { title: w.title, description: w.description, here: urls.data() },
+    sheet: { name: w.piecesCsv, href: urls.piecesCsv(), says: w.sheetSays(cabinet.listed.length) },
     files: [
       { name: w.piecesJson, href: urls.piecesJson(), says: w.piecesJsonSays(cabinet.listed.length) },
-      { name: w.piecesCsv, href: urls.piecesCsv(), says: w.piecesCsvSays },
       { name: w.piecesSchema, href: urls.piecesSchema(), says: w.piecesSchemaSays },
       { name: w.piecesCsvMetadata, href: urls.piecesCsvMetadata(), says: w.piecesCsvMetadataSays },
       { name: w.linkedWhole, href: urls.linkedWhole(), says: w.linkedWholeSays },

@@ -1,5 +1,6 @@
 import { geoEqualEarth, geoMercator, geoPath } from 'd3-geo';
 import type { GeoProjection } from 'd3-geo';
+import { widthOfText } from '../../../../core/cases/typeset-text.ts';
 import type { Count } from '../../../../core/sets/set-state.ts';
 import type { OnEarth } from './clusters.ts';
 import { landWithin, wideLandOf } from './land.ts';
@@ -155,7 +156,7 @@ function heightFor(mints: readonly Sited[], shape: GeoProjection, width: number)
   shape.fitWidth(width, cornersOf(mints));
   const bounds = geoPath(shape).bounds(cornersOf(mints));
   const asked = bounds[1][1] - bounds[0][1];
-  return Math.round(Math.min(width * 1.35, Math.max(width * 0.5, asked)));
+  return Math.round(Math.min(width * 1.35, Math.max(width * 0.36, asked)));
 }
 
 function tenth(value: number): number {
@@ -201,11 +202,19 @@ export function placeLabels(dots: readonly Dot[], frame: Frame): readonly Placed
   });
 }
 
+/** How wide letters of the reading face are, in ems: in all, and one of them about. */
+function emsOf(text: string): number {
+  return widthOfText(text, POINTS_PER_INCH) / MILLIMETRES_PER_INCH;
+}
+const USUAL_LETTER = 0.42;
+const POINTS_PER_INCH = 72;
+const MILLIMETRES_PER_INCH = 25.4;
+
 function choicesOf(
   { x, y, name, r = USUAL }: Dot,
   { letter, line }: Frame,
 ): readonly { label: PlacedLabel; box: Box }[] {
-  const width = name.length * letter;
+  const width = (letter / USUAL_LETTER) * emsOf(name);
   const at = (anchor: 'start' | 'middle' | 'end', dx: number, dy: number): { label: PlacedLabel; box: Box } => {
     const from = anchor === 'start' ? x + dx : anchor === 'end' ? x + dx - width : x + dx - width / 2;
     const base = y + dy;
