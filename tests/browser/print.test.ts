@@ -70,7 +70,8 @@ const longest = (stretches: readonly (readonly [number, number])[]): number =>
   Math.max(...stretches.map(([from, to]) => to - from));
 
 /** A text as paper has it: single spaces, and the apostrophes of a book where a word goes on behind them. */
-const asPrinted = (text: string): string => text.replace(/\s+/g, ' ').replace(/(?<=\p{Ll})'(?=\p{Ll})/gu, '’');
+const asPrinted = (text: string): string =>
+  text.replace(/\s+/g, ' ').replace(/(?<=\p{Ll}|\p{Lu}{2})'(?=\p{Ll})/gu, '’');
 
 describe('the forms, printed', () => {
   // A4: 210 × 297 mm (ISO 216) = 595.28 × 841.89 pt. Letter: 8½ × 11 in = 612 × 792 pt.
@@ -145,7 +146,7 @@ describe('the forms, printed', () => {
     for (const sheet of sheetsNamed(named, /^Labels/)) {
       const foot = named.across[sheet - 1] === true ? 210 : 297;
       const words = (await wordsOf(named, sheet)).filter(({ top }) => top > TOP - 1 && top < foot - 17);
-      expect(words.length).toBeGreaterThan(20);
+      expect(words.length).toBeGreaterThan(5);
       for (const { text, left, right } of words) {
         const cell = Math.floor((left - LEFT) / (wide + 9)) * (wide + 9) + LEFT;
         expect(left, text).toBeGreaterThan(cell + 3 - TOLERANCE);

@@ -9,7 +9,10 @@ type Element = DefaultTreeAdapterTypes.Element;
 
 let html = '';
 let elements: readonly Element[] = [];
+/** How many pieces its file names. */
+let shown = 0;
 beforeAll(async () => {
+  shown = (await readFile('content/exhibits/struck-in-york/exhibit.md', 'utf8')).match(/^ +- piece: /gmu)?.length ?? 0;
   html = await readFile('dist/exhibits/struck-in-york/index.html', 'utf8');
   elements = elementsOf(parse(html));
 });
@@ -50,7 +53,7 @@ test('its contents lead to every case and every group, in the order of the page'
 
 test('each of its pieces lies there with its label, its name and the way to its page', () => {
   const pieces = elements.filter((one) => one.tagName === 'a' && /^\/pieces\/[a-z0-9-]+\/$/.test(valueOf(one, 'href')));
-  expect(new Set(pieces.map((one) => valueOf(one, 'href'))).size).toBe(34);
+  expect(new Set(pieces.map((one) => valueOf(one, 'href'))).size).toBe(shown);
   for (const text of ['B and a key, for Archbishop Booth and St\u00a0Peter', 'Penny of Edward\u00a0IV'])
     expect(html.includes(text), text).toBe(true);
 });
@@ -65,10 +68,10 @@ test('it is linked data of a collection, with its pieces in order and the keeper
     '@id': 'https://example.org/exhibits/struck-in-york/',
     name: 'York and its money',
     creditText: 'Hester Layerthorpe',
-    collectionSize: 34,
+    collectionSize: shown,
     isPartOf: { '@type': 'Collection', '@id': 'https://example.org/' },
   });
-  expect(linked.hasPart).toHaveLength(34);
+  expect(linked.hasPart).toHaveLength(shown);
   expect(linked.hasPart[0]).toMatchObject({
     '@type': 'VisualArtwork',
     '@id': 'https://example.org/pieces/severus-denarius/',

@@ -11,8 +11,8 @@ const TOGETHER = [
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
 ] as const;
 
-/** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `Henry VIII's`, `won't`. The sign of a legend, `R'`, is another. */
-const APOSTROPHE = /(?<=\p{Ll}|(?<!\p{L})[IVX]{1,5})'(?=(?:s|t|d|m|ll|re|ve)(?!\p{L}))/gu;
+/** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `RIC's`, `Edward I's`, `won't`. The sign of a legend, `R'`, is another. */
+const APOSTROPHE = /(?<=\p{Ll})'(?=(?:s|t|d|m|ll|re|ve)(?!\p{L}))|(?<=\p{Lu}{2}|(?<!\p{L})[IVX])'(?=s(?!\p{L}))/gu;
 
 /** The same of several: `few kings' coins`; unless single marks may quote something in the text. */
 const OF_SEVERAL = /(?<=\p{Ll}s)'(?= \p{Ll})/gu;

@@ -22,6 +22,7 @@ const UNTIED = [
 const APOSTROPHES = [
   ["King Henry's penny, and I can't say whose", 'King Henry’s penny, and I can’t say whose'],
   ["They are signed, which few kings' coins are", 'They are signed, which few kings’ coins are'],
+  ["Roman numbers are RIC's", 'Roman numbers are RIC’s'],
   ["Groat in Henry VIII's name, Edward I's mint", 'Groat in Henry VIII’s name, Edward I’s mint'],
   ["the mark 'of kings' stands there", "the mark 'of kings' stands there"],
   ["EDW R' ANGL' DNS hYB'", "EDW R' ANGL' DNS hYB'"],

@@ -107,8 +107,8 @@ export function exhibitPage(cabinet: Cabinet, exhibit: Exhibit): ExhibitPage {
       { id: 'books', heading: exhibitWords.bibliography, books: bibliography.map(bookView) },
       { id: 'further', heading: exhibitWords.furtherReading, books: furtherReading.map(bookView) },
     ].filter(({ books }) => books.length > 0),
-    research,
-    acknowledgements,
+    research: research === null ? null : tied(research),
+    acknowledgements: acknowledgements === null ? null : tied(acknowledgements),
     cite: exhibitCitation(shown, cabinet),
     forms: [
       {
@@ -227,5 +227,5 @@ function isIn(weight: string, label: string): boolean {
 }
 
 function bookView(work: Work): BookView {
-  return { href: urls.work(work.id), line: workLine(work) };
+  return { href: urls.work(work.id), line: workLine(work).map((run) => ({ ...run, text: tied(run.text) })) };
 }
