@@ -38,32 +38,55 @@ async function visit(
 
 const says = (page: Page): Promise<string | null> => page.textContent('[data-says]');
 const asked = (page: Page): Promise<string | null> => page.textContent('[data-ask] h2');
-const remaining = (page: Page): Promise<string> => page.innerText('[data-remaining] .candidates');
+/** The types whose wells are not empty yet, each with what is said under it. */
+const remaining = async (page: Page): Promise<readonly string[]> =>
+  (await page.locator('[data-type]:not([data-out])').allInnerTexts()).map((text) => text.replaceAll(/\s+/g, ' '));
+async function strict(page: Page): Promise<void> {
+  await page.getByText('How the answers are weighed').click();
+  await page.getByText('Every answer is certain').click();
+}
 const focused = (page: Page): Promise<boolean> =>
   page.evaluate(() => document.activeElement?.closest('[data-ask]') !== null);
 
 describe('the key in the browser', () => {
+  // What is read first is the town (common practice of cataloguers); the crown is what wears off first.
   test('is answered with the keyboard alone, the next question being under the hand', async () => {
     await visit('', async (page) => {
-      expect(await says(page)).toMatch(/^32 types/);
-      for (const want of ['The crown', 'Drapery at the neck']) {
-        expect(await asked(page)).toBe(want);
-        const label = want === 'The crown' ? /^pearls/ : /^a segment/;
-        const line = page.locator('[data-ask] .states li').filter({ hasText: label });
-        if (want === 'The crown') await page.focus('[data-ask] input');
-        expect(await focused(page)).toBe(true);
-        while (!(await line.locator('input:focus').count())) await page.keyboard.press('Tab');
-        await page.keyboard.press('Space');
-        await page.keyboard.press('Enter');
-      }
+      expect(await says(page)).toMatch(/^31 types/);
+      expect(await asked(page)).toMatch(/^The town on the reverse/);
+      const before = await remaining(page);
+      await page.focus('[data-ask] input');
+      const line = page.locator('[data-ask] .states li').filter({ hasText: /^York/ });
+      while (!(await line.locator('input:focus').count())) await page.keyboard.press('Tab');
+      await page.keyboard.press('Space');
+      await page.keyboard.press('Enter');
+      expect(page.url()).toContain('#town=york');
+      expect(await asked(page)).not.toMatch(/^The town/);
+      expect(await focused(page)).toBe(true);
+      // The Foxes' list of mints has no York in classes 1, 4, 5, 7, 8 and 10.
+      const left = await remaining(page);
+      expect(left.length).toBeLessThan(before.length / 2);
+      expect(left.join(' ')).not.toMatch(/Class (?:1|4|5|7|8|10)[a-z]/);
+    });
+  });
+
+  test('shows each answer, and the piece that is left, in pictures', async () => {
+    await visit('#crown=pearls', async (page) => {
+      await page.locator('[data-remaining] .differences li').first().getByText('Answer this').click();
+      expect(await asked(page)).toMatch(/^Drapery at the neck/);
+      // Seven draperies are drawn, and each drawing is there.
+      const boxes = await page
+        .locator('[data-ask] .states .drawn use')
+        .evaluateAll((uses) => uses.map((use) => (use as SVGGraphicsElement).getBBox().width));
+      expect(boxes).toHaveLength(7);
+      expect(boxes.every((width) => width > 10)).toBe(true);
+      await page.getByLabel('a segment of a circle').check();
+      await page.click('[data-ask] .go');
       // The table says pearls and a segment of class 3b alone.
       expect(await says(page)).toMatch(/^Most likely Class 3b\./);
-      expect(await focused(page)).toBe(true);
-      expect(page.url()).toContain('#crown=pearls&drapery=segment');
-      const picture = page.locator('[data-remaining] .candidates li').first().locator('img');
+      const picture = page.locator('[data-likeliest] img');
       await picture.scrollIntoViewIfNeeded();
       await expect.poll(() => picture.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBeGreaterThan(50);
-      expect(await picture.getAttribute('alt')).toContain('class 3b');
     });
   });
 
@@ -77,49 +100,51 @@ describe('the key in the browser', () => {
       ]);
       const whole = await remaining(page);
       await answers.first().getByText('Take back').click();
-      expect(await remaining(page)).not.toBe(whole);
+      expect(await remaining(page)).not.toEqual(whole);
       // Given again, last now, the crown leads to the same place; a second state may be ticked with it.
       await page.click('[data-ask] summary');
       await page.locator('[data-ask] details').getByText('The letter N').click();
-      expect(await asked(page)).toBe('The letter N');
+      expect(await asked(page)).toMatch(/^The letter N/);
       await answers.last().getByText('Change').click();
       await page.getByText('Leave it as it was').click();
-      expect(await asked(page)).toBe('The crown');
+      expect(await asked(page)).toMatch(/^The town/);
+      await page.click('[data-ask] summary');
+      await page.locator('[data-ask] details').getByText('The crown', { exact: true }).click();
       await page.click('[data-ask] .go');
       expect(await page.textContent('[role="alert"]')).toMatch(/Tick at least one/);
       await page.getByLabel('pearls on the points').check();
       await page.click('[data-ask] .go');
-      expect(await remaining(page)).toBe(whole);
+      expect(await remaining(page)).toEqual(whole);
       await answers.last().getByText('Change').click();
       await page.getByLabel('a plain band').check();
       await page.click('[data-ask] .go');
       expect(page.url()).toMatch(/crown=plain-band%2Fpearls/);
       const before = await remaining(page);
-      await page.locator('[data-remaining] .candidates a').first().click();
+      await page.locator('[data-type="lc-3b"] a').click();
       await page.waitForURL('**/lc-3b/');
       await page.goBack();
       await page.waitForSelector('[data-answered] li');
-      expect(await remaining(page)).toBe(before);
+      expect(await remaining(page)).toEqual(before);
       await page.getByText('Begin again').click();
-      expect(await says(page)).toMatch(/^32 types/);
+      expect(await says(page)).toMatch(/^31 types/);
     });
   });
 
   test('says when nothing fits, leaves nothing in the strict manner, and tells two candidates from each other', async () => {
     await visit('#name=edwa&breast=rose&crown=plain-band&letter-n=pot-hook', async (page) => {
       expect(await says(page)).toMatch(/^Probably not in this list/);
-      await page.getByText('Strict').click();
+      await strict(page);
       expect(await says(page)).toMatch(/^Every type is excluded/);
     });
     await visit('#crown=pearls', async (page) => {
-      await page.getByText('Strict').click();
+      await strict(page);
       const rows = page.locator('[data-remaining] .differences li');
       expect(await rows.allInnerTexts()).toEqual([
-        expect.stringMatching(/^Drapery at the neck: .*hooked ends in Class 3a, a segment of a circle in Class 3b\./s),
+        expect.stringMatching(/^Drapery at the neck.*Class 3a: .*hooked ends.*Class 3b: a segment of a circle/s),
         expect.stringMatching(/^The town/),
       ]);
       await rows.first().getByText('Answer this').click();
-      expect(await asked(page)).toBe('Drapery at the neck');
+      expect(await asked(page)).toMatch(/^Drapery at the neck/);
       await page.getByText('I cannot tell').click();
       expect(await page.locator('[data-answered] li').last().innerText()).toContain('could not be told');
     });
@@ -152,13 +177,15 @@ describe('the key in the browser', () => {
     );
   });
 
-  test('is a table of the characters where no script runs', async () => {
+  test('is a board and a table of the marks, with their drawings, where no script runs', async () => {
     await visit(
       '',
       async (page) => {
-        expect(await page.isVisible('identify-piece')).toBe(false);
+        expect(await page.isVisible('[data-ask]')).toBe(false);
+        expect(await page.isVisible('[data-type="lc-3a"] .drawn')).toBe(true);
         const row = page.locator('table tbody tr').filter({ hasText: 'Class 3b' });
         expect(await row.innerText()).toMatch(/pearls.*a segment of a circle/s);
+        expect(await row.locator('.drawn').count()).toBeGreaterThan(5);
       },
       { javaScriptEnabled: false },
     );

@@ -4,10 +4,11 @@ import { identify, sureBroader } from '../../core/types/key/identify.ts';
 import type { Identification } from '../../core/types/key/identify.ts';
 import type { KeyFile } from '../models/types/key-page.ts';
 import { typesWords } from '../words/types.ts';
-import { button, CANNOT_TELL, element, labelOf, likely, likelyBroader, openKey } from './identify/open-key.ts';
+import { button, CANNOT_TELL, element, labelOf, left, likely, likelyBroader, openKey } from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
 import { candidateList, differenceView } from './identify/remaining.ts';
+import { markWells } from './identify/wells.ts';
 import { readJson } from './read-json.ts';
 
 const words = typesWords.ask;
@@ -35,7 +36,7 @@ class IdentifyPiece extends HTMLElement {
 
   async #load(): Promise<void> {
     const from = new URL(this.dataset['from'] ?? '', location.href).href;
-    this.hidden = false;
+    for (const part of this.querySelectorAll<HTMLElement>('[data-waits-for-key]')) part.hidden = false;
     try {
       const file = (await readJson(from)) as KeyFile;
       this.#open = openKey(file, from);
@@ -129,25 +130,24 @@ class IdentifyPiece extends HTMLElement {
     ].join(' ');
     this.#showQuestion(found);
     this.#showAnswers();
-    const faces = this.querySelector<HTMLTemplateElement>('template');
-    const difference =
-      answers.size === 0
-        ? null
-        : differenceView(
-            open,
-            found,
-            this.#other,
-            (other) => {
-              this.#other = other;
-              this.#render();
-              this.#part('remaining').querySelector<HTMLElement>('h3')?.focus();
-            },
-            (id) => this.#ask(id),
-          );
+    const hasBoard = this.querySelector('[data-type]') !== null;
+    markWells(this, open, found, answers.size);
     this.#part('remaining').replaceChildren(
-      ...candidateList(open, found, answers.size, faces),
-      ...(difference === null ? [] : [difference]),
+      ...(hasBoard ? [] : candidateList(open, found, answers.size)),
+      ...this.#difference(open, found, answers.size),
     );
+  }
+
+  /** How the likeliest and another type differ; nothing before anything is answered. */
+  #difference(open: OpenKey, found: Identification, answers: number): readonly HTMLElement[] {
+    if (answers === 0) return [];
+    const choose = (other: string): void => {
+      this.#other = other;
+      this.#render();
+      this.#part('remaining').querySelector<HTMLElement>('h3')?.focus();
+    };
+    const view = differenceView(open, found, this.#other, choose, (id) => this.#ask(id));
+    return view === null ? [] : [view];
   }
 
   /** Where the answers lead, in a sentence. */
@@ -158,13 +158,13 @@ class IdentifyPiece extends HTMLElement {
     if (found.outside && !found.untold && found.unshown.length > 0) return words.notShown(this.#asked(found.unshown));
     if (found.outside) return (found.untold ? words.untold : words.outside)(labelOf(open, first.id));
     if (found.stop === 'sure') return found.leading.length > 1 ? words.together(leading) : words.found(leading);
-    if (answers === 0) return words.begin(open.file.types.length);
+    if (answers === 0) return words.begin(open.file.types.filter(({ outside }) => outside !== true).length);
     const alike = likely(found).filter(({ probability }) => first.probability - probability < 1e-6);
     const names =
       alike.length > MOST_NAMED
         ? words.severalTypes(alike.length)
         : alike.map(({ id }) => labelOf(open, id)).join(typesWords.or);
-    return words.soFar(names, words.share(first.probability), alike.length > 1, likely(found).length);
+    return words.soFar(names, words.share(first.probability), alike.length > 1, left(found).length);
   }
 
   /** What there is to say besides: the class is sure though the type is not, and answers that fit nothing. */
@@ -193,8 +193,10 @@ class IdentifyPiece extends HTMLElement {
     }
     const { id } = character;
     const gain = found.questions.find((each) => each.character === id)?.gain ?? null;
+    const order = [...this.#said.keys()].indexOf(id);
+    const at = order === -1 ? this.#said.size + 1 : order + 1;
     const form = questionForm(
-      { character, names: this.#names(id), given: this.#said.get(id), gain },
+      { character, names: this.#names(id), given: this.#said.get(id), gain, at },
       (text) => this.#settle(id, text),
       () => this.#ask(null),
     );

@@ -86,7 +86,11 @@ export const typesWords = {
   allTypes: (count: number): string =>
     count === 1 ? 'It is among the types of the series.' : `All ${String(count)} are among the types of the series.`,
   key: 'Identify a piece',
-  keyLead: 'Which type is the piece before you? Answer what you can see; what you cannot tell, leave.',
+  keyLead: 'Which type is the piece before you?',
+  /** `on the reverse`; null where it is not said. */
+  onFace: (face: string | null): string | null => (face === null ? null : `on the ${face}`),
+  keyBoard: 'The types of the key',
+  keyBoardSays: 'A well for each type. With each answer those that it speaks against grow empty.',
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
@@ -151,7 +155,7 @@ export const typesWords = {
     begin: (types: number): string => `${String(types)} types are possible.`,
     allAlike: 'All are equally likely until something is answered.',
     soFar: (labels: string, share: string, isEach: boolean, count: number): string =>
-      `Likeliest so far: ${labels} (${share}${isEach ? ' each' : ''}).${count === 1 ? '' : ` ${String(count)} types remain likely.`}`,
+      `Likeliest so far: ${labels} (${share}${isEach ? ' each' : ''}).${count === 1 ? '' : ` ${String(count)} types are left.`}`,
     severalTypes: (count: number): string => `${String(count)} types alike`,
     found: (label: string): string => `Most likely ${label}. Compare its page with the piece before you write it down.`,
     together: (labels: string): string => `Most likely ${labels}: no mark in this key separates them.`,
@@ -166,13 +170,14 @@ export const typesWords = {
     takenTogether: 'Taken together:',
     untold: (label: string): string =>
       `Nothing in this list fits. ${label} is left only because the series says nothing of what was answered.`,
-    nothingLeft: 'Every type is excluded by some answer. Take one back, or untick “Strict”.',
+    nothingLeft: 'Every type is excluded by some answer. Take one back, or untick “Every answer is certain”.',
     sureEnough: 'There is enough to tell',
     nothingMore: 'No further question would tell much',
     why: (bits: number, seen: string): string =>
       `The answer usually leaves ${leftOf(2 ** -bits)} of what is still possible${seen}.`,
     seen: (share: number): string =>
       `; by the list’s own estimate it can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
+    number: (at: number): string => `Question ${String(at)}`,
     cannotTell: 'I cannot tell',
     couldNotTell: 'could not be told',
     answer: 'Answer',
@@ -185,7 +190,9 @@ export const typesWords = {
     change: 'Change',
     takeBack: 'Take back',
     restart: 'Begin again',
-    remaining: 'Still possible',
+    remaining: 'What is left',
+    unlikely: 'no longer likely',
+    speaksAgainst: (labels: readonly string[]): string => `against it: ${labels.map(lowered).join(', ')}`,
     share: (probability: number): string =>
       probability >= 0.995
         ? 'over 99 %'
@@ -196,10 +203,11 @@ export const typesWords = {
       const all = of === 1 ? 'the answer' : of === 2 ? 'both answers' : `all ${String(of)} answers`;
       return against.length === 0 ? `Agrees with ${all}.` : `Speaks against it: ${against.join(', ')}.`;
     },
-    strict: 'Strict: exclude a type that disagrees with any answer',
+    strict: 'Every answer is certain: one that speaks against a type excludes it',
+    weighing: 'How the answers are weighed',
     rarity: 'Commoner types count for more, by their published rarity',
     greedy:
-      'The next question is always the one that tells most by itself. Any answer may be a mistake, so a type that disagrees becomes less likely and is not excluded.',
+      'What comes next is what tells most by itself, by how often it can be seen at all and how surely it is read. Any answer may be a mistake, so a type that one answer speaks against becomes less likely and is not excluded.',
     differ: (one: string, other: string): string => `How ${one} and ${other} differ`,
     differBy: (one: string, shown: string, other: string, others: string): string =>
       `${shown} in ${one}, ${others} in ${other}.`,

@@ -49,8 +49,24 @@ export function likelyBroader(
 }
 
 /** The candidates worth showing: the likeliest, and those that have a chance to speak of. */
-export function likely({ candidates }: Identification): Identification['candidates'] {
-  return candidates.filter(({ probability }, at) => at < MOST && (at === 0 || probability >= LEAST));
+export function likely(found: Identification): Identification['candidates'] {
+  return left(found).slice(0, MOST);
+}
+
+/** The types that still have a chance to speak of, the likeliest first. */
+export function left({ candidates }: Identification): Identification['candidates'] {
+  return candidates.filter(({ probability }, at) => at === 0 || probability >= LEAST);
+}
+
+/** A drawing of the page, which stands next to its words. */
+export function drawn(id: string): SVGElement {
+  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  svg.setAttribute('class', 'drawn');
+  svg.setAttribute('aria-hidden', 'true');
+  const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
+  use.setAttribute('href', `#${id}`);
+  svg.append(use);
+  return svg;
 }
 
 /** An element with its words, and a class. */

@@ -1,7 +1,7 @@
 import { NOTHING } from '../../../core/types/key/key.ts';
 import { typesWords } from '../../words/types.ts';
 import type { KeyCharacter } from './open-key.ts';
-import { button, CANNOT_TELL, element } from './open-key.ts';
+import { button, CANNOT_TELL, drawn, element } from './open-key.ts';
 
 const words = typesWords.ask;
 
@@ -11,6 +11,8 @@ export type Asked = {
   readonly names: readonly string[];
   readonly given: string | undefined;
   readonly gain: number | null;
+  /** Which question it is, from 1. */
+  readonly at: number;
 };
 
 /**
@@ -27,8 +29,10 @@ export function questionForm(
   form.noValidate = true;
   const field = document.createElement('fieldset');
   const legend = document.createElement('legend');
-  legend.append(element('h2', character.label));
-  field.append(legend);
+  const heading = element('h2', character.label);
+  if (character.on !== null) heading.append(' ', element('span', character.on, 'on'));
+  legend.append(heading);
+  field.append(legend, element('p', words.number(asked.at), 'number plain'));
   if (character.look !== null) field.append(element('p', character.look, 'look'));
   const read = character.kind === 'states' ? stateBoxes(field, asked) : writtenAnswer(field, asked);
   const problem = element('p', '', 'problem');
@@ -57,13 +61,14 @@ export function questionForm(
 function stateBoxes(field: HTMLElement, { character, names, given }: Asked): () => string {
   field.append(element('p', words.several, 'plain quiet'));
   const before = new Set(given?.split('/'));
-  const list = element('ul', '', 'states');
+  const list = element('ul', '', Object.keys(character.drawn).length === 0 ? 'states' : 'states pictured');
   const boxes = names.map((name) => {
     const box = document.createElement('input');
     box.type = 'checkbox';
     box.checked = before.has(name);
     const label = element('label');
-    label.append(box, element('span', stateLabel(character, name)));
+    const drawing = character.drawn[name];
+    label.append(box, ...(drawing === undefined ? [] : [drawn(drawing)]), element('span', stateLabel(character, name)));
     const line = document.createElement('li');
     line.append(label);
     list.append(line);

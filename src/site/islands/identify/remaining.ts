@@ -1,30 +1,23 @@
 import type { Candidate, Identification } from '../../../core/types/key/identify.ts';
 import { separations } from '../../../core/types/key/separations.ts';
-import type { KeyFile } from '../../models/types/key-page.ts';
 import { typesWords } from '../../words/types.ts';
-import { layFace } from '../lay-found.ts';
-import { button, element, labelOf, likely, likelyBroader } from './open-key.ts';
+import { button, drawn, element, labelOf, likely, likelyBroader } from './open-key.ts';
 import type { OpenKey } from './open-key.ts';
 
 const words = typesWords.ask;
 
-/** The likeliest types in their order, each with how well it agrees and the cabinet's own pieces of it. */
-export function candidateList(
-  open: OpenKey,
-  found: Identification,
-  answers: number,
-  faces: HTMLTemplateElement | null,
-): readonly HTMLElement[] {
+/** The likeliest types in their order, each with how well it agrees: for a series of too many types for a board. */
+export function candidateList(open: OpenKey, found: Identification, answers: number): readonly HTMLElement[] {
+  if (answers === 0) return [element('p', words.allAlike)];
   const shown = likely(found);
-  const [first] = found.candidates;
-  const last = found.candidates.at(-1);
-  if (answers === 0 && first !== undefined && first.probability === last?.probability)
-    return [element('p', words.allAlike)];
   const list = element('ol', '', 'candidates');
-  const classes = broaderLine(open, found, answers);
-  list.append(...shown.map((candidate) => candidateLine(open, candidate, answers, faces)));
+  list.append(...shown.map((candidate) => candidateLine(open, candidate, answers)));
   const others = found.candidates.length - shown.length;
-  return [...classes, list, ...(others > 0 ? [element('p', words.more(others), 'plain quiet')] : [])];
+  return [
+    ...broaderLine(open, found, answers),
+    list,
+    ...(others > 0 ? [element('p', words.more(others), 'plain quiet')] : []),
+  ];
 }
 
 /** Broader types named, the likeliest first. */
@@ -44,53 +37,14 @@ function broaderLine(open: OpenKey, found: Identification, answers: number): rea
   return [line];
 }
 
-function candidateLine(
-  open: OpenKey,
-  { id, probability, against }: Candidate,
-  answers: number,
-  faces: HTMLTemplateElement | null,
-): HTMLElement {
+function candidateLine(open: OpenKey, { id, probability, against }: Candidate, answers: number): HTMLElement {
   const type = open.file.types.find((one) => one.id === id);
   const line = document.createElement('li');
-  const said = element('p');
   const link = element('a', type?.label ?? id);
   link.href = new URL(type?.href ?? '', open.from).href;
-  const share = element('span', words.share(probability), 'plain share');
-  said.append(link, ' ', share);
-  const bar = element('span', '', 'bar');
-  bar.style.setProperty('inline-size', `${String(Math.max(1, Math.round(probability * 100)))}%`);
-  line.append(said, bar);
-  if (answers > 0) {
-    const labels = against.map((each) => open.file.characters.find((one) => one.id === each)?.label ?? each);
-    line.append(element('p', words.fit(labels, answers), 'plain quiet'));
-  }
-  const laid = (type?.pieces ?? []).flatMap((piece) => pieceFace(piece, open.from, faces) ?? []);
-  if (laid.length > 0) {
-    const place = element('p', '', 'own');
-    place.append(...laid);
-    line.append(place);
-  }
+  const labels = against.map((each) => open.file.characters.find((one) => one.id === each)?.label ?? each);
+  line.append(link, ' ', element('span', words.share(probability), 'plain'), ' ', element('span', words.fit(labels, answers), 'plain quiet')); // prettier-ignore
   return line;
-}
-
-function pieceFace(
-  piece: NonNullable<KeyFile['types'][number]['pieces']>[number],
-  from: string,
-  faces: HTMLTemplateElement | null,
-): HTMLElement | null {
-  const face = faces?.content.querySelectorAll('.face')['src' in piece.face ? 0 : 1]?.cloneNode(true);
-  if (!(face instanceof HTMLElement)) return null;
-  layFace(face, piece.face, from);
-  if (face instanceof HTMLImageElement) face.alt = piece.title;
-  else {
-    face.role = 'img';
-    face.ariaLabel = piece.title;
-  }
-  const link = element('a');
-  link.href = new URL(piece.href, from).href;
-  link.title = piece.title;
-  link.append(face);
-  return link;
 }
 
 /**
@@ -129,20 +83,27 @@ function differences(
   if (differing.length === 0) return [element('p', words.differNot)];
   const list = element('ul', '', 'differences');
   for (const { character, always } of differing) {
-    const at = open.file.characters.findIndex(({ id }) => id === character.id);
-    const shown = (id: string): string =>
-      typesWords.shown(open.key.types.find((type) => type.id === id)?.shown[at] ?? { shows: 'unknown' }, character);
-    const line = element('li', `${always ? character.label : words.sometimes(character.label)}: `);
-    line.append(
-      element('span', words.differBy(labelOf(open, one), shown(one), labelOf(open, other), shown(other)), 'said'),
-    );
+    const line = element('li');
+    line.append(element('h4', always ? character.label : words.sometimes(character.label)));
+    const sides = element('div', '', 'sides');
+    sides.append(...[one, other].map((id) => side(open, id, character.id)));
+    line.append(sides);
     // What was not yet answered may be asked from here.
     if (found.questions.some((question) => question.character === character.id))
-      line.append(
-        ' ',
-        button(words.look, () => ask(character.id)),
-      );
+      line.append(button(words.look, () => ask(character.id)));
     list.append(line);
   }
   return [list];
+}
+
+/** What one type shows of a character, in drawings and in words. */
+function side(open: OpenKey, id: string, characterId: string): HTMLElement {
+  const at = open.file.characters.findIndex((one) => one.id === characterId);
+  const character = open.file.characters[at];
+  const shown = open.key.types.find((type) => type.id === id)?.shown[at] ?? { shows: 'unknown' };
+  const made = element('p');
+  if (character === undefined) return made;
+  const drawings = shown.shows === 'states' ? shown.states.flatMap((state) => character.drawn[state] ?? []) : [];
+  made.append(...drawings.map(drawn), element('span', `${labelOf(open, id)}: `, 'plain quiet'), typesWords.shown(shown, character)); // prettier-ignore
+  return made;
 }

@@ -20,6 +20,11 @@ const drawnStates = onceFor(
     ),
 );
 
+/** Every drawing that a state of the series names. */
+export function everyDrawing(series: TypeSeries): readonly string[] {
+  return [...drawnStates(series).values()];
+}
+
 function idOf(series: string, name: string): string {
   return `drawn-${series}-${name.replace(/\.svg$/, '')}`;
 }

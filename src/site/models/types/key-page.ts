@@ -1,4 +1,4 @@
-import type { Character } from '../../../core/types/key/character.ts';
+import type { Character, Shown } from '../../../core/types/key/character.ts';
 import { NOT_KNOWN } from '../../../core/types/series.ts';
 import type { SeriesType } from '../../../core/types/series.ts';
 import { rarityPrior } from '../../../core/types/key/identify.ts';
@@ -7,18 +7,20 @@ import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { typesWords } from '../../words/types.ts';
-import { leadingFace } from '../shared/face.ts';
-import type { FoundFace } from '../../find/record.ts';
-import { foundFace } from '../find/record-of.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
+import { drawingOf, everyDrawing, symbolsOf } from './drawings.ts';
+import type { DrawnSymbol } from './drawings.ts';
+import { drawingsOf } from './marks.ts';
+import { wellRows } from './type-wells.ts';
+import type { WellRow } from './type-wells.ts';
 import {
+  describedIds,
   foundSeries,
   leafIds,
   pagedPaths,
-  piecesOfType,
   seriesTrail,
   seriesWithKey,
   titleOfPage,
@@ -28,7 +30,13 @@ import {
 export type KeyFile = {
   /** How common each type is, by published rarity, in their order; null where nothing tells. */
   readonly prior: readonly number[] | null;
-  readonly characters: readonly (Character & { readonly look: string | null })[];
+  readonly characters: readonly (Character & {
+    readonly look: string | null;
+    /** On which face it is looked for, in words; null where nobody says. */
+    readonly on: string | null;
+    /** The drawings on the page, by the state each shows. */
+    readonly drawn: Readonly<Record<string, string>>;
+  })[];
   /** The types that have others under them. */
   readonly broader: readonly {
     readonly id: string;
@@ -44,8 +52,8 @@ export type KeyFile = {
     readonly under?: string;
     /** What it shows of each character, as a cell of types.csv has it. */
     readonly shown: readonly string[];
-    /** The cabinet's own pieces of it; left out where there are none. */
-    readonly pieces?: readonly { readonly href: string; readonly title: string; readonly face: FoundFace }[];
+    /** Whether it is only there to be led to; left out of most. */
+    readonly outside?: true;
   }[];
 };
 
@@ -58,12 +66,22 @@ export type KeyPage = {
   readonly characters: readonly { readonly label: string; readonly look: string | null }[];
   /** What all types of a long table show alike, which has no column. */
   readonly same: readonly { readonly label: string; readonly says: string }[];
-  readonly rows: readonly { readonly type: Link; readonly cells: readonly string[] }[];
+  readonly rows: readonly {
+    readonly type: Link;
+    readonly cells: readonly { readonly text: string; readonly drawings: readonly string[] }[];
+  }[];
+  /** What to make sure of before any question; null where the series says nothing. */
+  readonly first: string | null;
+  /** The types as wells that empty as answers are given; none on further pages, or where there are too many. */
+  readonly board: readonly WellRow[];
+  readonly outside: readonly (Link & { readonly id: string })[];
+  readonly symbols: readonly DrawnSymbol[];
+  readonly drawnSo: string | null;
   readonly pager: Pager | null;
 };
 
-/** Pieces shown of one candidate. */
-const SHOWN = 2;
+/** Types that lie as wells on one board. */
+const ON_A_BOARD = 200;
 /** Types in the table of one page. */
 const ON_A_PAGE = 100;
 /** In a table of fewer types a column in which all are alike costs little, and says that they are. */
@@ -86,6 +104,8 @@ export function keyFile(cabinet: Cabinet, id: string): KeyFile {
     characters: series.characters.map((character, at) => ({
       ...character,
       look: series.fields.characters[at]?.look ?? null,
+      on: typesWords.onFace(series.fields.characters[at]?.on ?? null),
+      drawn: drawnStates(series, character),
     })),
     broader: [...series.types.values()].filter(({ narrower }) => narrower.length > 0).map((type) => named(type)),
     types: leafIds(series).map((type) => ({
@@ -93,33 +113,36 @@ export function keyFile(cabinet: Cabinet, id: string): KeyFile {
       shown: series.characters.map(
         ({ id: character }) => series.types.get(type)?.says.get(character.toLowerCase())?.text ?? NOT_KNOWN,
       ),
-      ...piecesShown(cabinet, id, type),
+      ...(series.fields.outside.includes(type) ? { outside: true } : {}),
     })),
   };
 }
 
-function piecesShown(cabinet: Cabinet, id: string, type: string): Pick<KeyFile['types'][number], 'pieces'> {
-  const pieces = piecesOfType(cabinet, id, type).slice(0, SHOWN);
-  if (pieces.length === 0) return {};
-  return {
-    pieces: pieces.map((piece) => ({
-      href: urls.piece(piece.id),
-      title: piece.title,
-      face: foundFace(leadingFace(piece, cabinet.photographs)),
-    })),
-  };
+function drawnStates(series: TypeSeries, { id, states }: Character): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    states.flatMap((state) => {
+      const drawing = drawingOf(series, id, state.id);
+      return drawing === null ? [] : [[state.id, drawing]];
+    }),
+  );
 }
 
 export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
   const series = foundSeries(cabinet, id);
   const leaves = leafIds(series);
   const { shown, pager } = cutPage(leaves, page, ON_A_PAGE, (at) => urls.typeKey(id, at));
+  const shownAt = (type: string, at: number): Shown => series.shown.get(type)?.[at] ?? { shows: 'unknown' };
+  // What is not known is left blank: told in every second cell, it would drown what is.
   const cell = (type: string, at: number): string => {
-    const character = series.characters[at];
-    return character === undefined
-      ? ''
-      : typesWords.shown(series.shown.get(type)?.[at] ?? { shows: 'unknown' }, character);
+    const [character, shown] = [series.characters[at], shownAt(type, at)];
+    return character === undefined || shown.shows === 'unknown' ? '' : typesWords.shown(shown, character);
   };
+  const drawings = (type: string, at: number): readonly string[] => {
+    const character = series.characters[at];
+    return character === undefined ? [] : drawingsOf(series, character, shownAt(type, at));
+  };
+  const described = describedIds(series);
+  const board = page === 1 && described.length <= ON_A_BOARD ? wellRows(cabinet, series, described) : [];
   const characters = series.characters.map(({ label }, at) => {
     const says = new Set(leaves.map((type) => cell(type, at)));
     const alike = leaves.length >= LONG && says.size === 1 ? [...says][0] : undefined;
@@ -138,9 +161,18 @@ export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
     same: characters.flatMap(({ label, alike }) => (alike === undefined ? [] : [{ label, says: alike }])),
     rows: shown.map((type) => ({
       type: { href: urls.type(id, type), name: series.types.get(type)?.label ?? type },
-      cells: columns.map(({ at }) => cell(type, at)),
+      cells: columns.map(({ at }) => ({ text: cell(type, at), drawings: drawings(type, at) })),
     })),
     pager,
+    first: series.fields.first ?? null,
+    board,
+    outside: series.fields.outside.map((type) => ({
+      id: type,
+      href: urls.type(id, type),
+      name: series.types.get(type)?.label ?? type,
+    })),
+    symbols: symbolsOf(series, everyDrawing(series)),
+    drawnSo: series.fields.drawings ?? null,
   };
 }
 
