@@ -60,7 +60,9 @@ export const rulersWords = {
     inOther: 'Struck for this ruler in another name',
     copies: 'Copies and counterfeits in this ruler’s name',
   },
-  forWhom: (names: string): string => `struck for ${names}`,
+  forWhom: (names: string, isSure: boolean): string => `${isSure ? '' : 'perhaps '}struck for ${names}`,
+  /** Of a piece that may be of any of several. */
+  orFor: (names: readonly string[]): string => `perhaps struck for ${names.join(' or for ')}`,
   inWhose: (names: string): string => `in the name of ${names}`,
   withWhom: (names: string): string => `with ${names}`,
   all: 'These pieces as one list',

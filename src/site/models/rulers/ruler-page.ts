@@ -14,6 +14,8 @@ import type { PageHead } from '../shared/head.ts';
 import { identifiersOf } from '../shared/identifiers.ts';
 import type { Identifier } from '../shared/identifiers.ts';
 import { mostShown } from '../shared/most-shown.ts';
+import { isCertain } from '../shared/tally.ts';
+import type { PiecesOfRuler } from './pieces-of-ruler.ts';
 import { piecesOfRuler, rulersNamed, tallyOfRuler } from './pieces-of-ruler.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { spanOf } from './rulers-page.ts';
@@ -58,13 +60,7 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
   const { fields } = ruler;
   const pieces = piecesOfRuler(cabinet, id);
   const { own, forOther, inOther, copies } = pieces;
-  const others = (names: readonly Named[]): string =>
-    rulersWords.and(names.filter((one) => one.id !== id).map(({ name }) => name));
-  const noteOf = (piece: PublicPiece): string | null => {
-    if (forOther.includes(piece)) return rulersWords.forWhom(others(piece.struckFor));
-    if (inOther.includes(piece)) return rulersWords.inWhose(others(rulersNamed(piece)));
-    return rulersNamed(piece).length > 1 ? rulersWords.withWhom(others(rulersNamed(piece))) : null;
-  };
+  const noteOf = notesOn(id, pieces);
   const groups = [
     { title: rulersWords.groups.own, pieces: own },
     { title: rulersWords.groups.forOther, pieces: forOther },
@@ -108,6 +104,20 @@ export async function rulerPage(cabinet: Cabinet, id: string): Promise<RulerPage
         more: mostShown(pieces).more,
       })),
     ),
+  };
+}
+
+/** What is added to a piece on the page of a ruler: for whom else it was struck or may be, in whose name, with whom. */
+function notesOn(id: string, { forOther, inOther }: PiecesOfRuler): (piece: PublicPiece) => string | null {
+  const othersOf = (names: readonly Named[]): readonly string[] =>
+    names.filter((one) => one.id !== id).map(({ name }) => name);
+  const others = (names: readonly Named[]): string => rulersWords.and(othersOf(names));
+  return (piece) => {
+    const isSure = isCertain(piece, 'struck-for');
+    if (forOther.includes(piece)) return rulersWords.forWhom(others(piece.struckFor), isSure);
+    if (piece.struckFor.length > 1 && !isSure) return rulersWords.orFor(othersOf(piece.struckFor));
+    if (inOther.includes(piece)) return rulersWords.inWhose(others(rulersNamed(piece)));
+    return rulersNamed(piece).length > 1 ? rulersWords.withWhom(others(rulersNamed(piece))) : null;
   };
 }
 

@@ -4,6 +4,7 @@ import { handOver } from '../../../../src/catalogue/handed-over.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { loadCabinet } from '../../../../src/site/cabinet.ts';
 import { piecesOfRuler, tallyOfRuler } from '../../../../src/site/models/rulers/pieces-of-ruler.ts';
+import { rulerPage } from '../../../../src/site/models/rulers/ruler-page.ts';
 import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
 import { mintPaths } from '../../../../src/site/models/mints/mint-page.ts';
 import { tallyOfMint } from '../../../../src/site/models/mints/mints-page.ts';
@@ -82,4 +83,12 @@ test('who is named and did not rule, and who issues in another name, are apart f
   const page = await town?.props.page();
   expect(page?.rulers.map(({ name }) => name)).toContain('Wigmund');
   expect(page?.issuers.map(({ name }) => name)).toEqual(['Bishop Odo']);
+});
+
+test('the page of a king says for whom else a piece may have been struck', async () => {
+  const rows = (await rulerPage(cabinet, 'henry')).line?.rows ?? [];
+  const noteOf = (name: string) => rows.find((row) => row.name === name)?.note;
+  expect(noteOf('half')).toBe('perhaps struck for richard or for john');
+  expect(noteOf('for-john')).toBe('struck for john');
+  expect(noteOf('own')).toBeNull();
 });
