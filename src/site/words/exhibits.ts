@@ -19,7 +19,7 @@ export const exhibitWords = {
   pieces: (count: number) => (count === 1 ? 'One piece' : `${count} pieces`),
   /** Where a few of the pieces of an exhibit stand for it. */
   some: (of: number) => `some of its ${of} pieces`,
-  below: (shown: number) => `${shown} of them below.`,
+  below: (shown: number) => `${shown}\u00a0of them below.`,
   previous: 'Previous',
   next: 'Next',
   backToCases: 'Back to the cases',

@@ -7,6 +7,7 @@ import { urls } from '../../urls.ts';
 import { boardWords } from '../../words/board.ts';
 import type { FaceView } from './face.ts';
 import { acrossClass } from './face.ts';
+import { piecesInRow, ROOM } from './rows.ts';
 import { tellingFace, toldByReverse } from './telling-face.ts';
 import { ticketLine } from './ticket.ts';
 
@@ -25,7 +26,16 @@ export type LaidPiece = {
 };
 
 /** Pieces laid on one board, at the one scale; `across` is as wide as the widest of them. */
-export type Board = { readonly laid: readonly LaidPiece[]; readonly across: string };
+export type Board = {
+  readonly laid: readonly LaidPiece[];
+  readonly across: string;
+  /** How many are in a row of a wide screen, where there are few; null for a long list, each row of which is as it comes. */
+  readonly inRow: number | null;
+};
+
+/** So many pieces are a board that is seen at once. */
+const FEW = 14;
+const IN_ROW = 7;
 
 /** A piece as it lies without a note, made once for each face: it lies on the boards of its ruler, mint, metal, era … */
 const laidIn = onceFor((cabinet: Cabinet) => ({ usual: laidBy(cabinet, false), byReverse: laidBy(cabinet, true) }));
@@ -63,5 +73,10 @@ export async function boardOf(
     const note = noteOf(piece);
     return note === null ? plain : { ...plain, note };
   });
-  return { laid, across: acrossClass(laid.map(({ face }) => [face])) };
+  const faces = laid.map(({ face }) => [face]);
+  return {
+    laid,
+    across: acrossClass(faces),
+    inRow: laid.length > FEW || laid.length === 0 ? null : piecesInRow(faces, IN_ROW, ROOM.board),
+  };
 }

@@ -15,9 +15,9 @@ describe('a row of a case on a wide board', () => {
   });
 
   test('is broken into even rows where its pieces are too wide, and none is left alone', () => {
-    // Five of 60 mm are 1,500 pixels at five a millimetre, three of them 900.
+    // Five of 60 mm are 1,500 pixels at five a millimetre, three of them 900; seven narrow ones take 170 each with their words.
     expect(piecesInRow(wide(60, 60, 60, 60, 60), 5, ROOM.labelled)).toBe(3);
-    expect(piecesInRow(wide(20, 20, 20, 20, 20, 20), 6, ROOM.labelled)).toBe(3);
+    expect(piecesInRow(wide(20, 20, 20, 20, 20, 20, 20), 7, ROOM.labelled)).toBe(4);
   });
 
   test('shares its columns with the next, so that one wide piece widens one column', () => {
