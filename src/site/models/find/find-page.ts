@@ -27,6 +27,8 @@ export type FacetChoice = {
   readonly label: string;
   readonly count: number;
   readonly to: string;
+  /** A grade that speaks of wear alone, beside a problem. */
+  readonly isDetails: boolean;
 };
 export type FacetGroup = { readonly name: string | null; readonly choices: readonly FacetChoice[] };
 export type Facet = { readonly name: FacetName; readonly groups: readonly FacetGroup[] };
