@@ -88,6 +88,8 @@ export const findWords = {
         : found === 1
           ? `1 piece of ${all}`
           : `${found} pieces of ${all}`,
+  /** Of a list with doubtful pieces, copies or what is gone in it: `All 4 pieces. Counted: 1 to 2 pieces`. */
+  counted: (listed: string, counted: string): string => `${listed}. Counted: ${counted}`,
   /** Those that match, and those that only a word spelled nearly so finds. */
   foundWith: (found: number, similar: number, all: number): string =>
     similar === 0

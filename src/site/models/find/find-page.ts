@@ -8,6 +8,9 @@ import { onceFor } from '../../once-for.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { findWords } from '../../words/find.ts';
+import { rulersWords } from '../../words/rulers.ts';
+import { tallyOfMint } from '../mints/mints-page.ts';
+import { piecesOfRuler, tallyOfRuler } from '../rulers/pieces-of-ruler.ts';
 import { digestedOnce } from '../../digest.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board, LaidPiece } from '../shared/board.ts';
@@ -103,6 +106,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
 async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
   const { facet, value, label, group, pieces } = list;
   const laid = await cutOf({ pieces, page, to: (at) => urls.facet(facet, value, at) });
+  const counted = countOf(await loadCabinet(), list);
   const title = findWords.by(facet, group === null ? label : `${label} (${group})`);
   return {
     ...laid,
@@ -112,9 +116,22 @@ async function facetPageOf(list: FacetList, page: number): Promise<FindPage> {
       here: urls.facet(facet, value, page),
       trail: [{ name: findWords.title, href: urls.pieces() }],
     },
+    says: counted === null ? laid.says : findWords.counted(laid.says, counted),
     tells: tellsOf(await loadCabinet(), list),
     finder: null,
   };
+}
+
+/** What a list comes to as the page of its ruler or its mint counts it; null where it is as many as it is long. */
+function countOf(cabinet: Cabinet, { facet, value, pieces }: FacetList): string | null {
+  const isListed =
+    facet === 'ruler' ? cabinet.lists.rulers[value] : facet === 'mint' ? cabinet.lists.mints[value] : undefined;
+  if (isListed === undefined) return null;
+  const counted =
+    facet === 'ruler'
+      ? rulersWords.count(tallyOfRuler(piecesOfRuler(cabinet, value)))
+      : countWords.tally(tallyOfMint(cabinet, value));
+  return counted === countWords.pieces(pieces.length) ? null : counted;
 }
 
 function tellsOf({ lists }: Cabinet, { facet, value, label }: FacetList): Link | null {

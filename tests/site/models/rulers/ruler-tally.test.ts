@@ -6,6 +6,7 @@ import { loadCabinet } from '../../../../src/site/cabinet.ts';
 import { piecesOfRuler, tallyOfRuler } from '../../../../src/site/models/rulers/pieces-of-ruler.ts';
 import { rulerPage } from '../../../../src/site/models/rulers/ruler-page.ts';
 import { rulersPage } from '../../../../src/site/models/rulers/rulers-page.ts';
+import { facetPaths } from '../../../../src/site/models/find/find-page.ts';
 import { mintPaths } from '../../../../src/site/models/mints/mint-page.ts';
 import { tallyOfMint } from '../../../../src/site/models/mints/mints-page.ts';
 import { countWords } from '../../../../src/site/words/counts.ts';
@@ -91,4 +92,14 @@ test('the page of a king says for whom else a piece may have been struck', async
   expect(noteOf('half')).toBe('perhaps struck for richard or for john');
   expect(noteOf('for-john')).toBe('struck for john');
   expect(noteOf('own')).toBeNull();
+});
+
+test('the list of a ruler or a mint says what it comes to, where that is not its length', async () => {
+  const says = async (facet: string, value: string) =>
+    (await (await facetPaths()).find(({ params }) => params.facet === facet && params.value === value)?.props.page())
+      ?.says;
+  expect(await says('ruler', 'henry')).toMatch(/^All \d pieces\. Counted: 1 to 2 pieces/);
+  expect(await says('ruler', 'anlaf')).toMatch(/Counted: no piece, 1 modern copy$/);
+  expect(await says('mint', 'town')).toMatch(/Counted: 1 to 2 pieces, 2 no longer here$/);
+  expect(await says('ruler', 'wigmund')).not.toContain('Counted');
 });
