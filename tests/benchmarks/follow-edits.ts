@@ -22,8 +22,9 @@ const middle = (values: readonly number[]): number => values.toSorted((a, b) => 
 
 /** Seconds until an edited piece is shown, each of several edits. */
 async function secondsToShow(cabinet: string): Promise<readonly number[]> {
-  const words = ['--disable-warning=ExperimentalWarning', 'src/commands/dev.ts', '--cabinet', cabinet];
-  const dev = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'inherit'] });
+  const dev = spawn(process.execPath, ['src/commands/run.mjs', 'dev', '--cabinet', cabinet], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   try {
     const place = await new Promise<string>((found, failed) => {
       dev.stdout.setEncoding('utf8').on('data', (said: string) => {
