@@ -137,7 +137,9 @@ export const typesWords = {
   notApplicable: HAS_NONE,
   or: OR,
   concordanceLead:
-    'The numbers of each type in other books. “Covers more” means that the entry of the book holds other types besides. Each line names what it was taken from; a line that nobody has checked against the book says so.',
+    'The numbers of each type in other books, a column for each book. A number with nothing under it is that of the same type; what else one covers is said under it.',
+  usualSource: (book: string, says: string, hasOthers: boolean): string =>
+    `${book}: ${says}${hasOthers ? ', but for the numbers with a letter' : ''}.`,
   disputed: (number: string, types: string): string =>
     `${number} is given as the number of ${types}. It cannot be the number of each, so nothing is concluded from it.`,
   severalNumbers: (type: string, numbers: string): string =>
@@ -219,11 +221,13 @@ export const typesWords = {
     others: 'Answer something else',
     failed: 'The key could not be loaded. The table below holds everything it knows.',
   },
+  diesWhy:
+    'Every die was cut by hand and no two are quite alike, so coins struck with one die came from one mint within months or a few years. Dies that were used together put coins in order, tell what belongs to one mint, and say how much of a coinage is still unseen.',
   diesLead:
-    'Which dies were used together. A line joins an obverse with each reverse it was struck with, thicker where more coins are recorded; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
+    'A line joins an obverse with each reverse it was struck with, thicker where more coins are recorded; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
   noDies: 'No dies are recorded for this series.',
-  group: (at: number, coins: number | null): string =>
-    `Group ${String(at)}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,
+  group: (at: number, coins: number | null, mints: readonly string[] = []): string =>
+    `Group ${String(at)}${mints.length === 0 ? '' : `, ${mints.join(', ')}`}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,
   joints: (dies: string): string => `Held together by ${dies}: without any one of these the group would fall apart.`,
   linkedTypes: (types: string): string => `The group links ${types}.`,
   /** The types of one issue: `Class 3b and Class 3c`. */
@@ -247,16 +251,19 @@ export const typesWords = {
   statesLead: 'From the earliest to the latest, as far as the signs put them in order.',
   state: (name: string): string => `State ${name}`,
   noOrder: 'Nothing recorded says which of these came first.',
-  heldDies: 'A filled point is a die of a piece here.',
+  heldDies: 'A picture, or a filled point, is a die of a piece here.',
+  pairsFrom: (source: string): string => `Recorded from: ${source}.`,
+  ofTypes: (types: string): string => `Struck with these dies: ${types}.`,
   chartSays: (group: number): string =>
     `The dies of group ${String(group)}: obverses above, reverses below, a line for each pair.`,
   pair: {
     obverse: 'Obverse',
     reverse: 'Reverse',
     types: 'Types',
+    mint: 'Mint',
     coins: 'Coins',
     source: 'Source',
-    here: 'Pieces here',
+    here: 'Here:',
   },
   faceOf: { obverse: 'Obverses', reverse: 'Reverses' },
 } as const;

@@ -86,9 +86,13 @@ describe('A series of 550 types', () => {
 
   test('has every type on one page of its concordance and one of the table of its key', () => {
     const concordance = pages(concordancePaths(cabinet)).map((page) => concordancePage(cabinet, 'many', page));
-    const rows = concordance.flatMap((page) => page.numbers.rows);
+    const rows = concordance.flatMap((page) => page.table.rows);
     expect([concordance.length, rows.length, new Set(rows.map(({ type }) => type?.href)).size]).toEqual([4, 550, 550]);
-    expect(rows.every(({ numbers }) => numbers.length === 2)).toBe(true);
+    // A column for each book, and in it the numbers of that book alone.
+    expect(concordance.map(({ table }) => table.books.length)).toEqual([2, 2, 2, 2]);
+    expect(rows.every(({ cells }) => cells.every((cell) => cell.flatMap(({ numbers }) => numbers).length === 1))).toBe(
+      true,
+    );
     const key = pages(keyPaths(cabinet)).map((page) => keyPage(cabinet, 'many', page));
     expect([key.length, new Set(key.flatMap((page) => page.rows.map(({ type }) => type.href))).size]).toEqual([5, 500]);
     // The questions are on the first page alone.
@@ -265,11 +269,32 @@ describe('The page of a type of the demo', () => {
     expect(new Set(numbers.sources.map(({ says }) => says)).size).toBe(numbers.sources.length);
   });
 
+  test('a concordance has each book in a column, says once what most was taken from, and marks the rest', () => {
+    const { books, rows, sources } = concordancePage(demo, 'edward-i-pence', 1).table;
+    expect(books.map(({ name }) => name)).toEqual(['North', 'Fox']);
+    expect(books.map(({ says }) => says)).toEqual([
+      expect.stringMatching(/^North: .*not checked against the book\.$/),
+      expect.stringMatching(/^Fox: .*not checked against the book, but for the numbers with a letter\.$/),
+    ]);
+    const texts = (name: string): readonly string[] =>
+      (rows.find(({ type }) => type?.name === name)?.cells ?? []).map((cell) =>
+        cell.flatMap(({ numbers }) => numbers.map(({ text, mark }) => text + (mark === null ? '' : '*'))).join(' '),
+      );
+    expect(texts('Class 9b')).toEqual(['1037 1037/1', 'class IXb']);
+    expect(texts('Class 3b')).toEqual(['1017', 'class IIIb*']);
+    expect(sources.map(({ mark }) => mark)).toEqual(['a']);
+  });
+
   test('the chart of dies names who recorded each pair', () => {
     const { groups } = diesPage(demo, 'edward-i-pence', 1);
     expect(new Set(groups.flatMap(({ pairs }) => pairs.map(({ source }) => source)))).toEqual(
       new Set(['invented', 'invented; the archbishop’s coins alone']),
     );
+    // A reverse die belongs to one mint, so a pair without it could be of any town.
+    expect(
+      groups.every(({ pairs, columns }) => columns[0] === 'mints' && pairs.every(({ mints }) => mints.length === 1)),
+    ).toBe(true);
+    expect(groups.flatMap(({ columns }) => columns)).not.toContain('source');
     // A piece of the cabinet stands in the chart where its dies do.
     expect(groups.flatMap(({ pairs }) => pairs.flatMap(({ pieces }) => pieces.map(({ name }) => name)))).toContain(
       'Penny of Edward I, York, class 9b',

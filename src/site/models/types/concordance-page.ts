@@ -12,13 +12,15 @@ import type { PageHead } from '../shared/head.ts';
 import { mostShown } from '../shared/most-shown.ts';
 import { cutPage } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
+import { bookTable } from './book-table.ts';
+import type { BookTable } from './book-table.ts';
 import { numbersShown } from './numbers-shown.ts';
-import type { NumbersShown } from './numbers-shown.ts';
+
 import { foundSeries, pagedPaths, seriesTrail, seriesWithNumbers, titleOfPage } from './types-page.ts';
 
 export type ConcordancePage = {
   readonly head: PageHead;
-  readonly numbers: NumbersShown;
+  readonly table: BookTable;
   readonly disagreements: readonly string[];
   /** Disagreements that are not shown. */
   readonly more: number;
@@ -49,10 +51,13 @@ export function concordancePage(cabinet: Cabinet, id: string, page: number): Con
       here: urls.concordance(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
-    numbers: numbersShown(
+    table: bookTable(
       cabinet,
-      id,
-      shown.map((type) => ({ id: type.id, type: { href: urls.type(id, type.id), name: type.label } })),
+      numbersShown(
+        cabinet,
+        id,
+        shown.map((type) => ({ id: type.id, type: { href: urls.type(id, type.id), name: type.label } })),
+      ),
     ),
     disagreements: disagreements.shown,
     more: disagreements.more,

@@ -11,6 +11,8 @@ import type { Link } from '../sets/place-shown.ts';
 export type NumberShown = {
   readonly text: string;
   readonly to: string;
+  /** The book, by its key. */
+  readonly work: string;
   /** How it stands to the type, and how surely; empty where it is certainly that of the same type. */
   readonly relation: string;
   /** Which of the sources says so; null where none is named. */
@@ -31,8 +33,7 @@ export function numbersShown(
 ): NumbersShown {
   const sources = new Map<string, NumberSource>();
   const sourceOf = (says: string): NumberSource => {
-    const mark = markOf(sources.size);
-    const found = sources.get(says) ?? { mark, id: `source-${mark}`, says };
+    const found = sources.get(says) ?? numberSource(sources.size, says);
     sources.set(says, found);
     return found;
   };
@@ -45,12 +46,19 @@ export function numbersShown(
       return {
         text: formatReference(line.reference, cited(line.reference, lists).cited),
         to: urls.work(line.work),
+        work: line.work,
         relation: isPlain ? '' : `${relation.join(' ')}${isDisputed ? `, ${pieceWords.disputed}` : ''}`,
         source: line.source === undefined ? null : sourceOf(line.source),
       };
     }),
   }));
   return { rows, sources: [...sources.values()] };
+}
+
+/** A source with the letter it has as the first, second … of those that are named. */
+export function numberSource(at: number, says: string): NumberSource {
+  const mark = markOf(at);
+  return { mark, id: `source-${mark}`, says };
 }
 
 function markOf(at: number): string {
