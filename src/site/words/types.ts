@@ -252,7 +252,7 @@ export const typesWords = {
   state: (name: string): string => `State ${name}`,
   noOrder: 'Nothing recorded says which of these came first.',
   heldDies: 'A picture, or a filled point, is a die of a piece here.',
-  pairsFrom: (source: string): string => `Recorded from: ${source}.`,
+  pairsFrom: (source: string): string => `Source: ${source}.`,
   ofTypes: (types: string): string => `Struck with these dies: ${types}.`,
   chartSays: (group: number): string =>
     `The dies of group ${String(group)}: obverses above, reverses below, a line for each pair.`,
