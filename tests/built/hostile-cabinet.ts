@@ -111,6 +111,10 @@ export function hostileCabinet(pieces: number): HostileCabinet {
     Object.assign(files.get(file)?.facts ?? {}, { cases: [{ title: next(), inside: '800 x 500 x 60 mm', groups: [group] }] }); // prettier-ignore
   }
   put('cabinet', 'cabinet.yaml', 0);
+  // One that no other text holds: a label with the keeper's name in it is rightly refused in the form without a name.
+  Object.assign(files.get('cabinet.yaml')?.facts ?? {}, {
+    keeper: `"><script>hit(${HOSTILE_STRINGS.length})</script>`,
+  });
   return files;
 }
 
