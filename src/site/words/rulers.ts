@@ -40,6 +40,8 @@ export const rulersWords = {
   reignless: 'Reign not recorded',
   notRulers: 'Others named on the pieces',
   issuers: 'Issuers: in another’s name, or in nobody’s',
+  /** Nobody's term of office: an archbishop's pieces may be of a few of his years. */
+  yearsOfPieces: (years: string): string => (years === '' ? '' : `pieces of ${years}`),
   role: (role: string): string => `Role: ${role}.`,
   office: 'In office',
   otherNames: (names: readonly string[]): string => `Also called ${names.join(', ')}.`,

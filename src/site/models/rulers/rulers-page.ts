@@ -162,7 +162,7 @@ function issuerRows({ listed: pieces, photographs }: Cabinet): readonly UndrawnR
     return {
       name,
       href,
-      years: yearsOfAll(own),
+      years: rulersWords.yearsOfPieces(yearsOfAll(own)),
       note: count,
       face: seen === undefined ? null : leadingFace(seen, photographs),
       spans: [],
