@@ -84,11 +84,11 @@ const character = z
     ]);
     const twice = names.find((name, at) => names.indexOf(name) !== at);
     if (twice !== undefined) problem('states', `Two states are called "${twice}". Give each a name of its own.`);
-    const split = (states ?? []).find(({ id: name }) => /\/|^[?-]$/.test(name));
+    const split = (states ?? []).find(({ id: name }) => /\/|^[?-]$|\(seldom\)$/i.test(name));
     if (split !== undefined)
       problem(
         'states',
-        `A state cannot be called "${split.id}": in a cell a/b is either, ? is not known, and - is none.`,
+        `A state cannot be called "${split.id}": in a cell a/b is either, b (seldom) is on few, ? is not known, and - is none.`,
       );
     for (const name of ['wear', 'scatter'] as const) {
       const text = lost[name];

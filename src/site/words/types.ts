@@ -27,7 +27,7 @@ function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'st
     case 'nothing':
       return HAS_NONE;
     case 'states':
-      return EITHER.format(shown.states.map((id) => states.find((state) => state.id === id)?.label ?? id));
+      return statesInWords(shown, (id) => states.find((state) => state.id === id)?.label ?? id);
     case 'legend':
       return EITHER.format(shown.legends);
     case 'measure': {
@@ -35,6 +35,17 @@ function shownWords(shown: Shown, { kind, states }: Pick<Character, 'kind' | 'st
       return shown.low === shown.high ? `${shown.low} ${unit}` : `${shown.low}–${shown.high} ${unit}`;
     }
   }
+}
+
+/** `nothing or a star`; `nothing, seldom an annulet`. */
+function statesInWords(
+  { states, seldom = [] }: Extract<Shown, { shows: 'states' }>,
+  label: (id: string) => string,
+): string {
+  const usual = states.filter((state) => !seldom.includes(state)).map(label);
+  const few = seldom.map(label);
+  if (few.length === 0 || usual.length === 0) return EITHER.format(states.map(label));
+  return `${EITHER.format(usual)}, seldom ${EITHER.format(few)}`;
 }
 
 /** A name within a sentence: `The crown` becomes `the crown`. */

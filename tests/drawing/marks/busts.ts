@@ -61,6 +61,7 @@ export const BUSTS: Readonly<Record<string, readonly string[]>> = {
   'breast-quatrefoil': [...BREAST, quatrefoil(32, 37.5, 4.6)],
   'breast-rose': [...BREAST, ...[0, 72, 144, 216, 288].map((angle) => dot(Math.round((32 + 5.4 * Math.sin((angle * Math.PI) / 180)) * 10) / 10, Math.round((37.5 - 5.4 * Math.cos((angle * Math.PI) / 180)) * 10) / 10, 2.8)), ring(32, 37.5, 2)],
   'breast-star': [...BREAST, full('M32 28L34 34.6L40.7 32.5L36 37.5L40.7 42.5L34 40.4L32 47L30 40.4L23.3 42.5L28 37.5L23.3 32.5L30 34.6Z')],
+  'breast-annulet': [...BREAST, '<circle cx="32" cy="37.5" r="4.4" fill="none" stroke="black" stroke-width="2.4"/>'],
   'cross-plain': cross([]),
   'cross-quatrefoil': cross([quatrefoil(32, 24, 4.6)]),
   'cross-crozier': [...cross([]).slice(1), line('M32 44V24M14 24H50', 3.4), line('M32 24V10Q32 3 38 4Q43 6 40 10', 3.4)],

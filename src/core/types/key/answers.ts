@@ -3,6 +3,7 @@ import { parseLength } from '../../measures/parse-length.ts';
 import { parseWeight, weightSpan } from '../../measures/parse-weight.ts';
 import type { Outcome } from '../../outcome.ts';
 import { good, refuse } from '../../outcome.ts';
+import { sharesOfStates } from './character.ts';
 import type { Character, Shown } from './character.ts';
 import { NOTHING } from './key.ts';
 import type { Key, Outcomes } from './key.ts';
@@ -131,7 +132,8 @@ function shareOf(character: Character, { span }: Outcomes, answer: Answer): (sho
     const named = new Set(answer.states);
     return (shown) => {
       if (shown.shows === 'nothing') return named.has(NOTHING) ? 1 : 0;
-      return shown.shows === 'states' ? among(shown.states, (state) => named.has(state)) : 0;
+      if (shown.shows !== 'states') return 0;
+      return [...sharesOfStates(shown)].reduce((sum, [state, share]) => sum + (named.has(state) ? share : 0), 0);
     };
   }
   if ('legend' in answer) {

@@ -1,4 +1,5 @@
 import { normalLegend } from '../../legends/normal-legend.ts';
+import { sharesOfStates } from './character.ts';
 import type { Character, Shown } from './character.ts';
 import { densityOf, singlesOf, spanOf } from './worn-measure.ts';
 import type { Span } from './worn-measure.ts';
@@ -111,7 +112,7 @@ function sharesOf(shown: Shown, names: readonly string[], { wear }: Character, s
     case 'nothing':
       return even([NOTHING]);
     case 'states':
-      return even(shown.states);
+      return new Map([...sharesOfStates(shown)].map(([state, share]) => [names.indexOf(state), share]));
     case 'legend':
       return even(shown.legends.map(normalLegend));
     case 'measure':

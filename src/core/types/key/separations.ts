@@ -20,8 +20,10 @@ export function inseparable(key: Key): readonly (readonly number[])[] {
 
 const GROUPS = new WeakMap<Key, readonly (readonly number[])[]>();
 
-function sameShown(shown: Shown): string {
-  if (shown.shows === 'states') return [...shown.states].sort().join('/');
+/** A text that is the same for cells that say the same. */
+export function sameShown(shown: Shown): string {
+  if (shown.shows === 'states')
+    return [[...shown.states].sort(), ...(shown.seldom === undefined ? [] : [[...shown.seldom].sort()])].join('/');
   if (shown.shows === 'legend') return [...shown.legends].sort().join('/');
   return JSON.stringify(shown);
 }

@@ -14,8 +14,8 @@ import type { DrawnSymbol } from './drawings.ts';
 import { drawnBy } from './marks.ts';
 import { piecesOfSeries, piecesOfType } from './types-page.ts';
 
-/** The well of a type: with a piece of it, or with the drawings of what it is known by. */
-export type TypeWell = TrayPlace & { readonly drawings: readonly string[] };
+/** The well of a type: with a piece of it, or with the drawings of what it is known by, and words where no drawing tells it. */
+export type TypeWell = TrayPlace & { readonly drawings: readonly string[]; readonly mark: string | null };
 
 /** A row of a board of types: those under one broader type, with its name and date; null where they are under none. */
 export type WellRow = {
@@ -63,7 +63,7 @@ function rowName(series: TypeSeries, id: string): WellRow['type'] {
 
 /** A well for each of these types, with a piece of it, or of one under it, where there is one: one that is surely so first. */
 export function typeWells(cabinet: Cabinet, series: TypeSeries, ids: readonly string[]): readonly TypeWell[] {
-  const drawings = drawnBy(series);
+  const drawn = drawnBy(series);
   const well = widthClass(usualWidth(piecesOfSeries(cabinet, series.id)));
   return ids.map((id) => {
     const all = piecesOfType(cabinet, series.id, id);
@@ -81,7 +81,8 @@ export function typeWells(cabinet: Cabinet, series: TypeSeries, ids: readonly st
         piece === undefined ? null : { href: to, name: piece.title, face: leadingFace(piece, cabinet.photographs) },
       well,
       to,
-      drawings: piece === undefined ? (drawings.get(id) ?? []) : [],
+      drawings: drawn.get(id)?.drawings ?? [],
+      mark: drawn.get(id)?.says ?? null,
     };
   });
 }
