@@ -11,17 +11,7 @@ export type HandedOver = {
   readonly hasAddress: boolean;
   /** What answers at addresses that are no page now, and when each record was last changed. */
   readonly addresses: LastingAddresses;
-  /** Where two threads make the pages: which of them this one makes. */
-  readonly share?: Share;
 };
-
-/** One of `of` equal parts of a list: every `of`th thing, beginning with the one at `at`. */
-export type Share = { readonly at: number; readonly of: number };
-
-/** Whether the thing at this place of a list is in a share; without one everything is. */
-export function isInShare(place: number, share: Share | undefined): boolean {
-  return share === undefined || place % share.of === share.at;
-}
 
 // Pages are bundled, so a module of theirs is another copy of the command's; a name of the process is the same for both.
 const NAME = Symbol.for('underglass.handed-over');
@@ -43,11 +33,6 @@ export function handedOver(): HandedOver {
   if (handed === undefined)
     throw new Error('No cabinet was given to the pages. Begin with npm run dev or npm run build.');
   return handed;
-}
-
-/** The share of the pages that are made here; undefined for all of them. */
-export function ownShare(): Share | undefined {
-  return shared[NAME]?.share;
 }
 
 /** Whether addresses in full mean anything; they do where nobody said otherwise. */

@@ -14,8 +14,6 @@ import { searchFor, whereStands } from './find-values.ts';
 import { sumsFor } from './sums.ts';
 import { withdrawnIn } from '../catalogue/addresses.ts';
 import type { CabinetFolder } from '../catalogue/files.ts';
-import type { Share } from '../catalogue/handed-over.ts';
-import { isInShare } from '../catalogue/handed-over.ts';
 import type { Problem } from '../catalogue/problem.ts';
 import { orderProblems, problem } from '../catalogue/problem.ts';
 import type { Records } from '../catalogue/records.ts';
@@ -45,23 +43,13 @@ export type Looked = { readonly bytes: string; readonly stamp: string };
 /** What an inspection found wrong, and what it found clean. */
 export type Inspection = { readonly problems: readonly Problem[]; readonly clean: Clean };
 
-/** The inspections of all shares of a site as one. */
-export function joinInspections([first, ...others]: readonly [Inspection, ...Inspection[]]): Inspection {
-  const files = [first, ...others].flatMap(({ clean }) => [...clean.files]);
-  return {
-    problems: orderProblems([first, ...others].flatMap(({ problems }) => problems)),
-    clean: { of: first.clean.of, files: new Map(files.sort(([one], [other]) => (one < other ? -1 : 1))) },
-  };
-}
-
 /** What an inspection found clean: the files by their paths, and a digest of all that was looked for. */
 export type Clean = { readonly of: string; readonly files: ReadonlyMap<string, Looked> };
 
 /**
  * As `inspectBuilt`, but a file that was found clean of the very same things is not read again when it was not written since, and
  * not looked through again when its bytes are the same. Every name of a file is looked at in any case. What is byte for byte a file
- * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak. Of
- * several threads each looks through its `share` of the files.
+ * of the folder `program`, which was made without a cabinet, tells nothing of one: there words of the program are no leak.
  */
 export function inspectAgain(
   built: string,
@@ -69,7 +57,6 @@ export function inspectAgain(
   cabinet: CabinetFolder,
   before: Clean | null,
   program: string | null = null,
-  share?: Share,
 ): Inspection {
   const guard = builtGuardOf(cabinet, records);
   const search = pieceSearch(records);
@@ -80,9 +67,7 @@ export function inspectAgain(
   const of = digestOf(guard, search, [own, withdrawn, keeper, cabinet.at]);
   const known = before?.of === of ? before.files : new Map<string, Looked>();
   const looked = new Map<string, Looked>();
-  const files = filesIn(built, '')
-    .sort()
-    .filter((_, place) => isInShare(place, share));
+  const files = filesIn(built, '').sort();
   const problems: Problem[] = [];
   const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: new Set() };
   for (const file of files) {

@@ -1,4 +1,3 @@
-import { isInShare, ownShare } from '../catalogue/handed-over.ts';
 import type { Cabinet } from './cabinet.ts';
 import { loadCabinet } from './cabinet.ts';
 import { digestOf } from './digest.ts';
@@ -33,8 +32,7 @@ export function keyedBy<Params, From, Page>(
   return async () => {
     const cabinet = await loadCabinet();
     const paths: KeyedPath<Params, Page>[] = [];
-    const share = ownShare();
-    for (const params of paramsOf(cabinet).filter((_, place) => isInShare(place, share)))
+    for (const params of paramsOf(cabinet))
       if (import.meta.env.DEV)
         paths.push({ params, props: { page: async () => pageOf(await fromOf(cabinet, params)) } });
       else {

@@ -20,23 +20,12 @@ beforeAll(async () => {
   expect(await build('')).toMatchObject({ status: 0, said: '' });
 }, 240_000);
 
-async function build(code: string, threads: 1 | 2 = 1): Promise<{ readonly status: number; readonly said: string }> {
+async function build(code: string): Promise<{ readonly status: number; readonly said: string }> {
   // A site has a folder data, or it is not built over.
   await mkdir(join(home, 'project/src/pages/data'), { recursive: true });
   await writeFile(join(home, 'project/src/pages/data/index.astro'), `${PAGE}\n`);
   await writeFile(join(home, 'project/src/pages/index.astro'), `---\n${code}\n---\n${PAGE}\n`);
-  const request = { cabinet: { at: join(home, 'cabinet'), shown: 'cabinet' }, out: join(home, 'site'), address: null, threads }; // prettier-ignore
-  const half = `import { buildSite } from './src/commands/parts/build-site.ts';
-import { tellFault } from './src/catalogue/keep/fault-sentence.ts';
-await buildSite(${JSON.stringify(request)}).catch((fault) => {
-  process.stderr.write(tellFault(fault));
-  process.exit(2);
-});`;
-  await writeFile(join(home, 'project/half.ts'), half);
-  const words =
-    threads === 2
-      ? ['half.ts']
-      : ['src/commands/build.ts', '--cabinet', join(home, 'cabinet'), '--out', join(home, 'site')];
+  const words = ['src/commands/build.ts', '--cabinet', join(home, 'cabinet'), '--out', join(home, 'site')];
   try {
     execFileSync(process.execPath, words, { cwd: join(home, 'project'), encoding: 'utf8', stdio: 'pipe' });
     return { status: 0, said: '' };
@@ -48,12 +37,10 @@ await buildSite(${JSON.stringify(request)}).catch((fault) => {
 
 test.for([
   ['throws', `throw new RangeError('${SECRET}');`, 'RangeError'],
-  // One of the two halves makes this page, and the other the page beside it.
-  ['throws in one of two threads', `throw new RangeError('${SECRET}');`, 'RangeError', 2],
   ['answers that it failed', `return new Response('${SECRET}', { status: 500 });`, 'Error'],
-] as const)('a page that %s stops the build, which tells where and nothing of the keeper’s', { timeout: 240_000 }, async ([, code, kind, threads]) => {
+] as const)('a page that %s stops the build, which tells where and nothing of the keeper’s', { timeout: 240_000 }, async ([, code, kind]) => {
   const before = await readFile(join(home, 'site/index.html'), 'utf8');
-  const { status, said } = await build(code, threads);
+  const { status, said } = await build(code);
   expect(status, said).toBe(2);
   expect(said).toMatch(/^This is a fault in Underglass and not in your cabinet/);
   expect(said).toContain(`fault    ${kind}\n  at       src/pages/index.astro:1\n`);

@@ -4,10 +4,8 @@ import { dirname, join, resolve } from 'node:path';
 import process from 'node:process';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { ADDRESSES } from '../../src/catalogue/addresses.ts';
 import { readCabinet } from '../../src/catalogue/read-cabinet.ts';
-import { inspectAgain, inspectBuilt, joinInspections } from '../../src/privacy/inspect-built.ts';
-import { guardOf, useGuard } from '../../src/privacy/guard.ts';
+import { inspectAgain, inspectBuilt } from '../../src/privacy/inspect-built.ts';
 import { changed, markedCabinet } from '../catalogue/small-cabinet.ts';
 
 const CABINET = { ...(await markedCabinet()), at: resolve('tests/cabinets/marked') };
@@ -83,29 +81,6 @@ test.for([
   const site = await built({ [before]: page(element), [file]: page(element), 'c/index.html': page('x') });
   const found = inspectBuilt(site, records, CABINET);
   expect(found.map((problem) => `${problem.kind} ${problem.file}`)).toContain(`${kind} ${file}`);
-});
-
-test('two halves of a site, inspected apart, say what one inspection of it says', async () => {
-  const cabinet = await markedCabinet();
-  const { records } = readCabinet(cabinet);
-  const leak = page('<p>in the MARK-STORAGE bank box</p>');
-  const files = ['a', 'b', 'c', 'd', 'e'].map(
-    (name) => [`${name}/index.html`, name < 'd' ? leak : page(name)] as const,
-  );
-  const site = await built(Object.fromEntries(files));
-  const whole = inspectAgain(site, records, cabinet, null);
-  const one = inspectAgain(site, records, cabinet, null, null, { at: 0, of: 2 });
-  // Another thread is given copies, and of the cabinet's files the list of addresses alone.
-  const addresses = cabinet.files.filter((held) => held.file === ADDRESSES);
-  const sent = structuredClone({
-    records,
-    folder: { at: cabinet.at, files: addresses },
-    guard: guardOf(cabinet, records),
-  });
-  useGuard(sent.folder, sent.records, sent.guard);
-  const other = inspectAgain(site, sent.records, sent.folder, null, null, { at: 1, of: 2 });
-  expect(Math.min(one.problems.length, other.problems.length)).toBeGreaterThan(0);
-  expect(joinInspections([one, other])).toEqual(whole);
 });
 
 test('the folder of the cabinet is found wherever it lies on the machine, and an old id of a hidden piece as its own', async () => {

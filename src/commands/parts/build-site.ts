@@ -27,8 +27,6 @@ export type BuildRequest = {
   readonly onlyInspected?: boolean;
   /** A folder for the pages that lead on from where the site stood before; null for none. */
   readonly forward?: string | null;
-  /** How many threads make the pages; left out, as many as are worth it. */
-  readonly threads?: 1 | 2;
 };
 
 /** What was built: the folder, the path the site expects to stand under, and a sentence about it. */

@@ -1,6 +1,5 @@
 import { today } from '../../catalogue/check-cabinet.ts';
 import { readFile, rm } from 'node:fs/promises';
-import { availableParallelism, freemem } from 'node:os';
 import { join, relative } from 'node:path';
 import process from 'node:process';
 import { lastingAddresses, pagesNow } from '../../catalogue/addresses.ts';
@@ -54,8 +53,6 @@ type SiteRequest = {
   readonly cabinet: MeantCabinet;
   readonly address: string | null;
   readonly withUnlisted?: boolean;
-  /** How many threads make the pages, 1 or 2; left out, as many as are worth their beginning. */
-  readonly threads?: 1 | 2;
 };
 
 function listAll(records: Records): Records {
@@ -94,7 +91,7 @@ async function addressSaid(at: string): Promise<string | null> {
 }
 
 async function checkAndMake(
-  { cabinet, address, withUnlisted = false, threads }: SiteRequest,
+  { cabinet, address, withUnlisted = false }: SiteRequest,
   into: string,
   mayNot: (records: Records, folder: CabinetFolder) => string | null,
   bundling: Promise<unknown>,
@@ -130,8 +127,6 @@ async function checkAndMake(
     tiles: tilesWanted(records, cabinet.at),
     hosted,
     texts: [...inside, ...hostFiles(hosted)],
-    // After an edit there is little to make, and both threads would ask of every page whether it is as it was.
-    threads: threads ?? (last === null ? threadsFor(records.pieces.length) : 1),
   };
   const { kept, problems: leaks, clean } = await growFrom(last, growing);
   if (leaks.length > 0) {
@@ -150,15 +145,6 @@ async function checkAndMake(
     taken: kept.taken.size,
     remember: () => rememberSite(store, lastSiteOf(madeBy, clean, kept)),
   });
-}
-
-/** From so many pieces on a second thread is worth its beginning: it reads the program first, and works out anew what pages share. */
-const MANY = 300;
-/** Bytes of memory that must be free for it: at 10,000 pieces it takes 0.6 GB. */
-const ROOM = 4e9;
-
-function threadsFor(pieces: number): 1 | 2 {
-  return pieces >= MANY && availableParallelism() > 1 && freemem() > ROOM ? 2 : 1;
 }
 
 function toFixFirst(problems: readonly Problem[], shown: string): string {

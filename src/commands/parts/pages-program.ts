@@ -8,8 +8,6 @@ import { promisify } from 'node:util';
 import type { RouteData } from 'astro';
 import type { PathWithRoute, StaticPathsApp } from 'astro/runtime/prerender/static-paths.js';
 import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
-import { isInShare } from '../../catalogue/handed-over.ts';
-import type { Share } from '../../catalogue/handed-over.ts';
 import { programDigest } from './last-site.ts';
 
 /** A route's page, and the styles that its head refers to. */
@@ -77,45 +75,29 @@ const AT_ONCE = 8;
 
 /**
  * Makes the pages of the cabinet that was handed over, in the folder `into`, by what was bundled of them. `isTaken` is asked of
- * each page that has a key, and may answer that the page is there already. Of several threads each makes its `share`; the few
- * pages of a kind that have no keys are of the first, once `others` have made theirs.
+ * each page that has a key, and may answer that the page is there already.
  */
 export async function makePages(
   bundled: string,
   into: string,
   isTaken: (file: string, key: string) => boolean,
-  share?: Share,
-  others: Promise<unknown> = Promise.resolve(),
 ): Promise<void> {
-  if (share === undefined || share.at === 0) await cp(join(bundled, PARTS.files), into, { recursive: true });
+  await cp(join(bundled, PARTS.files), into, { recursive: true });
   const app = await appOf(bundled);
   const seen = new Set<string>();
-  const late: DuePage[] = [];
   // Route by route: what the pages of one show is forgotten before the next.
-  for (const [place, route] of app.manifest.routes.entries()) {
-    const isAlone = route.routeData.params.length === 0;
-    if (isAlone && !isInShare(place, share)) continue;
+  for (const route of app.manifest.routes) {
     const due = (await pathsOf(app, route)).flatMap((path): readonly DuePage[] => {
       const page = duePage(app, path, into);
       const file = relative(into, page.file).split(sep).join('/');
       // Of two routes to one page Astro takes the first.
       if (seen.has(file)) return [];
       seen.add(file);
-      if (share !== undefined && path.cacheKey === undefined && !isAlone) {
-        late.push(page);
-        return [];
-      }
       return path.cacheKey !== undefined && isTaken(file, path.cacheKey) ? [] : [page];
     });
     await makeAll(app, due);
     app.routeCache.clearAll();
   }
-  if (share === undefined || share.at > 0) return;
-  await others;
-  await makeAll(
-    app,
-    late.filter(({ file }) => !existsSync(file)),
-  );
 }
 
 async function makeAll(app: PagesApp, pages: readonly DuePage[]): Promise<void> {
