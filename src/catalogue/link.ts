@@ -29,7 +29,7 @@ export function linkRecords(records: Omit<Records, 'named'>): Catalogue {
     mints: byId(records.mints),
     denominations: byId(records.denominations),
     works: byId(records.works),
-    eras: records.eras.map((era) => ({ ...era, scheme: eraSchemeOf(era) })),
+    eras: records.eras.map((era) => ({ ...era, scheme: eraSchemeOf(era, records.rulers) })),
     sets: records.sets,
     exhibits: records.exhibits,
     types,

@@ -128,6 +128,7 @@ const ROWS: readonly Row[] = [
   { kind: 'periods-gap', change: { [ERAS]: put('from: 1286', 'from: 1300') }, line: 6, says: 'Write from: 1286' },
   { kind: 'era-place-unknown', change: { [ERAS]: put('ends: inclusive', 'applies-to: plain-twon\nends: inclusive') }, line: 3, says: 'Write plain-town.' },
   { kind: 'name-unknown', change: { [ERAS]: put('to: 1285 }', 'to: 1285, rulers: [harold-iii, plain-kign] }') }, line: 5, says: 'plain-kign' },
+  { kind: 'set-word-unknown', change: { [ERAS]: put('to: 1285 }', 'to: 1285, realms: [Nowhereland, Plainlnad] }') }, line: 5, says: 'Write Plainland.' },
   { kind: 'era-place-unknown', change: { [ERAS]: put('ends: inclusive', 'applies-to: [Atlantis, Mu]\nends: inclusive') }, line: 3, says: 'Atlantis' },
   { kind: 'set-rule', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainland, date: 2020') }, says: 'yields no place' },
   { kind: 'set-word-unknown', change: { 'sets/plain-set.yaml': put('realm: Plainland', 'realm: Plainlnad') }, says: 'Write Plainland.' },

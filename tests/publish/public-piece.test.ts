@@ -143,7 +143,8 @@ test.for([
   ['ruler: plain-king\nstruck-for: hidden-king\nmint: plain-town\n', ['theirs', 'later'], undefined],
   ['ruler: hidden-king\nstruck-for: plain-king\nmint: plain-town\n', ['theirs'], undefined],
   ['ruler: hidden-king\nstruck-for: plain-king\nsure: { struck-for: possible }\nmint: plain-town\n', ['theirs', 'later'], undefined],
-  ['ruler: plain-king\nmint: plain-town\nsure: { mint: possible }\n', ['theirs'], 'perhaps'],
+  ['ruler: plain-king\nmint: plain-town\nsure: { mint: possible }\n', ['theirs'], undefined],
+  ['mint: plain-town\nsure: { mint: possible }\n', ['theirs', 'later'], 'perhaps'],
   ['ruler: plain-king\nmint: other-town\n', ['theirs'], 'perhaps'],
   ['ruler: plain-king\nfound: { area: Plainshire }\n', ['theirs'], undefined],
 ] as const)('with %j it is of the periods %j, and that scheme applies %s', ([facts, periods, applies]) => {

@@ -2,13 +2,14 @@ import { periodYears } from '../../core/eras/era-scheme.ts';
 import { folded, namesInArea } from '../../core/sets/facts.ts';
 import { placesOf } from '../../core/sets/places.ts';
 import { eraSchemeOf } from '../for-core/era-scheme.ts';
-import type { Problem } from '../problem.ts';
+import type { Problem, Spot } from '../problem.ts';
 import { problem } from '../problem.ts';
 import { aimOf, setListsOf, setRuleOf } from '../for-core/set-rule.ts';
 import { readTypes, typeNamed } from '../types/types-of.ts';
 import { nearestName } from '../nearest.ts';
 import { nameOf } from './names.ts';
 import type { Records } from '../records.ts';
+import type { EraFields } from '../schema/sets-and-eras.ts';
 import type { Rule } from './rule.ts';
 import { wordsOf } from './set-words.ts';
 
@@ -55,7 +56,7 @@ export const checkSets: Rule = (records, place) => {
 /** The periods of a scheme follow one another as the scheme says they do. */
 export const checkEras: Rule = (records, place) =>
   records.eras.flatMap((era): readonly Problem[] => {
-    const { periods, ends } = eraSchemeOf(era);
+    const { periods, ends } = eraSchemeOf(era, records.rulers);
     const at = (index: number, field: string) => place(era.file, ['periods', index, field]);
     const step = ends === 'inclusive' ? 1 : 0;
     const places = placesNamed(records);
@@ -83,8 +84,30 @@ export const checkEras: Rule = (records, place) =>
       const slipped = (period.rulers ?? []).filter((name) => isSlip(name, records.rulers));
       return nameOf('ruler', slipped, records, () => at(index, 'rulers'));
     });
-    return [...slips, ...rulers, ...bounds];
+    return [...slips, ...rulers, ...gatheredSlips(era.fields, records, at), ...bounds];
   });
+
+/** A realm or dynasty that no ruler here has is no fault, for he may be still to come; nearly the name of one is a slip. */
+function gatheredSlips(
+  { periods }: EraFields,
+  { rulers }: Records,
+  at: (index: number, field: string) => Spot,
+): readonly Problem[] {
+  const of = (values: readonly (string | undefined)[]): readonly string[] => [
+    ...new Set(values.flatMap((value) => value ?? [])),
+  ];
+  const lists = [
+    ['realms', 'No ruler has the realm', of(rulers.map(({ fields }) => fields.realm))],
+    ['dynasties', 'No ruler has the dynasty', of(rulers.map(({ fields }) => fields.dynasty))],
+  ] as const;
+  return periods.flatMap((period, index) =>
+    lists.flatMap(([field, none, known]) => {
+      const isKnown = (value: string): boolean => known.some((one) => folded(one) === folded(value));
+      const slipped = (period[field] ?? []).filter((value) => !isKnown(value) && nearestName(value, known) !== null);
+      return slipped.map((value) => problem('set-word-unknown', at(index, field), none, value, known));
+    }),
+  );
+}
 
 /** In a name of so many letters one or two that differ are a slip. */
 const LONG = 8;

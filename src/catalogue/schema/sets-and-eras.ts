@@ -29,8 +29,12 @@ export const eraSchema = z.strictObject({
         name: words,
         from: bound,
         to: bound,
-        /** Whose pieces are all of this period, also those of a year that it shares with its neighbour. */
+        /** Whose pieces are all of this period, also those of years that it shares with another. */
         rulers: oneOrMore(id).optional(),
+        /** The same, of all rulers of a realm. */
+        realms: oneOrMore(words).optional(),
+        /** The same, of all rulers of a dynasty. */
+        dynasties: oneOrMore(words).optional(),
         note: words.optional(),
       }),
     )

@@ -8,7 +8,7 @@ export type EraPeriod = {
   readonly from: number | 'open';
   /** Last year, `open` or Infinity for what goes on. */
   readonly to: number | 'open';
-  /** Rulers whose pieces are all of this period, also those of a year that it shares with its neighbour. */
+  /** Rulers whose pieces are all of this period, also those of years that it shares with another. */
   readonly rulers?: readonly string[];
 };
 

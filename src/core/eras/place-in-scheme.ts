@@ -63,6 +63,8 @@ export type PeriodShare = {
 export type EraPlacing = {
   readonly state: 'within' | 'straddles' | 'outside' | 'unknown' | 'not applicable';
   readonly periods: readonly PeriodShare[];
+  /** Said where its ruler decided, and not its years. */
+  readonly by?: 'ruler';
   /** `perhaps` when nothing recorded tells whether the scheme applies; the periods are those it would have. */
   readonly applies?: 'perhaps';
 };
@@ -77,12 +79,25 @@ export function placePiece(
   const applies = scheme.appliesTo === undefined ? 'yes' : schemeApplies(scheme.appliesTo, where, within);
   if (applies === 'no') return { state: 'not applicable', periods: [] };
   const placing = placeInScheme(interval, scheme, where.rulers);
-  return applies === 'yes' || placing.periods.length === 0 ? placing : { ...placing, applies };
+  const isSettled = applies === 'yes' || placing.periods.length === 0;
+  return isSettled || isLikelyHis(where, scheme, placing, within) ? placing : { ...placing, applies };
+}
+
+/** A mint that is only possible is no doubt about a coin of a ruler whom the scheme names, where it lies in the scheme's places. */
+function isLikelyHis(
+  where: Whereabouts,
+  { appliesTo = [] }: EraScheme,
+  { by }: EraPlacing,
+  within: readonly Within[],
+): boolean {
+  if (by !== 'ruler' || where.made === null) return false;
+  return schemeApplies(appliesTo, { ...where, made: { ...where.made, sure: 'certain' } }, within) === 'yes';
 }
 
 /**
  * Every year of the interval counts alike: nothing is known of which is likelier. A period that names all of the rulers has the
- * piece whole, and what borders on it has none: Harold II fell in the year in which Norman England began, and is not Norman.
+ * piece whole. What borders on it has none (Harold II fell in the year in which Norman England began, and is not Norman), and
+ * neither has a period of other rulers: Æthelstan struck at York in the years of its Viking kings.
  */
 export function placeInScheme(
   interval: Interval | null,
@@ -99,16 +114,17 @@ export function placeInScheme(
         });
   if (isUndated) {
     const periods = own.map(({ id, name }) => ({ id, name, share: null }));
-    return { state: own.length === 0 ? 'unknown' : 'within', periods };
+    return own.length === 0 ? { state: 'unknown', periods } : { state: 'within', periods, by: 'ruler' };
   }
   const touched = scheme.periods.flatMap((period) => {
     if (own.includes(period)) return [{ id: period.id, name: period.name, share: 1, whole: true }];
-    if (own.some((each) => isNeighbour(each, period))) return [];
+    if (own.some((each) => period.rulers !== undefined || isNeighbour(each, period))) return [];
     const share = shareOf(interval, period, scheme);
     return share === 0 ? [] : [{ id: period.id, name: period.name, share, whole: holdsAll(interval, period, scheme) }];
   });
   const state = touched.length === 0 ? 'outside' : touched.some(({ whole }) => whole) ? 'within' : 'straddles';
-  return { state, periods: touched.map(({ id, name, share }) => ({ id, name, share })) };
+  const periods = touched.map(({ id, name, share }) => ({ id, name, share }));
+  return { state, periods, ...(own.length === 0 ? {} : { by: 'ruler' as const }) };
 }
 
 function isNeighbour(one: EraPeriod, other: EraPeriod): boolean {

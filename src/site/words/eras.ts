@@ -1,7 +1,12 @@
 export const erasWords = {
   title: 'Eras',
   description: 'The pieces of the cabinet under several era schemes, and where the schemes disagree.',
-  lead: 'Authorities divide history differently. Each scheme is shown as it was published, and none is preferred. A piece is placed under every scheme that applies where it was made or found, and that has a period for its years.',
+  lead: 'Authorities divide history differently. Each scheme is shown as it was published, and none is preferred. A piece is placed under every scheme that applies where it was made or found, by its ruler where the scheme goes by rulers, else by its years.',
+  /** A scheme by a letter, so that it need be named once only: `A`; the twenty-seventh is `A2`. */
+  letter: (at: number): string =>
+    String.fromCharCode(65 + (at % 26)) + (at < 26 ? '' : String(Math.floor(at / 26) + 1)),
+  rowsSay:
+    'Each band is a period on one line of years, each mark in it a piece or several. A row leads to its pieces, and to the reason of a count such as 2 to 3.',
   none: 'There is no era scheme yet.',
   withoutPeriod: (count: number): string =>
     count === 1
@@ -19,7 +24,7 @@ export const erasWords = {
   tablePieces: 'Pieces',
   disagreements: 'Where schemes disagree',
   disagreementsLead:
-    'A name in quotation marks is a period that several schemes know and give different years. The pieces under it fall in it by one scheme and not, or not wholly, by another.',
+    'A name in quotation marks is a period that several schemes know and give different years. The pieces under it fall in it by one scheme and not, or not wholly, by another. Each scheme is called by its letter.',
   noCommonName: (years: string): string => `Pieces of ${years}`,
   nameless: (count: number): string =>
     count === 1 ? 'One group of years under different names' : `${String(count)} groups of years under different names`,
@@ -32,12 +37,25 @@ export const erasWords = {
     shared: 'A year in which one period ends and the next begins counts half to each.',
   },
   periodsOf: (title: string): string => `The periods of “${title}”`,
-  schemeSays: (title: string): string =>
-    `The periods of “${title}”, and under them every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.`,
+  schemeSays:
+    'The periods, and under them every dated piece, from its earliest to its latest possible year. Hollow: the date is uncertain.',
   pieces: 'The pieces, period by period',
-  /** Of a piece in a period that does not hold all its years: where else it may belong. */
-  orElse: (others: readonly string[]): string =>
-    others.length === 0 ? 'or of years outside every period' : `or ${others.join(', or ')}`,
+  piecesSay: 'All at one scale, oldest first. What is not certain of a period is named under it, with the reason.',
+  /** Why a piece may not be of a period, to follow “because”. */
+  doubt: {
+    years: (others: readonly string[]): string =>
+      others.length === 0 ? 'its years run beyond the period' : `its years also fit ${others.join(' or ')}`,
+    place: 'it is not known to be made or found where the scheme applies',
+    date: 'its date is doubtful',
+    kind: 'what it is is doubtful',
+  },
+  /** Under a piece. */
+  notCertain: (reason: string): string => `Not certain: ${reason}`,
+  /** Under the name of a period, of all pieces that are doubtful for one reason. */
+  notCertainOf: (count: number, reason: string): string =>
+    count === 1
+      ? `One of them is not certain, because ${reason}`
+      : `${String(count)} are not certain, each because ${reason}`,
   notDrawn: (count: number): string =>
     count === 0
       ? ''
@@ -48,8 +66,6 @@ export const erasWords = {
   undated: 'Undated',
   notApplicable: 'Made elsewhere: the scheme does not apply',
   appliesTo: (places: readonly string[]): string => `Applies to pieces made or found in: ${places.join(', ')}.`,
-  unfold: (pieces: string): string => `The ${pieces}`,
-  perhapsMark: '*',
-  perhapsNote: '* Only if it was made or found where the scheme applies, which is not known.',
+  unfold: (pieces: string): string => `Show the ${pieces}`,
   othersDisagree: 'Where the schemes disagree',
 } as const;

@@ -7,7 +7,7 @@ const TOGETHER = [
   /(?<=\d) (?=(?:mm|g|gr|dwt|kg)(?![\p{L}\p{N}]))/gu,
   / (?=± ?\d)|(?<=±) (?=\d)/gu,
   /(?<=[\d¼½¾⅛⅜⅝⅞]) (?=[×x] ?\d)|(?<=\d ?[×x]) (?=\d)|(?<=[\d¼½¾⅛⅜⅝⅞]) (?=(?:cm|in)\))/gu,
-  /(?<=\b[Cc]lass|\b[Gg]ood|\b[Aa]bout|\b[Nn]ear) (?=\d|\p{Lu}{1,3}(?!\p{L}))/gu,
+  /(?<=\b[Cc]lass|\b[Gg]ood|\b[Aa]bout|\b[Nn]ear) (?=\d|(?!A[DH]|BC)\p{Lu}{1,3}(?!\p{L}))/gu,
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
 ] as const;
 
@@ -26,12 +26,16 @@ export function withApostrophes(text: string): string {
 
 /** After the dash or stroke of a range of figures: `1280–81`, `928/39`. A line may end there, unless a joiner of no width forbids it. */
 const IN_RANGE = /(?<=\d[–/])(?=\d)/gu;
+/** After the hyphen of a short word: `arm-ring`, `al-Shash`. */
+const IN_WORD = /(?<=(?<![\p{L}\p{N}-])\p{L}\p{Ll}{0,4}-)(?=\p{L}{1,5}(?![\p{L}\p{N}-]))/gu;
 const JOINER = '\u2060';
 
 /**
- * A text in which a line does not end between a king's name and his numeral or within a range of figures, with the apostrophes
+ * A text in which a line does not end between a king's name and his numeral, within a range of figures or within a short word, with the apostrophes
  * of a book. For what is shown only, never for files of data.
  */
 export function tied(text: string): string {
-  return withApostrophes(TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text)).replace(IN_RANGE, JOINER);
+  return withApostrophes(TOGETHER.reduce((whole, gap) => whole.replace(gap, TIE), text))
+    .replace(IN_RANGE, JOINER)
+    .replace(IN_WORD, JOINER);
 }

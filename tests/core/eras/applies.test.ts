@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { schemeApplies, placePiece } from '../../../src/core/eras/place-in-scheme.ts';
+import type { Whereabouts } from '../../../src/core/eras/place-in-scheme.ts';
 import { namesInArea } from '../../../src/core/sets/facts.ts';
 import { eraScheme } from '../../published/era-schemes.ts';
 
@@ -62,4 +63,18 @@ test('a piece has no period in a scheme that does not apply, and may have one wh
   expect(placePiece(years, { made: made('baghdad', 'Iraq'), found: null }, eraScheme('finds-database')).state).toBe(
     'within',
   );
+});
+
+test('a mint that is only possible is no doubt about a coin of a ruler whom the scheme names', () => {
+  const { periods, ...rest } = eraScheme('finds-database');
+  const scheme = {
+    ...rest,
+    appliesTo: ['England'],
+    periods: periods.map((one) => (one.id === 'early-medieval' ? { ...one, rulers: ['aldfrith'] } : one)),
+  };
+  const of = (from: Whereabouts['made']) =>
+    placePiece({ low: 685, high: 704 }, { made: from, found: null, rulers: ['aldfrith'] }, scheme);
+  expect(of(made('york', 'England', 'possible'))).toMatchObject({ by: 'ruler' });
+  expect(of(made('york', 'England', 'possible')).applies).toBeUndefined();
+  expect(of(null).applies).toBe('perhaps');
 });

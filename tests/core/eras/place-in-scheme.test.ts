@@ -61,8 +61,8 @@ describe('a scheme that goes by rulers', () => {
   const scheme: EraScheme = {
     id: 'by-rulers', title: '', source: '', ends: 'shared',
     periods: [
-      { id: 'anglo-saxon', name: 'Anglo-Saxon', from: 600, to: 1066, rulers: ['edward', 'harold'] },
-      { id: 'anglo-scandinavian', name: 'Anglo-Scandinavian', from: 885, to: 954 },
+      { id: 'anglo-saxon', name: 'Anglo-Saxon', from: 600, to: 1066, rulers: ['aethelstan', 'edward', 'harold'] },
+      { id: 'anglo-scandinavian', name: 'Anglo-Scandinavian', from: 885, to: 954, rulers: ['anlaf'] },
       { id: 'norman', name: 'Norman', from: 1066, to: 1154, rulers: ['william', 'stephen'] },
       { id: 'plantagenet', name: 'Plantagenet', from: 1154, to: 1485, rulers: ['henry'] },
     ],
@@ -73,6 +73,10 @@ describe('a scheme that goes by rulers', () => {
     [['william'], [1066, 1068], ['norman']],
     [['stephen'], [1150, 1154], ['norman']],
     [['harold'], null, ['anglo-saxon']],
+    // Æthelstan held York from 927 to 939 and Anlaf from 939 to 941, both within the years of both periods (the same Handbook).
+    [['aethelstan'], [928, 939], ['anglo-saxon']],
+    [['anlaf'], [939, 941], ['anglo-scandinavian']],
+    [[], [928, 941], ['anglo-saxon', 'anglo-scandinavian']],
     // Nobody sure, two of different lines, or a name that went on long after its bearer: the years decide.
     [[], [1066, 1066], ['anglo-saxon', 'norman']],
     [
@@ -85,7 +89,11 @@ describe('a scheme that goes by rulers', () => {
   test.for(cases)('of %s in %s: %s', ([rulers, years, periods]) => {
     const placing = placeInScheme(years === null ? null : { low: years[0], high: years[1] }, scheme, rulers);
     expect(placing.periods.map(({ id }) => id)).toEqual(periods);
-    expect(placing.state).toBe(periods.length === 1 ? 'within' : 'straddles');
+    const isSplit = periods.includes('norman') && periods.length > 1;
+    expect(placing.state).toBe(isSplit ? 'straddles' : 'within');
+    const isRulers =
+      rulers.length === 1 && periods[0] === scheme.periods.find((one) => one.rulers?.includes(rulers[0] ?? ''))?.id;
+    expect(placing.by).toBe(isRulers ? 'ruler' : undefined);
   });
 });
 

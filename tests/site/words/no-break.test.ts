@@ -11,10 +11,12 @@ const TIED = [
   ['1280–81, 1.38 g ± 0.01, graded Good VF', '1280–+81, 1.38_g_±_0.01, graded Good_VF'],
   ['Penny of London, class 3b', 'Penny of London, class_3b'],
   ['no. 0123 of St Peter', 'no._0123 of St_Peter'],
+  ['a stamped arm-ring, a half-crown of al-Shash', 'a stamped arm-+ring, a half-+crown of al-+Shash'],
+  ['about AD 880–950, about EF', 'about AD_880–+950, about_EF'],
   ['928–39 and 398/97 BC', '928–+39 and 398/+97 BC'],
 ] as const;
 const UNTIED = [
-  'Here am Ivy and I', 'I kept the coin', 'a good VANE', 'class of 1279', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', '18 mmm', 'cos. 12',
+  'Here am Ivy and I', 'I kept the coin', 'a good VANE', 'class of 1279', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', 'a coin-weight, Anglo-Scandinavian', '18 mmm', 'cos. 12',
 ] as const; // prettier-ignore
 
 // Common practice of setting text: a book has no typewriter's apostrophe. The sign of a shortened word on a coin, and of a letter

@@ -11,7 +11,7 @@ type Named = { readonly x: number; readonly anchor: 'start' | 'end'; readonly is
 type EraLanes = { readonly lanes: number; readonly bands: readonly EraBand[] };
 
 /** A scheme as it is drawn on a wide page and on a narrow one. */
-export type EraBands = { readonly title: string; readonly wide: EraLanes; readonly narrow: EraLanes };
+export type EraBands = { readonly title: string | null; readonly wide: EraLanes; readonly narrow: EraLanes };
 
 // Widths of a drawing in pixels on a wide page and a narrow, and of a letter at the size of a band's name.
 const WIDE = 1100;

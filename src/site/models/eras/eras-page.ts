@@ -9,6 +9,8 @@ import { erasWords } from '../../words/eras.ts';
 import type { ChartTable } from '../charts/chart.ts';
 import { allBands } from './era-bands.ts';
 import type { EraBands } from './era-bands.ts';
+import { periodRows } from './period-rows.ts';
+import type { PeriodRows } from './period-rows.ts';
 import type { PageHead } from '../shared/head.ts';
 import { facetLists } from '../find/facets.ts';
 import { mostShown } from '../shared/most-shown.ts';
@@ -16,7 +18,7 @@ import { packedBars } from '../charts/packed-bars.ts';
 import type { PackedBars, PieceDensity } from '../charts/packed-bars.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { scaleOver, ticksOf } from '../charts/time-scale.ts';
-import type { TimeTick } from '../charts/time-scale.ts';
+import type { TimeScale, TimeTick } from '../charts/time-scale.ts';
 import { pieceRow } from '../charts/timed.ts';
 import { byYears } from '../charts/years.ts';
 
@@ -31,6 +33,10 @@ export type SchemesChart = {
 export type SourcePart = { readonly text: string; readonly to: string | null };
 
 export type SchemeLine = Link & {
+  /** What it is called by below. */
+  readonly letter: string;
+  /** Its periods for a narrow page; null where no piece has a year. */
+  readonly rows: PeriodRows | null;
   readonly source: readonly SourcePart[];
   readonly region: string | null;
   readonly note: string | null;
@@ -41,7 +47,7 @@ export type SchemeDisagreement = {
   readonly title: string;
   /** Whether it is about a name that several schemes know; else about years. */
   readonly isNamed: boolean;
-  readonly claims: readonly (Link & { readonly says: string })[];
+  readonly claims: readonly (Link & { readonly letter: string; readonly says: string })[];
   /** How many pieces, in words. */
   readonly over: string;
   readonly pieces: readonly (Link & { readonly years: string })[];
@@ -64,9 +70,12 @@ export function erasPage(cabinet: Cabinet): ErasPage {
   const { eras } = cabinet.lists;
   const found = disagreementsOf(cabinet);
   const { title, description } = erasWords;
+  const scale = scaleOf(cabinet.listed);
   return {
     head: { title, description, here: urls.eras() },
-    schemes: eras.map(({ id, fields }) => ({
+    schemes: eras.map(({ id, fields, scheme }, at) => ({
+      letter: erasWords.letter(at),
+      rows: scale === null ? null : periodRows(scheme, cabinet.listed, scale),
       href: urls.era(id),
       name: fields.title,
       source: sourceParts(fields.source),
@@ -109,13 +118,17 @@ function withoutPeriod(cabinet: Cabinet): Link | null {
     : { href: urls.facet('era', 'none'), name: erasWords.withoutPeriod(list.pieces.length) };
 }
 
+function scaleOf(pieces: readonly PublicPiece[]): TimeScale | null {
+  return scaleOver(pieces.flatMap(({ years }) => (years === null ? [] : [years])));
+}
+
 function schemesChart({ lists }: Cabinet, pieces: readonly PublicPiece[]): SchemesChart | null {
-  const scale = scaleOver(pieces.flatMap(({ years }) => (years === null ? [] : [years])));
+  const scale = scaleOf(pieces);
   if (scale === null) return null;
   return {
     ticks: ticksOf(scale),
     schemes: allBands(
-      lists.eras.map(({ scheme }) => scheme),
+      lists.eras.map(({ scheme }, at) => ({ ...scheme, title: `${erasWords.letter(at)} · ${scheme.title}` })),
       scale,
     ),
     pieces: packedBars(pieces, scale),
@@ -134,6 +147,7 @@ function disagreementsOf({ listed, lists }: Cabinet): readonly SchemeDisagreemen
       isNamed: one.name !== null,
       claims: one.claims.map(({ scheme, says }) => ({
         href: urls.era(scheme),
+        letter: erasWords.letter(schemes.findIndex(({ id }) => id === scheme)),
         name: schemes.find(({ id }) => id === scheme)?.title ?? scheme,
         says,
       })),

@@ -14,7 +14,7 @@ export type LaidMark = {
 /** Pixels from the top of the drawing. */
 export type LaidSchemes = {
   readonly schemes: readonly {
-    readonly title: string;
+    readonly title: string | null;
     readonly titleAt: number;
     readonly bands: readonly (EraBand & { readonly y: number })[];
   }[];
@@ -24,10 +24,10 @@ export type LaidSchemes = {
 };
 
 const TITLE = 20;
-const BAND = 24;
+const BAND = 25;
 const AFTER = 8;
-const LANE = 9;
-const BAR = 5;
+const LANE = 11;
+const BAR = 8;
 const FOOT = 26;
 /** The room for pieces, however many there are. */
 const MOST_HIGH = 220;
@@ -37,7 +37,7 @@ const DENSITY_HIGH = 90;
 export function layOutSchemes({ schemes, pieces }: SchemesChart, page: 'wide' | 'narrow'): LaidSchemes {
   let top = 0;
   const laid = schemes.map(({ title, [page]: { lanes, bands } }) => {
-    const first = top + TITLE;
+    const first = top + (title === null ? 0 : TITLE);
     top = first + lanes * BAND + AFTER;
     return { title, titleAt: first - 6, bands: bands.map((band) => ({ ...band, y: first + band.lane * BAND })) };
   });

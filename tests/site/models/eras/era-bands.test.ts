@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import type { EraScheme } from '../../../../src/core/eras/era-scheme.ts';
 import { allBands } from '../../../../src/site/models/eras/era-bands.ts';
-import { erasWords } from '../../../../src/site/words/eras.ts';
 
 // Common practice: periods of very different lengths, two of which overlap.
 const scheme: EraScheme = {
@@ -42,8 +41,3 @@ test.for(['wide', 'narrow'] as const)(
     expect(Math.max(...bands.map(({ lane }) => lane))).toBe(lanes - 1);
   },
 );
-
-test('a piece that only may be of a period is told with what else it may be', () => {
-  expect(erasWords.orElse(['Tudor', 'Stuart'])).toBe('or Tudor, or Stuart');
-  expect(erasWords.orElse([])).toBe('or of years outside every period');
-});
