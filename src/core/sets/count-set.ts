@@ -208,42 +208,38 @@ function verdictOn(one: Standing, other: Standing): Verdict {
 }
 
 /** A piece in one of its seats, with the places it fills from there for certain, and those it fills if it is what it may be. */
-type Seat = { readonly acquired: number; readonly certain: number[]; readonly possible: number[] };
+type Seat = { readonly certain: number[]; readonly possible: number[] };
 
-/**
- * The count as it would have stood at the end of each year, with the pieces that are here now and were here then; pieces without
- * a year of acquisition come in at the end, under the year null. Low is the most places that can be filled for certain; high the
- * most that any arrangement could fill if every doubtful piece were what it may be, so the two are matchings of their own.
- */
-export function historyOf(arrangement: Arrangement, rule: SetRule): SetState['history'] {
-  const seats = seatsOf(arrangement, rule).toSorted((a, b) => a.acquired - b.acquired);
-  const places = arrangement.places.length;
-  const low = mostPlaces(seats.map(({ certain }) => certain), places);
-  const high = mostPlaces(seats.map(({ possible }) => possible), places);
-  const history: { year: number | null; filled: Count }[] = [];
-  for (const [at, { acquired }] of seats.entries()) {
-    // Only the last piece of a year closes it.
-    if (seats[at + 1]?.acquired === acquired) continue;
-    const filled = { low: low[at] ?? 0, high: high[at] ?? 0 };
-    const before = history.at(-1)?.filled ?? { low: 0, high: 0 };
-    if (filled.low !== before.low || filled.high !== before.high)
-      history.push({ year: Number.isFinite(acquired) ? acquired : null, filled });
-  }
-  return history;
-} // prettier-ignore
-
-/** Where a set stands: the end of its history. */
-export function filledNow(history: SetState['history']): Count {
-  return history.at(-1)?.filled ?? { low: 0, high: 0 };
+/** Filled for certain, and the most that any arrangement could fill if every doubtful piece were what it may be: two matchings. */
+export function filledBy(arrangement: Arrangement, rule: SetRule): Count {
+  const seats = seatsOf(arrangement, rule);
+  const most = (level: 'certain' | 'possible'): number =>
+    mostPlaces(
+      seats.map((seat) => seat[level]),
+      arrangement.places.length,
+    );
+  return { low: most('certain'), high: most('possible') };
 }
 
-/** How many places the first seat can fill, the first two, and so on. */
-function mostPlaces(seats: readonly (readonly number[])[], places: number): readonly number[] {
+/**
+ * The places that have a piece, by the year in which that piece came; those whose year is not known come last, under null. It is
+ * told of the arrangement shown, so that a year never counts a place otherwise than the board does.
+ */
+export function historyOf({ holders }: Arrangement, states: readonly PlaceState[]): SetState['history'] {
+  const years = new Map<number | null, PlaceState['state'][]>();
+  for (const [at, { state }] of states.entries()) {
+    if (state === 'wanted' || state === 'excused') continue;
+    const year = holders[at]?.piece.acquired ?? null;
+    years.set(year, [...(years.get(year) ?? []), state]);
+  }
+  return [...years].map(([year, came]) => ({ year, came })).sort((a, b) => (a.year ?? Infinity) - (b.year ?? Infinity));
+}
+
+/** How many places seats can fill at once, each one of those it names. */
+function mostPlaces(seats: readonly (readonly number[])[], places: number): number {
   const rows = seats.map((each) => each.map((column): Edge => ({ column, weight: [1] })));
-  return Array.from(
-    growingMatching(rows, places, 1),
-    (matching) => matching.filter((column) => column !== null).length,
-  );
+  const matching = [...growingMatching(rows, places, 1)].at(-1) ?? [];
+  return matching.filter((column) => column !== null).length;
 }
 
 /** Whoever fills a place for certain or possibly; fillers count in neither and are left out. */
@@ -253,7 +249,7 @@ function seatsOf({ places, fitting }: Arrangement, rule: SetRule): readonly Seat
     for (const { piece, fit } of fitting[column] ?? []) {
       if (fit.level !== 'certain' && fit.level !== 'possible') continue;
       const key = JSON.stringify([piece.id, seatOf(place, column, piece, rule)]);
-      const seat = seats.get(key) ?? { acquired: piece.acquired ?? Infinity, certain: [], possible: [] };
+      const seat = seats.get(key) ?? { certain: [], possible: [] };
       seat.possible.push(column);
       if (fit.level === 'certain') seat.certain.push(column);
       seats.set(key, seat);
@@ -272,18 +268,17 @@ export function countSet(rule: SetRule, pieces: readonly SetPiece[], lists: List
   const arrangement = arrange(rule, places.value, pieces, lists);
   const states = explainPlaces(arrangement);
   const excused = states.filter(({ state }) => state === 'excused').length;
-  const history = historyOf(arrangement, rule);
   return good({
     id: rule.id,
     title: rule.title,
     of: states.length - excused,
-    filled: filledNow(history),
+    filled: filledBy(arrangement, rule),
     excused,
     places: states,
     spares: sparesOf(arrangement),
     upgrades: upgradesOf(arrangement),
     leftOut: arrangement.leftOut,
     wanted: wantedOf(arrangement, states, rule.aim ?? null),
-    history,
+    history: historyOf(arrangement, states),
   });
 }

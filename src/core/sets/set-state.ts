@@ -51,6 +51,6 @@ export type SetState = {
   /** Pieces that would fit a place but for one thing. */
   readonly leftOut: readonly { readonly piece: string; readonly because: string }[];
   readonly wanted: readonly Wanted[];
-  /** The count at the end of each year that changed it; the year is null for pieces whose acquisition is not dated. */
-  readonly history: readonly { readonly year: number | null; readonly filled: Count }[];
+  /** The places that have a piece by the year in which it came, in the order of places; the year is null where it is not dated. */
+  readonly history: readonly { readonly year: number | null; readonly came: readonly PlaceState['state'][] }[];
 };

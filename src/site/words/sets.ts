@@ -97,12 +97,15 @@ export const setsWords = {
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
   json: 'The set as data (JSON)',
   history: 'Year by year',
-  historySays: (title: string, of: number, isDoubtful: boolean): string =>
-    `The ${String(of)} places of “${title}” in the order in which the pieces came that fill them now.${isDoubtful ? ' A broken rim is only possibly filled.' : ''}`,
-  historyYear: 'End of',
-  historyCount: 'Filled',
+  historySays: (title: string, marks: ReadonlySet<PlaceState['state']>): string =>
+    [
+      `The places of “${title}” by the year in which the piece came that lies there now.`,
+      ...(marks.has('possible') ? ['A broken rim: not certain.'] : []),
+      ...(marks.has('filler') ? ['Half a rim: a filler, which does not count.'] : []),
+    ].join(' '),
+  historyYear: 'Year',
+  historyCame: 'Places that got their piece',
   historyUndated: 'Year not recorded',
-  historyEmpty: 'still empty',
   wantedTitle: (title: string): string => `Wanted: ${title}`,
   wantedDescription: (title: string): string =>
     `What is still missing from the set “${title}”, to print and take along.`,

@@ -112,9 +112,14 @@ export function pieceLink(cabinet: Cabinet, id: string): Link {
 const IN_ORDER = ['filled', 'possible', 'filler', 'wanted', 'excused'] as const;
 
 /** `20 filled, 1 held by a filler, 13 wanted, 5 excused`; states that do not occur are left out. */
-export function tallyInWords(state: SetState): string {
+export function tallyInWords({ places }: SetState): string {
+  return tallyOf(places.map(({ state }) => state));
+}
+
+/** The same of any places. */
+export function tallyOf(states: readonly PlaceState['state'][]): string {
   return IN_ORDER.flatMap((each) => {
-    const count = state.places.filter((place) => place.state === each).length;
+    const count = states.filter((state) => state === each).length;
     return count === 0 ? [] : [setsWords.tally[each](count)];
   }).join(', ');
 }

@@ -3,33 +3,45 @@ import type { SetState } from '../../../../src/core/sets/set-state.ts';
 import { nearestWidth } from '../../../../src/site/models/sets/place-shown.ts';
 import { setHistory } from '../../../../src/site/models/sets/set-history.ts';
 
-const counted = (of: number, history: SetState['history']): SetState => ({
-  id: 'towns', title: 'Towns', of, filled: history.at(-1)?.filled ?? { low: 0, high: 0 }, excused: 0,
-  places: [], spares: [], upgrades: [], leftOut: [], wanted: [], history,
-}); // prettier-ignore
+type Came = SetState['history'][number]['came'];
+const placed = (history: SetState['history'], wanted: number): SetState => {
+  const states: Came = [...history.flatMap(({ came }) => came), ...Array.from({ length: wanted }, () => 'wanted' as const)];
+  const places = states.map((state, at) => ({ id: String(at), label: String(at), state }));
+  return {
+    id: 'towns', title: 'Towns', of: states.length, filled: { low: 0, high: 0 }, excused: 0, places, spares: [], upgrades: [], leftOut: [],
+    wanted: [], history,
+  };
+}; // prettier-ignore
 
-test('every well of a set is drawn once: in the year in which it was filled, or as still empty', () => {
+test('every place of a set is drawn once, with the mark it has on the board: in the year of its piece, or as wanted', () => {
   const history = setHistory(
-    counted(6, [
-      { year: 1998, filled: { low: 2, high: 2 } },
-      { year: 2001, filled: { low: 2, high: 3 } },
-      { year: null, filled: { low: 3, high: 4 } },
-    ]),
+    placed(
+      [
+        { year: 1998, came: ['filled', 'filler'] },
+        { year: 2001, came: ['possible'] },
+        { year: null, came: ['filled'] },
+      ],
+      2,
+    ),
   );
   expect(history?.years.map(({ year, wells }) => [year, wells])).toEqual([
-    ['1998', ['filled', 'filled']],
+    ['1998', ['filled', 'filler']],
     ['2001', ['possible']],
     ['Year not recorded', ['filled']],
-    ['still empty', ['wanted', 'wanted']],
+    ['wanted', ['wanted', 'wanted']],
   ]);
+  expect(history?.table.rows[0]).toEqual(['1998', '1 filled, 1 filler']);
 });
 
-test('of hundreds of wells the first are drawn and the others counted', () => {
+test('of hundreds of places the first are drawn and the others counted', () => {
   const years = setHistory(
-    counted(450, [
-      { year: 1998, filled: { low: 1, high: 1 } },
-      { year: 1999, filled: { low: 2, high: 2 } },
-    ]),
+    placed(
+      [
+        { year: 1998, came: ['filled'] },
+        { year: 1999, came: ['filled'] },
+      ],
+      448,
+    ),
   )?.years;
   const last = years?.at(-1);
   expect((last?.wells.length ?? 0) + (last?.more ?? 0)).toBe(448);
@@ -37,7 +49,7 @@ test('of hundreds of wells the first are drawn and the others counted', () => {
 });
 
 test('one year alone is no history', () => {
-  expect(setHistory(counted(3, [{ year: 1998, filled: { low: 1, high: 1 } }]))).toBeNull();
+  expect(setHistory(placed([{ year: 1998, came: ['filled'] }], 2))).toBeNull();
 });
 
 test('an empty well is as wide as the nearest pieces of its set', () => {
