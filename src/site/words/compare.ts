@@ -83,8 +83,8 @@ export const compareWords = {
             .join(', '),
   },
   /** On the page of a piece. */
-  with: 'Compare with',
-  another: 'another piece…',
+  with: (piece: string) => `Compare with ${piece}`,
+  another: 'another piece',
   soft: 'larger than its photograph is sharp',
   /** On the page where pieces are found. */
   gather: 'Choose pieces to compare',

@@ -1,4 +1,5 @@
 import { placesOf } from '../../core/money/currencies.ts';
+import type { PlaceState } from '../../core/sets/set-state.ts';
 import type { Interval } from '../../core/measures/units.ts';
 import type { Evidence } from '../../core/provenance/provenance.ts';
 import type { Certainty } from '../../catalogue/schema/fields.ts';
@@ -46,6 +47,13 @@ const PASSAGES = new Map<string, readonly [string, Hand, Hand]>([
   ['transfer', ['passed on', ...HANDED]],
   ['loan', ['lent', ...BY_GIVER]],
   ['find', ['found', ...BY_TAKER]],
+]);
+
+/** Licences by what they allow; another is given by its name. Source: the deeds of creativecommons.org. */
+const FREE: ReadonlyMap<string, string> = new Map([
+  ['CC0-1.0', 'free for any use'],
+  ['CC-BY-4.0', 'free to use with this name'],
+  ['CC-BY-SA-4.0', 'free to use with this name, and to pass on under the same terms'],
 ]);
 
 export const pieceWords = {
@@ -111,9 +119,8 @@ export const pieceWords = {
   unnamed: 'none is named on it',
   makerOf: (role: string, side: 'obverse' | 'reverse' | undefined) => (side === undefined ? role : `${role}, ${side}`),
   tools: 'Look at it',
-  look: (face: string) => `Zoom in on the ${face}`,
-  closer: 'zoom in',
-  zoomIn: 'Zoom in:',
+  look: (face: string) => `Enlarge the ${face}`,
+  closer: 'enlarge',
   doubt: DOUBT,
   afterType: 'inferred from the type',
   typeBy: { said: undefined, reference: 'by its reference', equal: 'the same type in another series' },
@@ -147,6 +154,8 @@ export const pieceWords = {
   wear: (grade: string) => `Wear: ${grade}`,
   problem: (problem: string) => `Problem: ${problem}.`,
   notGraded: (reason: string) => `Not graded: ${reason}. That says nothing about its quality.`,
+  gradeMeans: (full: string, scale: string) =>
+    full === '' ? `On the ${scale} scale.` : `${full}, on the ${scale} scale.`,
   noGrade: 'No grade is recorded.',
   gradedBy: {
     keeper: 'graded by the keeper',
@@ -156,8 +165,10 @@ export const pieceWords = {
   timeFold: 'On a timeline',
   oldMetal: 'A piece as old as this is more than its metal, and once melted it is lost.',
   ofHost: 'The piece it was made from',
-  outline: (usual: string | null) =>
-    usual === null ? 'Its outline' : `Its outline next to ${/^[aeiou]/u.test(usual) ? 'an' : 'a'} ${usual} (dashed)`,
+  outline: (usual: { readonly name: string; readonly millimetres: number } | null) =>
+    usual === null
+      ? 'Its outline'
+      : `Its outline; dashed, how large ${/^[aeiou]/u.test(usual.name) ? 'an' : 'a'} ${usual.name} usually is here: ${Math.round(usual.millimetres)} mm`,
   inOneLine: 'As one line, the way museums write it',
   noChain: 'The provenance is not recorded.',
   documented: (year: string) => `The earliest document with a certain date is of ${year}.`,
@@ -209,15 +220,16 @@ export const pieceWords = {
   percent: (low: string, high: string) =>
     low === high ? `${low} % of the standard weight` : `${low} to ${high} % of the standard weight`,
   range: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
-  stands: { filled: 'fills', possible: 'may fill', filler: 'is a filler for', wanted: '', excused: '' },
-  spare: 'also fits',
-  leftOut: 'is left out',
-  spareFor: (place: string) => `also fits “${place}”`,
+  /** What it does for a set, which is named next. */
+  stands: (state: PlaceState['state'], place: string) =>
+    `${{ filled: 'Fills', possible: 'May fill', filler: 'Is a filler for', wanted: '', excused: '' }[state]} “${place}” in`,
+  spareFor: (place: string) => `Also fits “${place}” in`,
+  leftOut: 'Is left out of',
   thisPiece: 'this piece',
-  linked: 'Linked data (JSON-LD)',
-  iiif: 'Pictures (IIIF manifest)',
+  linked: 'Its facts as a file, for programs',
+  iiif: 'Its pictures, for viewers on other sites',
   photographs: (by: string, licence: string | null, what?: 'drawing') =>
-    `${what === 'drawing' ? 'Drawings' : 'Photographs'}: ${by}${licence === null ? '' : `, ${licence}`}.`,
+    `${what === 'drawing' ? 'Drawings' : 'Photographs'}: ${by}${licence === null ? '' : `; ${FREE.get(licence) ?? licence}`}.`,
   lost: 'letters lost',
   trueSize: {
     show: 'Show at true size',

@@ -9,8 +9,6 @@ import { pieceWords } from '../../words/piece.ts';
 import { orderOf, relatedTo } from '../compare/worth-comparing.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
-import { faceOf } from '../shared/face.ts';
-import type { FaceView } from '../shared/face.ts';
 import { usualPieceOf } from './outline.ts';
 import type { UsualPiece } from './outline.ts';
 import { setRows } from './sets.ts';
@@ -114,11 +112,5 @@ async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Bo
   if (at === undefined) return null;
   const run = listed.slice(Math.max(0, at - RUN), at + RUN + 1);
   const board = await boardOf(run, (one) => (one === piece ? pieceWords.thisPiece : null));
-  return { ...board, laid: board.laid.map((laid) => (laid.id === piece.id ? { ...laid, face: gapOf(piece) } : laid)) };
-}
-
-/** The place in the row of the piece that lies above: a pale disc, for its picture is there and need not come twice. */
-function gapOf(piece: PublicPiece): FaceView {
-  const face = faceOf(piece, 'obverse', {});
-  return face.shown === 'photograph' ? face : { ...face, shown: 'blank', away: null };
+  return { ...board, laid: board.laid.map((laid) => (laid.id === piece.id ? { ...laid, isHere: true } : laid)) };
 }

@@ -1,4 +1,5 @@
 import { formatGrade } from '../../../core/grade/grade.ts';
+import { SCALES } from '../../../core/grade/scales.ts';
 import type { Grade } from '../../../core/grade/grade.ts';
 import { ownMapping } from '../../../core/grade/sources.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
@@ -34,9 +35,19 @@ export function conditionOf({ grade, gradedBy, problem }: PublicPiece): Conditio
   return {
     given:
       problem === null ? capital(formatGrade(grade)) : pieceWords.wear(capital(formatGrade(withoutProblem(grade)))),
-    says: [problem === null ? '' : pieceWords.problem(problem), byWhom(gradedBy)].filter((part) => part !== ''),
+    says: [meaningOf(grade), problem === null ? '' : pieceWords.problem(problem), byWhom(gradedBy)].filter(
+      (part) => part !== '',
+    ),
     chart: chartOf(grade),
   };
+}
+
+/** The short words of a grade in full, and of which scale they are: `Good Very Fine, on the British scale.` Numbers have none. */
+function meaningOf({ words, scale, alsoOn = [] }: Grade): string {
+  const { title, words: known } = SCALES[scale];
+  if (scale === 'numeric' || alsoOn.length > 0) return '';
+  const full = words.replace(/[\p{L}+]+/gu, (one) => known.find(({ word }) => word === one)?.means ?? one);
+  return pieceWords.gradeMeans(full === words ? '' : capital(full), title);
 }
 
 /** The wear alone: what is wrong besides is said beside it. */

@@ -12,7 +12,7 @@ export function setRows(cabinet: Cabinet, piece: string): readonly SetRow[] {
     to: urls.set(set.id),
     does:
       place !== null
-        ? `${pieceWords.stands[place.state]} “${place.label}”`
+        ? pieceWords.stands(place.state, place.label)
         : does === 'spare'
           ? pieceWords.spareFor(fits ?? '')
           : pieceWords.leftOut,

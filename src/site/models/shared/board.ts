@@ -22,6 +22,8 @@ export type LaidPiece = {
   readonly line: string;
   /** Something the page has to add: a place, a reason. */
   readonly note: string | null;
+  /** Whether it is what the page itself is about. */
+  readonly isHere?: true;
   readonly face: FaceView;
 };
 
@@ -50,8 +52,7 @@ function laidBy({ photographs }: Cabinet, byReverse: boolean): (piece: PublicPie
       href: urls.piece(id),
       title,
       line: ticketLine(piece),
-      // What lies here without a photograph because it is lent says so on its disc.
-      note: status === 'lent' && face.shown !== 'photograph' ? null : boardWords.status(status),
+      note: boardWords.note(status, face.shown === 'disc'),
       face,
     });
   });

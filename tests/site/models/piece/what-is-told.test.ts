@@ -92,7 +92,10 @@ test('that nothing proves a date before 1970 is told of finds alone; a proof is 
 });
 
 test('drawings are credited as drawings', () => {
-  expect(pieceWords.photographs('the keeper', 'CC0-1.0', 'drawing')).toBe('Drawings: the keeper, CC0-1.0.');
+  expect(pieceWords.photographs('the keeper', 'CC0-1.0', 'drawing')).toBe('Drawings: the keeper; free for any use.');
+  expect(pieceWords.photographs('the keeper', 'all rights reserved')).toBe(
+    'Photographs: the keeper; all rights reserved.',
+  );
   expect(pieceWords.photographs('the keeper', null)).toBe('Photographs: the keeper.');
 });
 
