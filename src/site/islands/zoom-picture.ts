@@ -93,7 +93,7 @@ class LookCloser extends HTMLElement {
     this.#part('rule').hidden = this.#across === 0;
     const other = otherThan(link);
     this.#part('other').hidden = other === null;
-    this.#part('other').textContent = other?.ariaLabel ?? '';
+    this.#part('other').textContent = other?.textContent.trim() ?? '';
     this.#fit();
     void this.#fetch(link, picture);
   }

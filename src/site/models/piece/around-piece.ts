@@ -9,6 +9,7 @@ import { pieceWords } from '../../words/piece.ts';
 import { orderOf, relatedTo } from '../compare/worth-comparing.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
+import type { FaceView } from '../shared/face.ts';
 import { usualPieceOf } from './outline.ts';
 import type { UsualPiece } from './outline.ts';
 import { setRows } from './sets.ts';
@@ -112,5 +113,13 @@ async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Bo
   if (at === undefined) return null;
   const run = listed.slice(Math.max(0, at - RUN), at + RUN + 1);
   const board = await boardOf(run, (one) => (one === piece ? pieceWords.thisPiece : null));
-  return { ...board, laid: board.laid.map((laid) => (laid.id === piece.id ? { ...laid, isHere: true } : laid)) };
+  return {
+    ...board,
+    laid: board.laid.map((laid) => (laid.id === piece.id ? { ...laid, isHere: true, face: oneFile(laid.face) } : laid)),
+  };
+}
+
+/** A picture in one file, of a board's size: offered its others too, a browser that has just shown the piece above takes the largest. */
+function oneFile(face: FaceView): FaceView {
+  return face.shown === 'photograph' ? { ...face, src: face.small, srcset: '' } : face;
 }
