@@ -17,8 +17,6 @@ export const exhibitWords = {
   extent: (pieces: number, cases: number) =>
     `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} in ${cases === 1 ? 'one case' : `${cases} cases`}.`,
   pieces: (count: number) => (count === 1 ? 'One piece' : `${count} pieces`),
-  /** Where a few of the pieces of an exhibit stand for it. */
-  some: (of: number) => `some of its ${of} pieces`,
   below: (shown: number) => `${shown}\u00a0of them below.`,
   previous: 'Previous',
   next: 'Next',

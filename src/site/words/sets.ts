@@ -12,18 +12,15 @@ export const setsWords = {
   morePlaces: (count: number): string => `and ${String(count)} more`,
   moreInData: (count: number): string => `${String(count)} more, in the set’s file of data.`,
   description: 'The sets of this cabinet: the rule of each, and how complete it is.',
-  lead: 'Each set has a written rule, and every place of it is accounted for: filled, filled but not for certain, filled for now by a problem piece (a filler), wanted, or impossible to fill, with the reason.',
+  lead: 'Each set has a written rule and a list of places. Here are the pieces that have come so far and, as rounds of paper of their size, those that are wanted.',
   none: 'No set has been written down yet.',
-  countMeans: (low: number, high: number): string =>
-    low === high
-      ? 'places filled for certain.'
-      : `places filled: ${String(low)} for certain, ${String(high)} if every doubtful piece is what it may be.`,
+  placesSay: (of: number, tally: string): string => `${of === 1 ? '1 place' : `${String(of)} places`}: ${tally}.`,
   countLeavesOut: (count: number): string =>
     count === 1
       ? 'One more place cannot be filled and is not counted.'
       : `${String(count)} more places cannot be filled and are not counted.`,
-  countReaches: (shown: number, high: number): string =>
-    `The arrangement below has ${String(shown)} of them: it puts certain pieces first, and another choice could reach ${String(high)}.`,
+  countReaches: (high: number): string =>
+    `Certain pieces were laid first; laid otherwise, up to ${String(high)} places could have one, not all certain.`,
   state: {
     filled: 'filled',
     possible: 'not certain',
@@ -31,26 +28,24 @@ export const setsWords = {
     wanted: 'wanted',
     excused: 'cannot be filled',
   } satisfies Record<PlaceState['state'], string>,
+  fillerFor: (problem: string): string => `filler: ${problem}`,
   tally: {
-    filled: (count: number): string => `${String(count)} filled`,
-    possible: (count: number): string => `${String(count)} not certain`,
-    filler: (count: number): string => (count === 1 ? '1 filler' : `${String(count)} fillers`),
-    wanted: (count: number): string => `${String(count)} wanted`,
-    excused: (count: number): string => `${String(count)} that cannot be filled`,
+    filled: (count: number): string =>
+      count === 1 ? '1\u00a0has its piece' : `${String(count)}\u00a0have their piece`,
+    possible: (count: number): string => `${String(count)}\u00a0not certain`,
+    filler: (count: number): string => (count === 1 ? '1\u00a0filler' : `${String(count)}\u00a0fillers`),
+    wanted: (count: number): string => `${String(count)}\u00a0wanted`,
+    excused: (count: number): string => `${String(count)}\u00a0cannot be filled`,
   } satisfies Record<PlaceState['state'], (count: number) => string>,
+  /** What lies on the board beside pieces. */
   marks: [
-    { state: 'filled', mark: 'filled', says: 'the piece is in its well' },
     {
       state: 'possible',
       mark: 'not certain',
-      says: 'the rim is broken: the piece is only probably or possibly what is asked for',
+      says: 'a broken ring: the piece is only probably or possibly what is asked for',
     },
-    { state: 'filler', mark: 'filler', says: 'half a rim: a problem piece, until a better one comes' },
-    {
-      state: 'wanted',
-      mark: 'wanted',
-      says: 'an empty well with a red rim, as large as the nearest pieces of the set',
-    },
+    { state: 'filler', mark: 'filler', says: 'half a ring: a piece with a problem, until a better one comes' },
+    { state: 'wanted', mark: 'wanted', says: 'a round of paper, as large as the nearest pieces of the set' },
     {
       state: 'excused',
       mark: 'cannot be filled',
@@ -61,12 +56,12 @@ export const setsWords = {
   pictureSays: (titles: readonly string[]) => `On a board, at one scale: ${titles.join('; ')}.`,
   gridOf: (rows: string, columns: string): string => `By ${rows} and ${columns}`,
   gridSays:
-    'The pieces that fit, large enough for every column. An empty cell says only that nothing is here, not that such a piece was ever made.',
+    'All pieces that fit, drawn so small that every column is on the board. An empty cell says only that nothing is here, not that such a piece was ever made.',
   gridFacts: {
     ruler: 'ruler', dynasty: 'dynasty', mint: 'mint', area: 'area', issuer: 'issuer', denomination: 'denomination',
     metal: 'metal', type: 'type', kind: 'kind', realm: 'realm',
   } satisfies Record<GridFact, string>, // prettier-ignore
-  gridPossibleMark: 'A broken rim: the piece is only probably or possibly of this place.',
+  gridPossibleMark: 'A broken ring: the piece is only probably or possibly of this place.',
   gridPossible: (title: string): string => `${title}, possibly here`,
   gridMore: (count: number): string => `${String(count)} more`,
   notRecorded: 'not recorded',
@@ -74,21 +69,21 @@ export const setsWords = {
   sources: 'Source of the list',
   aim: (grade: string, scale: string): string => `Target grade: ${grade} on the ${scale} scale.`,
   trayOf: (title: string): string => `The places of the set: ${title}`,
-  places: 'Place by place',
+  places: 'What lies where, and why',
   place: 'Place',
   others: 'Also fits:',
   othersMore: (count: number): string => `and ${String(count)} more`,
   more: (count: number): string => `Show ${String(count)} more`,
-  upgrades: 'Better pieces',
+  upgrades: 'One piece for another',
   upgradesMade: 'A better piece, or one that may be better, has taken the place of another:',
   upgradesOpen: 'A piece in the cabinet may be better than the one in its place:',
   upgrade: (place: string, certain: boolean): string => `${place}, ${certain ? 'certainly' : 'possibly'} better`,
   insteadOf: 'instead of',
-  spares: 'Other pieces that fit',
+  spares: 'Others that would fit',
   leftOut: 'Left out',
   leftOutLead: 'These would fit, except for one thing.',
   wantedNext: 'Wanted next',
-  toBetter: 'To be improved',
+  toBetter: 'A better one wanted',
   toBetterSays: 'These places have a piece, and a better or a certain one is looked for:',
   wantedList: 'The wanted list, to print',
   /** Where no place is empty. */
@@ -100,8 +95,8 @@ export const setsWords = {
   historySays: (title: string, marks: ReadonlySet<PlaceState['state']>): string =>
     [
       `The places of “${title}” by the year in which the piece came that lies there now.`,
-      ...(marks.has('possible') ? ['A broken rim: not certain.'] : []),
-      ...(marks.has('filler') ? ['Half a rim: a filler, which does not count.'] : []),
+      ...(marks.has('possible') ? ['A broken ring: not certain.'] : []),
+      ...(marks.has('filler') ? ['Half a ring: a filler, which does not count.'] : []),
     ].join(' '),
   historyYear: 'Year',
   historyCame: 'Places that got their piece',

@@ -19,19 +19,19 @@ import { exhibitWords } from '../../words/exhibits.ts';
 import { firstSentence } from '../shared/first-sentence.ts';
 import { linkedHomeOf } from '../open-data/linked-lists.ts';
 import type { PageHead } from '../shared/head.ts';
-import { firstPlaces } from '../sets/place-shown.ts';
+import { someToDraw, tallyInWords } from '../sets/place-shown.ts';
 import type { PlaceShown } from '../sets/place-shown.ts';
+import { setsWords } from '../../words/sets.ts';
 import { setStatesOf } from '../sets/set-states-of.ts';
 
 export type SetLine = {
   readonly href: string;
   readonly title: string;
-  readonly count: string;
-  readonly wanted: string;
-  /** Its first places, drawn small. */
+  readonly tally: string;
+  /** The first of what is wanted; null where nothing is. */
+  readonly wanted: string | null;
+  /** Some of its pieces and of its slips, drawn small. */
   readonly places: readonly PlaceShown[];
-  /** How many places are not drawn. */
-  readonly more: number;
 };
 
 export type HomePage = {
@@ -42,10 +42,8 @@ export type HomePage = {
   readonly onShow: {
     readonly title: string;
     readonly href: string;
-    /** That these are not all; null where they are. */
-    readonly some: string | null;
-    /** The way on from the case shown here to the whole. */
-    readonly onward: string;
+    /** How much there is of it: `37 pieces in 2 cases, some of them here`. */
+    readonly extent: string;
     /** A dozen of its pieces, from every part of it, in its order; one face of each. */
     readonly pieces: readonly LaidOut[];
     readonly across: string;
@@ -62,7 +60,7 @@ const NEWEST = 12;
 const ON_SHOW = 14;
 const IN_ROW = 7;
 const WANTED = 4;
-const DRAWN = 4;
+const DRAWN = { pieces: 9, wanted: 4 };
 
 export async function homePageOf(): Promise<HomePage> {
   const house = await loadCabinet();
@@ -105,8 +103,7 @@ function onShowOf({ photographs }: Cabinet, exhibit: ShownExhibit): HomePage['on
   return {
     title: tied(title),
     href: urls.exhibit(id),
-    some: all === pieces.length ? null : exhibitWords.some(all),
-    onward: homeWords.onward(all, cases.length),
+    extent: homeWords.extent(all, cases.length, all > pieces.length),
     pieces,
     across: acrossClass(pieces.map(({ faces }) => faces)),
     inRow: piecesInRow(
@@ -140,19 +137,14 @@ function inTwo(text: string): { readonly first: string; readonly rest: string } 
   return { first, rest: text.slice(first.length).trim() };
 }
 
-function wholeInWords(filled: SetState['filled'], of: number): string {
-  return filled.low === of ? homeWords.complete : homeWords.doubtful(of - filled.low);
-}
-
 function setLineOf(house: Cabinet, state: SetState): SetLine {
-  const { id, title, filled, of, wanted } = state;
+  const { id, title, wanted } = state;
   const empty = wanted.filter(({ why }) => why === 'empty').map(({ label }) => label);
   return {
     href: urls.set(id),
     title,
-    count: countWords.filled(filled, of),
-    wanted:
-      empty.length > 0 ? homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED) : wholeInWords(filled, of),
-    ...firstPlaces(house, state, DRAWN),
+    tally: setsWords.placesSay(state.of, tallyInWords(state)),
+    wanted: empty.length === 0 ? null : homeWords.wanted(empty.slice(0, WANTED), empty.length - WANTED),
+    places: someToDraw(house, state, DRAWN),
   };
 }

@@ -57,7 +57,10 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
       id: place.id,
       label: place.label,
       state: place.state,
-      says: setsWords.state[place.state],
+      says:
+        place.state === 'filler' && piece?.problem != null
+          ? setsWords.fillerFor(piece.problem)
+          : setsWords.state[place.state],
       when: whenStruck(cabinet, state.id, place.id),
       piece: piece === undefined ? null : { href: urls.piece(piece.id), name: piece.title, face: faceIn(piece) },
       well: widthClass(nearestWidth(widths, from + at)),
@@ -68,14 +71,22 @@ export function placesShown(cabinet: Cabinet, state: SetState, from = 0, to = In
   });
 }
 
-/** The first places that count, and how many more of them there are: what is drawn and what is told come to the number of the set. */
-export function firstPlaces(
+/** Whether there is more to tell of a place than its board shows: a place that is simply wanted has nothing. */
+export function isTold({ piece, because, others }: PlaceShown): boolean {
+  return piece !== null || because !== null || others.length > 0;
+}
+
+/** The first pieces of a set, and the first of its places that are wanted. */
+export function someToDraw(
   cabinet: Cabinet,
   state: SetState,
-  most: number,
-): { readonly places: readonly PlaceShown[]; readonly more: number } {
-  const places = state.places.filter((place) => place.state !== 'excused');
-  return { places: placesShown(cabinet, { ...state, places }, 0, most), more: Math.max(0, places.length - most) };
+  most: { readonly pieces: number; readonly wanted: number },
+): readonly PlaceShown[] {
+  const all = placesShown(cabinet, state);
+  return [
+    ...all.filter(({ piece }) => piece !== null).slice(0, most.pieces),
+    ...all.filter((place) => place.state === 'wanted').slice(0, most.wanted),
+  ];
 }
 
 /** What a reader sees already by the state of a place and the one piece in it. */
@@ -111,7 +122,7 @@ export function pieceLink(cabinet: Cabinet, id: string): Link {
 
 const IN_ORDER = ['filled', 'possible', 'filler', 'wanted', 'excused'] as const;
 
-/** `20 filled, 1 held by a filler, 13 wanted, 5 excused`; states that do not occur are left out. */
+/** `20 have their piece, 1 filler, 13 wanted, 5 cannot be filled`; states that do not occur are left out. */
 export function tallyInWords({ places }: SetState): string {
   return tallyOf(places.map(({ state }) => state));
 }

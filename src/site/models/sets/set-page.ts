@@ -16,7 +16,7 @@ import { linkedHead } from '../shared/head.ts';
 import type { PageHead } from '../shared/head.ts';
 import { gridShown } from './set-grid.ts';
 import type { GridShown } from './set-grid.ts';
-import { pieceLink, placesShown, tallyInWords } from './place-shown.ts';
+import { pieceLink, placesShown, tallyInWords, tallyOf } from './place-shown.ts';
 import type { Link, PlaceShown } from './place-shown.ts';
 import { setHistory } from './set-history.ts';
 import type { History } from './set-history.ts';
@@ -43,10 +43,8 @@ export type SetPage = {
   readonly head: PageHead;
   readonly id: string;
   readonly title: string;
-  readonly count: string;
-  readonly countMeans: string;
-  /** What the count does not say already. */
-  readonly tally: string | null;
+  /** How many places it has, and how they stand. */
+  readonly says: string;
   readonly rule: string | null;
   readonly note: string | null;
   readonly aim: string | null;
@@ -142,24 +140,20 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
         because,
       })),
     );
-  const count = countWords.filled(state.filled, state.of);
   const places = placesOn(cabinet, state, 1);
   const pictureSays = setPictureSays(setOnBoard(cabinet, id));
   return {
     head: {
       ...(pictureSays === null ? {} : { picture: urls.setPicture(id), pictureSays }),
       title: state.title,
-      description: `${count}: ${tallyInWords(state)}.`,
+      description: `${countWords.filled(state.filled, state.of)}: ${tallyInWords(state)}.`,
       here: urls.set(id),
       ...linkedHead(linkedSetOf(cabinet, id)),
       trail: [{ name: setsWords.title, href: urls.sets() }],
     },
     id,
     title: state.title,
-    count,
-    countMeans: countMeans(state),
-    // What is certain, possible and cannot be filled is said with the count.
-    tally: state.places.some(({ state: how }) => how === 'filler' || how === 'wanted') ? tallyInWords(state) : null,
+    says: placesSay(state),
     rule: printed(fields.rule),
     note: printed(fields.note),
     aim: aimInWords(fields.aim, fields['aim-scale']),
@@ -210,12 +204,13 @@ export function foundSet(
   return { state, fields: set.fields };
 }
 
-/** What the two figures mean, and, where no arrangement has both, that the one shown reaches less than the higher. */
-function countMeans({ filled: { low, high }, places, excused }: SetState): string {
-  const shown = places.filter(({ state }) => state === 'filled' || state === 'possible').length;
+/** How the places stand; where no arrangement has them all, how many another could have; and what is not counted. */
+function placesSay({ filled: { high }, places, of, excused }: SetState): string {
+  const counted = places.flatMap(({ state }) => (state === 'excused' ? [] : [state]));
+  const shown = counted.filter((state) => state === 'filled' || state === 'possible').length;
   return [
-    setsWords.countMeans(low, high),
-    ...(shown < high ? [setsWords.countReaches(shown, high)] : []),
+    setsWords.placesSay(of, tallyOf(counted)),
+    ...(shown < high ? [setsWords.countReaches(high)] : []),
     ...(excused > 0 ? [setsWords.countLeavesOut(excused)] : []),
   ].join(' ');
 }

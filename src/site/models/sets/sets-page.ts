@@ -2,7 +2,6 @@ import type { SetState } from '../../../core/sets/set-state.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { keyedPaths } from '../../keyed.ts';
 import { urls } from '../../urls.ts';
-import { countWords } from '../../words/counts.ts';
 import { setsWords } from '../../words/sets.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
@@ -15,7 +14,6 @@ import { setStatesOf } from './set-states-of.ts';
 export type SetSummary = {
   readonly href: string;
   readonly title: string;
-  readonly count: string;
   readonly tally: string;
   readonly rule: string | null;
   readonly places: readonly PlaceShown[];
@@ -53,8 +51,7 @@ function summaryOf(cabinet: Cabinet, state: SetState): SetSummary {
   return {
     href: urls.set(state.id),
     title: state.title,
-    count: countWords.filled(state.filled, state.of),
-    tally: tallyInWords(state),
+    tally: setsWords.placesSay(state.of, tallyInWords(state)),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
     places: placesShown(cabinet, state, 0, DRAWN),
     more: Math.max(0, state.places.length - DRAWN),

@@ -30,7 +30,7 @@ test('every place of a set is drawn once, with the mark it has on the board: in 
     ['Year not recorded', ['filled']],
     ['wanted', ['wanted', 'wanted']],
   ]);
-  expect(history?.table.rows[0]).toEqual(['1998', '1 filled, 1 filler']);
+  expect(history?.table.rows[0]).toEqual(['1998', '1\u00a0has its piece, 1\u00a0filler']);
 });
 
 test('of hundreds of places the first are drawn and the others counted', () => {
