@@ -7,8 +7,15 @@ export const mintsWords = {
   lead: 'Where the pieces were made. The maps show coastlines only, because borders have changed since.',
   none: 'There is no mint yet.',
   mapSays: (count: number): string =>
-    `All ${String(count)} mints whose place is known; those close together are one dot here. ${DOTS}`,
-  closeSays: (count: number): string => `The ${String(count)} mints close together, enlarged. ${DOTS}`,
+    `All ${String(count)} mints whose place is known; those close together are one dot.`,
+  closeSays: (count: number): string => `The ${String(count)} mints that are close together.`,
+  /** What a dot on the maps means, each drawn beside its words. */
+  dots: [
+    { held: 'yes', says: 'pieces here' },
+    { held: 'maybe', says: 'only pieces whose mint is doubtful' },
+    { held: 'no', says: 'no piece here' },
+  ],
+  larger: 'The larger a dot, the more pieces.',
   column: { mint: 'Mint', at: 'North, east', pieces: 'Pieces here' },
   unplaced: (names: readonly string[]): string | null =>
     names.length === 0

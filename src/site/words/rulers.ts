@@ -7,13 +7,20 @@ export const rulersWords = {
   title: 'Rulers',
   description: 'The rulers of the pieces, reign by reign, and the rulers without a piece here.',
   lead: 'The rulers named on the pieces or for whom they were struck, and others that this cabinet lists and has no piece of; it does not list everyone who ruled.',
-  bars: 'A solid bar is a reign with a piece here; a hollow bar one whose pieces are doubtful or only bear the name; a broken outline one without a piece, a ring one too short to draw. A joint reign is half as high.',
+  /** What a bar of a reign means, each drawn beside its words. */
+  bars: [
+    { kind: 'sure', says: 'a reign with a piece here' },
+    { kind: 'unsure', says: 'its pieces are doubtful, or only bear the name' },
+    { kind: 'gap', says: 'no piece here' },
+    { kind: 'brief', says: 'no piece here, and too short to draw' },
+    { kind: 'joint', says: 'a joint reign' },
+  ],
   noneMeans: '“None in this cabinet” says nothing of whether coins exist; where none is known, that is said.',
   none: 'There is no ruler yet.',
   noCoins: 'no coins known',
   /**
    * What a ruler has here: the pieces struck for him, how many of them in another name, and those that only bear his.
-   * `1 to 2 pieces · 2 more in this name, struck for others`.
+   * `1 to 2 pieces; 2 more in this name, struck for others`.
    */
   count: ({ of, inOther, forOther }: Readonly<Record<'of' | 'inOther' | 'forOther', Tally>>): string => {
     const hasOwn = of.here.high > 0 || of.replicas + of.counterfeits + of.gone > 0;
@@ -32,7 +39,7 @@ export const rulersWords = {
       ...(forOther.here.high === 0 ? [] : [inNameOnly(forOther.here, of.here.high > 0)]),
       ...(forOther.gone === 0 ? [] : [`${forOther.gone} in this name, no longer here`]),
     ];
-    return parts.join(' · ');
+    return parts.join('; ');
   },
   listOf: (realm: string): string => `The rulers of ${realm}`,
   from: (name: string, year: number): string => `${name} from ${formatYear(year)}`,

@@ -9,6 +9,7 @@ import { mintsWords } from '../../words/mints.ts';
 import type { ChartTable } from '../charts/chart.ts';
 import { filedUnder, gather } from '../shared/gather.ts';
 import { faceOf, leadingFace } from '../shared/face.ts';
+import { representative } from '../shared/representative.ts';
 import { isCertain, tallyOf } from '../shared/tally.ts';
 import type { PageHead } from '../shared/head.ts';
 import { clustersOf } from './map/clusters.ts';
@@ -76,15 +77,14 @@ export function mintsPage(cabinet: Cabinet): MintsPage {
 
 /** A mint in the list, with a piece of it that shows its reverse, where the mint is named. */
 function mintRow(mint: Mint, cabinet: Cabinet): TimeRow {
-  const pictured = piecesOfMint(cabinet, mint.id).filter(({ id }) => cabinet.photographs[id] !== undefined);
-  const seen = pictured.find((piece) => isCertain(piece, 'mint')) ?? pictured[0];
-  const reverse = seen === undefined ? null : faceOf(seen, 'reverse', cabinet.photographs);
+  const seen = representative(piecesOfMint(cabinet, mint.id), cabinet, (piece) => isCertain(piece, 'mint'));
+  const reverse = seen === null ? null : faceOf(seen, 'reverse', cabinet.photographs);
   return {
     href: urls.mint(mint.id),
     name: mint.fields.name,
     years: otherNames(mint),
     note: countWords.tally(tallyOfMint(cabinet, mint.id)),
-    face: seen === undefined || reverse?.shown === 'photograph' ? reverse : leadingFace(seen, cabinet.photographs),
+    face: seen === null || reverse?.shown === 'photograph' ? reverse : leadingFace(seen, cabinet.photographs),
     bars: [],
   };
 }

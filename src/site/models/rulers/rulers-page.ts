@@ -9,6 +9,7 @@ import { rulersWords } from '../../words/rulers.ts';
 import { leadingFace } from '../shared/face.ts';
 import { gather } from '../shared/gather.ts';
 import type { PageHead } from '../shared/head.ts';
+import { representative } from '../shared/representative.ts';
 import { isCertain, tallyOf } from '../shared/tally.ts';
 import { issuersOf, yearsOfAll } from './issuers.ts';
 import { piecesOfRuler, tallyOfRuler } from './pieces-of-ruler.ts';
@@ -125,11 +126,10 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
   const pieces = piecesOfRuler(cabinet, ruler.id);
   const counted = tallyOfRuler(pieces);
   const { reigns } = ruler.fields;
-  const pictured = [...pieces.own, ...pieces.inOther, ...pieces.forOther, ...pieces.copies].filter(
-    ({ id }) => cabinet.photographs[id] !== undefined,
-  );
-  // A piece that may be another's stands for a ruler only where nothing else does.
-  const seen = pictured.find((piece) => isCertain(piece, 'ruler', 'struck-for')) ?? pictured[0];
+  const seen =
+    [[...pieces.own, ...pieces.inOther], pieces.forOther, pieces.copies]
+      .map((some) => representative(some, cabinet, (piece) => isCertain(piece, 'ruler', 'struck-for')))
+      .find((one) => one !== null) ?? null;
   const isEmpty = Object.values(pieces).every((list) => list.length === 0);
   const struckNone = reigns.length > 0 && reigns.every(({ coins }) => coins === false);
   return {
@@ -139,8 +139,8 @@ function rulerRow(cabinet: Cabinet, ruler: Ruler, realm?: string): UndrawnRow {
     note: [
       isEmpty && struckNone ? rulersWords.noCoins : rulersWords.count(counted),
       ...(realm === undefined ? [] : [realm]),
-    ].join(' · '),
-    face: seen === undefined ? null : leadingFace(seen, cabinet.photographs),
+    ].join('; '),
+    face: seen === null ? null : leadingFace(seen, cabinet.photographs),
     spans: ruler.fields.reigns.map((reign) => ({
       span: spanOf(reign),
       kind: kindOf(counted, reign.with !== undefined),
@@ -155,16 +155,16 @@ function kindOf({ of, forOther }: RulerTally, isJoint: boolean): TimeKind {
 }
 
 /** Who was responsible for pieces in somebody else's name, with the pieces. */
-function issuerRows({ listed: pieces, photographs }: Cabinet): readonly UndrawnRow[] {
-  return issuersOf(byYears(pieces)).map(({ name, href, pieces: own }) => {
-    const seen = own.find(({ id }) => photographs[id] !== undefined);
+function issuerRows(cabinet: Cabinet): readonly UndrawnRow[] {
+  return issuersOf(byYears(cabinet.listed)).map(({ name, href, pieces: own }) => {
+    const seen = representative(own, cabinet, (piece) => isCertain(piece, 'issuer'));
     const count = countWords.tally(tallyOf(own, (piece) => isCertain(piece, 'issuer')));
     return {
       name,
       href,
       years: rulersWords.yearsOfPieces(yearsOfAll(own)),
       note: count,
-      face: seen === undefined ? null : leadingFace(seen, photographs),
+      face: seen === null ? null : leadingFace(seen, cabinet.photographs),
       spans: [],
     };
   });

@@ -52,9 +52,9 @@ handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: tr
 const cabinet = await loadCabinet();
 
 test.for([
-  ['henry', '1 to 2 pieces, 1 no longer here · 2 more in this name, struck for others'],
-  ['richard', '1 to 2 pieces, 2 no longer here · struck in another name'],
-  ['john', '1 to 3 pieces · 1 to 2 of them in another name'],
+  ['henry', '1 to 2 pieces, 1 no longer here; 2 more in this name, struck for others'],
+  ['richard', '1 to 2 pieces, 2 no longer here; struck in another name'],
+  ['john', '1 to 3 pieces; 1 to 2 of them in another name'],
   ['anlaf', 'no piece, 1 modern copy'],
 ] as const)('%s: %s', ([king, says]) => {
   expect(rulersWords.count(tallyOfRuler(piecesOfRuler(cabinet, king)))).toBe(says);

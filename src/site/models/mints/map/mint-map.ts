@@ -39,8 +39,8 @@ export type MintMap = {
 };
 
 /** The size of a name and of a letter of it; on a wide map, which a telephone draws small, names are larger. */
-const CLOSE_NAME = { line: 17, letter: 6.9 } as const;
-const WIDE_NAME = { line: 26, letter: 10.5 } as const;
+const CLOSE_NAME = { line: 19, letter: 7.8 } as const;
+const WIDE_NAME = { line: 29, letter: 11.8 } as const;
 /** A map wider than this is a wide one. */
 export const WIDE = 600;
 /** Room left around the outermost mints, a share of the drawing. */
