@@ -26,7 +26,12 @@ export const measuresWords = {
   },
   weights: {
     title: 'Weights against the standard',
-    lead: 'Each dot is a piece and leads to it, at its weight, in the row of the standard in force when it was made. The band is the standard, from the low end to the high where it is disputed. A hollow dot is a piece that may belong under more than one standard, or that was clipped, pierced, cut or otherwise lost metal.',
+    lead: 'Each piece at its weight, in the row of the standard in force when it was made.',
+    key: {
+      piece: 'a piece, which the dot leads to',
+      hollow: 'one that may belong under more than one standard, or has lost metal: clipped, pierced, cut',
+      standard: 'the standard; broad where authorities differ or it changed, as the row says',
+    },
     noStandard: 'No standard is entered for them in this cabinet',
     noNote: 'Whether a book gives a standard for those years is not said in this cabinet.',
     lightest: 'The lightest',

@@ -1,5 +1,6 @@
 import type { Denomination } from '../../../catalogue/catalogue.ts';
 import { known } from '../../../catalogue/schema/fields.ts';
+import { yearsOf } from '../../../core/dating/interval.ts';
 import { standardsOf } from '../../../catalogue/for-core/standards.ts';
 import { writeAmount } from '../../../core/measures/amount.ts';
 import { isCopy } from '../../../catalogue/types/inherit-facts.ts';
@@ -17,13 +18,17 @@ import type { NumberTick } from '../charts/number-scale.ts';
 import { spanInWords } from '../charts/years.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { leadingFace } from '../shared/face.ts';
+import { firstSentence } from '../shared/first-sentence.ts';
 import type { FaceView } from '../shared/face.ts';
 import { urls } from '../../urls.ts';
+
+/** What a chart is laid out for. */
+export type ChartPage = 'wide' | 'narrow';
 
 /** A piece as a dot: across in per cent, up in dots from the line of its row. */
 export type WeightDot = {
   readonly x: number;
-  readonly stack: number;
+  readonly stack: Readonly<Record<ChartPage, number>>;
   readonly isHollow: boolean;
   readonly href: string;
   /** `Penny of Stephen, 1.31 g`. */
@@ -35,11 +40,13 @@ export type WeightEnd = Link & { readonly face: FaceView; readonly says: string 
 
 export type WeightRow = {
   readonly says: string;
+  /** Why a standard is a range; null where it is none. */
+  readonly note: string | null;
   /** The standard: across in per cent; null in the row of those without one. */
   readonly band: { readonly x: number; readonly width: number } | null;
   readonly dots: readonly WeightDot[];
   /** The highest stack. */
-  readonly high: number;
+  readonly high: Readonly<Record<ChartPage, number>>;
 };
 
 export type WeightChart = {
@@ -64,8 +71,8 @@ type Weighed = {
 
 /** Fewer weighed pieces make no picture. */
 const ENOUGH = 3;
-/** In per cent of the width of a chart: dots nearer than this lie above one another. */
-export const DOT_WIDTH = 2.5;
+/** In per cent of the width of a chart: dots nearer than this, 24 pixels for a finger, lie above one another. */
+export const DOT_WIDTH: Readonly<Record<ChartPage, number>> = { wide: 2.75, narrow: 7.2 };
 const MIDDLE = 2;
 
 /** One chart for each denomination of which enough pieces were weighed, the fullest first. */
@@ -144,9 +151,10 @@ function chartOf(
       const dots = stacked(here, scale);
       return {
         says: name,
+        note: standard === undefined ? null : noteOf(standard, fields),
         band: bandOf(standard, scale),
         dots,
-        high: Math.max(1, ...dots.map(({ stack }) => stack + 1)),
+        high: { wide: highest(dots, 'wide'), narrow: highest(dots, 'narrow') },
       };
     });
   const name = fields.plural ?? fields.name;
@@ -245,9 +253,28 @@ function bandOf(standard: Standard | undefined, scale: Interval): WeightRow['ban
   return { x: shareAlong(scale, grams.low), width: widthAlong(scale, grams) };
 }
 
+/** What the list says of a standard that is a range: whose figures its ends are. */
+function noteOf({ grams, years }: Standard, { standards }: Denomination['fields']): string | null {
+  if (grams === null || grams.low === grams.high) return null;
+  const isIt = ({ from, to }: (typeof standards)[number]): boolean =>
+    yearsOf(from).low === years.low && yearsOf(to).high === years.high;
+  const note = standards.find(isIt)?.note;
+  return note === undefined ? null : firstSentence(note);
+}
+
+function highest(dots: readonly WeightDot[], page: ChartPage): number {
+  return dots.reduce((most, { stack }) => Math.max(most, stack[page] + 1), 1);
+}
+
 /** Each dot at its own weight, on the lowest level where it touches none. */
 function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightDot[] {
-  const lastOn: number[] = [];
+  const lastOn: Record<ChartPage, number[]> = { wide: [], narrow: [] };
+  const levelFor = (x: number, page: ChartPage): number => {
+    const free = lastOn[page].findIndex((last) => x - last >= DOT_WIDTH[page]);
+    const level = free < 0 ? lastOn[page].length : free;
+    lastOn[page][level] = x;
+    return level;
+  };
   return weighed
     .map(({ piece, grams, standards }) => ({
       x: Math.round(100 * shareAlong(scale, (grams.low + grams.high) / MIDDLE)) / 100,
@@ -256,12 +283,7 @@ function stacked(weighed: readonly Weighed[], scale: Interval): readonly WeightD
       says: `${piece.title}, ${weightCell(piece, grams)} g`,
     }))
     .toSorted((a, b) => a.x - b.x)
-    .map((dot) => {
-      const free = lastOn.findIndex((last) => dot.x - last >= DOT_WIDTH);
-      const stack = free < 0 ? lastOn.length : free;
-      lastOn[stack] = dot.x;
-      return { ...dot, stack };
-    });
+    .map((dot) => ({ ...dot, stack: { wide: levelFor(dot.x, 'wide'), narrow: levelFor(dot.x, 'narrow') } }));
 }
 
 function hasLost(piece: PublicPiece): boolean {

@@ -98,6 +98,47 @@ describe('weights against the standard', () => {
     ]);
   });
 
+  // Success criterion 2.5.8 of WCAG 2.2: circles of 24 CSS pixels around two targets do not meet.
+  test.for([
+    ['wide', 896],
+    ['narrow', 340],
+  ] as const)('on a %s page of %i pixels no two dots are nearer than 24 pixels', async ([page, pixels]) => {
+    const weights = ['1.40', '1.40', '1.38', '1.41', '1.36', '1.30', '1.02'];
+    const pieces = weights.map((grams, at): [string, string] => [
+      `pieces/p${String(at)}/piece.md`,
+      penny(String(100 + at), '1280', `${grams} g`),
+    ]);
+    const cabinet = await cabinetWith({
+      ...NOTHING_ELSE,
+      'denominations/penny.yaml': PENNY,
+      ...Object.fromEntries(pieces),
+    });
+    const [chart] = weightCharts(cabinet);
+    const [row] = chart === undefined ? [] : layOutWeights(chart, page);
+    const at = (row?.dots ?? []).map(({ x, y }) => ({ x: (x / 100) * pixels, y }));
+    expect(at).toHaveLength(weights.length);
+    for (const [index, one] of at.entries())
+      for (const other of at.slice(index + 1))
+        expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThanOrEqual(24);
+  });
+
+  test('a standard of two authorities says whose its ends are', async () => {
+    const disputed = PENNY.replace(
+      'weight: 22 2/9 grains',
+      "weight: 22 grains, weight-to: 22 1/2 grains, note: 'One says 22, another 22 1/2.'",
+    );
+    const pieces = ['1', '2', '3'].map((number): [string, string] => [
+      `pieces/p${number}/piece.md`,
+      penny(number, number === '3' ? '1360' : '1280', '1.40 g'),
+    ]);
+    const cabinet = await cabinetWith({
+      ...NOTHING_ELSE,
+      'denominations/penny.yaml': disputed,
+      ...Object.fromEntries(pieces),
+    });
+    expect(weightCharts(cabinet)[0]?.rows.map(({ note }) => note)).toEqual(['One says 22, another 22 1/2.', null]);
+  });
+
   test('a crowd is drawn as columns that hold all of it', async () => {
     const many = Object.fromEntries(
       Array.from({ length: 40 }, (_, at) => [
@@ -107,10 +148,12 @@ describe('weights against the standard', () => {
     );
     const [chart] = weightCharts(await cabinetWith({ ...NOTHING_ELSE, 'denominations/penny.yaml': PENNY, ...many }));
     expect(chart?.rows[0]?.dots).toHaveLength(40);
-    const [row] = chart === undefined ? [] : layOutWeights(chart).rows;
-    expect(row?.dots).toEqual([]);
-    expect(row?.columns).toHaveLength(1);
-    expect(row?.columns[0]?.height).toBeCloseTo(140);
+    for (const page of ['wide', 'narrow'] as const) {
+      const [row] = chart === undefined ? [] : layOutWeights(chart, page);
+      expect(row?.dots).toEqual([]);
+      expect(row?.columns).toHaveLength(1);
+      expect(row?.columns[0]?.height).toBeCloseTo(140);
+    }
   });
 
   test('the table of a crowd tells of each standard as a whole, and does not grow with the pieces', async () => {
