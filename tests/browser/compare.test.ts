@@ -121,18 +121,18 @@ describe('laying side by side', () => {
     });
   });
 
-  test('facts that differ say so, and can stand alone', async () => {
+  test('what differs lies under its piece, and what is alike is said once', async () => {
     await visit(`compare/?pieces=${FIRST},${SECOND}`, async (page) => {
-      const row = (name: string): ReturnType<Page['locator']> =>
-        page.locator('tbody tr', { has: page.locator('th', { hasText: name }) });
-      expect(await row('Weight').innerText()).toMatch(
-        /differs[\s\S]*2\.98 g[\s\S]*2\.91 g[\s\S]*0\.07 g less than the first/,
+      const row = page.locator('[data-part="differs"] tbody tr', { has: page.locator('th', { hasText: 'Weight' }) });
+      expect(await row.innerText()).toMatch(/2\.98\sg[\s\S]*2\.91\sg[\s\S]*0\.07\sg less than the first/);
+      const left = (where: string): Promise<readonly number[]> =>
+        page.locator(where).evaluateAll((all) => all.map((one) => Math.round(one.getBoundingClientRect().left)));
+      expect((await left('[data-part="differs"] tbody tr:first-child td')).slice(0, 2)).toEqual(
+        await left('[data-part="laid"] > li'),
       );
-      expect(await row('Die axis').innerText()).not.toContain('differs');
-      await page.locator('[data-part="only"]').focus();
-      await page.keyboard.press('Space');
-      expect(await row('Die axis').count()).toBe(0);
-      expect(await row('Dies').count()).toBe(1);
+      const alike = await page.locator('[data-part="alike"]').innerText();
+      expect(alike).toContain('Die axis 6h');
+      expect(await page.locator('[data-part="differs"]').innerText()).not.toContain('Die axis');
     });
   });
 });

@@ -69,7 +69,6 @@ class ComparePieces extends HTMLElement {
         turned: chosen.includes('yes'),
       });
     });
-    this.#part('only').addEventListener('change', () => this.#layFacts());
     this.#part('larger').addEventListener('click', () => this.#resize(this.#larger * STEP));
     this.#part('smaller').addEventListener('click', () => this.#resize(this.#larger / STEP));
     this.#part('fit').addEventListener('click', () => this.#resize(1));
@@ -173,12 +172,10 @@ class ComparePieces extends HTMLElement {
   }
 
   #layFacts(): void {
-    const only = this.#part('only');
-    const onlyDiffering = only instanceof HTMLInputElement && only.checked && this.#held.length > 1;
+    this.#part('alike-name').textContent = this.#held.length > 1 ? words.alike : words.facts;
     layFacts(
-      this.#part('table'),
+      { differs: this.#part('differs'), partly: this.#part('partly'), alike: this.#part('alike') },
       this.#held.map(({ piece }) => piece),
-      onlyDiffering,
     );
   }
 
@@ -207,14 +204,24 @@ class ComparePieces extends HTMLElement {
         from,
         title: piece.title,
       }));
+      this.#part('facts').style.removeProperty('--columns');
       if (lower !== undefined && upper !== undefined)
         this.#over?.lay(lower, upper, this.#state.lie, this.#template('face'), scale);
       return;
     }
+    this.#part('facts').style.setProperty('--columns', this.#columns);
     for (const line of this.#part('laid').children) {
       const soft = [...line.querySelectorAll('.face')].map((face) => showAt(face, scale)).includes(true);
       line.querySelector('[data-soft]')?.toggleAttribute('hidden', !soft);
     }
+  }
+
+  /** The columns of the facts: each begins where its piece does, as long as all of them are on the screen. */
+  get #columns(): string {
+    const begins = [...this.#part('laid').children].map((line) => line.getBoundingClientRect().left);
+    const row = this.#part('row');
+    if (row.scrollWidth > row.clientWidth) return '';
+    return [...begins.slice(1).map((left, at) => `${left - (begins[at] ?? left)}px`), 'minmax(7rem, 1fr)'].join(' ');
   }
 
   /** Pixels across the board, between its margins. */

@@ -19,14 +19,15 @@ test('every fact has one row, where the first that tells it has it', () => {
   expect(factRows([one, other]).map(({ name }) => name)).toEqual(['Mint', 'Dated', 'Weight', 'Edge']);
 });
 
-test('two that tell otherwise differ; one that tells nothing does not', () => {
+test('two that tell otherwise differ; one that tells nothing may be alike; the rest is', () => {
   const rows = factRows([
-    piece('one', [{ name: 'Mint', text: 'York' }, { name: 'Dated', text: '1696' }]),
-    piece('other', [{ name: 'Mint', text: 'Bristol' }]),
+    piece('one', [{ name: 'Mint', text: 'York' }, { name: 'Dated', text: '1696' }, { name: 'Kind', text: 'Coin' }]),
+    piece('other', [{ name: 'Mint', text: 'Bristol' }, { name: 'Kind', text: 'Coin' }]),
   ]); // prettier-ignore
-  expect(rows.map(({ name, differs }) => [name, differs])).toEqual([
-    ['Mint', true],
-    ['Dated', false],
+  expect(rows.map(({ name, how }) => [name, how])).toEqual([
+    ['Mint', 'differs'],
+    ['Dated', 'partly'],
+    ['Kind', 'alike'],
   ]);
   expect(rows[1]?.cells[1]).toBeNull();
 });

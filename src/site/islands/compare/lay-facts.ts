@@ -1,40 +1,44 @@
 import type { ComparedPiece, ComparedFact } from '../../compare/record.ts';
 import { compareWords as words } from '../../words/compare.ts';
+import { tied } from '../../words/no-break.ts';
 
-/** Lays the facts of several pieces in a table, a column a piece; what differs is marked and says so. */
-export function layFacts(table: Element, pieces: readonly ComparedPiece[], onlyDiffering: boolean): void {
-  const facts = element('th', forListeners(words.fact));
-  facts.setAttribute('scope', 'col');
-  const head = element('thead', element('tr', facts, ...pieces.map(({ title }) => column(title))));
-  const rows = factRows(pieces).filter(({ differs }) => differs || !onlyDiffering);
-  table.replaceChildren(head, element('tbody', ...rows.map(layRow)));
+/** Where facts go: a table each for what differs and for what only some tell, and a list for what is alike. */
+export type FactParts = Readonly<Record<FactRow['how'], Element>>;
+
+/** Lays the facts of several pieces: what differs in a column under each piece, what is alike once for all. */
+export function layFacts(parts: FactParts, pieces: readonly ComparedPiece[]): void {
+  const rows = factRows(pieces);
+  const of = (how: FactRow['how']): readonly FactRow[] => rows.filter((row) => row.how === how);
+  for (const how of ['differs', 'partly'] as const) {
+    const head = withRole('tr', 'row', ...pieces.map(({ title }) => withRole('th', 'columnheader', tied(title))));
+    parts[how].replaceChildren(element('thead', head), element('tbody', ...of(how).map(layRow)));
+  }
+  parts.alike.replaceChildren(
+    ...of('alike').map(({ name, cells }) => {
+      const [cell = null] = cells;
+      return element('div', element('dt', name), ' ', element('dd', tied(cell?.text ?? '')));
+    }),
+  );
+  for (const [how, part] of Object.entries(parts))
+    part.closest('section')?.toggleAttribute('hidden', !rows.some((row) => row.how === how));
 }
 
-function layRow({ name, cells, differs }: FactRow): HTMLElement {
-  const heading = element('th', name);
-  heading.setAttribute('scope', 'row');
-  if (differs) heading.append(forListeners(words.differs));
-  return element('tr', heading, ...cells.map((cell) => layCell(cell, differs)));
+function layRow({ name, cells }: FactRow): HTMLElement {
+  return withRole('tr', 'row', withRole('th', 'rowheader', name), ...cells.map(layCell));
 }
 
-function layCell(cell: FactCell | null, isMarked: boolean): HTMLElement {
-  if (cell === null) return element('td', element('span', words.nothingTold));
-  const laid = element('td', isMarked ? element('mark', cell.text) : cell.text);
-  if (cell.more !== null) laid.append(element('span', words.more(cell.more.by, cell.more.unit)));
+function layCell(cell: FactCell | null): HTMLElement {
+  if (cell === null) return withRole('td', 'cell', element('span', words.nothingTold));
+  const laid = withRole('td', 'cell', tied(cell.text));
+  if (cell.more !== null) laid.append(element('span', tied(words.more(cell.more.by, cell.more.unit))));
   return laid;
 }
 
-function column(text: string): HTMLElement {
-  const heading = element('th', text);
-  heading.setAttribute('scope', 'col');
-  return heading;
-}
-
-/** Words that those who look see by the mark. */
-function forListeners(text: string): HTMLElement {
-  const said = element('span', ` ${text}`);
-  said.className = 'for-listeners';
-  return said;
+/** A part of a table, which is one for those who listen however it is laid. */
+function withRole(name: string, role: string, ...holds: readonly (Node | string)[]): HTMLElement {
+  const made = element(name, ...holds);
+  made.role = role;
+  return made;
 }
 
 function element(name: string, ...holds: readonly (Node | string)[]): HTMLElement {
@@ -44,11 +48,11 @@ function element(name: string, ...holds: readonly (Node | string)[]): HTMLElemen
 }
 
 /** A row of the table: one fact and what each piece answers, in the order they lie; null where it is not recorded. */
-type FactRow = {
+export type FactRow = {
   readonly name: string;
   readonly cells: readonly (FactCell | null)[];
-  /** Whether two pieces tell of it and not the same. One that tells nothing may still be alike. */
-  readonly differs: boolean;
+  /** Whether two tell of it and not the same; whether one tells nothing of it, and may still be alike; or all tell the same. */
+  readonly how: 'differs' | 'partly' | 'alike';
 };
 type FactCell = {
   readonly text: string;
@@ -65,7 +69,12 @@ export function factRows(pieces: readonly ComparedPiece[]): readonly FactRow[] {
       cells: told.map((fact, at) =>
         fact === null ? null : { text: fact.text, more: at === 0 ? null : moreThan(told[0] ?? null, fact) },
       ),
-      differs: new Set(told.flatMap((fact) => fact?.text ?? [])).size > 1,
+      how:
+        new Set(told.flatMap((fact) => fact?.text ?? [])).size > 1
+          ? 'differs'
+          : told.includes(null)
+            ? 'partly'
+            : 'alike',
     };
   });
 }

@@ -1,6 +1,7 @@
 import type { ComparedPiece } from '../../compare/record.ts';
 import type { CompareState } from '../../compare/state.ts';
 import { compareWords as words } from '../../words/compare.ts';
+import { tied } from '../../words/no-break.ts';
 import { layFace } from './lay-face.ts';
 
 /** What a visitor may do with a piece that lies there. */
@@ -31,11 +32,11 @@ export function layPiece(
   }
   const title = line.querySelector<HTMLAnchorElement>('.title');
   if (title !== null) {
-    title.textContent = piece.title;
+    title.textContent = tied(piece.title);
     title.href = new URL(piece.to, from).href;
   }
   const said = line.querySelector('.line');
-  if (said !== null) said.textContent = piece.line;
+  if (said !== null) said.textContent = tied(piece.line);
   for (const button of line.querySelectorAll<HTMLButtonElement>('[data-move]')) {
     const step = Number(button.dataset['move']);
     button.ariaLabel = step < 0 ? words.earlier(piece.title) : words.later(piece.title);
