@@ -37,20 +37,24 @@ export function answersIn(words: readonly string[], key: Key): Outcome<Answers> 
 const CANNOT_TELL = '?';
 const SEVERAL = '/';
 
-/** Asks one question; null when nobody can tell. */
-export async function askQuestion(key: Key, { character: id, gain }: Question): Promise<Answer | null> {
+/** Asks one question, in the words of the series where it has any; null when nobody can tell. */
+export async function askQuestion(
+  key: Key,
+  { character: id }: Question,
+  asksAloud: ReadonlyMap<string, string>,
+): Promise<Answer | null> {
   const at = key.characters.findIndex((one) => one.id === id);
   const character = key.characters[at];
   if (character === undefined) return null;
   const names = key.outcomes[at]?.names ?? [];
-  const message = `${character.label}? (tells ${gain.toFixed(2)} bit)`;
+  const message = asksAloud.get(id) ?? `${character.label}?`;
   if (character.kind === 'states') {
     const label = (name: string): string =>
       name === NOTHING ? 'it has none' : (character.states.find((state) => state.id === name)?.label ?? name);
     const chosen = await askWhich(message, [
       ...names.map((name) => ({ value: name, label: label(name) })),
       { value: SEVERAL, label: 'one of several', hint: 'write them next' },
-      { value: CANNOT_TELL, label: 'I cannot tell' },
+      { value: CANNOT_TELL, label: 'I cannot make it out' },
     ]);
     if (chosen === CANNOT_TELL) return null;
     if (chosen !== SEVERAL) return { states: [chosen] };
@@ -59,7 +63,7 @@ export async function askQuestion(key: Key, { character: id, gain }: Question): 
     const read = text === '' ? null : parseAnswer(text, character, names);
     return read?.ok === false ? read.problem : null;
   };
-  const text = await askText(`${message} Leave it empty when you cannot tell.`, {
+  const text = await askText(`${message} Leave it empty when you cannot make it out.`, {
     placeholder: names.join('/'),
     refuse: refused,
   });
@@ -84,6 +88,22 @@ function candidateLine({ id, probability, against }: Candidate, label: (id: stri
   return `${(probability * 100).toFixed(1).padStart(5)} %  ${label(id)} (${id})${speaks}`;
 }
 
+/** Where the answers lead: not into the list, to a type, or nowhere further. */
+function whereItLeads(found: Identification, label: (id: string) => string): readonly string[] {
+  const [first] = found.candidates;
+  if (found.outside && found.untold && first !== undefined)
+    return [
+      `Nothing in this list fits. ${label(first.id)} is left only because the series says nothing of what you saw.`,
+    ];
+  if (found.outside && found.unshown.length > 0) return ['It is probably not in this list.'];
+  if (found.outside)
+    return ['It is probably not in this list: too much of what you saw speaks against even the nearest type.'];
+  if (found.stop === 'nothing-tells-more') return ['Nothing else on it would tell you more.'];
+  if (found.stop !== 'sure') return [];
+  const how = found.leading.length > 1 ? ': no mark in this list separates them' : ', as far as this list goes';
+  return [`It is ${found.leading.map(label).join(' or ')}${how}.`];
+}
+
 /** What remains, whether to stop, by what the first two differ, and what to look at next. */
 export function formatIdentification(
   key: Key,
@@ -94,7 +114,6 @@ export function formatIdentification(
 ): string {
   const likely = found.candidates.filter(({ probability }, at) => at < MOST && (at === 0 || probability >= LEAST));
   const more = found.candidates.length - likely.length;
-  const leading = found.leading.map(label).join(' or ');
   const [first, second] = likely;
   const differ = first === undefined || second === undefined ? [] : separations(key, first.id, second.id);
   const next = found.questions.slice(0, 3).map((question) => whyAsk(key, question));
@@ -112,31 +131,19 @@ export function formatIdentification(
             .map(({ id, probability }) => `${label(id)} (${id}) ${(probability * 100).toFixed(1)} %`)
             .join(', ')}.`,
         ]),
-    ...(sure === null ? [] : [`Most likely ${label(sure.id)}, whichever type of it.`]),
+    ...(sure === null ? [] : [`${label(sure.id)} is nearly certain, whichever type of it.`]),
     ...(found.unshown.length > 0
       ? [
-          `No type in this list is known to show what was answered of ${found.unshown.join(', ')}. Look again; if it is right, the piece is not in the list.`,
+          `No type in this list is known to show what you saw of ${found.unshown.join(', ')}. Look again; if you are right, the piece is not in the list.`,
         ]
       : !found.outside && (first?.against.length ?? 0) > 0
-        ? ['No type agrees with every answer.']
+        ? ['No type agrees with all you saw.']
         : []),
-    ...(found.outside
-      ? [
-          found.untold && first !== undefined
-            ? `Nothing in this list fits. ${label(first.id)} is left only because the series says nothing of what was answered.`
-            : found.unshown.length > 0
-              ? 'Probably not in this list.'
-              : `Probably not in this list: too many of the ${String(answers.size)} answers speak against even the nearest type.`,
-        ]
-      : found.stop === 'sure'
-        ? [`${leading}${found.leading.length > 1 ? ': no character of this key separates them' : ''}.`]
-        : found.stop === 'nothing-tells-more'
-          ? ['No further question would tell much.']
-          : []),
+    ...whereItLeads(found, label),
     ...(first !== undefined && second !== undefined
       ? [
           differ.length === 0
-            ? `No character separates ${label(first.id)} and ${label(second.id)}.`
+            ? `No mark in this list separates ${label(first.id)} and ${label(second.id)}.`
             : `${label(first.id)} and ${label(second.id)} differ in ${differ.map(({ character, always }) => (always ? character.id : `${character.id} (sometimes)`)).join(', ')}.`,
         ]
       : []),
@@ -154,7 +161,7 @@ npm run identify -- SERIES crown=pearls weight="1.38 g"     from answers given a
   --cabinet DIR           another cabinet
 
 It asks what tells most by itself at each step (information gain, by the chance to see it and the trouble it takes), which
-is a good order and not always the shortest. "I cannot tell" is an answer. It stops when one type has 95 per cent, or when
+is a good order and not always the shortest. "I cannot make it out" is an answer. It stops when one type has 95 per cent, or when
 no question would tell 0.05 bit, and says so when nothing in the list seems to fit.
 `;
 
@@ -183,6 +190,9 @@ if (prior === null)
     `The series ${series.id} has no rarities of one scale that gives numbers, so they cannot count. Leave --rarity out.`,
   );
 const manner = { strict, prior };
+const asksAloud = new Map(
+  series.fields.characters.flatMap(({ id, ask }) => (ask === undefined ? [] : [[id, ask] as const])),
+);
 const label = (id: string): string => series.types.get(id)?.label ?? id;
 const broaderOf = (id: string): string | null => series.types.get(id)?.broader ?? null;
 
@@ -198,11 +208,11 @@ if (words.length > 0 || !canAsk()) {
       process.stdout.write(`\n${formatIdentification(key, answers, found, label, broaderOf)}`);
       break;
     }
-    const answer = await askQuestion(key, next);
+    const answer = await askQuestion(key, next, asksAloud);
     if (answer === null) passed.add(next.character);
     else answers.set(next.character, answer);
     const [first] = identify(key, answers, manner).candidates;
-    if (first !== undefined) sayAloud(`Most likely ${label(first.id)}, ${(first.probability * 100).toFixed(0)} %.`);
+    if (first !== undefined) sayAloud(`Most likely ${label(first.id)} (${(first.probability * 100).toFixed(0)} %).`);
   }
 }
 

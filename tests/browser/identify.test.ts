@@ -42,8 +42,13 @@ const asked = (page: Page): Promise<string | null> => page.textContent('[data-as
 const remaining = async (page: Page): Promise<readonly string[]> =>
   (await page.locator('[data-type]:not([data-out])').allInnerTexts()).map((text) => text.replaceAll(/\s+/g, ' '));
 async function strict(page: Page): Promise<void> {
-  await page.getByText('How the answers are weighed').click();
-  await page.getByText('Every answer is certain').click();
+  await page.getByText('How sure you are').click();
+  await page.getByText('I am sure of every mark').click();
+}
+/** Goes to a question by its name, or by its place on the photograph. */
+async function lookAt(page: Page, label: string): Promise<void> {
+  const ring = page.getByRole('button', { name: `${label}: look here`, exact: true });
+  await ((await ring.count()) > 0 ? ring : page.locator('[data-elsewhere]').getByText(label, { exact: true })).click();
 }
 const focused = (page: Page): Promise<boolean> =>
   page.evaluate(() => document.activeElement?.closest('[data-ask]') !== null);
@@ -52,16 +57,20 @@ describe('the key in the browser', () => {
   // What is read first is the town (common practice of cataloguers); the crown is what wears off first.
   test('is answered with the keyboard alone, the next question being under the hand', async () => {
     await visit('', async (page) => {
-      expect(await says(page)).toMatch(/^31 types/);
-      expect(await asked(page)).toMatch(/^The town on the reverse/);
+      expect(await says(page)).toMatch(/any of the 31/);
+      expect(await asked(page)).toMatch(/^Which town/);
+      expect(await page.getAttribute('.ring[aria-current]', 'aria-label')).toMatch(/^The town/);
       const before = await remaining(page);
       await page.focus('[data-ask] input');
       const line = page.locator('[data-ask] .states li').filter({ hasText: /^York/ });
       while (!(await line.locator('input:focus').count())) await page.keyboard.press('Tab');
       await page.keyboard.press('Space');
+      // What remains is seen at once, next to the answers and in the wells, before one goes on.
+      await expect.poll(() => page.url()).toContain('#town=york');
+      expect(await asked(page)).toMatch(/^Which town/);
+      expect(await page.textContent('[data-still]')).toMatch(/^1 · · · · +2 a b/);
       await page.keyboard.press('Enter');
-      expect(page.url()).toContain('#town=york');
-      expect(await asked(page)).not.toMatch(/^The town/);
+      expect(await asked(page)).not.toMatch(/^Which town/);
       expect(await focused(page)).toBe(true);
       // The Foxes' list of mints has no York in classes 1, 4, 5, 7, 8 and 10.
       const left = await remaining(page);
@@ -72,8 +81,8 @@ describe('the key in the browser', () => {
 
   test('shows each answer, and the piece that is left, in pictures', async () => {
     await visit('#crown=pearls', async (page) => {
-      await page.locator('[data-remaining] .differences li').first().getByText('Answer this').click();
-      expect(await asked(page)).toMatch(/^Drapery at the neck/);
+      await page.locator('[data-remaining] .differences li').first().getByText('Look at it').click();
+      expect(await asked(page)).toMatch(/^Look under the chin/);
       // Seven draperies are drawn, and each drawing is there.
       const boxes = await page
         .locator('[data-ask] .states .drawn use')
@@ -81,9 +90,9 @@ describe('the key in the browser', () => {
       expect(boxes).toHaveLength(7);
       expect(boxes.every((width) => width > 10)).toBe(true);
       await page.getByLabel('a segment of a circle').check();
-      await page.click('[data-ask] .go');
+      await page.click('[data-foot] .go');
       // The table says pearls and a segment of class 3b alone.
-      expect(await says(page)).toMatch(/^Most likely Class 3b\./);
+      expect(await says(page)).toMatch(/^It is Class 3b,/);
       const picture = page.locator('[data-likeliest] img');
       await picture.scrollIntoViewIfNeeded();
       await expect.poll(() => picture.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBeGreaterThan(50);
@@ -96,28 +105,26 @@ describe('the key in the browser', () => {
       expect(await answers.allInnerTexts()).toEqual([
         expect.stringContaining('pearls'),
         expect.stringContaining('a segment'),
-        expect.stringContaining('could not be told'),
+        expect.stringContaining('cannot be made out'),
       ]);
       const whole = await remaining(page);
       await answers.first().getByText('Take back').click();
       expect(await remaining(page)).not.toEqual(whole);
       // Given again, last now, the crown leads to the same place; a second state may be ticked with it.
-      await page.click('[data-ask] summary');
-      await page.locator('[data-ask] details').getByText('The letter N').click();
-      expect(await asked(page)).toMatch(/^The letter N/);
-      await answers.last().getByText('Change').click();
+      await lookAt(page, 'The letter N');
+      expect(await asked(page)).toMatch(/^Find an N/);
+      await answers.last().getByText('Look again').click();
       await page.getByText('Leave it as it was').click();
-      expect(await asked(page)).toMatch(/^The town/);
-      await page.click('[data-ask] summary');
-      await page.locator('[data-ask] details').getByText('The crown', { exact: true }).click();
-      await page.click('[data-ask] .go');
-      expect(await page.textContent('[role="alert"]')).toMatch(/Tick at least one/);
+      expect(await asked(page)).toMatch(/^Which town/);
+      await lookAt(page, 'The crown');
+      await page.click('[data-foot] .go');
+      expect(await page.textContent('[role="alert"]')).toMatch(/Tap what you see first/);
       await page.getByLabel('pearls on the points').check();
-      await page.click('[data-ask] .go');
+      await page.click('[data-foot] .go');
       expect(await remaining(page)).toEqual(whole);
-      await answers.last().getByText('Change').click();
+      await answers.last().getByText('Look again').click();
       await page.getByLabel('a plain band').check();
-      await page.click('[data-ask] .go');
+      await page.click('[data-foot] .go');
       expect(page.url()).toMatch(/crown=plain-band%2Fpearls/);
       const before = await remaining(page);
       await page.locator('[data-type="lc-3b"] a').click();
@@ -125,16 +132,16 @@ describe('the key in the browser', () => {
       await page.goBack();
       await page.waitForSelector('[data-answered] li');
       expect(await remaining(page)).toEqual(before);
-      await page.getByText('Begin again').click();
-      expect(await says(page)).toMatch(/^31 types/);
+      await page.getByText('Begin with another piece').click();
+      expect(await says(page)).toMatch(/any of the 31/);
     });
   });
 
   test('says when nothing fits, leaves nothing in the strict manner, and tells two candidates from each other', async () => {
     await visit('#name=edwa&breast=rose&crown=plain-band&letter-n=pot-hook', async (page) => {
-      expect(await says(page)).toMatch(/^Probably not in this list/);
+      expect(await says(page)).toMatch(/^It is probably not in this list/);
       await strict(page);
-      expect(await says(page)).toMatch(/^Every type is excluded/);
+      expect(await says(page)).toMatch(/shuts out every type/);
     });
     await visit('#crown=pearls', async (page) => {
       await strict(page);
@@ -143,15 +150,14 @@ describe('the key in the browser', () => {
         expect.stringMatching(/^Drapery at the neck.*Class 3a: .*hooked ends.*Class 3b: a segment of a circle/s),
         expect.stringMatching(/^The town/),
       ]);
-      await rows.first().getByText('Answer this').click();
-      expect(await asked(page)).toMatch(/^Drapery at the neck/);
-      await page.getByText('I cannot tell').click();
-      expect(await page.locator('[data-answered] li').last().innerText()).toContain('could not be told');
+      await rows.first().getByText('Look at it').click();
+      expect(await asked(page)).toMatch(/^Look under the chin/);
+      await page.getByText('I cannot make it out').click();
+      expect(await page.locator('[data-answered] li').last().innerText()).toContain('cannot be made out');
     });
     await visit('#weight=heavy&nonsense=1', async (page) => {
       expect(await page.locator('[data-answered] li').count()).toBe(0);
-      await page.click('[data-ask] summary');
-      await page.locator('[data-ask] details').getByText('Weight').click();
+      await lookAt(page, 'Weight');
       await page.fill('[data-ask] input', '1.4');
       await page.keyboard.press('Enter');
       expect(await page.textContent('[role="alert"]')).toMatch(/unit/);

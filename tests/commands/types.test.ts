@@ -66,13 +66,15 @@ test('identify answers at once from words, refuses what it cannot read, and weig
   const open = (await run('identify', 'pence', 'crown=plain/jewelled')).stdout;
   expect(open).toContain(' 50.0 %  Class 3a');
   expect((await run('identify', 'pence', 'crown=none')).stdout).toContain(
-    'No type in this list is known to show what was answered of crown.',
+    'No type in this list is known to show what you saw of crown.',
   );
   expect(open).toContain('Class 3a and Class 3b differ in crown.');
   expect((await run('identify', 'pence', 'crown=plain/jewelled', '--rarity')).stdout).toMatch(
     /^ *9\d\.\d % {2}Class 3a/,
   );
-  expect((await run('identify', 'pence', 'crown=none', '--strict')).stdout).toContain('Probably not in this list');
+  expect((await run('identify', 'pence', 'crown=none', '--strict')).stdout).toContain(
+    'It is probably not in this list',
+  );
   for (const [words, says] of [
     [['pence', 'crown=square'], '"square" is no state of The crown. Write one of plain, jewelled, none.'],
     [['groats'], 'There is no series groats. Write one of pence.'],

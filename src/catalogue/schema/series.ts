@@ -32,6 +32,20 @@ const drawingName = z.string().refine(isDrawingFile, {
     'A drawing is an SVG file in the folder of the series, named in small letters, digits and hyphens: crown-pearls.svg.',
 });
 
+/** A place on a face, all in hundredths of the width and height of the piece: `50 31 34`. */
+export type PlaceOnFace = { readonly across: number; readonly down: number; readonly wide: number };
+
+const place = z
+  .string()
+  .refine((text) => /^\d{1,3} \d{1,3} \d{1,3}$/.test(text) && text.split(' ').every((part) => Number(part) <= 100), {
+    message:
+      'This wants three numbers from 0 to 100: across from the left, down from the top, and how wide, in hundredths of the piece: 50 31 34.',
+  })
+  .transform((text): PlaceOnFace => {
+    const [across = 0, down = 0, wide = 0] = text.split(' ').map(Number);
+    return { across, down, wide };
+  });
+
 const character = z
   .strictObject({
     /** Its name in the columns of types.csv. */
@@ -53,6 +67,10 @@ const character = z
       .optional(),
     /** Where to look, and what is easily mistaken. */
     look: words.optional(),
+    /** What the key asks, as one would say it to somebody who has the piece in hand: `Look at the crown.` */
+    ask: words.optional(),
+    /** Where it is on the face, in hundredths of the piece: across from the left, down from the top, and how wide. */
+    at: place.optional(),
     /** On which face. */
     on: z.enum(['obverse', 'reverse', 'edge']).optional(),
     /** How often an answer is wrong. */

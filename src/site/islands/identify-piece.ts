@@ -3,17 +3,21 @@ import type { Answer } from '../../core/types/key/answers.ts';
 import { identify, sureBroader } from '../../core/types/key/identify.ts';
 import type { Identification } from '../../core/types/key/identify.ts';
 import type { KeyFile } from '../models/types/key-page.ts';
+import { keyWords as words } from '../words/key.ts';
 import { typesWords } from '../words/types.ts';
 import { button, CANNOT_TELL, element, labelOf, left, likely, likelyBroader, openKey } from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
+import { showPlaces } from './identify/places.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
 import { candidateList, differenceView } from './identify/remaining.ts';
+import { stillPossible } from './identify/still.ts';
 import { markWells } from './identify/wells.ts';
 import { readJson } from './read-json.ts';
 
-const words = typesWords.ask;
 /** Types named in one sentence. */
 const MOST_NAMED = 3;
+/** Unless the likeliest two are together as likely as this, it is too early to hold them against each other. */
+const HALF = 0.5;
 
 /**
  * Asks what tells most, one question at a time; answers can be changed or taken back in any order. They are in the
@@ -24,6 +28,8 @@ class IdentifyPiece extends HTMLElement {
   /** Every answer as it would be written, in the order given; `?` where nobody could tell. */
   #said: ReadonlyMap<string, string> = new Map();
   #asking: string | null = null;
+  /** The question on the page; null where there is none. */
+  #asked: string | null = null;
   /** The type that the likeliest is compared with, where one was chosen. */
   #other: string | null = null;
 
@@ -88,11 +94,23 @@ class IdentifyPiece extends HTMLElement {
       const read = this.#read(id, text);
       if (typeof read === 'string') return read;
     }
+    this.#say(this.#with(id, text));
+    this.#ask(null);
+    return null;
+  }
+
+  /** Takes what was tapped so far without going on: everything but the question follows at once. */
+  #draft(id: string, text: string): void {
+    this.#asking = id;
+    this.#say(this.#with(id, text === '' ? null : text));
+    this.#render(false);
+  }
+
+  #with(id: string, text: string | null): ReadonlyMap<string, string> {
     const said = new Map(this.#said);
     if (text === null) said.delete(id);
     else said.set(id, text);
-    this.#say(said);
-    return null;
+    return said;
   }
 
   #say(said: ReadonlyMap<string, string>): void {
@@ -102,7 +120,6 @@ class IdentifyPiece extends HTMLElement {
       '',
       said.size === 0 ? location.pathname : `#${String(new URLSearchParams([...said]))}`,
     );
-    this.#ask(null);
   }
 
   /** Shows a question, null for the one that tells most, and moves the keyboard to it. */
@@ -112,7 +129,7 @@ class IdentifyPiece extends HTMLElement {
     this.#part('ask').querySelector<HTMLElement>('input, [tabindex="-1"], button')?.focus();
   }
 
-  #render(): void {
+  #render(andAsk = true): void {
     const open = this.#open;
     if (open === null) return;
     const answers = new Map<string, Answer>();
@@ -128,7 +145,10 @@ class IdentifyPiece extends HTMLElement {
       this.#state(open, found, answers.size),
       ...this.#besides(open, found, answers.size),
     ].join(' ');
-    this.#showQuestion(found);
+    const still = stillPossible(open, found, answers.size);
+    this.#part('still').replaceChildren(...(still === null ? [] : [still]));
+    if (andAsk) this.#showQuestion(found);
+    showPlaces(this, open, { asking: this.#asked, seen: new Set(this.#said.keys()) }, (id) => this.#ask(id));
     this.#showAnswers();
     const hasBoard = this.querySelector('[data-type]') !== null;
     markWells(this, open, found, answers.size);
@@ -140,7 +160,8 @@ class IdentifyPiece extends HTMLElement {
 
   /** How the likeliest and another type differ; nothing before anything is answered. */
   #difference(open: OpenKey, found: Identification, answers: number): readonly HTMLElement[] {
-    if (answers === 0) return [];
+    const [first, second] = found.candidates;
+    if (answers === 0 || (first?.probability ?? 0) + (second?.probability ?? 0) < HALF) return [];
     const choose = (other: string): void => {
       this.#other = other;
       this.#render();
@@ -155,7 +176,7 @@ class IdentifyPiece extends HTMLElement {
     const [first] = found.candidates;
     const leading = found.leading.map((id) => labelOf(open, id)).join(typesWords.or);
     if (first === undefined) return words.nothingLeft;
-    if (found.outside && !found.untold && found.unshown.length > 0) return words.notShown(this.#asked(found.unshown));
+    if (found.outside && !found.untold && found.unshown.length > 0) return words.notShown(this.#labels(found.unshown));
     if (found.outside) return (found.untold ? words.untold : words.outside)(labelOf(open, first.id));
     if (found.stop === 'sure') return found.leading.length > 1 ? words.together(leading) : words.found(leading);
     if (answers === 0) return words.begin(open.file.types.filter(({ outside }) => outside !== true).length);
@@ -163,8 +184,8 @@ class IdentifyPiece extends HTMLElement {
     const names =
       alike.length > MOST_NAMED
         ? words.severalTypes(alike.length)
-        : alike.map(({ id }) => labelOf(open, id)).join(typesWords.or);
-    return words.soFar(names, words.share(first.probability), alike.length > 1, left(found).length);
+        : words.oneOf(alike.map(({ id }) => labelOf(open, id)));
+    return words.soFar(names, words.chance(first.probability), alike.length > 1, left(found).length);
   }
 
   /** What there is to say besides: the class is sure though the type is not, and answers that fit nothing. */
@@ -172,11 +193,11 @@ class IdentifyPiece extends HTMLElement {
     const [first] = found.candidates;
     if (first === undefined || found.outside) return [];
     const broader = found.stop === 'sure' || found.unshown.length > 0 ? null : sureBroader(likelyBroader(open, found, answers));
-    const disagrees = found.unshown.length > 0 ? [words.unshown(this.#asked(found.unshown))] : first.against.length > 0 ? [words.noneAgrees] : [];
-    return [...(broader === null ? [] : [words.sureBroader(open.file.broader.find(({ id }) => id === broader.id)?.label ?? '', words.share(broader.probability))]), ...disagrees];
+    const disagrees = found.unshown.length > 0 ? [words.unshown(this.#labels(found.unshown))] : first.against.length > 0 ? [words.noneAgrees] : [];
+    return [...(broader === null ? [] : [words.sureBroader(open.file.broader.find(({ id }) => id === broader.id)?.label ?? '', words.chance(broader.probability))]), ...disagrees];
   } // prettier-ignore
 
-  #asked(characters: readonly string[]): string {
+  #labels(characters: readonly string[]): string {
     return characters.map((id) => this.#character(id)?.label ?? id).join(', ');
   }
 
@@ -184,32 +205,25 @@ class IdentifyPiece extends HTMLElement {
     const unasked = found.questions.filter(({ character }) => !this.#said.has(character));
     const next = this.#asking ?? (found.stop === null ? (unasked[0]?.character ?? null) : null);
     const character = next === null ? undefined : this.#character(next);
-    const others = this.#others(unasked.map((each) => each.character).filter((id) => id !== next));
+    this.#asked = next;
     if (character === undefined) {
       const end = element('h2', found.stop === 'sure' ? words.sureEnough : words.nothingMore);
       end.tabIndex = -1;
-      this.#part('ask').replaceChildren(end, others);
+      this.#part('ask').replaceChildren(end);
+      this.#part('foot').replaceChildren();
       return;
     }
     const { id } = character;
-    const gain = found.questions.find((each) => each.character === id)?.gain ?? null;
-    const order = [...this.#said.keys()].indexOf(id);
-    const at = order === -1 ? this.#said.size + 1 : order + 1;
-    const form = questionForm(
-      { character, names: this.#names(id), given: this.#said.get(id), gain, at },
-      (text) => this.#settle(id, text),
-      () => this.#ask(null),
+    const { form, foot } = questionForm(
+      { character, names: this.#names(id), given: this.#said.get(id) },
+      {
+        settle: (text) => this.#settle(id, text),
+        draft: (text) => this.#draft(id, text),
+        keep: () => this.#ask(null),
+      },
     );
-    this.#part('ask').replaceChildren(form, others);
-  }
-
-  #others(ids: readonly string[]): HTMLElement {
-    const details = document.createElement('details');
-    const list = element('p', '', 'choices');
-    list.append(...ids.map((id) => button(this.#character(id)?.label ?? id, () => this.#ask(id))));
-    details.append(element('summary', words.others), list);
-    details.hidden = ids.length === 0;
-    return details;
+    this.#part('ask').replaceChildren(form);
+    this.#part('foot').replaceChildren(...foot);
   }
 
   #showAnswers(): void {
@@ -228,7 +242,11 @@ class IdentifyPiece extends HTMLElement {
       );
       list.append(line);
     }
-    const parts = [element('h2', words.answered), list, button(words.restart, () => this.#say(new Map()))];
+    const again = button(words.restart, () => {
+      this.#say(new Map());
+      this.#ask(null);
+    });
+    const parts = [element('h2', words.seen), list, again];
     this.#part('answered').replaceChildren(...(this.#said.size === 0 ? [] : parts));
   }
 

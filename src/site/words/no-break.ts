@@ -24,6 +24,11 @@ export function withApostrophes(text: string): string {
   return QUOTES.test(all) ? all : all.replace(OF_SEVERAL, '’');
 }
 
+/** A text of page numbers with the dashes of a book: `281–287` for `281-287`. Not for dates, in which hyphens separate a year and its month. */
+export function withDashes(text: string): string {
+  return text.replace(/(?<=\d)-(?=\d)/g, '–');
+}
+
 /** After the dash or stroke of a range of figures: `1280–81`, `928/39`. A line may end there, unless a joiner of no width forbids it. */
 const IN_RANGE = /(?<=\d[–/])(?=\d)/gu;
 /** After the hyphen of a short word: `arm-ring`, `al-Shash`. */

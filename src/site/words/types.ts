@@ -49,22 +49,8 @@ function statesInWords(
 }
 
 /** A name within a sentence: `The crown` becomes `the crown`. */
-function lowered(label: string): string {
+export function lowered(label: string): string {
   return /^\p{Lu}\p{Ll}/u.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
-}
-
-/** A share of 1, in the words of everyday: each with the least share that is called so. */
-const LEFT = [
-  [0.9, 'nearly all'],
-  [0.7, 'about three quarters'],
-  [0.58, 'about two thirds'],
-  [0.42, 'about half'],
-  [0.29, 'about a third'],
-  [0.22, 'about a quarter'],
-] as const;
-
-function leftOf(share: number): string {
-  return LEFT.find(([least]) => share >= least)?.[1] ?? `about one in ${String(Math.round(1 / share))}`;
 }
 
 /** Phrases of the pages of types. */
@@ -79,6 +65,8 @@ export const typesWords = {
   outside: 'Not in this list, though the key can lead to them:',
   tree: 'All types as a list',
   board: 'Also here',
+  /** The mark of a type on a piece of it, through the glass. */
+  onPiece: (label: string, piece: string): string => `${label}, on ${piece}`,
   known: 'What it is known by',
   common: (count: number): string =>
     count === 1 ? 'One more mark, which many types share' : `${String(count)} more marks, which many types share`,
@@ -89,19 +77,15 @@ export const typesWords = {
     `${level.charAt(0).toUpperCase()}${level.slice(1)}${above === null ? '' : ` of ${above}`}`,
   tray: (title: string): string => `${title}: a well for each type`,
   traySays: (isDrawn: boolean): string =>
-    `A well for each type, with a piece of it where there is one here. A broken rim: possibly of that type.${isDrawn ? ' In an empty well are the marks by which its type is known, drawn.' : ''}`,
+    `${isDrawn ? 'In an empty well are the marks by which its type is known. ' : ''}A broken rim: a piece that is only possibly of the type.`,
   noneHere: 'none here',
   notes: 'What the list rests on',
   page: (page: number): string => `page ${String(page)}`,
   more: (count: number): string => `and ${String(count)} more.`,
   allTypes: (count: number): string =>
     count === 1 ? 'It is among the types of the series.' : `All ${String(count)} are among the types of the series.`,
-  key: 'Identify a piece',
-  keyLead: 'Which type is the piece before you?',
-  /** `on the reverse`; null where it is not said. */
-  onFace: (face: string | null): string | null => (face === null ? null : `on the ${face}`),
-  keyBoard: 'The types of the key',
-  keyBoardSays: 'A well for each type. With each answer those that it speaks against grow empty.',
+  key: 'Identify your piece',
+  keyAsks: 'One of these lies before you?',
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
@@ -117,15 +101,15 @@ export const typesWords = {
   noNumbers: 'No number in any book is set down for it.',
   narrower: 'Its varieties',
   rarity: 'Rarity',
-  census: 'Pieces recorded in this list',
-  censusLead:
-    'The pieces that this list records, and those here; not all that exist. A piece that was recorded twice is counted once. A grade is an opinion, so a place among them is a range. The page of dies counts its coins apart from these.',
-  isCommon: 'The list calls the type common: many more exist than are recorded here, so nothing is ranked.',
+  census: 'Pieces recorded',
+  censusLead: (sources: readonly string[]): string =>
+    `Those that this list records, not all that exist${sources.length === 1 ? `; the source of each: ${sources.join('')}` : ''}.`,
+  censusRows: (count: number): string => (count === 1 ? 'The one recorded' : `The ${String(count)} recorded`),
+  isCommon: 'The type is common, so no piece is ranked among them.',
   standing: (title: string, place: string): string => `${title}: ${place}`,
   cannotCompare: (count: number): string =>
     count === 1 ? 'One of them cannot be compared with it.' : `${String(count)} of them cannot be compared with it.`,
   notGraded: 'grade not recorded',
-  sameObject: 'the same piece as',
   ownRows: 'Its own',
   after: (label: string): string => `As ${label}`,
   wholeSeries: 'As the whole series',
@@ -138,12 +122,12 @@ export const typesWords = {
     relation: 'Relation',
     sure: 'How sure',
     source: 'Source',
-    specimen: 'Specimen',
+    specimen: 'Piece',
     grade: 'Grade',
+    sameAs: 'The same piece as',
   },
   sources: 'Sources',
   sourceOf: (mark: string): string => `source ${mark}`,
-  sameWithout: 'A number without a word beside it is that of the same type.',
   unknown: NOT_KNOWN,
   notApplicable: HAS_NONE,
   or: OR,
@@ -160,78 +144,7 @@ export const typesWords = {
   severalDoubts: (type: string, number: string): string =>
     `How surely ${number} stands to ${type} is said differently.`,
   disagreements: 'Where the lines disagree',
-  keyTable: 'The marks, type by type',
-  allShow: 'The same in every type:',
-  keyTableLead: 'Without the questions: everything each type shows, to be read by eye.',
   shown: shownWords,
-  ask: {
-    begin: (types: number): string => `${String(types)} types are possible.`,
-    allAlike: 'All are equally likely until something is answered.',
-    soFar: (labels: string, share: string, isEach: boolean, count: number): string =>
-      `Likeliest so far: ${labels} (${share}${isEach ? ' each' : ''}).${count === 1 ? '' : ` ${String(count)} types are left.`}`,
-    severalTypes: (count: number): string => `${String(count)} types alike`,
-    found: (label: string): string => `Most likely ${label}. Compare its page with the piece before you write it down.`,
-    together: (labels: string): string => `Most likely ${labels}: no mark in this key separates them.`,
-    outside: (label: string): string =>
-      `Probably not in this list: too many answers speak against even the nearest type, ${label}. Check your answers first.`,
-    notShown: (labels: string): string =>
-      `Probably not in this list: no type in it is known to show what you answered of ${labels}. Check that answer first.`,
-    sureBroader: (label: string, share: string): string => `Most likely ${label} (${share}), whichever type of it.`,
-    unshown: (labels: string): string =>
-      `No type in this list is known to show what you answered of: ${labels}. Look again; if you are right, the piece is not in the list.`,
-    noneAgrees: 'No type agrees with every answer.',
-    takenTogether: 'Taken together:',
-    untold: (label: string): string =>
-      `Nothing in this list fits. ${label} is left only because the series says nothing of what was answered.`,
-    nothingLeft: 'Every type is excluded by some answer. Take one back, or untick “Every answer is certain”.',
-    sureEnough: 'There is enough to tell',
-    nothingMore: 'No further question would tell much',
-    why: (bits: number, seen: string): string =>
-      `The answer usually leaves ${leftOf(2 ** -bits)} of what is still possible${seen}.`,
-    seen: (share: number): string =>
-      `; by the list’s own estimate it can be seen on about ${String(Math.round(share * 100))} of 100 pieces`,
-    number: (at: number): string => `Question ${String(at)}`,
-    cannotTell: 'I cannot tell',
-    couldNotTell: 'could not be told',
-    answer: 'Answer',
-    keep: 'Leave it as it was',
-    several: 'Tick every one it may be.',
-    tick: 'Tick at least one, or say that you cannot tell.',
-    measure: { weight: 'Weight with its unit, like 1.38 g', length: 'Length with its unit, like 18.6 mm' },
-    legend: 'What can be read: letters, ? for one letter, * for any run of them',
-    answered: 'Your answers',
-    change: 'Change',
-    takeBack: 'Take back',
-    restart: 'Begin again',
-    remaining: 'What is left',
-    unlikely: 'no longer likely',
-    speaksAgainst: (labels: readonly string[]): string => `against it: ${labels.map(lowered).join(', ')}`,
-    share: (probability: number): string =>
-      probability >= 0.995
-        ? 'over 99 %'
-        : probability < 0.01
-          ? 'under 1 %'
-          : `${String(Math.round(probability * 100))} %`,
-    fit: (against: readonly string[], of: number): string => {
-      const all = of === 1 ? 'the answer' : of === 2 ? 'both answers' : `all ${String(of)} answers`;
-      return against.length === 0 ? `Agrees with ${all}.` : `Speaks against it: ${against.join(', ')}.`;
-    },
-    strict: 'Every answer is certain: one that speaks against a type excludes it',
-    weighing: 'How the answers are weighed',
-    rarity: 'Commoner types count for more, by their published rarity',
-    greedy:
-      'What comes next is what tells most by itself, by how often it can be seen at all and how surely it is read. Any answer may be a mistake, so a type that one answer speaks against becomes less likely and is not excluded.',
-    differ: (one: string, other: string): string => `How ${one} and ${other} differ`,
-    differBy: (one: string, shown: string, other: string, others: string): string =>
-      `${shown} in ${one}, ${others} in ${other}.`,
-    differOthers: (one: string): string => `${one} and another:`,
-    differNot: 'No mark in this key separates them.',
-    sometimes: (label: string): string => `${label} (in some specimens)`,
-    look: 'Answer this',
-    more: (count: number): string => `and ${String(count)} more, less likely`,
-    others: 'Answer something else',
-    failed: 'The key could not be loaded. The table below holds everything it knows.',
-  },
   diesWhy:
     'Every die was cut by hand and no two are quite alike, so coins struck with one die came from one mint within months or a few years. Dies that were used together put coins in order, tell what belongs to one mint, and say how much of a coinage is still unseen.',
   diesLead:

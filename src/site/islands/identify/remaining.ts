@@ -1,17 +1,16 @@
 import type { Candidate, Identification } from '../../../core/types/key/identify.ts';
 import { separations } from '../../../core/types/key/separations.ts';
+import { keyWords as words } from '../../words/key.ts';
 import { typesWords } from '../../words/types.ts';
 import { button, drawn, element, labelOf, likely, likelyBroader } from './open-key.ts';
 import type { OpenKey } from './open-key.ts';
-
-const words = typesWords.ask;
 
 /** The likeliest types in their order, each with how well it agrees: for a series of too many types for a board. */
 export function candidateList(open: OpenKey, found: Identification, answers: number): readonly HTMLElement[] {
   if (answers === 0) return [element('p', words.allAlike)];
   const shown = likely(found);
   const list = element('ol', '', 'candidates');
-  list.append(...shown.map((candidate) => candidateLine(open, candidate, answers)));
+  list.append(...shown.map((candidate) => candidateLine(open, candidate)));
   const others = found.candidates.length - shown.length;
   return [
     ...broaderLine(open, found, answers),
@@ -31,19 +30,19 @@ function broaderLine(open: OpenKey, found: Identification, answers: number): rea
   for (const [at, { label, href, probability }] of broader.entries()) {
     const link = element('a', label);
     link.href = new URL(href, open.from).href;
-    line.append(at === 0 ? '' : ', ', link, ` ${words.share(probability)}`);
+    line.append(at === 0 ? '' : ', ', link, ` ${words.chance(probability)}`);
   }
   line.append('.');
   return [line];
 }
 
-function candidateLine(open: OpenKey, { id, probability, against }: Candidate, answers: number): HTMLElement {
+function candidateLine(open: OpenKey, { id, probability, against }: Candidate): HTMLElement {
   const type = open.file.types.find((one) => one.id === id);
   const line = document.createElement('li');
   const link = element('a', type?.label ?? id);
   link.href = new URL(type?.href ?? '', open.from).href;
   const labels = against.map((each) => open.file.characters.find((one) => one.id === each)?.label ?? each);
-  line.append(link, ' ', element('span', words.share(probability), 'plain'), ' ', element('span', words.fit(labels, answers), 'plain quiet')); // prettier-ignore
+  line.append(link, ' ', element('span', words.chance(probability), 'plain'), ' ', element('span', words.fit(labels), 'plain quiet')); // prettier-ignore
   return line;
 }
 
@@ -90,7 +89,7 @@ function differences(
     line.append(sides);
     // What was not yet answered may be asked from here.
     if (found.questions.some((question) => question.character === character.id))
-      line.append(button(words.look, () => ask(character.id)));
+      line.append(button(words.lookAtIt, () => ask(character.id)));
     list.append(line);
   }
   return [list];

@@ -1,9 +1,7 @@
 import type { Candidate, Identification } from '../../../core/types/key/identify.ts';
-import { typesWords } from '../../words/types.ts';
+import { keyWords as words } from '../../words/key.ts';
 import { element, left, likelyBroader } from './open-key.ts';
 import type { OpenKey } from './open-key.ts';
-
-const words = typesWords.ask;
 
 /** Lets the wells of the board show what is left: a type that the answers speak against grows empty, the others say how likely. */
 export function markWells(host: HTMLElement, open: OpenKey, found: Identification, answers: number): void {
@@ -21,13 +19,13 @@ export function markWells(host: HTMLElement, open: OpenKey, found: Identificatio
     row.toggleAttribute('data-out', row.querySelector('[data-type]:not([data-out])') === null);
     const share = broader.get(row.dataset['row'] ?? '');
     const together = row.querySelector('[data-together]');
-    if (together !== null) together.textContent = share === undefined ? '' : words.share(share);
+    if (together !== null) together.textContent = share === undefined ? '' : words.chance(share);
   }
 }
 
 function saidOf({ file }: OpenKey, candidate: Candidate | undefined): readonly HTMLElement[] {
   if (candidate === undefined) return [element('span', words.unlikely, 'for-listeners')];
   const labels = candidate.against.map((id) => file.characters.find((one) => one.id === id)?.label ?? id);
-  const share = element('strong', words.share(candidate.probability));
+  const share = element('strong', words.chance(candidate.probability));
   return labels.length === 0 ? [share] : [share, element('span', words.speaksAgainst(labels), 'against')];
 }

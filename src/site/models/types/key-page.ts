@@ -1,11 +1,13 @@
 import type { Character, Shown } from '../../../core/types/key/character.ts';
 import { NOT_KNOWN } from '../../../core/types/series.ts';
 import type { SeriesType } from '../../../core/types/series.ts';
+import type { PlaceOnFace } from '../../../catalogue/schema/series.ts';
 import { rarityPrior } from '../../../core/types/key/identify.ts';
 import { raritiesKnown } from '../../../catalogue/types/read-rarities.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
+import { keyWords } from '../../words/key.ts';
 import { typesWords } from '../../words/types.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage } from '../shared/pager.ts';
@@ -14,6 +16,8 @@ import type { Link } from '../sets/place-shown.ts';
 import { drawingOf, everyDrawing, symbolsOf } from './drawings.ts';
 import type { DrawnSymbol } from './drawings.ts';
 import { drawingsOf } from './marks.ts';
+import { keyCoin } from './key-coin.ts';
+import type { KeyCoin } from './key-coin.ts';
 import { wellRows } from './type-wells.ts';
 import type { WellRow } from './type-wells.ts';
 import {
@@ -32,8 +36,11 @@ export type KeyFile = {
   readonly prior: readonly number[] | null;
   readonly characters: readonly (Character & {
     readonly look: string | null;
-    /** On which face it is looked for, in words; null where nobody says. */
-    readonly on: string | null;
+    /** On which face it is, and where on it, where a photograph can show it. */
+    readonly face: 'obverse' | 'reverse' | 'edge' | null;
+    readonly at: PlaceOnFace | null;
+    /** The question as one would ask it aloud; null where its label is all there is. */
+    readonly ask: string | null;
     /** The drawings on the page, by the state each shows. */
     readonly drawn: Readonly<Record<string, string>>;
   })[];
@@ -64,14 +71,16 @@ export type KeyPage = {
   /** Whether published rarities can be taken into account. */
   readonly hasRarity: boolean;
   readonly characters: readonly { readonly label: string; readonly look: string | null }[];
-  /** What all types of a long table show alike, which has no column. */
-  readonly same: readonly { readonly label: string; readonly says: string }[];
   readonly rows: readonly {
     readonly type: Link;
     readonly cells: readonly { readonly text: string; readonly drawings: readonly string[] }[];
   }[];
   /** What to make sure of before any question; null where the series says nothing. */
   readonly first: string | null;
+  readonly title: string;
+  readonly series: string;
+  /** A piece of the series on which one sees where to look; null where no mark has a place, or no piece a whole photograph. */
+  readonly coin: KeyCoin | null;
   /** The types as wells that empty as answers are given; none on further pages, or where there are too many. */
   readonly board: readonly WellRow[];
   readonly outside: readonly (Link & { readonly id: string })[];
@@ -84,8 +93,6 @@ export type KeyPage = {
 const ON_A_BOARD = 200;
 /** Types in the table of one page. */
 const ON_A_PAGE = 100;
-/** In a table of fewer types a column in which all are alike costs little, and says that they are. */
-const LONG = 8;
 
 export function keyPaths(cabinet: Cabinet) {
   return pagedPaths(seriesWithKey(cabinet), (id) => leafIds(foundSeries(cabinet, id)).length, ON_A_PAGE);
@@ -104,7 +111,9 @@ export function keyFile(cabinet: Cabinet, id: string): KeyFile {
     characters: series.characters.map((character, at) => ({
       ...character,
       look: series.fields.characters[at]?.look ?? null,
-      on: typesWords.onFace(series.fields.characters[at]?.on ?? null),
+      ask: series.fields.characters[at]?.ask ?? null,
+      face: series.fields.characters[at]?.on ?? null,
+      at: series.fields.characters[at]?.at ?? null,
       drawn: drawnStates(series, character),
     })),
     broader: [...series.types.values()].filter(({ narrower }) => narrower.length > 0).map((type) => named(type)),
@@ -145,26 +154,28 @@ export function keyPage(cabinet: Cabinet, id: string, page: number): KeyPage {
   const board = page === 1 && described.length <= ON_A_BOARD ? wellRows(cabinet, series, described) : [];
   const characters = series.characters.map(({ label }, at) => {
     const says = new Set(leaves.map((type) => cell(type, at)));
-    const alike = leaves.length >= LONG && says.size === 1 ? [...says][0] : undefined;
-    return { at, label, look: series.fields.characters[at]?.look ?? null, alike };
+    return { at, label, look: series.fields.characters[at]?.look ?? null, tells: leaves.length < 2 || says.size > 1 };
   });
-  const columns = characters.filter(({ alike }) => alike === undefined);
+  // What all types show alike identifies none.
+  const columns = characters.filter(({ tells }) => tells);
   return {
     head: {
-      title: titleOfPage(`${typesWords.key}: ${series.fields.title}`, page),
+      title: titleOfPage(`${keyWords.title} · ${series.fields.title}`, page),
       here: urls.typeKey(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
     data: page === 1 ? urls.seriesJson(id) : null,
     hasRarity: priorOf(series) !== null,
     characters: columns.map(({ label, look }) => ({ label, look })),
-    same: characters.flatMap(({ label, alike }) => (alike === undefined ? [] : [{ label, says: alike }])),
     rows: shown.map((type) => ({
       type: { href: urls.type(id, type), name: series.types.get(type)?.label ?? type },
       cells: columns.map(({ at }) => ({ text: cell(type, at), drawings: drawings(type, at) })),
     })),
     pager,
     first: series.fields.first ?? null,
+    title: titleOfPage(keyWords.title, page),
+    series: series.fields.title,
+    coin: page === 1 ? keyCoin(cabinet, series) : null,
     board,
     outside: series.fields.outside.map((type) => ({
       id: type,

@@ -90,11 +90,13 @@ export const drawnBy = onceFor((series: TypeSeries): ReadonlyMap<string, WellMar
     return { type, telling, choices: pairsOf(single) };
   });
   const count = new Map<string, number>();
-  for (const { choices } of types) count.set(nameOf(choices[0]), (count.get(nameOf(choices[0])) ?? 0) + 1);
+  const isLeaf = ({ narrower }: SeriesType): boolean => narrower.length === 0;
+  for (const { type, choices } of types)
+    if (isLeaf(type)) count.set(nameOf(choices[0]), (count.get(nameOf(choices[0])) ?? 0) + 1);
   const used = new Set(count.keys());
   return new Map(
     types.map(({ type, telling, choices: [first = [], ...others] }) => {
-      if (count.get(nameOf(first)) === 1) return [type.id, { drawings: first, says: null }];
+      if (!isLeaf(type) || count.get(nameOf(first)) === 1) return [type.id, { drawings: first, says: null }];
       const free = others.find((pair) => !used.has(nameOf(pair)));
       used.add(nameOf(free));
       // Where no drawing is left to tell them, the mark that has none says it.

@@ -32,6 +32,8 @@ export type SeriesPage = {
   readonly says: string;
   readonly note: string | null;
   readonly sources: readonly (Link & { readonly pages: string | null })[];
+  /** Where a piece of the series is identified; null where it has no key. */
+  readonly key: Link | null;
   readonly ways: readonly Link[];
   readonly tree: readonly TypeBranch[];
   /** A well for each type that has none under it, or a piece known no nearer. */
@@ -97,8 +99,8 @@ export function seriesPage(cabinet: Cabinet, id: string, page = 1): SeriesPage {
       href: urls.type(id, type),
       name: series.types.get(type)?.label ?? type,
     })),
+    key: series.characters.length === 0 ? null : { href: urls.typeKey(id), name: typesWords.key },
     ways: [
-      ...(series.characters.length === 0 ? [] : [{ href: urls.typeKey(id), name: typesWords.key }]),
       ...(series.numbers.length === 0 ? [] : [{ href: urls.concordance(id), name: typesWords.concordance }]),
       ...(series.pairs.length === 0 ? [] : [{ href: urls.dieChart(id), name: typesWords.dies }]),
     ],

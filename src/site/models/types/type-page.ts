@@ -23,6 +23,8 @@ import { ticketOf } from '../shared/ticket.ts';
 import type { Ticket } from '../shared/ticket.ts';
 import { symbolsOf } from './drawings.ts';
 import type { DrawnSymbol } from './drawings.ts';
+import { glassesOn } from './key-coin.ts';
+import type { Glass } from './key-coin.ts';
 import { marksOf } from './marks.ts';
 import type { TypeMarks } from './marks.ts';
 import { numbersShown } from './numbers-shown.ts';
@@ -36,6 +38,7 @@ import { copiesOfType, foundSeries, piecesOfType, seriesTrail } from './types-pa
 export type SpecimenShown = {
   readonly name: string;
   readonly grade: string;
+  /** Null where all are from one source. */
   readonly source: string | null;
   readonly sameAs: string | null;
 };
@@ -51,6 +54,8 @@ export type TypePage = {
   /** The piece that shows the type best, both faces of it; null where the cabinet has none. */
   readonly inHand: TypeInHand | null;
   readonly marks: TypeMarks;
+  /** By character: where a mark of it is on the piece in hand. */
+  readonly glasses: Readonly<Record<string, Glass>>;
   readonly symbols: readonly DrawnSymbol[];
   /** Who drew the marks; null where none is drawn. */
   readonly drawnSo: string | null;
@@ -58,7 +63,11 @@ export type TypePage = {
   readonly numbers: NumbersShown;
   readonly rarity: readonly Row[];
   readonly specimens: readonly SpecimenShown[];
+  /** Who recorded them, each once. */
+  readonly recordedBy: readonly string[];
   readonly standings: readonly string[];
+  /** Where a piece of the series is identified; null where it has no key. */
+  readonly key: Link | null;
   readonly narrower: readonly Link[];
   /** Where all of the narrower are, and in what words; null where they are all here. */
   readonly others: Link | null;
@@ -99,6 +108,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
     note: type.says.get('note')?.by === id ? (type.says.get('note')?.text ?? null) : null,
     inHand: best === undefined ? null : inHandOf(cabinet, best),
     marks,
+    glasses: best === undefined ? {} : glassesOn(cabinet, series, best),
     symbols: symbolsOf(
       series,
       [...marks.telling, ...marks.common].flatMap(({ drawings }) => drawings),
@@ -110,6 +120,7 @@ export async function typePage(cabinet: Cabinet, seriesId: string, id: string): 
       row(scale, printed, { note: [source, date].filter((part) => part !== null).join(', ') || undefined }),
     ),
     ...censusOf(cabinet, series, id),
+    key: series.characters.length === 0 ? null : { href: urls.typeKey(seriesId), name: typesWords.key },
     narrower: narrower.shown.map((below) => ({
       href: urls.type(seriesId, below),
       name: series.types.get(below)?.label ?? below,
@@ -212,7 +223,7 @@ function censusOf(
   cabinet: Cabinet,
   series: TypeSeries,
   id: string,
-): Pick<TypePage, 'specimens' | 'standings' | 'more'> {
+): Pick<TypePage, 'specimens' | 'recordedBy' | 'standings' | 'more'> {
   const leaves = new Set(leavesBelow(series.types, id));
   const lines = series.specimens.filter(({ type }) => type === id || leaves.has(type));
   const mine = piecesOfType(cabinet, series.id, id);
@@ -233,12 +244,14 @@ function censusOf(
                 : ` ${typesWords.cannotCompare(standing.withoutComparison)}`;
             return [`${typesWords.standing(piece.title, formatStanding(standing))}.${open}`];
           });
+  const recordedBy = [...new Set(lines.flatMap(({ source }) => source ?? []))];
   return {
     more,
+    recordedBy,
     specimens: shown.map(({ specimen, grade, source, sameAs }) => ({
       name: specimen,
       grade: grade === null ? typesWords.notGraded : capital(formatGrade(grade)),
-      source,
+      source: recordedBy.length === 1 ? null : source,
       sameAs:
         sameAs.length === 0
           ? null

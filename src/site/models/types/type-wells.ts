@@ -15,7 +15,12 @@ import { drawnBy } from './marks.ts';
 import { piecesOfSeries, piecesOfType } from './types-page.ts';
 
 /** The well of a type: with a piece of it, or with the drawings of what it is known by, and words where no drawing tells it. */
-export type TypeWell = TrayPlace & { readonly drawings: readonly string[]; readonly mark: string | null };
+export type TypeWell = TrayPlace & {
+  readonly drawings: readonly string[];
+  readonly mark: string | null;
+  /** How many pieces there are, where that is more or less than the one that is seen. */ readonly several:
+    string | null;
+};
 
 /** A row of a board of types: those under one broader type, with its name and date; null where they are under none. */
 export type WellRow = {
@@ -76,6 +81,10 @@ export function typeWells(cabinet: Cabinet, series: TypeSeries, ids: readonly st
       id,
       label: series.types.get(id)?.label ?? id,
       state: piece === undefined ? 'wanted' : isSure(piece) ? 'filled' : 'possible',
+      several:
+        all.length === 0 || (all.length === 1 && all.every(isSure))
+          ? null
+          : typesWords.here(all.length, all.filter(isSure).length),
       says: piece === undefined ? typesWords.noneHere : typesWords.here(all.length, all.filter(isSure).length),
       piece:
         piece === undefined ? null : { href: to, name: piece.title, face: leadingFace(piece, cabinet.photographs) },
