@@ -5,6 +5,7 @@ import { formatImprovement, improvementsOf } from '../catalogue/improvements.ts'
 import { linkRecords } from '../catalogue/link.ts';
 import { titleRemarks } from '../catalogue/rules/names.ts';
 import { setRemarks } from '../catalogue/rules/set-words.ts';
+import { citationRemarks } from '../catalogue/text-citations.ts';
 import { commitWithPrivate, trackedPieces } from '../privacy/git.ts';
 import { namedByHiddenOnly } from '../privacy/hidden-pieces.ts';
 import { findRecordRemarks, saleRemarks } from '../privacy/exact-in-text.ts';
@@ -62,6 +63,7 @@ for (const remark of [
   ...privateNoteRemarks(records, folder),
   ...titleRemarks(records),
   ...setRemarks(records),
+  ...citationRemarks(records),
 ])
   process.stdout.write(`\n${cabinet.shown}/${remark}\n`);
 if (problems.length === 0 || isEvery) process.stdout.write(improvements());

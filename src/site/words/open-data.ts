@@ -3,20 +3,22 @@ export const openDataWords = {
   title: 'The catalogue as data',
   description:
     'The public facts of every listed piece as files for spreadsheets, programs, readers and other catalogues.',
-  lead: 'All that the pages show, to take away.',
+  lead: 'All that the pages show can be taken away: as a table for a spreadsheet, as one file for a program of your own or another catalogue, as pictures to look at side by side.',
   sheet: 'As a spreadsheet',
   sheetSays: (count: number): string =>
-    `A table with a row for each of the ${count} pieces, which any spreadsheet program opens.`,
+    `A table with a row for each of the ${count} pieces, which any spreadsheet program opens: to sort, to count, to print a list.`,
   sheetDoes: 'Download the table',
-  detail: 'How the table is written',
-  whole: 'For programs and other catalogues',
+  whole: 'As one file',
   pieceByPiece: 'Piece by piece',
   pieceFiles: (count: number) => `The files of ${count === 1 ? 'one piece' : `${count} pieces`}`,
   setBySet: 'Set by set',
   terms: 'Terms of use',
+  forPrograms: 'For those who write programs',
+  forProgramsSays: 'The formats, how each is written, and a file for every piece.',
   piecesJson: 'pieces.json',
+  piecesJsonDoes: 'All pieces, for a program of your own',
   piecesJsonSays: (count: number) =>
-    `An array of ${count} ${count === 1 ? 'piece' : 'pieces'}: what the keeper recorded, in the keeper’s words, and what was computed from it.`,
+    `What the keeper recorded of ${count} ${count === 1 ? 'piece' : 'pieces'}, in the keeper’s words, and what was computed from it.`,
   piecesCsv: 'pieces.csv',
   piecesCsvSays:
     'One row a piece, in UTF-8, with commas between the cells and quotation marks doubled (RFC 4180). A cell that a spreadsheet would take for a formula, such as a legend that begins with a cross, has an apostrophe in front; figures and EDTF dates that begin with a minus have none.',
@@ -25,13 +27,18 @@ export const openDataWords = {
   piecesCsvMetadata: 'pieces.csv-metadata.json',
   piecesCsvMetadataSays: 'What each column of pieces.csv holds (CSV on the Web).',
   linkedWhole: 'catalogue.jsonld',
+  linkedWholeDoes: 'Everything, for other catalogues',
   linkedWholeSays:
-    'Pieces, rulers, mints, denominations, types, sets and exhibits as linked data in one file (JSON-LD, in the terms of schema.org and of Nomisma’s ontology).',
+    'Pieces, rulers, mints, denominations, types, sets and exhibits, each with its address, in a form that museums and libraries read.',
+  linkedWholeFormat: 'JSON-LD, in the terms of schema.org and of Nomisma’s ontology.',
   exhibitManifest: 'manifest.json',
-  exhibitManifestSays: (title: string) =>
-    `The pictures of the exhibit ${title}, by case and group, for picture viewers (IIIF).`,
+  exhibitManifestDoes: (title: string) => `The pictures of the exhibit “${title}”`,
+  exhibitManifestSays: 'By case and group, to look at in a viewer for pictures from museums.',
+  exhibitManifestFormat: 'IIIF Presentation; one for each exhibit that has pictures.',
   feed: 'feed.xml',
-  feedSays: 'The pieces added last, for a feed reader (RSS 2.0).',
+  feedDoes: 'The pieces added last',
+  feedSays: 'For a feed reader, which tells you when there is a new one.',
+  feedFormat: 'RSS 2.0.',
   sitemap: 'sitemap.xml',
   sitemapSays: 'The address of every page, for search engines.',
   linkedSays:
@@ -39,7 +46,8 @@ export const openDataWords = {
   elsewhere: (count: number, record: string, manifest: string) =>
     `The ${count} pieces are too many to list here. Each page links to its own files, and pieces.json gives every id: the record is at ${record}, the manifest at ${manifest}.`,
   setSays:
-    'Every place of a set with its state, its piece and the reason, the other pieces that fit (“spares”) and the upgrades.',
+    'A set with every place: its state, the piece in it and the reason, the other pieces that fit, and what would be better.',
+  formats: 'The files and their formats',
   computed: 'How the computed facts are written',
   computedSays: [
     [

@@ -1,4 +1,5 @@
 import type { Work } from '../../../catalogue/catalogue.ts';
+import { textCitations, workCited } from '../../../catalogue/text-citations.ts';
 import { compareReferences, formatReference } from '../../../core/references/reference.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -36,9 +37,8 @@ export type WorkShown = {
 
 export type WorksPage = {
   readonly head: PageHead;
-  /** To the first book under each letter of the list. */
-  readonly letters: readonly Link[];
-  readonly works: readonly WorkShown[];
+  /** The books under each letter, and the address of the letter. */
+  readonly letters: readonly { readonly letter: string; readonly href: string; readonly works: readonly WorkShown[] }[];
   /** Cited for no piece, set or exhibit. */
   readonly behind: readonly WorkShown[];
 };
@@ -101,26 +101,29 @@ export function worksPage(cabinet: Cabinet): WorksPage {
   const ordered = Object.values(cabinet.lists.works).toSorted((a, b) =>
     sortedUnder(a.fields) < sortedUnder(b.fields) ? -1 : 1,
   );
-  const works = ordered.map((work) => workShown(cabinet, work));
-  const isCited = ({ pieces, alsoIn }: WorkShown): boolean => pieces.length + alsoIn.length > 0;
+  const works = ordered.map((work) => ({ letter: letterOf(work), shown: workShown(cabinet, work) }));
+  const isCited = ({ shown: { pieces, alsoIn } }: (typeof works)[number]): boolean => pieces.length + alsoIn.length > 0;
   return {
     head: { title, description, here: urls.works() },
-    letters: lettersOf(ordered.filter((_, at) => works[at] !== undefined && isCited(works[at]))),
-    works: works.filter(isCited),
-    behind: works.filter((work) => !isCited(work)),
+    letters: gather(works.filter(isCited), ({ letter }) => letter).map(({ key, all }) => ({
+      letter: key,
+      href: `#${worksWords.letterId(key)}`,
+      works: all.map(({ shown }) => shown),
+    })),
+    behind: works.filter((work) => !isCited(work)).map(({ shown }) => shown),
   };
 }
 
-function lettersOf(works: readonly Work[]): readonly Link[] {
-  return gather(works, ({ fields }) => sortedUnder(fields).charAt(0).toUpperCase()).flatMap(({ key, all }) =>
-    all.slice(0, 1).map(({ id }) => ({ name: key, href: urls.work(id) })),
-  );
+function letterOf({ fields }: Work): string {
+  return sortedUnder(fields).charAt(0).toUpperCase();
 }
 
 function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
   const citations = citing(cabinet, id);
   const most = mostOfOne(cabinet);
-  const count = new Set(citations.map(({ piece }) => piece)).size;
+  const texts = citedInTexts(cabinet).get(id) ?? [];
+  const count = new Set([...citations.map(({ piece }) => piece), ...texts]).size;
+  const [sets, exhibits] = [setsCiting(cabinet, id), exhibitsCiting(cabinet, id)];
   return {
     id,
     author: fields.author ?? null,
@@ -129,11 +132,15 @@ function workShown(cabinet: Cabinet, { id, fields }: Work): WorkShown {
     short: fields.short === undefined ? null : worksWords.short(fields.short),
     note: fields.note ?? null,
     address: fields.address ?? null,
-    cited: worksWords.cited(count),
+    cited: worksWords.cited(count, sets.length, exhibits.length),
     pieces: citations.slice(0, most).map(citedPiece),
     more: Math.max(0, citations.length - most),
     all: urls.citations(id),
-    alsoIn: [...setsCiting(cabinet, id), ...exhibitsCiting(cabinet, id)],
+    alsoIn: [
+      ...sets,
+      ...exhibits,
+      ...texts.map((piece) => ({ href: urls.piece(piece.id), name: worksWords.text(piece.title) })),
+    ],
   };
 }
 
@@ -150,6 +157,14 @@ const byWork = onceFor((listed: readonly PublicPiece[]): ReadonlyMap<string, rea
     all.toSorted((a, b) => compareReferences(a.reference, b.reference)),
     ({ reference }) => [reference.work],
   );
+});
+
+/** The pieces whose stories cite a work by its author and year. */
+const citedInTexts = onceFor(({ listed, lists }: Cabinet): ReadonlyMap<string, readonly PublicPiece[]> => {
+  const works = Object.values(lists.works);
+  return filedUnder(listed, ({ story }) => [
+    ...new Set(textCitations(story).flatMap((one) => workCited(one, works)?.id ?? [])),
+  ]);
 });
 
 function citedPiece({ piece, reference }: Citing): CitedPiece {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
+import type { Cabinet } from '../../../../src/site/cabinet.ts';
 import { citationsPage, sortedUnder, worksPage } from '../../../../src/site/models/about/works-page.ts';
 import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
 
@@ -17,15 +18,34 @@ async function cabinetCiting(count: number) {
   return { lists, pieces, listed: pieces.filter(({ listed }) => listed), photographs: {}, changed: {} };
 }
 
+const cited = (cabinet: Cabinet) => worksPage(cabinet).letters.flatMap(({ works }) => works);
+
+test('a book that only a story cites, by author and year, is listed for that piece', async () => {
+  const { listed, ...cabinet } = await cabinetCiting(1);
+  const works = {
+    ...cabinet.lists.works,
+    whitton: {
+      id: 'whitton',
+      file: '',
+      story: '',
+      fields: { author: 'C. A. Whitton', title: 'Coinages', year: '1949–1951' },
+    },
+  };
+  const told = listed.map((piece, at) => (at === 0 ? { ...piece, story: 'It is late (Whitton, 1950).' } : piece));
+  const shown = cited({ ...cabinet, lists: { ...cabinet.lists, works }, listed: told });
+  expect(shown.find(({ id }) => id === 'whitton')).toMatchObject({ cited: 'Cited for 1 piece', pieces: [] });
+  expect(shown.find(({ id }) => id === 'whitton')?.alsoIn).toHaveLength(1);
+});
+
 test('a book from which little is cited has all of it in the list, in the order of the book', async () => {
-  const [work] = worksPage(await cabinetCiting(3)).works;
+  const [work] = cited(await cabinetCiting(3));
   expect(work?.pieces.map(({ number }) => number)).toEqual(['12', '1998', '1999', '2000']);
   expect(work?.more).toBe(0);
 });
 
 test('the list of works does not grow with the pieces, and the pages of a book hold every number once', async () => {
   const cabinet = await cabinetCiting(1000);
-  const [work] = worksPage(cabinet).works;
+  const [work] = cited(cabinet);
   expect(work?.pieces).toHaveLength(60);
   expect(work?.cited).toContain('1001');
   expect(work?.more).toBe(941);
@@ -42,7 +62,7 @@ test('a number that is only probable is listed so', async () => {
     ...piece,
     sure: piece.number === '1000' ? { references: 'probable' as const } : {},
   }));
-  const [work] = worksPage({ ...cabinet, lists, pieces, listed }).works;
+  const [work] = cited({ ...cabinet, lists, pieces, listed });
   expect(work?.pieces.map(({ number }) => number)).toEqual(['12', '1999', '2000 (probable)']);
 });
 
