@@ -107,7 +107,7 @@ describe.each(ENGINES)('in %s', (name) => {
     await isTrue(`!document.querySelector('[data-waits]')`);
     await page.press('input[name="words"]');
     await page.type('wolsey');
-    await isTrue(`document.querySelector('[data-board] li')?.textContent.includes('Wolsey')`);
+    await isTrue(`document.querySelector('[data-board] li[data-piece]')?.textContent.includes('Wolsey')`);
     await isTrue(`location.search.includes('words=wolsey')`);
   });
 
