@@ -110,7 +110,7 @@ describe('the hall copy, opened from a folder with the network off', () => {
     await page.keyboard.press('Enter');
     await page.waitForURL(/catalogue\/pieces\/index\.html\?words=wolsey/);
     await page.waitForFunction(answered);
-    expect(await page.locator('[data-board] li').first().innerText()).toContain('Wolsey');
+    expect(await page.locator('[data-board] li[data-piece]').first().innerText()).toContain('Wolsey');
     const picture = page.locator('[data-board] li img').first();
     expect(
       await picture.evaluate((image: HTMLImageElement) => image.decode().then(() => image.naturalWidth)),
@@ -197,7 +197,7 @@ test('the hall copy, served by a laptop, begins with the exhibit and finds', asy
   await page.waitForURL(/open-me\.html$/);
   await page.goto(`${served.value.address}catalogue/pieces/index.html?words=wolsey`);
   await page.waitForFunction(answered);
-  expect(await page.locator('[data-board] li').first().innerText()).toContain('Wolsey');
+  expect(await page.locator('[data-board] li[data-piece]').first().innerText()).toContain('Wolsey');
   await page.close();
   await served.value.close();
 });

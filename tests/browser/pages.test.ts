@@ -147,7 +147,7 @@ describe('finding', () => {
     const page = await site.browser.newPage({ viewport: { width: 1280, height: 900 } });
     await page.goto(`${site.address}pieces/?words=wolsey`);
     await page.waitForFunction(() => /pieces? of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
-    expect(await page.locator('[data-board] li').first().innerText()).toContain('Cardinal Wolsey');
+    expect(await page.locator('[data-board] li[data-piece]').first().innerText()).toContain('Cardinal Wolsey');
     await page.locator('input[name="words"]').fill('sovreign victoria');
     await page.waitForFunction(() => location.search.includes('sovreign'));
     await page.waitForFunction(
@@ -172,7 +172,7 @@ describe('finding', () => {
     await page.locator('input[name="words"]').press('Enter');
     await page.waitForFunction(() => location.search === '?words=wolsey');
     await page.waitForFunction(() => /pieces? of /.test(document.querySelector('[data-says]')?.textContent ?? ''));
-    expect(await page.locator('[data-board] li').first().innerText()).toContain('Cardinal Wolsey');
+    expect(await page.locator('[data-board] li[data-piece]').first().innerText()).toContain('Cardinal Wolsey');
     await page.close();
   });
 

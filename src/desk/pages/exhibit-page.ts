@@ -223,7 +223,7 @@ const FRAME = 5;
 /** A case from above: every piece, heading and label at its place and of its size, in millimetres. */
 export function drawCase(figure: CaseFromAbove): Html {
   const { width, height } = figure;
-  const cards = [...figure.cards, ...figure.pieces.map(({ label }) => label)];
+  const cards = [...figure.headings, ...figure.texts, ...figure.pieces.map(({ label }) => label)];
   return html`<figure class="plan">
     <svg viewBox="${-FRAME} ${-FRAME} ${width + 2 * FRAME} ${height + 2 * FRAME}" role="img" aria-label="${exhibitWords.caseSeen(figure.name)}">
       <rect class="case-frame" x="${-FRAME}" y="${-FRAME}" width="${width + 2 * FRAME}" height="${height + 2 * FRAME}" />

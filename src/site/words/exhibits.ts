@@ -17,7 +17,6 @@ export const exhibitWords = {
   extent: (pieces: number, cases: number) =>
     `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} in ${cases === 1 ? 'one case' : `${cases} cases`}.`,
   pieces: (count: number) => (count === 1 ? 'One piece' : `${count} pieces`),
-  below: (shown: number) => `${shown}\u00a0of them below.`,
   previous: 'Previous',
   next: 'Next',
   backToCases: 'Back to the cases',
@@ -33,6 +32,7 @@ export const exhibitWords = {
   caseSeen: (name: string) => `${name}, seen from above`,
   whereInCase: (at: number, of: number) => `Where this is in the case: group ${String(at)} of ${String(of)}`,
   enlarge: 'Enlarge the case',
+  larger: 'What the labels say stands below in larger letters.',
   planKey: 'The key',
   fits: 'Everything fits.',
   bibliography: 'Bibliography',

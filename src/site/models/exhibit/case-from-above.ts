@@ -8,6 +8,7 @@ import { exhibitWords } from '../../words/exhibits.ts';
 import { tied } from '../../words/no-break.ts';
 import type { Mark } from '../paper/marks.ts';
 import { textMarks } from '../paper/marks.ts';
+import { widthClass } from '../shared/sizes.ts';
 import type { FaceView, Metal } from '../shared/face.ts';
 import { faceOf } from '../shared/face.ts';
 import type { LaidFace, SetCase, SetCell, SetGroup } from './planned-case.ts';
@@ -30,10 +31,17 @@ export type PieceInCase = {
   readonly says: string;
   readonly faces: readonly FaceInCase[];
   readonly label: CardInCase;
+  /** The words that name it, and the room that its label leaves for them in larger letters; both faces of a piece are over it. */
+  readonly name: Box & { readonly says: string };
 };
 
 /** A group: its place, its name, and the room that its heading and text leave for the name in large letters of `size` millimetres. */
-export type GroupInCase = Box & { readonly title: string; readonly room: (Box & { readonly size: number }) | null };
+export type GroupInCase = Box & {
+  readonly title: string;
+  readonly room: (Box & { readonly size: number }) | null;
+  /** Where its pieces begin, and the first line of them. */
+  readonly row: { readonly left: number; readonly top: number };
+};
 
 /** A case as it is seen from above, in millimetres from its upper left corner, inside its frame. */
 export type CaseFromAbove = {
@@ -41,8 +49,12 @@ export type CaseFromAbove = {
   readonly says: string;
   readonly width: number;
   readonly height: number;
-  readonly cards: readonly CardInCase[];
+  /** The headings, and the texts under them. */
+  readonly headings: readonly CardInCase[];
+  readonly texts: readonly CardInCase[];
   readonly pieces: readonly PieceInCase[];
+  /** The size classes of how many hundredths of its width, frame and all, lie before its first pieces. */
+  readonly before: string;
   /** Where each group lies, heading and all, in the order of the groups. */
   readonly groups: readonly GroupInCase[];
   /** For whoever lays the case, and for no visitor. */
@@ -61,15 +73,15 @@ export function caseFromAbove(set: SetCase, photographs: PhotographManifest): Ca
     ].join(' '),
     width: inside.width,
     height: inside.height,
-    cards: set.groups.flatMap(({ heading, headingBox, text }) => [
-      cardIn(heading, headingBox),
-      ...(text === null ? [] : [cardIn(text.card, text.box)]),
-    ]),
+    headings: set.groups.map(({ heading, headingBox }) => cardIn(heading, headingBox)),
+    texts: set.groups.flatMap(({ text }) => (text === null ? [] : [cardIn(text.card, text.box)])),
     groups: set.groups.map((group) => ({
       ...placeOf(group),
       title: tied(group.group.title),
       room: roomOf(group, inside.width),
+      row: rowOf(group),
     })),
+    before: widthClass((100 * Math.max(0, Math.min(...set.groups.map((group) => rowOf(group).left)))) / inside.width),
     pieces: set.groups.flatMap(({ cells }) => cells.map((cell) => pieceIn(cell, photographs))),
     misfits: set.misfits.map(({ says }) => says),
     key: set.key.map(({ key, says }) => `${key}. ${says}`),
@@ -91,6 +103,13 @@ function placeOf({ headingBox, text, cells }: SetGroup): Box {
   const right = Math.max(...boxes.map((box) => box.left + box.width));
   const foot = Math.max(...boxes.map((box) => box.top + box.height));
   return { left, top, width: right - left, height: foot - top };
+}
+
+/** The upper left corner of what lies in a group besides its heading. */
+function rowOf({ cells }: SetGroup): GroupInCase['row'] {
+  const faces = cells.flatMap((cell) => cell.faces.map(({ box }) => box));
+  const left = Math.min(...cells.map(({ labelBox }) => labelBox.left), ...faces.map((box) => box.left));
+  return { left, top: Math.min(...faces.map(({ top }) => top)) };
 }
 
 /** Height of the letters of a group's name on a case drawn small, in widths of the case. */
@@ -123,7 +142,17 @@ function pieceIn({ shown, faces, label, labelBox }: SetCell, photographs: Photog
     says: shown.piece.title,
     faces: faces.map((laid) => faceIn(faceOf(shown.piece, laid.face, photographs), laid)),
     label: cardIn(label, labelBox),
+    name: { ...labelBox, says: nameIn(tied(shown.label)) },
   };
+}
+
+/** Where the words of a label that name the piece end: at a comma, or at a stop behind a word that is no short form. */
+const NAME_ENDS = /[,;:](?=\s)|(?<=[\p{L}\d]{3,})\.(?=\s|$)/u;
+
+/** The words of a label that name the piece. */
+export function nameIn(label: string): string {
+  const end = label.search(NAME_ENDS);
+  return end < 0 ? label : label.slice(0, end);
 }
 
 function faceIn(face: FaceView, { box, round, holder }: LaidFace): FaceInCase {

@@ -12,9 +12,8 @@ import { acrossClass, faceOf } from '../shared/face.ts';
 import { longestRow, piecesInRow, ROOM } from '../shared/rows.ts';
 import { keeperLanguage } from '../shared/head.ts';
 import type { Crumb, PageHead } from '../shared/head.ts';
-import { weightInGrams } from '../shared/ticket.ts';
 import type { CaseFromAbove } from './case-from-above.ts';
-import { caseFromAbove } from './case-from-above.ts';
+import { caseFromAbove, nameIn } from './case-from-above.ts';
 import { exhibitCitation, headOf } from './exhibit-head.ts';
 import { setCase } from './planned-case.ts';
 import type { SetGroup } from './planned-case.ts';
@@ -28,8 +27,6 @@ export type LaidOut = {
   readonly title: string;
   /** What its label says: the words that name it, which lead to its page, and the others. */
   readonly label: { readonly name: string; readonly rest: string };
-  /** Its weight, unless the label says it. */
-  readonly weight: string | null;
   readonly faces: readonly FaceView[];
 };
 export type GroupView = {
@@ -202,28 +199,14 @@ function groupView({ group, cells }: SetGroup, id: string, { photographs }: Cabi
 
 /** A piece of an exhibit as it lies on a board, in the faces that the exhibit shows. */
 export function laidOut({ piece, faces, label }: ShownPiece, photographs: Cabinet['photographs']): LaidOut {
-  const weight = weightInGrams(piece);
+  const says = tied(label);
+  const name = nameIn(says);
   return {
     href: urls.piece(piece.id),
     title: tied(piece.title),
-    label: named(tied(label)),
-    weight: weight === null || isIn(weight, label) ? null : weight,
+    label: { name, rest: says.slice(name.length) },
     faces: faces.map((face) => faceOf(piece, face, photographs)),
   };
-}
-
-/** Where the words of a label that name the piece end: at a comma, or at a stop behind a word that is no short form. */
-const NAME_ENDS = /[,;:](?=\s)|(?<=[\p{L}\d]{3,})\.(?=\s|$)/u;
-
-function named(label: string): LaidOut['label'] {
-  const end = label.search(NAME_ENDS);
-  return end < 0 ? { name: label, rest: '' } : { name: label.slice(0, end), rest: label.slice(end) };
-}
-
-/** Whether a label gives this weight, to whatever precision: `1.38 g` in it is `1.38 g ± 0.01`. */
-function isIn(weight: string, label: string): boolean {
-  const [figure] = weight.split(/\s/);
-  return figure !== undefined && new RegExp(`(?<![\\d.])${figure.replaceAll('.', '\\.')}\\s?g\\b`).test(label);
 }
 
 function bookView(work: Work): BookView {
