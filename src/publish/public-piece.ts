@@ -30,6 +30,8 @@ export type PublicType = PieceType & {
   readonly seriesTitle: string;
   /** Whether its series has a chart of dies. */
   readonly hasDies?: true;
+  /** Whether a piece of its series can be identified by its marks. */
+  readonly hasKey?: true;
 };
 
 /**
@@ -210,6 +212,7 @@ function publicType(type: PieceType, { types }: Pick<Catalogue, 'types'>): Publi
     label: series?.types.get(type.id)?.label ?? type.id,
     seriesTitle: series?.fields.title ?? type.series,
     ...(series !== undefined && (series.tables.dies?.rows.length ?? 0) > 0 ? { hasDies: true } : {}),
+    ...((series?.characters.length ?? 0) > 0 ? { hasKey: true } : {}),
   };
 }
 

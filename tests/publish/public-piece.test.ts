@@ -160,19 +160,20 @@ test.for([
   expect(placed?.applies).toBe(applies);
 }); // prettier-ignore
 
-test('a drawing is said to be one, and a type has its label, its series, and whether that has dies', () => {
-  const typed = (dies: string) => {
+test('a drawing is said to be one, and a type has its label, its series, and whether that has dies and a key', () => {
+  const typed = (dies: string, characters = '') => {
     const of = changed(folder, {
       'pieces/bare/piece.md': '---\nnumber: "0100"\ntitle: B\nkind: coin\ntype: 3b\nphotographs: { obverse: { what: drawing }, reverse: { by: Me } }\n---\n',
       'pieces/bare/obverse.jpg': '',
       'pieces/bare/reverse.jpg': '',
-      'types/pence/series.yaml': 'title: Plain pence\nsource: { work: plain-book }\nshared: { denomination: penny }\nlevels: [class]\n',
+      'types/pence/series.yaml': 'title: Plain pence\nsource: { work: plain-book }\nshared: { denomination: penny }\nlevels: [class]\n' + characters,
       'types/pence/types.csv': 'id,broader,level,label\n3b,,class,Class 3b\n',
       ...(dies === '' ? {} : { 'types/pence/dies.csv': `obverse,reverse,type,coins\n${dies}` }),
     });
     const all = linkRecords(readCabinet(of).records);
     return publicPiece(all.pieces.find(({ id }) => id === 'bare') ?? expect.fail('none'), all);
   };
+  expect(typed('', 'characters: [{ id: crown, states: [plain, jewelled] }]\n')?.types).toMatchObject([{ hasKey: true }]);
   const plain = { series: 'pence', id: '3b', label: 'Class 3b', seriesTitle: 'Plain pence', sure: 'certain', how: 'said' };
   expect(typed('')?.types).toEqual([plain]);
   expect(typed('A1,b2,3b,4\n')?.types).toEqual([{ ...plain, hasDies: true }]);

@@ -5,7 +5,17 @@ import type { Identification } from '../../core/types/key/identify.ts';
 import type { KeyFile } from '../models/types/key-page.ts';
 import { keyWords as words } from '../words/key.ts';
 import { typesWords } from '../words/types.ts';
-import { button, CANNOT_TELL, element, labelOf, left, likely, likelyBroader, openKey } from './identify/open-key.ts';
+import {
+  button,
+  CANNOT_TELL,
+  element,
+  labelOf,
+  left,
+  likely,
+  likelyBroader,
+  openKey,
+  typeLinks,
+} from './identify/open-key.ts';
 import type { KeyCharacter, OpenKey } from './identify/open-key.ts';
 import { showPlaces } from './identify/places.ts';
 import { questionForm, stateLabel } from './identify/question.ts';
@@ -147,7 +157,7 @@ class IdentifyPiece extends HTMLElement {
     ].join(' ');
     const still = stillPossible(open, found, answers.size);
     this.#part('still').replaceChildren(...(still === null ? [] : [still]));
-    if (andAsk) this.#showQuestion(found);
+    if (andAsk) this.#showQuestion(open, found);
     showPlaces(this, open, { asking: this.#asked, seen: new Set(this.#said.keys()) }, (id) => this.#ask(id));
     this.#showAnswers();
     const hasBoard = this.querySelector('[data-type]') !== null;
@@ -201,7 +211,7 @@ class IdentifyPiece extends HTMLElement {
     return characters.map((id) => this.#character(id)?.label ?? id).join(', ');
   }
 
-  #showQuestion(found: Identification): void {
+  #showQuestion(open: OpenKey, found: Identification): void {
     const unasked = found.questions.filter(({ character }) => !this.#said.has(character));
     const next = this.#asking ?? (found.stop === null ? (unasked[0]?.character ?? null) : null);
     const character = next === null ? undefined : this.#character(next);
@@ -210,7 +220,7 @@ class IdentifyPiece extends HTMLElement {
       const end = element('h2', found.stop === 'sure' ? words.sureEnough : words.nothingMore);
       end.tabIndex = -1;
       this.#part('ask').replaceChildren(end);
-      this.#part('foot').replaceChildren();
+      this.#part('foot').replaceChildren(...(found.stop === 'sure' ? typeLinks(open, found.leading) : []));
       return;
     }
     const { id } = character;

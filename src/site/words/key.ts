@@ -18,6 +18,9 @@ const OFTEN_SEEN = 0.6;
 /** What the key says: it talks to somebody who has the piece in hand. */
 export const keyWords = {
   title: 'Identify your piece',
+  /** Next to the type of a piece: a way to that of one's own. */
+  yours: 'which is yours?',
+  ofSet: 'One of these lies before you?',
   board: 'The types of the key',
   boardSays: 'A well for each type. What your marks speak against leaves its well.',
   place: (of: string): string => `Where to look, on ${of}`,
@@ -29,8 +32,7 @@ export const keyWords = {
     `Most likely ${labels}, ${share}${isEach ? ' each' : ''}.${count === 1 ? '' : ` It may still be any of ${String(count)}.`}`,
   oneOf: (labels: readonly string[]): string => EITHER.format(labels),
   severalTypes: (count: number): string => `one of ${String(count)} types alike`,
-  found: (label: string): string =>
-    `It is ${label}, as far as this list goes. Compare its page before you write it down.`,
+  found: (label: string): string => `It is ${label}, as far as this list goes. Compare it before you write it down.`,
   together: (labels: string): string => `It is ${labels}: no mark in this list separates them.`,
   outside: (label: string): string =>
     `It is probably not in this list: too much of what you saw speaks against even the nearest type, ${label}. Look again first.`,
@@ -44,6 +46,7 @@ export const keyWords = {
   untold: (label: string): string =>
     `Nothing in this list fits. ${label} is left only because the series says nothing of what you saw.`,
   nothingLeft: 'Something you saw shuts out every type. Take one mark back, or say that you are not sure of all.',
+  see: (label: string): string => `See ${label}`,
   sureEnough: 'You have seen enough',
   nothingMore: 'Nothing else on it would tell you more',
   worn: (seen: number): string => (seen < OFTEN_SEEN ? 'Often worn away: pass it over if it is.' : ''),

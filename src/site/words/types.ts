@@ -85,7 +85,6 @@ export const typesWords = {
   allTypes: (count: number): string =>
     count === 1 ? 'It is among the types of the series.' : `All ${String(count)} are among the types of the series.`,
   key: 'Identify your piece',
-  keyAsks: 'One of these lies before you?',
   concordance: 'Concordance',
   dies: 'Dies',
   none: 'The cabinet has no piece of this type.',
@@ -131,8 +130,7 @@ export const typesWords = {
   unknown: NOT_KNOWN,
   notApplicable: HAS_NONE,
   or: OR,
-  concordanceLead:
-    'The numbers of each type in other books, a column for each book. A number with nothing under it is that of the same type; what else one covers is said under it.',
+  concordanceLead: 'The number of each type in other books. Where one covers more or less than the type, it says so.',
   usualSource: (book: string, says: string, hasOthers: boolean): string =>
     `${book}: ${says}${hasOthers ? ', but for the numbers with a letter' : ''}.`,
   disputed: (number: string, types: string): string =>
@@ -149,6 +147,13 @@ export const typesWords = {
     'Every die was cut by hand and no two are quite alike, so coins struck with one die came from one mint within months or a few years. Dies that were used together put coins in order, tell what belongs to one mint, and say how much of a coinage is still unseen.',
   diesLead:
     'A line joins an obverse with each reverse it was struck with, thicker where more coins are recorded; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
+  readDies: 'How to read this',
+  /** One source for all that is here: `invented`. */
+  allFrom: (source: string): string => `Source of every pair: ${source}.`,
+  lone: 'Pairs that share no die with another',
+  coins: (count: number): string => `${String(count)} ${count === 1 ? 'coin' : 'coins'}`,
+  lonePair: (obverse: string, reverse: string, facts: readonly string[]): string =>
+    `${[`${obverse} with ${reverse}`, ...facts].join(', ')}.`,
   noDies: 'No dies are recorded for this series.',
   group: (at: number, coins: number | null, mints: readonly string[] = []): string =>
     `Group ${String(at)}${mints.length === 0 ? '' : `, ${mints.join(', ')}`}${coins === null ? '' : `: ${String(coins)} ${coins === 1 ? 'coin' : 'coins'} recorded`}`,

@@ -4,6 +4,7 @@ import { parseShown } from '../../../core/types/key/character.ts';
 import type { Character, Shown } from '../../../core/types/key/character.ts';
 import { keyOf } from '../../../core/types/key/key.ts';
 import type { Key } from '../../../core/types/key/key.ts';
+import { keyWords } from '../../words/key.ts';
 import type { KeyFile } from '../../models/types/key-page.ts';
 
 /** A key that was loaded: the file, what it is weighed by, and the address that addresses in the file are meant from. */
@@ -56,6 +57,15 @@ export function likely(found: Identification): Identification['candidates'] {
 /** The types that still have a chance to speak of, the likeliest first. */
 export function left({ candidates }: Identification): Identification['candidates'] {
   return candidates.filter(({ probability }, at) => at === 0 || probability >= LEAST);
+}
+
+/** A link to the page of each of these types. */
+export function typeLinks(open: OpenKey, ids: readonly string[]): readonly HTMLElement[] {
+  return ids.map((id) => {
+    const link = element('a', keyWords.see(labelOf(open, id)), 'see');
+    link.href = new URL(open.file.types.find((type) => type.id === id)?.href ?? '', open.from).href;
+    return link;
+  });
 }
 
 /** A drawing of the page, which stands next to its words. */

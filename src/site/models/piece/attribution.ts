@@ -6,6 +6,7 @@ import type { Named, PublicPiece } from '../../../publish/public-piece.ts';
 import { slug, urls } from '../../urls.ts';
 import { capital, kindInWords, tagInWords } from '../../words/capital.ts';
 import { pieceWords } from '../../words/piece.ts';
+import { keyWords } from '../../words/key.ts';
 import { siteWords } from '../../words/site.ts';
 import { afterType } from './after-type.ts';
 import { isIdle, row } from './row.ts';
@@ -132,10 +133,13 @@ function diesRow({ dies, types: [type], listed }: PublicPiece): readonly Row[] {
 function typeRows(piece: PublicPiece): readonly Row[] {
   const { type, types, listed } = piece;
   if (isBlank(type)) return row(field.type, type === 'none' ? siteWords.none : siteWords.unknown);
-  return types.flatMap(({ series, id, label, seriesTitle, how, sure }) => [
+  return types.flatMap(({ series, id, label, seriesTitle, how, sure, hasKey }) => [
     {
       name: isCopy(piece) ? field.model : field.type,
-      values: [{ text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false }],
+      values: [
+        { text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false },
+        ...(listed && hasKey === true ? [{ text: keyWords.yours, to: urls.typeKey(series), isBlank: false }] : []),
+      ],
       doubt: doubt[sure],
       note: [seriesTitle, pieceWords.typeBy[how]].filter((part) => part !== undefined).join(', '),
     },

@@ -4,6 +4,7 @@ import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { tied } from '../../words/no-break.ts';
+import { keyWords } from '../../words/key.ts';
 import { setsWords } from '../../words/sets.ts';
 import { keyedPaths } from '../../keyed.ts';
 import { gather } from '../shared/gather.ts';
@@ -53,6 +54,8 @@ export type SetPage = {
   readonly places: readonly PlaceShown[];
   readonly pager: Pager | null;
   readonly grid: GridShown | null;
+  /** Where a piece like most of these is identified; null where none of their series has a key. */
+  readonly identify: Link | null;
   readonly upgrades: readonly UpgradeGroup[];
   readonly spares: ToldList;
   readonly leftOut: ToldList;
@@ -165,6 +168,7 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     places: places.shown,
     pager: places.pager,
     grid: gridShown(cabinet, id),
+    identify: identifyIn(cabinet, state),
     upgrades: [
       { lead: setsWords.upgradesMade, ...firstOf(upgrades(true)) },
       { lead: setsWords.upgradesOpen, ...firstOf(upgrades(false)) },
@@ -177,6 +181,15 @@ export function setPage(cabinet: Cabinet, id: string): SetPage {
     history: setHistory(state),
     cite: setCitation(cabinet, state),
   };
+}
+
+/** The key of the series that half of the set's pieces, or more, are of. */
+function identifyIn({ listed }: Cabinet, { places }: SetState): Link | null {
+  const ids = new Set(places.flatMap(({ piece }) => piece ?? []));
+  const pieces = listed.filter(({ id }) => ids.has(id));
+  const keys = pieces.flatMap(({ types }) => [...new Set(types.flatMap(({ series, hasKey }) => (hasKey === true ? [series] : [])))]); // prettier-ignore
+  const series = keys.find((one) => keys.filter((other) => other === one).length * 2 >= pieces.length);
+  return series === undefined ? null : { href: urls.typeKey(series), name: keyWords.title };
 }
 
 function printed(text: string | undefined): string | null {

@@ -20,6 +20,8 @@ import { foundSeries, pagedPaths, seriesTrail, seriesWithNumbers, titleOfPage } 
 
 export type ConcordancePage = {
   readonly head: PageHead;
+  readonly title: string;
+  readonly series: string;
   readonly table: BookTable;
   readonly disagreements: readonly string[];
   /** Disagreements that are not shown. */
@@ -51,6 +53,8 @@ export function concordancePage(cabinet: Cabinet, id: string, page: number): Con
       here: urls.concordance(id, page),
       trail: seriesTrail(series, true) ?? [],
     },
+    title: titleOfPage(typesWords.concordance, page),
+    series: series.fields.title,
     table: bookTable(
       cabinet,
       numbersShown(

@@ -1,6 +1,5 @@
-import { coverageInterval } from '../../../core/dies/estimate.ts';
-import { dieCounts, issuesOf, linkedGroups } from '../../../core/dies/links.ts';
-import type { DiePair, LinkedGroup, Side } from '../../../core/dies/links.ts';
+import { linkedGroups } from '../../../core/dies/links.ts';
+import type { LinkedGroup, Side } from '../../../core/dies/links.ts';
 import { dieStates } from '../../../core/dies/states.ts';
 import type { TypeSeries } from '../../../catalogue/types/series.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -13,6 +12,7 @@ import type { Pager } from '../shared/pager.ts';
 import type { Link } from '../sets/place-shown.ts';
 import { faceOf } from '../shared/face.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import { coverageOf } from './die-coverage.ts';
 import { foundSeries, pagedPaths, piecesOfSeries, seriesTrail, seriesWithDies, titleOfPage } from './types-page.ts';
 
 /** A group of linked dies drawn: obverses along the top, reverses along the bottom, in per cent across. */
@@ -27,7 +27,9 @@ export type DieGroup = {
   readonly reverses: readonly DieDrawn[];
   readonly lines: readonly { readonly from: number; readonly to: number; readonly coins: number }[];
   readonly remarks: readonly string[];
-  /** The columns that tell something: what all pairs share is a remark. */
+  /** Dies side by side at most, for the width of a chart that fits any screen. */
+  readonly abreast: number;
+  /** The columns that tell something: what all pairs share is a remark, and their mint is in the title. */
   readonly columns: readonly ('mints' | 'types' | 'coins' | 'source')[];
   readonly pairs: readonly {
     readonly obverse: string;
@@ -48,11 +50,19 @@ export type DieDrawn = {
   readonly picture: string | null;
 };
 
+/** A pair of dies that shares neither with another, in a line. */
+export type LonePair = { readonly says: string; readonly pieces: readonly Link[] };
+
 export type DiesPage = {
   readonly head: PageHead;
+  readonly title: string;
+  readonly series: string;
+  /** Who recorded the pairs, where all are from one source; else each group says it. */
+  readonly source: string | null;
   /** How the dies are named; null where the series does not say. */
   readonly naming: string | null;
   readonly groups: readonly DieGroup[];
+  readonly lone: readonly LonePair[];
   readonly pager: Pager | null;
   readonly coverage: readonly string[];
   /** Each die with its states from the earliest; those of one step have no known order. */
@@ -90,6 +100,10 @@ export function diesPage(cabinet: Cabinet, id: string, page: number): DiesPage {
   const series = foundSeries(cabinet, id);
   const { shown, pager } = cutPage(sheetsOf(series), page, 1, (at) => urls.dieChart(id, at));
   const states = page === 1 ? dieStates(series.dieStates).histories : [];
+  const sources = new Set(series.pairs.map(({ obverse, reverse }) => sourcesOf(series, obverse, reverse)));
+  const source = sources.size === 1 ? ([...sources][0] ?? '') : '';
+  const isLone = ({ group }: Numbered): boolean => group.pairs.length === 1;
+  const all = shown.flat();
   return {
     head: {
       title: titleOfPage(`${typesWords.dies} · ${series.fields.title}`, page),
@@ -97,7 +111,13 @@ export function diesPage(cabinet: Cabinet, id: string, page: number): DiesPage {
       trail: seriesTrail(series, true) ?? [],
     },
     naming: series.fields['die-names'] ?? null,
-    groups: shown.flat().map(({ group, at }) => groupOf(cabinet, series, group, at)),
+    title: titleOfPage(typesWords.dies, page),
+    series: series.fields.title,
+    source: source === '' ? null : source,
+    groups: all
+      .filter((one) => !isLone(one))
+      .map(({ group, at }) => groupOf(cabinet, series, group, at, source !== '')),
+    lone: all.filter(isLone).map(({ group }) => lonePair(cabinet, series, group, source !== '')),
     pager,
     coverage: page === 1 ? coverageOf(series) : [],
     states: states.map(({ die, steps }) => ({
@@ -116,8 +136,28 @@ export function diesPage(cabinet: Cabinet, id: string, page: number): DiesPage {
 const FITS = 5;
 const APART = 60;
 
-function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: number): DieGroup {
-  const pieces = piecesOfSeries(cabinet, series.id).filter(({ dies }) => dies !== null && dies !== undefined);
+/** The pieces of a series whose dies are recorded. */
+function piecesWithDies(cabinet: Cabinet, { id }: TypeSeries): readonly PublicPiece[] {
+  return piecesOfSeries(cabinet, id).filter(({ dies }) => dies !== null && dies !== undefined);
+}
+
+function lonePair(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, isSaid: boolean): LonePair {
+  const [pair] = pairsShown(cabinet, series, group, piecesWithDies(cabinet, series));
+  if (pair === undefined) return { says: '', pieces: [] };
+  const { obverse, reverse, types, mints, coins, source } = pair;
+  const facts = [types, mints.map(({ name }) => name).join(', '), coins === '' ? '' : typesWords.coins(Number(coins)), isSaid ? '' : source]; // prettier-ignore
+  return {
+    says: typesWords.lonePair(
+      obverse,
+      reverse,
+      facts.filter((fact) => fact !== ''),
+    ),
+    pieces: pair.pieces,
+  };
+}
+
+function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: number, isSaid: boolean): DieGroup {
+  const pieces = piecesWithDies(cabinet, series);
   const held = new Set(
     pieces.flatMap(({ dies }) => [`obverse ${dies?.obverse ?? ''}`, `reverse ${dies?.reverse ?? ''}`]),
   );
@@ -144,6 +184,7 @@ function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: n
     ),
     says: typesWords.chartSays(at),
     width: widest > FITS ? widest * APART : null,
+    abreast: Math.min(widest, FITS),
     isHere: [...obverses, ...reverses].some((die) => die.held),
     obverses,
     reverses,
@@ -152,7 +193,7 @@ function groupOf(cabinet: Cabinet, series: TypeSeries, group: LinkedGroup, at: n
       to: reverses.find(({ name }) => name === reverse)?.x ?? 0,
       coins: coins ?? 1,
     })),
-    remarks: remarksOn(series, group, pairs),
+    remarks: remarksOn(series, group, pairs, isSaid),
     columns: COLUMNS.filter((column) => tells(column, pairs)),
     pairs,
   };
@@ -183,21 +224,28 @@ function labelsIn({ types }: TypeSeries, ids: readonly string[]): string {
   return ids.map((id) => types.get(id)?.label ?? id).join(', ');
 }
 
-function remarksOn(series: TypeSeries, { joints, types }: LinkedGroup, pairs: PairsShown): readonly string[] {
-  const labels = labelsIn(series, types);
+function remarksOn(
+  series: TypeSeries,
+  { joints, types }: LinkedGroup,
+  pairs: PairsShown,
+  isSaid: boolean,
+): readonly string[] {
+  const labels = typesWords.issue(types.map((id) => series.types.get(id)?.label ?? id));
   return [
     ...(joints.length === 0 ? [] : [typesWords.joints(joints.map(({ side, die }) => `${side} ${die}`).join(', '))]),
     ...(types.length === 0 ? [] : [types.length === 1 ? typesWords.ofTypes(labels) : typesWords.linkedTypes(labels)]),
-    ...alike(pairs, ({ source }) => source).map(typesWords.pairsFrom),
+    ...(isSaid ? [] : alike(pairs, ({ source }) => source).map(typesWords.pairsFrom)),
   ];
 }
 
 const COLUMNS = ['mints', 'types', 'coins', 'source'] as const;
 
-/** Whether a column tells something: a mint and a count are looked for in each row, even where all rows agree. */
+/** Whether a column tells something: a count is looked for in each row, even where all rows agree. */
 function tells(column: (typeof COLUMNS)[number], pairs: PairsShown): boolean {
-  if (column === 'mints' || column === 'coins') return pairs.some((pair) => pair[column].length > 0);
-  return new Set(pairs.map((pair) => pair[column])).size > 1;
+  if (column === 'coins') return pairs.some((pair) => pair.coins !== '');
+  const said = (pair: PairsShown[number]): string =>
+    column === 'mints' ? pair.mints.map(({ name }) => name).join(', ') : pair[column];
+  return new Set(pairs.map(said)).size > 1;
 }
 
 /** What all of these say, where they say it alike; nothing where they differ. */
@@ -231,35 +279,4 @@ const NAMES = new Intl.Collator('en', { numeric: true });
 
 function inOrder(names: readonly string[]): readonly string[] {
   return names.toSorted(NAMES.compare);
-}
-
-/** Fewer coins than this say nothing of the dies that are missing. */
-const FEW = 10;
-
-/** Coverage by issue: dies of issues years apart are of no one sample, so it is never told of a whole series. */
-function coverageOf(series: TypeSeries): readonly string[] {
-  const issues = issuesOf(series.pairs).map(({ types, pairs }) => ({
-    pairs,
-    name: typesWords.issue(types.map((type) => series.types.get(type)?.label ?? type)),
-    coins: dieCounts(pairs, 'obverse')?.n ?? 0,
-  }));
-  const few = issues.filter(({ coins }) => coins > 0 && coins < FEW);
-  return [
-    ...issues.filter(({ coins }) => coins >= FEW).flatMap(({ name, pairs }) => coverageOfIssue(name, pairs)),
-    ...(few.length === 0 ? [] : [typesWords.fewCoins(few.map(({ name }) => name), FEW)]),
-  ];
-} // prettier-ignore
-
-function coverageOfIssue(name: string, pairs: readonly DiePair[]): readonly string[] {
-  return (['obverse', 'reverse'] as const).flatMap((side) => {
-    const counts = dieCounts(pairs, side);
-    if (counts === null) return [];
-    const face = typesWords.faceOf[side];
-    // With no die known from one coin alone, or with all, the formula gives all or nothing and no interval.
-    if (counts.d1 === 0) return [typesWords.noLoneDie(name, face, counts.n, counts.d)];
-    if (counts.d1 === counts.n) return [typesWords.loneDies(name, face, counts.n)];
-    const { coverage, low, high } = coverageInterval(counts);
-    const shares = [coverage, low, high].map((value) => `${(value * 100).toFixed(0)} per cent`);
-    return [typesWords.coverage(name, face, shares, counts.n, counts.d)];
-  });
 }
