@@ -1,5 +1,6 @@
 import { periodYears } from '../../../core/eras/era-scheme.ts';
 import type { EraScheme } from '../../../core/eras/era-scheme.ts';
+import { COPIES, GONE } from '../../../core/sets/tally.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
@@ -140,7 +141,8 @@ async function laid(
 ): Promise<Pick<PeriodShown, 'doubts' | 'isLong' | 'board' | 'more'>> {
   const { shown, more } = mostShown(pieces);
   const reasons = new Map<string, PublicPiece[]>();
-  for (const piece of pieces) {
+  // What only imitates, and what is no longer here, is in no count that would have to be explained.
+  for (const piece of pieces.filter(({ kind, status }) => !COPIES.includes(kind) && !GONE.includes(status))) {
     const reason = reasonOf(piece);
     if (reason !== null) reasons.set(reason, [...(reasons.get(reason) ?? []), piece]);
   }
