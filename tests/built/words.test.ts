@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
+import { withApostrophes } from '../../src/site/words/no-break.ts';
 import { PLAIN_WORDS } from '../house/words.ts';
 
 const BUILT = process.env['BUILT'] ?? 'dist';
@@ -27,6 +28,22 @@ const keepers = plain(
     .map((file) => readFileSync(file, 'utf8'))
     .join('\n'),
 );
+
+// Common practice of setting text: a book has no typewriter's apostrophe, nor a hyphen between the numbers of two pages. The page of
+// readings shows what is typed, a legend has a sign of its own, and so has a file's name.
+test('no page is set with the apostrophes and hyphens of a typewriter', () => {
+  const wrong = filesIn(BUILT, /\.html$/)
+    .filter((file) => !file.includes(join('about', 'readings')))
+    .flatMap((file) =>
+      readFileSync(file, 'utf8')
+        .replace(/<(script|style|code|pre|head)\b[\s\S]*?<\/\1>/g, ' ')
+        .split(/<[^>]*>/)
+        .map((text) => text.replaceAll('&#39;', "'"))
+        .filter((text) => withApostrophes(text) !== text || /\bpages? \d+-\d/.test(text))
+        .map((text) => `${file}: ${text.trim()}`),
+    );
+  expect(wrong).toEqual([]);
+});
 
 // Common English: one thing is told in the singular.
 test('no page counts one thing in the plural', () => {
