@@ -52,10 +52,12 @@ export const erasWords = {
   /** Under a piece. */
   notCertain: (reason: string): string => `Not certain: ${reason}`,
   /** Under the name of a period, of all pieces that are doubtful for one reason. */
-  notCertainOf: (count: number, reason: string): string =>
-    count === 1
-      ? `One of them is not certain, because ${reason}`
-      : `${String(count)} are not certain, each because ${reason}`,
+  notCertainOf: (count: number, of: number, reason: string): string =>
+    of === 1
+      ? `Not certain, because ${reason}`
+      : count === 1
+        ? `One of them is not certain, because ${reason}`
+        : `${String(count)} are not certain, each because ${reason}`,
   notDrawn: (count: number): string =>
     count === 0
       ? ''

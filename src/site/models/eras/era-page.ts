@@ -83,9 +83,9 @@ export async function eraPage(cabinet: Cabinet, id: string): Promise<EraPage> {
         name: period.name,
         years: yearsInWords(periodYears(period)),
         note: fields.periods[at]?.note ?? null,
-        count: countWords.tally(tallyIn(here, scheme, period.id)),
+        count: countWords.tally(tallyIn(here, scheme, period.id, cabinet.lists.rulers)),
         all: urls.facet('era', `${id}-${period.id}`),
-        ...(await laid(here, (piece) => doubtOf(piece, scheme, period.id))),
+        ...(await laid(here, (piece) => doubtOf(piece, scheme, period.id, cabinet.lists.rulers))),
       };
     }),
   );
@@ -142,7 +142,8 @@ async function laid(
   const { shown, more } = mostShown(pieces);
   const reasons = new Map<string, PublicPiece[]>();
   // What only imitates, and what is no longer here, is in no count that would have to be explained.
-  for (const piece of pieces.filter(({ kind, status }) => !COPIES.includes(kind) && !GONE.includes(status))) {
+  const counted = pieces.filter(({ kind, status }) => !COPIES.includes(kind) && !GONE.includes(status));
+  for (const piece of counted) {
     const reason = reasonOf(piece);
     if (reason !== null) reasons.set(reason, [...(reasons.get(reason) ?? []), piece]);
   }
@@ -154,7 +155,7 @@ async function laid(
   };
   return {
     doubts: [...reasons].map(([reason, of]) => ({
-      says: erasWords.notCertainOf(of.length, reason),
+      says: erasWords.notCertainOf(of.length, counted.length, reason),
       pieces: of.length > NAMED ? [] : of.map(({ id, title }) => ({ href: urls.piece(id), name: title })),
     })),
     isLong: pieces.length > LONG,
@@ -177,7 +178,7 @@ function chartOf(
   const bands = allBands([scheme], scale).map((one) => ({ ...one, title: null }));
   return {
     chart: { ticks: ticksOf(scale), schemes: bands, pieces: packedBars(drawn, scale) },
-    rows: periodRows(scheme, listed, scale),
+    rows: periodRows(scheme, listed, scale, cabinet.lists),
     beyond: dated.length - drawn.length,
   };
 }

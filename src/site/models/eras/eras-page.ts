@@ -75,7 +75,7 @@ export function erasPage(cabinet: Cabinet): ErasPage {
     head: { title, description, here: urls.eras() },
     schemes: eras.map(({ id, fields, scheme }, at) => ({
       letter: erasWords.letter(at),
-      rows: scale === null ? null : periodRows(scheme, cabinet.listed, scale),
+      rows: scale === null ? null : periodRows(scheme, cabinet.listed, scale, cabinet.lists),
       href: urls.era(id),
       name: fields.title,
       source: sourceParts(fields.source),

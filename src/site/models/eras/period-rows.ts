@@ -2,6 +2,7 @@ import { periodYears } from '../../../core/eras/era-scheme.ts';
 import type { EraScheme } from '../../../core/eras/era-scheme.ts';
 import { yearsInWords } from '../../../core/eras/years-in-words.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
+import type { Cabinet } from '../../cabinet.ts';
 import { urls } from '../../urls.ts';
 import { countWords } from '../../words/counts.ts';
 import { barOf, ticksOf } from '../charts/time-scale.ts';
@@ -35,13 +36,18 @@ function sparse(ticks: readonly TimeTick[]): readonly TimeTick[] {
 }
 
 /** Every period of a scheme, one a row, those of all schemes on one scale. */
-export function periodRows(scheme: EraScheme, pieces: readonly PublicPiece[], scale: TimeScale): PeriodRows {
+export function periodRows(
+  scheme: EraScheme,
+  pieces: readonly PublicPiece[],
+  scale: TimeScale,
+  { rulers }: Pick<Cabinet['lists'], 'rulers'>,
+): PeriodRows {
   return {
     ticks: sparse(ticksOf(scale)),
     rows: scheme.periods.map((period) => {
       const years = periodYears(period);
       const here = piecesIn(pieces, scheme, period.id);
-      const tally = tallyIn(here, scheme, period.id);
+      const tally = tallyIn(here, scheme, period.id, rulers);
       return {
         name: period.name,
         href: `${urls.era(scheme.id)}#${period.id}`,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { parseDate } from '../../../../src/core/dating/parse-date.ts';
 import type { EraScheme } from '../../../../src/core/eras/era-scheme.ts';
 import { placePiece } from '../../../../src/core/eras/place-in-scheme.ts';
 import type { PublicPiece } from '../../../../src/publish/public-piece.ts';
@@ -32,7 +33,15 @@ function coin(years: readonly [number, number], rulers: readonly string[], isDat
   const span = { low: years[0], high: years[1] };
   const sure = isDateSure ? {} : { date: 'probable' };
   const eras = { 'by-rulers': placePiece(span, where, byRulers), 'by-years': placePiece(span, where, byYears) };
-  return { kind: 'coin', status: 'kept', sure, date: null, eras } as unknown as PublicPiece;
+  return {
+    kind: 'coin',
+    status: 'kept',
+    sure,
+    date: null,
+    rulers: null,
+    struckFor: [],
+    eras,
+  } as unknown as PublicPiece;
 }
 
 const { doubt } = erasWords;
@@ -46,10 +55,25 @@ test.for([
   ['a coin of a period within another', coin([900, 930], []), byYears, 'early', null],
   ['a coin that runs out of the inner one', coin([840, 860], []), byYears, 'late', doubt.years([])],
 ] as const)('%s', ([, piece, scheme, period, expected]) => {
-  expect(doubtOf(piece, scheme, period)).toBe(expected);
+  expect(doubtOf(piece, scheme, period, {})).toBe(expected);
 });
 
 test('what may be of two lines makes the count of each a range, and what has a ruler does not', () => {
   const pieces = [coin([928, 939], ['aethelstan'], false), coin([900, 930], [])];
-  expect(tallyIn(pieces, byRulers, 'saxon').here).toEqual({ low: 1, high: 2 });
+  expect(tallyIn(pieces, byRulers, 'saxon', {}).here).toEqual({ low: 1, high: 2 });
+});
+
+// The years of Æthelred II of Northumbria and of William I (Handbook of British Chronology, 3rd edition, 1986).
+test.for([
+  ['841', '849', 'early', null],
+  ['841', '849', 'late', doubt.date],
+  ['1066', '1087', 'early', doubt.date],
+] as const)('a doubtful year under a king of %s to %s is a doubt about %s: %s', ([from, to, period, expected]) => {
+  const date = (text: string) => {
+    const read = parseDate(text);
+    return read.ok ? read.value : expect.fail(read.problem);
+  };
+  const piece = { ...coin([860, 865], [], false), rulers: [{ id: 'king', name: 'A king' }], struckFor: [] };
+  const king = { fields: { reigns: [{ from: date(`0${from}`.slice(-4)), to: date(`0${to}`.slice(-4)) }] } };
+  expect(doubtOf(piece, byYears, period, { king } as unknown as Parameters<typeof doubtOf>[3])).toBe(expected);
 });
