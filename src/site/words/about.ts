@@ -18,11 +18,12 @@ export const aboutWords = {
   contactTitle: 'Contact',
   contactSays:
     'For questions and corrections, and to ask whether you may use a text or a picture. Nothing is bought or sold here, and nothing is appraised.',
+  onThisPage: 'On this page',
   rulesTitle: 'The rules',
   rules: [
     'A piece is what can be seen and weighed. What is concluded from that is shown as a conclusion, with how sure it is: certain, probable or possible. “Unknown” was looked for and not found; “none” does not apply; what is not recorded yet is left out. The three are kept apart.',
     'The ruler is the one named on the piece. Where it was struck for somebody else, the page says so, and the piece is listed under both; it is counted for the one it was struck for, and one that may be of several as “1 to 2”. Copies, counterfeits and what is no longer here are counted apart.',
-    'A count is a range where there is doubt: “27 to 30 of 42” means that twenty-seven places are filled for certain, and thirty if every doubtful piece is what it may be. A piece with a problem (a filler) fills a place until a better one comes, and is in neither number.',
+    'A count keeps apart what is sure and what is not: “1 to 2 pieces” are one for certain, and two if the doubtful one is what it may be; of the places of a set so many have their piece, and so many a piece that is not certain. A piece with a problem (a filler) lies in a place until a better one comes, and does not count.',
     'A date is the years within which a piece was made, from the earliest to the latest. No middle is taken. A piece whose years overlap two periods belongs to neither for certain, and the page says so.',
     'Where a piece was found, the page tells whether it was documented before 14 November 1970, the day of the UNESCO Convention on illicit trade in cultural property. Of another old piece it says so only when a document proves it.',
     'A grade is kept in the words and on the scale in which it was given. On another scale it is a range, from all published tables that include it. There are no averages.',

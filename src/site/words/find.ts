@@ -45,6 +45,11 @@ const FIRST: Readonly<Partial<Record<Sort, string>>> = {
   grade: ', the best first',
 };
 
+/** Words of a running text are no names, and are given as they were sought. */
+function told(words: readonly string[]): string {
+  return `its story has ${words.map((word) => `“${word}”`).join(' and ')}`;
+}
+
 /** The page on which pieces are found. */
 export const findWords = {
   title: 'Pieces',
@@ -72,7 +77,7 @@ export const findWords = {
   sortBy: 'Lay out by',
   bestFirst: 'how well they answer',
   narrow: 'Only pieces of one',
-  narrowAndOrder: 'Choose some, or another order',
+  narrowAndOrder: 'Ruler, mint, metal and more; another order',
   better: 'or better',
   betterThan: (grade: string) => `${grade} or better`,
   browse: 'Browse by',
@@ -100,18 +105,20 @@ export const findWords = {
   /** What is announced when the order changes. */
   sorted: (said: string, sort: Sort | null): string =>
     sort === null ? said : `${said}, by ${SORT[sort]}${FIRST[sort] ?? ''}`,
-  /** What lies under a piece, with what the list is in the order of: `0101, 1280–81, 1.38 g`, `1280–81, 1.38 g, 18.6 mm`. */
+  /** What lies under a piece, its number last, with what the list is in the order of: `1280–81, 1.38 g, 18.6 mm, 0101`. */
   inOrder: ({ number, line, grade, by }: Pick<FindRecord, 'number' | 'line' | 'grade' | 'by'>, sort: Sort | null) => {
-    if (sort === 'number') return findWords.numbered(number, line);
-    if (sort === 'size') return by.size === null ? line : `${line}, ${String(Math.round(by.size * 10) / 10)} mm`;
-    return sort === 'grade' ? `${line}, ${grade ?? findWords.notGraded}` : line;
+    const size = by.size === null ? [] : [`${String(Math.round(by.size * 10) / 10)} mm`];
+    const more = sort === 'size' ? size : sort === 'grade' ? [grade ?? findWords.notGraded] : [];
+    return findWords.numbered(number, [line, ...more].join(', '));
   },
-  numbered: (number: string, line: string) => `${number}, ${line}`,
+  numbered: (number: string, line: string) => `${line}, ${number}`,
   /** Why a piece was found that does not say so in its title: `In the mint: York`. */
   reason: (reasons: readonly Reason[]): string | null => findWords.noted(null, reasons),
   /** What a list has to add of a piece, and why it was found: `sold; in the story: York`. */
   noted: (note: string | null, reasons: readonly Reason[]): string | null => {
-    const why = reasons.map(({ part, words }) => `in ${PART[part]}: ${words.map(capital).join(', ')}`);
+    const why = reasons.map(({ part, words }) =>
+      part === 'story' ? told(words) : `in ${PART[part]}: ${words.map(capital).join(', ')}`,
+    );
     if (note !== null) return [note, ...why].join('; ');
     return why.length === 0 ? null : capital(why.join('; '));
   },

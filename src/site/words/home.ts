@@ -6,7 +6,7 @@ export const homeWords = {
   all: (pieces: string) => (/^1 /.test(pieces) ? pieces : `All ${pieces}`),
   onShow: 'On show',
   extent: (pieces: number, cases: number, isPart: boolean) =>
-    `${pieces === 1 ? '1 piece' : `${pieces} pieces`} in ${cases === 1 ? '1 case' : `${cases} cases`}${isPart ? ', some of them here' : ''}`,
+    `${pieces === 1 ? '1\u00a0piece' : `${pieces}\u00a0pieces`} in ${cases === 1 ? '1\u00a0case' : `${cases}\u00a0cases`}${isPart ? ', some of them here' : ''}`,
   about: 'About this cabinet',
   rules: 'How this catalogue is kept',
   sets: 'Sets under way',

@@ -9,6 +9,7 @@ const TOGETHER = [
   /(?<=[\d¼½¾⅛⅜⅝⅞]) (?=[×x] ?\d)|(?<=\d ?[×x]) (?=\d)|(?<=[\d¼½¾⅛⅜⅝⅞]) (?=(?:cm|in)\))/gu,
   /(?<=\b[Cc]lass|\b[Gg]ood|\b[Aa]bout|\b[Nn]ear) (?=\d|(?!A[DH]|BC)\p{Lu}{1,3}(?!\p{L}))/gu,
   /(?<=(?:^|[\s(])(?:c\.|AD|AH|no\.|St)) (?=[\p{Lu}\d])/gu,
+  /(?<=(?<!\d)\d{1,2}) (?=(?:January|February|March|April|May|June|July|August|September|October|November|December)\b)/gu,
 ] as const;
 
 /** The mark of a genitive or of what is left out, as a keyboard has it: `king's`, `RIC's`, `Edward I's`, `won't`. The sign of a legend, `R'`, is another. */

@@ -111,11 +111,11 @@ test('a word as it is comes before a longer one that begins with it, wherever ei
 });
 
 test.for([
-  ['number', 'a1, 1279, 1.4 g'],
-  ['size', '1279, 1.4 g, 18.6 mm'],
-  ['grade', '1279, 1.4 g, VF'],
-  ['date', '1279, 1.4 g'],
-  [null, '1279, 1.4 g'],
+  ['number', '1279, 1.4 g, a1'],
+  ['size', '1279, 1.4 g, 18.6 mm, a1'],
+  ['grade', '1279, 1.4 g, VF, a1'],
+  ['date', '1279, 1.4 g, a1'],
+  [null, '1279, 1.4 g, a1'],
 ] as const)('in the order of %s there is to be read what it goes by', ([sort, says]) => {
   const by = { date: 1279, weight: 1.4, size: 18.62, grade: 30 };
   expect(findWords.inOrder({ number: 'a1', line: '1279, 1.4 g', grade: 'VF', by }, sort)).toBe(says);

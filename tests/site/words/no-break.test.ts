@@ -14,6 +14,7 @@ const TIED = [
   ['a stamped arm-ring, a half-crown of al-Shash', 'a stamped arm-+ring, a half-+crown of al-+Shash'],
   ['about AD 880–950, about EF', 'about AD_880–+950, about_EF'],
   ['928–39 and 398/97 BC', '928–+39 and 398/+97 BC'],
+  ['before 14 November 1970', 'before 14_November 1970'],
 ] as const;
 const UNTIED = [
   'Here am Ivy and I', 'I kept the coin', 'a good VANE', 'class of 1279', 'XX gold pieces', 'the Victorian VI-sided', 'mint IVAN', 'a coin-weight, Anglo-Scandinavian', '18 mmm', 'cos. 12',
