@@ -8,9 +8,9 @@ import { typesWords } from '../words/types.ts';
 import {
   button,
   CANNOT_TELL,
+  countLeft,
   element,
   labelOf,
-  left,
   likely,
   likelyBroader,
   openKey,
@@ -195,7 +195,7 @@ class IdentifyPiece extends HTMLElement {
       alike.length > MOST_NAMED
         ? words.severalTypes(alike.length)
         : words.oneOf(alike.map(({ id }) => labelOf(open, id)));
-    return words.soFar(names, words.chance(first.probability), alike.length > 1, left(found).length);
+    return words.soFar(names, words.chance(first.probability), alike.length > 1, countLeft(open, found) - alike.length);
   }
 
   /** What there is to say besides: the class is sure though the type is not, and answers that fit nothing. */

@@ -25,11 +25,12 @@ export const keyWords = {
   boardSays: 'A well for each type. What your marks speak against leaves its well.',
   place: (of: string): string => `Where to look, on ${of}`,
   look: (label: string): string => `${label}: look here`,
+  first: 'First make sure that it is one of these',
   elsewhere: 'Or look first at:',
   begin: (types: number): string => `It may still be any of the ${String(types)}.`,
   allAlike: 'Nothing has been looked at yet.',
-  soFar: (labels: string, share: string, isEach: boolean, count: number): string =>
-    `Most likely ${labels}, ${share}${isEach ? ' each' : ''}.${count === 1 ? '' : ` It may still be any of ${String(count)}.`}`,
+  soFar: (labels: string, share: string, isEach: boolean, others: number): string =>
+    `Most likely ${labels}, ${share}${isEach ? ' each' : ''}.${others < 1 ? '' : others === 1 ? ' One other may still be it.' : ` ${String(others)} others may still be it.`}`,
   oneOf: (labels: readonly string[]): string => EITHER.format(labels),
   severalTypes: (count: number): string => `one of ${String(count)} types alike`,
   found: (label: string): string => `It is ${label}, as far as this list goes. Compare it before you write it down.`,

@@ -26,9 +26,11 @@ export type KeyCharacter = KeyFile['characters'][number];
 
 /** What nobody could tell, as an answer. */
 export const CANNOT_TELL = '?';
-/** Candidates shown, and the least probability of one that is. */
+/** Candidates shown. */
 const MOST = 8;
-const LEAST = 0.005;
+/** What nothing speaks against may still be it, unless it is less likely than this; what something does, from this on. */
+const LEAST_AGREEING = 0.001;
+const LEAST_OTHER = 0.05;
 
 export function labelOf({ file }: OpenKey, type: string): string {
   return file.types.find(({ id }) => id === type)?.label ?? type;
@@ -54,9 +56,17 @@ export function likely(found: Identification): Identification['candidates'] {
   return left(found).slice(0, MOST);
 }
 
-/** The types that still have a chance to speak of, the likeliest first. */
+/** The types that it may still be, the likeliest first. */
 export function left({ candidates }: Identification): Identification['candidates'] {
-  return candidates.filter(({ probability }, at) => at === 0 || probability >= LEAST);
+  return candidates.filter(
+    ({ probability, against }, at) => at === 0 || probability >= (against.length === 0 ? LEAST_AGREEING : LEAST_OTHER),
+  );
+}
+
+/** How many types of those that the list describes it may still be. */
+export function countLeft({ file }: OpenKey, found: Identification): number {
+  const outside = new Set(file.types.flatMap(({ id, outside: isOutside }) => (isOutside === true ? [id] : [])));
+  return left(found).filter(({ id }) => !outside.has(id)).length;
 }
 
 /** A link to the page of each of these types. */
