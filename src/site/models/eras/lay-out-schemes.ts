@@ -16,7 +16,7 @@ export type LaidSchemes = {
   readonly schemes: readonly {
     readonly title: string | null;
     readonly titleAt: number;
-    readonly bands: readonly (EraBand & { readonly y: number })[];
+    readonly bands: readonly (EraBand & { readonly y: number; readonly nameY: number })[];
   }[];
   readonly marks: readonly LaidMark[];
   readonly base: number;
@@ -39,7 +39,11 @@ export function layOutSchemes({ schemes, pieces }: SchemesChart, page: 'wide' | 
   const laid = schemes.map(({ title, [page]: { lanes, bands } }) => {
     const first = top + (title === null ? 0 : TITLE);
     top = first + lanes * BAND + AFTER;
-    return { title, titleAt: first - 6, bands: bands.map((band) => ({ ...band, y: first + band.lane * BAND })) };
+    return {
+      title,
+      titleAt: first - 6,
+      bands: bands.map((band) => ({ ...band, y: first + band.lane * BAND, nameY: first + band.named.lane * BAND })),
+    };
   });
   const { marks, high } = marksUnder(pieces, top + AFTER);
   const base = top + AFTER + high + AFTER;

@@ -16,28 +16,37 @@ const scheme: EraScheme = {
   ],
 };
 
+const MIDDLE = { id: 'e', name: 'A sub-period in the middle (901–1100)', from: 901, to: 1100 };
+
+/** Two stretches across, in per cent. */
+const meet = (one: Stretch, other: Stretch): boolean => one.from < other.to && other.from < one.to;
+type Stretch = { readonly from: number; readonly to: number };
+
 test.for(['wide', 'narrow'] as const)(
-  'on a %s page every name is written, inside the drawing, and none on another',
+  'on a %s page every name is inside the drawing, wholly in its band or off every band, and none on another',
   (page) => {
-    const [drawn] = allBands([scheme], { low: 1, high: 2000 });
+    // Years of which no side has room for a name on a phone: a sub-period in the middle of the drawing.
+    const [drawn] = allBands([{ ...scheme, periods: [...scheme.periods, MIDDLE] }], { low: 1, high: 2000 });
     const { bands, lanes } = drawn?.[page] ?? expect.fail('nothing is drawn');
-    expect(bands.map(({ name }) => name)).toEqual(scheme.periods.map(({ name }) => name));
-    const letters = page === 'wide' ? 6.6 / 11 : 6.6 / 3.3;
-    const boxes = bands.map(({ name, named, lane }) => {
+    expect(bands).toHaveLength(scheme.periods.length + 1);
+    // Letters of 13 px take about 6 px each of a page of 1,100 or 330.
+    const letters = page === 'wide' ? 6 / 11 : 6 / 3.3;
+    const names = bands.map(({ name, named, lane, x, width }) => {
       const length = name.length * letters;
-      return {
-        lane,
-        from: named.anchor === 'end' ? named.x - length : named.x,
-        to: named.anchor === 'end' ? named.x : named.x + length,
-      };
+      const from = named.anchor === 'end' ? named.x - length : named.x;
+      return { lane: named.lane, bandLane: lane, from, to: from + length, band: { from: x, to: x + width } };
     });
-    for (const { from, to } of boxes) {
-      expect(from).toBeGreaterThanOrEqual(0);
-      expect(to).toBeLessThanOrEqual(100);
+    for (const one of names) {
+      expect(one.from).toBeGreaterThanOrEqual(0);
+      expect(one.to).toBeLessThanOrEqual(100);
+      for (const other of names) {
+        const isOwn = one === other;
+        const isInside = isOwn && one.band.from <= one.from && one.to <= one.band.to;
+        if (other.bandLane === one.lane && !isInside) expect(meet(one, other.band)).toBe(false);
+        if (!isOwn && other.lane === one.lane) expect(meet(one, other)).toBe(false);
+        if (!isOwn && other.bandLane === one.bandLane) expect(meet(one.band, other.band)).toBe(false);
+      }
     }
-    for (const [at, one] of boxes.entries())
-      for (const other of boxes.slice(at + 1))
-        if (one.lane === other.lane) expect(one.to <= other.from || other.to <= one.from).toBe(true);
     expect(Math.max(...bands.map(({ lane }) => lane))).toBe(lanes - 1);
   },
 );
