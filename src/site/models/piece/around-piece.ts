@@ -9,7 +9,7 @@ import { pieceWords } from '../../words/piece.ts';
 import { orderOf, relatedTo } from '../compare/worth-comparing.ts';
 import { boardOf } from '../shared/board.ts';
 import type { Board } from '../shared/board.ts';
-import type { FaceView } from '../shared/face.ts';
+import { inOneFile } from '../shared/face.ts';
 import { usualPieceOf } from './outline.ts';
 import type { UsualPiece } from './outline.ts';
 import { setRows } from './sets.ts';
@@ -112,14 +112,12 @@ async function neighboursOf(piece: PublicPiece, { listed }: Cabinet): Promise<Bo
   const at = orderOf(listed).get(piece);
   if (at === undefined) return null;
   const run = listed.slice(Math.max(0, at - RUN), at + RUN + 1);
+  // Offered its other files too, a browser that has just shown the piece above takes the largest.
   const board = await boardOf(run, (one) => (one === piece ? pieceWords.thisPiece : null));
   return {
     ...board,
-    laid: board.laid.map((laid) => (laid.id === piece.id ? { ...laid, isHere: true, face: oneFile(laid.face) } : laid)),
+    laid: board.laid.map((laid) =>
+      laid.id === piece.id ? { ...laid, isHere: true, face: inOneFile(laid.face, 'small') } : laid,
+    ),
   };
-}
-
-/** A picture in one file, of a board's size: offered its others too, a browser that has just shown the piece above takes the largest. */
-function oneFile(face: FaceView): FaceView {
-  return face.shown === 'photograph' ? { ...face, src: face.small, srcset: '' } : face;
 }

@@ -9,6 +9,7 @@ import { setsWords } from '../../words/sets.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import { extentOf, UNMEASURED, widthClass } from '../shared/sizes.ts';
 import { tellingFace, toldByReverse } from '../shared/telling-face.ts';
+import { inOneFile } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 
 /** Something named that has a page. */
@@ -83,10 +84,17 @@ export function someToDraw(
   most: { readonly pieces: number; readonly wanted: number },
 ): readonly PlaceShown[] {
   const all = placesShown(cabinet, state);
-  return [
+  return drawnSmall([
     ...all.filter(({ piece }) => piece !== null).slice(0, most.pieces),
     ...all.filter((place) => place.state === 'wanted').slice(0, most.wanted),
-  ];
+  ]);
+}
+
+/** Places with their pieces in small files. */
+export function drawnSmall(places: readonly PlaceShown[]): readonly PlaceShown[] {
+  return places.map((place) =>
+    place.piece === null ? place : { ...place, piece: { ...place.piece, face: inOneFile(place.piece.face, 'tiny') } },
+  );
 }
 
 /** What a reader sees already by the state of a place and the one piece in it. */

@@ -6,7 +6,7 @@ import { setsWords } from '../../words/sets.ts';
 import type { PageHead } from '../shared/head.ts';
 import { cutPage, furtherPages } from '../shared/pager.ts';
 import type { Pager } from '../shared/pager.ts';
-import { placesShown, tallyInWords } from './place-shown.ts';
+import { drawnSmall, placesShown, tallyInWords } from './place-shown.ts';
 import type { PlaceShown } from './place-shown.ts';
 import { setStatesOf } from './set-states-of.ts';
 
@@ -53,7 +53,7 @@ function summaryOf(cabinet: Cabinet, state: SetState): SetSummary {
     title: state.title,
     tally: setsWords.placesSay(state.of, tallyInWords(state)),
     rule: cabinet.lists.sets.find(({ id }) => id === state.id)?.fields.rule ?? null,
-    places: placesShown(cabinet, state, 0, DRAWN),
+    places: drawnSmall(placesShown(cabinet, state, 0, DRAWN)),
     more: Math.max(0, state.places.length - DRAWN),
     wanted: urls.wanted(state.id),
     isWanting: state.wanted.some(({ why }) => why === 'empty'),

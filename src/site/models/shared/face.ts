@@ -154,6 +154,11 @@ export function pixelsOf(faces: readonly FaceView[]): number {
   return Math.max(1, Math.floor(Math.min(HINT.piece, ...held)));
 }
 
+/** A face with one file to fetch: one of a board's size, or one for where it is drawn at half of that or less. */
+export function inOneFile(face: FaceView, size: 'small' | 'tiny'): FaceView {
+  return face.shown === 'photograph' ? { ...face, src: face[size], srcset: '' } : face;
+}
+
 /** How much board a disc keeps on both sides, and the mount of a whole photograph, as a part of the width: `Face.astro` has them. */
 const AROUND = { disc: 0.14, mount: 0.08 } as const;
 
