@@ -64,14 +64,6 @@ const POINTS = both(point(22, 'thin'));
 const MIDDLE_THIN = fleur({ x: 32, base: BASE - 1, tall: 24 });
 const OUTER_THIN = both(outer(16));
 
-/** A part of a crown seen closer, about this place of its band. */
-function closer(x: number, inside: readonly string[], times = 1.5): string[] {
-  return [
-    `<g transform="translate(${String(32 - x * times)} ${String(45 - 43.5 * times)}) scale(${String(times)})">${inside.join('')}</g>`,
-  ];
-}
-
-/** The crowns of the pennies of Edward I, each as the words of the series describe it; what the words are about is drawn full. */
 export const CROWNS: Readonly<Record<string, readonly string[]>> = {
   'crown-plain-band': [
     full('M7 36H57V43H7Z'),
@@ -92,32 +84,32 @@ export const CROWNS: Readonly<Record<string, readonly string[]>> = {
     both(outer(20, { middle: 'none', left: 'full', right: 'full', tall: 21, reach: 7.5 })),
   ],
   'crown-mark-none': [BAND, MIDDLE_THIN, POINTS, OUTER_THIN],
-  'crown-mark-left-leaf': closer(32, [BAND, POINTS, OUTER_THIN, fleur({ x: 32, base: BASE - 1, tall: 28, middle: 'full', left: 'lost', right: 'full', reach: 9 })], 1.35),
-  'crown-mark-outer-leaf': closer(46, [
+  'crown-mark-left-leaf': [BAND, POINTS, OUTER_THIN, fleur({ x: 32, base: BASE - 1, tall: 28, middle: 'full', left: 'lost', right: 'full', reach: 9 })],
+  'crown-mark-outer-leaf': [
     BAND, MIDDLE_THIN, POINTS, outer(16),
     mirrored(outer(16, { middle: 'full', left: 'lost', right: 'full', tall: 23, reach: 8 })),
-  ], 1.45),
+  ],
   'crown-mark-nick': [
     thin('M8 37Q10 36.6 13.5 36L16 39.5L18.5 35.4Q32 33 56 37L55 43Q32 39 9 43Z'), full('M13.2 34.5H18.8L16 40.5Z'),
     MIDDLE_THIN, POINTS, outer(16), mirrored(outer(16, { tall: 22, middle: 'none' })),
     mirrored(turned(6, 12, BASE, line('M12 36Q11 24 16 18', 3))),
   ],
-  'crown-mark-hooked-left': closer(27, [
+  'crown-mark-hooked-left': [
     BAND, OUTER_THIN, mirrored(point(22, 'thin')), fleur({ x: 32, base: BASE - 1, tall: 34, middle: 'full', left: 'thin', right: 'thin', wide: 4 }),
     line('M22 35.5V25Q22 20 17.5 21.5', 2.8),
-  ], 1.2),
-  'crown-mark-bell': closer(32, [
+  ],
+  'crown-mark-bell': [
     BAND, POINTS, OUTER_THIN, thin('M32 35V32'), full('M32 1C35 8 35 16 41 27Q39 31 32 30Q25 31 23 27C29 16 29 8 32 1Z'), lost('M41 27Q45 24 44 19'),
-  ], 1.05),
-  'crown-mark-flat': closer(32, [
+  ],
+  'crown-mark-flat': [
     thin('M6 39Q32 36 58 39L57 44Q32 41 7 44Z'), both(`<g transform="matrix(1 0 0 0.55 0 18)">${point(21, 'thin')}${outer(24)}</g>`),
     fleur({ x: 32, base: 37, tall: 15, middle: 'full', left: 'full', right: 'full', reach: 12, wide: 5 }),
-  ], 1.3),
-  'crown-mark-straight-right': closer(46, [
+  ],
+  'crown-mark-straight-right': [
     BAND, MIDDLE_THIN, POINTS, outer(16), mirrored(outer(8, { middle: 'full', right: 'full', left: 'none', tall: 22, reach: 8 })), line('M56 36V16', 3.2),
-  ]),
-  'crown-mark-axe': closer(32, [
+  ],
+  'crown-mark-axe': [
     BAND, POINTS, OUTER_THIN, line('M32 35V10', 3), full('M31 13L23 9Q20 17 23 25L31 21ZM33 13L41 9Q44 17 41 25L33 21Z'),
-  ], 1.3),
-  'crown-mark-left-point': closer(22, [BAND, MIDDLE_THIN, OUTER_THIN, mirrored(point(22, 'thin')), line('M22 35.5V31', 2.8), lost('M22 31V27M22 19L25.2 28H18.8Z')]),
+  ],
+  'crown-mark-left-point': [BAND, MIDDLE_THIN, OUTER_THIN, mirrored(point(22, 'thin')), line('M22 35.5V31', 2.8), lost('M22 31V27M22 19L25.2 28H18.8Z')],
 }; // prettier-ignore
