@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import process from 'node:process';
 import { expect, test } from 'vitest';
 import { withApostrophes } from '../../src/site/words/no-break.ts';
@@ -40,6 +40,20 @@ test('no page is set with the apostrophes and hyphens of a typewriter', () => {
         .split(/<[^>]*>/)
         .map((text) => text.replaceAll('&#39;', "'"))
         .filter((text) => withApostrophes(text) !== text || /\bpages? \d+-\d/.test(text))
+        .map((text) => `${file}: ${text.trim()}`),
+    );
+  expect(wrong).toEqual([]);
+});
+
+// Common practice of setting text: a figure stays with its unit. What is typed, and what is printed and cut, is another matter.
+test('no figure of a piece, a set, an exhibit or a comparison parts from its unit', () => {
+  const wrong = filesIn(BUILT, /\.html$/)
+    .filter((file) => /^(?:index|(?:pieces|sets|compare|exhibits(?![\s\S]*print))\b.*)/.test(relative(BUILT, file)))
+    .flatMap((file) =>
+      readFileSync(file, 'utf8')
+        .replace(/<(script|style|code|pre|head|template)\b[\s\S]*?<\/\1>/g, ' ')
+        .split(/<[^>]*>/)
+        .filter((text) => /\d (?:mm|g|kg|gr|dwt)(?![\p{L}\p{N}])/u.test(text))
         .map((text) => `${file}: ${text.trim()}`),
     );
   expect(wrong).toEqual([]);

@@ -18,8 +18,8 @@ const OFTEN_SEEN = 0.6;
 /** What the key says: it talks to somebody who has the piece in hand. */
 export const keyWords = {
   title: 'Identify your piece',
-  /** Next to the type of a piece: a way to that of one's own. */
-  yours: 'which is yours?',
+  /** Under the type of a piece: a way to that of one's own. */
+  yours: 'Identify your own with the key',
   ofSet: 'One of these lies before you?',
   board: 'The types of the key',
   boardSays: 'A well for each type. What your marks speak against leaves its well.',

@@ -87,7 +87,7 @@ export const setsWords = {
   toBetterSays: 'These places have a piece, and a better or a certain one is looked for:',
   wantedList: 'The wanted list, to print',
   /** Where no place is empty. */
-  toBetterList: 'To be improved, to print',
+  toBetterList: 'The list of these, to print',
   scale: 'The pieces are drawn at half the scale of the boards.',
   wantedNone: 'Nothing is wanted: every place that can be filled is filled.',
   json: 'The set as data (JSON)',

@@ -136,10 +136,8 @@ function typeRows(piece: PublicPiece): readonly Row[] {
   return types.flatMap(({ series, id, label, seriesTitle, how, sure, hasKey }) => [
     {
       name: isCopy(piece) ? field.model : field.type,
-      values: [
-        { text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false },
-        ...(listed && hasKey === true ? [{ text: keyWords.yours, to: urls.typeKey(series), isBlank: false }] : []),
-      ],
+      values: [{ text: label, to: listed ? urls.type(series, id) : undefined, isBlank: false }],
+      ...(listed && hasKey === true ? { onward: { text: keyWords.yours, to: urls.typeKey(series) } } : {}),
       doubt: doubt[sure],
       note: [seriesTitle, pieceWords.typeBy[how]].filter((part) => part !== undefined).join(', '),
     },

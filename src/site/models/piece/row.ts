@@ -4,6 +4,8 @@ import { siteWords } from '../../words/site.ts';
 /** A fact on a page: its name, its value, and where it leads. */
 export type Row = {
   readonly name: string;
+  /** Where it leads to besides, which is no answer of this piece. */
+  readonly onward?: { readonly text: string; readonly to: string };
   readonly values: readonly {
     readonly text: string;
     readonly to?: string | undefined;
