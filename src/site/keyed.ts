@@ -4,11 +4,14 @@ import { digestOf } from './digest.ts';
 import { frameFacts } from './models/shared/head.ts';
 import { onceFor } from './once-for.ts';
 
-/** A path, what its page shows, and the key by which a build knows that it shows the same as last time. */
+/** A path and what its page shows. */
 export type KeyedPath<Params, Page> = {
   params: Params;
-  props: { page: () => Page | Promise<Page> };
-  cacheKey?: string;
+  props: {
+    page: () => Promise<Page>;
+    /** The key by which a build knows that the page shows the same as last time, and whether it `isTaken` from there. */
+    isKept?: (isTaken: (key: string) => boolean) => Promise<boolean>;
+  };
 };
 
 /**
@@ -31,19 +34,33 @@ export function keyedBy<Params, From, Page>(
 ): () => Promise<KeyedPath<Params, Page>[]> {
   return async () => {
     const cabinet = await loadCabinet();
-    const paths: KeyedPath<Params, Page>[] = [];
-    for (const params of paramsOf(cabinet))
-      if (import.meta.env.DEV)
-        paths.push({ params, props: { page: async () => pageOf(await fromOf(cabinet, params)) } });
-      else {
-        const from = await fromOf(cabinet, params);
-        paths.push({
-          params,
-          props: { page: () => pageOf(from) },
-          cacheKey: `${frameKey(cabinet)} ${digestOf(from)}`,
-        });
-      }
-    return paths;
+    return paramsOf(cabinet).map((params) => ({
+      params,
+      props: propsOf(cabinet, async () => fromOf(cabinet, params), pageOf),
+    }));
+  };
+}
+
+/** What a page is made from is held from its key until it is made: of thousands it would fill the memory. */
+function propsOf<From, Page>(
+  cabinet: Cabinet,
+  gather: () => Promise<From>,
+  pageOf: (from: From) => Page | Promise<Page>,
+): KeyedPath<unknown, Page>['props'] {
+  if (import.meta.env.DEV) return { page: async () => pageOf(await gather()) };
+  let gathered: { readonly from: From } | null = null;
+  return {
+    page: async () => {
+      const { from } = gathered ?? { from: await gather() };
+      gathered = null;
+      return pageOf(from);
+    },
+    isKept: async (isTaken) => {
+      const from = await gather();
+      const isAsBefore = isTaken(`${frameKey(cabinet)} ${digestOf(from)}`);
+      gathered = isAsBefore ? null : { from };
+      return isAsBefore;
+    },
   };
 }
 

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cp, mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import process from 'node:process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
@@ -31,8 +31,11 @@ type PagesApp = Required<StaticPathsApp> & {
   readonly render: (request: Request, options: { readonly routeData: RouteData }) => Promise<Response>;
 };
 
-/** A page that is due: the route that makes it, its address on the web, and its file. */
-type DuePage = { readonly route: RouteData; readonly address: URL; readonly file: string };
+/** A page that is due: the route that makes it, its address on the web, and its file in the site. */
+type DuePage = { readonly route: RouteData; readonly address: string; readonly file: string } & DueProps;
+
+/** What of a page's props is for a build: whether the page is as it was, which `isTaken` says of its key (`site/keyed.ts`). */
+type DueProps = { readonly isKept?: (isTaken: (key: string) => boolean) => Promise<boolean> };
 
 const DAY = 24 * 3600 * 1000;
 const PROGRAMS = resolve('.cache/program');
@@ -73,57 +76,53 @@ async function forgetOlder(digest: string): Promise<void> {
 /** How many pages are under way at once: those with pictures wait for them. */
 const AT_ONCE = 8;
 
+/** Whether a page of this key is in the site already. */
+type IsTaken = (file: string, key: string) => boolean;
+
 /**
  * Makes the pages of the cabinet that was handed over, in the folder `into`, by what was bundled of them. `isTaken` is asked of
  * each page that has a key, and may answer that the page is there already.
  */
-export async function makePages(
-  bundled: string,
-  into: string,
-  isTaken: (file: string, key: string) => boolean,
-): Promise<void> {
+export async function makePages(bundled: string, into: string, isTaken: IsTaken): Promise<void> {
   await cp(join(bundled, PARTS.files), into, { recursive: true });
   const app = await appOf(bundled);
   const seen = new Set<string>();
   // Route by route: what the pages of one show is forgotten before the next.
   for (const route of app.manifest.routes) {
-    const due = (await pathsOf(app, route)).flatMap((path): readonly DuePage[] => {
-      const page = duePage(app, path, into);
-      const file = relative(into, page.file).split(sep).join('/');
-      // Of two routes to one page Astro takes the first.
-      if (seen.has(file)) return [];
-      seen.add(file);
-      return path.cacheKey !== undefined && isTaken(file, path.cacheKey) ? [] : [page];
-    });
-    await makeAll(app, due);
+    const due = (await pagesOf(app, route)).values();
+    const makeNext = async (): Promise<void> => {
+      for (const page of due) {
+        // Of two routes to one page Astro takes the first.
+        if (seen.has(page.file)) continue;
+        seen.add(page.file);
+        await makePage(app, page, into, isTaken).catch((fault: unknown) => {
+          throw ofPage(route.routeData.component, fault);
+        });
+      }
+    };
+    await Promise.all(Array.from({ length: AT_ONCE }, makeNext));
     app.routeCache.clearAll();
   }
 }
 
-async function makeAll(app: PagesApp, pages: readonly DuePage[]): Promise<void> {
-  const queue = pages.values();
-  const makeNext = async (): Promise<void> => {
-    for (const page of queue) await makePage(app, page);
-  };
-  await Promise.all(Array.from({ length: AT_ONCE }, makeNext));
-}
-
-/** The paths of one route. */
-function pathsOf(app: PagesApp, route: PagesApp['manifest']['routes'][number]): Promise<readonly PathWithRoute[]> {
+/** The pages of one route. */
+async function pagesOf(app: PagesApp, route: PagesApp['manifest']['routes'][number]): Promise<readonly DuePage[]> {
   const { manifest, routeCache } = app;
-  const alone = { ...manifest, routes: [route] };
-  const paths = new StaticPaths({
-    manifest: alone,
+  const paths = await new StaticPaths({
+    manifest: { ...manifest, routes: [route] },
     routeCache,
     getComponentByRoute: (data) => app.getComponentByRoute(data),
-  });
-  return paths.getAll();
+  }).getAll();
+  // In the same order: it makes one of each of these.
+  const all = routeCache.get(route.routeData)?.staticPaths ?? [];
+  return paths.map((path, place) => duePage(app, path, all[place]?.props));
 }
 
-function duePage({ manifest }: PagesApp, { pathname, route }: PathWithRoute, into: string): DuePage {
+function duePage({ manifest }: PagesApp, { pathname, route }: PathWithRoute, props: DueProps = {}): DuePage {
   const path = pathname.replace(/^\/+|\/+$/g, '');
   const address = `${manifest.base}${path}${route.type === 'page' && path !== '' ? '/' : ''}`;
-  return { route, address: new URL(address, manifest.site ?? ''), file: join(into, fileOf(path, route)) };
+  const due = { route, address: new URL(address, manifest.site ?? '').href, file: fileOf(path, route) };
+  return props.isKept === undefined ? due : { ...due, isKept: props.isKept };
 }
 
 /** The bundled app, as Astro's own builder would begin with it. */
@@ -145,18 +144,18 @@ function ofPage(component: string, fault: unknown): unknown {
   return fault;
 }
 
-async function makePage(app: PagesApp, { route, address, file }: DuePage): Promise<void> {
-  const made = await app.render(new Request(address), { routeData: route }).catch((fault: unknown) => {
-    throw ofPage(route.component, fault);
-  });
+async function makePage(app: PagesApp, page: DuePage, into: string, isTaken: IsTaken): Promise<void> {
+  const { route, address, file } = page;
+  if ((await page.isKept?.((key) => isTaken(file, key))) === true) return;
+  const made = await app.render(new Request(address), { routeData: route });
   // The page of an error is no page of the site.
-  if (made.status >= 500) throw ofPage(route.component, new Error('The page could not be made.'));
+  if (made.status >= 500) throw new Error('The page could not be made.');
   if (made.body === null) return;
-  mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(file, Buffer.from(await made.arrayBuffer()));
+  mkdirSync(dirname(join(into, file)), { recursive: true });
+  writeFileSync(join(into, file), Buffer.from(await made.arrayBuffer()));
 }
 
 function fileOf(path: string, { type }: RouteData): string {
   if (type !== 'page') return path;
-  return path === '404' ? '404.html' : join(path, 'index.html');
+  return path === '404' ? '404.html' : path === '' ? 'index.html' : `${path}/index.html`;
 }
