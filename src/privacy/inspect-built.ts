@@ -6,6 +6,7 @@ import process from 'node:process';
 import type { PrivateGuard } from './guard.ts';
 import { builtGuardOf, guarded, lookedFor } from './guard.ts';
 import { lettersOf, pageParts, spokenText, styleWords, unescaped } from './letters.ts';
+import type { PageParts } from './letters.ts';
 import { machinePathIn } from './machine-paths.ts';
 import type { PieceSearch } from './hidden-pieces.ts';
 import { pieceSearch, piecesIn } from './hidden-pieces.ts';
@@ -69,7 +70,7 @@ export function inspectAgain(
   const looked = new Map<string, Looked>();
   const files = filesIn(built, '').sort();
   const problems: Problem[] = [];
-  const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: new Set() };
+  const sought: Sought = { guard, search, formerly, keeper, cabinet: cabinet.at, clean: noneClean() };
   for (const file of files) {
     const path = `${built}/${file}`;
     for (const { from, column, line, hint } of guarded(lettersOf(file), guard))
@@ -110,7 +111,7 @@ function filesIn(folder: string, path: string): string[] {
 const NOTHING = {
   guard: { values: searchFor([]), sums: sumsFor([]) },
   search: pieceSearch({ pieces: [] }),
-  clean: new Set<string>(),
+  clean: noneClean(),
 };
 
 function isSame(path: string, bytes: Buffer): boolean {
@@ -141,20 +142,27 @@ type Sought = {
   readonly formerly: ReadonlyMap<string, readonly string[]>;
   readonly keeper: string;
   readonly cabinet: string;
-  readonly clean: Set<string>;
+  readonly clean: { readonly ofPieces: Set<string>; readonly others: Set<string> };
 };
+
+/** Below `pieces/` the same address may be that of another page. */
+function noneClean(): Sought['clean'] {
+  return { ofPieces: new Set(), others: new Set() };
+}
 
 /** So many elements are remembered: those that all pages have are met again soon. */
 const REMEMBERED = 20_000;
 
 function inspectText(file: string, written: string, sought: Sought): readonly Problem[] {
-  const { guard, search, formerly, keeper, cabinet, clean } = sought;
+  const { guard, search, formerly, keeper, cabinet } = sought;
   const found: Problem[] = [];
-  const text = unescaped(written);
-  const { seen, elements } = partsOf(file, written);
+  const clean = file.startsWith('pieces/') ? sought.clean.ofPieces : sought.clean.others;
+  const { seen, elements, texts, styles } = partsOf(file, written);
   // What is in an element ends with it: one that another page has as well is looked through once.
   const fresh = elements.filter((element) => !clean.has(element));
+  const freshStyles = styles.filter((style) => !clean.has(style));
   const letters = lettersOf([seen, ...fresh].join('\n'));
+  const text = unescaped([...texts, ...fresh, ...freshStyles].join('<>'));
   const secrets = guarded(letters, guard).map(({ from, column, line, hint }) =>
     problem('leak-private', { file }, column, from, line, hint),
   );
@@ -163,7 +171,6 @@ function inspectText(file: string, written: string, sought: Sought): readonly Pr
   for (const { id, publish } of told)
     if (publish === 'no') found.push(problem('leak-unpublished', { file }, id));
     else if (!isOwn(file, [id, ...(formerly.get(id) ?? [])])) found.push(problem('leak-unlisted', { file }, id));
-  if (found.length + told.length === 0) remember(fresh, clean);
   for (const [, encoded = ''] of text.matchAll(WITHIN_TEXT))
     found.push(...inspectPicture(file, Buffer.from(encoded, 'base64')));
   if (WITHOUT_NAME.test(file) && keeper !== '' && whereStands(lettersOf(spokenText(written)), keeper) !== -1)
@@ -174,12 +181,13 @@ function inspectText(file: string, written: string, sought: Sought): readonly Pr
   if (lacks !== null) found.push(problem('leak-policy', { file }, lacks));
   const path = machinePathIn(text, cabinet);
   if (path !== null) found.push(problem('leak-path', { file }, path));
+  if (found.length + told.length === 0) remember([...fresh, ...freshStyles], clean);
   return found;
 }
 
-function partsOf(file: string, written: string): ReturnType<typeof pageParts> {
+function partsOf(file: string, written: string): PageParts {
   if (MARKED_UP.test(file)) return pageParts(written);
-  return { seen: file.endsWith('.css') ? styleWords(written) : written, elements: [] };
+  return { seen: file.endsWith('.css') ? styleWords(written) : written, elements: [], texts: [written], styles: [] };
 }
 
 function remember(elements: readonly string[], clean: Set<string>): void {

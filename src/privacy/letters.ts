@@ -106,16 +106,10 @@ const PLAIN: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe', 
 /** Elements that stand within a word or a sentence, and part nothing. */
 const WITHIN = new Set('a abbr b bdi bdo cite code del dfn em i ins mark q s small span strong sub sup time u wbr'.split(' ')); // prettier-ignore
 
-/** What a page says: its text without its elements, on which it may be parted, and those of them that have attributes. */
-export function pageParts(html: string): { readonly seen: string; readonly elements: readonly string[] } {
-  const elements: string[] = [];
-  return { seen: seenText(html, elements), elements };
-}
-
 /** What a reader of a page sees, or has read aloud; no addresses. */
 export function spokenText(html: string): string {
   const aloud = [...html.matchAll(/\s(?:alt|title|aria-label)="([^"]*)"/g)].map(([, words = '']) => words);
-  return `${seenText(html)}\n${aloud.join('\n')}`;
+  return `${pageParts(html).seen}\n${aloud.join('\n')}`;
 }
 
 /** What of a style sheet may be words: what is in quotation marks, remarks, and addresses. */
@@ -126,8 +120,20 @@ export function styleWords(style: string): string {
   return (style.match(STYLE_WORDS) ?? []).join('\n');
 }
 
-/** The text of a page without its elements; those that have attributes are put into `elements`. */
-function seenText(html: string, elements: string[] = []): string {
+/** What is in a page, in its order. */
+export type PageParts = {
+  /** What it says: its text without its elements, on which it may be parted; of styles the words. */
+  readonly seen: string;
+  /** The elements that are more than a name, remarks among them. */
+  readonly elements: readonly string[];
+  /** What stands between elements, as it is written; and what its style elements hold. */
+  readonly texts: readonly string[];
+  readonly styles: readonly string[];
+};
+
+/** A page, taken apart. */
+export function pageParts(html: string): PageParts {
+  const [elements, texts, styles]: [string[], string[], string[]] = [[], [], []];
   const seen = new SeenText();
   let from = 0;
   for (let at = html.indexOf('<'); at !== -1;) {
@@ -138,17 +144,17 @@ function seenText(html: string, elements: string[] = []): string {
       const isEnd = html.charAt(at + 1) === '/';
       const name = nameAt(html, at + (isEnd ? 2 : 1));
       const text = html.slice(from, at);
-      seen.add(name === 'style' && isEnd ? styleWords(text) : text, name);
-      if (!isEnd) {
-        const element = html.slice(at, end + 1);
-        if (element.includes('=')) elements.push(element);
-      }
+      const isStyle = name === 'style' && isEnd;
+      if (text !== '') (isStyle ? styles : texts).push(text);
+      seen.add(isStyle ? styleWords(text) : text, name);
+      if (end - at > name.length + (isEnd ? 2 : 1)) elements.push(html.slice(at, end + 1));
       from = end + 1;
     }
     at = next;
   }
+  texts.push(html.slice(from));
   seen.add(html.slice(from), null);
-  return seen.parts.join('');
+  return { seen: seen.parts.join(''), elements, texts, styles };
 }
 
 /** The name of an element, in small letters. */

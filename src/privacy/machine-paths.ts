@@ -20,6 +20,13 @@ const SHORT = 6;
 /** Which folder of a machine a text names, in words; null when it names none. `text` is without escapes. */
 export function machinePathIn(text: string, cabinet: string | null): string | null {
   for (const [what, path] of [['the folder of the cabinet', cabinet] as const, ...OURS])
-    if (path !== null && path.length >= SHORT && (text.includes(`${path}/`) || text.includes(`${path}\\`))) return what;
+    if (path !== null && path.length >= SHORT && names(text, path)) return what;
   return BEGINS.some((begin) => text.includes(begin)) && ANYBODYS.test(text) ? 'a folder of a machine' : null;
+}
+
+/** Whether a text names what is in a folder. */
+function names(text: string, folder: string): boolean {
+  for (let at = text.indexOf(folder); at !== -1; at = text.indexOf(folder, at + 1))
+    if ('/\\'.includes(text.charAt(at + folder.length) || ' ')) return true;
+  return false;
 }
