@@ -24,7 +24,11 @@ export function followCabinet(folder: CabinetFolder, tell: (problems: readonly P
   let last = folder;
   let checking: ReturnType<typeof setTimeout> | undefined;
   const changed = async (paths: readonly string[], server: ViteServer): Promise<void> => {
-    last = await readAgain(last, paths);
+    const now = await readAgain(last, paths);
+    const isSame =
+      now.files.length === last.files.length && now.files.every((held, place) => held === last.files[place]);
+    if (isSame) return;
+    last = now;
     const { records, problems } = read(last);
     if (problems.length > 0) {
       tell(problems);
@@ -41,9 +45,7 @@ export function followCabinet(folder: CabinetFolder, tell: (problems: readonly P
       'astro:server:setup': ({ server }) => {
         let waiting: string[] = [];
         let turn = Promise.resolve();
-        server.watcher.add(folder.at);
-        server.watcher.on('all', (_, path) => {
-          if (relative(folder.at, path).startsWith('..')) return;
+        const wait = (path: string): void => {
           waiting.push(path);
           // Editors write a file in several steps; what comes in one breath is one edit.
           setTimeout(() => {
@@ -51,6 +53,14 @@ export function followCabinet(folder: CabinetFolder, tell: (problems: readonly P
             waiting = [];
             if (paths.length > 0) turn = turn.then(() => changed(paths, server));
           }, 30);
+        };
+        // What was edited between the first reading and the watch is told of by nobody: the whole folder is read once more.
+        server.watcher.once('ready', () => {
+          wait(folder.at);
+        });
+        server.watcher.add(folder.at);
+        server.watcher.on('all', (_, path) => {
+          if (!relative(folder.at, path).startsWith('..')) wait(path);
         });
       },
     },
