@@ -88,7 +88,7 @@ areas:
     if (photograph !== undefined)
       for (const face of ['obverse', 'reverse']) writeFileSync(join(folder, 'pieces', id('piece', at), `${face}.jpg`), photograph); // prettier-ignore
     ledger.push(
-      `${id('piece', at)},${1950 + (at % 70)}-0${1 + (at % 9)}-15,${10 + (at % 900)}.57 EUR,${30 + (at % 1900)}.13 EUR,"Chest ${at % 9}, drawer ${at % 30}, hole ${at % 60}",Dealer the Inventedth ${at % 400} & Daughters,UG-${String(100000 + at)},`,
+      `${id('piece', at)},${1950 + (at % 70)}-0${1 + (at % 9)}-15,${10 + (at % 900)}.57 EUR,${30 + (at % 1900)}.13 EUR,"Chest ${at % 9}, drawer ${at % 30}, hole ${at % 60}",Dealer the Inventedth ${at % 400} & Daughters,UG-${100_000_007 + at * 7919},`,
     );
   }
   put('private/ledger.csv', `${ledger.join('\n')}\n`);
