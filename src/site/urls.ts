@@ -70,6 +70,7 @@ export const urls = {
   piecesSchema: (): string => at('data/pieces.schema.json'),
   piecesCsvMetadata: (): string => at('data/pieces.csv-metadata.json'),
   searchJson: (): string => at('data/search.json'),
+  searchTexts: (): string => at('data/search-texts.json'),
   setJson: (id: string): string => at(`data/sets/${id}.json`),
   /** A piece as linked data, and what is laid of it for comparing. */
   pieceJson: (id: string): string => at(`data/pieces/${id}.json`),

@@ -1,5 +1,6 @@
 import type { APIRoute } from 'astro';
 import { loadCabinet } from '../../site/cabinet.ts';
-import { findRecords } from '../../site/models/find/record-of.ts';
+import { packedSearch } from '../../site/models/find/record-of.ts';
 
-export const GET: APIRoute = async () => Response.json(await findRecords(await loadCabinet()));
+export const GET: APIRoute = async () =>
+  new Response((await packedSearch(await loadCabinet())).records, { headers: { 'content-type': 'application/json' } });

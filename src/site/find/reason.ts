@@ -1,18 +1,18 @@
 import { fold } from './fold.ts';
 import { PARTS } from './record.ts';
-import type { FindRecord, Part } from './record.ts';
+import type { Part } from './record.ts';
+import { partWith } from './table.ts';
+import type { Known } from './table.ts';
 
 /** The words by which a piece was found that its title does not show, with what of it they are. */
 export type Reason = { readonly part: Part; readonly words: readonly string[] };
 
 /** Why a piece is among the results: for each part of it but the title, the words that answer; the weightiest part first. */
-export function reasonsFor({ words, parts }: FindRecord, by: readonly string[]): readonly Reason[] {
-  const all = words.split(' ');
-  let from = 0;
-  return PARTS.flatMap((part, at) => {
-    const own = all.slice(from, (from += parts[at] ?? 0));
-    const told = [...new Set(by)].filter((word) => own.includes(word));
-    return part === 'title' || told.length === 0 ? [] : [{ part, words: told }];
+export function reasonsOf(by: readonly Known[], at: number): readonly Reason[] {
+  const told = [...new Set(by)].map((known) => ({ word: known.word, part: partWith(known, at) }));
+  return PARTS.flatMap((part) => {
+    const words = told.filter((one) => one.part === part).map(({ word }) => word);
+    return part === 'title' || words.length === 0 ? [] : [{ part, words }];
   });
 }
 

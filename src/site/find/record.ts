@@ -13,8 +13,8 @@ export type FoundFace =
   | { readonly wide: string; readonly src: string; readonly width: number; readonly height: number }
   | { readonly wide: string; readonly tall: string; readonly look: string };
 
-/** What the search knows of a piece: public facts of listed pieces and no more. */
-export type FindRecord = {
+/** A found piece as it is laid. */
+export type ShownRecord = {
   readonly id: string;
   readonly to: string;
   readonly title: string;
@@ -24,16 +24,6 @@ export type FindRecord = {
   readonly grade: string | null;
   readonly note: string | null;
   readonly face: FoundFace;
-  /** Every word it can be found by, folded, separated by spaces. */
-  readonly words: string;
-  /** How many of those words, from the first on, are of each of `PARTS`. */
-  readonly parts: readonly number[];
-  /** The years it may have been made in, null where an end is open; null when undated. */
-  readonly years: readonly [low: number | null, high: number | null] | null;
-  /** Its legends as read, obverse first. */
-  readonly legends: readonly string[];
-  /** For each facet the values it answers to. */
-  readonly facets: Readonly<Partial<Record<FacetName, readonly string[]>>>;
   /** What it is sorted by; null where that is not recorded. Years are astronomical, weights grams, sizes millimetres. */
   readonly by: {
     readonly date: number | null;
@@ -41,4 +31,16 @@ export type FindRecord = {
     readonly size: number | null;
     readonly grade: number | null;
   };
+};
+
+/** What the search knows of a piece: public facts of listed pieces and no more. */
+export type FindRecord = ShownRecord & {
+  /** Every word it can be found by, folded, each once, in the first part that has it. */
+  readonly words: Readonly<Partial<Record<Part, readonly string[]>>>;
+  /** The years it may have been made in, null where an end is open; null when undated. */
+  readonly years: readonly [low: number | null, high: number | null] | null;
+  /** Its legends as read, obverse first. */
+  readonly legends: readonly string[];
+  /** For each facet the values it answers to. */
+  readonly facets: Readonly<Partial<Record<FacetName, readonly string[]>>>;
 };

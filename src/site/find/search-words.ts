@@ -1,17 +1,23 @@
 import Fuse from 'fuse.js';
-import { wordsOf } from './fold.ts';
 import { parseQuery } from './parse-query.ts';
 import type { ReadMeasure, Span, Term, Way } from './parse-query.ts';
-import type { FindRecord } from './record.ts';
+import { placesOf, yearsAt } from './table.ts';
+import type { FindTable, Known } from './table.ts';
+
+/** By which words a record answers, and by which of them when only one spelled nearly so does. */
+export type Told = { readonly similar: string | null; readonly by: readonly Known[] };
 
 /**
- * How a record answers: how well, 0 (worst) to 1 (best), by which word when only by one spelled nearly so, and by which of
- * its words in all.
+ * How the records answer what is asked: for each place how well, from above 0 to 1, or 0 where it does not; as much above `SIMILAR`
+ * where only a word spelled nearly so is in it.
  */
-export type Told = { readonly score: number; readonly similar: string | null; readonly by: readonly string[] };
+export type Hits = { readonly scores: Float32Array; readonly told: (at: number) => Told };
 
-/** For a text, how each record that answers it does so, by its place in the list of records. */
-export type WordSearch = (text: string) => ReadonlyMap<number, Told>;
+/** For a text, how the records answer it. */
+export type WordSearch = (text: string) => Hits;
+
+/** Far below 0: from here up the records count that only similar words answer, after all others. */
+export const SIMILAR = -100;
 
 // A slip of the finger may cost a third of the word; a word of three letters must be right.
 const THRESHOLD = 0.34;
@@ -22,94 +28,78 @@ const IN_TITLE = 1.6;
 /** A date of one year says as much as a word; one of a thousand years next to nothing. */
 const DATED = 0.9;
 
-type Known = { readonly word: string; readonly letters: number; readonly in: readonly number[] };
-type Index = {
-  readonly records: readonly FindRecord[];
-  readonly vocabulary: ReadonlyMap<string, Known>;
-  readonly titles: readonly ReadonlySet<string>[];
-};
-
 /**
- * Builds a search over records. Everything asked for must be answered: a word by the same word, by its singular, by one that begins
+ * Builds a search over a table. Everything asked for must be answered: a word by the same word, by its singular, by one that begins
  * with it or holds it, or, from four letters up, by one that is nearly it (fuse.js over the vocabulary, narrowed by the letters the
- * words share: measured at ten thousand records this is two orders of magnitude quicker than fuse.js over the records); a date, a
- * weight or a size by a piece whose own may be the same.
+ * words share); a date, a weight or a size by a piece whose own may be the same.
  */
-export function wordSearch(records: readonly FindRecord[], read: ReadMeasure): WordSearch {
-  const index: Index = {
-    records,
-    vocabulary: vocabularyOf(records),
-    titles: records.map(({ title }) => new Set(wordsOf(title))),
-  };
+export function wordSearch(table: FindTable, read: ReadMeasure): WordSearch {
   return (text) => {
-    const terms = parseQuery(text, read);
-    const [first, ...others] = terms.map((term) => answersTo(term, index));
-    const found = others.reduce(inBoth, first ?? new Map<number, Told>());
-    const most = Math.max(1, terms.length) * IN_TITLE;
-    return new Map([...found].map(([at, told]) => [at, { ...told, score: told.score / most }]));
+    const [first, ...others] = parseQuery(text, read).map((term) => answersTo(term, table));
+    const { scores, told } = others.reduce(inBoth, first ?? nothing(table));
+    const most = (1 + others.length) * IN_TITLE;
+    return { told, scores: scores.map((score) => (score < 0 ? SIMILAR + (score - SIMILAR) / most : score / most)) };
   };
 }
 
-/** What both things find, with the likeness of the two together. */
-function inBoth(one: ReadonlyMap<number, Told>, other: ReadonlyMap<number, Told>): Map<number, Told> {
-  const both = new Map<number, Told>();
-  for (const [at, told] of other) {
-    const before = one.get(at);
-    if (before === undefined) continue;
-    both.set(at, {
-      score: before.score + told.score,
-      similar: before.similar ?? told.similar,
-      by: [...before.by, ...told.by],
-    });
-  }
-  return both;
+const nothing = ({ count }: FindTable): Hits => ({
+  scores: new Float32Array(count),
+  told: () => ({ similar: null, by: [] }),
+});
+
+/** What both find, with how well each does added up. */
+function inBoth(one: Hits, other: Hits): Hits {
+  const scores = one.scores.map((a, at) => {
+    const b = other.scores[at] ?? 0;
+    if (a === 0 || b === 0) return 0;
+    return a < 0 && b < 0 ? a + b - SIMILAR : a + b;
+  });
+  return {
+    scores,
+    told: (at) => {
+      const [a, b] = [one.told(at), other.told(at)];
+      return { similar: a.similar ?? b.similar, by: [...a.by, ...b.by] };
+    },
+  };
 }
 
-function vocabularyOf(records: readonly FindRecord[]): ReadonlyMap<string, Known> {
-  const postings = new Map<string, number[]>();
-  for (const [at, { words }] of records.entries()) {
-    for (const word of words.split(' ')) {
-      const held = postings.get(word);
-      if (held === undefined) postings.set(word, [at]);
-      else held.push(at);
-    }
-  }
-  return new Map([...postings].map(([word, held]) => [word, { word, letters: lettersOf(word), in: held }]));
+/** Whether a score is better than another: any that is exact than one that is not, and any than none. */
+const isBetter = (one: number, other: number): boolean =>
+  one !== 0 && (other === 0 || (one > 0 === other > 0 ? one > other : one > 0));
+
+/** What either finds, as the better does. */
+function inEither(one: Hits, other: Hits): Hits {
+  return {
+    scores: one.scores.map((a, at) => (isBetter(other.scores[at] ?? 0, a) ? (other.scores[at] ?? 0) : a)),
+    told: (at) => (isBetter(other.scores[at] ?? 0, one.scores[at] ?? 0) ? other.told(at) : one.told(at)),
+  };
 }
 
 /** The best of the ways in which each record answers. */
-function answersTo(term: Term, index: Index): Map<number, Told> {
-  const found = new Map<number, Told>();
-  for (const way of term)
-    for (const [at, told] of answersBy(way, index)) {
-      const before = found.get(at);
-      if (before === undefined || isBetter(told, before)) found.set(at, told);
-    }
-  return found;
+function answersTo(term: Term, table: FindTable): Hits {
+  return term.map((way) => answersBy(way, table)).reduce(inEither);
 }
 
-function isBetter(one: Told, other: Told): boolean {
-  if ((one.similar === null) !== (other.similar === null)) return one.similar === null;
-  return one.score > other.score;
-}
-
-function answersBy(way: Way, index: Index): ReadonlyMap<number, Told> {
-  if (way.by === 'word') return withJoined(way, index);
-  if (way.by === 'words') return way.words.map((word) => recordsFor({ word, exactly: true }, index)).reduce(inBoth);
-  const found = new Map<number, Told>();
-  for (const [at, record] of index.records.entries()) {
-    const own = ownSpan(record, way.by);
+function answersBy(way: Way, table: FindTable): Hits {
+  if (way.by === 'word') return withJoined(way, table);
+  if (way.by === 'words') return way.words.map((word) => withWords(same(word, table), table)).reduce(inBoth);
+  const scores = new Float32Array(table.count);
+  for (let at = 0; at < scores.length; at += 1) {
+    const own = ownSpan(table, at, way.by);
     if (own === null || own.low > way.span.high || own.high < way.span.low) continue;
     // The narrower what both say, the better they agree.
     const width = Math.min(1e4, Math.max(own.high, way.span.high) - Math.min(own.low, way.span.low));
-    found.set(at, { score: DATED / (1 + Math.log10(1 + width)), similar: null, by: [] });
+    scores[at] = DATED / (1 + Math.log10(1 + width));
   }
-  return found;
+  return { ...nothing(table), scores };
 }
 
-function ownSpan({ years, by }: FindRecord, measure: 'years' | 'weight' | 'size'): Span | null {
-  if (measure === 'years') return years === null ? null : { low: years[0] ?? -Infinity, high: years[1] ?? Infinity };
-  const value = by[measure];
+function ownSpan({ packed }: FindTable, at: number, measure: 'years' | 'weight' | 'size'): Span | null {
+  if (measure === 'years') {
+    const [low, high] = yearsAt(packed, at);
+    return low === null && high === null ? null : { low: low ?? -Infinity, high: high ?? Infinity };
+  }
+  const value = packed[measure][at] ?? null;
   return value === null ? null : { low: value, high: value };
 }
 
@@ -117,48 +107,56 @@ function ownSpan({ years, by }: FindRecord, measure: 'years' | 'weight' | 'size'
 const LEAST_HALF = 3;
 
 /** The records that hold a word, or, where none does as it is, both halves of it: `lovetoken` for love token. */
-function withJoined(way: { readonly word: string; readonly exactly: boolean }, index: Index): Map<number, Told> {
-  const found = recordsFor(way, index);
-  const { word, exactly } = way;
-  if (exactly || [...found.values()].some(({ similar }) => similar === null)) return found;
+function withJoined({ word, exactly }: { readonly word: string; readonly exactly: boolean }, table: FindTable): Hits {
+  const likes = exactly ? same(word, table) : like(word, table);
+  let found = withWords(likes, table);
+  if (exactly || likes.some(({ isSimilar }) => !isSimilar)) return found;
   for (let at = LEAST_HALF; at <= word.length - LEAST_HALF; at += 1) {
-    const halves = [word.slice(0, at), word.slice(at)];
-    if (!halves.every((half) => index.vocabulary.has(half))) continue;
-    const [first, second] = halves.map((half) => recordsFor({ word: half, exactly: true }, index));
-    if (first === undefined || second === undefined) continue;
-    for (const [record, { score, by }] of inBoth(first, second))
-      found.set(record, { score: score / 3, similar: null, by });
+    const [first, second] = [same(word.slice(0, at), table), same(word.slice(at), table)];
+    if (first.length === 0 || second.length === 0) continue;
+    const halves = inBoth(withWords(first, table), withWords(second, table));
+    found = inEither(found, { ...halves, scores: halves.scores.map((score) => score / 3) });
   }
   return found;
 }
 
-/** The records that hold a word like this one, each with how like it is. */
-function recordsFor(
-  { word, exactly }: { readonly word: string; readonly exactly: boolean },
-  { vocabulary, titles }: Index,
-): Map<number, Told> {
-  const found = new Map<number, Told>();
-  for (const { known, score, isSimilar } of exactly ? same(word, vocabulary) : like(word, vocabulary)) {
-    for (const at of known.in) {
-      const weighed = titles[at]?.has(known.word) === true ? score * IN_TITLE : score;
-      if (weighed > (found.get(at)?.score ?? 0))
-        found.set(at, { score: weighed, similar: isSimilar ? known.word : null, by: [known.word] });
-    }
-  }
-  return found;
-}
-
+/** A word of the vocabulary, and how like one that is asked for it is. */
 type Like = { readonly known: Known; readonly score: number; readonly isSimilar: boolean };
 
-function same(word: string, vocabulary: ReadonlyMap<string, Known>): readonly Like[] {
-  const known = vocabulary.get(word);
+/** The records that hold any of these words, each as the best of its own answers. */
+function withWords(likes: readonly Like[], { count }: FindTable): Hits {
+  const scores = new Float32Array(count);
+  const by = new Int32Array(count);
+  for (const [index, { known, score, isSimilar }] of likes.entries())
+    for (const { part, list } of known.in) {
+      const weighed = (part === 'title' ? score * IN_TITLE : score) + (isSimilar ? SIMILAR : 0);
+      const places = placesOf(list);
+      for (let place = 0; place < places.length; place += 1) {
+        const at = places[place] ?? 0;
+        if (!isBetter(weighed, scores[at] ?? 0)) continue;
+        scores[at] = weighed;
+        by[at] = index;
+      }
+    }
+  return {
+    scores,
+    told: (at) => {
+      const found = scores[at] === 0 ? undefined : likes[by[at] ?? -1];
+      if (found === undefined) return { similar: null, by: [] };
+      return { similar: found.isSimilar ? found.known.word : null, by: [found.known] };
+    },
+  };
+}
+
+function same(word: string, { words }: FindTable): readonly Like[] {
+  const known = words.get(word);
   return known === undefined ? [] : [{ known, score: 1, isSimilar: false }];
 }
 
-function like(word: string, vocabulary: ReadonlyMap<string, Known>): readonly Like[] {
+function like(word: string, { words }: FindTable): readonly Like[] {
   const whole: Like[] = [];
   const singulars = singularsOf(word);
-  for (const known of vocabulary.values()) {
+  for (const known of words.values()) {
     const score =
       known.word === word ? 1
       : singulars.includes(known.word) ? 0.95
@@ -167,13 +165,17 @@ function like(word: string, vocabulary: ReadonlyMap<string, Known>): readonly Li
       : 0; // prettier-ignore
     if (score > 0) whole.push({ known, score, isSimilar: false });
   }
-  if (whole.length > 0 || word.length < SHORTEST_FUZZY) return whole;
+  return whole.length > 0 || word.length < SHORTEST_FUZZY ? whole : nearly(word, words);
+}
+
+/** The words spelled nearly so. */
+function nearly(word: string, words: ReadonlyMap<string, Known>): readonly Like[] {
   const letters = lettersOf(word);
-  const near = [...vocabulary.values()].filter(
+  const near = [...words.values()].filter(
     (known) =>
-      !/\d/.test(known.word) &&
       Math.abs(known.word.length - word.length) <= MAY_LACK &&
-      countBits(letters & ~known.letters) <= MAY_LACK,
+      !/\d/.test(known.word) &&
+      countBits(letters & ~lettersOf(known.word)) <= MAY_LACK,
   );
   const fuse = new Fuse(near, { keys: ['word'], threshold: THRESHOLD, includeScore: true, distance: 20 });
   return fuse.search(word).map(({ item, score = 1 }) => ({ known: item, score: 0.45 * (1 - score), isSimilar: true }));

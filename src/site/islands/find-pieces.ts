@@ -1,13 +1,11 @@
-import type { Answer, Finder, Found } from '../find/choose.ts';
-import { mayMeasure } from '../find/fold.ts';
-import type { ReadMeasure } from '../find/parse-query.ts';
+import type { Answer, Found } from '../find/choose.ts';
 import { FACETS } from '../find/record.ts';
-import type { FindRecord } from '../find/record.ts';
+import type { FacetName } from '../find/record.ts';
 import { formatState, isChosen, parseState } from '../find/state.ts';
 import type { FindState, Sort } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
+import { drawn, FindFiles } from './find-files.ts';
 import { layFound } from './lay-found.ts';
-import { readJson } from './read-json.ts';
 
 const AT_ONCE = 96;
 /** How many found pieces are among the first that a visitor sees. */
@@ -24,20 +22,19 @@ const WRITTEN_AFTER = 300;
  */
 class FindPieces extends HTMLElement {
   #form: HTMLFormElement | null = null;
-  #loading: Promise<{ all: number; find: Finder }> | null = null;
-  #whole: readonly Element[] = [];
+  #files: FindFiles | null = null;
+  #all: readonly Element[] = [];
   /** Where the whole list lies while others are shown: out of the page, where no picture is fetched. */
   readonly #away = document.createElement('template').content;
   #says = '';
   /** The counts of the whole list, as the page came with them. */
   #counts: readonly (readonly [Element, string])[] = [];
-  #read: ReadMeasure = () => null;
   #shown = AT_ONCE;
   #turn = 0;
   /** The order in which pieces are laid; null for the best answers first. */
   #order: Sort | null = null;
-  /** The first request for the records, where it was sent before this came. */
-  #sent: unknown = Reflect.get(this, 'sent');
+  /** The boxes of each facet by their values, each with its count. */
+  #boxes: ReadonlyMap<FacetName, readonly (readonly [HTMLInputElement, Element | null])[]> = new Map();
 
   /** The file of what can be found, in full: addresses in it are meant from where it lies. */
   get #records(): string {
@@ -49,12 +46,24 @@ class FindPieces extends HTMLElement {
     const list = this.querySelector('[data-board] ul');
     if (form === null || list === null) return;
     this.#form = form;
-    this.#whole = [...list.children];
+    this.#all = [...list.children];
     this.#says = this.querySelector('[data-says]')?.textContent ?? '';
     this.#counts = [...this.querySelectorAll('[data-count]')].map((count) => [count, count.textContent]);
+    this.#boxes = new Map(
+      FACETS.map((facet) => [
+        facet,
+        [...this.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)].map((box) => [
+          box,
+          box.closest('label')?.querySelector('[data-count]') ?? null,
+        ]),
+      ]),
+    );
 
+    const sent = Reflect.get(this, 'sent') as Promise<Response> | undefined;
+    const texts = new URL(this.dataset['texts'] ?? '', document.baseURI).href;
+    this.#files = new FindFiles({ records: this.#records, texts }, sent ?? null);
     // Should this fail, asking tries again and says so.
-    this.#getReady();
+    this.#files.early(parseState('')).catch(() => this.#files?.forget());
     let waiting = 0;
     form.addEventListener('input', (event) => {
       const isTyped = event.target instanceof HTMLInputElement && event.target.type === 'search';
@@ -121,62 +130,54 @@ class FindPieces extends HTMLElement {
 
   async #answer(state: FindState): Promise<void> {
     const turn = (this.#turn += 1);
+    const files = this.#files;
+    if (files === null) return;
     try {
-      const [{ all, find }] = await Promise.all([this.#loaded(), this.#readerFor(state)]);
-      await drawn();
+      const ready = await files.early(state);
       if (turn !== this.#turn) return;
-      const answer = find(state);
-      await drawn();
-      if (turn !== this.#turn) return;
-      const isSought = state.words !== '' || state.legend !== '';
-      this.#order = state.sort ?? (isSought ? null : 'number');
-      const rest = this.#layFirst(answer.found);
-      this.#tell(state, answer, all);
+      const early = ready.find(state);
+      // What nothing matches may be a word of the texts, and is not answered before those have come.
+      let rest = ready.isWhole || early.matching > 0 ? this.#lay(state, early, ready.all) : [];
+      if (!ready.isWhole) {
+        await drawn();
+        const { find, all } = await files.whole();
+        if (turn !== this.#turn) return;
+        const whole = find(state);
+        if (early.matching === 0 || whole.matching !== early.matching) rest = this.#lay(state, whole, all);
+      }
       await this.#layRest(rest, turn);
     } catch {
-      this.#loading = null;
+      files.forget();
       this.#layWhole();
       this.#say(findWords.failed);
     }
   }
 
-  /** Fetches what reads dates, weights and sizes, once one of them may be asked for. */
-  async #readerFor({ words }: FindState): Promise<void> {
-    if (mayMeasure(words)) this.#read = (await import('../find/read-measure.ts')).readMeasure;
-  }
-
-  #getReady(): void {
-    this.#loaded().catch(() => {
-      this.#loading = null;
-    });
-  }
-
-  /** What finds, and the records in which: neither is fetched before somebody is about to ask, and then both at once. */
-  #loaded(): Promise<{ all: number; find: Finder }> {
-    const sent = this.#sent instanceof Promise ? (this.#sent as Promise<Response>) : null;
-    this.#sent = null;
-    this.#loading ??= Promise.all([import('../find/choose.ts'), readJson(this.#records, sent)]).then(
-      ([{ finderOf }, read]) => {
-        const records = read as readonly FindRecord[];
-        return { all: records.length, find: finderOf(records, (text) => this.#read(text)) };
-      },
-    );
-    return this.#loading;
+  /** Lays the first of an answer and says how many there are; gives back what is to be laid after them. */
+  #lay(state: FindState, answer: Answer, all: number): readonly Found[] {
+    const isSought = state.words !== '' || state.legend !== '';
+    this.#order = state.sort ?? (isSought ? null : 'number');
+    const rest = this.#layFirst(answer);
+    this.#tell(state, answer, all);
+    return rest;
   }
 
   /** Lays the first of what was found, and gives back what is to be laid after it. */
-  #layFirst(found: readonly Found[]): readonly Found[] {
-    const shown = found.slice(0, this.#shown);
-    this.#away.append(...this.#whole);
+  #layFirst({ matching, similar, first }: Answer): readonly Found[] {
+    const shown = first(this.#shown);
+    this.#away.append(...this.#all);
     this.removeAttribute('data-asked');
     this.querySelector('[data-board] ul')?.replaceChildren(...this.#laid(shown.slice(0, SLICE), SOON));
-    this.#toggle('[data-board]', found.length > 0);
-    this.#toggle('[data-more]', found.length > this.#shown);
+    this.#toggle('[data-board]', shown.length > 0);
+    this.#toggle('[data-more]', matching + similar > this.#shown);
     this.#toggle('[data-pager]', false);
     return shown.slice(SLICE);
   }
 
+  /** Lays what is below the screen when nobody types any more: it would be thrown away with the next key. */
   async #layRest(rest: readonly Found[], turn: number): Promise<void> {
+    await new Promise((settle) => setTimeout(settle, WRITTEN_AFTER));
+    if (turn !== this.#turn) return;
     for (let at = 0; at < rest.length; at += SLICE) {
       await drawn();
       if (turn !== this.#turn) return;
@@ -196,29 +197,26 @@ class FindPieces extends HTMLElement {
     this.#turn += 1;
     this.removeAttribute('data-asked');
     const list = this.querySelector('[data-board] ul');
-    if (list?.firstElementChild !== this.#whole[0]) list?.replaceChildren(...this.#whole);
+    if (list?.firstElementChild !== this.#all[0]) list?.replaceChildren(...this.#all);
     this.#toggle('[data-board]', true);
     this.#toggle('[data-more]', false);
     this.#toggle('[data-pager]', true);
     this.#say(this.#says);
     this.#nameChosen(parseState(''));
     for (const [count, text] of this.#counts) count.textContent = text;
-    for (const box of this.querySelectorAll<HTMLInputElement>('[data-facet] input')) box.disabled = false;
+    for (const [box] of [...this.#boxes.values()].flat()) box.disabled = false;
   }
 
-  #tell(state: FindState, { found, counts }: Answer, all: number): void {
-    const similar = found.filter((one) => one.similar !== null).length;
-    const said = findWords.foundWith(found.length - similar, similar, all);
-    this.#say(found.length === 0 ? findWords.none : findWords.sorted(said, state.sort));
+  #tell(state: FindState, { matching, similar, counts }: Answer, all: number): void {
+    const said = findWords.foundWith(matching, similar, all);
+    this.#say(matching + similar === 0 ? findWords.none : findWords.sorted(said, state.sort));
     this.#nameChosen(state);
-    for (const facet of FACETS) {
-      for (const box of this.querySelectorAll<HTMLInputElement>(`[data-facet="${facet}"] input`)) {
+    for (const [facet, boxes] of this.#boxes)
+      for (const [box, shown] of boxes) {
         const count = counts[facet].get(box.value) ?? 0;
-        const shown = box.closest('label')?.querySelector('[data-count]');
-        if (shown) shown.textContent = String(count);
+        if (shown !== null) shown.textContent = String(count);
         box.disabled = count === 0 && !box.checked;
       }
-    }
   }
 
   /** The chosen values as words that can be taken out again. */
@@ -286,14 +284,6 @@ class FindPieces extends HTMLElement {
     const element = this.querySelector<HTMLElement>(selector);
     if (element !== null) element.hidden = !isShown;
   }
-}
-
-/** When what has changed is on the screen; where nothing is drawn, a little later. */
-function drawn(): Promise<void> {
-  return new Promise((settle) => {
-    setTimeout(settle, 100);
-    requestAnimationFrame(() => setTimeout(settle));
-  });
 }
 
 customElements.define('find-pieces', FindPieces);

@@ -1,5 +1,5 @@
 import type { Found } from '../find/choose.ts';
-import { cutAtWords, reasonsFor } from '../find/reason.ts';
+import { cutAtWords } from '../find/reason.ts';
 import type { FoundFace } from '../find/record.ts';
 import type { Sort } from '../find/state.ts';
 import { findWords } from '../words/find.ts';
@@ -10,7 +10,7 @@ import { tied } from '../words/no-break.ts';
  * meant from `records`, the file that named them. What is among the `soon` ones has its picture fetched at once; `sort` is the order.
  */
 export function layFound(
-  { record, legend, similar, by }: Found,
+  { record, legend, similar, by, reasons }: Found,
   patterns: HTMLTemplateElement,
   records: string,
   { soon, sort }: { readonly soon: boolean; readonly sort: Sort | null },
@@ -28,8 +28,7 @@ export function layFound(
   );
   const [said, note] = line.querySelectorAll('.line');
   if (said !== undefined) said.textContent = tied(findWords.inOrder(record, sort));
-  const noted =
-    similar !== null ? findWords.similarTo(similar) : (legend ?? findWords.noted(record.note, reasonsFor(record, by)));
+  const noted = similar !== null ? findWords.similarTo(similar) : (legend ?? findWords.noted(record.note, reasons));
   if (note !== undefined && noted !== null) note.textContent = tied(noted);
   else note?.remove();
   const face = line.querySelector('.face');

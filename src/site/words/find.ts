@@ -1,7 +1,7 @@
 import { capital } from './capital.ts';
 import { countWords } from './counts.ts';
 import type { Reason } from '../find/reason.ts';
-import type { FacetName, FindRecord, Part } from '../find/record.ts';
+import type { FacetName, Part, ShownRecord } from '../find/record.ts';
 import type { Sort } from '../find/state.ts';
 
 const FACET: Readonly<Record<FacetName, string>> = {
@@ -106,7 +106,7 @@ export const findWords = {
   sorted: (said: string, sort: Sort | null): string =>
     sort === null ? said : `${said}, by ${SORT[sort]}${FIRST[sort] ?? ''}`,
   /** What lies under a piece, its number last, with what the list is in the order of: `1280–81, 1.38 g, 18.6 mm, 0101`. */
-  inOrder: ({ number, line, grade, by }: Pick<FindRecord, 'number' | 'line' | 'grade' | 'by'>, sort: Sort | null) => {
+  inOrder: ({ number, line, grade, by }: Pick<ShownRecord, 'number' | 'line' | 'grade' | 'by'>, sort: Sort | null) => {
     const size = by.size === null ? [] : [`${String(Math.round(by.size * 10) / 10)} mm`];
     const more = sort === 'size' ? size : sort === 'grade' ? [grade ?? findWords.notGraded] : [];
     return findWords.numbered(number, [line, ...more].join(', '));

@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { choose } from '../../../src/site/find/choose.ts';
 import { wordsOf } from '../../../src/site/find/fold.ts';
 import type { FindRecord } from '../../../src/site/find/record.ts';
-import { readMeasure } from '../../../src/site/find/read-measure.ts';
-import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findWords } from '../../../src/site/words/find.ts';
+import { finderAsSent } from './sent.ts';
 
 type Sketch = Pick<FindRecord, 'id' | 'title' | 'facets'> & {
   readonly says?: string;
@@ -28,17 +26,18 @@ const RECORDS: readonly FindRecord[] = SKETCHES.map(({ says = '', legends = [], 
   note: null,
   room: 'usual',
   face: { wide: 'mm-180', tall: 'tall-180', look: 'disc round silver' },
-  words: wordsOf(`${rest.title} ${says}`).join(' '),
-  parts: [],
+  words: { title: wordsOf(rest.title), story: wordsOf(says).filter((word) => !wordsOf(rest.title).includes(word)) },
   years: null,
   legends,
   by: { date: null, weight: null, size: null, grade: null, ...by },
   ...rest,
 }));
 
-const search = wordSearch(RECORDS, readMeasure);
+const find = finderAsSent(RECORDS);
 const found = (query: string): readonly string[] =>
-  choose(RECORDS, search, parseState(query)).found.map(({ record }) => record.id);
+  find(parseState(query))
+    .first(RECORDS.length)
+    .map(({ record }) => record.id);
 
 describe('pieces are found by word', () => {
   test.for([
@@ -59,8 +58,8 @@ describe('pieces are found by word', () => {
 
 describe('pieces are found by a worn legend', () => {
   test('begun anywhere round the rim, with the legend that answered', () => {
-    const { found: answers } = choose(RECORDS, search, parseState('?legend=RACICIV'));
-    expect(answers.map(({ record, legend }) => [record.id, legend])).toEqual([['henry-viii', 'CIVITAS EBORACI']]);
+    const { first } = find(parseState('?legend=RACICIV'));
+    expect(first(9).map(({ record, legend }) => [record.id, legend])).toEqual([['henry-viii', 'CIVITAS EBORACI']]);
   });
 
   test('together with words', () => {
@@ -76,11 +75,8 @@ describe('facets', () => {
   });
 
   test('each value says how many it would leave, whatever is chosen of its own facet', () => {
-    const { counts } = choose(RECORDS, search, parseState('?mint=york'));
-    expect([...counts.mint]).toEqual([
-      ['york', 2],
-      ['london', 1],
-    ]);
+    const { counts } = find(parseState('?mint=york'));
+    expect(Object.fromEntries(counts.mint)).toEqual({ york: 2, london: 1 });
     expect(counts.ruler.get('henry-iii')).toBeUndefined();
   });
 });
@@ -102,12 +98,13 @@ test('a word as it is comes before a longer one that begins with it, wherever ei
   const record = (id: string, title: string, says: string): FindRecord => ({
     ...base,
     id,
+    to: `/pieces/${id}/`,
     title,
-    words: wordsOf(`${title} ${says}`).join(' '),
+    words: { title: wordsOf(title), story: wordsOf(says) },
   });
   const records = [record('weight', 'Pennyweight', 'york'), record('groat', 'Groat of York', 'worth four of a penny')];
-  const answer = choose(records, wordSearch(records, readMeasure), parseState('?words=york+penny'));
-  expect(answer.found.map((one) => one.record.id)).toEqual(['groat', 'weight']);
+  const { first } = finderAsSent(records)(parseState('?words=york+penny'));
+  expect(first(9).map((one) => one.record.id)).toEqual(['groat', 'weight']);
 });
 
 test.for([

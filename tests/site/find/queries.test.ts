@@ -3,22 +3,20 @@ import { NO_ADDRESSES } from '../../../src/catalogue/addresses.ts';
 import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
-import { choose } from '../../../src/site/find/choose.ts';
-import { cutAtWords, reasonsFor } from '../../../src/site/find/reason.ts';
-import { readMeasure } from '../../../src/site/find/read-measure.ts';
-import { wordSearch } from '../../../src/site/find/search-words.ts';
+import { cutAtWords } from '../../../src/site/find/reason.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
+import { finderAsSent } from './sent.ts';
 
 // The demo cabinet, as a visitor finds it. What is expected is in the pieces' own files: dates, weights, references.
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
-const search = wordSearch(records, readMeasure);
+const find = finderAsSent(records);
 
 function found(words: string): { readonly exact: readonly string[]; readonly similar: readonly string[] } {
-  const all = choose(records, search, parseState(`?words=${encodeURIComponent(words)}`)).found;
+  const all = find(parseState(`?words=${encodeURIComponent(words)}`)).first(records.length);
   const ids = (isSimilar: boolean): readonly string[] =>
     all.filter(({ similar }) => (similar !== null) === isSimilar).map(({ record }) => record.id);
   return { exact: ids(false), similar: ids(true) };
@@ -101,8 +99,8 @@ describe('words as people type them', () => {
 // What is expected is in the pieces' own files.
 describe('a result says why it is one', () => {
   const why = (words: string, id: string): unknown => {
-    const one = choose(records, search, parseState(`?words=${encodeURIComponent(words)}`)).found.find(({ record }) => record.id === id); // prettier-ignore
-    return one && { marked: cutAtWords(one.record.title, one.by).flatMap(({ text, isMeant }) => (isMeant ? [text] : [])), reasons: reasonsFor(one.record, one.by) }; // prettier-ignore
+    const one = find(parseState(`?words=${encodeURIComponent(words)}`)).first(records.length).find(({ record }) => record.id === id); // prettier-ignore
+    return one && { marked: cutAtWords(one.record.title, one.by).flatMap(({ text, isMeant }) => (isMeant ? [text] : [])), reasons: one.reasons }; // prettier-ignore
   };
 
   test('by the words of its title, which are marked', () => {

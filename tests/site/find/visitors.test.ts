@@ -3,18 +3,16 @@ import { NO_ADDRESSES } from '../../../src/catalogue/addresses.ts';
 import { handOver } from '../../../src/catalogue/handed-over.ts';
 import { readFolder } from '../../../src/catalogue/files.ts';
 import { readCabinet } from '../../../src/catalogue/read-cabinet.ts';
-import { choose } from '../../../src/site/find/choose.ts';
-import { readMeasure } from '../../../src/site/find/read-measure.ts';
-import { wordSearch } from '../../../src/site/find/search-words.ts';
 import { parseState } from '../../../src/site/find/state.ts';
 import { findRecords } from '../../../src/site/models/find/record-of.ts';
 import { wholeCabinet } from '../whole-cabinet.ts';
 import { FIGURES_ASKED, WORDS_ASKED } from './visitors-queries.ts';
+import { finderAsSent } from './sent.ts';
 
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
-const search = wordSearch(records, readMeasure);
+const find = finderAsSent(records);
 
 type Asked = { readonly asked: string; readonly right: readonly string[] };
 
@@ -28,8 +26,8 @@ const rowsOf = (table: string): readonly Asked[] =>
     });
 
 function firstOf(words: string): readonly string[] {
-  const { found } = choose(records, search, parseState(`?words=${encodeURIComponent(words)}`));
-  return found.slice(0, 3).map(({ record }) => record.id);
+  const { first } = find(parseState(`?words=${encodeURIComponent(words)}`));
+  return first(3).map(({ record }) => record.id);
 }
 
 /** Those of which none of the right ones is among the first so many. */

@@ -48,7 +48,7 @@ export type FindPage = {
   readonly tells: Link | null;
   readonly pager: Pager | null;
   /** Null on the further pages and on the lists of a facet, which are plain. */
-  readonly finder: { readonly facets: readonly Facet[]; readonly records: string } | null;
+  readonly finder: { readonly facets: readonly Facet[]; readonly records: string; readonly texts: string } | null;
 };
 
 type Cut = { readonly pieces: readonly PublicPiece[]; readonly page: number; readonly to: (page: number) => string };
@@ -98,7 +98,7 @@ export async function findPageOf(page: number): Promise<FindPage> {
       ...(page === 1 ? {} : { trail: [{ name: findWords.title, href: urls.pieces() }] }),
     },
     tells: null,
-    finder: page === 1 ? { facets: facetsFor(cabinet), records: urls.searchJson() } : null,
+    finder: page === 1 ? { facets: facetsFor(cabinet), records: urls.searchJson(), texts: urls.searchTexts() } : null,
   };
 }
 

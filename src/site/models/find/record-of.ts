@@ -6,12 +6,20 @@ import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
 import { wordsOf } from '../../find/fold.ts';
+import { packRecords, packTexts } from '../../find/pack.ts';
 import { FACETS, PARTS } from '../../find/record.ts';
 import type { FindRecord, FoundFace, Part } from '../../find/record.ts';
+import { onceFor } from '../../once-for.ts';
 import { boardOf } from '../shared/board.ts';
 import { lookOf } from '../shared/face.ts';
 import type { FaceView } from '../shared/face.ts';
 import { facetsOf } from './facets.ts';
+
+/** What a browser is sent to search in, as it is written: the records, and what is long of them. Records themselves are not kept. */
+export const packedSearch = onceFor(async (cabinet: Cabinet) => {
+  const records = await findRecords(cabinet);
+  return { records: JSON.stringify(packRecords(records)), texts: JSON.stringify(packTexts(records)) };
+});
 
 /** The search's record of every listed piece, in the order of inventory numbers. */
 export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord[]> {
@@ -23,7 +31,8 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
     const values = facetsOf(piece, cabinet);
     const facets = FACETS.map((facet) => [
       facet,
-      values.filter((one) => one.facet === facet).map(({ value }) => value),
+      // In one name and struck for the same ruler again, it answers to him once.
+      [...new Set(values.filter((one) => one.facet === facet).map(({ value }) => value))],
     ]);
     return [
       {
@@ -35,7 +44,7 @@ export async function findRecords(cabinet: Cabinet): Promise<readonly FindRecord
         grade: piece.grade === null || piece.grade.words === '' ? null : formatGrade(piece.grade),
         note,
         face: foundFace(face),
-        ...wordsByPart(piece, cabinet),
+        words: wordsByPart(piece, cabinet),
         years: piece.years === null ? null : [finite(piece.years.low), finite(piece.years.high)],
         legends: [piece.obverse, piece.reverse, piece.edge].flatMap((side) => side?.legend?.text ?? []),
         facets: Object.fromEntries(facets.filter(([, held]) => held?.length !== 0)) as FindRecord['facets'],
@@ -112,16 +121,20 @@ function textOf(
   };
 }
 
-/** The words of a piece, each once, those of its first part first; and how many are of each part. */
-function wordsByPart(piece: PublicPiece, cabinet: Cabinet): Pick<FindRecord, 'words' | 'parts'> {
+/** Parts of which a word is not told again that an earlier part has: their words are the most. */
+const LONG: readonly Part[] = ['legend', 'story'];
+
+/** The words of a piece, part by part. */
+function wordsByPart(piece: PublicPiece, cabinet: Cabinet): FindRecord['words'] {
   const text = textOf(piece, cabinet);
-  const all = new Set<string>();
-  const parts = PARTS.map((part) => {
-    const before = all.size;
-    for (const word of wordsOf(text[part].filter((one) => typeof one === 'string').join(' '))) all.add(word);
-    return all.size - before;
-  });
-  return { words: [...all].join(' '), parts };
+  const before = new Set<string>();
+  const words: Partial<Record<Part, readonly string[]>> = {};
+  for (const part of PARTS) {
+    const own = wordsOf(text[part].filter((one) => typeof one === 'string').join(' '));
+    words[part] = LONG.includes(part) ? own.filter((word) => !before.has(word)) : own;
+    for (const word of own) before.add(word);
+  }
+  return words;
 }
 
 /** What the rulers of a piece ruled: `Ottoman Empire`. */
@@ -135,7 +148,10 @@ function joined(denomination: PublicPiece['denomination']): readonly string[] {
   return /[\s-]/.test(name) ? [name.replace(/[\s-]+/g, '')] : [];
 }
 
-/** A reference as it is cited, and by the other names of its book: its key, its author, their first letters (`N1018`). */
+/** A number that a visitor may write at once after the name of its book, and the search takes apart: `N1018`. */
+const PLAIN = /^\d[\d.]*\p{L}?$/u;
+
+/** A reference as it is cited, and by the other names of its book: its key, its author, their first letters. */
 function referenceWords(
   { work, cited, number }: PublicPiece['references'][number],
   { works }: Cabinet['lists'],
@@ -143,17 +159,12 @@ function referenceWords(
   const { author = '', short = '' } = works[work]?.fields ?? {};
   const names = [...new Set([cited, work.replaceAll('-', ' '), short, author.split(/[ ,]+/).at(-1) ?? ''])];
   const figures = number.replace(/\s+/g, '');
-  return [
-    ...names.map((name) => `${name} ${number}`),
-    ...names.flatMap((name) => {
-      const initials = wordsOf(name)
-        .map((word) => word.charAt(0))
-        .join('');
-      return figures === '' || initials === ''
-        ? []
-        : [`${initials} ${initials}${figures} ${wordsOf(name).join('')}${figures}`];
-    }),
-  ];
+  return names.flatMap((name) => {
+    const words = wordsOf(name);
+    const short = [words.map((word) => word.charAt(0)).join(''), words.join('')];
+    if (figures === '' || words.length === 0) return `${name} ${number}`;
+    return [`${name} ${number}`, ...short, ...(PLAIN.test(figures) ? [] : short.map((book) => `${book}${figures}`))];
+  });
 }
 
 function finite(value: number | undefined): number | null {

@@ -4,13 +4,11 @@ import { handOver } from '../../../../src/catalogue/handed-over.ts';
 import { linkRecords } from '../../../../src/catalogue/link.ts';
 import { readCabinet } from '../../../../src/catalogue/read-cabinet.ts';
 import { publicPieces } from '../../../../src/publish/public-piece.ts';
-import { choose } from '../../../../src/site/find/choose.ts';
-import { readMeasure } from '../../../../src/site/find/read-measure.ts';
-import { wordSearch } from '../../../../src/site/find/search-words.ts';
 import { parseState } from '../../../../src/site/find/state.ts';
 import { facetLists } from '../../../../src/site/models/find/facets.ts';
 import { findRecords } from '../../../../src/site/models/find/record-of.ts';
 import { changed, markedCabinet } from '../../../catalogue/small-cabinet.ts';
+import { finderAsSent } from '../../find/sent.ts';
 
 const piece = (number: string, facts: string): string =>
   `---\nnumber: "${number}"\ntitle: Piece ${number}\nkind: coin\n${facts}---\nA story.\n`;
@@ -53,9 +51,9 @@ test('a grade is chosen by its words, scale by scale, the poorest first', () => 
 
 test('sorted by grade, a piece with a problem comes after every sound one', async () => {
   const all = await findRecords(cabinet);
-  const order = choose(all, wordSearch(all, readMeasure), parseState('?sort=grade')).found.map(
-    ({ record }) => record.id,
-  );
+  const order = finderAsSent(all)(parseState('?sort=grade'))
+    .first(all.length)
+    .map(({ record }) => record.id);
   expect(order.indexOf('a')).toBeLessThan(order.indexOf('c'));
   expect(order.indexOf('c')).toBeLessThan(order.indexOf('b'));
   // A piece without a grade is last of all.
