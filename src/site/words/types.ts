@@ -144,7 +144,7 @@ export const typesWords = {
   disagreements: 'Where the lines disagree',
   shown: shownWords,
   diesWhy:
-    'Every die was cut by hand and no two are quite alike, so coins struck with one die came from one mint within months or a few years. Dies that were used together put coins in order, tell what belongs to one mint, and say how much of a coinage is still unseen.',
+    'No two dies are quite alike, so coins struck with one die were struck within months or a few years, as a rule at one mint. Dies that were used together put coins in order, suggest which belong to one workshop, and say how much of a coinage is still unseen.',
   diesLead:
     'A line joins an obverse with each reverse it was struck with, thicker where more coins are recorded; dies without a line between their groups share nothing that is recorded. Only coins whose dies were compared are counted here.',
   readDies: 'How to read this',
