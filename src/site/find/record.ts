@@ -35,7 +35,7 @@ export type ShownRecord = {
 
 /** What the search knows of a piece: public facts of listed pieces and no more. */
 export type FindRecord = ShownRecord & {
-  /** Every word it can be found by, folded, each once, in the first part that has it. */
+  /** Every word it can be found by, folded, part by part; of descriptions and stories those that no earlier part has. */
   readonly words: Readonly<Partial<Record<Part, readonly string[]>>>;
   /** The years it may have been made in, null where an end is open; null when undated. */
   readonly years: readonly [low: number | null, high: number | null] | null;

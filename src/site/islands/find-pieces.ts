@@ -143,7 +143,7 @@ class FindPieces extends HTMLElement {
         const { find, all } = await files.whole();
         if (turn !== this.#turn) return;
         const whole = find(state);
-        if (early.matching === 0 || whole.matching !== early.matching) rest = this.#lay(state, whole, all);
+        rest = this.#lay(state, whole, all);
       }
       await this.#layRest(rest, turn);
     } catch {
