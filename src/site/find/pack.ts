@@ -18,6 +18,8 @@ export type PackedLists = readonly (readonly [records: string, common: Common])[
  * word, so that nothing is gone through to find one. Words of titles and numbers are read from those.
  */
 export type PackedRecords = {
+  /** What tells one order of pieces from another: a place in it means nothing in another. Both files say theirs. */
+  readonly made: string;
   readonly to: readonly string[];
   readonly title: readonly string[];
   readonly number: readonly string[];
@@ -38,7 +40,11 @@ export type PackedRecords = {
 };
 
 /** What is sent after the records, for who asks on: the words of descriptions and stories, and legends as read. */
-export type PackedTexts = { readonly lists: PackedLists; readonly legends: readonly (readonly string[])[] };
+export type PackedTexts = {
+  readonly made: string;
+  readonly lists: PackedLists;
+  readonly legends: readonly (readonly string[])[];
+};
 
 /** The parts whose words are in a file of their own, the largest. */
 const LONG: readonly Part[] = ['legend', 'story'];
@@ -46,8 +52,9 @@ const LONG: readonly Part[] = ['legend', 'story'];
 const READ: readonly Part[] = ['title', 'number'];
 
 /** Packs the records of a cabinet, in their order. */
-export function packRecords(records: readonly FindRecord[]): PackedRecords {
+export function packRecords(records: readonly FindRecord[], made: string): PackedRecords {
   return {
+    made,
     to: records.map(({ to }) => to),
     title: records.map(({ title }) => title),
     number: records.map(({ number }) => number),
@@ -69,8 +76,8 @@ export function packRecords(records: readonly FindRecord[]): PackedRecords {
 }
 
 /** Packs what is long of them. */
-export function packTexts(records: readonly FindRecord[]): PackedTexts {
-  return { lists: listsOf(records, [], LONG), legends: records.map(({ legends }) => legends) };
+export function packTexts(records: readonly FindRecord[], made: string): PackedTexts {
+  return { made, lists: listsOf(records, [], LONG), legends: records.map(({ legends }) => legends) };
 }
 
 /** What the line of a record has for its year and its weight, signs that no text has. */

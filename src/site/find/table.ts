@@ -21,8 +21,9 @@ export type FindTable = {
   readonly legends: PackedTexts['legends'] | null;
 };
 
-/** The table of packed records, with their texts once those have come. */
+/** The table of packed records, with their texts once those have come. Throws where the two count other pieces. */
 export function tableOf(packed: PackedRecords, texts: PackedTexts | null): FindTable {
+  if (texts !== null && texts.made !== packed.made) throw new Error('The texts are of another site than the records.');
   const words = new Map<string, Known>();
   const facets = Object.fromEntries(FACETS.map((facet) => [facet, [] as [string, RecordList][]])) as Record<FacetName, [string, RecordList][]>; // prettier-ignore
   const put = (word: string, part: Part, list: RecordList): void => {

@@ -14,7 +14,7 @@ import { wholeCabinet } from '../whole-cabinet.ts';
 const folder = (await readFolder('content')) ?? { at: 'content', files: [] };
 handOver({ records: readCabinet(folder).records, photographs: '', hasAddress: true, addresses: NO_ADDRESSES });
 const records = await findRecords(await wholeCabinet('content'));
-const table = tableOf(packRecords(records), packTexts(records));
+const table = tableOf(packRecords(records, 'a'), packTexts(records, 'a'));
 
 test.for([[[]], [[0]], [[31, 32, 33]], [[0, 1, 2, 1023, 1024, 1056, 99_999, 1_048_575]]])(
   'rising numbers are read as they were written: %j',
@@ -33,9 +33,13 @@ test('every record is laid as it was before it was packed', () => {
 });
 
 test('a copy without a server names the page as well, and the piece is known all the same', () => {
-  const packed = { ...packRecords(records), to: records.map(({ id }) => `../pieces/${id}/index.html`) };
+  const packed = { ...packRecords(records, 'a'), to: records.map(({ id }) => `../pieces/${id}/index.html`) };
   const copied = tableOf(packed, null);
   expect(records.map((_record, at) => shownAt(copied, at).id)).toEqual(records.map(({ id }) => id));
+});
+
+test('texts of another making of the site are refused: a place in them is another piece', () => {
+  expect(() => tableOf(packRecords(records, 'a'), packTexts(records, 'b'))).toThrow('another site');
 });
 
 test('each word of each part has just the records that hold it', () => {

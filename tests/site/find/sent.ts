@@ -8,5 +8,9 @@ import type { FindRecord } from '../../../src/site/find/record.ts';
 /** What finds among records as a browser is sent them. */
 export function finderAsSent(records: readonly FindRecord[]): Finder {
   const sent = <T>(packed: T): T => JSON.parse(JSON.stringify(packed)) as T;
-  return finderOf(sent<PackedRecords>(packRecords(records)), sent<PackedTexts>(packTexts(records)), readMeasure);
+  return finderOf(
+    sent<PackedRecords>(packRecords(records, 'a')),
+    sent<PackedTexts>(packTexts(records, 'a')),
+    readMeasure,
+  );
 }

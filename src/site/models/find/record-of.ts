@@ -5,6 +5,7 @@ import { sizeSpan } from '../../../core/measures/parse-size.ts';
 import { cited } from '../../../publish/public-piece.ts';
 import type { PublicPiece } from '../../../publish/public-piece.ts';
 import type { Cabinet } from '../../cabinet.ts';
+import { digestOf } from '../../digest.ts';
 import { wordsOf } from '../../find/fold.ts';
 import { packRecords, packTexts } from '../../find/pack.ts';
 import { FACETS, PARTS } from '../../find/record.ts';
@@ -18,7 +19,9 @@ import { facetsOf } from './facets.ts';
 /** What a browser is sent to search in, as it is written: the records, and what is long of them. Records themselves are not kept. */
 export const packedSearch = onceFor(async (cabinet: Cabinet) => {
   const records = await findRecords(cabinet);
-  return { records: JSON.stringify(packRecords(records)), texts: JSON.stringify(packTexts(records)) };
+  // Places are counted in this order of pieces.
+  const made = digestOf(records.map(({ id }) => id));
+  return { records: JSON.stringify(packRecords(records, made)), texts: JSON.stringify(packTexts(records, made)) };
 });
 
 /** The search's record of every listed piece, in the order of inventory numbers. */
